@@ -1,0 +1,291 @@
+//! What can be wrong with a question, and how the answer says so.
+
+use alloc::string::String;
+use core::fmt;
+
+use crate::units::{Area, Dimension, Force, Length, Ratio, Stress, Torque, UnitSystem, shown};
+
+/// Why a question was refused.
+///
+/// Each variant carries the offending value and what would have been permitted, so that a caller
+/// can show a message or act on the parts.
+///
+/// ```
+/// use shankline::{Error, material::SaeGrade, units::inches};
+/// let error = SaeGrade::Grade5.strength(inches(2.0)).unwrap_err();
+/// assert!(matches!(error, Error::OutOfRange { .. }));
+/// assert_eq!(
+///     error.to_string(),
+///     "nominal diameter for SAE J429 grade 5 is 50.800 mm (2.0000 in); \
+///      it must be from 6.350 mm (0.2500 in) to 38.100 mm (1.5000 in)",
+/// );
+/// ```
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum Error {
+    /// A value lies outside what is meaningful or what the source covers. NaN, infinity, zero and
+    /// negative values of a quantity that must be positive come here too.
+    #[error("{quantity} is {value}; it must be {allowed}")]
+    OutOfRange {
+        /// What the value is.
+        quantity: String,
+        /// The offending value.
+        value: Amount,
+        /// What would have been accepted.
+        allowed: Allowed,
+    },
+    /// A table has no such row.
+    #[error("{wanted} is not in {table}; {available}")]
+    NotInTable {
+        /// The table that was asked.
+        table: &'static str,
+        /// What was looked for.
+        wanted: String,
+        /// What the table has nearby.
+        available: String,
+    },
+    /// The row exists but the source gives no such value, or nobody has read it.
+    #[error("no {quantity} is known for {subject}: {reason}")]
+    NoValue {
+        /// The value that is missing.
+        quantity: &'static str,
+        /// What it was asked of.
+        subject: String,
+        /// Why there is none.
+        reason: &'static str,
+    },
+    /// A thread designation cannot be read.
+    #[error("thread designation \"{text}\": {problem} (at character {position})", position = .position + 1)]
+    Designation {
+        /// The text as given.
+        text: String,
+        /// Index of the offending character, from zero.
+        position: usize,
+        /// What is wrong there.
+        problem: DesignationProblem,
+    },
+    /// The name of a grade, a style or a product is not known.
+    #[error("\"{text}\" is not a known {what}; known are {known}")]
+    UnknownName {
+        /// What kind of name was expected.
+        what: &'static str,
+        /// The text as given.
+        text: String,
+        /// The known names.
+        known: String,
+    },
+    /// The text of a quantity cannot be read.
+    #[error("{}", quantity_text_message(.text, *.expected, *.problem))]
+    QuantityText {
+        /// The text as given.
+        text: String,
+        /// The kind of quantity expected.
+        expected: Dimension,
+        /// What is wrong with it.
+        problem: TextProblem,
+    },
+    /// The parts of a joint do not fit together.
+    #[error("{0}")]
+    Mismatch(String),
+}
+
+fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) -> String {
+    use alloc::format;
+    let hint = format!("(write a {expected} such as {})", expected.examples());
+    match problem {
+        TextProblem::NoUnit => format!("\"{text}\" has no unit {hint}"),
+        TextProblem::UnknownUnit => format!("\"{text}\" has no unit known here {hint}"),
+        TextProblem::OtherDimension(found) => {
+            format!("\"{text}\" is a {found}, not a {expected} {hint}")
+        }
+        TextProblem::Number => format!("\"{text}\" has no readable number {hint}"),
+    }
+}
+
+/// What is wrong with the text of a quantity.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum TextProblem {
+    /// There is no unit.
+    NoUnit,
+    /// The unit is not one of those [`parse`](crate::units::parse) lists.
+    UnknownUnit,
+    /// The unit belongs to another kind of quantity.
+    OtherDimension(Dimension),
+    /// The number cannot be read, or is not finite.
+    Number,
+}
+
+/// What is wrong with a thread designation.
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+pub enum DesignationProblem {
+    /// The text is empty.
+    #[error("it is empty")]
+    Empty,
+    /// A diameter was expected.
+    #[error("a nominal size is expected, such as #10, 3/8, 1-1/2, .190 or M12")]
+    Size,
+    /// A pitch was expected.
+    #[error("a pitch is expected: threads per inch after a hyphen, or millimetres after an x")]
+    Pitch,
+    /// The series symbol is not known.
+    #[error("the series is not one of UNC, UNF, UNEF, UN, 4-UN, 6-UN, 8-UN, 12-UN, 16-UN, 20-UN, 28-UN, 32-UN, UNS")]
+    Series,
+    /// The tolerance class is not known.
+    #[error("the class is not one of 1A, 2A, 3A, 1B, 2B, 3B for Unified, or such as 6g, 6H, 4g6g for metric threads")]
+    Class,
+    /// There is text after the end of the designation.
+    #[error("text follows that is not part of a designation")]
+    Trailing,
+    /// The size, pitch and series are each readable but no standard thread combines them.
+    #[error("no standard thread is that; {available}")]
+    NotStandard {
+        /// Standard threads of that diameter, or the nearest sizes.
+        available: String,
+    },
+}
+
+/// The range a value would have had to lie in.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum Allowed {
+    /// Finite and greater than zero.
+    Positive,
+    /// Finite and not less than zero.
+    NotNegative,
+    /// From the first to the second, both included.
+    FromTo(Amount, Amount),
+    /// Greater than the first, up to and including the second.
+    OverThru(Amount, Amount),
+    /// Not less than this.
+    AtLeast(Amount),
+    /// Not more than this.
+    AtMost(Amount),
+    /// Minimum, nominal and maximum finite and in that order.
+    Ordered,
+}
+
+impl fmt::Display for Allowed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Positive => f.write_str("finite and greater than zero"),
+            Self::NotNegative => f.write_str("finite and not negative"),
+            Self::FromTo(low, high) => write!(f, "from {low} to {high}"),
+            Self::OverThru(low, high) => write!(f, "over {low} and up to {high}"),
+            Self::AtLeast(low) => write!(f, "at least {low}"),
+            Self::AtMost(high) => write!(f, "at most {high}"),
+            Self::Ordered => f.write_str("finite, with minimum <= nominal <= maximum"),
+        }
+    }
+}
+
+/// A value of any kind, for messages.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum Amount {
+    /// A length.
+    Length(Length),
+    /// An area.
+    Area(Area),
+    /// A force.
+    Force(Force),
+    /// A stress.
+    Stress(Stress),
+    /// A torque.
+    Torque(Torque),
+    /// A number without unit.
+    Number(f64),
+    /// A count of things.
+    Count(usize),
+}
+
+impl fmt::Display for Amount {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        use UnitSystem::{Si, UsCustomary};
+        match *self {
+            Self::Length(v) => write!(f, "{:.3} ({:.4})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Area(v) => write!(f, "{:.3} ({:.5})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Force(v) => write!(f, "{:.3} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Stress(v) => write!(f, "{:.1} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Torque(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Number(v) => write!(f, "{v}"),
+            Self::Count(v) => write!(f, "{v}"),
+        }
+    }
+}
+
+macro_rules! amount_from {
+    ($($quantity:ty => $variant:ident),*) => {$(
+        impl From<$quantity> for Amount {
+            fn from(value: $quantity) -> Self {
+                Self::$variant(value)
+            }
+        }
+    )*};
+}
+amount_from!(Length => Length, Area => Area, Force => Force, Stress => Stress, Torque => Torque, f64 => Number, usize => Count);
+
+impl From<Ratio> for Amount {
+    fn from(value: Ratio) -> Self {
+        Self::Number(value.value)
+    }
+}
+
+/// Refuses a value that is not finite and greater than zero.
+pub(crate) fn positive<Q>(quantity: &'static str, value: Q) -> Result<Q, Error>
+where
+    Q: Copy + Into<Amount> + Finite,
+{
+    if value.raw() > 0.0 && value.raw() < f64::INFINITY {
+        Ok(value)
+    } else {
+        Err(out_of_range(quantity, value, Allowed::Positive))
+    }
+}
+
+/// Refuses a value that is negative or not finite.
+pub(crate) fn not_negative<Q>(quantity: &'static str, value: Q) -> Result<Q, Error>
+where
+    Q: Copy + Into<Amount> + Finite,
+{
+    if value.raw() >= 0.0 && value.raw() < f64::INFINITY {
+        Ok(value)
+    } else {
+        Err(out_of_range(quantity, value, Allowed::NotNegative))
+    }
+}
+
+#[cold]
+pub(crate) fn out_of_range(
+    quantity: impl Into<String>,
+    value: impl Into<Amount>,
+    allowed: Allowed,
+) -> Error {
+    Error::OutOfRange {
+        quantity: quantity.into(),
+        value: value.into(),
+        allowed,
+    }
+}
+
+/// The number inside a quantity, for the range checks above.
+pub(crate) trait Finite {
+    fn raw(self) -> f64;
+}
+
+impl<D: ?Sized, U: ?Sized> Finite for uom::si::Quantity<D, U, f64>
+where
+    D: uom::si::Dimension,
+    U: uom::si::Units<f64>,
+{
+    fn raw(self) -> f64 {
+        self.value
+    }
+}
+
+impl Finite for f64 {
+    fn raw(self) -> f64 {
+        self
+    }
+}

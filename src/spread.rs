@@ -1,0 +1,109 @@
+//! A value with its tolerance: minimum, nominal, maximum.
+
+use core::ops::Add;
+
+use crate::error::{Allowed, Amount, Error, Finite, not_negative, out_of_range};
+use crate::units::Length;
+
+/// Minimum, nominal and maximum of one value.
+///
+/// Plain data: functions that take one check that it is finite and in order.
+///
+/// ```
+/// use shankline::prelude::*;
+/// let ply = inches(0.500).plus_minus(inches(0.015));
+/// assert_eq!(ply.min, inches(0.500) - inches(0.015));
+/// let two = ply + ply;
+/// assert_eq!(two.nominal, inches(1.0));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Spread<T> {
+    /// The least value.
+    pub min: T,
+    /// The value aimed at.
+    pub nominal: T,
+    /// The greatest value.
+    pub max: T,
+}
+
+impl<T: Copy> Spread<T> {
+    /// A value without tolerance.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let exact = Spread::exact(millimetres(12.0));
+    /// assert_eq!(exact.min, exact.max);
+    /// ```
+    #[must_use]
+    pub const fn exact(value: T) -> Self {
+        Self {
+            min: value,
+            nominal: value,
+            max: value,
+        }
+    }
+
+    /// The same function applied to all three values; it must be increasing.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let doubled = Spread { min: 1.0, nominal: 2.0, max: 3.0 }.map(|x| 2.0 * x);
+    /// assert_eq!(doubled.max, 6.0);
+    /// ```
+    #[must_use]
+    pub fn map<U>(self, function: impl Fn(T) -> U) -> Spread<U> {
+        Spread {
+            min: function(self.min),
+            nominal: function(self.nominal),
+            max: function(self.max),
+        }
+    }
+}
+
+impl<T: Copy + PartialOrd + Finite + Into<Amount>> Spread<T> {
+    /// Refuses a spread that is negative, not finite or out of order.
+    pub(crate) fn checked(self, quantity: &'static str) -> Result<Self, Error> {
+        not_negative(quantity, self.min)?;
+        not_negative(quantity, self.nominal)?;
+        not_negative(quantity, self.max)?;
+        if self.min <= self.nominal && self.nominal <= self.max {
+            Ok(self)
+        } else {
+            Err(out_of_range(quantity, self.nominal, Allowed::Ordered))
+        }
+    }
+}
+
+impl<T: Add<Output = T>> Add for Spread<T> {
+    type Output = Self;
+    fn add(self, other: Self) -> Self {
+        Self {
+            min: self.min + other.min,
+            nominal: self.nominal + other.nominal,
+            max: self.max + other.max,
+        }
+    }
+}
+
+/// Lengths with a tolerance, written as on a drawing.
+pub trait PlusMinus {
+    /// This value with the same tolerance either way.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let web = millimetres(12.0).plus_minus(millimetres(0.5));
+    /// assert_eq!(web.max, millimetres(12.0) + millimetres(0.5));
+    /// ```
+    #[must_use]
+    fn plus_minus(self, tolerance: Length) -> Spread<Length>;
+}
+
+impl PlusMinus for Length {
+    fn plus_minus(self, tolerance: Length) -> Spread<Length> {
+        Spread {
+            min: self - tolerance,
+            nominal: self,
+            max: self + tolerance,
+        }
+    }
+}

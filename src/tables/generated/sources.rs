@@ -1,0 +1,213 @@
+// Written by tests/tables_are_current.rs from tables/sources.csv. Not edited by hand.
+
+use crate::source::Source;
+
+pub(in crate::tables) static MH27_4A: Source = Source { key: "mh27-4a", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 4a, coarse series", read_in: "handbook table; supplier reproductions of the ANSI B1.1 coarse table agree" };
+pub(in crate::tables) static MH_4B: Source = Source { key: "mh-4b", document: "Machinery's Handbook", edition: None, locator: "Table 4b, fine series (ASME B1.1)", read_in: "two supplier reproductions; ANSI B1.1-1974 values in Shigley, Mechanical Engineering Design, 9th ed., Table 8-2" };
+pub(in crate::tables) static MH27_4C: Source = Source { key: "mh27-4c", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 4c, extra-fine series", read_in: "handbook table" };
+pub(in crate::tables) static MH27_5B: Source = Source { key: "mh27-5b", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 5b, 6-thread series", read_in: "handbook table" };
+pub(in crate::tables) static MH31_5C: Source = Source { key: "mh31-5c", document: "Machinery's Handbook", edition: Some("31st ed."), locator: "Table 5c, 8-thread series", read_in: "handbook table; Bickford, Introduction to the Design and Behavior of Bolted Joints, 4th ed., 8-thread area table agrees" };
+pub(in crate::tables) static MH27_5G: Source = Source { key: "mh27-5g", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 5g, 28-thread series", read_in: "handbook table" };
+pub(in crate::tables) static B1_1_AREA_FORMULA: Source = Source { key: "b1.1-area-formula", document: "ASME B1.1", edition: None, locator: "formula for the tensile stress area", read_in: "computed; formula read in two reproductions, rounded as the handbook tables round" };
+pub(in crate::tables) static ISO898_1_AREA_FORMULA: Source = Source { key: "iso898-1-area-formula", document: "ISO 898-1", edition: None, locator: "formula for the nominal stress area", read_in: "computed with exact constants, 3 significant figures, whole square millimetres from 100 up" };
+pub(in crate::tables) static GBT16823_1: Source = Source { key: "gbt16823.1", document: "GB/T 16823.1", edition: Some("1997"), locator: "stress area table", read_in: "two supplier reproductions" };
+pub(in crate::tables) static ISO898_1_AREA_COARSE: Source = Source { key: "iso898-1-area-coarse", document: "ISO 898-1", edition: None, locator: "nominal stress area table, coarse threads", read_in: "two supplier reproductions" };
+pub(in crate::tables) static ISO898_1_AREA_FINE: Source = Source { key: "iso898-1-area-fine", document: "ISO 898-1", edition: None, locator: "nominal stress area table, fine threads", read_in: "recalled; agrees with the formula" };
+pub(in crate::tables) static B1_13M_AREA: Source = Source { key: "b1.13m-area", document: "ASME B1.13M", edition: None, locator: "tensile stress area table on the sizes of the standard", read_in: "training page printing four figures, rounded here to the three figures of ISO 898-1" };
+pub(in crate::tables) static BICKFORD4_METRIC_AREA: Source = Source { key: "bickford4-metric-area", document: "Bickford, Introduction to the Design and Behavior of Bolted Joints", edition: Some("4th ed."), locator: "metric stress and shear area table", read_in: "read in the book" };
+pub(in crate::tables) static J429_1: Source = Source { key: "j429-1", document: "SAE J429", edition: None, locator: "Table 1", read_in: "supplier grade tables and Shigley & Mischke, Mechanical Engineering Design, 5th ed., p. 341; three or more agree" };
+pub(in crate::tables) static J429_1_SHIGLEY5: Source = Source { key: "j429-1-shigley5", document: "SAE J429", edition: None, locator: "Table 1", read_in: "strengths in Shigley & Mischke, Mechanical Engineering Design, 5th ed., p. 341" };
+pub(in crate::tables) static J429_1_TWO: Source = Source { key: "j429-1-two", document: "SAE J429", edition: None, locator: "Table 1", read_in: "two secondary pages" };
+pub(in crate::tables) static J429_OLD: Source = Source { key: "j429-old", document: "SAE J429", edition: Some("editions before 2011"), locator: "Table 1", read_in: "Shigley & Mischke 5th ed., p. 341; Machine Design fastening reference issue, November 1977" };
+pub(in crate::tables) static J429_8_1: Source = Source { key: "j429-8.1", document: "SAE J429", edition: None, locator: "grade 8.1", read_in: "two secondary pages" };
+pub(in crate::tables) static ISO898_1_3: Source = Source { key: "iso898-1-3", document: "ISO 898-1", edition: Some("2009 and 2013"), locator: "Table 3", read_in: "two full reproductions and one with footnotes; the 1999 table has the same Rm, Sp and HV" };
+pub(in crate::tables) static ISO898_1_1999_3: Source = Source { key: "iso898-1-1999-3", document: "ISO 898-1", edition: Some("1999"), locator: "Table 3", read_in: "reproduction of EN ISO 898-1:1999" };
+pub(in crate::tables) static B18_2_1_HCS: Source = Source { key: "b18.2.1-hcs", document: "ASME B18.2.1", edition: Some("1996 and 2010"), locator: "hex cap screw dimensions", read_in: "supplier reproductions" };
+pub(in crate::tables) static B18_2_1_HCS_PART: Source = Source { key: "b18.2.1-hcs-part", document: "ASME B18.2.1", edition: None, locator: "hex cap screw dimensions, above 2-1/4 in", read_in: "partly read; the note of each row says which cells are recalled" };
+pub(in crate::tables) static ISO4014_A: Source = Source { key: "iso4014-a", document: "ISO 4014", edition: None, locator: "product grade A table", read_in: "reproduction; fillet radius from an IS 1364/ISO 4014/DIN 931 supplier table; a = 3P from a BS/DIN 933 reproduction" };
+pub(in crate::tables) static ISO4014_B: Source = Source { key: "iso4014-b", document: "ISO 4014", edition: None, locator: "product grade B table", read_in: "M16 read; the larger sizes partly recalled (basis tells)" };
+pub(in crate::tables) static ISO4014_SHEET: Source = Source { key: "iso4014-sheet", document: "ISO 4014", edition: None, locator: "product grades A and B", read_in: "supplier sheet of EN ISO 4014" };
+pub(in crate::tables) static STOCK_PRACTICE_INCH: Source = Source { key: "stock-practice-inch", document: "common practice, no source", edition: None, locator: "stock length steps of inch screws", read_in: "a fastener page confirms 1/8 or 1/4 in steps for small and short, 1/2 in for large and long; a stock list of 1-1/2-6 grade 8 shows 5, 5-1/2, 6, 6-1/2, 7, 8, 8-1/2, 10, 11 in" };
+pub(in crate::tables) static ISO888: Source = Source { key: "iso888", document: "ISO 888", edition: None, locator: "nominal lengths", read_in: "list to 80 mm read in a reproduction of ISO 1207; longer lengths recalled" };
+pub(in crate::tables) static ISO4759_1_LENGTH: Source = Source { key: "iso4759-1-length", document: "ISO 4759-1", edition: None, locator: "length tolerances js15 and js17", read_in: "length columns of ISO 4014 and EN 14399-4 reproductions; the rest from IT15 and IT17 of ISO 286-1" };
+pub(in crate::tables) static B18_2_1_LENGTH: Source = Source { key: "b18.2.1-length", document: "ASME B18.2.1", edition: None, locator: "length tolerances", read_in: "supplier reproductions" };
+pub(in crate::tables) static B18_2_1_FULL_THREAD: Source = Source { key: "b18.2.1-full-thread", document: "ASME B18.2.1", edition: None, locator: "Table 11, screws threaded full length", read_in: "trade reproduction (distributor page)" };
+pub(in crate::tables) static B18_2_2_MACHINE_SCREW: Source = Source { key: "b18.2.2-machine-screw", document: "ASME B18.2.2", edition: None, locator: "hex machine screw nuts", read_in: "two supplier reproductions agree" };
+pub(in crate::tables) static B18_2_2_HEX: Source = Source { key: "b18.2.2-hex", document: "ASME B18.2.2", edition: Some("2015"), locator: "hex nuts and hex jam nuts", read_in: "Machinery's Handbook, 31st ed., Table 7" };
+pub(in crate::tables) static B18_2_2_HEX_LARGE: Source = Source { key: "b18.2.2-hex-large", document: "ASME B18.2.2", edition: Some("2010 and later"), locator: "hex nuts above 1-1/2 in", read_in: "distributor data sheet compared with a reference page" };
+pub(in crate::tables) static B18_2_2_JAM_LARGE: Source = Source { key: "b18.2.2-jam-large", document: "ASME B18.2.2", edition: Some("2010 and later"), locator: "hex jam nut 1-5/8 in", read_in: "one secondary reproduction" };
+pub(in crate::tables) static B18_2_2_HEAVY: Source = Source { key: "b18.2.2-heavy", document: "ASME B18.2.2", edition: None, locator: "heavy hex nuts", read_in: "four supplier reproductions compared" };
+pub(in crate::tables) static B18_2_2_RECALLED: Source = Source { key: "b18.2.2-recalled", document: "ASME B18.2.2", edition: None, locator: "heavy hex nuts", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_2_2_HEAVY_JAM: Source = Source { key: "b18.2.2-heavy-jam", document: "ASME B18.2.2", edition: Some("2015"), locator: "heavy hex jam nuts", read_in: "Machinery's Handbook, 31st ed., Table 7" };
+pub(in crate::tables) static B18_2_2_HEAVY_JAM_RECALLED: Source = Source { key: "b18.2.2-heavy-jam-recalled", document: "ASME B18.2.2", edition: None, locator: "heavy hex jam nuts", read_in: "heights recalled; flats and corners are those of the heavy hex nut" };
+pub(in crate::tables) static B18_2_2_SLOTTED: Source = Source { key: "b18.2.2-slotted", document: "ASME B18.2.2", edition: None, locator: "hex slotted nuts", read_in: "two supplier reproductions agree" };
+pub(in crate::tables) static B18_2_2_THICK: Source = Source { key: "b18.2.2-thick", document: "ASME B18.2.2", edition: None, locator: "hex thick nuts", read_in: "heights recalled, not read" };
+pub(in crate::tables) static J482A: Source = Source { key: "j482a", document: "SAE J482a", edition: None, locator: "hex high nuts", read_in: "Machinery's Handbook, 31st ed., p. 1682" };
+pub(in crate::tables) static B18_16_6_NE: Source = Source { key: "b18.16.6-ne", document: "ASME B18.16.6", edition: None, locator: "nonmetallic insert lock nuts, style NE", read_in: "two reproductions agree on flats, height and hex height" };
+pub(in crate::tables) static IFI100_INSERT: Source = Source { key: "ifi100-insert", document: "IFI-100/107", edition: Some("superseded by ASME B18.16.6"), locator: "nonmetallic insert lock nuts, regular hex series", read_in: "supplier reproduction" };
+pub(in crate::tables) static IFI100_METAL_SMALL: Source = Source { key: "ifi100-metal-small", document: "IFI-100/107", edition: Some("superseded by ASME B18.16.6"), locator: "all-metal prevailing-torque hex nuts", read_in: "supplier reproduction" };
+pub(in crate::tables) static IFI100_METAL: Source = Source { key: "ifi100-metal", document: "IFI-100/107", edition: Some("superseded by ASME B18.16.6"), locator: "all-metal prevailing-torque hex nuts", read_in: "supplier reproduction; a second supplier bulletin agrees on heights" };
+pub(in crate::tables) static IFI100_METAL_BULLETIN: Source = Source { key: "ifi100-metal-bulletin", document: "IFI-100/107", edition: Some("superseded by ASME B18.16.6"), locator: "all-metal top-lock hex nuts, grade C", read_in: "supplier technical bulletin, 2010-02-22" };
+pub(in crate::tables) static IFI100_METAL_RECALLED: Source = Source { key: "ifi100-metal-recalled", document: "IFI-100/107", edition: Some("superseded by ASME B18.16.6"), locator: "all-metal prevailing-torque hex nuts above 1 in", read_in: "recalled, not read" };
+pub(in crate::tables) static TWO_WAY_LOCKNUT: Source = Source { key: "two-way-locknut", document: "supplier dimensions, no consensus standard", edition: None, locator: "all-metal centre-lock two-way hex nuts", read_in: "one supplier lock-nut sheet" };
+pub(in crate::tables) static B18_16_4: Source = Source { key: "b18.16.4", document: "ASME B18.16.4", edition: Some("2008"), locator: "serrated hex flange nuts", read_in: "supplier technical page" };
+pub(in crate::tables) static ISO4032: Source = Source { key: "iso4032", document: "ISO 4032", edition: Some("2001"), locator: "Tables 1 and 2", read_in: "four reproductions compared (one is BS EN ISO 4032:2001)" };
+pub(in crate::tables) static ISO4033: Source = Source { key: "iso4033", document: "ISO 4033", edition: None, locator: "Table 1", read_in: "reproduction; heights agree with the ANSI B18.2.4.3M slotted nut table" };
+pub(in crate::tables) static ISO4035: Source = Source { key: "iso4035", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "two reproductions compared" };
+pub(in crate::tables) static ISO4035_DIN439: Source = Source { key: "iso4035-din439", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "heights, s and e read in a reproduction of DIN 439-2, identical by class" };
+pub(in crate::tables) static ISO4035_RECALLED: Source = Source { key: "iso4035-recalled", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO4036: Source = Source { key: "iso4036", document: "ISO 4036", edition: None, locator: "dimension table", read_in: "reproduction of EN ISO 4036" };
+pub(in crate::tables) static ISO4034: Source = Source { key: "iso4034", document: "ISO 4034", edition: None, locator: "heights and flats", read_in: "DIN-ISO comparison table in a fastener catalogue, 2020" };
+pub(in crate::tables) static ISO4034_RECALLED: Source = Source { key: "iso4034-recalled", document: "ISO 4034", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static DIN934: Source = Source { key: "din934", document: "DIN 934", edition: Some("withdrawn"), locator: "dimension table", read_in: "reproduction; nominal heights agree with a second page" };
+pub(in crate::tables) static ISO4161: Source = Source { key: "iso4161", document: "ISO 4161", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1661: Source = Source { key: "en1661", document: "EN 1661", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_2_4_4M: Source = Source { key: "b18.2.4.4m", document: "ANSI/ASME B18.2.4.4M", edition: Some("1982, withdrawn"), locator: "hex flange nuts", read_in: "Machinery's Handbook, 31st ed., Table 26" };
+pub(in crate::tables) static B18_2_4_1M: Source = Source { key: "b18.2.4.1m", document: "ASME B18.2.4.1M", edition: None, locator: "hex nuts, style 1", read_in: "Machinery's Handbook, 31st ed., Table 25" };
+pub(in crate::tables) static B18_2_4_2M: Source = Source { key: "b18.2.4.2m", document: "ASME B18.2.4.2M", edition: None, locator: "hex nuts, style 2", read_in: "Machinery's Handbook, 31st ed., Table 25" };
+pub(in crate::tables) static B18_2_4_3M: Source = Source { key: "b18.2.4.3m", document: "ANSI/ASME B18.2.4.3M", edition: Some("1979 (R2017)"), locator: "slotted hex nuts", read_in: "Machinery's Handbook, 31st ed., Table 24, and the text of the standard" };
+pub(in crate::tables) static B18_2_4_5M: Source = Source { key: "b18.2.4.5m", document: "ANSI B18.2.4.5M", edition: Some("1979 (R1998)"), locator: "hex jam nuts", read_in: "reproduction" };
+pub(in crate::tables) static B18_2_4_6M: Source = Source { key: "b18.2.4.6m", document: "ASME B18.2.4.6M", edition: None, locator: "heavy hex nuts", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_16M: Source = Source { key: "b18.16m", document: "ASME B18.16M", edition: Some("2004 (R2016)"), locator: "prevailing-torque hex flange nuts", read_in: "Machinery's Handbook, 31st ed., Table 27" };
+pub(in crate::tables) static B18_16_3M: Source = Source { key: "b18.16.3m", document: "ASME B18.16.3M", edition: None, locator: "prevailing-torque hex nuts", read_in: "reproduction" };
+pub(in crate::tables) static ISO7040: Source = Source { key: "iso7040", document: "ISO 7040", edition: Some("1997 and 2012"), locator: "dimension table", read_in: "heights recalled; s, e and m min are those of ISO 4032 (read)" };
+pub(in crate::tables) static ISO7041: Source = Source { key: "iso7041", document: "ISO 7041", edition: Some("2002"), locator: "dimension table", read_in: "JIS B 1199-1:2008 Amendment 1, Table 3.1 (text of the national standard)" };
+pub(in crate::tables) static ISO10511: Source = Source { key: "iso10511", document: "ISO 10511", edition: None, locator: "heights", read_in: "computed: h max = m min (ISO 4035) + [h max - m min] (ISO 7040), the equal-feature-height rule in the scope note of ISO 7040:2025" };
+pub(in crate::tables) static ISO10512: Source = Source { key: "iso10512", document: "ISO 10512", edition: None, locator: "dimension table", read_in: "recalled: same dimensions as ISO 7040 of the same diameter" };
+pub(in crate::tables) static ISO7042: Source = Source { key: "iso7042", document: "ISO 7042", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4033 (read)" };
+pub(in crate::tables) static ISO7719: Source = Source { key: "iso7719", document: "ISO 7719", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4032 (read)" };
+pub(in crate::tables) static ISO7720: Source = Source { key: "iso7720", document: "ISO 7720", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4033 (read)" };
+pub(in crate::tables) static DIN985: Source = Source { key: "din985", document: "DIN 985", edition: Some("1987"), locator: "dimension table", read_in: "reproduction; e min M3 to M16 from the text of DIN 985:1987" };
+pub(in crate::tables) static DIN980: Source = Source { key: "din980", document: "DIN 980", edition: None, locator: "dimension table", read_in: "reproduction" };
+pub(in crate::tables) static B18_21_1_A: Source = Source { key: "b18.21.1-a", document: "ASME B18.21.1", edition: Some("2009 (R2016)"), locator: "plain washers, type A preferred sizes", read_in: "Machinery's Handbook, 31st ed., Table 1a" };
+pub(in crate::tables) static B18_21_1_A_RECALLED: Source = Source { key: "b18.21.1-a-recalled", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_21_1_B: Source = Source { key: "b18.21.1-b", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "two reproductions (B18.21.1 and the earlier B18.22.1)" };
+pub(in crate::tables) static B18_21_1_B_RECALLED: Source = Source { key: "b18.21.1-b-recalled", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "recalled, not read" };
+pub(in crate::tables) static F436_RECALLED: Source = Source { key: "f436-recalled", document: "ASTM F436", edition: None, locator: "hardened circular washers", read_in: "recalled, not read" };
+pub(in crate::tables) static F436_B18_2_6: Source = Source { key: "f436-b18.2.6", document: "ASTM F436", edition: None, locator: "circular washers, ASME B18.2.6-2019 Table 4.1.1-1", read_in: "one supplier reproduction" };
+pub(in crate::tables) static AN960: Source = Source { key: "an960", document: "AN960 / NAS1149", edition: None, locator: "flat washers", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_21_1_SPRING_REGULAR: Source = Source { key: "b18.21.1-spring-regular", document: "ASME B18.21.1", edition: Some("1999"), locator: "helical spring lock washers, regular", read_in: "two reproductions agree to 7/16 in, one above" };
+pub(in crate::tables) static B18_21_1_SPRING_HEAVY: Source = Source { key: "b18.21.1-spring-heavy", document: "ASME B18.21.1", edition: Some("2009"), locator: "helical spring lock washers, heavy", read_in: "two reproductions" };
+pub(in crate::tables) static B18_21_1_SPRING_EXTRA: Source = Source { key: "b18.21.1-spring-extra", document: "ASME B18.21.1", edition: None, locator: "helical spring lock washers, extra duty", read_in: "one reproduction (two at 3/8 in)" };
+pub(in crate::tables) static B18_21_1_SPRING_COLLAR: Source = Source { key: "b18.21.1-spring-collar", document: "ASME B18.21.1", edition: Some("2009 (R2016)"), locator: "helical spring lock washers, high collar", read_in: "Machinery's Handbook, 31st ed., Table 1; a second reproduction agrees" };
+pub(in crate::tables) static ISO7089_RECALLED: Source = Source { key: "iso7089-recalled", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "nominals recalled; limits computed from the tolerance grades" };
+pub(in crate::tables) static ISO7089_JIS_CHART: Source = Source { key: "iso7089-jis-chart", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "outside diameter and thickness in a JIS B 1256:2008 table; inside diameter in a chart of ISO sizes" };
+pub(in crate::tables) static ISO7089: Source = Source { key: "iso7089", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "nominals in two reproductions; limits computed (id H13, od h14 to M30; id H14, od h15 above)" };
+pub(in crate::tables) static ISO7089_JIS_DIN: Source = Source { key: "iso7089-jis-din", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "outside diameter and thickness in a JIS B 1256:2008 table; inside diameter in a DIN 125 table (same)" };
+pub(in crate::tables) static ISO7090: Source = Source { key: "iso7090", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "nominals recalled" };
+pub(in crate::tables) static DIN125: Source = Source { key: "din125", document: "DIN 125", edition: None, locator: "form A", read_in: "supplier table" };
+pub(in crate::tables) static ISO7091: Source = Source { key: "iso7091", document: "ISO 7091", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO7092_RECALLED: Source = Source { key: "iso7092-recalled", document: "ISO 7092", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO7092_M10: Source = Source { key: "iso7092-m10", document: "ISO 7092", edition: None, locator: "M10", read_in: "one reference page" };
+pub(in crate::tables) static ISO7093_RECALLED: Source = Source { key: "iso7093-recalled", document: "ISO 7093-1", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO7093_M10: Source = Source { key: "iso7093-m10", document: "ISO 7093-1", edition: None, locator: "M10", read_in: "one reference page" };
+pub(in crate::tables) static ISO7094: Source = Source { key: "iso7094", document: "ISO 7094", edition: None, locator: "dimension table", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO4014_4017_RANGE: Source = Source { key: "iso4014-4017-range", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length", read_in: "recalled, not read" };
+pub(in crate::tables) static PCC1_H1: Source = Source { key: "pcc1-h1", document: "ASME PCC-1", edition: None, locator: "Table H-1, bolt root and tensile stress areas (SI)", read_in: "online copy of the table printing four figures, rounded here to the three figures of ISO 898-1" };
+pub(in crate::tables) static ISO888_HANDBOOK: Source = Source { key: "iso888-handbook", document: "ISO 888", edition: None, locator: "nominal lengths", read_in: "standard lengths of metric precision bolts and screws, Mechanical Engineer's Data Handbook, section 8.2.4, p. 299" };
+
+pub(in crate::tables) static SOURCES: [&Source; 103] = [
+    &MH27_4A,
+    &MH_4B,
+    &MH27_4C,
+    &MH27_5B,
+    &MH31_5C,
+    &MH27_5G,
+    &B1_1_AREA_FORMULA,
+    &ISO898_1_AREA_FORMULA,
+    &GBT16823_1,
+    &ISO898_1_AREA_COARSE,
+    &ISO898_1_AREA_FINE,
+    &B1_13M_AREA,
+    &BICKFORD4_METRIC_AREA,
+    &J429_1,
+    &J429_1_SHIGLEY5,
+    &J429_1_TWO,
+    &J429_OLD,
+    &J429_8_1,
+    &ISO898_1_3,
+    &ISO898_1_1999_3,
+    &B18_2_1_HCS,
+    &B18_2_1_HCS_PART,
+    &ISO4014_A,
+    &ISO4014_B,
+    &ISO4014_SHEET,
+    &STOCK_PRACTICE_INCH,
+    &ISO888,
+    &ISO4759_1_LENGTH,
+    &B18_2_1_LENGTH,
+    &B18_2_1_FULL_THREAD,
+    &B18_2_2_MACHINE_SCREW,
+    &B18_2_2_HEX,
+    &B18_2_2_HEX_LARGE,
+    &B18_2_2_JAM_LARGE,
+    &B18_2_2_HEAVY,
+    &B18_2_2_RECALLED,
+    &B18_2_2_HEAVY_JAM,
+    &B18_2_2_HEAVY_JAM_RECALLED,
+    &B18_2_2_SLOTTED,
+    &B18_2_2_THICK,
+    &J482A,
+    &B18_16_6_NE,
+    &IFI100_INSERT,
+    &IFI100_METAL_SMALL,
+    &IFI100_METAL,
+    &IFI100_METAL_BULLETIN,
+    &IFI100_METAL_RECALLED,
+    &TWO_WAY_LOCKNUT,
+    &B18_16_4,
+    &ISO4032,
+    &ISO4033,
+    &ISO4035,
+    &ISO4035_DIN439,
+    &ISO4035_RECALLED,
+    &ISO4036,
+    &ISO4034,
+    &ISO4034_RECALLED,
+    &DIN934,
+    &ISO4161,
+    &EN1661,
+    &B18_2_4_4M,
+    &B18_2_4_1M,
+    &B18_2_4_2M,
+    &B18_2_4_3M,
+    &B18_2_4_5M,
+    &B18_2_4_6M,
+    &B18_16M,
+    &B18_16_3M,
+    &ISO7040,
+    &ISO7041,
+    &ISO10511,
+    &ISO10512,
+    &ISO7042,
+    &ISO7719,
+    &ISO7720,
+    &DIN985,
+    &DIN980,
+    &B18_21_1_A,
+    &B18_21_1_A_RECALLED,
+    &B18_21_1_B,
+    &B18_21_1_B_RECALLED,
+    &F436_RECALLED,
+    &F436_B18_2_6,
+    &AN960,
+    &B18_21_1_SPRING_REGULAR,
+    &B18_21_1_SPRING_HEAVY,
+    &B18_21_1_SPRING_EXTRA,
+    &B18_21_1_SPRING_COLLAR,
+    &ISO7089_RECALLED,
+    &ISO7089_JIS_CHART,
+    &ISO7089,
+    &ISO7089_JIS_DIN,
+    &ISO7090,
+    &DIN125,
+    &ISO7091,
+    &ISO7092_RECALLED,
+    &ISO7092_M10,
+    &ISO7093_RECALLED,
+    &ISO7093_M10,
+    &ISO7094,
+    &ISO4014_4017_RANGE,
+    &PCC1_H1,
+    &ISO888_HANDBOOK,
+];

@@ -1,0 +1,188 @@
+//! Mechanical properties of bolt materials: SAE J429 grades, ISO 898-1 property classes.
+//!
+//! The rows hold what the standards print. For "how strong is this grade at this size", ask
+//! [`material::BoltGrade::strength`](crate::material::BoltGrade::strength), which applies the
+//! size and length rules.
+
+use super::generated;
+use crate::material::{PropertyClass, SaeGrade};
+use crate::source::{Basis, Provenance};
+use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
+
+/// Scale of a hardness value.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum HardnessScale {
+    /// Rockwell B.
+    RockwellB,
+    /// Rockwell C.
+    RockwellC,
+}
+
+/// Which yield property ISO 898-1 states for a class.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum YieldMeasure {
+    /// Lower yield strength ReL, on a machined specimen.
+    LowerYield,
+    /// Stress at 0.0048 d non-proportional extension Rpf, on the full-size screw. For classes
+    /// 4.8, 5.8 and 6.8 the standard gives it for the proof ratio only.
+    FullSize,
+    /// 0.2 % offset stress Rp0.2, on a machined specimen.
+    Offset,
+}
+
+/// One row of SAE J429.
+///
+/// ```
+/// use shankline::tables::grades::SaeGradeRow;
+/// use shankline::units::ksi;
+/// let row = &SaeGradeRow::all()[0];
+/// assert_eq!(row.tensile_strength, ksi(60.0));
+/// assert_eq!(row.head_marking, Some("none"));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct SaeGradeRow {
+    /// Grade.
+    pub grade: SaeGrade,
+    /// Smallest nominal size, itself included.
+    pub size_from: Option<Length>,
+    /// Nominal size the row begins above, itself excluded.
+    pub size_over: Option<Length>,
+    /// Largest nominal size, itself included.
+    pub size_thru: Length,
+    /// Screw length the row begins above, itself excluded.
+    pub length_over: Option<Length>,
+    /// Longest screw the row holds for, itself included.
+    pub length_thru: Option<Length>,
+    /// Proof stress.
+    pub proof_stress: Stress,
+    /// Minimum yield strength.
+    pub yield_strength: Option<Stress>,
+    /// Minimum tensile strength.
+    pub tensile_strength: Stress,
+    /// Least core hardness on the scale of `core_hardness_scale`.
+    pub core_hardness_min: f64,
+    /// Greatest core hardness.
+    pub core_hardness_max: f64,
+    /// Scale of the core hardness.
+    pub core_hardness_scale: HardnessScale,
+    /// Greatest surface hardness, Rockwell 30N.
+    pub surface_hardness_max_hr30n: Option<f64>,
+    /// Least elongation of a machined specimen.
+    pub elongation_min: Option<Ratio>,
+    /// Least reduction of area of a machined specimen.
+    pub reduction_of_area_min: Option<Ratio>,
+    /// Least tempering temperature.
+    pub tempering_min: Option<ThermodynamicTemperature>,
+    /// The row holds for bolts.
+    pub for_bolts: bool,
+    /// The row holds for screws.
+    pub for_screws: bool,
+    /// The row holds for studs.
+    pub for_studs: bool,
+    /// The row holds for screw and washer assemblies (sems).
+    pub for_sems: bool,
+    /// Material and treatment.
+    pub material: &'static str,
+    /// Marking on the head.
+    pub head_marking: Option<&'static str>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// How hardness, elongation and reduction of area are known.
+    pub hardness_basis: Basis,
+    /// How the head marking is known.
+    pub head_marking_basis: Basis,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl SaeGradeRow {
+    /// Every row, in the order of the standard.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::grades::SaeGradeRow::all().len(), 13);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::sae_j429_grades::SAE_J429_GRADES
+    }
+}
+
+/// One row of ISO 898-1 Table 3.
+///
+/// ```
+/// use shankline::tables::grades::PropertyClassRow;
+/// use shankline::units::megapascals;
+/// let row = PropertyClassRow::all().iter().find(|row| row.size_over.is_some()).unwrap();
+/// assert_eq!(row.proof_stress, megapascals(600.0)); // 8.8 above 16 mm
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct PropertyClassRow {
+    /// Property class.
+    pub class: PropertyClass,
+    /// Smallest nominal diameter, itself included.
+    pub size_from: Option<Length>,
+    /// Nominal diameter the row begins above, itself excluded.
+    pub size_over: Option<Length>,
+    /// Largest nominal diameter, itself included.
+    pub size_thru: Length,
+    /// Nominal tensile strength, the first number of the class times 100 MPa.
+    pub tensile_strength_nominal: Stress,
+    /// Minimum tensile strength Rm,min.
+    pub tensile_strength: Stress,
+    /// Which yield property the next two fields are.
+    pub yield_measure: YieldMeasure,
+    /// Nominal yield strength.
+    pub yield_strength_nominal: Stress,
+    /// Minimum yield strength.
+    pub yield_strength: Stress,
+    /// Proof stress Sp.
+    pub proof_stress: Stress,
+    /// Proof stress over minimum yield, as printed.
+    pub proof_to_yield_ratio: f64,
+    /// Least elongation A of a machined specimen.
+    pub elongation_min: Option<Ratio>,
+    /// Least elongation Af of the full-size screw (a ratio of the diameter).
+    pub elongation_full_size_min: Option<f64>,
+    /// Least reduction of area Z of a machined specimen.
+    pub reduction_of_area_min: Option<Ratio>,
+    /// Least Vickers hardness.
+    pub vickers_min: f64,
+    /// Greatest Vickers hardness.
+    pub vickers_max: f64,
+    /// Least Brinell hardness.
+    pub brinell_min: f64,
+    /// Greatest Brinell hardness.
+    pub brinell_max: f64,
+    /// Least Rockwell B hardness.
+    pub rockwell_b_min: Option<f64>,
+    /// Greatest Rockwell B hardness.
+    pub rockwell_b_max: Option<f64>,
+    /// Least Rockwell C hardness.
+    pub rockwell_c_min: Option<f64>,
+    /// Greatest Rockwell C hardness.
+    pub rockwell_c_max: Option<f64>,
+    /// Least tempering temperature.
+    pub tempering_min: Option<ThermodynamicTemperature>,
+    /// How the tempering temperature is known.
+    pub tempering_basis: Basis,
+    /// Material and treatment.
+    pub material: &'static str,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl PropertyClassRow {
+    /// Every row, in the order of the standard.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::grades::PropertyClassRow::all().len(), 12);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::iso_898_1_classes::ISO_898_1_CLASSES
+    }
+}

@@ -1,0 +1,458 @@
+//! Hexagon head screws: heads, bodies, thread lengths, length tolerances, stock lengths.
+//!
+//! The rows hold what the standards print. For the body and grip gaging length of a screw of a
+//! given length, ask [`parts::ScrewSeries`](crate::parts::ScrewSeries), which applies the rules.
+
+use super::{generated, nanometres};
+use crate::source::{Basis, Provenance, Source};
+use crate::units::Length;
+
+/// Dimensions of an ASME B18.2.1 hex cap screw of one size.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::screws::HexCapScrew;
+/// let row = HexCapScrew::find(inches(0.75)).unwrap();
+/// assert_eq!(row.thread_length_short, Some(inches(1.75)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct HexCapScrew {
+    /// Name of the size.
+    pub size: &'static str,
+    /// Nominal diameter D.
+    pub nominal_diameter: Length,
+    /// Threads per inch of the coarse thread, which fixes the transition length.
+    pub coarse_threads_per_inch: f64,
+    /// Greatest body diameter.
+    pub body_diameter_max: Length,
+    /// Least body diameter.
+    pub body_diameter_min: Length,
+    /// Basic width across flats.
+    pub width_across_flats_basic: Length,
+    /// Greatest width across flats.
+    pub width_across_flats_max: Length,
+    /// Least width across flats.
+    pub width_across_flats_min: Length,
+    /// Greatest width across corners.
+    pub width_across_corners_max: Length,
+    /// Least width across corners.
+    pub width_across_corners_min: Length,
+    /// Basic head height.
+    pub head_height_basic: Length,
+    /// Greatest head height.
+    pub head_height_max: Length,
+    /// Least head height.
+    pub head_height_min: Length,
+    /// Least height a wrench can grip.
+    pub wrenching_height_min: Option<Length>,
+    /// Greatest fillet radius under the head.
+    pub fillet_radius_max: Option<Length>,
+    /// Least fillet radius under the head.
+    pub fillet_radius_min: Option<Length>,
+    /// Greatest thickness of the washer face.
+    pub washer_face_thickness_max: Length,
+    /// Least thickness of the washer face.
+    pub washer_face_thickness_min: Length,
+    /// Thread length LT of screws up to and including 6 in.
+    pub thread_length_short: Option<Length>,
+    /// Thread length LT of screws over 6 in.
+    pub thread_length_long: Length,
+    /// Transition length Y, printed to three decimals; the rule is five coarse pitches.
+    pub transition_length: Length,
+    /// Greatest runout of the bearing face, full indicator movement.
+    pub bearing_runout_max: Option<Length>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// How the fillet radii are known.
+    pub fillet_basis: Basis,
+    /// How the washer face is known.
+    pub washer_face_basis: Basis,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl HexCapScrew {
+    /// Every size.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::HexCapScrew::all().len(), 22);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::hex_cap_screws_inch::HEX_CAP_SCREWS_INCH
+    }
+
+    /// The row of a size.
+    ///
+    /// ```
+    /// use shankline::{tables::screws::HexCapScrew, units::inches};
+    /// assert!(HexCapScrew::find(inches(0.2)).is_none());
+    /// ```
+    #[must_use]
+    pub fn find(diameter: Length) -> Option<&'static Self> {
+        let size = nanometres(diameter);
+        Self::all()
+            .iter()
+            .find(|row| nanometres(row.nominal_diameter) == size)
+    }
+}
+
+/// Up to which length ASME B18.2.1 hex cap screws of one size are threaded to the head.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::screws::FullThreadLimit;
+/// let row = FullThreadLimit::find(inches(0.5)).unwrap();
+/// assert_eq!(row.full_thread_length_max, Some(inches(1.75)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct FullThreadLimit {
+    /// Name of the size.
+    pub size: &'static str,
+    /// Nominal diameter.
+    pub nominal_diameter: Length,
+    /// Longest screw that is threaded to the head.
+    pub full_thread_length_max: Option<Length>,
+    /// Shortest screw with a body.
+    pub part_thread_length_min: Option<Length>,
+    /// Least thread length of screws with a body.
+    pub thread_length_min: Option<Length>,
+    /// Greatest thread length of screws with a body.
+    pub thread_length_max: Option<Length>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl FullThreadLimit {
+    /// Every size.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::FullThreadLimit::all().len(), 18);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::hex_cap_screw_full_thread_inch::HEX_CAP_SCREW_FULL_THREAD_INCH
+    }
+
+    /// The row of a size.
+    ///
+    /// ```
+    /// use shankline::{tables::screws::FullThreadLimit, units::inches};
+    /// assert!(FullThreadLimit::find(inches(1.625)).is_none()); // nobody has read it
+    /// ```
+    #[must_use]
+    pub fn find(diameter: Length) -> Option<&'static Self> {
+        let size = nanometres(diameter);
+        Self::all()
+            .iter()
+            .find(|row| nanometres(row.nominal_diameter) == size)
+    }
+}
+
+/// Tolerance on the nominal length of ASME B18.2.1 hex cap screws.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::screws::CapScrewLengthTolerance;
+/// let row = CapScrewLengthTolerance::find(inches(0.75), inches(4.0)).unwrap();
+/// assert_eq!(row.tolerance_minus, inches(0.10));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct CapScrewLengthTolerance {
+    /// Smallest nominal diameter, itself included.
+    pub size_from: Length,
+    /// Largest nominal diameter, itself included.
+    pub size_thru: Option<Length>,
+    /// Length the row begins above, itself excluded.
+    pub length_over: Length,
+    /// Greatest length, itself included.
+    pub length_thru: Option<Length>,
+    /// How much longer than nominal a screw may be.
+    pub tolerance_plus: Length,
+    /// How much shorter than nominal a screw may be.
+    pub tolerance_minus: Length,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl CapScrewLengthTolerance {
+    /// Every row.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::CapScrewLengthTolerance::all().len(), 27);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::hex_cap_screw_length_tolerances_inch::HEX_CAP_SCREW_LENGTH_TOLERANCES_INCH
+    }
+
+    /// The tolerance of a size and length.
+    ///
+    /// ```
+    /// use shankline::{tables::screws::CapScrewLengthTolerance, units::inches};
+    /// assert!(CapScrewLengthTolerance::find(inches(0.1), inches(1.0)).is_none());
+    /// ```
+    #[must_use]
+    pub fn find(diameter: Length, length: Length) -> Option<&'static Self> {
+        let (size, length) = (nanometres(diameter), nanometres(length));
+        Self::all().iter().find(|row| {
+            nanometres(row.size_from) <= size
+                && row.size_thru.is_none_or(|thru| size <= nanometres(thru))
+                && nanometres(row.length_over) < length
+                && row.length_thru.is_none_or(|thru| length <= nanometres(thru))
+        })
+    }
+}
+
+/// Steps in which hex cap screws are stocked: common practice, no source.
+///
+/// ```
+/// use shankline::{tables::screws::StockStep, units::inches};
+/// assert_eq!(StockStep::all()[1].increment, inches(0.25));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct StockStep {
+    /// Smallest nominal diameter, itself included.
+    pub size_from: Length,
+    /// Largest nominal diameter, itself included.
+    pub size_thru: Length,
+    /// Shortest length of this step.
+    pub length_from: Length,
+    /// Longest length of this step.
+    pub length_thru: Length,
+    /// Difference between neighbouring lengths.
+    pub increment: Length,
+    /// Restrictions.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl StockStep {
+    /// Every row.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::StockStep::all().len(), 3);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::hex_cap_screw_stock_lengths_inch::HEX_CAP_SCREW_STOCK_LENGTHS_INCH
+    }
+}
+
+/// ISO product grade: how close the tolerances are.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub enum ProductGrade {
+    /// Grade A: up to M24, up to 10 d and 150 mm long.
+    A,
+    /// Grade B: everything larger or longer.
+    B,
+}
+
+/// Dimensions of an ISO 4014 or ISO 4017 hexagon head screw of one size and product grade.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::screws::{HexScrew, ProductGrade};
+/// let row = HexScrew::find(millimetres(20.0), ProductGrade::A).unwrap();
+/// assert_eq!(row.thread_length_short, Some(millimetres(46.0)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct HexScrew {
+    /// Name of the size.
+    pub size: &'static str,
+    /// Nominal diameter d.
+    pub nominal_diameter: Length,
+    /// Coarse pitch P.
+    pub pitch: Length,
+    /// Product grade.
+    pub product_grade: ProductGrade,
+    /// Thread length b of ISO 4014 screws up to and including 125 mm.
+    pub thread_length_short: Option<Length>,
+    /// Thread length b over 125 mm, up to and including 200 mm.
+    pub thread_length_medium: Option<Length>,
+    /// Thread length b over 200 mm.
+    pub thread_length_long: Option<Length>,
+    /// Greatest body diameter.
+    pub body_diameter_max: Length,
+    /// Least body diameter.
+    pub body_diameter_min: Length,
+    /// Least diameter of the bearing face.
+    pub bearing_diameter_min: Length,
+    /// Nominal head height k.
+    pub head_height_nominal: Length,
+    /// Least head height.
+    pub head_height_min: Length,
+    /// Greatest head height.
+    pub head_height_max: Length,
+    /// Greatest width across flats s.
+    pub width_across_flats_max: Length,
+    /// Least width across flats.
+    pub width_across_flats_min: Length,
+    /// Least width across corners e.
+    pub width_across_corners_min: Length,
+    /// Least thickness of the washer face.
+    pub washer_face_thickness_min: Length,
+    /// Greatest thickness of the washer face.
+    pub washer_face_thickness_max: Length,
+    /// Greatest diameter of the transition under the head.
+    pub transition_diameter_max: Option<Length>,
+    /// Least fillet radius under the head.
+    pub fillet_radius_min: Length,
+    /// Greatest distance from the head of an ISO 4017 screw to its first full thread.
+    pub full_thread_run_out_max: Option<Length>,
+    /// Least distance from the head of an ISO 4017 screw to its first full thread.
+    pub full_thread_run_out_min: Option<Length>,
+    /// Shortest ISO 4014 screw.
+    pub part_thread_length_from: Option<Length>,
+    /// Longest ISO 4014 screw.
+    pub part_thread_length_thru: Option<Length>,
+    /// Shortest ISO 4017 screw.
+    pub full_thread_length_from: Length,
+    /// Longest ISO 4017 screw.
+    pub full_thread_length_thru: Length,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// How the thread lengths are known.
+    pub thread_length_basis: Basis,
+    /// How the body diameters are known.
+    pub body_diameter_basis: Basis,
+    /// How the head heights are known.
+    pub head_height_basis: Basis,
+    /// How the ranges of nominal length are known.
+    pub length_range_basis: Basis,
+    /// Source of the ranges of nominal length.
+    pub length_range_source: &'static Source,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl HexScrew {
+    /// Every size and grade.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::HexScrew::all().len(), 23);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::hex_screws_metric::HEX_SCREWS_METRIC
+    }
+
+    /// The row of a size and product grade.
+    ///
+    /// ```
+    /// use shankline::tables::screws::{HexScrew, ProductGrade};
+    /// use shankline::units::millimetres;
+    /// assert!(HexScrew::find(millimetres(30.0), ProductGrade::A).is_none());
+    /// ```
+    #[must_use]
+    pub fn find(diameter: Length, grade: ProductGrade) -> Option<&'static Self> {
+        let size = nanometres(diameter);
+        Self::all()
+            .iter()
+            .find(|row| nanometres(row.nominal_diameter) == size && row.product_grade == grade)
+    }
+}
+
+/// ISO tolerance grade of a length, the same amount either way.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum ToleranceGrade {
+    /// js15: product grade A up to 150 mm.
+    Js15,
+    /// js17: product grade B, and A above 150 mm.
+    Js17,
+}
+
+/// Tolerance on the nominal length of metric screws.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::screws::{LengthTolerance, ToleranceGrade};
+/// let row = LengthTolerance::find(ToleranceGrade::Js15, millimetres(110.0)).unwrap();
+/// assert_eq!(row.tolerance, millimetres(0.7));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct LengthTolerance {
+    /// Tolerance grade.
+    pub tolerance_grade: ToleranceGrade,
+    /// Length the row begins above, itself excluded.
+    pub length_over: Length,
+    /// Greatest length, itself included.
+    pub length_thru: Length,
+    /// Tolerance either way.
+    pub tolerance: Length,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl LengthTolerance {
+    /// Every row.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::LengthTolerance::all().len(), 26);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::length_tolerances_metric::LENGTH_TOLERANCES_METRIC
+    }
+
+    /// The tolerance of a grade at a length.
+    ///
+    /// ```
+    /// use shankline::tables::screws::{LengthTolerance, ToleranceGrade};
+    /// use shankline::units::millimetres;
+    /// assert!(LengthTolerance::find(ToleranceGrade::Js15, millimetres(600.0)).is_none());
+    /// ```
+    #[must_use]
+    pub fn find(grade: ToleranceGrade, length: Length) -> Option<&'static Self> {
+        let length = nanometres(length);
+        Self::all().iter().find(|row| {
+            row.tolerance_grade == grade
+                && nanometres(row.length_over) < length
+                && length <= nanometres(row.length_thru)
+        })
+    }
+}
+
+/// A nominal length of ISO 888.
+///
+/// ```
+/// use shankline::tables::screws::StockLength;
+/// let fifty_five = StockLength::all().iter().find(|row| row.nominal_length.value == 0.055).unwrap();
+/// assert!(fifty_five.hex_screws && !fifty_five.preferred);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct StockLength {
+    /// The length.
+    pub nominal_length: Length,
+    /// Whether ISO 888 prefers it.
+    pub preferred: bool,
+    /// Whether ISO 4014 and ISO 4017 list it.
+    pub hex_screws: bool,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl StockLength {
+    /// Every length, rising.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::screws::StockLength::all().len(), 53);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::stock_lengths_metric::STOCK_LENGTHS_METRIC
+    }
+}

@@ -1,0 +1,264 @@
+//! Unified (ASME B1.1) and ISO metric (ISO 261) threads: sizes, pitches, printed areas.
+
+use super::{generated, nanometres};
+use crate::source::{Basis, Provenance};
+use crate::units::{Area, Length, inches};
+
+/// Series of Unified threads.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum UnifiedSeries {
+    /// Coarse.
+    Unc,
+    /// Fine.
+    Unf,
+    /// Extra fine.
+    Unef,
+    /// Constant pitch, 4 threads per inch.
+    Un4,
+    /// Constant pitch, 6 threads per inch.
+    Un6,
+    /// Constant pitch, 8 threads per inch.
+    Un8,
+    /// Constant pitch, 12 threads per inch.
+    Un12,
+    /// Constant pitch, 16 threads per inch.
+    Un16,
+    /// Constant pitch, 20 threads per inch.
+    Un20,
+    /// Constant pitch, 28 threads per inch.
+    Un28,
+    /// Constant pitch, 32 threads per inch.
+    Un32,
+}
+
+impl UnifiedSeries {
+    /// The symbol of the series in a designation: `UNC`, `UNF`, `UNEF`, and `UN` for every
+    /// constant-pitch series.
+    ///
+    /// ```
+    /// use shankline::tables::threads::UnifiedSeries;
+    /// assert_eq!(UnifiedSeries::Un8.symbol(), "UN");
+    /// ```
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            Self::Unc => "UNC",
+            Self::Unf => "UNF",
+            Self::Unef => "UNEF",
+            _ => "UN",
+        }
+    }
+}
+
+/// Whether a standard prefers a size.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum SizeChoice {
+    /// Preferred.
+    Primary,
+    /// Used where a primary size will not do.
+    Secondary,
+}
+
+/// One Unified thread.
+///
+/// Source: ASME B1.1 series as printed in Machinery's Handbook; areas as printed there or, where
+/// the basis is `Computed`, by the formula of [`thread::area`](crate::thread::area).
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
+/// let row = UnifiedThread::find(inches(0.375), UnifiedSeries::Unc).unwrap();
+/// assert_eq!((row.size, row.threads_per_inch), ("3/8", 16.0));
+/// assert_eq!(row.tensile_stress_area, square_inches(0.0775));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct UnifiedThread {
+    /// Name of the size: `#10`, `3/8`, `1-1/2`.
+    pub size: &'static str,
+    /// Basic major diameter D.
+    pub nominal_diameter: Length,
+    /// Threads per inch n; the pitch is P = 1/n in.
+    pub threads_per_inch: f64,
+    /// Series.
+    pub series: UnifiedSeries,
+    /// Printed tensile stress area.
+    pub tensile_stress_area: Area,
+    /// Printed area at the minor diameter.
+    pub minor_area: Area,
+    /// Whether the size is preferred.
+    pub choice: SizeChoice,
+    /// The constant-pitch series this coarse, fine or extra-fine thread also belongs to.
+    pub constant_pitch_series: Option<UnifiedSeries>,
+    /// How the minor area is known, where it differs from the rest of the row.
+    pub minor_area_basis: Basis,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl UnifiedThread {
+    /// Every Unified thread, by rising diameter, then by falling pitch.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::threads::UnifiedThread::all().len(), 277);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::threads_unified::THREADS_UNIFIED
+    }
+
+    /// Every thread of one nominal diameter; empty if there is none.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::threads::UnifiedThread;
+    /// let pitches = UnifiedThread::of_diameter(inches(0.5)).iter().map(|row| row.threads_per_inch);
+    /// assert!(pitches.eq([13.0, 16.0, 20.0, 28.0, 32.0]));
+    /// ```
+    #[must_use]
+    pub fn of_diameter(diameter: Length) -> &'static [Self] {
+        of_diameter(Self::all(), diameter, |row| row.nominal_diameter)
+    }
+
+    /// The thread of a diameter and series, if the series has that diameter.
+    ///
+    /// A coarse, fine or extra-fine thread is also found under the constant-pitch series it
+    /// belongs to.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
+    /// assert!(UnifiedThread::find(inches(2.0), UnifiedSeries::Unf).is_none());
+    /// ```
+    #[must_use]
+    pub fn find(diameter: Length, series: UnifiedSeries) -> Option<&'static Self> {
+        Self::of_diameter(diameter)
+            .iter()
+            .find(|row| row.series == series || row.constant_pitch_series == Some(series))
+    }
+
+    /// Pitch P = 1/n.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
+    /// let row = UnifiedThread::find(inches(0.75), UnifiedSeries::Unc).unwrap();
+    /// assert_eq!(row.pitch(), inches(0.1));
+    /// ```
+    #[must_use]
+    pub fn pitch(&self) -> Length {
+        inches(1.0 / self.threads_per_inch)
+    }
+}
+
+/// Series of ISO metric threads.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum MetricSeries {
+    /// The coarse pitch, which a designation need not write.
+    Coarse,
+    /// Any finer pitch, which a designation must write.
+    Fine,
+}
+
+/// One ISO metric thread.
+///
+/// Source: diameters and pitches of ISO 261; stress areas as printed in ISO 898-1 and GB/T 16823.1
+/// reproductions or, where the basis is `Computed`, by the formula of
+/// [`thread::area`](crate::thread::area).
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::threads::MetricThread;
+/// let row = MetricThread::coarse(millimetres(20.0)).unwrap();
+/// assert_eq!(row.pitch, millimetres(2.5));
+/// assert_eq!(row.tensile_stress_area, square_millimetres(245.0));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct MetricThread {
+    /// Basic major diameter d.
+    pub nominal_diameter: Length,
+    /// Pitch P.
+    pub pitch: Length,
+    /// Coarse or fine.
+    pub series: MetricSeries,
+    /// First, second or third choice of diameter in ISO 261.
+    pub iso261_choice: u8,
+    /// Whether ISO 262 selects it for bolts, screws and nuts.
+    pub iso262_selected: bool,
+    /// Printed nominal stress area.
+    pub tensile_stress_area: Area,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl MetricThread {
+    /// Every metric thread, by rising diameter, then by falling pitch.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::threads::MetricThread::all().len(), 213);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::threads_metric::THREADS_METRIC
+    }
+
+    /// Every thread of one nominal diameter; empty if there is none.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::threads::MetricThread;
+    /// assert_eq!(MetricThread::of_diameter(millimetres(12.0)).len(), 4);
+    /// ```
+    #[must_use]
+    pub fn of_diameter(diameter: Length) -> &'static [Self] {
+        of_diameter(Self::all(), diameter, |row| row.nominal_diameter)
+    }
+
+    /// The coarse thread of a diameter. ISO 261 has none above 68 mm.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::threads::MetricThread;
+    /// assert!(MetricThread::coarse(millimetres(72.0)).is_none());
+    /// ```
+    #[must_use]
+    pub fn coarse(diameter: Length) -> Option<&'static Self> {
+        Self::of_diameter(diameter)
+            .iter()
+            .find(|row| row.series == MetricSeries::Coarse)
+    }
+
+    /// The thread of a diameter and pitch.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::threads::MetricThread;
+    /// assert!(MetricThread::find(millimetres(12.0), millimetres(1.25)).is_some());
+    /// ```
+    #[must_use]
+    pub fn find(diameter: Length, pitch: Length) -> Option<&'static Self> {
+        let pitch = nanometres(pitch);
+        Self::of_diameter(diameter)
+            .iter()
+            .find(|row| nanometres(row.pitch) == pitch)
+    }
+}
+
+fn of_diameter<T>(
+    rows: &'static [T],
+    diameter: Length,
+    diameter_of: impl Fn(&T) -> Length,
+) -> &'static [T] {
+    let size = nanometres(diameter);
+    let start = rows.partition_point(|row| nanometres(diameter_of(row)) < size);
+    let rest = &rows[start..];
+    let count = rest
+        .iter()
+        .take_while(|row| nanometres(diameter_of(row)) == size)
+        .count();
+    &rest[..count]
+}

@@ -1,0 +1,263 @@
+//! Washers: plain, hardened structural, aircraft flat and helical spring lock washers.
+
+use alloc::{format, string::ToString};
+use core::fmt;
+
+use super::{generated, nanometres, rows_of, size_range};
+use crate::error::Error;
+use crate::source::{Basis, Provenance};
+use crate::spread::Spread;
+use crate::thread::Thread;
+use crate::units::Length;
+
+/// Styles of washer.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum WasherStyle {
+    /// Plain washer, type A, sizes without narrow and wide series, ASME B18.21.1.
+    TypeASingle,
+    /// Plain washer, type A narrow, ASME B18.21.1.
+    TypeANarrow,
+    /// Plain washer, type A wide, ASME B18.21.1.
+    TypeAWide,
+    /// Plain washer, type B narrow, ASME B18.21.1.
+    TypeBNarrow,
+    /// Plain washer, type B regular, ASME B18.21.1.
+    TypeBRegular,
+    /// Plain washer, type B wide, ASME B18.21.1.
+    TypeBWide,
+    /// Hardened circular washer, ASTM F436.
+    F436,
+    /// Aircraft flat washer AN960 / NAS1149, full thickness.
+    AircraftRegular,
+    /// Aircraft flat washer AN960 / NAS1149, light.
+    AircraftLight,
+    /// Helical spring lock washer, regular, ASME B18.21.1.
+    SpringLockRegular,
+    /// Helical spring lock washer, heavy, ASME B18.21.1.
+    SpringLockHeavy,
+    /// Helical spring lock washer, extra duty, ASME B18.21.1.
+    SpringLockExtraDuty,
+    /// Helical spring lock washer, high collar, ASME B18.21.1.
+    SpringLockHighCollar,
+    /// ISO 7089 plain washer, normal series.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_7089"))]
+    Iso7089,
+    /// ISO 7090 plain washer, normal series, chamfered.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_7090"))]
+    Iso7090,
+    /// DIN 125 plain washer, form A. Only nominal dimensions are known.
+    #[cfg_attr(feature = "serde", serde(rename = "din_125"))]
+    Din125,
+    /// ISO 7091 plain washer, product grade C.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_7091"))]
+    Iso7091,
+    /// ISO 7092 plain washer, small series.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_7092"))]
+    Iso7092,
+    /// ISO 7093-1 plain washer, large series.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_7093"))]
+    Iso7093,
+    /// ISO 7094 plain washer, extra large series.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_7094"))]
+    Iso7094,
+}
+
+/// One washer: a style at a bolt size.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let washer = Washer::find(WasherStyle::TypeANarrow, &"3/4-10 UNC".parse()?)?;
+/// let thickness = washer.thickness()?;
+/// assert_eq!((thickness.min, thickness.max), (inches(0.108), inches(0.160)));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct Washer {
+    /// The standard that fixes the dimensions.
+    pub standard: &'static str,
+    /// Style.
+    pub style: WasherStyle,
+    /// Name of the bolt size: `#10`, `3/8`, `M12`.
+    pub size: &'static str,
+    /// Nominal diameter of the bolt.
+    pub nominal_diameter: Length,
+    /// Nominal inside diameter.
+    pub inside_diameter_nominal: Option<Length>,
+    /// Greatest inside diameter.
+    pub inside_diameter_max: Option<Length>,
+    /// Least inside diameter.
+    pub inside_diameter_min: Option<Length>,
+    /// Nominal outside diameter.
+    pub outside_diameter_nominal: Option<Length>,
+    /// Greatest outside diameter.
+    pub outside_diameter_max: Option<Length>,
+    /// Least outside diameter.
+    pub outside_diameter_min: Option<Length>,
+    /// Nominal thickness.
+    pub thickness_nominal: Option<Length>,
+    /// Greatest thickness.
+    pub thickness_max: Option<Length>,
+    /// Least thickness.
+    pub thickness_min: Option<Length>,
+    /// Least width of the section of a spring lock washer.
+    pub section_width_min: Option<Length>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// How the limits are known; the row's basis is that of the nominal dimensions.
+    pub limits_basis: Option<Basis>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl Washer {
+    /// Every washer for inch bolts.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::washers::Washer::all_inch().len(), 246);
+    /// ```
+    #[must_use]
+    pub fn all_inch() -> &'static [Self] {
+        &generated::washers_inch::WASHERS_INCH
+    }
+
+    /// Every washer for metric bolts.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::washers::Washer::all_metric().len(), 122);
+    /// ```
+    #[must_use]
+    pub fn all_metric() -> &'static [Self] {
+        &generated::washers_metric::WASHERS_METRIC
+    }
+
+    /// Every washer of one style, by rising size.
+    ///
+    /// ```
+    /// use shankline::tables::washers::{Washer, WasherStyle};
+    /// assert_eq!(Washer::of_style(WasherStyle::Iso7089).len(), 28);
+    /// ```
+    #[must_use]
+    pub fn of_style(style: WasherStyle) -> &'static [Self] {
+        let inch = rows_of(Self::all_inch(), &style, |washer| washer.style);
+        if inch.is_empty() {
+            rows_of(Self::all_metric(), &style, |washer| washer.style)
+        } else {
+            inch
+        }
+    }
+
+    /// The washer of a style for a bolt.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if the style is not made for that size; the message gives the sizes
+    /// of the style.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!(Washer::find(WasherStyle::F436, &"M20".parse()?).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn find(style: WasherStyle, thread: &Thread) -> Result<&'static Self, Error> {
+        let size = nanometres(thread.nominal_diameter());
+        let rows = Self::of_style(style);
+        rows.iter()
+            .find(|washer| nanometres(washer.nominal_diameter) == size)
+            .ok_or_else(|| Error::NotInTable {
+                table: "the table of washers of that style",
+                wanted: format!("a washer for {thread}"),
+                available: size_range(rows, |washer| washer.size),
+            })
+    }
+
+    /// Thickness: minimum, nominal (or the mean where none is printed) and maximum.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] where the limits are not known.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::find(WasherStyle::Iso7089, &"M20".parse()?)?;
+    /// assert_eq!(washer.thickness()?.max, millimetres(3.3));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn thickness(&self) -> Result<Spread<Length>, Error> {
+        match (self.thickness_min, self.thickness_max) {
+            (Some(min), Some(max)) => Ok(Spread {
+                min,
+                nominal: self.thickness_nominal.unwrap_or((min + max) / 2.0),
+                max,
+            }),
+            _ => Err(Error::NoValue {
+                quantity: "pair of thickness limits",
+                subject: self.to_string(),
+                reason: "nobody has read them",
+            }),
+        }
+    }
+
+    /// A row with every optional cell empty, which the generated arrays complete.
+    pub(super) const BLANK: Self = Self {
+        standard: "",
+        style: WasherStyle::F436,
+        size: "",
+        nominal_diameter: crate::units::inches(0.0),
+        inside_diameter_nominal: None,
+        inside_diameter_max: None,
+        inside_diameter_min: None,
+        outside_diameter_nominal: None,
+        outside_diameter_max: None,
+        outside_diameter_min: None,
+        thickness_nominal: None,
+        thickness_max: None,
+        thickness_min: None,
+        section_width_min: None,
+        note: None,
+        limits_basis: None,
+        provenance: super::known(generated::sources::SOURCES[0], Basis::Memory),
+    };
+}
+
+impl WasherStyle {
+    /// What the style is called in a sentence.
+    pub(crate) const fn label(self) -> &'static str {
+        match self {
+            Self::TypeASingle => "plain washer, type A",
+            Self::TypeANarrow => "plain washer, type A narrow",
+            Self::TypeAWide => "plain washer, type A wide",
+            Self::TypeBNarrow => "plain washer, type B narrow",
+            Self::TypeBRegular => "plain washer, type B regular",
+            Self::TypeBWide => "plain washer, type B wide",
+            Self::F436 => "hardened washer",
+            Self::AircraftRegular => "flat washer",
+            Self::AircraftLight => "light flat washer",
+            Self::SpringLockRegular
+            | Self::SpringLockHeavy
+            | Self::SpringLockExtraDuty
+            | Self::SpringLockHighCollar => "helical spring lock washer",
+            _ => "plain washer",
+        }
+    }
+}
+
+impl fmt::Display for Washer {
+    /// `ASME B18.21.1 plain washer, type A narrow, 3/4`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let text = format!("{} {}, {}", self.standard, self.style.label(), self.size);
+        f.pad(&text)
+    }
+}

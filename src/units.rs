@@ -1,0 +1,230 @@
+//! Quantities: type names, constructors, exact US customary units, text in and out.
+//!
+//! Every quantity of this crate is a [`uom`] type over `f64` in SI base units. The
+//! constructors here ([`inches`], [`millimetres`], [`ksi`], ...) are `const`, so tables of
+//! lengths can be written as constants.
+//!
+//! uom itself rounds its US customary units of force, pressure and torque in the seventh digit
+//! (its `pound_force` is 8.6e-8 too large). The units of the same names in this module are exact
+//! by definition: 1 lbf = 0.453 592 37 kg x 9.806 65 m/s2 = 4.448 221 615 260 5 N. Use these with
+//! [`new`](uom::si::Quantity) and `get`:
+//!
+//! ```
+//! use shankline::units::{Force, pound_force, kip};
+//! let load = Force::new::<kip>(1.0);
+//! assert!((load.get::<pound_force>() - 1000.0).abs() < 1e-9);
+//! ```
+//!
+//! Lengths, areas and SI units are exact in uom; use its own (`uom::si::length::inch`).
+
+use core::marker::PhantomData;
+
+mod text;
+
+#[cfg(feature = "serde")]
+pub mod quantity;
+
+pub use exact_force::{kip, pound_force};
+pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
+pub use exact_torque::{pound_force_foot, pound_force_inch};
+pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
+pub use uom::si::f64::{Area, Force, Length, Pressure, Ratio, ThermodynamicTemperature, Torque};
+
+/// A stress or a strength: force over area.
+pub type Stress = Pressure;
+
+/// 1 lbf in newtons, by definition of the avoirdupois pound and of standard gravity.
+pub(crate) const POUND_FORCE: f64 = 4.448_221_615_260_5;
+/// 1 in in metres, by definition.
+pub(crate) const INCH: f64 = 0.0254;
+/// 1 lbf/in2 in pascals.
+pub(crate) const PSI: f64 = POUND_FORCE / (INCH * INCH);
+
+// uom's macro defines one quantity's units per module and writes its own short docs.
+#[allow(missing_docs, clippy::doc_markdown)]
+mod exact_force {
+    unit! {
+        system: uom::si;
+        quantity: uom::si::force;
+        @pound_force: crate::units::POUND_FORCE; "lbf", "pound-force", "pounds-force";
+        @kip: 1000.0 * crate::units::POUND_FORCE; "kip", "kip", "kips";
+    }
+}
+#[allow(missing_docs, clippy::doc_markdown)]
+mod exact_pressure {
+    unit! {
+        system: uom::si;
+        quantity: uom::si::pressure;
+        @pound_force_per_square_inch: crate::units::PSI; "psi", "pound-force per square inch", "pounds-force per square inch";
+        @kip_per_square_inch: 1000.0 * crate::units::PSI; "ksi", "kip per square inch", "kips per square inch";
+    }
+}
+#[allow(missing_docs, clippy::doc_markdown)]
+mod exact_torque {
+    unit! {
+        system: uom::si;
+        quantity: uom::si::torque;
+        @pound_force_inch: crate::units::POUND_FORCE * crate::units::INCH; "lbf in", "pound-force inch", "pound-force inches";
+        @pound_force_foot: crate::units::POUND_FORCE * 12.0 * crate::units::INCH; "lbf ft", "pound-force foot", "pound-force feet";
+    }
+}
+
+/// Builds a quantity from its value in SI base units. The only place that names uom's fields.
+pub(crate) const fn from_base<D: ?Sized, U: ?Sized>(value: f64) -> uom::si::Quantity<D, U, f64>
+where
+    D: uom::si::Dimension,
+    U: uom::si::Units<f64>,
+{
+    uom::si::Quantity {
+        dimension: PhantomData,
+        units: PhantomData,
+        value,
+    }
+}
+
+/// A length in inches. Exact: 1 in = 25.4 mm.
+///
+/// ```
+/// use shankline::units::{inches, millimetres};
+/// assert_eq!(inches(0.5), millimetres(12.7));
+/// ```
+#[must_use]
+pub const fn inches(value: f64) -> Length {
+    from_base(value * INCH)
+}
+
+/// A length in millimetres.
+///
+/// ```
+/// use uom::si::length::meter;
+/// assert_eq!(shankline::units::millimetres(1500.0).get::<meter>(), 1.5);
+/// ```
+#[must_use]
+pub const fn millimetres(value: f64) -> Length {
+    from_base(value * 1e-3)
+}
+
+/// An area in square inches.
+///
+/// ```
+/// use uom::si::area::square_millimeter;
+/// let area = shankline::units::square_inches(1.0);
+/// assert!((area.get::<square_millimeter>() - 645.16).abs() < 1e-9);
+/// ```
+#[must_use]
+pub const fn square_inches(value: f64) -> Area {
+    from_base(value * (INCH * INCH))
+}
+
+/// An area in square millimetres.
+///
+/// ```
+/// use uom::si::area::square_centimeter;
+/// assert_eq!(shankline::units::square_millimetres(245.0).get::<square_centimeter>(), 2.45);
+/// ```
+#[must_use]
+pub const fn square_millimetres(value: f64) -> Area {
+    from_base(value * 1e-6)
+}
+
+/// A force in newtons.
+///
+/// ```
+/// use uom::si::force::kilonewton;
+/// assert_eq!(shankline::units::newtons(2500.0).get::<kilonewton>(), 2.5);
+/// ```
+#[must_use]
+pub const fn newtons(value: f64) -> Force {
+    from_base(value)
+}
+
+/// A force in pounds-force. Exact: 1 lbf = 4.448 221 615 260 5 N.
+///
+/// ```
+/// use uom::si::force::newton;
+/// assert_eq!(shankline::units::pounds_force(1.0).get::<newton>(), 4.448_221_615_260_5);
+/// ```
+#[must_use]
+pub const fn pounds_force(value: f64) -> Force {
+    from_base(value * POUND_FORCE)
+}
+
+/// A stress in kips per square inch (1000 lbf/in2).
+///
+/// ```
+/// use uom::si::pressure::megapascal;
+/// assert!((shankline::units::ksi(1.0).get::<megapascal>() - 6.894_757_293_168).abs() < 1e-9);
+/// ```
+#[must_use]
+pub const fn ksi(value: f64) -> Stress {
+    from_base(value * (1000.0 * PSI))
+}
+
+/// A stress in megapascals (N/mm2).
+///
+/// ```
+/// use uom::si::pressure::pascal;
+/// assert_eq!(shankline::units::megapascals(640.0).get::<pascal>(), 640e6);
+/// ```
+#[must_use]
+pub const fn megapascals(value: f64) -> Stress {
+    from_base(value * 1e6)
+}
+
+/// A torque in newton metres.
+///
+/// ```
+/// use uom::si::torque::newton_millimeter;
+/// let torque = shankline::units::newton_metres(1.5);
+/// assert!((torque.get::<newton_millimeter>() - 1500.0).abs() < 1e-9);
+/// ```
+#[must_use]
+pub const fn newton_metres(value: f64) -> Torque {
+    from_base(value)
+}
+
+/// A torque in pound-force feet.
+///
+/// ```
+/// use uom::si::torque::newton_meter;
+/// let torque = shankline::units::pound_force_feet(75.0);
+/// assert!((torque.get::<newton_meter>() - 101.686_361).abs() < 1e-6);
+/// ```
+#[must_use]
+pub const fn pound_force_feet(value: f64) -> Torque {
+    from_base(value * (POUND_FORCE * 12.0 * INCH))
+}
+
+/// A ratio in per cent.
+///
+/// ```
+/// use uom::si::ratio::ratio;
+/// assert_eq!(shankline::units::percent(18.0).get::<ratio>(), 0.18);
+/// ```
+#[must_use]
+pub const fn percent(value: f64) -> Ratio {
+    from_base(value * 0.01)
+}
+
+/// A temperature in degrees Celsius.
+///
+/// ```
+/// use uom::si::thermodynamic_temperature::kelvin;
+/// assert_eq!(shankline::units::celsius(0.0).get::<kelvin>(), 273.15);
+/// ```
+#[must_use]
+pub const fn celsius(value: f64) -> ThermodynamicTemperature {
+    from_base(value + 273.15)
+}
+
+/// A temperature in degrees Fahrenheit.
+///
+/// ```
+/// use uom::si::thermodynamic_temperature::degree_celsius;
+/// let limit = shankline::units::fahrenheit(248.0);
+/// assert!((limit.get::<degree_celsius>() - 120.0).abs() < 1e-9);
+/// ```
+#[must_use]
+pub const fn fahrenheit(value: f64) -> ThermodynamicTemperature {
+    from_base((value + 459.67) * (5.0 / 9.0))
+}

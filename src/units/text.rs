@@ -1,0 +1,405 @@
+//! Quantities as people write them: `"5/8 in"`, `"1-1/2 in"`, `"16 mm"`, `"75 lbf ft"`.
+
+use alloc::{format, string::String};
+use core::fmt;
+
+use super::{Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, Torque};
+use crate::error::{Error, TextProblem};
+
+/// The kinds of quantity that have a written form.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum Dimension {
+    /// A length, such as a thickness or a diameter.
+    Length,
+    /// An area, such as a tensile stress area.
+    Area,
+    /// A force, such as a load or a preload.
+    Force,
+    /// A stress or strength.
+    Stress,
+    /// A torque.
+    Torque,
+}
+
+impl Dimension {
+    /// Two examples of how a quantity of this kind is written, for messages.
+    pub(crate) const fn examples(self) -> &'static str {
+        match self {
+            Self::Length => "\"5/8 in\" or \"16 mm\"",
+            Self::Area => "\"0.334 in2\" or \"245 mm2\"",
+            Self::Force => "\"9000 lbf\" or \"40 kN\"",
+            Self::Stress => "\"85 ksi\" or \"640 MPa\"",
+            Self::Torque => "\"75 lbf ft\" or \"100 N m\"",
+        }
+    }
+}
+
+impl fmt::Display for Dimension {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Length => "length",
+            Self::Area => "area",
+            Self::Force => "force",
+            Self::Stress => "stress",
+            Self::Torque => "torque",
+        })
+    }
+}
+
+mod sealed {
+    pub trait Sealed {}
+}
+
+/// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress)
+/// and [`Torque`]. Implemented by this crate only.
+pub trait Measured: Copy + sealed::Sealed {
+    /// What kind of quantity this is.
+    const DIMENSION: Dimension;
+    /// The value in SI base units.
+    #[must_use]
+    fn base(self) -> f64;
+    /// The quantity of that value in SI base units.
+    #[must_use]
+    fn from_base(value: f64) -> Self;
+}
+
+macro_rules! measured {
+    ($($quantity:ident: $dimension:ident),*) => {$(
+        impl sealed::Sealed for $quantity {}
+        impl Measured for $quantity {
+            const DIMENSION: Dimension = Dimension::$dimension;
+            fn base(self) -> f64 {
+                self.value
+            }
+            fn from_base(value: f64) -> Self {
+                super::from_base(value)
+            }
+        }
+    )*};
+}
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque);
+
+/// One unit a quantity may be written in. The first name is the one written out; names are
+/// compared after separators (space, dot, hyphen, star) are taken away.
+struct Unit {
+    dimension: Dimension,
+    names: &'static [&'static str],
+    base: f64,
+}
+
+const fn unit(dimension: Dimension, names: &'static [&'static str], base: f64) -> Unit {
+    Unit {
+        dimension,
+        names,
+        base,
+    }
+}
+
+const UNITS: &[Unit] = &[
+    unit(Dimension::Length, &["mm"], 1e-3),
+    unit(Dimension::Length, &["in", "inch", "inches", "\""], INCH),
+    unit(Dimension::Length, &["cm"], 1e-2),
+    unit(Dimension::Length, &["m"], 1.0),
+    unit(Dimension::Length, &["um", "µm"], 1e-6),
+    unit(Dimension::Length, &["ft", "foot", "feet"], 12.0 * INCH),
+    unit(Dimension::Area, &["mm2", "mm²", "sqmm"], 1e-6),
+    unit(Dimension::Area, &["in2", "in²", "sqin"], INCH * INCH),
+    unit(Dimension::Area, &["cm2", "cm²"], 1e-4),
+    unit(Dimension::Force, &["N"], 1.0),
+    unit(Dimension::Force, &["kN"], 1e3),
+    unit(Dimension::Force, &["MN"], 1e6),
+    unit(Dimension::Force, &["lbf"], POUND_FORCE),
+    unit(Dimension::Force, &["kip", "kips", "klbf"], 1e3 * POUND_FORCE),
+    unit(Dimension::Stress, &["MPa", "N/mm2", "N/mm²"], 1e6),
+    unit(Dimension::Stress, &["Pa"], 1.0),
+    unit(Dimension::Stress, &["kPa"], 1e3),
+    unit(Dimension::Stress, &["GPa"], 1e9),
+    unit(Dimension::Stress, &["psi", "lbf/in2", "lbf/in²"], PSI),
+    unit(Dimension::Stress, &["ksi", "kip/in2", "kip/in²"], 1e3 * PSI),
+    unit(Dimension::Torque, &["Nm"], 1.0),
+    unit(Dimension::Torque, &["Nmm"], 1e-3),
+    unit(Dimension::Torque, &["kNm"], 1e3),
+    unit(Dimension::Torque, &["lbfft", "ftlbf"], POUND_FORCE * 12.0 * INCH),
+    unit(Dimension::Torque, &["lbfin", "inlbf"], POUND_FORCE * INCH),
+];
+
+fn find_unit(text: &str) -> Option<&'static Unit> {
+    let plain = || text.chars().filter(|c| !" ·⋅.*-".contains(*c));
+    UNITS
+        .iter()
+        .find(|unit| unit.names.iter().any(|name| name.chars().eq(plain())))
+}
+
+/// Reads a quantity as a person writes it: a number, a fraction or a mixed number, then a unit.
+///
+/// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, in2; N, kN,
+/// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
+/// in lbf. A bare `lb` is refused: it could be a mass.
+///
+/// # Errors
+///
+/// [`Error::QuantityText`] tells what is wrong with the text: no unit, an unknown unit, a unit of
+/// another kind of quantity, or no readable number.
+///
+/// # Examples
+///
+/// ```
+/// use shankline::units::{Force, Length, inches, parse, pounds_force};
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!(parse::<Length>("1-1/2 in")?, inches(1.5));
+/// assert_eq!(parse::<Force>("9000 lbf")?, pounds_force(9000.0));
+/// let error = parse::<Length>("75 lbf ft").unwrap_err();
+/// assert_eq!(
+///     error.to_string(),
+///     "\"75 lbf ft\" is a torque, not a length (write a length such as \"5/8 in\" or \"16 mm\")",
+/// );
+/// # Ok(())
+/// # }
+/// ```
+pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
+    let refuse = |problem| Error::QuantityText {
+        text: text.into(),
+        expected: Q::DIMENSION,
+        problem,
+    };
+    let trimmed = text.trim();
+    let split = trimmed
+        .find(|c: char| c.is_alphabetic() || c == '"')
+        .ok_or_else(|| refuse(TextProblem::NoUnit))?;
+    let (number, unit_text) = trimmed.split_at(split);
+    let unit = find_unit(unit_text).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
+    if unit.dimension != Q::DIMENSION {
+        return Err(refuse(TextProblem::OtherDimension(unit.dimension)));
+    }
+    let value = parse_number(number).ok_or_else(|| refuse(TextProblem::Number))?;
+    let base = value * unit.base;
+    if base.is_finite() {
+        Ok(Q::from_base(base))
+    } else {
+        Err(refuse(TextProblem::Number))
+    }
+}
+
+/// Reads the quantity `value` of the unit named `unit`.
+#[cfg(feature = "serde")]
+pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result<Q, Error> {
+    let refuse = |problem| Error::QuantityText {
+        text: format!("{value} {unit}"),
+        expected: Q::DIMENSION,
+        problem,
+    };
+    let found = find_unit(unit).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
+    if found.dimension != Q::DIMENSION {
+        return Err(refuse(TextProblem::OtherDimension(found.dimension)));
+    }
+    let base = value * found.base;
+    if base.is_finite() {
+        Ok(Q::from_base(base))
+    } else {
+        Err(refuse(TextProblem::Number))
+    }
+}
+
+/// The unit a quantity is written in for machines: mm, mm2, N, MPa, N m. Returns the value in
+/// that unit such that reading it back gives the same bits wherever a neighbouring `f64` can.
+#[cfg(feature = "serde")]
+pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
+    let (name, factor) = match Q::DIMENSION {
+        Dimension::Length => ("mm", 1e-3),
+        Dimension::Area => ("mm2", 1e-6),
+        Dimension::Force => ("N", 1.0),
+        Dimension::Stress => ("MPa", 1e6),
+        Dimension::Torque => ("N m", 1.0),
+    };
+    let base = quantity.base();
+    let near = base / factor;
+    let exact = [near, f64::from_bits(near.to_bits() + 1), f64::from_bits(near.to_bits().wrapping_sub(1))]
+        .into_iter()
+        .find(|value| (value * factor).to_bits() == base.to_bits());
+    (exact.unwrap_or(near), name)
+}
+
+/// A decimal, a fraction or a mixed number.
+fn parse_number(text: &str) -> Option<f64> {
+    let text = text.trim();
+    let Some((before, denominator)) = text.split_once('/') else {
+        return plain_decimal(text);
+    };
+    let (whole, numerator) = match before.rfind(['-', ' ']) {
+        Some(0) | None => (0.0, before),
+        Some(at) => (whole_number(before[..at].trim())?, &before[at + 1..]),
+    };
+    let numerator = whole_number(numerator.trim())?;
+    let denominator = whole_number(denominator.trim())?;
+    (denominator > 0.0).then(|| whole + numerator / denominator)
+}
+
+fn whole_number(text: &str) -> Option<f64> {
+    let digits = !text.is_empty() && text.bytes().all(|b| b.is_ascii_digit());
+    if digits { text.parse().ok() } else { None }
+}
+
+/// A decimal without exponent, infinity or NaN, which Rust's own parser would take.
+fn plain_decimal(text: &str) -> Option<f64> {
+    let unsigned = text.strip_prefix(['-', '+']).unwrap_or(text);
+    let plain = unsigned.bytes().any(|b| b.is_ascii_digit())
+        && unsigned.bytes().all(|b| b.is_ascii_digit() || b == b'.');
+    if plain { text.parse().ok() } else { None }
+}
+
+/// The units a reader wants to see.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum UnitSystem {
+    /// mm, mm2, kN, MPa, N m.
+    #[default]
+    Si,
+    /// in, in2, lbf, ksi, lbf ft.
+    UsCustomary,
+}
+
+/// A quantity ready for `{}`; made by [`shown`].
+#[derive(Clone, Copy, Debug)]
+pub struct Shown {
+    dimension: Dimension,
+    base: f64,
+    system: UnitSystem,
+}
+
+/// Shows a quantity to a person, in the unit and with the decimals the trade uses.
+///
+/// A precision in the format string overrides the decimals; width and alignment work as usual.
+///
+/// ```
+/// use shankline::units::{UnitSystem, inches, newtons, shown};
+/// assert_eq!(shown(inches(0.5), UnitSystem::UsCustomary).to_string(), "0.500 in");
+/// assert_eq!(shown(inches(0.5), UnitSystem::Si).to_string(), "12.70 mm");
+/// assert_eq!(format!("{:.1}", shown(newtons(12345.0), UnitSystem::Si)), "12.3 kN");
+/// ```
+#[must_use]
+pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
+    Shown {
+        dimension: Q::DIMENSION,
+        base: quantity.base(),
+        system,
+    }
+}
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (unit, factor, decimals) = match (self.dimension, self.system) {
+            (Dimension::Length, UnitSystem::Si) => ("mm", 1e-3, 2),
+            (Dimension::Length, UnitSystem::UsCustomary) => ("in", INCH, 3),
+            (Dimension::Area, UnitSystem::Si) => ("mm²", 1e-6, 1),
+            (Dimension::Area, UnitSystem::UsCustomary) => ("in²", INCH * INCH, 4),
+            (Dimension::Force, UnitSystem::Si) => ("kN", 1e3, 2),
+            (Dimension::Force, UnitSystem::UsCustomary) => ("lbf", POUND_FORCE, 0),
+            (Dimension::Stress, UnitSystem::Si) => ("MPa", 1e6, 0),
+            (Dimension::Stress, UnitSystem::UsCustomary) => ("ksi", 1e3 * PSI, 1),
+            (Dimension::Torque, UnitSystem::Si) => ("N m", 1.0, 1),
+            (Dimension::Torque, UnitSystem::UsCustomary) => ("lbf ft", POUND_FORCE * 12.0 * INCH, 1),
+        };
+        let decimals = f.precision().unwrap_or(decimals);
+        let value = self.base / factor;
+        // A rounding residue must not print as minus zero.
+        let value = if value.abs() < 1e-9 { 0.0 } else { value };
+        let text = format!("{value:.decimals$} {unit}");
+        let padding = f.width().unwrap_or(0).saturating_sub(text.chars().count());
+        let (left, right) = match f.align() {
+            Some(fmt::Alignment::Right) => (padding, 0),
+            Some(fmt::Alignment::Center) => (padding / 2, padding - padding / 2),
+            Some(fmt::Alignment::Left) | None => (0, padding),
+        };
+        write!(f, "{:left$}{text}{:right$}", "", "")
+    }
+}
+
+/// The name of a length as a fraction of an inch, if it is a whole number of sixty-fourths.
+///
+/// ```
+/// use shankline::units::{inch_fraction, inches, millimetres};
+/// assert_eq!(inch_fraction(inches(1.5)).as_deref(), Some("1-1/2"));
+/// assert_eq!(inch_fraction(inches(0.625)).as_deref(), Some("5/8"));
+/// assert_eq!(inch_fraction(inches(4.0)).as_deref(), Some("4"));
+/// assert_eq!(inch_fraction(millimetres(20.0)), None);
+/// ```
+#[must_use]
+pub fn inch_fraction(length: Length) -> Option<String> {
+    let sixty_fourths = length.value / (INCH / 64.0);
+    let rounded = crate::math::round(sixty_fourths);
+    if !(0.0..1e6).contains(&rounded) || (sixty_fourths - rounded).abs() > 1e-6 {
+        return None;
+    }
+    // Within 0..1e6 and whole, so the cast loses nothing.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let count = rounded as u32;
+    let (whole, mut numerator, mut denominator) = (count / 64, count % 64, 64);
+    if numerator == 0 {
+        return Some(format!("{whole}"));
+    }
+    while numerator % 2 == 0 {
+        numerator /= 2;
+        denominator /= 2;
+    }
+    Some(if whole == 0 {
+        format!("{numerator}/{denominator}")
+    } else {
+        format!("{whole}-{numerator}/{denominator}")
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{inches, ksi, millimetres, newton_metres, newtons};
+
+    #[test]
+    fn reads_what_people_write() {
+        let cases = [
+            ("5/8 in", inches(0.625)),
+            ("1-1/2in", inches(1.5)),
+            ("1 1/2 inches", inches(1.5)),
+            ("0.375\"", inches(0.375)),
+            (".5 in", inches(0.5)),
+            ("16 mm", millimetres(16.0)),
+            (" 1.6cm ", millimetres(16.0)),
+        ];
+        for (text, expected) in cases {
+            let found: Length = parse(text).unwrap();
+            assert!((found - expected).value.abs() < 1e-15, "{text}");
+        }
+        assert_eq!(parse::<Torque>("100 N·m").unwrap(), newton_metres(100.0));
+        assert_eq!(parse::<Force>("2 kN").unwrap(), newtons(2000.0));
+        assert_eq!(parse::<Pressure>("85 ksi").unwrap(), ksi(85.0));
+    }
+
+    #[test]
+    fn refuses_what_it_cannot_read() {
+        let problem = |text: &str| match parse::<Length>(text) {
+            Err(Error::QuantityText { problem, .. }) => problem,
+            other => panic!("{text}: {other:?}"),
+        };
+        assert_eq!(problem("0.5"), TextProblem::NoUnit);
+        assert_eq!(problem(""), TextProblem::NoUnit);
+        assert_eq!(problem("0.5 furlong"), TextProblem::UnknownUnit);
+        assert_eq!(problem("5 lb"), TextProblem::UnknownUnit);
+        assert_eq!(problem("5 ksi"), TextProblem::OtherDimension(Dimension::Stress));
+        for text in ["in", "1/0 in", "NaN mm", "inf mm", "1e400 mm", "1//2 in", "- in", "1-2 in"] {
+            assert!(
+                matches!(problem(text), TextProblem::Number | TextProblem::UnknownUnit),
+                "{text}"
+            );
+        }
+    }
+
+    #[test]
+    fn shows_no_minus_zero_and_pads() {
+        assert_eq!(shown(inches(-1e-15), UnitSystem::UsCustomary).to_string(), "0.000 in");
+        assert_eq!(format!("[{:>12}]", shown(newtons(1e3), UnitSystem::Si)), "[     1.00 kN]");
+    }
+}

@@ -1,0 +1,264 @@
+//! The generator of `src/tables/generated/`, as a test that what is checked in is current.
+//!
+//! Rewrite the files after an edit of a CSV with
+//! `UPDATE_TABLES=1 cargo test --test tables_are_current`.
+
+mod support;
+
+use std::{collections::BTreeSet, fmt::Write, fs};
+
+use support::{Field, Table, repository, tables};
+
+/// Table, row type, and the names of the items its rows use.
+const ROW_TYPES: &[(&str, &str, &str)] = &[
+    ("threads_unified", "UnifiedThread", "use crate::tables::threads::{SizeChoice, UnifiedSeries, UnifiedThread};"),
+    ("threads_metric", "MetricThread", "use crate::tables::threads::{MetricSeries, MetricThread};"),
+    ("sae_j429_grades", "SaeGradeRow", "use crate::material::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};"),
+    ("iso_898_1_classes", "PropertyClassRow", "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};"),
+    ("nuts_inch", "Nut", "use crate::tables::nuts::{Nut, NutStyle};"),
+    ("nuts_metric", "Nut", "use crate::tables::nuts::{Nut, NutStyle};"),
+    ("hex_cap_screws_inch", "HexCapScrew", "use crate::tables::screws::HexCapScrew;"),
+    ("hex_cap_screw_full_thread_inch", "FullThreadLimit", "use crate::tables::screws::FullThreadLimit;"),
+    ("hex_cap_screw_length_tolerances_inch", "CapScrewLengthTolerance", "use crate::tables::screws::CapScrewLengthTolerance;"),
+    ("hex_cap_screw_stock_lengths_inch", "StockStep", "use crate::tables::screws::StockStep;"),
+    ("hex_screws_metric", "HexScrew", "use crate::tables::screws::{HexScrew, ProductGrade};"),
+    ("length_tolerances_metric", "LengthTolerance", "use crate::tables::screws::{LengthTolerance, ToleranceGrade};"),
+    ("stock_lengths_metric", "StockLength", "use crate::tables::screws::StockLength;"),
+    ("washers_inch", "Washer", "use crate::tables::washers::{Washer, WasherStyle};"),
+    ("washers_metric", "Washer", "use crate::tables::washers::{Washer, WasherStyle};"),
+];
+
+/// Columns whose cells are the variants of an enum: column, table prefix, enum.
+const ENUMS: &[(&str, &str, &str)] = &[
+    ("series", "threads_unified", "UnifiedSeries"),
+    ("constant_pitch_series", "threads_unified", "UnifiedSeries"),
+    ("series", "threads_metric", "MetricSeries"),
+    ("choice", "threads", "SizeChoice"),
+    ("grade", "sae", "SaeGrade"),
+    ("core_hardness_scale", "sae", "HardnessScale"),
+    ("class", "iso_898", "PropertyClass"),
+    ("yield_measure", "iso_898", "YieldMeasure"),
+    ("style", "nuts", "NutStyle"),
+    ("style", "washers", "WasherStyle"),
+    ("product_grade", "hex_screws", "ProductGrade"),
+    ("tolerance_grade", "length_tol", "ToleranceGrade"),
+];
+
+/// Column ending, the constructor of its quantity.
+const UNITS: &[(&str, &str)] = &[
+    ("_in2", "square_inches"),
+    ("_mm2", "square_millimetres"),
+    ("_in", "inches"),
+    ("_mm", "millimetres"),
+    ("_ksi", "ksi"),
+    ("_mpa", "megapascals"),
+    ("_pct", "percent"),
+    ("_f", "fahrenheit"),
+    ("_c", "celsius"),
+];
+
+fn variant(enumeration: &str, cell: &str) -> String {
+    match (enumeration, cell) {
+        ("HardnessScale", "HRB") => "RockwellB".into(),
+        ("HardnessScale", "HRC") => "RockwellC".into(),
+        ("YieldMeasure", "ReL") => "LowerYield".into(),
+        ("YieldMeasure", "Rpf") => "FullSize".into(),
+        ("YieldMeasure", "Rp0.2") => "Offset".into(),
+        ("SaeGrade", grade) => format!("Grade{}", grade.replace('.', "_")),
+        ("PropertyClass", class) => {
+            format!("Class{}", class.replace('.', "_").replace('U', "Underlined"))
+        }
+        ("UnifiedSeries", series) if series.ends_with("-UN") => {
+            format!("Un{}", series.strip_suffix("-UN").unwrap())
+        }
+        ("UnifiedSeries", series) => {
+            let (first, rest) = series.split_at(1);
+            format!("{first}{}", rest.to_lowercase())
+        }
+        _ => pascal(cell),
+    }
+}
+
+/// `iso_4032` -> `Iso4032`, `b18_2_4_1m` -> `B18_2_4_1m`: an underscore stays between digits.
+fn pascal(cell: &str) -> String {
+    let mut name = String::new();
+    for part in cell.split('_') {
+        let (first, rest) = part.split_at(1);
+        let digit = |c: Option<char>| c.is_some_and(|c| c.is_ascii_digit());
+        if digit(name.chars().last()) && digit(first.chars().next()) {
+            name.push('_');
+        }
+        name.push_str(&first.to_uppercase());
+        name.push_str(rest);
+    }
+    name
+}
+
+fn float(cell: &str) -> String {
+    assert!(cell.parse::<f64>().is_ok_and(f64::is_finite), "{cell}");
+    if cell.contains('.') { cell.into() } else { format!("{cell}.0") }
+}
+
+fn static_name(key: &str) -> String {
+    key.to_uppercase().replace(['.', '-'], "_")
+}
+
+/// Field name and expression of one cell; `None` for the columns that make up `provenance`.
+fn field(table: &Table, field: &Field, cell: &str, optional: bool, used: &mut BTreeSet<String>) -> Option<(String, String)> {
+    let column = field.name.as_str();
+    if column == "basis" || column == "source" {
+        return None;
+    }
+    let unit = (field.kind == "number")
+        .then(|| UNITS.iter().find(|(ending, _)| column.ends_with(ending)))
+        .flatten();
+    let name = unit.map_or(column, |(ending, _)| column.strip_suffix(ending).unwrap());
+    let enumeration = ENUMS
+        .iter()
+        .find(|(c, prefix, _)| *c == column && table.name.starts_with(prefix))
+        .map(|(_, _, e)| *e);
+    if cell.is_empty() {
+        assert!(optional, "{} {column}: empty cell in a required column", table.name);
+        return Some((name.into(), "None".into()));
+    }
+    let value = if let Some((_, constructor)) = unit {
+        used.insert((*constructor).into());
+        format!("{constructor}({})", float(cell))
+    } else if let Some(enumeration) = enumeration {
+        format!("{enumeration}::{}", variant(enumeration, cell))
+    } else if column.ends_with("_basis") {
+        format!("Basis::{}", pascal(cell))
+    } else if column.ends_with("_source") {
+        format!("&sources::{}", static_name(cell))
+    } else {
+        match field.kind.as_str() {
+            "number" => float(cell),
+            "integer" | "boolean" => cell.into(),
+            "string" => format!("{cell:?}"),
+            other => panic!("{column}: unknown type {other}"),
+        }
+    };
+    Some((name.into(), if optional { format!("Some({value})") } else { value }))
+}
+
+fn base_name<'a>(field: &'a Field) -> &'a str {
+    let column = field.name.as_str();
+    UNITS
+        .iter()
+        .filter(|_| field.kind == "number")
+        .find_map(|(ending, _)| column.strip_suffix(ending))
+        .unwrap_or(column)
+}
+
+fn header(table: &Table) -> String {
+    format!("// Written by tests/tables_are_current.rs from tables/{}.csv. Not edited by hand.\n\n", table.name)
+}
+
+fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table]) -> String {
+    // A field is plain only where every table of its row type has a value in every row.
+    let plain = |name: &str| {
+        same_type
+            .iter()
+            .all(|t| t.fields.iter().any(|f| base_name(f) == name && f.required))
+    };
+    let missing = same_type.iter().flat_map(|t| &t.fields).any(|f| {
+        !table.fields.iter().any(|own| base_name(own) == base_name(f))
+    });
+    let mut used = BTreeSet::new();
+    let mut body = String::new();
+    let (basis, source) = (table.column("basis"), table.column("source"));
+    for row in &table.rows {
+        body.push_str("    ");
+        write!(body, "{row_type} {{ ").unwrap();
+        for (definition, cell) in table.fields.iter().zip(row) {
+            let optional = !plain(base_name(definition));
+            if let Some((name, value)) = field(table, definition, cell, optional, &mut used) {
+                write!(body, "{name}: {value}, ").unwrap();
+            }
+        }
+        write!(
+            body,
+            "provenance: known(&sources::{}, Basis::{})",
+            static_name(&row[source]),
+            pascal(&row[basis])
+        )
+        .unwrap();
+        if missing {
+            write!(body, ", ..{row_type}::BLANK").unwrap();
+        }
+        body.push_str(" },\n");
+    }
+    let units: Vec<String> = used.into_iter().collect();
+    let constant = table.name.to_uppercase();
+    format!(
+        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}\nuse crate::units::{{{}}};\n\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
+        header(table),
+        units.join(", "),
+        table.rows.len(),
+    )
+}
+
+fn sources_file(table: &Table) -> String {
+    let mut statics = String::new();
+    let mut list = String::new();
+    for row in &table.rows {
+        let [key, document, edition, locator, read_in] = row.as_slice() else { panic!() };
+        let name = static_name(key);
+        let edition = if edition.is_empty() { "None".into() } else { format!("Some({edition:?})") };
+        writeln!(
+            statics,
+            "pub(in crate::tables) static {name}: Source = Source {{ key: {key:?}, document: {document:?}, edition: {edition}, locator: {locator:?}, read_in: {read_in:?} }};"
+        )
+        .unwrap();
+        writeln!(list, "    &{name},").unwrap();
+    }
+    format!(
+        "{}use crate::source::Source;\n\n{statics}\npub(in crate::tables) static SOURCES: [&Source; {}] = [\n{list}];\n",
+        header(table),
+        table.rows.len(),
+    )
+}
+
+#[test]
+fn generated_files_are_current() {
+    let tables = tables();
+    let update = std::env::var_os("UPDATE_TABLES").is_some();
+    let mut stale = Vec::new();
+    for table in &tables {
+        let text = if table.name == "sources" {
+            sources_file(table)
+        } else {
+            let (_, row_type, imports) = ROW_TYPES
+                .iter()
+                .find(|(name, ..)| *name == table.name)
+                .unwrap_or_else(|| panic!("{} has no row type", table.name));
+            let same_type: Vec<&Table> = tables
+                .iter()
+                .filter(|t| ROW_TYPES.iter().any(|(name, ty, _)| *name == t.name && ty == row_type))
+                .collect();
+            rows_file(table, row_type, imports, &same_type)
+        };
+        let path = repository("src/tables/generated").join(format!("{}.rs", table.name));
+        if fs::read_to_string(&path).unwrap_or_default() != text {
+            if update {
+                fs::write(&path, text).unwrap();
+            } else {
+                stale.push(table.name.clone());
+            }
+        }
+    }
+    assert!(
+        stale.is_empty(),
+        "not current: {stale:?}; run UPDATE_TABLES=1 cargo test --test tables_are_current"
+    );
+}
+
+#[test]
+fn no_generated_file_is_left_over() {
+    let names: BTreeSet<String> = tables().into_iter().map(|table| table.name).collect();
+    for entry in fs::read_dir(repository("src/tables/generated")).unwrap() {
+        let file = entry.unwrap().file_name().into_string().unwrap();
+        let name = file.strip_suffix(".rs").unwrap();
+        assert!(names.contains(name), "{file} has no table");
+    }
+}
