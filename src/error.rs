@@ -130,10 +130,14 @@ pub enum DesignationProblem {
     #[error("a pitch is expected: threads per inch after a hyphen, or millimetres after an x")]
     Pitch,
     /// The series symbol is not known.
-    #[error("the series is not one of UNC, UNF, UNEF, UN, 4-UN, 6-UN, 8-UN, 12-UN, 16-UN, 20-UN, 28-UN, 32-UN, UNS")]
+    #[error(
+        "the series is not one of UNC, UNF, UNEF, UN, 4-UN, 6-UN, 8-UN, 12-UN, 16-UN, 20-UN, 28-UN, 32-UN, UNS"
+    )]
     Series,
     /// The tolerance class is not known.
-    #[error("the class is not one of 1A, 2A, 3A, 1B, 2B, 3B for Unified, or such as 6g, 6H, 4g6g for metric threads")]
+    #[error(
+        "the class is not one of 1A, 2A, 3A, 1B, 2B, 3B for Unified, or such as 6g, 6H, 4g6g for metric threads"
+    )]
     Class,
     /// There is text after the end of the designation.
     #[error("text follows that is not part of a designation")]

@@ -60,17 +60,18 @@ impl<T: Copy> Spread<T> {
     }
 }
 
-impl<T: Copy + PartialOrd + Finite + Into<Amount>> Spread<T> {
-    /// Refuses a spread that is negative, not finite or out of order.
-    pub(crate) fn checked(self, quantity: &'static str) -> Result<Self, Error> {
-        not_negative(quantity, self.min)?;
-        not_negative(quantity, self.nominal)?;
-        not_negative(quantity, self.max)?;
-        if self.min <= self.nominal && self.nominal <= self.max {
-            Ok(self)
-        } else {
-            Err(out_of_range(quantity, self.nominal, Allowed::Ordered))
-        }
+/// Refuses a spread that is negative, not finite or out of order.
+pub(crate) fn ordered<T>(quantity: &'static str, spread: Spread<T>) -> Result<Spread<T>, Error>
+where
+    T: Copy + PartialOrd + Finite + Into<Amount>,
+{
+    not_negative(quantity, spread.min)?;
+    not_negative(quantity, spread.nominal)?;
+    not_negative(quantity, spread.max)?;
+    if spread.min <= spread.nominal && spread.nominal <= spread.max {
+        Ok(spread)
+    } else {
+        Err(out_of_range(quantity, spread.nominal, Allowed::Ordered))
     }
 }
 

@@ -11,21 +11,81 @@ use support::{Field, Table, repository, tables};
 
 /// Table, row type, and the names of the items its rows use.
 const ROW_TYPES: &[(&str, &str, &str)] = &[
-    ("threads_unified", "UnifiedThread", "use crate::tables::threads::{SizeChoice, UnifiedSeries, UnifiedThread};"),
-    ("threads_metric", "MetricThread", "use crate::tables::threads::{MetricSeries, MetricThread};"),
-    ("sae_j429_grades", "SaeGradeRow", "use crate::material::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};"),
-    ("iso_898_1_classes", "PropertyClassRow", "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};"),
-    ("nuts_inch", "Nut", "use crate::tables::nuts::{Nut, NutStyle};"),
-    ("nuts_metric", "Nut", "use crate::tables::nuts::{Nut, NutStyle};"),
-    ("hex_cap_screws_inch", "HexCapScrew", "use crate::tables::screws::HexCapScrew;"),
-    ("hex_cap_screw_full_thread_inch", "FullThreadLimit", "use crate::tables::screws::FullThreadLimit;"),
-    ("hex_cap_screw_length_tolerances_inch", "CapScrewLengthTolerance", "use crate::tables::screws::CapScrewLengthTolerance;"),
-    ("hex_cap_screw_stock_lengths_inch", "StockStep", "use crate::tables::screws::StockStep;"),
-    ("hex_screws_metric", "HexScrew", "use crate::tables::screws::{HexScrew, ProductGrade};"),
-    ("length_tolerances_metric", "LengthTolerance", "use crate::tables::screws::{LengthTolerance, ToleranceGrade};"),
-    ("stock_lengths_metric", "StockLength", "use crate::tables::screws::StockLength;"),
-    ("washers_inch", "Washer", "use crate::tables::washers::{Washer, WasherStyle};"),
-    ("washers_metric", "Washer", "use crate::tables::washers::{Washer, WasherStyle};"),
+    (
+        "threads_unified",
+        "UnifiedThread",
+        "use crate::tables::threads::{SizeChoice, UnifiedSeries, UnifiedThread};",
+    ),
+    (
+        "threads_metric",
+        "MetricThread",
+        "use crate::tables::threads::{MetricSeries, MetricThread};",
+    ),
+    (
+        "sae_j429_grades",
+        "SaeGradeRow",
+        "use crate::material::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};",
+    ),
+    (
+        "iso_898_1_classes",
+        "PropertyClassRow",
+        "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
+    ),
+    (
+        "nuts_inch",
+        "Nut",
+        "use crate::tables::nuts::{Nut, NutStyle};",
+    ),
+    (
+        "nuts_metric",
+        "Nut",
+        "use crate::tables::nuts::{Nut, NutStyle};",
+    ),
+    (
+        "hex_cap_screws_inch",
+        "HexCapScrew",
+        "use crate::tables::screws::HexCapScrew;",
+    ),
+    (
+        "hex_cap_screw_full_thread_inch",
+        "FullThreadLimit",
+        "use crate::tables::screws::FullThreadLimit;",
+    ),
+    (
+        "hex_cap_screw_length_tolerances_inch",
+        "CapScrewLengthTolerance",
+        "use crate::tables::screws::CapScrewLengthTolerance;",
+    ),
+    (
+        "hex_cap_screw_stock_lengths_inch",
+        "StockStep",
+        "use crate::tables::screws::StockStep;",
+    ),
+    (
+        "hex_screws_metric",
+        "HexScrew",
+        "use crate::tables::screws::{HexScrew, ProductGrade};",
+    ),
+    (
+        "length_tolerances_metric",
+        "LengthTolerance",
+        "use crate::tables::screws::{LengthTolerance, ToleranceGrade};",
+    ),
+    (
+        "stock_lengths_metric",
+        "StockLength",
+        "use crate::tables::screws::StockLength;",
+    ),
+    (
+        "washers_inch",
+        "Washer",
+        "use crate::tables::washers::{Washer, WasherStyle};",
+    ),
+    (
+        "washers_metric",
+        "Washer",
+        "use crate::tables::washers::{Washer, WasherStyle};",
+    ),
 ];
 
 /// Columns whose cells are the variants of an enum: column, table prefix, enum.
@@ -66,7 +126,10 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
         ("SaeGrade", grade) => format!("Grade{}", grade.replace('.', "_")),
         ("PropertyClass", class) => {
-            format!("Class{}", class.replace('.', "_").replace('U', "Underlined"))
+            format!(
+                "Class{}",
+                class.replace('.', "_").replace('U', "Underlined")
+            )
         }
         ("UnifiedSeries", series) if series.ends_with("-UN") => {
             format!("Un{}", series.strip_suffix("-UN").unwrap())
@@ -96,7 +159,11 @@ fn pascal(cell: &str) -> String {
 
 fn float(cell: &str) -> String {
     assert!(cell.parse::<f64>().is_ok_and(f64::is_finite), "{cell}");
-    if cell.contains('.') { cell.into() } else { format!("{cell}.0") }
+    if cell.contains('.') {
+        cell.into()
+    } else {
+        format!("{cell}.0")
+    }
 }
 
 fn static_name(key: &str) -> String {
@@ -104,7 +171,13 @@ fn static_name(key: &str) -> String {
 }
 
 /// Field name and expression of one cell; `None` for the columns that make up `provenance`.
-fn field(table: &Table, field: &Field, cell: &str, optional: bool, used: &mut BTreeSet<String>) -> Option<(String, String)> {
+fn field(
+    table: &Table,
+    field: &Field,
+    cell: &str,
+    optional: bool,
+    used: &mut BTreeSet<String>,
+) -> Option<(String, String)> {
     let column = field.name.as_str();
     if column == "basis" || column == "source" {
         return None;
@@ -118,7 +191,11 @@ fn field(table: &Table, field: &Field, cell: &str, optional: bool, used: &mut BT
         .find(|(c, prefix, _)| *c == column && table.name.starts_with(prefix))
         .map(|(_, _, e)| *e);
     if cell.is_empty() {
-        assert!(optional, "{} {column}: empty cell in a required column", table.name);
+        assert!(
+            optional,
+            "{} {column}: empty cell in a required column",
+            table.name
+        );
         return Some((name.into(), "None".into()));
     }
     let value = if let Some((_, constructor)) = unit {
@@ -138,7 +215,14 @@ fn field(table: &Table, field: &Field, cell: &str, optional: bool, used: &mut BT
             other => panic!("{column}: unknown type {other}"),
         }
     };
-    Some((name.into(), if optional { format!("Some({value})") } else { value }))
+    Some((
+        name.into(),
+        if optional {
+            format!("Some({value})")
+        } else {
+            value
+        },
+    ))
 }
 
 fn base_name<'a>(field: &'a Field) -> &'a str {
@@ -151,7 +235,10 @@ fn base_name<'a>(field: &'a Field) -> &'a str {
 }
 
 fn header(table: &Table) -> String {
-    format!("// Written by tests/tables_are_current.rs from tables/{}.csv. Not edited by hand.\n\n", table.name)
+    format!(
+        "// Written by tests/tables_are_current.rs from tables/{}.csv. Not edited by hand.\n\n",
+        table.name
+    )
 }
 
 fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table]) -> String {
@@ -162,7 +249,10 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
             .all(|t| t.fields.iter().any(|f| base_name(f) == name && f.required))
     };
     let missing = same_type.iter().flat_map(|t| &t.fields).any(|f| {
-        !table.fields.iter().any(|own| base_name(own) == base_name(f))
+        !table
+            .fields
+            .iter()
+            .any(|own| base_name(own) == base_name(f))
     });
     let mut used = BTreeSet::new();
     let mut body = String::new();
@@ -202,9 +292,15 @@ fn sources_file(table: &Table) -> String {
     let mut statics = String::new();
     let mut list = String::new();
     for row in &table.rows {
-        let [key, document, edition, locator, read_in] = row.as_slice() else { panic!() };
+        let [key, document, edition, locator, read_in] = row.as_slice() else {
+            panic!()
+        };
         let name = static_name(key);
-        let edition = if edition.is_empty() { "None".into() } else { format!("Some({edition:?})") };
+        let edition = if edition.is_empty() {
+            "None".into()
+        } else {
+            format!("Some({edition:?})")
+        };
         writeln!(
             statics,
             "pub(in crate::tables) static {name}: Source = Source {{ key: {key:?}, document: {document:?}, edition: {edition}, locator: {locator:?}, read_in: {read_in:?} }};"
@@ -234,7 +330,11 @@ fn generated_files_are_current() {
                 .unwrap_or_else(|| panic!("{} has no row type", table.name));
             let same_type: Vec<&Table> = tables
                 .iter()
-                .filter(|t| ROW_TYPES.iter().any(|(name, ty, _)| *name == t.name && ty == row_type))
+                .filter(|t| {
+                    ROW_TYPES
+                        .iter()
+                        .any(|(name, ty, _)| *name == t.name && ty == row_type)
+                })
                 .collect();
             rows_file(table, row_type, imports, &same_type)
         };

@@ -335,7 +335,9 @@ impl Nut {
                     }
             })
             .ok_or_else(|| Error::NotInTable {
-                table: rows.first().map_or("the nut tables", |nut| nut.style.table()),
+                table: rows
+                    .first()
+                    .map_or("the nut tables", |nut| nut.style.table()),
                 wanted: thread.to_string(),
                 available: size_range(rows, |nut| nut.size),
             })

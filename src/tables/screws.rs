@@ -204,7 +204,9 @@ impl CapScrewLengthTolerance {
             nanometres(row.size_from) <= size
                 && row.size_thru.is_none_or(|thru| size <= nanometres(thru))
                 && nanometres(row.length_over) < length
-                && row.length_thru.is_none_or(|thru| length <= nanometres(thru))
+                && row
+                    .length_thru
+                    .is_none_or(|thru| length <= nanometres(thru))
         })
     }
 }

@@ -110,7 +110,11 @@ const UNITS: &[Unit] = &[
     unit(Dimension::Force, &["kN"], 1e3),
     unit(Dimension::Force, &["MN"], 1e6),
     unit(Dimension::Force, &["lbf"], POUND_FORCE),
-    unit(Dimension::Force, &["kip", "kips", "klbf"], 1e3 * POUND_FORCE),
+    unit(
+        Dimension::Force,
+        &["kip", "kips", "klbf"],
+        1e3 * POUND_FORCE,
+    ),
     unit(Dimension::Stress, &["MPa", "N/mm2", "N/mm²"], 1e6),
     unit(Dimension::Stress, &["Pa"], 1.0),
     unit(Dimension::Stress, &["kPa"], 1e3),
@@ -120,7 +124,11 @@ const UNITS: &[Unit] = &[
     unit(Dimension::Torque, &["Nm"], 1.0),
     unit(Dimension::Torque, &["Nmm"], 1e-3),
     unit(Dimension::Torque, &["kNm"], 1e3),
-    unit(Dimension::Torque, &["lbfft", "ftlbf"], POUND_FORCE * 12.0 * INCH),
+    unit(
+        Dimension::Torque,
+        &["lbfft", "ftlbf"],
+        POUND_FORCE * 12.0 * INCH,
+    ),
     unit(Dimension::Torque, &["lbfin", "inlbf"], POUND_FORCE * INCH),
 ];
 
@@ -214,9 +222,13 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
     };
     let base = quantity.base();
     let near = base / factor;
-    let exact = [near, f64::from_bits(near.to_bits() + 1), f64::from_bits(near.to_bits().wrapping_sub(1))]
-        .into_iter()
-        .find(|value| (value * factor).to_bits() == base.to_bits());
+    let exact = [
+        near,
+        f64::from_bits(near.to_bits() + 1),
+        f64::from_bits(near.to_bits().wrapping_sub(1)),
+    ]
+    .into_iter()
+    .find(|value| (value * factor).to_bits() == base.to_bits());
     (exact.unwrap_or(near), name)
 }
 
@@ -302,7 +314,9 @@ impl fmt::Display for Shown {
             (Dimension::Stress, UnitSystem::Si) => ("MPa", 1e6, 0),
             (Dimension::Stress, UnitSystem::UsCustomary) => ("ksi", 1e3 * PSI, 1),
             (Dimension::Torque, UnitSystem::Si) => ("N m", 1.0, 1),
-            (Dimension::Torque, UnitSystem::UsCustomary) => ("lbf ft", POUND_FORCE * 12.0 * INCH, 1),
+            (Dimension::Torque, UnitSystem::UsCustomary) => {
+                ("lbf ft", POUND_FORCE * 12.0 * INCH, 1)
+            }
         };
         let decimals = f.precision().unwrap_or(decimals);
         let value = self.base / factor;
@@ -388,10 +402,18 @@ mod tests {
         assert_eq!(problem(""), TextProblem::NoUnit);
         assert_eq!(problem("0.5 furlong"), TextProblem::UnknownUnit);
         assert_eq!(problem("5 lb"), TextProblem::UnknownUnit);
-        assert_eq!(problem("5 ksi"), TextProblem::OtherDimension(Dimension::Stress));
-        for text in ["in", "1/0 in", "NaN mm", "inf mm", "1e400 mm", "1//2 in", "- in", "1-2 in"] {
+        assert_eq!(
+            problem("5 ksi"),
+            TextProblem::OtherDimension(Dimension::Stress)
+        );
+        for text in [
+            "in", "1/0 in", "NaN mm", "inf mm", "1e400 mm", "1//2 in", "- in", "1-2 in",
+        ] {
             assert!(
-                matches!(problem(text), TextProblem::Number | TextProblem::UnknownUnit),
+                matches!(
+                    problem(text),
+                    TextProblem::Number | TextProblem::UnknownUnit
+                ),
                 "{text}"
             );
         }
@@ -399,7 +421,13 @@ mod tests {
 
     #[test]
     fn shows_no_minus_zero_and_pads() {
-        assert_eq!(shown(inches(-1e-15), UnitSystem::UsCustomary).to_string(), "0.000 in");
-        assert_eq!(format!("[{:>12}]", shown(newtons(1e3), UnitSystem::Si)), "[     1.00 kN]");
+        assert_eq!(
+            shown(inches(-1e-15), UnitSystem::UsCustomary).to_string(),
+            "0.000 in"
+        );
+        assert_eq!(
+            format!("[{:>12}]", shown(newtons(1e3), UnitSystem::Si)),
+            "[     1.00 kN]"
+        );
     }
 }

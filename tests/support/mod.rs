@@ -12,7 +12,8 @@ pub type Row = BTreeMap<String, String>;
 
 /// Every row of a CSV file of this repository. Fails if there is none.
 pub fn csv_rows(path: &str) -> Vec<Row> {
-    let mut reader = csv::Reader::from_path(repository(path)).unwrap_or_else(|e| panic!("{path}: {e}"));
+    let mut reader =
+        csv::Reader::from_path(repository(path)).unwrap_or_else(|e| panic!("{path}: {e}"));
     let rows: Vec<Row> = reader
         .deserialize()
         .map(|row| row.unwrap_or_else(|e| panic!("{path}: {e}")))
@@ -27,13 +28,17 @@ pub fn number(row: &Row, column: &str) -> Option<f64> {
     if cell.is_empty() {
         None
     } else {
-        Some(cell.parse().unwrap_or_else(|e| panic!("{column} {cell}: {e}")))
+        Some(
+            cell.parse()
+                .unwrap_or_else(|e| panic!("{column} {cell}: {e}")),
+        )
     }
 }
 
 /// Decimals of a printed number.
 pub fn decimals(cell: &str) -> usize {
-    cell.split_once('.').map_or(0, |(_, fraction)| fraction.len())
+    cell.split_once('.')
+        .map_or(0, |(_, fraction)| fraction.len())
 }
 
 /// One column of the data package descriptor.
@@ -72,7 +77,10 @@ pub fn tables() -> Vec<Table> {
 }
 
 pub fn table(name: &str) -> Table {
-    tables().into_iter().find(|table| table.name == name).unwrap()
+    tables()
+        .into_iter()
+        .find(|table| table.name == name)
+        .unwrap()
 }
 
 fn read_table(resource: &serde_json::Value) -> Table {

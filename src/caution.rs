@@ -1,0 +1,105 @@
+//! What the user of a result must be told.
+
+use core::fmt;
+
+use crate::source::Provenance;
+use crate::units::Ratio;
+
+/// A warning that goes with a result. `Display` writes it as a sentence.
+///
+/// ```
+/// use shankline::caution::Caution;
+/// assert!(Caution::Estimate.to_string().contains("not a certification"));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Caution {
+    /// Results are estimates.
+    Estimate,
+    /// Failures that can kill need a licensed engineer.
+    QualifiedEngineer,
+    /// A value in the result was recalled, not read in any document.
+    FromMemory {
+        /// The value.
+        value: &'static str,
+        /// Where it should be checked.
+        provenance: Provenance,
+    },
+    /// The method was written for other materials than the one it is used with.
+    MaterialOutsideMethod {
+        /// The method.
+        method: &'static str,
+        /// The materials it was written for.
+        written_for: &'static str,
+    },
+    /// The preload may pass the fraction of the proof load that was aimed at.
+    PreloadAboveTarget {
+        /// Greatest preload over proof load.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
+        fraction: Ratio,
+        /// The fraction aimed at.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
+        target: Ratio,
+    },
+    /// The preload may pass the proof load: the bolt may stretch for good.
+    PreloadAboveProof {
+        /// Greatest preload over proof load.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
+        fraction: Ratio,
+    },
+}
+
+/// The cautions that go with every result of this crate.
+pub const GENERAL: [Caution; 2] = [Caution::Estimate, Caution::QualifiedEngineer];
+
+impl fmt::Display for Caution {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Estimate => f.write_str(
+                "These are estimates from published tables and formulas, not a certification; \
+                 local codes and the maker's instructions rule.",
+            ),
+            Self::QualifiedEngineer => f.write_str(
+                "Where a failure can hurt someone (lifting, steering, guard rails, structures, \
+                 pressure), a licensed engineer must check the joint.",
+            ),
+            Self::FromMemory { value, provenance } => write!(
+                f,
+                "The {value} was recalled and not read in any document; check it against {}.",
+                provenance.source
+            ),
+            Self::MaterialOutsideMethod {
+                method,
+                written_for,
+            } => write!(
+                f,
+                "{method} is written for {written_for}; it is used here by analogy."
+            ),
+            Self::PreloadAboveTarget { fraction, target } => write!(
+                f,
+                "The preload may reach {:.0} % of the proof load, above the {:.0} % aimed at.",
+                fraction.value * 100.0,
+                target.value * 100.0
+            ),
+            Self::PreloadAboveProof { fraction } => write!(
+                f,
+                "The preload may reach {:.0} % of the proof load: the bolt may stretch for good.",
+                fraction.value * 100.0
+            ),
+        }
+    }
+}

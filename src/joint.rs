@@ -1,0 +1,33 @@
+//! Decisions about one bolted joint: which length, how many washers, where to cut.
+//!
+//! ```
+//! use shankline::prelude::*;
+//! # fn main() -> Result<(), shankline::Error> {
+//! // A clevis: two shear planes, each 3/4 in bolt of the rack must be tried.
+//! let thread: Thread = "3/4-10 UNC".parse()?;
+//! let washer = Washer::find(WasherStyle::TypeANarrow, &thread)?;
+//! let nut = Nut::find(NutStyle::InsertLockNe, &thread)?;
+//! let stack = Stack::builder()
+//!     .ply("ear", inches(0.500).plus_minus(inches(0.015)))
+//!     .ply("tongue", inches(1.000).plus_minus(inches(0.020)))
+//!     .ply("ear", inches(0.500).plus_minus(inches(0.015)))
+//!     .shear_planes([1, 2])
+//!     .washers_under_nut(washer.thickness()?, 1)
+//!     .build()?;
+//! let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread)?;
+//! let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+//! let selection = LengthSearch::new(&stack, &screws, nut.height()?, rules)?.run()?;
+//! let best = selection.best().expect("some length fits");
+//! assert_eq!(best.screw.nominal, inches(4.0));
+//! assert_eq!((best.planes_on_shank, best.washers_added), (2, 2));
+//! # Ok(())
+//! # }
+//! ```
+
+mod rules;
+mod search;
+mod stack;
+
+pub use rules::{CutRule, LengthRules};
+pub use search::{Candidate, Cut, LengthSearch, Reason, Selection};
+pub use stack::{Layer, Plane, Stack, StackBuilder};

@@ -1,0 +1,141 @@
+//! What a trade asks of a bolt length.
+
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::units::{Length, UnitSystem, inches, millimetres};
+
+/// Rules a bolt length must meet.
+///
+/// | document | protrusion | clear threads under the nut | basis |
+/// |---|---|---|---|
+/// | Naval aviation training manual; machine-design textbooks | at least 2 pitches | | reproduced |
+/// | FAA AC 43.13-1B, 7-37 | at least 1 thread | | reproduced |
+/// | EN 1090-2, 8.2.2, not preloaded | at least 1 pitch | 1 | reproduced |
+/// | EN 1090-2, 8.2.2, preloaded EN 14399-3 | at least 1 pitch | 4 | reproduced |
+/// | "three threads" of the trade | | | common practice, no source |
+///
+/// ```
+/// use shankline::prelude::*;
+/// let en = LengthRules {
+///     protrusion_min: 1.0,
+///     clear_threads_min: 1.0,
+///     ..LengthRules::fabrication(UnitSystem::Si)
+/// };
+/// assert_eq!(en.washers_under_nut_max, 3);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct LengthRules {
+    /// Least length of bolt beyond the nut, in pitches, chamfered end included.
+    pub protrusion_min: f64,
+    /// Greatest length of bolt beyond the nut, in pitches; none for no limit.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub protrusion_max: Option<f64>,
+    /// Full threads there must be between the nut face and the run-out when clamped, in pitches.
+    pub clear_threads_min: f64,
+    /// Most washers under the nut, those always there included.
+    pub washers_under_nut_max: usize,
+    /// Whether and how a bolt may be cut to length.
+    pub cut: CutRule,
+}
+
+/// Whether and how a bolt may be cut to length.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(
+        try_from = "crate::units::quantity::RawCutRule",
+        into = "crate::units::quantity::RawCutRule"
+    )
+)]
+#[non_exhaustive]
+pub enum CutRule {
+    /// Never: drilled, splined or coated bolts, or a code that forbids it.
+    Never,
+    /// To a length on a given step, held within a tolerance either way.
+    Allowed {
+        /// How exactly a cut is made, either way.
+        tolerance: Length,
+        /// Cut lengths are whole multiples of this.
+        step: Length,
+    },
+}
+
+impl LengthRules {
+    /// General fabrication: 2 to 5 pitches past the nut, at most three washers under the nut, cuts
+    /// to 1/16 in or 1 mm held within 1/64 in or 0.5 mm.
+    ///
+    /// The least protrusion is that of the naval aviation training manual and of machine-design
+    /// textbooks (Shigley, Table 8-7). The upper limit, the washer limit and the cutting figures
+    /// are common practice, no source.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert_eq!(LengthRules::fabrication(UnitSystem::Si).protrusion_min, 2.0);
+    /// ```
+    #[must_use]
+    pub const fn fabrication(system: UnitSystem) -> Self {
+        Self {
+            protrusion_min: 2.0,
+            protrusion_max: Some(5.0),
+            clear_threads_min: 0.0,
+            washers_under_nut_max: 3,
+            cut: CutRule::usual(system),
+        }
+    }
+
+    /// Refuses rules that no bolt can be held against.
+    pub(super) fn checked(self) -> Result<Self, Error> {
+        not_negative("least protrusion in pitches", self.protrusion_min)?;
+        not_negative("clear threads under the nut", self.clear_threads_min)?;
+        if let Some(max) = self.protrusion_max {
+            not_negative("greatest protrusion in pitches", max)?;
+            if max < self.protrusion_min {
+                return Err(out_of_range(
+                    "greatest protrusion in pitches",
+                    max,
+                    Allowed::AtLeast(self.protrusion_min.into()),
+                ));
+            }
+        }
+        if self.washers_under_nut_max > 100 {
+            return Err(out_of_range(
+                "most washers under the nut",
+                self.washers_under_nut_max,
+                Allowed::AtMost(100_usize.into()),
+            ));
+        }
+        if let CutRule::Allowed { tolerance, step } = self.cut {
+            not_negative("cut tolerance", tolerance)?;
+            positive("cut step", step)?;
+        }
+        Ok(self)
+    }
+}
+
+impl CutRule {
+    /// Cuts as a workshop makes them: common practice, no source.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let CutRule::Allowed { step, .. } = CutRule::usual(UnitSystem::Si) else { panic!() };
+    /// assert_eq!(step, millimetres(1.0));
+    /// ```
+    #[must_use]
+    pub const fn usual(system: UnitSystem) -> Self {
+        match system {
+            UnitSystem::Si => Self::Allowed {
+                tolerance: millimetres(0.5),
+                step: millimetres(1.0),
+            },
+            UnitSystem::UsCustomary => Self::Allowed {
+                tolerance: inches(1.0 / 64.0),
+                step: inches(1.0 / 16.0),
+            },
+        }
+    }
+}

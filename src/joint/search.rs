@@ -1,0 +1,638 @@
+//! Which stock length: the search, its ranking, and why the others will not do.
+
+use alloc::{format, string::String, vec::Vec};
+use core::cmp::Ordering;
+
+use super::{CutRule, LengthRules, Stack};
+use crate::error::{Error, positive};
+use crate::math::ceil;
+use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
+use crate::spread::{Spread, ordered};
+use crate::units::{Length, UnitSystem, shown};
+
+/// A search over the stock lengths of one product for one stack and nut.
+///
+/// For each length the search tries every permitted number of washers under the nut and keeps the
+/// best. With G the grip (head washers, plies, nut washers), m the nut height and x the position
+/// of a shear plane, each at its minimum and maximum, it asks:
+///
+/// - jam margin J = G min - LG max: the nut must clamp before it reaches the run-out, J >= c P;
+/// - protrusion from L min - G max - m max to L max - G min - m min, in pitches P;
+/// - zone of each plane: shank if x max <= LB min, run-out to LG max, thread beyond.
+///
+/// Ranking, in this order: it fits; fewest planes in thread; fewest planes not on shank (both in
+/// the worst case); no cut; fewest washers added; shortest. The order is total, so results never
+/// depend on the order of the lengths.
+///
+/// Source: ASME B18.2.1-2010, 4.7, for LB and LG; the method is worst-case arithmetic on them.
+#[derive(Clone, Copy, Debug)]
+pub struct LengthSearch<'a> {
+    stack: &'a Stack,
+    screws: &'a ScrewSeries,
+    nut_height: Spread<Length>,
+    rules: LengthRules,
+}
+
+/// One length with the best number of washers for it.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Candidate {
+    /// The screw.
+    pub screw: ScrewLength,
+    /// Washers to add under the nut, beyond those always there.
+    pub washers_added: usize,
+    /// All washers under the nut.
+    pub washers_under_nut: usize,
+    /// Everything between the bearing faces of head and nut, G.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub grip: Spread<Length>,
+    /// Jam margin J = G min - LG max: how far the nut is from the run-out when it clamps the
+    /// thinnest stack. Negative: it may jam before it clamps.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub jam_margin: Length,
+    /// Least bolt length beyond the nut; negative if the nut is not filled.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub protrusion_min: Length,
+    /// Greatest bolt length beyond the nut, before any cut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub protrusion_max: Length,
+    /// Shear planes on guaranteed shank, in the worst case.
+    pub planes_on_shank: usize,
+    /// Shear planes that may lie in the run-out, in the worst case.
+    pub planes_in_run_out: usize,
+    /// Shear planes in full thread, in the worst case.
+    pub planes_in_thread: usize,
+    /// The cut that brings the protrusion down, if it is too long and may be cut.
+    pub cut: Option<Cut>,
+    reasons: [Option<Reason>; 4],
+}
+
+/// How a bolt is cut to length.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Cut {
+    /// Finished length, from under the head. Equal to the nominal length where no fixed cut
+    /// helps: then the end is cut at fit-up.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub length: Length,
+    /// What comes off the nominal length.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub removed: Length,
+    /// Thread left between LG and the cut end.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub thread_left: Length,
+    /// Least protrusion after the cut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub protrusion_min: Length,
+    /// Greatest protrusion after the cut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub protrusion_max: Length,
+    /// Whether this one length keeps every assembly inside the wanted protrusion. If not, cut to
+    /// the measured stack at fit-up, or widen the window.
+    pub holds_window: bool,
+}
+
+/// Why a length will not do.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Reason {
+    /// In the worst case the bolt does not pass the nut by as much as is asked.
+    TooShort {
+        /// How much is missing.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+    },
+    /// The nut reaches the run-out before it clamps the thinnest stack.
+    NutJams {
+        /// How far the thinnest stack falls short of the grip gaging length.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+        /// More washers under the nut that would clear it; none if no washer is given.
+        washers_needed: Option<usize>,
+    },
+    /// The nut clamps, but leaves fewer full threads than asked between it and the run-out.
+    TooFewClearThreads {
+        /// How much is missing.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+        /// More washers under the nut that would do; none if no washer is given.
+        washers_needed: Option<usize>,
+    },
+    /// Washers that would clear the run-out are permitted, but with them the bolt is too short.
+    WashersMakeItShort {
+        /// How many washers.
+        washers: usize,
+        /// How much is then missing.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+    },
+    /// The bolt may stick out too far and must not be cut.
+    TooLong {
+        /// How much too far.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+    },
+}
+
+impl Reason {
+    /// The reason as a sentence, lengths in the reader's units.
+    ///
+    /// ```
+    /// use shankline::{joint::Reason, prelude::*};
+    /// let reason = Reason::NutJams { by: inches(0.442), washers_needed: Some(5) };
+    /// assert_eq!(
+    ///     reason.text(UnitSystem::UsCustomary),
+    ///     "nut reaches the run-out 0.442 in before it clamps (5 more washers would clear it)",
+    /// );
+    /// ```
+    #[must_use]
+    pub fn text(&self, system: UnitSystem) -> String {
+        let washers = |needed: &Option<usize>| match needed {
+            Some(1) => String::from(" (1 more washer would clear it)"),
+            Some(count) => format!(" ({count} more washers would clear it)"),
+            None => String::new(),
+        };
+        match self {
+            Self::TooShort { by } => format!("too short by {}", shown(*by, system)),
+            Self::NutJams { by, washers_needed } => format!(
+                "nut reaches the run-out {} before it clamps{}",
+                shown(*by, system),
+                washers(washers_needed)
+            ),
+            Self::TooFewClearThreads { by, washers_needed } => format!(
+                "clear thread under the nut too short by {}{}",
+                shown(*by, system),
+                washers(washers_needed)
+            ),
+            Self::WashersMakeItShort { washers, by } => format!(
+                "with {washers} more washer{} too short by {}",
+                if *washers == 1 { "" } else { "s" },
+                shown(*by, system)
+            ),
+            Self::TooLong { by } => {
+                format!(
+                    "sticks out {} too far and must not be cut",
+                    shown(*by, system)
+                )
+            }
+        }
+    }
+}
+
+impl Candidate {
+    /// Whether the length meets the rules, if need be after its cut.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// assert!(selection.accepted().iter().all(|candidate| candidate.fits()));
+    /// assert!(selection.rejected().iter().all(|candidate| candidate.reasons().count() > 0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn fits(&self) -> bool {
+        self.reasons[0].is_none()
+    }
+
+    /// Why the length will not do; nothing if it fits.
+    pub fn reasons(&self) -> impl Iterator<Item = &Reason> {
+        self.reasons.iter().flatten()
+    }
+
+    /// Clear full threads between the clamped nut and the run-out, in pitches.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// # let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// let best = selection.best().unwrap();
+    /// assert!((best.clear_threads(thread.pitch()) - 7.067).abs() < 1e-3); // 10.6 mm of 1.5 mm
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn clear_threads(&self, pitch: Length) -> f64 {
+        self.jam_margin.value / pitch.value
+    }
+
+    /// Order of preference; see [`LengthSearch`].
+    fn compare(&self, other: &Self) -> Ordering {
+        let counts = |c: &Self| {
+            (
+                !c.fits(),
+                c.planes_in_thread,
+                c.planes_in_run_out + c.planes_in_thread,
+                c.cut.is_some(),
+                c.washers_added,
+            )
+        };
+        counts(self).cmp(&counts(other)).then(
+            self.screw
+                .nominal
+                .value
+                .total_cmp(&other.screw.nominal.value),
+        )
+    }
+}
+
+/// Every stock length, best first: those that fit, then those that do not.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Selection {
+    /// All lengths in order of preference.
+    candidates: Vec<Candidate>,
+    /// How many of them fit.
+    accepted: usize,
+}
+
+impl Selection {
+    /// The best length that fits, if any.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let stack = Stack::builder().ply("wall", Spread::exact(millimetres(900.0))).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// assert!(selection.best().is_none()); // no M10 bolt goes through 900 mm
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn best(&self) -> Option<&Candidate> {
+        self.accepted().first()
+    }
+
+    /// The lengths that fit, best first.
+    #[must_use]
+    pub fn accepted(&self) -> &[Candidate] {
+        &self.candidates[..self.accepted]
+    }
+
+    /// The lengths that do not fit, with their reasons; the least bad first.
+    #[must_use]
+    pub fn rejected(&self) -> &[Candidate] {
+        &self.candidates[self.accepted..]
+    }
+}
+
+impl<'a> LengthSearch<'a> {
+    /// Prepares a search.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for rules or a nut height that make no sense.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M10".parse()?)?;
+    /// let flat = Spread::exact(millimetres(0.0));
+    /// let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// assert!(LengthSearch::new(&stack, &screws, flat, rules).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn new(
+        stack: &'a Stack,
+        screws: &'a ScrewSeries,
+        nut_height: Spread<Length>,
+        rules: LengthRules,
+    ) -> Result<Self, Error> {
+        ordered("nut height", nut_height)?;
+        positive("nut height", nut_height.min)?;
+        Ok(Self {
+            stack,
+            screws,
+            nut_height,
+            rules: rules.checked()?,
+        })
+    }
+
+    /// Tries every stock length.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if no stock lengths of the product are known at that size.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M20".parse()?;
+    /// let stack = Stack::builder()
+    ///     .ply("cleat", millimetres(10.0).plus_minus(millimetres(0.4)))
+    ///     .ply("web", millimetres(12.0).plus_minus(millimetres(0.4)))
+    ///     .shear_planes([1])
+    ///     .washers_under_nut(Washer::find(WasherStyle::Iso7089, &thread)?.thickness()?, 1)
+    ///     .build()?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, thread)?;
+    /// let nut = Nut::find(NutStyle::Iso4032, &thread)?;
+    /// let rules = LengthRules {
+    ///     protrusion_min: 1.0,
+    ///     protrusion_max: None,
+    ///     clear_threads_min: 1.0,
+    ///     ..LengthRules::fabrication(UnitSystem::Si)
+    /// };
+    /// let selection = LengthSearch::new(&stack, &screws, nut.height()?, rules)?.run()?;
+    /// assert_eq!(selection.best().unwrap().screw.nominal, millimetres(50.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn run(&self) -> Result<Selection, Error> {
+        let mut candidates = Vec::with_capacity(40);
+        for length in self.screws.stock_lengths() {
+            candidates.push(self.candidate(self.screws.length(length)?));
+        }
+        if candidates.is_empty() {
+            return Err(Error::NoValue {
+                quantity: "list of stock lengths",
+                subject: format!("{}", self.screws),
+                reason: "none has been read at that size",
+            });
+        }
+        candidates.sort_unstable_by(Candidate::compare);
+        let accepted = candidates.partition_point(Candidate::fits);
+        Ok(Selection {
+            candidates,
+            accepted,
+        })
+    }
+
+    /// The verdict on one screw, such as one measured in the hand.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] if its lengths are not positive, finite and in order.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M10".parse()?;
+    /// let ply = millimetres(8.0).plus_minus(millimetres(0.2));
+    /// let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let verdict = LengthSearch::new(&stack, &screws, nut, rules)?
+    ///     .assess(screws.length(millimetres(50.0))?)?;
+    /// assert!(!verdict.fits()); // the nut jams on the run-out
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn assess(&self, screw: ScrewLength) -> Result<Candidate, Error> {
+        Ok(self.candidate(screw.checked()?))
+    }
+
+    /// The best number of washers for one screw.
+    fn candidate(&self, screw: ScrewLength) -> Candidate {
+        let (start, available) = match self.stack.washers_under_nut() {
+            Some((_, start)) => (
+                start,
+                self.rules.washers_under_nut_max.saturating_sub(start),
+            ),
+            None => (0, 0),
+        };
+        let mut counts = [0_usize; 3];
+        for position in self.stack.plane_positions() {
+            counts[screw.zone_at(position.max) as usize] += 1;
+        }
+        let mut best = self.with_washers(screw, counts, start, 0);
+        // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
+        // short, more washers cannot help.
+        for added in 1..=available {
+            let next = self.with_washers(screw, counts, start, added);
+            if next.protrusion_min < self.least_protrusion() - SAME_LENGTH {
+                break;
+            }
+            if next.compare(&best) == Ordering::Less {
+                best = next;
+            }
+        }
+        if !best.fits() {
+            best.reasons = self.reasons(&best, available);
+        }
+        best
+    }
+
+    fn pitch(&self) -> Length {
+        self.screws.thread().pitch()
+    }
+
+    fn least_protrusion(&self) -> Length {
+        self.rules.protrusion_min * self.pitch()
+    }
+
+    fn with_washers(
+        &self,
+        screw: ScrewLength,
+        counts: [usize; 3],
+        start: usize,
+        added: usize,
+    ) -> Candidate {
+        let grip = self.stack.grip_with(added);
+        let mut candidate = Candidate {
+            screw,
+            washers_added: added,
+            washers_under_nut: start + added,
+            grip,
+            jam_margin: grip.min - screw.grip_gaging_length_max,
+            protrusion_min: screw.min - grip.max - self.nut_height.max,
+            protrusion_max: screw.max - grip.min - self.nut_height.min,
+            planes_on_shank: counts[Zone::Shank as usize],
+            planes_in_run_out: counts[Zone::RunOut as usize],
+            planes_in_thread: counts[Zone::Thread as usize],
+            cut: None,
+            reasons: [None; 4],
+        };
+        candidate.cut = self.cut(&candidate);
+        candidate.reasons[0] = self.first_reason(&candidate);
+        candidate
+    }
+
+    /// One reason why a candidate does not fit; the ranking needs to know only whether there is one.
+    fn first_reason(&self, candidate: &Candidate) -> Option<Reason> {
+        let missing = self.least_protrusion() - candidate.protrusion_min;
+        if missing > SAME_LENGTH {
+            return Some(Reason::TooShort { by: missing });
+        }
+        let jam = self.jam_reason(candidate);
+        if jam.is_some() {
+            return jam;
+        }
+        match (self.rules.protrusion_max, self.rules.cut) {
+            (Some(limit), CutRule::Never) => {
+                let excess = candidate.protrusion_max - limit * self.pitch();
+                (excess > SAME_LENGTH).then_some(Reason::TooLong { by: excess })
+            }
+            _ => None,
+        }
+    }
+
+    fn jam_reason(&self, candidate: &Candidate) -> Option<Reason> {
+        let wanted = self.rules.clear_threads_min * self.pitch();
+        let missing = wanted - candidate.jam_margin;
+        if missing <= SAME_LENGTH {
+            return None;
+        }
+        // A washer is at least as thick as its minimum, so this many are enough. The ratio is
+        // finite and not negative, and `as` saturates.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let washers_needed = self
+            .stack
+            .washers_under_nut()
+            .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as usize);
+        Some(if candidate.jam_margin < -SAME_LENGTH {
+            Reason::NutJams {
+                by: -candidate.jam_margin,
+                washers_needed,
+            }
+        } else {
+            Reason::TooFewClearThreads {
+                by: missing,
+                washers_needed,
+            }
+        })
+    }
+
+    /// All reasons why a candidate does not fit.
+    fn reasons(&self, candidate: &Candidate, available: usize) -> [Option<Reason>; 4] {
+        let short = self.least_protrusion() - candidate.protrusion_min;
+        let too_short = (short > SAME_LENGTH).then_some(Reason::TooShort { by: short });
+        let jam = self.jam_reason(candidate);
+        let washers_short = match jam {
+            Some(
+                Reason::NutJams {
+                    washers_needed: Some(washers),
+                    ..
+                }
+                | Reason::TooFewClearThreads {
+                    washers_needed: Some(washers),
+                    ..
+                },
+            ) if too_short.is_none() && washers <= available => {
+                let grip = self.stack.grip_with(candidate.washers_added + washers);
+                let by = self.least_protrusion()
+                    - (candidate.screw.min - grip.max - self.nut_height.max);
+                (by > SAME_LENGTH).then_some(Reason::WashersMakeItShort { washers, by })
+            }
+            _ => None,
+        };
+        let too_long = match (self.rules.protrusion_max, self.rules.cut) {
+            (Some(limit), CutRule::Never) => {
+                let excess = candidate.protrusion_max - limit * self.pitch();
+                (excess > SAME_LENGTH).then_some(Reason::TooLong { by: excess })
+            }
+            _ => None,
+        };
+        // In use order and without gaps, so that the first entry tells whether there is any.
+        let mut reasons = [None; 4];
+        for (slot, reason) in reasons.iter_mut().zip(
+            [too_short, jam, washers_short, too_long]
+                .into_iter()
+                .flatten(),
+        ) {
+            *slot = Some(reason);
+        }
+        reasons
+    }
+
+    /// The cut a candidate needs, if it sticks out too far and may be cut.
+    fn cut(&self, candidate: &Candidate) -> Option<Cut> {
+        let limit = self.rules.protrusion_max? * self.pitch();
+        let CutRule::Allowed { tolerance, step } = self.rules.cut else {
+            return None;
+        };
+        if candidate.protrusion_max <= limit + SAME_LENGTH {
+            return None;
+        }
+        let (grip, nut) = (candidate.grip, self.nut_height);
+        let wanted = grip.max + nut.max + self.least_protrusion() + tolerance;
+        let on_step = ceil((wanted - SAME_LENGTH).value / step.value) * step;
+        let nominal = candidate.screw.nominal;
+        let (length, protrusion_min, protrusion_max) = if on_step < nominal - SAME_LENGTH {
+            (
+                on_step,
+                on_step - tolerance - grip.max - nut.max,
+                on_step + tolerance - grip.min - nut.min,
+            )
+        } else {
+            (nominal, candidate.protrusion_min, candidate.protrusion_max)
+        };
+        Some(Cut {
+            length,
+            removed: nominal - length,
+            thread_left: length - candidate.screw.grip_gaging_length_max,
+            protrusion_min,
+            protrusion_max,
+            holds_window: protrusion_max <= limit + SAME_LENGTH,
+        })
+    }
+}

@@ -1,0 +1,449 @@
+//! What a bolt goes through: plies, washers, shear planes.
+
+use alloc::{string::String, vec::Vec};
+
+use crate::error::{Allowed, Error, out_of_range};
+use crate::parts::{ScrewLength, Zone};
+use crate::spread::{Spread, ordered};
+use crate::units::{Length, millimetres};
+
+/// One ply or washer of a stack.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "crate::units::quantity::RawLayer")
+)]
+pub struct Layer {
+    /// What a drawing would call it.
+    pub name: String,
+    /// Thickness with its tolerance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub thickness: Spread<Length>,
+}
+
+/// A stack of plies with the washers that are always there, in order from the head.
+///
+/// Its invariants hold by construction: at least one ply, every thickness positive and in order,
+/// every shear plane between two plies.
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "crate::units::quantity::RawStack")
+)]
+pub struct Stack {
+    washers_under_head: Vec<Layer>,
+    plies: Vec<Layer>,
+    shear_planes: Vec<usize>,
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread_option")
+    )]
+    nut_washer: Option<Spread<Length>>,
+    washers_under_nut: usize,
+    /// Head washers, plies and the nut-side washers that are always there.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    grip: Spread<Length>,
+    /// Distance of each shear plane from the bearing face of the head.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    positions: Vec<Spread<Length>>,
+}
+
+/// A shear plane seen against one screw.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Plane {
+    /// The plane lies after this ply, counted from 1 at the head.
+    pub after_ply: usize,
+    /// Distance from the bearing face of the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub position: Spread<Length>,
+    /// What it cuts if every ply has its nominal thickness.
+    pub nominal: Zone,
+    /// What it cuts in the worst case: thickest plies, shortest body.
+    pub worst: Zone,
+}
+
+impl Stack {
+    /// Starts a stack.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("foot", millimetres(8.0).plus_minus(millimetres(0.2)))
+    ///     .ply("base", millimetres(8.0).plus_minus(millimetres(0.2)))
+    ///     .shear_planes([1])
+    ///     .build()?;
+    /// assert_eq!(stack.grip().nominal, millimetres(8.0) + millimetres(8.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn builder() -> StackBuilder {
+        StackBuilder::default()
+    }
+
+    /// Washers under the head, from the head. They push every shear plane toward the thread.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert!(stack.washers_under_head().is_empty());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn washers_under_head(&self) -> &[Layer] {
+        &self.washers_under_head
+    }
+
+    /// The plies, from the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert_eq!(stack.plies()[0].name, "plate");
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn plies(&self) -> &[Layer] {
+        &self.plies
+    }
+
+    /// The shear planes: after which plies, counted from 1 at the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let plate = Spread::exact(millimetres(10.0));
+    /// let stack = Stack::builder().ply("a", plate).ply("b", plate).shear_planes([1]).build()?;
+    /// assert_eq!(stack.shear_planes(), [1]);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn shear_planes(&self) -> &[usize] {
+        &self.shear_planes
+    }
+
+    /// Thickness of the washers under the nut, if there are any, and how many are always there.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .washers_under_nut(millimetres(3.0).plus_minus(millimetres(0.3)), 1)
+    ///     .build()?;
+    /// assert_eq!(stack.washers_under_nut().unwrap().1, 1);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn washers_under_nut(&self) -> Option<(Spread<Length>, usize)> {
+        self.nut_washer
+            .map(|washer| (washer, self.washers_under_nut))
+    }
+
+    /// Everything between the bearing faces of head and nut.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("plate", millimetres(10.0).plus_minus(millimetres(0.5)))
+    ///     .washers_under_nut(millimetres(3.0).plus_minus(millimetres(0.3)), 1)
+    ///     .build()?;
+    /// assert!((stack.grip().max - millimetres(13.8)).abs() < millimetres(1e-9));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn grip(&self) -> Spread<Length> {
+        self.grip
+    }
+
+    /// The same with `added` more washers under the nut.
+    pub(super) fn grip_with(&self, added: usize) -> Spread<Length> {
+        match self.nut_washer {
+            Some(washer) if added > 0 => {
+                let count = count_as_f64(added);
+                self.grip + washer.map(|thickness| count * thickness)
+            }
+            _ => self.grip,
+        }
+    }
+
+    pub(super) fn plane_positions(&self) -> &[Spread<Length>] {
+        &self.positions
+    }
+
+    /// Every shear plane against one screw. Washers under the nut do not move them.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply = inches(0.500).plus_minus(inches(0.015));
+    /// let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
+    /// let plane = stack.planes(&screws.length(inches(2.0))?).next().unwrap();
+    /// assert_eq!((plane.nominal, plane.worst), (Zone::RunOut, Zone::RunOut)); // LB 0.365 in
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn planes<'a>(&'a self, screw: &ScrewLength) -> impl Iterator<Item = Plane> + use<'a> {
+        let screw = *screw;
+        self.shear_planes
+            .iter()
+            .zip(&self.positions)
+            .map(move |(&after_ply, &position)| Plane {
+                after_ply,
+                position,
+                nominal: screw.zone_at(position.nominal),
+                worst: screw.zone_at(position.max),
+            })
+    }
+
+    /// By how much the joint can (or, negative, cannot) have every shear plane on guaranteed
+    /// shank and still clamp, with any length of a screw whose transition length is `transition`.
+    ///
+    /// margin = (plies after the last plane + nut-side washers, least thickness) - Y -
+    /// (max - min of everything up to the last plane), with Y = LG max - LB min. When it is
+    /// negative, no length of the product does both. `None` without shear planes.
+    ///
+    /// Source: follows from LB >= x max and LG <= G min; own derivation.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let leaf = Spread::exact(millimetres(2.0));
+    /// let stack = Stack::builder().ply("a", leaf).ply("b", leaf).shear_planes([1]).build()?;
+    /// // M10: Y = 5 P = 7.5 mm; a 2 mm ply never suffices
+    /// let margin = stack.shank_and_clamp_margin(millimetres(7.5), 0).unwrap();
+    /// assert!((margin + millimetres(5.5)).abs() < millimetres(1e-9));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn shank_and_clamp_margin(
+        &self,
+        transition: Length,
+        washers_added: usize,
+    ) -> Option<Length> {
+        let last = self.positions.last()?;
+        let beyond = self.grip_with(washers_added).min - last.min;
+        Some(beyond - transition - (last.max - last.min))
+    }
+}
+
+/// Washer counts are small: exact.
+#[allow(clippy::cast_precision_loss)]
+pub(super) fn count_as_f64(count: usize) -> f64 {
+    count as f64
+}
+
+/// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
+/// [`build`](Self::build).
+#[derive(Clone, Debug, Default, PartialEq)]
+#[must_use]
+pub struct StackBuilder {
+    washers_under_head: Vec<Layer>,
+    plies: Vec<Layer>,
+    shear_planes: Vec<usize>,
+    washers_under_nut: Option<(Spread<Length>, usize)>,
+}
+
+impl StackBuilder {
+    /// Adds a washer under the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .washer_under_head("plain washer", Spread::exact(millimetres(3.0)))
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .build()?;
+    /// assert_eq!(stack.washers_under_head().len(), 1);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn washer_under_head(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
+        self.washers_under_head.push(Layer {
+            name: name.into(),
+            thickness,
+        });
+        self
+    }
+
+    /// Adds the next ply, counted from the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// let error = Stack::builder().ply("plate", Spread::exact(millimetres(-1.0))).build();
+    /// assert!(error.is_err());
+    /// ```
+    pub fn ply(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
+        self.plies.push(Layer {
+            name: name.into(),
+            thickness,
+        });
+        self
+    }
+
+    /// Sets the shear planes: 1 lies between the first and the second ply, and so on.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// let plate = Spread::exact(millimetres(10.0));
+    /// let error = Stack::builder().ply("only", plate).shear_planes([1]).build().unwrap_err();
+    /// assert!(error.to_string().starts_with("shear plane"));
+    /// ```
+    pub fn shear_planes(mut self, after_plies: impl IntoIterator<Item = usize>) -> Self {
+        self.shear_planes = after_plies.into_iter().collect();
+        self
+    }
+
+    /// Sets the washers under the nut: thickness of one, and how many are always there. A length
+    /// search may add more of the same.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::find(WasherStyle::Iso7089, &"M20".parse()?)?;
+    /// let stack = Stack::builder()
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .washers_under_nut(washer.thickness()?, 1)
+    ///     .build()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
+        self.washers_under_nut = Some((thickness, count));
+        self
+    }
+
+    /// Checks the parts and puts them together.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] without plies, for a thickness that is not positive, finite and in
+    /// order, for a shear plane that does not lie between two plies, or for more than 100 washers;
+    /// [`Error::Mismatch`] for the same shear plane twice.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// assert!(Stack::builder().build().is_err());
+    /// ```
+    pub fn build(self) -> Result<Stack, Error> {
+        const MOST_WASHERS: usize = 100;
+        let mut planes = self.shear_planes;
+        planes.sort_unstable();
+        if self.plies.is_empty() {
+            return Err(out_of_range(
+                "number of plies",
+                0_usize,
+                Allowed::AtLeast(1_usize.into()),
+            ));
+        }
+        if let Some(&plane) = planes
+            .iter()
+            .find(|plane| !(1..self.plies.len()).contains(*plane))
+        {
+            return Err(if self.plies.len() == 1 {
+                Error::Mismatch(alloc::format!(
+                    "shear plane {plane}: a stack of one ply has no shear plane"
+                ))
+            } else {
+                out_of_range(
+                    "shear plane",
+                    plane,
+                    Allowed::FromTo(1_usize.into(), (self.plies.len() - 1).into()),
+                )
+            });
+        }
+        if let Some(pair) = planes.windows(2).find(|pair| pair[0] == pair[1]) {
+            return Err(Error::Mismatch(alloc::format!(
+                "shear plane {} is given twice",
+                pair[0]
+            )));
+        }
+        for layer in self.washers_under_head.iter().chain(&self.plies) {
+            check_thickness("thickness", layer.thickness)
+                .map_err(|error| named(error, &layer.name))?;
+        }
+        if let Some((washer, count)) = self.washers_under_nut {
+            check_thickness("thickness of the washer under the nut", washer)?;
+            if count > MOST_WASHERS {
+                return Err(out_of_range(
+                    "number of washers under the nut",
+                    count,
+                    Allowed::AtMost(MOST_WASHERS.into()),
+                ));
+            }
+        }
+        let zero = Spread::exact(millimetres(0.0));
+        let mut x = self
+            .washers_under_head
+            .iter()
+            .fold(zero, |sum, washer| sum + washer.thickness);
+        let mut positions = Vec::with_capacity(planes.len());
+        for (index, ply) in self.plies.iter().enumerate() {
+            x = x + ply.thickness;
+            if planes.contains(&(index + 1)) {
+                positions.push(x);
+            }
+        }
+        let (nut_washer, washers_under_nut) = match self.washers_under_nut {
+            Some((washer, count)) => (Some(washer), count),
+            None => (None, 0),
+        };
+        let mut stack = Stack {
+            washers_under_head: self.washers_under_head,
+            plies: self.plies,
+            shear_planes: planes,
+            nut_washer,
+            washers_under_nut,
+            grip: x,
+            positions,
+        };
+        stack.grip = stack.grip_with(washers_under_nut);
+        if stack.grip.max.value.is_finite() {
+            Ok(stack)
+        } else {
+            Err(out_of_range("grip", stack.grip.max, Allowed::Positive))
+        }
+    }
+}
+
+fn check_thickness(quantity: &'static str, thickness: Spread<Length>) -> Result<(), Error> {
+    ordered(quantity, thickness)?;
+    crate::error::positive(quantity, thickness.min)?;
+    Ok(())
+}
+
+/// The same error with the name of the layer it is about.
+fn named(error: Error, name: &str) -> Error {
+    match error {
+        Error::OutOfRange {
+            quantity,
+            value,
+            allowed,
+        } => Error::OutOfRange {
+            quantity: alloc::format!("{quantity} of \"{name}\""),
+            value,
+            allowed,
+        },
+        other => other,
+    }
+}

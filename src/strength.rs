@@ -1,0 +1,3 @@
+//! Strength of bolts across their axis.
+
+pub mod shear;

@@ -1,0 +1,384 @@
+//! Capacity of a bolt in shear.
+//!
+//! A method fixes area, stress and factor together, as one publisher in one edition does. What
+//! can be chosen is the method; nobody can combine the area of one with the stress of another.
+//!
+//! | method | plane in shank | plane in thread | factors |
+//! |---|---|---|---|
+//! | [`DistortionEnergy`](ShearMethod::DistortionEnergy) | 0.577 S A | 0.577 S Ar | allowable = nominal / nd, nd chosen by the caller |
+//! | [`Aisc360`](ShearMethod::Aisc360), 2005 | 0.50 Fu A | 0.40 Fu A | design = 0.75 nominal, allowable = nominal / 2.00 |
+//! | [`Aisc360`](ShearMethod::Aisc360), 2010 to 2022 | 0.563 Fu A | 0.450 Fu A | the same |
+//!
+//! S is the yield strength or the proof stress, Fu the tensile strength, A = (pi/4) d^2 the shank
+//! area, Ar the area at the thread root ([`Thread::minor_area`]).
+//! The stresses mean different things: distortion energy is the onset of yield, AISC the fracture
+//! of the bolt.
+
+use core::fmt;
+
+use crate::caution::Caution;
+use crate::error::{Allowed, Error, out_of_range};
+use crate::material::{BoltGrade, BoltStrength};
+use crate::parts::Zone;
+use crate::thread::Thread;
+use crate::units::{Force, Stress};
+
+/// Shear yield over tensile yield by the distortion-energy theory, 1/sqrt 3, as Shigley prints it.
+const DISTORTION_ENERGY: f64 = 0.577;
+
+/// The tensile property a machine-design shear check starts from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum ShearBasis {
+    /// Minimum yield strength Sy (Shigley's problems).
+    Yield,
+    /// Proof stress Sp (Shigley's Example 8-6, 9th ed.).
+    Proof,
+}
+
+/// Editions of AISC 360, Specification for Structural Steel Buildings.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[non_exhaustive]
+pub enum AiscEdition {
+    /// AISC 360-05.
+    #[cfg_attr(feature = "serde", serde(rename = "2005"))]
+    E2005,
+    /// AISC 360-10.
+    #[cfg_attr(feature = "serde", serde(rename = "2010"))]
+    E2010,
+    /// AISC 360-16. Stresses from memory, the same as in 2010.
+    #[cfg_attr(feature = "serde", serde(rename = "2016"))]
+    E2016,
+    /// AISC 360-22. Stresses from memory, the same as in 2010.
+    #[cfg_attr(feature = "serde", serde(rename = "2022"))]
+    E2022,
+}
+
+/// A published method for the shear capacity of a bolt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum ShearMethod {
+    /// Machine design: shear yield by distortion energy on the section the plane cuts.
+    ///
+    /// Source: Shigley, Mechanical Engineering Design, 9th ed., chapter 8.
+    DistortionEnergy {
+        /// What the shear yield is taken from.
+        basis: ShearBasis,
+        /// The factor nd the allowable load is divided by; prints use 1.5 to 2.4.
+        design_factor: f64,
+    },
+    /// AISC 360, J3.6 and Table J3.2: nominal shear stress on the shank area, lowered where the
+    /// threads are not excluded from the plane.
+    Aisc360 {
+        /// Edition.
+        edition: AiscEdition,
+    },
+}
+
+impl fmt::Display for ShearMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::DistortionEnergy {
+                basis: ShearBasis::Yield,
+                ..
+            } => "distortion energy, yield",
+            Self::DistortionEnergy {
+                basis: ShearBasis::Proof,
+                ..
+            } => "distortion energy, proof",
+            Self::Aisc360 { edition } => match edition {
+                AiscEdition::E2005 => "AISC 360-05 J3.6",
+                AiscEdition::E2010 => "AISC 360-10 J3.6",
+                AiscEdition::E2016 => "AISC 360-16 J3.6",
+                AiscEdition::E2022 => "AISC 360-22 J3.6",
+            },
+        })
+    }
+}
+
+impl ShearMethod {
+    /// What the method calls its nominal load: the onset of yield or the fracture of the bolt.
+    ///
+    /// ```
+    /// use shankline::strength::shear::{AiscEdition, ShearMethod};
+    /// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2022 };
+    /// assert_eq!(method.nominal_meaning(), "shear fracture of the bolt");
+    /// ```
+    #[must_use]
+    pub const fn nominal_meaning(self) -> &'static str {
+        match self {
+            Self::DistortionEnergy {
+                basis: ShearBasis::Yield,
+                ..
+            } => "onset of shear yield",
+            Self::DistortionEnergy {
+                basis: ShearBasis::Proof,
+                ..
+            } => "shear at the proof stress",
+            Self::Aisc360 { .. } => "shear fracture of the bolt",
+        }
+    }
+
+    /// Nominal capacity of one plane through a zone of the bolt.
+    fn plane(self, thread: &Thread, strength: &BoltStrength, zone: Zone) -> Result<Force, Error> {
+        let in_shank = zone == Zone::Shank;
+        Ok(match self {
+            Self::DistortionEnergy { basis, .. } => {
+                let area = if in_shank {
+                    thread.shank_area()
+                } else {
+                    thread.minor_area()
+                };
+                DISTORTION_ENERGY * (basis.stress(strength)? * area)
+            }
+            Self::Aisc360 { edition } => {
+                let ratio = match (edition, in_shank) {
+                    (AiscEdition::E2005, true) => 0.50,
+                    (AiscEdition::E2005, false) => 0.40,
+                    (_, true) => 0.563,
+                    (_, false) => 0.450,
+                };
+                ratio * (strength.tensile_strength * thread.shank_area())
+            }
+        })
+    }
+}
+
+impl ShearBasis {
+    fn stress(self, strength: &BoltStrength) -> Result<Stress, Error> {
+        let (stress, quantity) = match self {
+            Self::Yield => (strength.yield_strength, "yield strength"),
+            Self::Proof => (strength.proof_stress, "proof stress"),
+        };
+        stress.ok_or_else(|| missing(quantity, strength.grade))
+    }
+}
+
+#[cold]
+fn missing(quantity: &'static str, grade: BoltGrade) -> Error {
+    use alloc::string::ToString;
+    Error::NoValue {
+        quantity,
+        subject: grade.to_string(),
+        reason: "its standard gives none",
+    }
+}
+
+/// Capacity of one bolt in shear, all planes loaded alike.
+///
+/// The load is carried to the planes in equal shares, so n planes carry n times the weakest:
+/// F = n min(R_k). Methods of some codes add unequal planes instead; this one does not.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct BoltShear {
+    /// The method.
+    pub method: ShearMethod,
+    /// Number of shear planes.
+    pub planes: usize,
+    /// The weakest plane, counted from the head, from 1.
+    pub governing_plane: usize,
+    /// What the weakest plane cuts.
+    pub governing_zone: Zone,
+    /// Nominal capacity of the weakest plane.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub plane_nominal: Force,
+    /// Nominal capacity of the bolt: no factor taken off. See
+    /// [`ShearMethod::nominal_meaning`].
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub nominal: Force,
+    /// Design strength, for factored loads (LRFD). Only for methods that define one.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub design: Option<Force>,
+    /// Allowable load, for service loads.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub allowable: Force,
+    /// Whether the bolt material is one the method was written for.
+    material_by_analogy: bool,
+}
+
+impl BoltShear {
+    /// What the user of this capacity must be told, beyond the
+    /// [general cautions](crate::caution::GENERAL).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "3/4-10 UNC".parse()?;
+    /// let strength = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
+    /// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
+    /// let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method)?;
+    /// assert!(shear.caution().is_some()); // AISC 360 names ASTM bolts, not SAE grades
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn caution(&self) -> Option<Caution> {
+        self.material_by_analogy
+            .then_some(Caution::MaterialOutsideMethod {
+                method: "AISC 360 Table J3.2",
+                written_for: "ASTM structural bolts and threaded parts",
+            })
+    }
+}
+
+/// Shear capacity of one bolt: single shear with one plane, double shear with two, or more.
+///
+/// `planes` tells what each plane cuts, from the head; run-out counts as thread. The zones come
+/// from a length search, from [`ScrewLength::zone_at`](crate::parts::ScrewLength::zone_at), or are
+/// simply stated.
+///
+/// Sources: see [`ShearMethod`]; AISC ratios and factors are checked against AISC 360-10
+/// Table J3.2 (f, and cells of the 2005 and 2010 tables).
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] without planes, or for a design factor below 1 or not finite;
+/// [`Error::NoValue`] where the grade has no yield or proof strength.
+///
+/// # Examples
+///
+/// Shigley, Mechanical Engineering Design, 9th ed., Example 8-6: two 3/4-16 grade 5 bolts on each
+/// side of a splice, two planes each, threads not in the planes, design factor 1.5. Printed:
+/// 57.8 kip.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::units::kip;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "3/4-16 UNF".parse()?;
+/// let strength = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
+/// let method = ShearMethod::DistortionEnergy { basis: ShearBasis::Proof, design_factor: 1.5 };
+/// let shear = bolt_shear(&thread, &strength, &[Zone::Shank, Zone::Shank], method)?;
+/// assert!((2.0 * shear.allowable.get::<kip>() - 57.8).abs() < 0.05);
+/// # Ok(())
+/// # }
+/// ```
+pub fn bolt_shear(
+    thread: &Thread,
+    strength: &BoltStrength,
+    planes: &[Zone],
+    method: ShearMethod,
+) -> Result<BoltShear, Error> {
+    let (phi, divisor) = match method {
+        ShearMethod::DistortionEnergy { design_factor, .. } => {
+            if !(1.0..=100.0).contains(&design_factor) {
+                return Err(out_of_range(
+                    "design factor",
+                    design_factor,
+                    Allowed::FromTo(1.0.into(), 100.0.into()),
+                ));
+            }
+            (None, design_factor)
+        }
+        ShearMethod::Aisc360 { .. } => (Some(0.75), 2.00),
+    };
+    // A plane in thread is never stronger than one in shank, so the first of the worst governs.
+    let governing = planes
+        .iter()
+        .position(|zone| *zone != Zone::Shank)
+        .unwrap_or(0);
+    let Some(&governing_zone) = planes.get(governing) else {
+        return Err(out_of_range(
+            "number of shear planes",
+            planes.len(),
+            Allowed::AtLeast(1_usize.into()),
+        ));
+    };
+    let plane_nominal = method.plane(thread, strength, governing_zone)?;
+    // At most a few planes: exact in f64.
+    #[allow(clippy::cast_precision_loss)]
+    let nominal = planes.len() as f64 * plane_nominal;
+    Ok(BoltShear {
+        method,
+        planes: planes.len(),
+        governing_plane: governing + 1,
+        governing_zone,
+        plane_nominal,
+        nominal,
+        design: phi.map(|phi: f64| phi * nominal),
+        allowable: nominal / divisor,
+        material_by_analogy: matches!(method, ShearMethod::Aisc360 { .. })
+            && matches!(strength.grade, BoltGrade::Sae(_) | BoltGrade::Iso(_)),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::material::{PropertyClass, SaeGrade};
+    use crate::units::{inches, kip, millimetres};
+
+    const AISC: ShearMethod = ShearMethod::Aisc360 {
+        edition: AiscEdition::E2010,
+    };
+
+    #[test]
+    fn governing_plane_is_the_first_in_thread() {
+        let thread: Thread = "3/4-10 UNC".parse().unwrap();
+        let strength = SaeGrade::Grade8.strength(inches(0.75)).unwrap();
+        let planes = [Zone::Shank, Zone::RunOut, Zone::Thread];
+        let shear = bolt_shear(&thread, &strength, &planes, AISC).unwrap();
+        assert_eq!((shear.planes, shear.governing_plane), (3, 2));
+        assert_eq!(shear.governing_zone, Zone::RunOut);
+    }
+
+    #[test]
+    fn aisc_cell_of_a_three_quarter_inch_bolt() {
+        // AISC 360-10 Table J3.2, group A, threads included: 54 ksi; 0.75 x 54 x 0.4418 = 17.9 kip.
+        // SAE grade 5 has the same tensile strength of 120 ksi as A325.
+        let thread: Thread = "3/4-10 UNC".parse().unwrap();
+        let strength = SaeGrade::Grade5.strength(inches(0.75)).unwrap();
+        let shear = bolt_shear(&thread, &strength, &[Zone::Thread], AISC).unwrap();
+        assert!((shear.design.unwrap().get::<kip>() - 17.9).abs() < 0.05);
+    }
+
+    #[test]
+    fn refuses_what_has_no_meaning() {
+        let thread: Thread = "M12".parse().unwrap();
+        let strength = PropertyClass::Class8_8.strength(millimetres(12.0)).unwrap();
+        assert!(bolt_shear(&thread, &strength, &[], AISC).is_err());
+        for bad in [0.0, 0.99, f64::NAN, f64::INFINITY, -2.0] {
+            let method = ShearMethod::DistortionEnergy {
+                basis: ShearBasis::Yield,
+                design_factor: bad,
+            };
+            assert!(
+                bolt_shear(&thread, &strength, &[Zone::Shank], method).is_err(),
+                "{bad}"
+            );
+        }
+        let sems = SaeGrade::Grade5_1.strength(inches(0.25)).unwrap();
+        let thread: Thread = "1/4-20 UNC".parse().unwrap();
+        let method = ShearMethod::DistortionEnergy {
+            basis: ShearBasis::Yield,
+            design_factor: 2.0,
+        };
+        assert!(matches!(
+            bolt_shear(&thread, &sems, &[Zone::Shank], method),
+            Err(Error::NoValue { .. })
+        ));
+    }
+}

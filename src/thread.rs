@@ -1,0 +1,632 @@
+//! Screw threads: designation, basic profile, areas.
+//!
+//! A [`Thread`] is read from a designation or looked up by size:
+//!
+//! ```
+//! use shankline::prelude::*;
+//! # fn main() -> Result<(), shankline::Error> {
+//! let thread: Thread = "3/4-10 UNC-2A".parse()?;
+//! assert_eq!(thread, Thread::unified(inches(0.75), UnifiedSeries::Unc)?.with_class("2A".parse()?)?);
+//! # Ok(())
+//! # }
+//! ```
+
+use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
+use core::fmt;
+
+use crate::error::{DesignationProblem, Error, out_of_range, positive};
+use crate::source::Provenance;
+use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
+use crate::units::{Area, Length, inch_fraction, inches, millimetres};
+
+pub mod area;
+mod class;
+mod designation;
+
+pub use class::{MetricClass, ToleranceClass, UnifiedClass};
+
+/// A 60 degree screw thread: Unified or ISO metric, right-handed, single-start.
+///
+/// `Display` writes the canonical designation, which parses back to the same thread.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// for text in ["3/8-16 UNC", "5/8-18 UNF-2A", "#10-32 UNF", "M12", "M12x1.25", "M10-6g"] {
+///     let thread: Thread = text.parse()?;
+///     assert_eq!(thread.to_string(), text);
+/// }
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Thread {
+    diameter: Length,
+    pitch: Length,
+    form: Form,
+    class: Option<ToleranceClass>,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Form {
+    Unified(&'static UnifiedThread),
+    /// A Unified thread of special diameter and pitch (UNS): threads per inch.
+    UnifiedSpecial(f64),
+    Metric(&'static MetricThread),
+}
+
+impl Thread {
+    /// The Unified thread of a nominal diameter and series.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if the series has no such size; the message gives the threads of that
+    /// diameter or the nearest sizes of the series.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(Thread::unified(inches(0.5), UnifiedSeries::Unf)?.to_string(), "1/2-20 UNF");
+    /// let error = Thread::unified(inches(2.0), UnifiedSeries::Unf).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "2 in UNF is not in the table of Unified threads; at that diameter there are 2-4.5 UNC, \
+    ///      2-6 UN, 2-8 UN, 2-12 UN, 2-16 UN, 2-20 UN",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn unified(diameter: Length, series: UnifiedSeries) -> Result<Self, Error> {
+        UnifiedThread::find(diameter, series)
+            .map(Self::from_unified)
+            .ok_or_else(|| Error::NotInTable {
+                table: "the table of Unified threads",
+                wanted: format!("{} {}", inch_label(diameter), series.symbol()),
+                available: unified_near(diameter),
+            })
+    }
+
+    /// The ISO metric thread of a nominal diameter and pitch.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if ISO 261 has no such thread; the message gives the pitches of that
+    /// diameter or the nearest diameters.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread = Thread::metric(millimetres(12.0), millimetres(1.75))?;
+    /// assert_eq!(thread.to_string(), "M12");
+    /// let error = Thread::metric(millimetres(12.0), millimetres(1.3)).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "M12x1.3 is not in the table of ISO metric threads; at that diameter there are M12, \
+    ///      M12x1.5, M12x1.25, M12x1",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn metric(diameter: Length, pitch: Length) -> Result<Self, Error> {
+        MetricThread::find(diameter, pitch)
+            .map(Self::from_metric)
+            .ok_or_else(|| Error::NotInTable {
+                table: "the table of ISO metric threads",
+                wanted: format!("M{}x{}", trimmed(diameter), trimmed(pitch)),
+                available: metric_near(diameter),
+            })
+    }
+
+    /// A Unified thread of special diameter or pitch (UNS), with the Unified profile.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] unless the diameter is positive and at least three pitches, and the
+    /// number of threads per inch lies between 1 and 100.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread = Thread::unified_special(inches(0.9), 14.0)?;
+    /// assert_eq!(thread.to_string(), "0.9-14 UNS");
+    /// assert!(Thread::unified_special(inches(-0.9), 14.0).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn unified_special(diameter: Length, threads_per_inch: f64) -> Result<Self, Error> {
+        use crate::error::Allowed;
+        positive("nominal diameter", diameter)?;
+        if !(1.0..=100.0).contains(&threads_per_inch) {
+            return Err(out_of_range(
+                "number of threads per inch",
+                threads_per_inch,
+                Allowed::FromTo(1.0.into(), 100.0.into()),
+            ));
+        }
+        let pitch = inches(1.0 / threads_per_inch);
+        // Below this the minor diameter of the thread shrinks toward nothing.
+        if diameter < 3.0 * pitch {
+            return Err(out_of_range(
+                "nominal diameter of a special thread",
+                diameter,
+                Allowed::AtLeast((3.0 * pitch).into()),
+            ));
+        }
+        Ok(Self {
+            diameter,
+            pitch,
+            form: Form::UnifiedSpecial(threads_per_inch),
+            class: None,
+        })
+    }
+
+    pub(crate) fn from_unified(row: &'static UnifiedThread) -> Self {
+        Self {
+            diameter: row.nominal_diameter,
+            pitch: row.pitch(),
+            form: Form::Unified(row),
+            class: None,
+        }
+    }
+
+    pub(crate) fn from_metric(row: &'static MetricThread) -> Self {
+        Self {
+            diameter: row.nominal_diameter,
+            pitch: row.pitch,
+            form: Form::Metric(row),
+            class: None,
+        }
+    }
+
+    /// The same thread with a tolerance class.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::Mismatch`] for a metric class on a Unified thread or the reverse.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread = "M10".parse::<Thread>()?.with_class("6g".parse()?)?;
+    /// assert_eq!(thread.to_string(), "M10-6g");
+    /// assert!("M10".parse::<Thread>()?.with_class("2A".parse()?).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn with_class(self, class: ToleranceClass) -> Result<Self, Error> {
+        if matches!(class, ToleranceClass::Unified(_)) == self.is_unified() {
+            Ok(Self {
+                class: Some(class),
+                ..self
+            })
+        } else {
+            Err(Error::Mismatch(format!(
+                "class {class} does not belong to thread {self}"
+            )))
+        }
+    }
+
+    /// Basic major diameter D or d.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!("#10-32 UNF".parse::<Thread>()?.nominal_diameter(), inches(0.19));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn nominal_diameter(&self) -> Length {
+        self.diameter
+    }
+
+    /// Pitch P: the distance from thread to thread.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!("M12".parse::<Thread>()?.pitch(), millimetres(1.75));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn pitch(&self) -> Length {
+        self.pitch
+    }
+
+    /// The tolerance class, if the designation gave one.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!("1/2-13 UNC-2A".parse::<Thread>()?.class().unwrap().to_string(), "2A");
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn class(&self) -> Option<ToleranceClass> {
+        self.class
+    }
+
+    /// Whether this is a Unified (inch) thread; otherwise it is metric.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!("1/4-20 UNC".parse::<Thread>()?.is_unified());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn is_unified(&self) -> bool {
+        matches!(self.form, Form::Unified(_) | Form::UnifiedSpecial(_))
+    }
+
+    /// Whether this is the coarse thread of its diameter: UNC or ISO coarse.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!(!"M12x1.25".parse::<Thread>()?.is_coarse());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn is_coarse(&self) -> bool {
+        match self.form {
+            Form::Unified(row) => row.series == UnifiedSeries::Unc,
+            Form::Metric(row) => row.series == MetricSeries::Coarse,
+            Form::UnifiedSpecial(_) => false,
+        }
+    }
+
+    /// The row of the table of Unified threads, if the thread is a standard one.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "3/8-16 UNC".parse()?;
+    /// assert_eq!(thread.unified_row().unwrap().series, UnifiedSeries::Unc);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn unified_row(&self) -> Option<&'static UnifiedThread> {
+        match self.form {
+            Form::Unified(row) => Some(row),
+            _ => None,
+        }
+    }
+
+    /// The row of the table of metric threads, if the thread is metric.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!("M3".parse::<Thread>()?.metric_row().unwrap().iso261_choice, 1);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn metric_row(&self) -> Option<&'static MetricThread> {
+        match self.form {
+            Form::Metric(row) => Some(row),
+            _ => None,
+        }
+    }
+
+    /// Source of the table row, if the thread is a standard one.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let line = "M20".parse::<Thread>()?.provenance().unwrap().to_string();
+    /// assert_eq!(line, "ISO 898-1, nominal stress area table, coarse threads, reproduced");
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn provenance(&self) -> Option<Provenance> {
+        match self.form {
+            Form::Unified(row) => Some(row.provenance),
+            Form::Metric(row) => Some(row.provenance),
+            Form::UnifiedSpecial(_) => None,
+        }
+    }
+
+    /// Height of the sharp thread triangle, H = (sqrt 3 / 2) P.
+    ///
+    /// Source: ISO 68-1; ASME B1.1 (basic profile).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::length::millimeter;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let height = "M20".parse::<Thread>()?.sharp_height().get::<millimeter>();
+    /// assert!((height - 2.165_06).abs() < 1e-5);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn sharp_height(&self) -> Length {
+        area::H_PER_PITCH * self.pitch
+    }
+
+    /// Height of the basic profile, 5H/8: the radial overlap of bolt and nut threads.
+    ///
+    /// Source: ISO 68-1; ASME B1.1 (basic profile).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::length::inch;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let height = "1-8 UNC".parse::<Thread>()?.basic_thread_height().get::<inch>();
+    /// assert!((height - 0.067_658).abs() < 1e-6);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn basic_thread_height(&self) -> Length {
+        0.625 * self.sharp_height()
+    }
+
+    /// Basic pitch diameter, d2 = d - 3H/4 = d - 0.649519 P.
+    ///
+    /// Source: ISO 68-1; ASME B1.1 (basic profile).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::length::inch;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let d2 = "1/2-13 UNC".parse::<Thread>()?.basic_pitch_diameter().get::<inch>();
+    /// assert!((d2 - 0.4500).abs() < 5e-5); // printed 0.4500 in
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn basic_pitch_diameter(&self) -> Length {
+        self.diameter - 0.75 * self.sharp_height()
+    }
+
+    /// Basic minor diameter of the internal thread, D1 = D - 5H/4 = D - 1.082532 P.
+    ///
+    /// Source: ISO 68-1; ASME B1.1 (basic profile).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::length::millimeter;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let d1 = "M8".parse::<Thread>()?.basic_minor_diameter().get::<millimeter>();
+    /// assert!((d1 - 6.647).abs() < 5e-4); // printed 6.647 mm
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn basic_minor_diameter(&self) -> Length {
+        self.diameter - 1.25 * self.sharp_height()
+    }
+
+    /// Minor diameter of the external thread at the design root of ISO 68-1,
+    /// d3 = d - 17H/12 = d - 1.226869 P.
+    ///
+    /// Source: ISO 898-1 (stress area), ISO 68-1 with root truncation H/6.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::length::millimeter;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let d3 = "M20".parse::<Thread>()?.rounded_root_diameter().get::<millimeter>();
+    /// assert!((d3 - 16.933).abs() < 5e-4); // printed 16.933 mm
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn rounded_root_diameter(&self) -> Length {
+        self.diameter - (17.0 / 12.0) * self.sharp_height()
+    }
+
+    /// Tensile stress area As by the formula of the thread's own system: [`area::unified`] for
+    /// inch threads, [`area::metric`] for metric ones.
+    ///
+    /// Tables print this value rounded; the printed one is in
+    /// [`tabulated_stress_area`](Self::tabulated_stress_area).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::area::{square_inch, square_millimeter};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let inch = "3/4-10 UNC".parse::<Thread>()?.tensile_stress_area();
+    /// assert!((inch.get::<square_inch>() - 0.334).abs() < 5e-4); // printed 0.334
+    /// let metric = "M20".parse::<Thread>()?.tensile_stress_area();
+    /// assert!((metric.get::<square_millimeter>() - 244.8).abs() < 0.05); // printed 245
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn tensile_stress_area(&self) -> Area {
+        let lost = if self.is_unified() {
+            area::UNIFIED_LOSS
+        } else {
+            area::METRIC_LOSS
+        };
+        area::circle(self.diameter - lost * self.pitch)
+    }
+
+    /// Tensile stress area as the standard or handbook prints it, if the thread is a standard one.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let printed = "M10".parse::<Thread>()?.tabulated_stress_area();
+    /// assert_eq!(printed, Some(square_millimetres(58.0)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn tabulated_stress_area(&self) -> Option<Area> {
+        match self.form {
+            Form::Unified(row) => Some(row.tensile_stress_area),
+            Form::Metric(row) => Some(row.tensile_stress_area),
+            Form::UnifiedSpecial(_) => None,
+        }
+    }
+
+    /// Area at the root of the thread, Ar: the section a shear plane cuts when it lies in the
+    /// thread. [`area::unified_minor`] for inch threads, [`area::metric_minor`] for metric ones.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::area::square_inch;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let root = "3/4-16 UNF".parse::<Thread>()?.minor_area();
+    /// assert!((root.get::<square_inch>() - 0.351).abs() < 5e-4); // printed 0.351
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn minor_area(&self) -> Area {
+        let lost = if self.is_unified() {
+            area::UNIFIED_ROOT_LOSS
+        } else {
+            area::METRIC_ROOT_LOSS
+        };
+        area::circle(self.diameter - lost * self.pitch)
+    }
+
+    /// Area of the full shank, A = (pi/4) d^2.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use uom::si::area::square_inch;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let shank = "3/4-10 UNC".parse::<Thread>()?.shank_area();
+    /// assert!((shank.get::<square_inch>() - 0.4418).abs() < 5e-5);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn shank_area(&self) -> Area {
+        area::circle(self.diameter)
+    }
+}
+
+impl fmt::Display for Thread {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut text = match self.form {
+            Form::Unified(row) => unified_label(row),
+            Form::UnifiedSpecial(n) => {
+                let size = trimmed_number(self.diameter.value / crate::units::INCH);
+                format!("{size}-{n} UNS")
+            }
+            Form::Metric(row) => metric_label(row),
+        };
+        if let Some(class) = self.class {
+            text.push_str(&format!("-{class}"));
+        }
+        f.pad(&text)
+    }
+}
+
+fn unified_label(row: &UnifiedThread) -> String {
+    format!(
+        "{}-{} {}",
+        row.size,
+        row.threads_per_inch,
+        row.series.symbol()
+    )
+}
+
+fn metric_label(row: &MetricThread) -> String {
+    let diameter = trimmed(row.nominal_diameter);
+    match row.series {
+        MetricSeries::Coarse => format!("M{diameter}"),
+        MetricSeries::Fine => format!("M{diameter}x{}", trimmed(row.pitch)),
+    }
+}
+
+/// A length in millimetres, without trailing zeros.
+fn trimmed(length: Length) -> String {
+    trimmed_number(length.value * 1e3)
+}
+
+fn trimmed_number(value: f64) -> String {
+    let text = format!("{value:.5}");
+    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+}
+
+fn inch_label(diameter: Length) -> String {
+    let name = inch_fraction(diameter)
+        .unwrap_or_else(|| trimmed_number(diameter.value / crate::units::INCH));
+    format!("{name} in")
+}
+
+/// Standard threads at a diameter, or the sizes either side of it.
+fn unified_near(diameter: Length) -> String {
+    let rows = UnifiedThread::of_diameter(diameter);
+    if !rows.is_empty() {
+        let names: Vec<String> = rows.iter().map(unified_label).collect();
+        return format!("at that diameter there are {}", names.join(", "));
+    }
+    let all = UnifiedThread::all();
+    let after = all.partition_point(|row| row.nominal_diameter < diameter);
+    neighbours(
+        after.checked_sub(1).map(|i| all[i].size.to_owned()),
+        all.get(after).map(|row| row.size.to_owned()),
+    )
+}
+
+fn metric_near(diameter: Length) -> String {
+    let rows = MetricThread::of_diameter(diameter);
+    if !rows.is_empty() {
+        let names: Vec<String> = rows.iter().map(metric_label).collect();
+        return format!("at that diameter there are {}", names.join(", "));
+    }
+    let all = MetricThread::all();
+    let after = all.partition_point(|row| row.nominal_diameter < diameter);
+    let name = |row: &MetricThread| format!("M{}", trimmed(row.nominal_diameter));
+    neighbours(
+        after.checked_sub(1).map(|i| name(&all[i])),
+        all.get(after).map(name),
+    )
+}
+
+fn neighbours(below: Option<String>, above: Option<String>) -> String {
+    match (below, above) {
+        (Some(below), Some(above)) => format!("the nearest sizes are {below} and {above}"),
+        (Some(one), None) | (None, Some(one)) => format!("the nearest size is {one}"),
+        (None, None) => "the table is empty".to_owned(),
+    }
+}
+
+/// What a designation that no standard thread answers to could have meant.
+fn not_standard_unified(diameter: Length) -> DesignationProblem {
+    DesignationProblem::NotStandard {
+        available: unified_near(diameter),
+    }
+}
+
+fn not_standard_metric(diameter_mm: f64) -> DesignationProblem {
+    DesignationProblem::NotStandard {
+        available: metric_near(millimetres(diameter_mm)),
+    }
+}
+
+#[cfg(feature = "serde")]
+mod serde_text {
+    use super::Thread;
+    use alloc::string::String;
+
+    impl serde::Serialize for Thread {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            serializer.collect_str(self)
+        }
+    }
+
+    impl<'de> serde::Deserialize<'de> for Thread {
+        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+            String::deserialize(deserializer)?
+                .parse()
+                .map_err(serde::de::Error::custom)
+        }
+    }
+}

@@ -1,0 +1,431 @@
+//! Reads thread designations: `3/8-16 UNC`, `#10-32 UNF-2A`, `M12x1.25 - 6g`.
+//!
+//! Grammar, with optional spaces between parts:
+//!
+//! ```text
+//! unified = size "-" threads-per-inch [series] ["-" class]
+//! size    = "#" digits | whole | [whole ("-" | " ")] digits "/" digits | decimal
+//! metric  = "M" decimal ["x" decimal] ["-" class]
+//! ```
+//!
+//! A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), as ASME
+//! B1.1 writes it, otherwise inches (`1-8 UNC`).
+
+use core::str::FromStr;
+
+use super::{Thread, ToleranceClass, not_standard_metric, not_standard_unified};
+use crate::error::{DesignationProblem, Error};
+use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
+use crate::units::{INCH, Length, inches, millimetres};
+
+impl FromStr for Thread {
+    type Err = Error;
+
+    /// Reads a designation.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::Designation`] tells what is wrong and at which character.
+    fn from_str(text: &str) -> Result<Self, Error> {
+        let mut cursor = Cursor {
+            bytes: text.as_bytes(),
+            at: 0,
+        };
+        read(&mut cursor).map_err(|(position, problem)| Error::Designation {
+            text: text.into(),
+            position,
+            problem,
+        })
+    }
+}
+
+type Failure = (usize, DesignationProblem);
+
+struct Cursor<'a> {
+    bytes: &'a [u8],
+    at: usize,
+}
+
+impl Cursor<'_> {
+    fn peek(&self) -> Option<u8> {
+        self.bytes.get(self.at).copied()
+    }
+
+    fn skip_spaces(&mut self) {
+        while self.peek() == Some(b' ') {
+            self.at += 1;
+        }
+    }
+
+    fn take(&mut self, wanted: u8) -> bool {
+        let found = self.peek() == Some(wanted);
+        if found {
+            self.at += 1;
+        }
+        found
+    }
+
+    /// Digits as a whole number; `None` without digits or beyond nine of them.
+    fn whole(&mut self) -> Option<u32> {
+        let start = self.at;
+        let mut value: u32 = 0;
+        while let Some(digit @ b'0'..=b'9') = self.peek() {
+            value = value
+                .checked_mul(10)?
+                .checked_add(u32::from(digit - b'0'))?;
+            self.at += 1;
+        }
+        (self.at > start).then_some(value)
+    }
+
+    /// A decimal number with at most nine digits in all.
+    fn decimal(&mut self) -> Option<f64> {
+        const POWERS: [f64; 10] = [1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
+        let mut mantissa: u32 = 0;
+        let mut digits = 0;
+        let mut decimals = None;
+        loop {
+            match self.peek() {
+                Some(digit @ b'0'..=b'9') if digits < 9 => {
+                    mantissa = mantissa * 10 + u32::from(digit - b'0');
+                    digits += 1;
+                    if let Some(count) = decimals.as_mut() {
+                        *count += 1;
+                    }
+                }
+                Some(b'.') if decimals.is_none() => decimals = Some(0),
+                _ => break,
+            }
+            self.at += 1;
+        }
+        let ends_cleanly = !matches!(self.peek(), Some(b'0'..=b'9' | b'.'));
+        (digits > 0 && ends_cleanly)
+            .then(|| f64::from(mantissa) / POWERS[decimals.unwrap_or(0_usize)])
+    }
+
+    /// The rest up to a space, a hyphen or the end.
+    fn word(&mut self) -> &[u8] {
+        let start = self.at;
+        while self.peek().is_some_and(|b| b != b' ' && b != b'-') {
+            self.at += 1;
+        }
+        &self.bytes[start..self.at]
+    }
+}
+
+fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
+    cursor.skip_spaces();
+    match cursor.peek() {
+        None => Err((cursor.at, DesignationProblem::Empty)),
+        Some(b'M' | b'm') => read_metric(cursor),
+        Some(_) => read_unified(cursor),
+    }
+}
+
+fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
+    let start = cursor.at;
+    cursor.at += 1;
+    let diameter = cursor
+        .decimal()
+        .filter(|d| *d > 0.0)
+        .ok_or((cursor.at, DesignationProblem::Size))?;
+    cursor.skip_spaces();
+    // "x", "X", or the multiplication sign (two bytes in UTF-8).
+    let has_pitch = cursor.take(b'x') || cursor.take(b'X') || {
+        let sign = cursor.bytes[cursor.at..].starts_with("×".as_bytes());
+        cursor.at += if sign { 2 } else { 0 };
+        sign
+    };
+    let pitch = if has_pitch {
+        cursor.skip_spaces();
+        let at = cursor.at;
+        Some(cursor.decimal().ok_or((at, DesignationProblem::Pitch))?)
+    } else {
+        None
+    };
+    let size = millimetres(diameter);
+    let row = match pitch {
+        Some(pitch) => MetricThread::find(size, millimetres(pitch)),
+        None => MetricThread::coarse(size),
+    };
+    let row = row.ok_or_else(|| (start, not_standard_metric(diameter)))?;
+    let class = read_class(cursor, ToleranceClass::metric)?;
+    Ok(Thread {
+        class,
+        ..Thread::from_metric(row)
+    })
+}
+
+/// A nominal size as read: a length, and whether it may instead be a number size.
+struct Size {
+    diameter: Length,
+    number: Option<Length>,
+    named_by_number: bool,
+}
+
+fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
+    let start = cursor.at;
+    let size = read_size(cursor)?;
+    let at = cursor.at;
+    if !cursor.take(b'-') {
+        return Err((at, DesignationProblem::Pitch));
+    }
+    let at = cursor.at;
+    let threads_per_inch = cursor
+        .decimal()
+        .filter(|n| *n > 0.0)
+        .ok_or((at, DesignationProblem::Pitch))?;
+    cursor.skip_spaces();
+    let series = read_series(cursor)?;
+    let row = [
+        size.number,
+        (!size.named_by_number).then_some(size.diameter),
+    ]
+    .into_iter()
+    .flatten()
+    .find_map(|diameter| find_row(diameter, threads_per_inch, series));
+    let class = read_class(cursor, ToleranceClass::unified)?;
+    let thread = match (row, series) {
+        (Some(row), _) => Thread::from_unified(row),
+        (None, Some(Series::Special)) => {
+            let diameter = match size.number {
+                Some(number) if size.named_by_number => number,
+                _ => size.diameter,
+            };
+            Thread::unified_special(diameter, threads_per_inch)
+                .map_err(|_| (start, DesignationProblem::Size))?
+        }
+        (None, _) => {
+            let diameter = match size.number {
+                Some(number) if size.named_by_number => number,
+                _ => size.diameter,
+            };
+            return Err((start, not_standard_unified(diameter)));
+        }
+    };
+    Ok(Thread { class, ..thread })
+}
+
+fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
+    let start = cursor.at;
+    let bad = |at| (at, DesignationProblem::Size);
+    if cursor.take(b'#') {
+        let number = cursor.whole().and_then(number_size).ok_or(bad(start))?;
+        return Ok(Size {
+            diameter: number,
+            number: Some(number),
+            named_by_number: true,
+        });
+    }
+    let fraction = |numerator: u32, denominator: u32| f64::from(numerator) / f64::from(denominator);
+    let first_at = cursor.at;
+    let value = cursor.decimal().ok_or(bad(first_at))?;
+    let is_whole = !cursor.bytes[first_at..cursor.at].contains(&b'.');
+    // Nine digits at most, so a whole value fits.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let whole = value as u32;
+    if is_whole && cursor.take(b'/') {
+        let at = cursor.at;
+        let denominator = cursor.whole().filter(|d| *d > 0).ok_or(bad(at))?;
+        return size_in_inches(fraction(whole, denominator), None, start);
+    }
+    // "1-1/2" and "1 1/2": look ahead for a fraction, else the hyphen belongs to the pitch.
+    if is_whole && matches!(cursor.peek(), Some(b'-' | b' ')) {
+        let mark = cursor.at;
+        cursor.at += 1;
+        if let Some(numerator) = cursor.whole() {
+            if cursor.take(b'/') {
+                let at = cursor.at;
+                let denominator = cursor.whole().filter(|d| *d > 0).ok_or(bad(at))?;
+                return size_in_inches(value + fraction(numerator, denominator), None, start);
+            }
+        }
+        cursor.at = mark;
+    }
+    let number = if is_whole { number_size(whole) } else { None };
+    size_in_inches(value, number, start)
+}
+
+fn size_in_inches(value: f64, number: Option<Length>, at: usize) -> Result<Size, Failure> {
+    if value > 0.0 || number.is_some() {
+        Ok(Size {
+            diameter: inches(value),
+            number,
+            named_by_number: false,
+        })
+    } else {
+        Err((at, DesignationProblem::Size))
+    }
+}
+
+/// Diameter of a number size: 0.060 in + 0.013 in for each number, exact (ASME B1.1).
+fn number_size(number: u32) -> Option<Length> {
+    (number <= 12).then(|| inches(f64::from(60 + 13 * number) / 1000.0))
+}
+
+#[derive(Clone, Copy)]
+enum Series {
+    Named(UnifiedSeries),
+    /// `UN`: the constant-pitch series of the pitch.
+    ConstantPitch,
+    /// `UNS`.
+    Special,
+}
+
+fn read_series(cursor: &mut Cursor<'_>) -> Result<Option<Series>, Failure> {
+    let at = cursor.at;
+    if matches!(cursor.peek(), None | Some(b'-')) {
+        return Ok(None);
+    }
+    // "8-UN" and "8UN" repeat the pitch before the symbol.
+    let prefix = cursor.whole();
+    if prefix.is_some() {
+        cursor.take(b'-');
+    }
+    let series = match (prefix, cursor.word()) {
+        (None, b"UNC") => Series::Named(UnifiedSeries::Unc),
+        (None, b"UNF") => Series::Named(UnifiedSeries::Unf),
+        (None, b"UNEF") => Series::Named(UnifiedSeries::Unef),
+        (None, b"UN") => Series::ConstantPitch,
+        (None, b"UNS") => Series::Special,
+        (Some(4), b"UN") => Series::Named(UnifiedSeries::Un4),
+        (Some(6), b"UN") => Series::Named(UnifiedSeries::Un6),
+        (Some(8), b"UN") => Series::Named(UnifiedSeries::Un8),
+        (Some(12), b"UN") => Series::Named(UnifiedSeries::Un12),
+        (Some(16), b"UN") => Series::Named(UnifiedSeries::Un16),
+        (Some(20), b"UN") => Series::Named(UnifiedSeries::Un20),
+        (Some(28), b"UN") => Series::Named(UnifiedSeries::Un28),
+        (Some(32), b"UN") => Series::Named(UnifiedSeries::Un32),
+        _ => return Err((at, DesignationProblem::Series)),
+    };
+    Ok(Some(series))
+}
+
+fn find_row(
+    diameter: Length,
+    threads_per_inch: f64,
+    series: Option<Series>,
+) -> Option<&'static UnifiedThread> {
+    debug_assert!(diameter.value < 1e9 * INCH);
+    UnifiedThread::of_diameter(diameter).iter().find(|row| {
+        // Threads per inch are whole or half numbers in the table and in the text: exact.
+        #[allow(clippy::float_cmp)]
+        let same_pitch = row.threads_per_inch == threads_per_inch;
+        same_pitch
+            && match series {
+                None => true,
+                Some(Series::Named(named)) => {
+                    row.series == named || row.constant_pitch_series == Some(named)
+                }
+                Some(Series::ConstantPitch) => {
+                    row.series.symbol() == "UN" || row.constant_pitch_series.is_some()
+                }
+                Some(Series::Special) => false,
+            }
+    })
+}
+
+fn read_class(
+    cursor: &mut Cursor<'_>,
+    parse: impl Fn(&[u8]) -> Option<ToleranceClass>,
+) -> Result<Option<ToleranceClass>, Failure> {
+    cursor.skip_spaces();
+    let class = if cursor.take(b'-') {
+        cursor.skip_spaces();
+        let at = cursor.at;
+        Some(parse(cursor.word()).ok_or((at, DesignationProblem::Class))?)
+    } else {
+        None
+    };
+    cursor.skip_spaces();
+    if cursor.peek().is_some() {
+        return Err((cursor.at, DesignationProblem::Trailing));
+    }
+    Ok(class)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use alloc::string::{String, ToString};
+
+    fn canonical(text: &str) -> String {
+        match text.parse::<Thread>() {
+            Ok(thread) => thread.to_string(),
+            Err(error) => panic!("{text}: {error}"),
+        }
+    }
+
+    #[test]
+    fn reads_every_way_of_writing() {
+        for (text, expected) in [
+            ("3/8-16 UNC", "3/8-16 UNC"),
+            ("3/8-16", "3/8-16 UNC"),
+            ("3/8-16UNC", "3/8-16 UNC"),
+            (" 5/8-18 UNF-2A ", "5/8-18 UNF-2A"),
+            ("5/8-18 UNF - 2A", "5/8-18 UNF-2A"),
+            ("1-1/2-6 UNC", "1-1/2-6 UNC"),
+            ("1 1/2-6 UNC", "1-1/2-6 UNC"),
+            ("1-8 UNC", "1-8 UNC"),
+            ("1-64 UNC", "#1-64 UNC"),
+            ("10-32 UNF", "#10-32 UNF"),
+            ("#10-32 UNF", "#10-32 UNF"),
+            (".190-32 UNF", "#10-32 UNF"),
+            ("0.375-16 UNC", "3/8-16 UNC"),
+            ("12-24 UNC", "#12-24 UNC"),
+            ("4-4 UNC", "4-4 UNC"),
+            ("4-40 UNC", "#4-40 UNC"),
+            ("2-4.5 UNC", "2-4.5 UNC"),
+            ("1-1/8-8 UN", "1-1/8-8 UN"),
+            ("1-1/8-8 8-UN", "1-1/8-8 UN"),
+            ("1-1/8-8 8UN", "1-1/8-8 UN"),
+            ("3/8-16 UN", "3/8-16 UNC"),
+            ("1-14 UNS", "1-14 UNS"),
+            ("M12", "M12"),
+            ("M12x1.75", "M12"),
+            ("M12x1.25", "M12x1.25"),
+            ("M10 x 1.5 - 6g", "M10-6g"),
+            ("M10 × 1.25 - 4g6g", "M10x1.25-4g6g"),
+            ("m6", "M6"),
+            ("M72x6", "M72x6"),
+            ("M3.5-6H", "M3.5-6H"),
+        ] {
+            assert_eq!(canonical(text), expected, "{text}");
+        }
+    }
+
+    #[test]
+    fn points_at_what_is_wrong() {
+        let wrong = |text: &str| match text.parse::<Thread>() {
+            Err(Error::Designation {
+                position, problem, ..
+            }) => (position, problem),
+            other => panic!("{text}: {other:?}"),
+        };
+        assert_eq!(wrong(""), (0, DesignationProblem::Empty));
+        assert_eq!(wrong("  "), (2, DesignationProblem::Empty));
+        assert_eq!(wrong("x"), (0, DesignationProblem::Size));
+        assert_eq!(wrong("M"), (1, DesignationProblem::Size));
+        assert_eq!(wrong("M12x"), (4, DesignationProblem::Pitch));
+        assert_eq!(wrong("M12-9z"), (4, DesignationProblem::Class));
+        assert_eq!(wrong("3/8"), (3, DesignationProblem::Pitch));
+        assert_eq!(wrong("3/8-"), (4, DesignationProblem::Pitch));
+        assert_eq!(wrong("3/0-16"), (2, DesignationProblem::Size));
+        assert_eq!(wrong("3/8-16 UNX"), (7, DesignationProblem::Series));
+        assert_eq!(wrong("3/8-16 UNC-2C"), (11, DesignationProblem::Class));
+        assert_eq!(
+            wrong("3/8-16 UNC-2A LH"),
+            (14, DesignationProblem::Trailing)
+        );
+        assert_eq!(wrong("#13-32"), (0, DesignationProblem::Size));
+        assert!(matches!(
+            wrong("M70"),
+            (0, DesignationProblem::NotStandard { .. })
+        ));
+        assert!(matches!(
+            wrong("3/8-17 UNC"),
+            (0, DesignationProblem::NotStandard { .. })
+        ));
+        assert_eq!(wrong("0.01-80 UNS"), (0, DesignationProblem::Size));
+    }
+}

@@ -1,0 +1,440 @@
+//! Quantities in data files (feature `serde`): always with their unit.
+//!
+//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa or N m. Read from
+//! that object in any unit [`parse`](super::parse) knows, or from text such as `"5/8 in"`. A bare
+//! number is refused, and so is a unit of another kind of quantity.
+//!
+//! Use it for fields of your own types with `#[serde(with = "shankline::units::quantity")]`:
+//!
+//! ```
+//! use shankline::units::{Length, inches};
+//!
+//! #[derive(serde::Serialize, serde::Deserialize)]
+//! struct Hole {
+//!     #[serde(with = "shankline::units::quantity")]
+//!     diameter: Length,
+//! }
+//!
+//! let hole: Hole = serde_json::from_str(r#"{ "diameter": "13/16 in" }"#).unwrap();
+//! assert_eq!(hole.diameter, inches(0.8125));
+//! let text = serde_json::to_string(&hole).unwrap();
+//! assert_eq!(text, r#"{"diameter":{"value":20.6375,"unit":"mm"}}"#);
+//! let error = serde_json::from_str::<Hole>(r#"{ "diameter": 20.6375 }"#).err().unwrap();
+//! assert!(error.to_string().contains("has no unit"));
+//! ```
+
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
+use core::fmt;
+
+use serde::{
+    Deserialize, Deserializer, Serialize, Serializer,
+    de::{self, MapAccess, Visitor},
+    ser::SerializeStruct,
+};
+
+use super::{Length, Measured, Ratio, text};
+use crate::error::Error;
+use crate::joint::{CutRule, Layer, Stack};
+use crate::spread::{PlusMinus, Spread};
+
+/// Writes a quantity as an object of value and unit.
+///
+/// # Errors
+///
+/// Those of the serializer.
+pub fn serialize<Q: Measured, S: Serializer>(
+    quantity: &Q,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let (value, unit) = text::to_value_and_unit(*quantity);
+    let mut object = serializer.serialize_struct("Quantity", 2)?;
+    object.serialize_field("value", &value)?;
+    object.serialize_field("unit", unit)?;
+    object.end()
+}
+
+/// Reads a quantity from an object of value and unit, or from text with a unit.
+///
+/// # Errors
+///
+/// Those of the deserializer; a missing or unknown unit, or one of another kind of quantity.
+pub fn deserialize<'de, Q: Measured, D: Deserializer<'de>>(deserializer: D) -> Result<Q, D::Error> {
+    RawQuantity::deserialize(deserializer)?
+        .quantity()
+        .map_err(de::Error::custom)
+}
+
+struct AsObject<Q>(Q);
+
+impl<Q: Measured> Serialize for AsObject<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize(&self.0, serializer)
+    }
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_option<Q: Measured, S: Serializer>(
+    quantity: &Option<Q>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    quantity.map(AsObject).serialize(serializer)
+}
+
+pub(crate) fn serialize_spread<Q: Measured, S: Serializer>(
+    spread: &Spread<Q>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let mut object = serializer.serialize_struct("Spread", 3)?;
+    object.serialize_field("min", &AsObject(spread.min))?;
+    object.serialize_field("nominal", &AsObject(spread.nominal))?;
+    object.serialize_field("max", &AsObject(spread.max))?;
+    object.end()
+}
+
+struct AsSpread<Q>(Spread<Q>);
+
+impl<Q: Measured> Serialize for AsSpread<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_spread(&self.0, serializer)
+    }
+}
+
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_spread_option<Q: Measured, S: Serializer>(
+    spread: &Option<Spread<Q>>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    spread.map(AsSpread).serialize(serializer)
+}
+
+pub(crate) fn serialize_ratio<S: Serializer>(
+    ratio: &Ratio,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    serializer.serialize_f64(ratio.value)
+}
+
+pub(crate) fn serialize_ratio_spread<S: Serializer>(
+    spread: &Spread<Ratio>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let mut object = serializer.serialize_struct("Spread", 3)?;
+    object.serialize_field("min", &spread.min.value)?;
+    object.serialize_field("nominal", &spread.nominal.value)?;
+    object.serialize_field("max", &spread.max.value)?;
+    object.end()
+}
+
+impl<Q: Measured> Serialize for Spread<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serialize_spread(self, serializer)
+    }
+}
+
+impl<'de> Deserialize<'de> for Spread<Length> {
+    /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`), or from an object with `min`, `nominal` and
+    /// `max`, or with `nominal` and `plus_minus`.
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        RawSpread::deserialize(deserializer)?
+            .lengths()
+            .map_err(de::Error::custom)
+    }
+}
+
+/// A quantity as it stands in a file, before it is known what it should be.
+#[derive(Clone, Debug)]
+pub(crate) enum RawQuantity {
+    Text(String),
+    Object { value: f64, unit: String },
+    Bare(f64),
+}
+
+impl RawQuantity {
+    fn quantity<Q: Measured>(&self) -> Result<Q, Error> {
+        match self {
+            Self::Text(text) => super::parse(text),
+            Self::Object { value, unit } => text::from_value_and_unit(*value, unit),
+            Self::Bare(value) => super::parse(&value.to_string()),
+        }
+    }
+
+    fn named<Q: Measured>(&self, field: &str) -> Result<Q, String> {
+        self.quantity().map_err(|error| format!("{field}: {error}"))
+    }
+}
+
+impl Serialize for RawQuantity {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Self::Text(text) => serializer.serialize_str(text),
+            Self::Bare(value) => serializer.serialize_f64(*value),
+            Self::Object { value, unit } => {
+                let mut object = serializer.serialize_struct("Quantity", 2)?;
+                object.serialize_field("value", value)?;
+                object.serialize_field("unit", unit)?;
+                object.end()
+            }
+        }
+    }
+}
+
+impl<'de> Deserialize<'de> for RawQuantity {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        match deserializer.deserialize_any(RawVisitor)? {
+            Raw::One(quantity) => Ok(quantity),
+            Raw::Spread(_) => Err(de::Error::custom(
+                "one quantity is expected, not one with minimum and maximum",
+            )),
+        }
+    }
+}
+
+/// A length with tolerance as it stands in a file.
+#[derive(Clone, Debug)]
+pub(crate) struct RawSpread(Raw);
+
+#[derive(Clone, Debug)]
+enum Raw {
+    One(RawQuantity),
+    Spread(SpreadParts),
+}
+
+#[derive(Clone, Debug)]
+enum SpreadParts {
+    Limits {
+        min: RawQuantity,
+        nominal: RawQuantity,
+        max: RawQuantity,
+    },
+    PlusMinus {
+        nominal: RawQuantity,
+        plus_minus: RawQuantity,
+    },
+}
+
+impl<'de> Deserialize<'de> for RawSpread {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(RawVisitor).map(Self)
+    }
+}
+
+impl RawSpread {
+    fn lengths(&self) -> Result<Spread<Length>, String> {
+        match &self.0 {
+            Raw::One(RawQuantity::Text(text)) => spread_from_text(text).map_err(|e| e.to_string()),
+            Raw::One(quantity) => Ok(Spread::exact(
+                quantity.quantity().map_err(|e| e.to_string())?,
+            )),
+            Raw::Spread(SpreadParts::Limits { min, nominal, max }) => Ok(Spread {
+                min: min.named("min")?,
+                nominal: nominal.named("nominal")?,
+                max: max.named("max")?,
+            }),
+            Raw::Spread(SpreadParts::PlusMinus {
+                nominal,
+                plus_minus,
+            }) => {
+                let nominal: Length = nominal.named("nominal")?;
+                Ok(nominal.plus_minus(plus_minus.named("plus_minus")?))
+            }
+        }
+    }
+
+    fn named(&self, field: &str) -> Result<Spread<Length>, String> {
+        self.lengths().map_err(|error| format!("{field}: {error}"))
+    }
+}
+
+/// `"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm ± 0.5 mm"`.
+fn spread_from_text(text: &str) -> Result<Spread<Length>, Error> {
+    let Some((nominal, tolerance)) = text.split_once("+/-").or_else(|| text.split_once('±'))
+    else {
+        return Ok(Spread::exact(super::parse(text)?));
+    };
+    let tolerance_length: Length = super::parse(tolerance)?;
+    let nominal: Length = if nominal.contains(char::is_alphabetic) || nominal.contains('"') {
+        super::parse(nominal)?
+    } else {
+        // "0.500 +/- 0.015 in": the unit stands once, at the end.
+        let unit_at = tolerance
+            .find(|c: char| c.is_alphabetic() || c == '"')
+            .unwrap_or(tolerance.len());
+        super::parse(&format!("{nominal} {}", &tolerance[unit_at..]))?
+    };
+    Ok(nominal.plus_minus(tolerance_length))
+}
+
+struct RawVisitor;
+
+impl<'de> Visitor<'de> for RawVisitor {
+    type Value = Raw;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("text with a unit such as \"5/8 in\", or an object with value and unit")
+    }
+
+    fn visit_str<E: de::Error>(self, text: &str) -> Result<Raw, E> {
+        Ok(Raw::One(RawQuantity::Text(text.into())))
+    }
+
+    fn visit_f64<E: de::Error>(self, value: f64) -> Result<Raw, E> {
+        Ok(Raw::One(RawQuantity::Bare(value)))
+    }
+
+    // A bare number is refused for want of a unit; its exact value does not matter.
+    #[allow(clippy::cast_precision_loss)]
+    fn visit_i64<E: de::Error>(self, value: i64) -> Result<Raw, E> {
+        self.visit_f64(value as f64)
+    }
+
+    #[allow(clippy::cast_precision_loss)]
+    fn visit_u64<E: de::Error>(self, value: u64) -> Result<Raw, E> {
+        self.visit_f64(value as f64)
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, mut map: A) -> Result<Raw, A::Error> {
+        const FIELDS: &[&str] = &["value", "unit", "min", "nominal", "max", "plus_minus"];
+        let (mut value, mut unit) = (None, None);
+        let mut parts: [Option<RawQuantity>; 4] = [const { None }; 4];
+        while let Some(key) = map.next_key::<String>()? {
+            match key.as_str() {
+                "value" => value = Some(map.next_value::<f64>()?),
+                "unit" => unit = Some(map.next_value::<String>()?),
+                other => match FIELDS[2..].iter().position(|field| *field == other) {
+                    Some(index) => parts[index] = Some(map.next_value()?),
+                    None => return Err(de::Error::unknown_field(other, FIELDS)),
+                },
+            }
+        }
+        match (value, unit, parts) {
+            (Some(value), Some(unit), [None, None, None, None]) => {
+                Ok(Raw::One(RawQuantity::Object { value, unit }))
+            }
+            (None, None, [Some(min), Some(nominal), Some(max), None]) => {
+                Ok(Raw::Spread(SpreadParts::Limits { min, nominal, max }))
+            }
+            (None, None, [None, Some(nominal), None, Some(plus_minus)]) => {
+                Ok(Raw::Spread(SpreadParts::PlusMinus {
+                    nominal,
+                    plus_minus,
+                }))
+            }
+            _ => Err(de::Error::custom(
+                "expected value and unit, or min, nominal and max, or nominal and plus_minus",
+            )),
+        }
+    }
+}
+
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct RawLayer {
+    name: String,
+    thickness: RawSpread,
+}
+
+impl TryFrom<RawLayer> for Layer {
+    type Error = String;
+    fn try_from(raw: RawLayer) -> Result<Self, String> {
+        let field = format!("thickness of \"{}\"", raw.name);
+        Ok(Self {
+            thickness: raw.thickness.named(&field)?,
+            name: raw.name,
+        })
+    }
+}
+
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct RawStack {
+    #[serde(default)]
+    washers_under_head: Vec<Layer>,
+    plies: Vec<Layer>,
+    #[serde(default)]
+    shear_planes: Vec<usize>,
+    #[serde(default)]
+    nut_washer: Option<RawSpread>,
+    #[serde(default)]
+    washers_under_nut: usize,
+}
+
+impl TryFrom<RawStack> for Stack {
+    type Error = String;
+    fn try_from(raw: RawStack) -> Result<Self, String> {
+        let mut builder = Self::builder().shear_planes(raw.shear_planes);
+        for washer in raw.washers_under_head {
+            builder = builder.washer_under_head(washer.name, washer.thickness);
+        }
+        for ply in raw.plies {
+            builder = builder.ply(ply.name, ply.thickness);
+        }
+        match raw.nut_washer {
+            Some(washer) => {
+                builder =
+                    builder.washers_under_nut(washer.named("nut_washer")?, raw.washers_under_nut);
+            }
+            None if raw.washers_under_nut > 0 => {
+                return Err("nut_washer: needed where washers_under_nut is not 0".into());
+            }
+            None => {}
+        }
+        builder.build().map_err(|error| error.to_string())
+    }
+}
+
+/// `{ "allowed": false }`, or `{ "allowed": true, "tolerance": ..., "step": ... }`.
+#[derive(Clone, Debug, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub(crate) struct RawCutRule {
+    allowed: bool,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    tolerance: Option<RawQuantity>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    step: Option<RawQuantity>,
+}
+
+impl TryFrom<RawCutRule> for CutRule {
+    type Error = String;
+    fn try_from(raw: RawCutRule) -> Result<Self, String> {
+        match (raw.allowed, raw.tolerance, raw.step) {
+            (true, Some(tolerance), Some(step)) => Ok(Self::Allowed {
+                tolerance: tolerance.named("tolerance")?,
+                step: step.named("step")?,
+            }),
+            (true, ..) => Err("tolerance and step: needed where cutting is allowed".into()),
+            (false, None, None) => Ok(Self::Never),
+            (false, ..) => {
+                Err("tolerance and step: not wanted where cutting is not allowed".into())
+            }
+        }
+    }
+}
+
+impl From<CutRule> for RawCutRule {
+    fn from(rule: CutRule) -> Self {
+        let object = |length: Length| {
+            let (value, unit) = text::to_value_and_unit(length);
+            RawQuantity::Object {
+                value,
+                unit: unit.into(),
+            }
+        };
+        match rule {
+            CutRule::Never => Self {
+                allowed: false,
+                tolerance: None,
+                step: None,
+            },
+            CutRule::Allowed { tolerance, step } => Self {
+                allowed: true,
+                tolerance: Some(object(tolerance)),
+                step: Some(object(step)),
+            },
+        }
+    }
+}
