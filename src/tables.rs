@@ -25,6 +25,8 @@ pub mod screws;
 pub mod threads;
 pub mod washers;
 
+// The literals keep the digits as printed, so that a reviewer can compare text with text.
+#[allow(clippy::unreadable_literal)]
 mod generated;
 
 pub(crate) fn all_sources() -> &'static [&'static Source] {

@@ -1,0 +1,472 @@
+//! Every number of every table, read back through the public rows in its own unit and printed to
+//! the decimals of the CSV, gives the CSV's cell again. Catches a wrong column or unit, which the
+//! drift test cannot.
+
+mod support;
+
+use shankline::{
+    tables::{
+        grades::{PropertyClassRow, SaeGradeRow},
+        nuts::Nut,
+        screws::{
+            CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
+            StockLength, StockStep,
+        },
+        threads::{MetricThread, UnifiedThread},
+        washers::Washer,
+    },
+    units::{Area, Length, Ratio, Stress, ThermodynamicTemperature, kip_per_square_inch},
+    uom::si::{
+        area::{square_inch, square_millimeter},
+        length::{inch, millimeter},
+        pressure::megapascal,
+        ratio::percent,
+        thermodynamic_temperature::{degree_celsius, degree_fahrenheit},
+    },
+};
+use support::{decimals, table};
+
+/// What a row has in one column, as a number in the column's unit.
+enum Cell {
+    Number(Option<f64>),
+    Text(Option<String>),
+}
+
+trait IntoCell {
+    fn cell(self, column: &str) -> Cell;
+}
+
+impl IntoCell for Length {
+    fn cell(self, column: &str) -> Cell {
+        Cell::Number(Some(if column.ends_with("_in") {
+            self.get::<inch>()
+        } else {
+            assert!(column.ends_with("_mm"), "{column}");
+            self.get::<millimeter>()
+        }))
+    }
+}
+
+impl IntoCell for Area {
+    fn cell(self, column: &str) -> Cell {
+        Cell::Number(Some(if column.ends_with("_in2") {
+            self.get::<square_inch>()
+        } else {
+            assert!(column.ends_with("_mm2"), "{column}");
+            self.get::<square_millimeter>()
+        }))
+    }
+}
+
+impl IntoCell for Stress {
+    fn cell(self, column: &str) -> Cell {
+        Cell::Number(Some(if column.ends_with("_ksi") {
+            self.get::<kip_per_square_inch>()
+        } else {
+            assert!(column.ends_with("_mpa"), "{column}");
+            self.get::<megapascal>()
+        }))
+    }
+}
+
+impl IntoCell for Ratio {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_pct"), "{column}");
+        Cell::Number(Some(self.get::<percent>()))
+    }
+}
+
+impl IntoCell for ThermodynamicTemperature {
+    fn cell(self, column: &str) -> Cell {
+        Cell::Number(Some(if column.ends_with("_f") {
+            self.get::<degree_fahrenheit>()
+        } else {
+            assert!(column.ends_with("_c"), "{column}");
+            self.get::<degree_celsius>()
+        }))
+    }
+}
+
+impl IntoCell for f64 {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Number(Some(self))
+    }
+}
+
+impl IntoCell for &str {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.into()))
+    }
+}
+
+impl IntoCell for bool {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.to_string()))
+    }
+}
+
+impl IntoCell for u8 {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.to_string()))
+    }
+}
+
+impl<T: IntoCell> IntoCell for Option<T> {
+    fn cell(self, column: &str) -> Cell {
+        self.map_or(Cell::Text(None), |value| value.cell(column))
+    }
+}
+
+/// Compares every row in the columns listed; returns how many cells were compared.
+fn read_back<R>(name: &str, rows: &[R], columns: &[(&str, &dyn Fn(&R) -> Cell)]) -> usize {
+    let table = table(name);
+    assert_eq!(table.rows.len(), rows.len(), "{name}");
+    for field in &table.fields {
+        let covered = columns.iter().any(|(column, _)| *column == field.name);
+        assert!(
+            covered || field.kind == "string",
+            "{name}: numeric column {} is not read back",
+            field.name
+        );
+    }
+    let mut compared = 0;
+    for (row, text) in rows.iter().zip(&table.rows) {
+        for (column, get) in columns {
+            let expected = &text[table.column(column)];
+            let found = match get(row) {
+                Cell::Number(None) | Cell::Text(None) => String::new(),
+                Cell::Number(Some(value)) => format!("{value:.*}", decimals(expected)),
+                Cell::Text(Some(text)) => text,
+            };
+            assert_eq!(&found, expected, "{name} {column}");
+            compared += 1;
+        }
+    }
+    compared
+}
+
+/// `column!(Row, field, "column_unit")`: a column and how to get it from a row.
+macro_rules! columns {
+    ($row:ty; $($field:ident $column:literal),* $(,)?) => {
+        &[$(($column, &|row: &$row| row.$field.cell($column))),*]
+    };
+}
+
+#[test]
+fn threads() {
+    let cells = read_back(
+        "threads_unified",
+        UnifiedThread::all(),
+        columns![UnifiedThread; size "size", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", tensile_stress_area "tensile_stress_area_in2",
+            minor_area "minor_area_in2"],
+    );
+    assert_eq!(cells, 277 * 5);
+    read_back(
+        "threads_metric",
+        MetricThread::all(),
+        columns![MetricThread; nominal_diameter "nominal_diameter_mm", pitch "pitch_mm",
+            iso261_choice "iso261_choice", iso262_selected "iso262_selected",
+            tensile_stress_area "tensile_stress_area_mm2", note "note"],
+    );
+}
+
+#[test]
+fn grades() {
+    read_back(
+        "sae_j429_grades",
+        SaeGradeRow::all(),
+        columns![SaeGradeRow; size_from "size_from_in", size_over "size_over_in",
+            size_thru "size_thru_in", length_over "length_over_in", length_thru "length_thru_in",
+            proof_stress "proof_stress_ksi", yield_strength "yield_strength_ksi",
+            tensile_strength "tensile_strength_ksi", core_hardness_min "core_hardness_min",
+            core_hardness_max "core_hardness_max",
+            surface_hardness_max_hr30n "surface_hardness_max_hr30n",
+            elongation_min "elongation_min_pct",
+            reduction_of_area_min "reduction_of_area_min_pct", tempering_min "tempering_min_f",
+            for_bolts "for_bolts", for_screws "for_screws", for_studs "for_studs",
+            for_sems "for_sems", material "material", head_marking "head_marking", note "note"],
+    );
+    read_back(
+        "iso_898_1_classes",
+        PropertyClassRow::all(),
+        columns![PropertyClassRow; size_from "size_from_mm", size_over "size_over_mm",
+            size_thru "size_thru_mm", tensile_strength_nominal "tensile_strength_nominal_mpa",
+            tensile_strength "tensile_strength_mpa",
+            yield_strength_nominal "yield_strength_nominal_mpa",
+            yield_strength "yield_strength_mpa", proof_stress "proof_stress_mpa",
+            proof_to_yield_ratio "proof_to_yield_ratio", elongation_min "elongation_min_pct",
+            elongation_full_size_min "elongation_full_size_min",
+            reduction_of_area_min "reduction_of_area_min_pct", vickers_min "vickers_min",
+            vickers_max "vickers_max", brinell_min "brinell_min", brinell_max "brinell_max",
+            rockwell_b_min "rockwell_b_min", rockwell_b_max "rockwell_b_max",
+            rockwell_c_min "rockwell_c_min", rockwell_c_max "rockwell_c_max",
+            tempering_min "tempering_min_c", material "material", note "note"],
+    );
+}
+
+#[test]
+fn nuts() {
+    read_back(
+        "nuts_inch",
+        Nut::all_inch(),
+        columns![Nut; standard "standard", size "size", nominal_diameter "nominal_diameter_in",
+            width_across_flats_basic "width_across_flats_basic_in",
+            width_across_flats_max "width_across_flats_max_in",
+            width_across_flats_min "width_across_flats_min_in",
+            width_across_corners_max "width_across_corners_max_in",
+            width_across_corners_min "width_across_corners_min_in",
+            height_basic "height_basic_in", height_max "height_max_in",
+            height_min "height_min_in", wrenching_height_min "wrenching_height_min_in",
+            flange_diameter_max "flange_diameter_max_in",
+            flange_diameter_min "flange_diameter_min_in",
+            unslotted_height_max "unslotted_height_max_in",
+            unslotted_height_min "unslotted_height_min_in", slot_width_max "slot_width_max_in",
+            slot_width_min "slot_width_min_in", thread_series "thread_series", note "note"],
+    );
+    read_back(
+        "nuts_metric",
+        Nut::all_metric(),
+        columns![Nut; standard "standard", size "size", nominal_diameter "nominal_diameter_mm",
+            pitch "pitch_mm", height_max "height_max_mm", height_min "height_min_mm",
+            thread_height_min "thread_height_min_mm",
+            wrenching_height_min "wrenching_height_min_mm",
+            width_across_flats_max "width_across_flats_max_mm",
+            width_across_flats_min "width_across_flats_min_mm",
+            width_across_corners_max "width_across_corners_max_mm",
+            width_across_corners_min "width_across_corners_min_mm",
+            flange_diameter_max "flange_diameter_max_mm",
+            bearing_diameter_min "bearing_diameter_min_mm",
+            flange_thickness_min "flange_thickness_min_mm",
+            unslotted_height_max "unslotted_height_max_mm",
+            unslotted_height_min "unslotted_height_min_mm", slot_width_max "slot_width_max_mm",
+            slot_width_min "slot_width_min_mm", note "note"],
+    );
+}
+
+#[test]
+fn washers() {
+    read_back(
+        "washers_inch",
+        Washer::all_inch(),
+        columns![Washer; standard "standard", size "size", nominal_diameter "nominal_diameter_in",
+            inside_diameter_nominal "inside_diameter_nominal_in",
+            inside_diameter_max "inside_diameter_max_in",
+            inside_diameter_min "inside_diameter_min_in",
+            outside_diameter_nominal "outside_diameter_nominal_in",
+            outside_diameter_max "outside_diameter_max_in",
+            outside_diameter_min "outside_diameter_min_in",
+            thickness_nominal "thickness_nominal_in", thickness_max "thickness_max_in",
+            thickness_min "thickness_min_in", section_width_min "section_width_min_in",
+            note "note"],
+    );
+    read_back(
+        "washers_metric",
+        Washer::all_metric(),
+        columns![Washer; standard "standard", size "size", nominal_diameter "nominal_diameter_mm",
+            inside_diameter_nominal "inside_diameter_nominal_mm",
+            inside_diameter_max "inside_diameter_max_mm",
+            inside_diameter_min "inside_diameter_min_mm",
+            outside_diameter_nominal "outside_diameter_nominal_mm",
+            outside_diameter_max "outside_diameter_max_mm",
+            outside_diameter_min "outside_diameter_min_mm",
+            thickness_nominal "thickness_nominal_mm", thickness_max "thickness_max_mm",
+            thickness_min "thickness_min_mm", note "note"],
+    );
+}
+
+#[test]
+fn inch_screws() {
+    read_back(
+        "hex_cap_screws_inch",
+        HexCapScrew::all(),
+        columns![HexCapScrew; size "size", nominal_diameter "nominal_diameter_in",
+            coarse_threads_per_inch "coarse_threads_per_inch",
+            body_diameter_max "body_diameter_max_in", body_diameter_min "body_diameter_min_in",
+            width_across_flats_basic "width_across_flats_basic_in",
+            width_across_flats_max "width_across_flats_max_in",
+            width_across_flats_min "width_across_flats_min_in",
+            width_across_corners_max "width_across_corners_max_in",
+            width_across_corners_min "width_across_corners_min_in",
+            head_height_basic "head_height_basic_in", head_height_max "head_height_max_in",
+            head_height_min "head_height_min_in",
+            wrenching_height_min "wrenching_height_min_in",
+            fillet_radius_max "fillet_radius_max_in", fillet_radius_min "fillet_radius_min_in",
+            washer_face_thickness_max "washer_face_thickness_max_in",
+            washer_face_thickness_min "washer_face_thickness_min_in",
+            thread_length_short "thread_length_short_in",
+            thread_length_long "thread_length_long_in",
+            transition_length "transition_length_in",
+            bearing_runout_max "bearing_runout_max_in", note "note"],
+    );
+    read_back(
+        "hex_cap_screw_full_thread_inch",
+        FullThreadLimit::all(),
+        columns![FullThreadLimit; size "size", nominal_diameter "nominal_diameter_in",
+            full_thread_length_max "full_thread_length_max_in",
+            part_thread_length_min "part_thread_length_min_in",
+            thread_length_min "thread_length_min_in", thread_length_max "thread_length_max_in",
+            note "note"],
+    );
+    read_back(
+        "hex_cap_screw_length_tolerances_inch",
+        CapScrewLengthTolerance::all(),
+        columns![CapScrewLengthTolerance; size_from "size_from_in", size_thru "size_thru_in",
+            length_over "length_over_in", length_thru "length_thru_in",
+            tolerance_plus "tolerance_plus_in", tolerance_minus "tolerance_minus_in"],
+    );
+    read_back(
+        "hex_cap_screw_stock_lengths_inch",
+        StockStep::all(),
+        columns![StockStep; size_from "size_from_in", size_thru "size_thru_in",
+            length_from "length_from_in", length_thru "length_thru_in",
+            increment "increment_in", note "note"],
+    );
+}
+
+#[test]
+fn metric_screws() {
+    read_back(
+        "hex_screws_metric",
+        HexScrew::all(),
+        columns![HexScrew; size "size", nominal_diameter "nominal_diameter_mm", pitch "pitch_mm",
+            thread_length_short "thread_length_short_mm",
+            thread_length_medium "thread_length_medium_mm",
+            thread_length_long "thread_length_long_mm",
+            body_diameter_max "body_diameter_max_mm", body_diameter_min "body_diameter_min_mm",
+            bearing_diameter_min "bearing_diameter_min_mm",
+            head_height_nominal "head_height_nominal_mm", head_height_min "head_height_min_mm",
+            head_height_max "head_height_max_mm",
+            width_across_flats_max "width_across_flats_max_mm",
+            width_across_flats_min "width_across_flats_min_mm",
+            width_across_corners_min "width_across_corners_min_mm",
+            washer_face_thickness_min "washer_face_thickness_min_mm",
+            washer_face_thickness_max "washer_face_thickness_max_mm",
+            transition_diameter_max "transition_diameter_max_mm",
+            fillet_radius_min "fillet_radius_min_mm",
+            full_thread_run_out_max "full_thread_run_out_max_mm",
+            full_thread_run_out_min "full_thread_run_out_min_mm",
+            part_thread_length_from "part_thread_length_from_mm",
+            part_thread_length_thru "part_thread_length_thru_mm",
+            full_thread_length_from "full_thread_length_from_mm",
+            full_thread_length_thru "full_thread_length_thru_mm", note "note"],
+    );
+    read_back(
+        "length_tolerances_metric",
+        LengthTolerance::all(),
+        columns![LengthTolerance; length_over "length_over_mm", length_thru "length_thru_mm",
+            tolerance "tolerance_mm"],
+    );
+    read_back(
+        "stock_lengths_metric",
+        StockLength::all(),
+        columns![StockLength; nominal_length "nominal_length_mm", preferred "preferred",
+            hex_screws "hex_screws", note "note"],
+    );
+}
+
+/// Source and basis, which make up `provenance`, read back as text.
+#[test]
+fn provenance_of_every_row() {
+    use shankline::source::{Basis, Provenance, Source};
+    fn check(name: &str, found: Vec<Provenance>) {
+        let table = table(name);
+        let (basis, source) = (table.column("basis"), table.column("source"));
+        assert_eq!(table.rows.len(), found.len(), "{name}");
+        for (text, found) in table.rows.iter().zip(found) {
+            let word = match found.basis {
+                Basis::Published => "published",
+                Basis::Reproduced => "reproduced",
+                Basis::Computed => "computed",
+                Basis::Memory => "memory",
+            };
+            assert_eq!(
+                (word, found.source.key),
+                (text[basis].as_str(), text[source].as_str())
+            );
+        }
+    }
+    check(
+        "threads_unified",
+        UnifiedThread::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "threads_metric",
+        MetricThread::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "sae_j429_grades",
+        SaeGradeRow::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "iso_898_1_classes",
+        PropertyClassRow::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "nuts_inch",
+        Nut::all_inch().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "nuts_metric",
+        Nut::all_metric().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "washers_inch",
+        Washer::all_inch().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "washers_metric",
+        Washer::all_metric().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "hex_cap_screws_inch",
+        HexCapScrew::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "hex_cap_screw_full_thread_inch",
+        FullThreadLimit::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "hex_cap_screw_length_tolerances_inch",
+        CapScrewLengthTolerance::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "hex_cap_screw_stock_lengths_inch",
+        StockStep::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "hex_screws_metric",
+        HexScrew::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "length_tolerances_metric",
+        LengthTolerance::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "stock_lengths_metric",
+        StockLength::all().iter().map(|r| r.provenance).collect(),
+    );
+    let table = table("sources");
+    for (text, source) in table.rows.iter().zip(Source::all()) {
+        let found = [
+            source.key,
+            source.document,
+            source.edition.unwrap_or(""),
+            source.locator,
+            source.read_in,
+        ];
+        assert_eq!(text.as_slice(), found);
+    }
+}
