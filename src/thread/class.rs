@@ -116,7 +116,7 @@ impl ToleranceClass {
     pub(super) fn metric(text: &[u8]) -> Option<Self> {
         let zone = |grade: u8, position: u8| {
             let known = (b'3'..=b'9').contains(&grade) && b"efghGH".contains(&position);
-            known.then_some((grade - b'0', position))
+            known.then(|| (grade - b'0', position))
         };
         let (pitch, crest) = match *text {
             [g, p] => (zone(g, p)?, zone(g, p)?),

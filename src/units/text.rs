@@ -209,8 +209,8 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
     }
 }
 
-/// The unit a quantity is written in for machines: mm, mm2, N, MPa, N m. Returns the value in
-/// that unit such that reading it back gives the same bits wherever a neighbouring `f64` can.
+/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m. The value has 15
+/// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
     let (name, factor) = match Q::DIMENSION {
@@ -220,16 +220,9 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Stress => ("MPa", 1e6),
         Dimension::Torque => ("N m", 1.0),
     };
-    let base = quantity.base();
-    let near = base / factor;
-    let exact = [
-        near,
-        f64::from_bits(near.to_bits() + 1),
-        f64::from_bits(near.to_bits().wrapping_sub(1)),
-    ]
-    .into_iter()
-    .find(|value| (value * factor).to_bits() == base.to_bits());
-    (exact.unwrap_or(near), name)
+    let value = quantity.base() / factor;
+    let rounded = format!("{value:.14e}").parse().unwrap_or(value);
+    (rounded, name)
 }
 
 /// A decimal, a fraction or a mixed number.

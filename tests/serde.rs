@@ -1,0 +1,268 @@
+//! Data in and out: quantities carry their unit, unknown fields and wrong dimensions are refused
+//! with a message that names the field, and what was written reads back the same.
+
+#![cfg(feature = "serde")]
+
+use proptest::prelude::*;
+use serde_json::{Value, from_str, from_value, json, to_value};
+use shankline::joint::Layer;
+use shankline::prelude::*;
+use shankline::units::{Length, Torque, quantity};
+
+#[derive(Debug, PartialEq, serde::Serialize, serde::Deserialize)]
+struct Wrench {
+    #[serde(with = "quantity")]
+    torque: Torque,
+}
+
+fn stack() -> Stack {
+    Stack::builder()
+        .washer_under_head("washer", Spread::exact(millimetres(3.0)))
+        .ply("ear", inches(0.5).plus_minus(inches(0.015)))
+        .ply("tongue", inches(1.0).plus_minus(inches(0.020)))
+        .shear_planes([1])
+        .washers_under_nut(millimetres(3.0).plus_minus(millimetres(0.3)), 1)
+        .build()
+        .unwrap()
+}
+
+fn refused<T: serde::de::DeserializeOwned + std::fmt::Debug>(value: Value, parts: &[&str]) {
+    let message = from_value::<T>(value.clone())
+        .expect_err("accepted")
+        .to_string();
+    for part in parts {
+        assert!(
+            message.contains(part),
+            "{value}: \"{message}\" lacks \"{part}\""
+        );
+    }
+}
+
+#[test]
+fn quantities_are_objects_out_and_objects_or_text_in() {
+    let wrench = Wrench {
+        torque: pound_force_feet(75.0),
+    };
+    let value = to_value(&wrench).unwrap();
+    assert_eq!(value["torque"]["unit"], "N m");
+    assert_eq!(from_value::<Wrench>(value).unwrap(), wrench);
+    for text in [
+        r#"{"torque": "75 lbf ft"}"#,
+        r#"{"torque": {"value": 75, "unit": "lbf ft"}}"#,
+    ] {
+        let read: Wrench = from_str(text).unwrap();
+        assert!((read.torque - wrench.torque).abs() < newton_metres(1e-9));
+    }
+    refused::<Wrench>(json!({"torque": 75}), &["75", "no unit"]);
+    refused::<Wrench>(json!({"torque": "16 mm"}), &["16 mm", "length", "torque"]);
+    refused::<Wrench>(json!({"torque": {"value": 1.0}}), &["value and unit"]);
+    refused::<Wrench>(
+        json!({"torque": {"value": 1.0, "unit": "N m", "note": 1}}),
+        &["note"],
+    );
+    refused::<Wrench>(json!({"torque": null}), &["text with a unit"]);
+}
+
+#[test]
+fn layers_and_tolerances() {
+    let exact = Layer {
+        name: "web".into(),
+        thickness: Spread::exact(millimetres(12.0)),
+    };
+    let read: Layer = from_value(json!({"name": "web", "thickness": "12 mm"})).unwrap();
+    assert_eq!(read, exact);
+    let toleranced = inches(0.5).plus_minus(inches(0.015));
+    for thickness in [
+        json!("0.500 +/- 0.015 in"),
+        json!("1/2 in ± 0.015 in"),
+        json!({"nominal": "1/2 in", "plus_minus": "0.015 in"}),
+        json!({"min": "0.485 in", "nominal": {"value": 0.5, "unit": "in"}, "max": "0.515 in"}),
+    ] {
+        let read: Spread<Length> = from_value(thickness.clone()).unwrap();
+        for (a, b) in [
+            (read.min, toleranced.min),
+            (read.nominal, toleranced.nominal),
+            (read.max, toleranced.max),
+        ] {
+            assert!((a - b).abs() < inches(1e-12), "{thickness}");
+        }
+    }
+    refused::<Layer>(
+        json!({"name": "tongue", "thickness": "75 lbf ft"}),
+        &["thickness of \"tongue\"", "torque", "length"],
+    );
+    refused::<Layer>(
+        json!({"name": "tongue", "thickness": "1 in", "tikness": 1}),
+        &["tikness"],
+    );
+    refused::<Layer>(json!({"name": "tongue"}), &["thickness"]);
+    refused::<Layer>(
+        json!({"name": "tongue", "thickness": {"nominal": "1 in", "plus_minus": "5 kN"}}),
+        &["thickness of \"tongue\"", "plus_minus", "force"],
+    );
+}
+
+#[test]
+fn a_stack_is_checked_as_the_builder_does() {
+    let stack = stack();
+    let value = to_value(&stack).unwrap();
+    assert_eq!(
+        to_value(from_value::<Stack>(value.clone()).unwrap()).unwrap(),
+        value
+    );
+    let with = |field: &str, new: Value| {
+        let mut changed = value.clone();
+        changed[field] = new;
+        changed
+    };
+    refused::<Stack>(with("shear_planes", json!([2])), &["shear plane", "2"]);
+    refused::<Stack>(with("plies", json!([])), &["plies"]);
+    refused::<Stack>(with("nut_washer", json!("3 kN")), &["nut_washer", "force"]);
+    refused::<Stack>(with("nut_washer", Value::Null), &["nut_washer"]);
+    refused::<Stack>(with("washer_under_nut", json!(1)), &["washer_under_nut"]);
+    refused::<Stack>(
+        with(
+            "plies",
+            json!([{"name": "thin", "thickness": "-1 mm"}, {"name": "back", "thickness": "5 mm"}]),
+        ),
+        &["thickness", "thin"],
+    );
+}
+
+#[test]
+fn every_input_type_reads_back() {
+    /// Quantities are written with 15 digits, so what is compared is the text.
+    fn round_trip<T: serde::Serialize + serde::de::DeserializeOwned>(value: &T) {
+        let text = serde_json::to_string(value).unwrap();
+        let read: T = from_str(&text).unwrap();
+        assert_eq!(serde_json::to_string(&read).unwrap(), text);
+    }
+    round_trip(&stack());
+    round_trip(&"3/4-10 UNC-2A".parse::<Thread>().unwrap());
+    round_trip(&"M12x1.25".parse::<Thread>().unwrap());
+    round_trip(&BoltGrade::from(SaeGrade::Grade8));
+    round_trip(&BoltGrade::from(PropertyClass::Class10_9));
+    round_trip(&NutStyle::Iso7040);
+    round_trip(&NutStyle::InsertLockNe);
+    round_trip(&WasherStyle::TypeANarrow);
+    round_trip(&ScrewProduct::Iso4014);
+    round_trip(&Zone::RunOut);
+    round_trip(&UnitSystem::UsCustomary);
+    round_trip(&NutFactor::new(0.15, 0.2, 0.25).unwrap());
+    round_trip(&PreloadTarget::Permanent);
+    round_trip(&ShearMethod::DistortionEnergy {
+        basis: ShearBasis::Yield,
+        design_factor: 2.0,
+    });
+    round_trip(&ShearMethod::Aisc360 {
+        edition: AiscEdition::E2016,
+    });
+    round_trip(&LengthRules::fabrication(UnitSystem::UsCustomary));
+    round_trip(&LengthRules {
+        cut: CutRule::Never,
+        ..LengthRules::fabrication(UnitSystem::Si)
+    });
+    round_trip(&Spread::exact(millimetres(12.0)));
+}
+
+#[test]
+fn bad_inputs_are_refused_by_name() {
+    refused::<Thread>(json!("3/4-11 UNC"), &["3/4-11 UNC", "3/4-10 UNC"]);
+    refused::<BoltGrade>(json!("grade 9"), &["grade 9", "8.8"]);
+    refused::<NutFactor>(
+        json!({"min": 0.3, "nominal": 0.2, "max": 0.4}),
+        &["nut factor"],
+    );
+    refused::<NutFactor>(
+        json!({"min": 0.1, "nominal": 0.2, "max": 0.4, "mean": 0.2}),
+        &["mean"],
+    );
+    refused::<ShearMethod>(json!({"aisc360": {"edition": "1999"}}), &["1999", "2005"]);
+    refused::<ShearMethod>(
+        json!({"distortion_energy": {"basis": "yield", "design_factor": 1.5, "phi": 0.75}}),
+        &["phi"],
+    );
+    let mut rules = to_value(LengthRules::fabrication(UnitSystem::Si)).unwrap();
+    rules["cut"]["step"] = json!("1 kN");
+    refused::<LengthRules>(rules.clone(), &["step", "force"]);
+    rules["cut"] = json!({"allowed": true});
+    refused::<LengthRules>(rules.clone(), &["tolerance"]);
+    rules["cut"] = json!({"allowed": false});
+    rules["protrusions"] = json!(2);
+    refused::<LengthRules>(rules, &["protrusions"]);
+}
+
+#[test]
+fn every_result_type_writes_its_units() {
+    let thread: Thread = "1/2-13 UNC".parse().unwrap();
+    let strength = SaeGrade::Grade5.strength(inches(0.5)).unwrap();
+    let value = to_value(strength).unwrap();
+    assert_eq!(value["grade"], "SAE J429 grade 5");
+    assert_eq!(value["proof_stress"]["unit"], "MPa");
+    assert_eq!(value["provenance"]["basis"], "reproduced");
+    let loads = to_value(strength.loads(&thread)).unwrap();
+    assert_eq!(loads["tensile"]["unit"], "N");
+
+    let method = ShearMethod::Aisc360 {
+        edition: AiscEdition::E2022,
+    };
+    let shear = bolt_shear(&thread, &strength, &[Zone::Shank, Zone::RunOut], method).unwrap();
+    let value = to_value(shear).unwrap();
+    assert_eq!(
+        (&value["governing_zone"], &value["governing_plane"]),
+        (&json!("run_out"), &json!(2))
+    );
+    assert_eq!(value["design"]["unit"], "N");
+    assert_eq!(
+        to_value(shear.caution()).unwrap()["material_outside_method"]["method"],
+        "AISC 360 Table J3.2"
+    );
+
+    let form = ShortForm::new(NutFactor::new(0.15, 0.2, 0.25).unwrap(), inches(0.5)).unwrap();
+    let preload = form.preload(pound_force_feet(75.0)).unwrap();
+    assert_eq!(to_value(preload).unwrap()["max"]["unit"], "N");
+    let usage = proof_use(
+        preload,
+        strength.loads(&thread).proof.unwrap(),
+        PreloadTarget::Reusable,
+    )
+    .unwrap();
+    assert!(
+        to_value(usage).unwrap()["fraction"]["nominal"]
+            .as_f64()
+            .unwrap()
+            > 0.7
+    );
+
+    let stack = stack();
+    let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread).unwrap();
+    let nut = Nut::find(NutStyle::Hex, &thread).unwrap().height().unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+    let selection = LengthSearch::new(&stack, &screws, nut, rules)
+        .unwrap()
+        .run()
+        .unwrap();
+    let value = to_value(&selection).unwrap();
+    let first = &value["candidates"][0];
+    assert_eq!(first["screw"]["nominal"]["unit"], "mm");
+    assert!(first["grip"]["min"]["value"].as_f64().unwrap() > 38.0);
+    let plane = stack
+        .planes(&selection.best().unwrap().screw)
+        .next()
+        .unwrap();
+    assert_eq!(to_value(plane).unwrap()["after_ply"], 1);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
+    /// What is written reads back to the 15 digits it is written with, and prints the same again.
+    #[test]
+    fn lengths_read_back(value in 1e-6..1e3f64) {
+        for length in [inches(value), millimetres(value)] {
+            let text = serde_json::to_string(&Spread::exact(length)).unwrap();
+            let read: Spread<Length> = from_str(&text).unwrap();
+            prop_assert!((read.nominal - length).abs() <= 6e-15 * length);
+            prop_assert_eq!(serde_json::to_string(&read).unwrap(), text);
+        }
+    }
+}
