@@ -30,6 +30,11 @@ pub enum Caution {
         /// Where it should be checked.
         provenance: Provenance,
     },
+    /// The numbers of a method were recalled for this edition, not read in it.
+    MethodFromMemory {
+        /// The method and edition.
+        method: &'static str,
+    },
     /// The method was written for other materials than the one it is used with.
     MaterialOutsideMethod {
         /// The method.
@@ -63,6 +68,16 @@ pub enum Caution {
     },
 }
 
+impl Caution {
+    /// The warning that goes with a value of weak basis.
+    pub(crate) fn from_memory(value: &'static str, provenance: Provenance) -> Option<Self> {
+        provenance
+            .basis
+            .is_weak()
+            .then_some(Self::FromMemory { value, provenance })
+    }
+}
+
 /// The cautions that go with every result of this crate.
 pub const GENERAL: [Caution; 2] = [Caution::Estimate, Caution::QualifiedEngineer];
 
@@ -81,6 +96,10 @@ impl fmt::Display for Caution {
                 f,
                 "The {value} was recalled and not read in any document; check it against {}.",
                 provenance.source
+            ),
+            Self::MethodFromMemory { method } => write!(
+                f,
+                "The stresses of {method} were recalled and not read in it; check them there."
             ),
             Self::MaterialOutsideMethod {
                 method,

@@ -18,6 +18,7 @@
 use alloc::{format, string::ToString};
 use core::{fmt, iter};
 
+use crate::caution::Caution;
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::tables::nanometres;
@@ -354,6 +355,33 @@ impl ScrewSeries {
         }
     }
 
+    /// What the user of a screw must be told: whether one of its lengths was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
+    /// assert!(screws.caution(&screws.length(inches(4.0))?).is_none());
+    /// // How far from the head the thread of a short screw begins is known from memory only.
+    /// assert!(screws.caution(&screws.length(inches(1.0))?).is_some());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn caution(&self, screw: &ScrewLength) -> Option<Caution> {
+        let (value, provenance) = match self.rows {
+            Rows::Inch { dimensions, .. } if screw.fully_threaded => (
+                "unthreaded length under the head",
+                Provenance {
+                    source: dimensions.full_thread_run_out_source,
+                    basis: dimensions.full_thread_run_out_basis,
+                },
+            ),
+            _ => ("set of screw dimensions", self.provenance()),
+        };
+        Caution::from_memory(value, provenance)
+    }
+
     /// The screw of a nominal length, by the rules of the product.
     ///
     /// # Errors
@@ -408,18 +436,13 @@ impl ScrewSeries {
         // 2-1/2 in has no printed shortest screw with a body: it begins just above the limit.
         let part_min = row.part_thread_length_min.unwrap_or(full_max);
         if nominal <= full_max + SAME_LENGTH {
-            // Unthreaded length under the head: from memory of ASME B18.2.1 2.5 P to 1 in, 3.5 P above.
-            let unthreaded = if dimensions.nominal_diameter <= inches(1.0) {
-                2.5
-            } else {
-                3.5
-            };
             return ScrewLength {
                 nominal,
                 min,
                 max,
                 body_length_min: inches(0.0),
-                grip_gaging_length_max: unthreaded * self.thread.pitch(),
+                grip_gaging_length_max: dimensions.full_thread_run_out_max_pitches
+                    * self.thread.pitch(),
                 fully_threaded: true,
             }
             .checked();

@@ -74,11 +74,7 @@ impl NutFactor {
         if min <= nominal && nominal <= max {
             Ok(Self { min, nominal, max })
         } else {
-            Err(out_of_range(
-                "nominal nut factor",
-                nominal,
-                Allowed::FromTo(min.into(), max.into()),
-            ))
+            Err(out_of_range("nut factor", nominal, Allowed::Ordered))
         }
     }
 

@@ -214,7 +214,7 @@ fn every_result_type_writes_its_units() {
     );
     assert_eq!(value["design"]["unit"], "N");
     assert_eq!(
-        to_value(shear.caution()).unwrap()["material_outside_method"]["method"],
+        to_value(shear.cautions().next()).unwrap()["material_outside_method"]["method"],
         "AISC 360 Table J3.2"
     );
 

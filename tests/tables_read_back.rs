@@ -297,7 +297,8 @@ fn inch_screws() {
             thread_length_short "thread_length_short_in",
             thread_length_long "thread_length_long_in",
             transition_length "transition_length_in",
-            bearing_runout_max "bearing_runout_max_in", note "note"],
+            bearing_runout_max "bearing_runout_max_in",
+            full_thread_run_out_max_pitches "full_thread_run_out_max_pitches", note "note"],
     );
     read_back(
         "hex_cap_screw_full_thread_inch",

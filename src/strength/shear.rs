@@ -230,17 +230,29 @@ impl BoltShear {
     /// let strength = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
     /// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
     /// let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method)?;
-    /// assert!(shear.caution().is_some()); // AISC 360 names ASTM bolts, not SAE grades
+    /// assert_eq!(shear.cautions().count(), 1); // AISC 360 names ASTM bolts, not SAE grades
     /// # Ok(())
     /// # }
     /// ```
-    #[must_use]
-    pub fn caution(&self) -> Option<Caution> {
-        self.material_by_analogy
+    pub fn cautions(&self) -> impl Iterator<Item = Caution> + use<> {
+        let analogy = self
+            .material_by_analogy
             .then_some(Caution::MaterialOutsideMethod {
                 method: "AISC 360 Table J3.2",
                 written_for: "ASTM structural bolts and threaded parts",
-            })
+            });
+        let memory = match self.method {
+            ShearMethod::Aisc360 {
+                edition: AiscEdition::E2016,
+            } => Some("AISC 360-16 Table J3.2"),
+            ShearMethod::Aisc360 {
+                edition: AiscEdition::E2022,
+            } => Some("AISC 360-22 Table J3.2"),
+            _ => None,
+        };
+        analogy
+            .into_iter()
+            .chain(memory.map(|method| Caution::MethodFromMemory { method }))
     }
 }
 

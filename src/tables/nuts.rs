@@ -4,11 +4,12 @@ use alloc::{format, string::ToString};
 use core::fmt;
 
 use super::{generated, nanometres, rows_of, size_range};
+use crate::caution::Caution;
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
 use crate::thread::Thread;
-use crate::units::Length;
+use crate::units::{Length, ThermodynamicTemperature, celsius};
 
 /// Styles of nut. Inch styles are named as the trade names them, metric ones by their standard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -154,6 +155,28 @@ pub enum Locking {
     Slotted,
     /// Serrations under a flange.
     Serrated,
+}
+
+impl Locking {
+    /// Highest service temperature of the locking element, where a standard gives one: 120 C for
+    /// nonmetallic inserts, 150 C for all-metal nuts.
+    ///
+    /// Source: ISO 2320 (2015), scope, reproduced. Earlier editions (1997) let all-metal nuts go
+    /// to 300 C; inserts sold as 250 F nuts (121 C) agree.
+    ///
+    /// ```
+    /// use shankline::{tables::nuts::Locking, units::celsius};
+    /// assert_eq!(Locking::Insert.temperature_max(), Some(celsius(120.0)));
+    /// assert_eq!(Locking::None.temperature_max(), None);
+    /// ```
+    #[must_use]
+    pub const fn temperature_max(self) -> Option<ThermodynamicTemperature> {
+        match self {
+            Self::Insert => Some(celsius(120.0)),
+            Self::AllMetal => Some(celsius(150.0)),
+            Self::None | Self::Slotted | Self::Serrated => None,
+        }
+    }
 }
 
 impl NutStyle {
@@ -370,6 +393,21 @@ impl Nut {
                 reason: "its source prints only one of them",
             }),
         }
+    }
+
+    /// What the user of this nut must be told, if its dimensions were recalled, not read.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!(Nut::find(NutStyle::Iso4032, &"M12".parse()?)?.caution().is_none());
+    /// assert!(Nut::find(NutStyle::Iso7040, &"M12".parse()?)?.caution().is_some());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn caution(&self) -> Option<Caution> {
+        Caution::from_memory("set of nut dimensions", self.provenance)
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.

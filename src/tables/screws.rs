@@ -62,8 +62,14 @@ pub struct HexCapScrew {
     pub transition_length: Length,
     /// Greatest runout of the bearing face, full indicator movement.
     pub bearing_runout_max: Option<Length>,
+    /// Greatest unthreaded length under the head of a screw threaded to the head, in pitches.
+    pub full_thread_run_out_max_pitches: f64,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
+    /// How the unthreaded length is known.
+    pub full_thread_run_out_basis: Basis,
+    /// Source of the unthreaded length.
+    pub full_thread_run_out_source: &'static Source,
     /// How the fillet radii are known.
     pub fillet_basis: Basis,
     /// How the washer face is known.

@@ -4,6 +4,7 @@ use alloc::{format, string::ToString};
 use core::fmt;
 
 use super::{generated, nanometres, rows_of, size_range};
+use crate::caution::Caution;
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
@@ -208,6 +209,26 @@ impl Washer {
                 reason: "nobody has read them",
             }),
         }
+    }
+
+    /// What the user of this washer must be told, if its dimensions or their limits were recalled,
+    /// not read.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!(Washer::find(WasherStyle::Iso7091, &"M12".parse()?)?.caution().is_some());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn caution(&self) -> Option<Caution> {
+        let limits = Provenance {
+            basis: self.limits_basis.unwrap_or(self.provenance.basis),
+            ..self.provenance
+        };
+        Caution::from_memory("set of washer dimensions", self.provenance)
+            .or_else(|| Caution::from_memory("thickness range of the washer", limits))
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.
