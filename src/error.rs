@@ -237,6 +237,7 @@ impl From<Ratio> for Amount {
 }
 
 /// Refuses a value that is not finite and greater than zero.
+#[inline]
 pub(crate) fn positive<Q>(quantity: &'static str, value: Q) -> Result<Q, Error>
 where
     Q: Copy + Into<Amount> + Finite,
@@ -249,6 +250,7 @@ where
 }
 
 /// Refuses a value that is negative or not finite.
+#[inline]
 pub(crate) fn not_negative<Q>(quantity: &'static str, value: Q) -> Result<Q, Error>
 where
     Q: Copy + Into<Amount> + Finite,

@@ -147,6 +147,7 @@ impl ScrewLength {
     /// # }
     /// ```
     #[must_use]
+    #[inline]
     pub fn zone_at(&self, x: Length) -> Zone {
         if x <= self.body_length_min + SAME_LENGTH {
             Zone::Shank
@@ -220,6 +221,7 @@ enum Rows {
     Inch {
         dimensions: &'static HexCapScrew,
         full_thread: Option<&'static FullThreadLimit>,
+        tolerances: &'static [CapScrewLengthTolerance],
     },
     Metric {
         a: Option<&'static HexScrew>,
@@ -258,6 +260,7 @@ impl ScrewSeries {
                     .map(|dimensions| Rows::Inch {
                         dimensions,
                         full_thread: FullThreadLimit::find(diameter),
+                        tolerances: CapScrewLengthTolerance::of_size(diameter),
                     })
                     .ok_or_else(|| Error::NotInTable {
                         table: "the table of ASME B18.2.1 hex cap screws",
@@ -405,7 +408,8 @@ impl ScrewSeries {
             Rows::Inch {
                 dimensions,
                 full_thread,
-            } => self.inch_length(dimensions, full_thread, nominal),
+                tolerances,
+            } => self.inch_length(dimensions, full_thread, tolerances, nominal),
             Rows::Metric { a, b } => self.metric_length(a, b, nominal),
         }
     }
@@ -414,6 +418,7 @@ impl ScrewSeries {
         &self,
         dimensions: &HexCapScrew,
         full_thread: Option<&FullThreadLimit>,
+        tolerances: &'static [CapScrewLengthTolerance],
         nominal: Length,
     ) -> Result<ScrewLength, Error> {
         let no_value = |quantity, reason| Error::NoValue {
@@ -427,7 +432,7 @@ impl ScrewSeries {
                 "its row of ASME B18.2.1 Table 11 has not been read",
             )
         };
-        let tolerance = CapScrewLengthTolerance::find(dimensions.nominal_diameter, nominal)
+        let tolerance = CapScrewLengthTolerance::among(tolerances, nominal)
             .ok_or_else(|| no_value("length tolerance", "ASME B18.2.1 gives none there"))?;
         let min = nominal - tolerance.tolerance_minus;
         let max = nominal + tolerance.tolerance_plus;

@@ -167,6 +167,7 @@ impl ShortForm {
     /// # Ok(())
     /// # }
     /// ```
+    #[inline]
     pub fn preload(&self, torque: Torque) -> Result<Spread<Force>, Error> {
         let force = |k: f64| crate::units::from_base(torque.value / (k * self.diameter.value));
         let k = self.nut_factor;
@@ -198,6 +199,7 @@ impl ShortForm {
     /// # Ok(())
     /// # }
     /// ```
+    #[inline]
     pub fn torque(&self, preload: Force) -> Result<Spread<Torque>, Error> {
         let torque = |k: f64| crate::units::from_base(k * preload.value * self.diameter.value);
         let k = self.nut_factor;
@@ -211,6 +213,7 @@ impl ShortForm {
 }
 
 /// One check for both ends: the greatest result is finite and not negative only if the argument is.
+#[inline]
 fn finite_result<A, R>(
     name: &'static str,
     argument: A,

@@ -39,7 +39,8 @@ const fn known(source: &'static Source, basis: Basis) -> Provenance {
 
 /// A length as a whole number of nanometres. Every nominal size, inch or metric, is one, which
 /// makes look-ups by size exact.
-pub(crate) fn nanometres(length: Length) -> i64 {
+#[inline]
+pub(crate) const fn nanometres(length: Length) -> i64 {
     // `as` saturates, and NaN becomes 0: neither is the size of a row.
     #[allow(clippy::cast_possible_truncation)]
     let count = (length.value * 1e9 + 0.5) as i64;

@@ -443,6 +443,7 @@ impl Thread {
     /// # }
     /// ```
     #[must_use]
+    #[inline]
     pub fn tensile_stress_area(&self) -> Area {
         let lost = if self.is_unified() {
             area::UNIFIED_LOSS
@@ -484,6 +485,7 @@ impl Thread {
     /// # }
     /// ```
     #[must_use]
+    #[inline]
     pub fn minor_area(&self) -> Area {
         let lost = if self.is_unified() {
             area::UNIFIED_ROOT_LOSS
@@ -505,6 +507,7 @@ impl Thread {
     /// # }
     /// ```
     #[must_use]
+    #[inline]
     pub fn shank_area(&self) -> Area {
         area::circle(self.diameter)
     }

@@ -130,6 +130,7 @@ impl ShearMethod {
     }
 
     /// Nominal capacity of one plane through a zone of the bolt.
+    #[inline]
     fn plane(self, thread: &Thread, strength: &BoltStrength, zone: Zone) -> Result<Force, Error> {
         let in_shank = zone == Zone::Shank;
         Ok(match self {
@@ -155,6 +156,7 @@ impl ShearMethod {
 }
 
 impl ShearBasis {
+    #[inline]
     fn stress(self, strength: &BoltStrength) -> Result<Stress, Error> {
         let (stress, quantity) = match self {
             Self::Yield => (strength.yield_strength, "yield strength"),
@@ -288,6 +290,7 @@ impl BoltShear {
 /// # Ok(())
 /// # }
 /// ```
+#[inline]
 pub fn bolt_shear(
     thread: &Thread,
     strength: &BoltStrength,

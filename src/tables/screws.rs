@@ -3,7 +3,7 @@
 //! The rows hold what the standards print. For the body and grip gaging length of a screw of a
 //! given length, ask [`parts::ScrewSeries`](crate::parts::ScrewSeries), which applies the rules.
 
-use super::{generated, nanometres};
+use super::{generated, nanometres, rows_of};
 use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
@@ -205,11 +205,24 @@ impl CapScrewLengthTolerance {
     /// ```
     #[must_use]
     pub fn find(diameter: Length, length: Length) -> Option<&'static Self> {
-        let (size, length) = (nanometres(diameter), nanometres(length));
-        Self::all().iter().find(|row| {
+        Self::among(Self::of_size(diameter), length)
+    }
+
+    /// The rows of one nominal diameter, by rising length.
+    pub(crate) fn of_size(diameter: Length) -> &'static [Self] {
+        let size = nanometres(diameter);
+        let covers = |row: &Self| {
             nanometres(row.size_from) <= size
                 && row.size_thru.is_none_or(|thru| size <= nanometres(thru))
-                && nanometres(row.length_over) < length
+        };
+        rows_of(Self::all(), &true, covers)
+    }
+
+    /// The row of those of one diameter that covers a length.
+    pub(crate) fn among(rows: &'static [Self], length: Length) -> Option<&'static Self> {
+        let length = nanometres(length);
+        rows.iter().find(|row| {
+            nanometres(row.length_over) < length
                 && row
                     .length_thru
                     .is_none_or(|thru| length <= nanometres(thru))

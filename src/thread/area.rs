@@ -29,11 +29,13 @@ pub(crate) const UNIFIED_ROOT_LOSS: f64 = 1.5 * H_PER_PITCH;
 pub(crate) const METRIC_ROOT_LOSS: f64 = 17.0 / 12.0 * H_PER_PITCH;
 
 /// Area of a circle, (pi/4) d^2.
+#[inline]
 pub(crate) fn circle(diameter: Length) -> Area {
     FRAC_PI_4 * (diameter * diameter)
 }
 
 /// Refuses a diameter and pitch that leave no material inside the thread.
+#[inline]
 fn section(diameter: Length, pitch: Length, loss: f64) -> Result<Area, Error> {
     positive("pitch", pitch)?;
     positive("nominal diameter", diameter)?;
@@ -71,6 +73,7 @@ fn section(diameter: Length, pitch: Length, loss: f64) -> Result<Area, Error> {
 /// # Ok(())
 /// # }
 /// ```
+#[inline]
 pub fn unified(diameter: Length, pitch: Length) -> Result<Area, Error> {
     section(diameter, pitch, UNIFIED_LOSS)
 }
@@ -99,6 +102,7 @@ pub fn unified(diameter: Length, pitch: Length) -> Result<Area, Error> {
 /// # Ok(())
 /// # }
 /// ```
+#[inline]
 pub fn unified_high_strength(minimum_pitch_diameter: Length, pitch: Length) -> Result<Area, Error> {
     // pi (d2/2 - 3H/16)^2 = (pi/4) (d2 - 3H/8)^2
     positive("minimum pitch diameter", minimum_pitch_diameter)?;
@@ -126,6 +130,7 @@ pub fn unified_high_strength(minimum_pitch_diameter: Length, pitch: Length) -> R
 /// # Ok(())
 /// # }
 /// ```
+#[inline]
 pub fn metric(diameter: Length, pitch: Length) -> Result<Area, Error> {
     section(diameter, pitch, METRIC_LOSS)
 }
@@ -151,6 +156,7 @@ pub fn metric(diameter: Length, pitch: Length) -> Result<Area, Error> {
 /// # Ok(())
 /// # }
 /// ```
+#[inline]
 pub fn unified_minor(diameter: Length, pitch: Length) -> Result<Area, Error> {
     section(diameter, pitch, UNIFIED_ROOT_LOSS)
 }
@@ -175,6 +181,7 @@ pub fn unified_minor(diameter: Length, pitch: Length) -> Result<Area, Error> {
 /// # Ok(())
 /// # }
 /// ```
+#[inline]
 pub fn metric_minor(diameter: Length, pitch: Length) -> Result<Area, Error> {
     section(diameter, pitch, METRIC_ROOT_LOSS)
 }
