@@ -103,7 +103,7 @@ fn search(c: &mut Criterion) {
         });
     });
     group.bench_function("build the stack of 8 plies", |b| {
-        b.iter(|| stack(black_box(8)))
+        b.iter(|| stack(black_box(8)));
     });
     let m20 = ScrewSeries::new(ScrewProduct::Iso4014, "M20".parse().unwrap()).unwrap();
     group.bench_function("8 plies, M20, all stock lengths", |b| {

@@ -280,10 +280,10 @@ pub(crate) trait Finite {
     fn raw(self) -> f64;
 }
 
-impl<D: ?Sized, U: ?Sized> Finite for uom::si::Quantity<D, U, f64>
+impl<D, U> Finite for uom::si::Quantity<D, U, f64>
 where
-    D: uom::si::Dimension,
-    U: uom::si::Units<f64>,
+    D: uom::si::Dimension + ?Sized,
+    U: uom::si::Units<f64> + ?Sized,
 {
     fn raw(self) -> f64 {
         self.value

@@ -690,7 +690,7 @@ mod tests {
                     match screws.length(length) {
                         Ok(_) => answered += 1,
                         Err(error) => {
-                            assert!(matches!(error, Error::NoValue { .. }), "{screws} {error}")
+                            assert!(matches!(error, Error::NoValue { .. }), "{screws} {error}");
                         }
                     }
                 }

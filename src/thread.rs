@@ -524,7 +524,7 @@ impl fmt::Display for Thread {
             Form::Metric(row) => metric_label(row),
         };
         if let Some(class) = self.class {
-            text.push_str(&format!("-{class}"));
+            text = format!("{text}-{class}");
         }
         f.pad(&text)
     }

@@ -70,10 +70,10 @@ mod exact_torque {
 }
 
 /// Builds a quantity from its value in SI base units. The only place that names uom's fields.
-pub(crate) const fn from_base<D: ?Sized, U: ?Sized>(value: f64) -> uom::si::Quantity<D, U, f64>
+pub(crate) const fn from_base<D, U>(value: f64) -> uom::si::Quantity<D, U, f64>
 where
-    D: uom::si::Dimension,
-    U: uom::si::Units<f64>,
+    D: uom::si::Dimension + ?Sized,
+    U: uom::si::Units<f64> + ?Sized,
 {
     uom::si::Quantity {
         dimension: PhantomData,

@@ -26,6 +26,7 @@ fn stack() -> Stack {
         .unwrap()
 }
 
+#[allow(clippy::needless_pass_by_value)] // the callers write the value in place
 fn refused<T: serde::de::DeserializeOwned + std::fmt::Debug>(value: Value, parts: &[&str]) {
     let message = from_value::<T>(value.clone())
         .expect_err("accepted")

@@ -225,7 +225,7 @@ fn field(
     ))
 }
 
-fn base_name<'a>(field: &'a Field) -> &'a str {
+fn base_name(field: &Field) -> &str {
     let column = field.name.as_str();
     UNITS
         .iter()

@@ -117,8 +117,11 @@ impl<T: IntoCell> IntoCell for Option<T> {
     }
 }
 
+/// A column of the CSV and how to get its cell from a row.
+type Column<'a, R> = (&'a str, &'a dyn Fn(&R) -> Cell);
+
 /// Compares every row in the columns listed; returns how many cells were compared.
-fn read_back<R>(name: &str, rows: &[R], columns: &[(&str, &dyn Fn(&R) -> Cell)]) -> usize {
+fn read_back<R>(name: &str, rows: &[R], columns: &[Column<R>]) -> usize {
     let table = table(name);
     assert_eq!(table.rows.len(), rows.len(), "{name}");
     for field in &table.fields {
@@ -145,7 +148,7 @@ fn read_back<R>(name: &str, rows: &[R], columns: &[(&str, &dyn Fn(&R) -> Cell)])
     compared
 }
 
-/// `column!(Row, field, "column_unit")`: a column and how to get it from a row.
+/// `columns![Row; field "column_unit", ...]`: the columns of a table and the fields they fill.
 macro_rules! columns {
     ($row:ty; $($field:ident $column:literal),* $(,)?) => {
         &[$(($column, &|row: &$row| row.$field.cell($column))),*]
@@ -368,6 +371,7 @@ fn metric_screws() {
 
 /// Source and basis, which make up `provenance`, read back as text.
 #[test]
+#[allow(clippy::too_many_lines)] // one line a table
 fn provenance_of_every_row() {
     use shankline::source::{Basis, Provenance, Source};
     fn check(name: &str, found: Vec<Provenance>) {

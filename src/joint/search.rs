@@ -77,7 +77,9 @@ pub struct Candidate {
     pub planes_in_thread: usize,
     /// The cut that brings the protrusion down, if it is too long and may be cut.
     pub cut: Option<Cut>,
-    reasons: [Option<Reason>; 4],
+    reasons: [Option<Reason>; 3],
+    #[cfg_attr(feature = "serde", serde(skip))]
+    rank: u32,
 }
 
 /// How a bolt is cut to length.
@@ -148,7 +150,7 @@ pub enum Reason {
         )]
         by: Length,
         /// More washers under the nut that would clear it; none if no washer is given.
-        washers_needed: Option<usize>,
+        washers_needed: Option<u16>,
     },
     /// The nut clamps, but leaves fewer full threads than asked between it and the run-out.
     TooFewClearThreads {
@@ -159,12 +161,12 @@ pub enum Reason {
         )]
         by: Length,
         /// More washers under the nut that would do; none if no washer is given.
-        washers_needed: Option<usize>,
+        washers_needed: Option<u16>,
     },
     /// Washers that would clear the run-out are permitted, but with them the bolt is too short.
     WashersMakeItShort {
         /// How many washers.
-        washers: usize,
+        washers: u16,
         /// How much is then missing.
         #[cfg_attr(
             feature = "serde",
@@ -196,7 +198,7 @@ impl Reason {
     /// ```
     #[must_use]
     pub fn text(&self, system: UnitSystem) -> String {
-        let washers = |needed: &Option<usize>| match needed {
+        let washers = |needed: &Option<u16>| match needed {
             Some(1) => String::from(" (1 more washer would clear it)"),
             Some(count) => format!(" ({count} more washers would clear it)"),
             None => String::new(),
@@ -278,23 +280,24 @@ impl Candidate {
         self.jam_margin.value / pitch.value
     }
 
-    /// Order of preference; see [`LengthSearch`].
+    /// Order of preference, see [`LengthSearch`]: what comes before the length, in one number.
+    fn rank(counts: [usize; 3], trial: &Trial) -> u32 {
+        // More than 255 planes or washers rank alike; no stack has them.
+        let byte = |count: usize| u32::from(u8::try_from(count).unwrap_or(u8::MAX));
+        let in_thread = counts[Zone::Thread as usize];
+        let not_on_shank = counts[Zone::RunOut as usize] + in_thread;
+        u32::from(!trial.fits) << 25
+            | byte(in_thread) << 17
+            | byte(not_on_shank) << 9
+            | u32::from(trial.needs_cut) << 8
+            | byte(trial.added)
+    }
+
     fn compare(&self, other: &Self) -> Ordering {
-        let counts = |c: &Self| {
-            (
-                !c.fits(),
-                c.planes_in_thread,
-                c.planes_in_run_out + c.planes_in_thread,
-                c.cut.is_some(),
-                c.washers_added,
-            )
-        };
-        counts(self).cmp(&counts(other)).then(
-            self.screw
-                .nominal
-                .value
-                .total_cmp(&other.screw.nominal.value),
-        )
+        let length = |c: &Self| c.screw.nominal.value;
+        self.rank
+            .cmp(&other.rank)
+            .then(length(self).total_cmp(&length(other)))
     }
 }
 
@@ -340,6 +343,31 @@ impl Selection {
     #[must_use]
     pub fn rejected(&self) -> &[Candidate] {
         &self.candidates[self.accepted..]
+    }
+}
+
+/// One screw with one number of washers: what the choice among the numbers needs.
+struct Trial {
+    added: usize,
+    grip: Spread<Length>,
+    jam_margin: Length,
+    protrusion_min: Length,
+    protrusion_max: Length,
+    too_short: bool,
+    fits: bool,
+    needs_cut: bool,
+}
+
+impl Trial {
+    /// Order of preference among the numbers of washers for one screw. The shear planes, which
+    /// come before these in [`Candidate::compare`], are the same for all of them.
+    fn order(&self) -> (bool, bool, usize) {
+        (!self.fits, self.needs_cut, self.added)
+    }
+
+    /// Whether no further washer can make it better.
+    fn is_final(&self) -> bool {
+        self.too_short || (self.fits && !self.needs_cut)
     }
 }
 
@@ -460,26 +488,47 @@ impl<'a> LengthSearch<'a> {
             ),
             None => (0, 0),
         };
+        let mut best = self.trial(screw, 0);
+        // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
+        // short, more washers cannot help.
+        for added in 1..=available {
+            if best.is_final() {
+                break;
+            }
+            let next = self.trial(screw, added);
+            if next.too_short {
+                break;
+            }
+            if next.order() < best.order() {
+                best = next;
+            }
+        }
         let mut counts = [0_usize; 3];
         for position in self.stack.plane_positions() {
             counts[screw.zone_at(position.max) as usize] += 1;
         }
-        let mut best = self.with_washers(screw, counts, start, 0);
-        // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
-        // short, more washers cannot help.
-        for added in 1..=available {
-            let next = self.with_washers(screw, counts, start, added);
-            if next.protrusion_min < self.least_protrusion() - SAME_LENGTH {
-                break;
-            }
-            if next.compare(&best) == Ordering::Less {
-                best = next;
-            }
+        let mut candidate = Candidate {
+            screw,
+            washers_added: best.added,
+            washers_under_nut: start + best.added,
+            grip: best.grip,
+            jam_margin: best.jam_margin,
+            protrusion_min: best.protrusion_min,
+            protrusion_max: best.protrusion_max,
+            planes_on_shank: counts[Zone::Shank as usize],
+            planes_in_run_out: counts[Zone::RunOut as usize],
+            planes_in_thread: counts[Zone::Thread as usize],
+            cut: None,
+            reasons: [None; 3],
+            rank: Candidate::rank(counts, &best),
+        };
+        if best.needs_cut {
+            candidate.cut = self.cut(&candidate);
         }
-        if !best.fits() {
-            best.reasons = self.reasons(&best, available);
+        if !best.fits {
+            candidate.reasons = self.reasons(&candidate, available);
         }
-        best
+        candidate
     }
 
     fn pitch(&self) -> Length {
@@ -490,49 +539,28 @@ impl<'a> LengthSearch<'a> {
         self.rules.protrusion_min * self.pitch()
     }
 
-    fn with_washers(
-        &self,
-        screw: ScrewLength,
-        counts: [usize; 3],
-        start: usize,
-        added: usize,
-    ) -> Candidate {
+    /// One screw with `added` more washers under the nut.
+    fn trial(&self, screw: ScrewLength, added: usize) -> Trial {
         let grip = self.stack.grip_with(added);
-        let mut candidate = Candidate {
-            screw,
-            washers_added: added,
-            washers_under_nut: start + added,
-            grip,
-            jam_margin: grip.min - screw.grip_gaging_length_max,
-            protrusion_min: screw.min - grip.max - self.nut_height.max,
-            protrusion_max: screw.max - grip.min - self.nut_height.min,
-            planes_on_shank: counts[Zone::Shank as usize],
-            planes_in_run_out: counts[Zone::RunOut as usize],
-            planes_in_thread: counts[Zone::Thread as usize],
-            cut: None,
-            reasons: [None; 4],
+        let jam_margin = grip.min - screw.grip_gaging_length_max;
+        let protrusion_min = screw.min - grip.max - self.nut_height.max;
+        let protrusion_max = screw.max - grip.min - self.nut_height.min;
+        let too_short = protrusion_min < self.least_protrusion() - SAME_LENGTH;
+        let clears = jam_margin >= self.rules.clear_threads_min * self.pitch() - SAME_LENGTH;
+        let too_long = match self.rules.protrusion_max {
+            Some(limit) => protrusion_max > limit * self.pitch() + SAME_LENGTH,
+            None => false,
         };
-        candidate.cut = self.cut(&candidate);
-        candidate.reasons[0] = self.first_reason(&candidate);
-        candidate
-    }
-
-    /// One reason why a candidate does not fit; the ranking needs to know only whether there is one.
-    fn first_reason(&self, candidate: &Candidate) -> Option<Reason> {
-        let missing = self.least_protrusion() - candidate.protrusion_min;
-        if missing > SAME_LENGTH {
-            return Some(Reason::TooShort { by: missing });
-        }
-        let jam = self.jam_reason(candidate);
-        if jam.is_some() {
-            return jam;
-        }
-        match (self.rules.protrusion_max, self.rules.cut) {
-            (Some(limit), CutRule::Never) => {
-                let excess = candidate.protrusion_max - limit * self.pitch();
-                (excess > SAME_LENGTH).then_some(Reason::TooLong { by: excess })
-            }
-            _ => None,
+        let may_cut = self.rules.cut != CutRule::Never;
+        Trial {
+            added,
+            grip,
+            jam_margin,
+            protrusion_min,
+            protrusion_max,
+            too_short,
+            fits: clears && !too_short && (!too_long || may_cut),
+            needs_cut: too_long && may_cut,
         }
     }
 
@@ -548,7 +576,7 @@ impl<'a> LengthSearch<'a> {
         let washers_needed = self
             .stack
             .washers_under_nut()
-            .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as usize);
+            .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as u16);
         Some(if candidate.jam_margin < -SAME_LENGTH {
             Reason::NutJams {
                 by: -candidate.jam_margin,
@@ -563,7 +591,7 @@ impl<'a> LengthSearch<'a> {
     }
 
     /// All reasons why a candidate does not fit.
-    fn reasons(&self, candidate: &Candidate, available: usize) -> [Option<Reason>; 4] {
+    fn reasons(&self, candidate: &Candidate, available: usize) -> [Option<Reason>; 3] {
         let short = self.least_protrusion() - candidate.protrusion_min;
         let too_short = (short > SAME_LENGTH).then_some(Reason::TooShort { by: short });
         let jam = self.jam_reason(candidate);
@@ -577,8 +605,10 @@ impl<'a> LengthSearch<'a> {
                     washers_needed: Some(washers),
                     ..
                 },
-            ) if too_short.is_none() && washers <= available => {
-                let grip = self.stack.grip_with(candidate.washers_added + washers);
+            ) if too_short.is_none() && usize::from(washers) <= available => {
+                let grip = self
+                    .stack
+                    .grip_with(candidate.washers_added + usize::from(washers));
                 let by = self.least_protrusion()
                     - (candidate.screw.min - grip.max - self.nut_height.max);
                 (by > SAME_LENGTH).then_some(Reason::WashersMakeItShort { washers, by })
@@ -592,8 +622,9 @@ impl<'a> LengthSearch<'a> {
             }
             _ => None,
         };
-        // In use order and without gaps, so that the first entry tells whether there is any.
-        let mut reasons = [None; 4];
+        // Without gaps, so that the first entry tells whether there is any. Three slots do: washers
+        // can only make a bolt short that is not too short without them.
+        let mut reasons = [None; 3];
         for (slot, reason) in reasons.iter_mut().zip(
             [too_short, jam, washers_short, too_long]
                 .into_iter()

@@ -86,7 +86,6 @@ impl Stack {
     /// # Ok(())
     /// # }
     /// ```
-    #[must_use]
     pub fn builder() -> StackBuilder {
         StackBuilder::default()
     }
@@ -372,10 +371,9 @@ impl StackBuilder {
                 )
             });
         }
-        if let Some(pair) = planes.windows(2).find(|pair| pair[0] == pair[1]) {
+        if let Some([twice, _]) = planes.windows(2).find(|pair| pair[0] == pair[1]) {
             return Err(Error::Mismatch(alloc::format!(
-                "shear plane {} is given twice",
-                pair[0]
+                "shear plane {twice} is given twice"
             )));
         }
         for layer in self.washers_under_head.iter().chain(&self.plies) {

@@ -179,7 +179,7 @@ fn missing(quantity: &'static str, grade: BoltGrade) -> Error {
 /// Capacity of one bolt in shear, all planes loaded alike.
 ///
 /// The load is carried to the planes in equal shares, so n planes carry n times the weakest:
-/// F = n min(R_k). Methods of some codes add unequal planes instead; this one does not.
+/// `F = n min(R_k)`. Methods of some codes add unequal planes instead; this one does not.
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

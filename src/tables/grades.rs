@@ -41,6 +41,7 @@ pub enum YieldMeasure {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
+#[allow(clippy::struct_excessive_bools)] // one per kind of product the standard names
 pub struct SaeGradeRow {
     /// Grade.
     pub grade: SaeGrade,

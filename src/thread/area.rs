@@ -34,20 +34,29 @@ pub(crate) fn circle(diameter: Length) -> Area {
     FRAC_PI_4 * (diameter * diameter)
 }
 
-/// Refuses a diameter and pitch that leave no material inside the thread.
+/// The circle left inside the thread. Refuses a diameter and pitch that leave none.
 #[inline]
 fn section(diameter: Length, pitch: Length, loss: f64) -> Result<Area, Error> {
-    positive("pitch", pitch)?;
-    positive("nominal diameter", diameter)?;
     let effective = diameter - loss * pitch;
-    if effective.value > 0.0 {
+    // With a positive pitch and section the diameter is positive too; NaN fails every comparison.
+    let sound = pitch.value > 0.0 && pitch.value < f64::INFINITY;
+    if sound && effective.value > 0.0 && diameter.value < f64::INFINITY {
         Ok(circle(effective))
     } else {
-        Err(out_of_range(
+        Err(section_error(diameter, pitch, loss))
+    }
+}
+
+#[cold]
+fn section_error(diameter: Length, pitch: Length, loss: f64) -> Error {
+    let bounds = positive("pitch", pitch).and_then(|_| positive("nominal diameter", diameter));
+    match bounds {
+        Err(error) => error,
+        Ok(_) => out_of_range(
             "nominal diameter",
             diameter,
             Allowed::AtLeast((loss * pitch).into()),
-        ))
+        ),
     }
 }
 
@@ -105,7 +114,6 @@ pub fn unified(diameter: Length, pitch: Length) -> Result<Area, Error> {
 #[inline]
 pub fn unified_high_strength(minimum_pitch_diameter: Length, pitch: Length) -> Result<Area, Error> {
     // pi (d2/2 - 3H/16)^2 = (pi/4) (d2 - 3H/8)^2
-    positive("minimum pitch diameter", minimum_pitch_diameter)?;
     section(minimum_pitch_diameter, pitch, 0.375 * H_PER_PITCH)
 }
 
@@ -137,7 +145,7 @@ pub fn metric(diameter: Length, pitch: Length) -> Result<Area, Error> {
 
 /// Area of a Unified thread at the minor diameter, Ar = (pi/4) (D - 1.299038/n)^2.
 ///
-/// This is the "section at minor diameter at D - 2 h_b" of the handbook tables, h_b = 3H/4.
+/// This is the "section at minor diameter at `D - 2 h_b`" of the handbook tables, `h_b = 3H/4`.
 ///
 /// Source: Machinery's Handbook, thread tables; Shigley, Mechanical Engineering Design, 9th ed.,
 /// Table 8-2.

@@ -112,6 +112,8 @@ pub(crate) fn serialize_spread_option<Q: Measured, S: Serializer>(
     spread.map(AsSpread).serialize(serializer)
 }
 
+// serde's `serialize_with` hands over a reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
 pub(crate) fn serialize_ratio<S: Serializer>(
     ratio: &Ratio,
     serializer: S,
