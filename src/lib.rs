@@ -1,4 +1,96 @@
-//! placeholder
+//! Reference tables for bolts, screws, nuts and washers as typed, sourced data, and the
+//! calculations that turn them into a decision about one bolted joint: which diameter and grade,
+//! which length so that the plain shank and not the thread crosses every shear plane while the nut
+//! still clamps, which washers, where to cut, what the bolt carries across its axis, and what
+//! torque gives what preload.
+//!
+//! # A joint from end to end
+//!
+//! ```
+//! use shankline::prelude::*;
+//! use shankline::units::kip;
+//! # fn main() -> Result<(), shankline::Error> {
+//! let thread: Thread = "3/4-10 UNC".parse()?;
+//! let strength = SaeGrade::Grade8.strength(thread.nominal_diameter())?;
+//!
+//! // The parts, from the tables.
+//! let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread)?;
+//! let nut = Nut::find(NutStyle::InsertLockNe, &thread)?;
+//! let washer = Washer::find(WasherStyle::TypeANarrow, &thread)?;
+//!
+//! // What the bolt goes through.
+//! let stack = Stack::builder()
+//!     .ply("ear", inches(0.500).plus_minus(inches(0.015)))
+//!     .ply("tongue", inches(1.000).plus_minus(inches(0.020)))
+//!     .ply("ear", inches(0.500).plus_minus(inches(0.015)))
+//!     .shear_planes([1, 2])
+//!     .washers_under_nut(washer.thickness()?, 1)
+//!     .build()?;
+//!
+//! // Which stock length, and why not the others.
+//! let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+//! let selection = LengthSearch::new(&stack, &screws, nut.height()?, rules)?.run()?;
+//! let best = selection.best().expect("a length fits");
+//! assert_eq!(best.screw.nominal, inches(4.0));
+//!
+//! // What it carries: both planes cut full shank, in the worst case.
+//! let planes: Vec<Zone> = stack.planes(&best.screw).map(|plane| plane.worst).collect();
+//! let method = ShearMethod::DistortionEnergy { basis: ShearBasis::Yield, design_factor: 2.0 };
+//! let shear = bolt_shear(&thread, &strength, &planes, method)?;
+//! assert!((shear.allowable.get::<kip>() - 33.1).abs() < 0.05);
+//!
+//! // And how tight.
+//! let proof = strength.loads(&thread).proof.expect("grade 8 has a proof load");
+//! let form = ShortForm::new(NutFactor::new(0.15, 0.18, 0.22)?, thread.nominal_diameter())?;
+//! let torque = form.torque(PreloadTarget::Reusable.fraction() * proof)?;
+//! let preload = form.preload(torque.nominal)?;
+//! assert!(preload.min < preload.nominal && preload.nominal < preload.max);
+//! # Ok(())
+//! # }
+//! ```
+//!
+//! # Where things are
+//!
+//! | module | holds |
+//! |---|---|
+//! | [`tables`] | rows and look-ups: threads, grades, nuts, screws, washers; each with its source |
+//! | [`thread`] | designations, basic profile, stress areas |
+//! | [`material`] | grades and classes; strength at a size; proof, yield and tensile loads |
+//! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
+//! | [`strength`] | capacity of a bolt in shear, by named methods |
+//! | [`preload`] | torque to preload and back; share of the proof load |
+//! | [`joint`] | stack, shear planes, length selection, cut |
+//! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
+//! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
+//!
+//! Modules depend on those above them in this order only: units, source, tables, thread and
+//! material, parts, strength and preload, joint.
+//!
+//! # Conventions
+//!
+//! - Every quantity with a unit is a [`uom`] type; plain coefficients are `f64`.
+//! - A function that can be asked nonsense returns a [`Result`]; [`Error`] names the quantity, the
+//!   value with its unit and what is permitted. NaN, infinity, zero and negative values are refused
+//!   where they have no meaning. Nothing panics on any input, and no table is extrapolated.
+//! - [`Spread`] holds minimum, nominal and maximum of a toleranced value. Verdicts are worst case.
+//! - A capacity says what it is: nominal, design or allowable, by one publisher in one edition.
+//! - Values recalled rather than read carry [`Basis::Memory`](source::Basis), and the parts that
+//!   rest on them return a [`Caution`](caution::Caution).
+//!
+//! # Features
+//!
+//! | feature | default | what for |
+//! |---|---|---|
+//! | `std` | yes | rounding from the standard library |
+//! | `libm` | no | rounding from `libm`, without the standard library (an allocator is needed) |
+//! | `serde` | no | inputs from and results to data files; see [`units`] on quantities |
+//!
+//! # Caution
+//!
+//! Results are estimates from published tables and formulas, not a certification. Local codes and
+//! the maker's instructions rule. Where a failure can hurt someone, a licensed engineer must check
+//! the joint.
+
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
@@ -45,3 +137,8 @@ pub mod prelude {
         square_millimetres,
     };
 }
+
+/// Keeps the code in the README compiling.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+struct ReadmeExamples;

@@ -200,8 +200,9 @@ impl Reason {
     pub fn text(&self, system: UnitSystem) -> String {
         let washers = |needed: &Option<u16>| match needed {
             Some(1) => String::from(" (1 more washer would clear it)"),
-            Some(count) => format!(" ({count} more washers would clear it)"),
-            None => String::new(),
+            Some(count @ 2..=5) => format!(" ({count} more washers would clear it)"),
+            // Nobody stacks more than that.
+            _ => String::new(),
         };
         match self {
             Self::TooShort { by } => format!("too short by {}", shown(*by, system)),

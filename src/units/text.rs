@@ -364,6 +364,7 @@ pub fn inch_fraction(length: Length) -> Option<String> {
 mod tests {
     use super::*;
     use crate::units::{inches, ksi, millimetres, newton_metres, newtons};
+    use alloc::{format, string::ToString};
 
     #[test]
     fn reads_what_people_write() {

@@ -1,0 +1,80 @@
+//! The counts in `tables/README.md` are written by this test, not by hand:
+//! `UPDATE_TABLES=1 cargo test --test tables_readme`.
+
+mod support;
+
+use std::{collections::BTreeMap, fmt::Write, fs};
+
+use support::{repository, tables};
+
+const BEGIN: &str = "<!-- counts: written by tests/tables_readme.rs -->\n";
+const END: &str = "<!-- end of counts -->\n";
+
+fn counts() -> String {
+    let mut text = String::from(
+        "| table | rows | published | reproduced | computed | memory | other cells from memory |\n\
+         |---|---|---|---|---|---|---|\n",
+    );
+    let mut total = BTreeMap::<&str, usize>::new();
+    let mut all_rows = 0;
+    for table in tables() {
+        if table.name == "sources" {
+            writeln!(text, "| `sources.csv` | {} | | | | | |", table.rows.len()).unwrap();
+            continue;
+        }
+        let basis = table.column("basis");
+        let count = |word: &str| table.rows.iter().filter(|row| row[basis] == word).count();
+        let mut partly = Vec::new();
+        for (index, field) in table.fields.iter().enumerate() {
+            if field.name.ends_with("_basis") {
+                let weak = table
+                    .rows
+                    .iter()
+                    .filter(|row| row[index] == "memory" && row[basis] != "memory")
+                    .count();
+                if weak > 0 {
+                    let what = field.name.trim_end_matches("_basis").replace('_', " ");
+                    partly.push(format!("{what} of {weak} rows"));
+                }
+            }
+        }
+        let words = ["published", "reproduced", "computed", "memory"];
+        writeln!(
+            text,
+            "| `{}.csv` | {} | {} | {} |",
+            table.name,
+            table.rows.len(),
+            words.map(|word| count(word).to_string()).join(" | "),
+            partly.join(", ")
+        )
+        .unwrap();
+        for word in words {
+            *total.entry(word).or_default() += count(word);
+        }
+        all_rows += table.rows.len();
+    }
+    writeln!(
+        text,
+        "| **all but sources** | **{all_rows}** | {} | {} | {} | {} | |",
+        total["published"], total["reproduced"], total["computed"], total["memory"]
+    )
+    .unwrap();
+    text
+}
+
+#[test]
+fn counts_in_the_readme_are_current() {
+    let path = repository("tables/README.md");
+    let text = fs::read_to_string(&path).unwrap();
+    let (before, rest) = text.split_once(BEGIN).expect("no start mark");
+    let (old, after) = rest.split_once(END).expect("no end mark");
+    let new = counts();
+    if old == new {
+        return;
+    }
+    assert!(
+        std::env::var_os("UPDATE_TABLES").is_some(),
+        "the counts are not current: run UPDATE_TABLES=1 cargo test --test tables_readme"
+    );
+    fs::write(&path, format!("{before}{BEGIN}{new}{END}{after}")).unwrap();
+}
