@@ -79,6 +79,11 @@ impl Caution {
 }
 
 /// The cautions that go with every result of this crate.
+///
+/// ```
+/// use shankline::caution;
+/// assert!(caution::GENERAL.iter().all(|caution| caution.to_string().ends_with('.')));
+/// ```
 pub const GENERAL: [Caution; 2] = [Caution::Estimate, Caution::QualifiedEngineer];
 
 impl fmt::Display for Caution {

@@ -103,6 +103,12 @@ fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) 
 }
 
 /// What is wrong with the text of a quantity.
+///
+/// ```
+/// use shankline::{Error, error::TextProblem, units::{Length, parse}};
+/// let error = parse::<Length>("12").unwrap_err();
+/// assert!(matches!(error, Error::QuantityText { problem: TextProblem::NoUnit, .. }));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[non_exhaustive]
 pub enum TextProblem {
@@ -117,6 +123,12 @@ pub enum TextProblem {
 }
 
 /// What is wrong with a thread designation.
+///
+/// ```
+/// use shankline::{Error, error::DesignationProblem, thread::Thread};
+/// let error = "M12x".parse::<Thread>().unwrap_err();
+/// assert!(matches!(error, Error::Designation { problem: DesignationProblem::Pitch, position: 4, .. }));
+/// ```
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum DesignationProblem {
@@ -151,6 +163,11 @@ pub enum DesignationProblem {
 }
 
 /// The range a value would have had to lie in.
+///
+/// ```
+/// use shankline::error::Allowed;
+/// assert_eq!(Allowed::FromTo(1.0.into(), 2.0.into()).to_string(), "from 1 to 2");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum Allowed {
@@ -185,6 +202,11 @@ impl fmt::Display for Allowed {
 }
 
 /// A value of any kind, for messages.
+///
+/// ```
+/// use shankline::{error::Amount, units::inches};
+/// assert_eq!(Amount::from(inches(0.5)).to_string(), "12.700 mm (0.5000 in)");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum Amount {

@@ -13,6 +13,14 @@ use crate::units::{Area, Force, Length, Stress};
 /// Grades of SAE J429.
 ///
 /// Grade 4 and 8.1 are studs only, 5.1 is for screw and washer assemblies, 7 is withdrawn.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!(SaeGrade::Grade8.strength(inches(0.5))?.proof_stress, Some(ksi(120.0)));
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum SaeGrade {
@@ -39,6 +47,14 @@ pub enum SaeGrade {
 }
 
 /// Property classes of ISO 898-1.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!(PropertyClass::Class10_9.strength(millimetres(12.0))?.proof_stress, Some(megapascals(830.0)));
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum PropertyClass {

@@ -33,6 +33,11 @@ pub use crate::tables::nuts::{Locking, Nut, NutStyle};
 pub use crate::tables::washers::{Washer, WasherStyle};
 
 /// Kinds of screw this crate knows the body lengths of.
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert_eq!(ScrewProduct::Iso4014.to_string(), "hexagon bolt ISO 4014");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
@@ -64,6 +69,20 @@ impl fmt::Display for ScrewProduct {
 /// The lengths that matter of one screw.
 ///
 /// Plain data: a caller may also fill it in from measurements of a bolt in the hand.
+///
+/// ```
+/// use shankline::prelude::*;
+/// // A bolt in the hand, measured: 100 mm long, 60 mm plain, thread usable from 65 mm.
+/// let bolt = ScrewLength {
+///     nominal: millimetres(100.0),
+///     min: millimetres(100.0),
+///     max: millimetres(100.0),
+///     body_length_min: millimetres(60.0),
+///     grip_gaging_length_max: millimetres(65.0),
+///     fully_threaded: false,
+/// };
+/// assert_eq!(bolt.zone_at(millimetres(62.0)), Zone::RunOut);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ScrewLength {
@@ -103,6 +122,12 @@ pub struct ScrewLength {
 }
 
 /// What a point along a screw is sure to be, for strength and for clamping.
+///
+/// ```
+/// use shankline::prelude::*;
+/// // From the head: shank, then run-out, then thread.
+/// assert!(Zone::Shank < Zone::RunOut && Zone::RunOut < Zone::Thread);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(
     feature = "serde",

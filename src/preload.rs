@@ -23,6 +23,15 @@ use crate::units::{Force, Length, Ratio, Torque, percent};
 /// K is not a friction coefficient: it lumps thread friction, face friction and geometry, and
 /// belongs to one finish, one lubricant and a range of sizes. Published means lie from about 0.09
 /// (anti-seize) to 0.5 (dry plating), and a single condition easily spreads by a third.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let oiled = NutFactor::new(0.15, 0.18, 0.22)?;
+/// assert!(oiled.min() < oiled.nominal() && oiled.nominal() < oiled.max());
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -118,6 +127,18 @@ impl NutFactor {
 /// nut is not in it: add that to T, or take it off before asking for F.
 ///
 /// Source: Shigley, Mechanical Engineering Design, 9th ed., Eq. 8-27; supplier torque guides.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use uom::si::torque::newton_meter;
+/// use shankline::uom;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let form = ShortForm::new(NutFactor::new(0.15, 0.20, 0.25)?, millimetres(16.0))?;
+/// let torque = form.torque(newtons(50e3))?;
+/// assert!((torque.nominal.get::<newton_meter>() - 160.0).abs() < 1e-9);
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ShortForm {
@@ -231,6 +252,11 @@ where
 }
 
 /// How much of the proof load a preload should use.
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert!(PreloadTarget::Reusable.fraction() < PreloadTarget::Permanent.fraction());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
@@ -267,6 +293,15 @@ impl PreloadTarget {
 }
 
 /// A preload beside the proof load of its bolt.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let usage = proof_use(Spread::exact(newtons(80e3)), newtons(100e3), PreloadTarget::Reusable)?;
+/// assert!(matches!(usage.caution, Some(Caution::PreloadAboveTarget { .. })));
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

@@ -29,6 +29,11 @@ pub enum Basis {
 
 impl Basis {
     /// Whether nobody has read this value for this crate, so that its user must be told.
+    ///
+    /// ```
+    /// use shankline::source::Basis;
+    /// assert!(Basis::Memory.is_weak() && !Basis::Computed.is_weak());
+    /// ```
     #[must_use]
     pub const fn is_weak(self) -> bool {
         matches!(self, Self::Memory)
@@ -47,6 +52,15 @@ impl fmt::Display for Basis {
 }
 
 /// A document a value comes from. One row of `tables/sources.csv`.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let source = SaeGrade::Grade5.strength(inches(0.5))?.provenance.source;
+/// assert_eq!(source.to_string(), "SAE J429, Table 1");
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

@@ -87,6 +87,11 @@ impl<T: Add<Output = T>> Add for Spread<T> {
 }
 
 /// Lengths with a tolerance, written as on a drawing.
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert_eq!(inches(0.5).plus_minus(inches(0.0)), Spread::exact(inches(0.5)));
+/// ```
 pub trait PlusMinus {
     /// This value with the same tolerance either way.
     ///

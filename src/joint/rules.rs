@@ -43,6 +43,12 @@ pub struct LengthRules {
 }
 
 /// Whether and how a bolt may be cut to length.
+///
+/// ```
+/// use shankline::prelude::*;
+/// let drilled = LengthRules { cut: CutRule::Never, ..LengthRules::fabrication(UnitSystem::Si) };
+/// assert_ne!(drilled.cut, CutRule::usual(UnitSystem::Si));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",

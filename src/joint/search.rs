@@ -25,6 +25,21 @@ use crate::units::{Length, UnitSystem, shown};
 /// depend on the order of the lengths.
 ///
 /// Source: ASME B18.2.1-2010, 4.7, for LB and LG; the method is worst-case arithmetic on them.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// # let thread: Thread = "M10".parse()?;
+/// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+/// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let rules = LengthRules::fabrication(UnitSystem::Si);
+/// let search = LengthSearch::new(&stack, &screws, nut, rules)?;
+/// assert_eq!(search.run()?.best().unwrap().screw.nominal, millimetres(55.0));
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct LengthSearch<'a> {
     stack: &'a Stack,
@@ -34,6 +49,23 @@ pub struct LengthSearch<'a> {
 }
 
 /// One length with the best number of washers for it.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// # let thread: Thread = "M10".parse()?;
+/// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+/// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let rules = LengthRules::fabrication(UnitSystem::Si);
+/// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+/// let best = selection.best().unwrap();
+/// assert_eq!((best.planes_on_shank, best.planes_in_thread), (1, 0));
+/// assert!(best.jam_margin > millimetres(0.0));
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -83,6 +115,23 @@ pub struct Candidate {
 }
 
 /// How a bolt is cut to length.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// # let thread: Thread = "M10".parse()?;
+/// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+/// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let rules = LengthRules::fabrication(UnitSystem::Si);
+/// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+/// let cut = selection.best().unwrap().cut.unwrap(); // 55 mm sticks out 5.3 threads at most
+/// assert_eq!((cut.length, cut.removed), (millimetres(53.0), millimetres(55.0) - millimetres(53.0)));
+/// assert!(cut.holds_window);
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -124,6 +173,13 @@ pub struct Cut {
 }
 
 /// Why a length will not do.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::joint::Reason;
+/// let reason = Reason::TooShort { by: millimetres(2.5) };
+/// assert_eq!(reason.text(UnitSystem::Si), "too short by 2.50 mm");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -255,6 +311,23 @@ impl Candidate {
     }
 
     /// Why the length will not do; nothing if it fits.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::joint::Reason;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let search = LengthSearch::new(&stack, &screws, nut, rules)?;
+    /// let short = search.assess(screws.length(millimetres(45.0))?)?;
+    /// assert!(matches!(short.reasons().next(), Some(Reason::TooShort { .. })));
+    /// # Ok(())
+    /// # }
+    /// ```
     pub fn reasons(&self) -> impl Iterator<Item = &Reason> {
         self.reasons.iter().flatten()
     }
@@ -303,6 +376,21 @@ impl Candidate {
 }
 
 /// Every stock length, best first: those that fit, then those that do not.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// # let thread: Thread = "M10".parse()?;
+/// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+/// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let rules = LengthRules::fabrication(UnitSystem::Si);
+/// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+/// assert_eq!(selection.accepted().len() + selection.rejected().len(), screws.stock_lengths().count());
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
@@ -335,12 +423,47 @@ impl Selection {
     }
 
     /// The lengths that fit, best first.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// assert_eq!(selection.accepted().first(), selection.best());
+    /// # Ok(())
+    /// # }
+    /// ```
     #[must_use]
     pub fn accepted(&self) -> &[Candidate] {
         &self.candidates[..self.accepted]
     }
 
     /// The lengths that do not fit, with their reasons; the least bad first.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
+    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// for other in selection.rejected() {
+    ///     for reason in other.reasons() {
+    ///         println!("{}: {}", shown(other.screw.nominal, UnitSystem::Si), reason.text(UnitSystem::Si));
+    ///     }
+    /// }
+    /// # assert!(!selection.rejected().is_empty());
+    /// # Ok(())
+    /// # }
+    /// ```
     #[must_use]
     pub fn rejected(&self) -> &[Candidate] {
         &self.candidates[self.accepted..]

@@ -8,6 +8,13 @@ use crate::spread::{Spread, ordered};
 use crate::units::{Length, millimetres};
 
 /// One ply or washer of a stack.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::joint::Layer;
+/// let web = Layer { name: "web".into(), thickness: millimetres(12.0).plus_minus(millimetres(0.5)) };
+/// assert_eq!(web.thickness.nominal, millimetres(12.0));
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -29,6 +36,16 @@ pub struct Layer {
 ///
 /// Its invariants hold by construction: at least one ply, every thickness positive and in order,
 /// every shear plane between two plies.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = millimetres(10.0).plus_minus(millimetres(0.3));
+/// let stack = Stack::builder().ply("left", plate).ply("right", plate).shear_planes([1]).build()?;
+/// assert_eq!((stack.plies().len(), stack.shear_planes()), (2, &[1][..]));
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -54,6 +71,18 @@ pub struct Stack {
 }
 
 /// A shear plane seen against one screw.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = Spread::exact(millimetres(10.0));
+/// let stack = Stack::builder().ply("left", plate).ply("right", plate).shear_planes([1]).build()?;
+/// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M10".parse()?)?;
+/// let plane = stack.planes(&screws.length(millimetres(35.0))?).next().unwrap();
+/// assert_eq!((plane.after_ply, plane.worst), (1, Zone::Thread)); // threaded to the head
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Plane {
@@ -254,6 +283,13 @@ pub(super) fn count_as_f64(count: usize) -> f64 {
 
 /// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
 /// [`build`](Self::build).
+///
+/// ```
+/// use shankline::prelude::*;
+/// let builder = Stack::builder().ply("plate", Spread::exact(millimetres(10.0)));
+/// assert!(builder.clone().build().is_ok());
+/// assert!(builder.shear_planes([1]).build().is_err()); // one ply has no shear plane
+/// ```
 #[derive(Clone, Debug, Default, PartialEq)]
 #[must_use]
 pub struct StackBuilder {

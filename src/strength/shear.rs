@@ -27,6 +27,12 @@ use crate::units::{Force, Stress};
 const DISTORTION_ENERGY: f64 = 0.577;
 
 /// The tensile property a machine-design shear check starts from.
+///
+/// ```
+/// use shankline::prelude::*;
+/// let homework = ShearMethod::DistortionEnergy { basis: ShearBasis::Yield, design_factor: 2.0 };
+/// assert_eq!(homework.to_string(), "distortion energy, yield");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
@@ -41,6 +47,12 @@ pub enum ShearBasis {
 }
 
 /// Editions of AISC 360, Specification for Structural Steel Buildings.
+///
+/// ```
+/// use shankline::prelude::*;
+/// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2016 };
+/// assert_eq!(method.to_string(), "AISC 360-16 J3.6");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[non_exhaustive]
@@ -60,6 +72,18 @@ pub enum AiscEdition {
 }
 
 /// A published method for the shear capacity of a bolt.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "3/4-10 UNC".parse()?;
+/// let strength = SaeGrade::Grade5.strength(inches(0.75))?;
+/// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
+/// let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method)?;
+/// assert!(shear.design.unwrap() > shear.allowable);
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
@@ -180,6 +204,19 @@ fn missing(quantity: &'static str, grade: BoltGrade) -> Error {
 ///
 /// The load is carried to the planes in equal shares, so n planes carry n times the weakest:
 /// `F = n min(R_k)`. Methods of some codes add unequal planes instead; this one does not.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "M20".parse()?;
+/// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
+/// let method = ShearMethod::DistortionEnergy { basis: ShearBasis::Yield, design_factor: 2.0 };
+/// let shear = bolt_shear(&thread, &strength, &[Zone::Shank, Zone::Thread], method)?;
+/// assert_eq!((shear.planes, shear.governing_plane), (2, 2)); // the plane in thread is the weaker
+/// assert_eq!(shear.nominal, 2.0 * shear.plane_nominal);
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

@@ -10,6 +10,11 @@ use crate::source::{Basis, Provenance};
 use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
 
 /// Scale of a hardness value.
+///
+/// ```
+/// use shankline::tables::grades::{HardnessScale, SaeGradeRow};
+/// assert_eq!(SaeGradeRow::all()[0].core_hardness_scale, HardnessScale::RockwellB);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum HardnessScale {
     /// Rockwell B.
@@ -19,6 +24,11 @@ pub enum HardnessScale {
 }
 
 /// Which yield property ISO 898-1 states for a class.
+///
+/// ```
+/// use shankline::tables::grades::{PropertyClassRow, YieldMeasure};
+/// assert_eq!(PropertyClassRow::all()[0].yield_measure, YieldMeasure::LowerYield);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum YieldMeasure {
     /// Lower yield strength ReL, on a machined specimen.

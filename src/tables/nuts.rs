@@ -12,6 +12,11 @@ use crate::thread::Thread;
 use crate::units::{Length, ThermodynamicTemperature, celsius};
 
 /// Styles of nut. Inch styles are named as the trade names them, metric ones by their standard.
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert_eq!(Nut::of_style(NutStyle::Iso4032).len(), 29);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
@@ -137,6 +142,12 @@ pub enum NutStyle {
 }
 
 /// What keeps a nut from turning, or nothing.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::nuts::Locking;
+/// assert_eq!(NutStyle::Iso7042.locking(), Locking::AllMetal);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",

@@ -268,6 +268,11 @@ impl StockStep {
 }
 
 /// ISO product grade: how close the tolerances are.
+///
+/// ```
+/// use shankline::tables::screws::{HexScrew, ProductGrade};
+/// assert!(HexScrew::all().iter().any(|row| row.product_grade == ProductGrade::B));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub enum ProductGrade {
@@ -384,6 +389,13 @@ impl HexScrew {
 }
 
 /// ISO tolerance grade of a length, the same amount either way.
+///
+/// ```
+/// use shankline::tables::screws::{LengthTolerance, ToleranceGrade};
+/// use shankline::units::millimetres;
+/// let tolerance = |grade| LengthTolerance::find(grade, millimetres(60.0)).unwrap().tolerance;
+/// assert!(tolerance(ToleranceGrade::Js15) < tolerance(ToleranceGrade::Js17));
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum ToleranceGrade {
     /// js15: product grade A up to 150 mm.

@@ -8,6 +8,13 @@ use crate::source::{Basis, Provenance};
 use crate::units::{Area, Length, inches};
 
 /// Series of Unified threads.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::threads::UnifiedThread;
+/// let coarse = UnifiedThread::all().iter().filter(|row| row.series == UnifiedSeries::Unc);
+/// assert_eq!(coarse.count(), 33);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum UnifiedSeries {
@@ -55,6 +62,11 @@ impl UnifiedSeries {
 }
 
 /// Whether a standard prefers a size.
+///
+/// ```
+/// use shankline::tables::threads::{SizeChoice, UnifiedThread};
+/// assert_eq!(UnifiedThread::all()[0].choice, SizeChoice::Primary); // #0-80 UNF
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum SizeChoice {
     /// Preferred.
@@ -158,6 +170,12 @@ impl UnifiedThread {
 }
 
 /// Series of ISO metric threads.
+///
+/// ```
+/// use shankline::tables::threads::{MetricSeries, MetricThread};
+/// let coarse = MetricThread::all().iter().filter(|row| row.series == MetricSeries::Coarse);
+/// assert_eq!(coarse.count(), 40);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum MetricSeries {
     /// The coarse pitch, which a designation need not write.

@@ -12,6 +12,11 @@ use crate::thread::Thread;
 use crate::units::Length;
 
 /// Styles of washer.
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert_eq!(Washer::of_style(WasherStyle::F436).len(), 19);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",

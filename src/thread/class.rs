@@ -6,6 +6,11 @@ use core::{fmt, str::FromStr};
 use crate::error::Error;
 
 /// Tolerance class of a Unified thread: A external, B internal, a higher number is closer.
+///
+/// ```
+/// use shankline::thread::{ToleranceClass, UnifiedClass};
+/// assert!(ToleranceClass::Unified(UnifiedClass::Class3A).is_external());
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum UnifiedClass {
     /// Loose external thread.
@@ -24,6 +29,15 @@ pub enum UnifiedClass {
 
 /// Tolerance class of a metric thread: grade and position of the pitch diameter, and of the crest
 /// diameter where that differs (`6g`, `4g6g`, `6H`).
+///
+/// ```
+/// use shankline::thread::ToleranceClass;
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!("4g6g".parse::<ToleranceClass>()?.to_string(), "4g6g");
+/// assert_eq!("6g6g".parse::<ToleranceClass>()?.to_string(), "6g");
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct MetricClass {
     pitch: (u8, u8),

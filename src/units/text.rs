@@ -7,6 +7,11 @@ use super::{Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, Torque};
 use crate::error::{Error, TextProblem};
 
 /// The kinds of quantity that have a written form.
+///
+/// ```
+/// use shankline::units::{Dimension, Length, Measured};
+/// assert_eq!(Length::DIMENSION, Dimension::Length);
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum Dimension {
@@ -53,6 +58,12 @@ mod sealed {
 
 /// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress)
 /// and [`Torque`]. Implemented by this crate only.
+///
+/// ```
+/// use shankline::units::{Force, Measured, newtons};
+/// assert_eq!(newtons(5.0).base(), 5.0);
+/// assert_eq!(Force::from_base(5.0), newtons(5.0));
+/// ```
 pub trait Measured: Copy + sealed::Sealed {
     /// What kind of quantity this is.
     const DIMENSION: Dimension;
@@ -254,6 +265,11 @@ fn plain_decimal(text: &str) -> Option<f64> {
 }
 
 /// The units a reader wants to see.
+///
+/// ```
+/// use shankline::units::{UnitSystem, ksi, shown};
+/// assert_eq!(shown(ksi(120.0), UnitSystem::Si).to_string(), "827 MPa");
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(
     feature = "serde",
@@ -269,6 +285,11 @@ pub enum UnitSystem {
 }
 
 /// A quantity ready for `{}`; made by [`shown`].
+///
+/// ```
+/// use shankline::units::{UnitSystem, inches, shown};
+/// assert_eq!(format!("[{:>10.1}]", shown(inches(1.0), UnitSystem::Si)), "[   25.4 mm]");
+/// ```
 #[derive(Clone, Copy, Debug)]
 pub struct Shown {
     dimension: Dimension,
