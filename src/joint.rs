@@ -24,10 +24,12 @@
 //! # }
 //! ```
 
+mod candidate;
 mod rules;
 mod search;
 mod stack;
 
+pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use rules::{CutRule, LengthRules};
-pub use search::{Candidate, Cut, LengthSearch, Reason, Selection};
+pub use search::LengthSearch;
 pub use stack::{Layer, Plane, Stack, StackBuilder};

@@ -11,17 +11,22 @@
 //! # }
 //! ```
 
-use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
+use alloc::format;
 use core::fmt;
 
-use crate::error::{DesignationProblem, Error, out_of_range, positive};
+use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
-use crate::units::{Area, Length, inch_fraction, inches, millimetres};
+use crate::units::{Area, INCH, Length, inches};
 
 pub mod area;
 mod class;
 mod designation;
+mod label;
+
+use label::{
+    inch_label, metric_label, metric_near, trimmed, trimmed_number, unified_label, unified_near,
+};
 
 pub use class::{MetricClass, ToleranceClass, UnifiedClass};
 
@@ -518,7 +523,7 @@ impl fmt::Display for Thread {
         let mut text = match self.form {
             Form::Unified(row) => unified_label(row),
             Form::UnifiedSpecial(n) => {
-                let size = trimmed_number(self.diameter.value / crate::units::INCH);
+                let size = trimmed_number(self.diameter.value / INCH);
                 format!("{size}-{n} UNS")
             }
             Form::Metric(row) => metric_label(row),
@@ -527,90 +532,6 @@ impl fmt::Display for Thread {
             text = format!("{text}-{class}");
         }
         f.pad(&text)
-    }
-}
-
-fn unified_label(row: &UnifiedThread) -> String {
-    format!(
-        "{}-{} {}",
-        row.size,
-        row.threads_per_inch,
-        row.series.symbol()
-    )
-}
-
-fn metric_label(row: &MetricThread) -> String {
-    let diameter = trimmed(row.nominal_diameter);
-    match row.series {
-        MetricSeries::Coarse => format!("M{diameter}"),
-        MetricSeries::Fine => format!("M{diameter}x{}", trimmed(row.pitch)),
-    }
-}
-
-/// A length in millimetres, without trailing zeros.
-fn trimmed(length: Length) -> String {
-    trimmed_number(length.value * 1e3)
-}
-
-fn trimmed_number(value: f64) -> String {
-    let text = format!("{value:.5}");
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
-}
-
-fn inch_label(diameter: Length) -> String {
-    let name = inch_fraction(diameter)
-        .unwrap_or_else(|| trimmed_number(diameter.value / crate::units::INCH));
-    format!("{name} in")
-}
-
-/// Standard threads at a diameter, or the sizes either side of it.
-fn unified_near(diameter: Length) -> String {
-    let rows = UnifiedThread::of_diameter(diameter);
-    if !rows.is_empty() {
-        let names: Vec<String> = rows.iter().map(unified_label).collect();
-        return format!("at that diameter there are {}", names.join(", "));
-    }
-    let all = UnifiedThread::all();
-    let after = all.partition_point(|row| row.nominal_diameter < diameter);
-    neighbours(
-        after.checked_sub(1).map(|i| all[i].size.to_owned()),
-        all.get(after).map(|row| row.size.to_owned()),
-    )
-}
-
-fn metric_near(diameter: Length) -> String {
-    let rows = MetricThread::of_diameter(diameter);
-    if !rows.is_empty() {
-        let names: Vec<String> = rows.iter().map(metric_label).collect();
-        return format!("at that diameter there are {}", names.join(", "));
-    }
-    let all = MetricThread::all();
-    let after = all.partition_point(|row| row.nominal_diameter < diameter);
-    let name = |row: &MetricThread| format!("M{}", trimmed(row.nominal_diameter));
-    neighbours(
-        after.checked_sub(1).map(|i| name(&all[i])),
-        all.get(after).map(name),
-    )
-}
-
-fn neighbours(below: Option<String>, above: Option<String>) -> String {
-    match (below, above) {
-        (Some(below), Some(above)) => format!("the nearest sizes are {below} and {above}"),
-        (Some(one), None) | (None, Some(one)) => format!("the nearest size is {one}"),
-        (None, None) => "the table is empty".to_owned(),
-    }
-}
-
-/// What a designation that no standard thread answers to could have meant.
-fn not_standard_unified(diameter: Length) -> DesignationProblem {
-    DesignationProblem::NotStandard {
-        available: unified_near(diameter),
-    }
-}
-
-fn not_standard_metric(diameter_mm: f64) -> DesignationProblem {
-    DesignationProblem::NotStandard {
-        available: metric_near(millimetres(diameter_mm)),
     }
 }
 

@@ -13,7 +13,8 @@
 
 use core::str::FromStr;
 
-use super::{Thread, ToleranceClass, not_standard_metric, not_standard_unified};
+use super::label::{not_standard_metric, not_standard_unified};
+use super::{Thread, ToleranceClass};
 use crate::error::{DesignationProblem, Error};
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{INCH, Length, inches, millimetres};

@@ -1,0 +1,569 @@
+//! The screws of one product with one thread, at any length.
+
+use alloc::{format, string::ToString};
+use core::{fmt, iter};
+
+use super::{SAME_LENGTH, ScrewLength};
+use crate::caution::Caution;
+use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::source::{Basis, Provenance};
+use crate::tables::nanometres;
+use crate::tables::screws::{
+    CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance, ProductGrade,
+    StockLength, StockStep, ToleranceGrade,
+};
+use crate::thread::Thread;
+use crate::units::{Length, inches, millimetres};
+
+/// Kinds of screw this crate knows the body lengths of.
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert_eq!(ScrewProduct::Iso4014.to_string(), "hexagon bolt ISO 4014");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum ScrewProduct {
+    /// Hex cap screw, inch, ASME B18.2.1. Short ones are threaded to the head.
+    HexCapScrew,
+    /// Hexagon head bolt with shank, metric, ISO 4014.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_4014"))]
+    Iso4014,
+    /// Hexagon head screw threaded to the head, metric, ISO 4017.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_4017"))]
+    Iso4017,
+}
+
+impl fmt::Display for ScrewProduct {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::HexCapScrew => "hex cap screw ASME B18.2.1",
+            Self::Iso4014 => "hexagon bolt ISO 4014",
+            Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
+        })
+    }
+}
+
+/// All lengths of one product with one thread.
+///
+/// | product | thread length | body and grip gaging length | source |
+/// |---|---|---|---|
+/// | hex cap screw | LT = 2 D + 0.25 in, 2 D + 0.50 in over 6 in | LG = L - LT; LB = LG - Y, Y = 5 coarse pitches, also on fine threads | ASME B18.2.1-2010, 4.7 |
+/// | ISO 4014 | b = 2 d + 6, 2 d + 12 over 125 mm, 2 d + 25 over 200 mm | lg = l - b; ls = lg - 5 P | ISO 888, ISO 4014 |
+/// | threaded to the head | whole length | LB = 0; LG = 2.5 P (inch, to 1 in), 3.5 P (inch, above), a max = 3 P (ISO 4017) | inch: from memory; ISO 4017 |
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let screws = ScrewSeries::new(ScrewProduct::Iso4014, "M20".parse()?)?;
+/// let screw = screws.length(millimetres(110.0))?;
+/// assert!((screw.grip_gaging_length_max - millimetres(64.0)).abs() < millimetres(1e-9));
+/// assert!((screw.body_length_min - millimetres(51.5)).abs() < millimetres(1e-9));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ScrewSeries {
+    product: ScrewProduct,
+    thread: Thread,
+    rows: Rows,
+}
+
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Rows {
+    Inch {
+        dimensions: &'static HexCapScrew,
+        full_thread: Option<&'static FullThreadLimit>,
+        tolerances: &'static [CapScrewLengthTolerance],
+    },
+    Metric {
+        a: Option<&'static HexScrew>,
+        b: Option<&'static HexScrew>,
+    },
+}
+
+impl ScrewSeries {
+    /// The screws of a product with a thread.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if the product is not made with the thread: hex cap screws are Unified
+    /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let error = ScrewSeries::new(ScrewProduct::Iso4014, "M20x1.5".parse()?).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "M20x1.5 is not in the table of ISO 4014 and ISO 4017 screws; they have the coarse \
+    ///      pitch and sizes from M1.6 to M64",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn new(product: ScrewProduct, thread: Thread) -> Result<Self, Error> {
+        let diameter = thread.nominal_diameter();
+        let rows = match product {
+            ScrewProduct::HexCapScrew => {
+                use crate::tables::threads::UnifiedSeries::{Un8, Unc, Unf};
+                let series = thread.unified_row().map(|row| row.series);
+                HexCapScrew::find(diameter)
+                    .filter(|_| matches!(series, Some(Unc | Unf | Un8)))
+                    .map(|dimensions| Rows::Inch {
+                        dimensions,
+                        full_thread: FullThreadLimit::find(diameter),
+                        tolerances: CapScrewLengthTolerance::of_size(diameter),
+                    })
+                    .ok_or_else(|| Error::NotInTable {
+                        table: "the table of ASME B18.2.1 hex cap screws",
+                        wanted: thread.to_string(),
+                        available: "they have UNC, UNF or 8-UN threads and sizes from 1/4 to 3 in"
+                            .into(),
+                    })?
+            }
+            ScrewProduct::Iso4014 | ScrewProduct::Iso4017 => {
+                let a = HexScrew::find(diameter, ProductGrade::A);
+                let b = HexScrew::find(diameter, ProductGrade::B);
+                let coarse = thread.metric_row().is_some() && thread.is_coarse();
+                if !coarse || (a.is_none() && b.is_none()) {
+                    return Err(Error::NotInTable {
+                        table: "the table of ISO 4014 and ISO 4017 screws",
+                        wanted: thread.to_string(),
+                        available: "they have the coarse pitch and sizes from M1.6 to M64".into(),
+                    });
+                }
+                Rows::Metric { a, b }
+            }
+        };
+        Ok(Self {
+            product,
+            thread,
+            rows,
+        })
+    }
+
+    /// The product.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M8".parse()?)?;
+    /// assert_eq!(screws.product(), ScrewProduct::Iso4017);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn product(&self) -> ScrewProduct {
+        self.product
+    }
+
+    /// The thread.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M8".parse()?)?;
+    /// assert_eq!(screws.thread().to_string(), "M8");
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn thread(&self) -> Thread {
+        self.thread
+    }
+
+    /// Source of the head and thread dimensions.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "3/4-10 UNC".parse()?)?;
+    /// assert_eq!(screws.provenance().source.document, "ASME B18.2.1");
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn provenance(&self) -> Provenance {
+        match self.rows {
+            Rows::Inch { dimensions, .. } => dimensions.provenance,
+            // `new` made sure of one of them; the first rows of the table stand in for neither.
+            Rows::Metric { a, b } => a.or(b).unwrap_or(&HexScrew::all()[0]).provenance,
+        }
+    }
+
+    /// How the list of stock lengths and their range are known: for both systems from memory or
+    /// trade practice.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, source::Basis};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, "M20".parse()?)?;
+    /// assert_eq!(screws.stock_basis(), Basis::Memory);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn stock_basis(&self) -> Basis {
+        match self.rows {
+            Rows::Inch { .. } => StockStep::all()[0].provenance.basis,
+            Rows::Metric { a, b } => a.or(b).unwrap_or(&HexScrew::all()[0]).length_range_basis,
+        }
+    }
+
+    /// What the user of a screw must be told: whether one of its lengths was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
+    /// assert!(screws.caution(&screws.length(inches(4.0))?).is_none());
+    /// // How far from the head the thread of a short screw begins is known from memory only.
+    /// assert!(screws.caution(&screws.length(inches(1.0))?).is_some());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn caution(&self, screw: &ScrewLength) -> Option<Caution> {
+        let (value, provenance) = match self.rows {
+            Rows::Inch { dimensions, .. } if screw.fully_threaded => (
+                "unthreaded length under the head",
+                Provenance {
+                    source: dimensions.full_thread_run_out_source,
+                    basis: dimensions.full_thread_run_out_basis,
+                },
+            ),
+            _ => ("set of screw dimensions", self.provenance()),
+        };
+        Caution::from_memory(value, provenance)
+    }
+
+    /// The screw of a nominal length, by the rules of the product.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a length that is not positive and finite or outside the range of
+    /// the product; [`Error::NoValue`] where the standard's table has not been read at that size.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
+    /// assert!(screws.length(inches(1.5))?.fully_threaded);
+    /// assert!(!screws.length(inches(2.0))?.fully_threaded);
+    /// assert!(screws.length(inches(0.0)).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn length(&self, nominal: Length) -> Result<ScrewLength, Error> {
+        positive("nominal length", nominal)?;
+        match self.rows {
+            Rows::Inch {
+                dimensions,
+                full_thread,
+                tolerances,
+            } => self.inch_length(dimensions, full_thread, tolerances, nominal),
+            Rows::Metric { a, b } => self.metric_length(a, b, nominal),
+        }
+    }
+
+    fn inch_length(
+        &self,
+        dimensions: &HexCapScrew,
+        full_thread: Option<&FullThreadLimit>,
+        tolerances: &'static [CapScrewLengthTolerance],
+        nominal: Length,
+    ) -> Result<ScrewLength, Error> {
+        let no_value = |quantity, reason| Error::NoValue {
+            quantity,
+            subject: format!("{self} of that length"),
+            reason,
+        };
+        let unread = || {
+            no_value(
+                "limit of full-length threading",
+                "its row of ASME B18.2.1 Table 11 has not been read",
+            )
+        };
+        let tolerance = CapScrewLengthTolerance::among(tolerances, nominal)
+            .ok_or_else(|| no_value("length tolerance", "ASME B18.2.1 gives none there"))?;
+        let min = nominal - tolerance.tolerance_minus;
+        let max = nominal + tolerance.tolerance_plus;
+        let row = full_thread.ok_or_else(unread)?;
+        let full_max = row.full_thread_length_max.ok_or_else(unread)?;
+        // 2-1/2 in has no printed shortest screw with a body: it begins just above the limit.
+        let part_min = row.part_thread_length_min.unwrap_or(full_max);
+        if nominal <= full_max + SAME_LENGTH {
+            return ScrewLength {
+                nominal,
+                min,
+                max,
+                body_length_min: inches(0.0),
+                grip_gaging_length_max: dimensions.full_thread_run_out_max_pitches
+                    * self.thread.pitch(),
+                fully_threaded: true,
+            }
+            .checked();
+        }
+        if nominal < part_min - SAME_LENGTH {
+            return Err(out_of_range(
+                format!("nominal length of {self}"),
+                nominal,
+                Allowed::AtLeast(part_min.into()),
+            ));
+        }
+        let thread_length = if nominal <= inches(6.0) + SAME_LENGTH {
+            dimensions.thread_length_short.ok_or_else(|| {
+                no_value(
+                    "thread length",
+                    "at this size screws up to 6 in are threaded to the head",
+                )
+            })?
+        } else {
+            dimensions.thread_length_long
+        };
+        let grip_gaging_length_max = nominal - thread_length;
+        // The rule, not the printed transition length, which is rounded to three decimals.
+        let transition = inches(5.0 / dimensions.coarse_threads_per_inch);
+        ScrewLength {
+            nominal,
+            min,
+            max,
+            body_length_min: grip_gaging_length_max - transition,
+            grip_gaging_length_max,
+            fully_threaded: false,
+        }
+        .checked()
+    }
+
+    fn metric_length(
+        &self,
+        a: Option<&HexScrew>,
+        b: Option<&HexScrew>,
+        nominal: Length,
+    ) -> Result<ScrewLength, Error> {
+        // ISO 4014 and ISO 4017: grade A up to 10 d or 150 mm, whichever is shorter.
+        let limit_a = {
+            let ten = 10.0 * self.thread.nominal_diameter();
+            if ten < millimetres(150.0) {
+                ten
+            } else {
+                millimetres(150.0)
+            }
+        };
+        let row = match (a, b) {
+            (Some(a), _) if nominal <= limit_a + SAME_LENGTH => a,
+            (_, Some(b)) => b,
+            (Some(a), None) => a,
+            (None, None) => return Err(self.no_length(nominal)),
+        };
+        let range = self.metric_range(a, b);
+        let (from, thru) = range.ok_or_else(|| self.no_length(nominal))?;
+        if nominal < from - SAME_LENGTH || nominal > thru + SAME_LENGTH {
+            return Err(out_of_range(
+                format!("nominal length of {self}"),
+                nominal,
+                Allowed::FromTo(from.into(), thru.into()),
+            ));
+        }
+        let grade = match row.product_grade {
+            ProductGrade::A if nominal <= millimetres(150.0) + SAME_LENGTH => ToleranceGrade::Js15,
+            _ => ToleranceGrade::Js17,
+        };
+        let tolerance = LengthTolerance::find(grade, nominal)
+            .ok_or_else(|| self.no_length(nominal))?
+            .tolerance;
+        let (min, max) = (nominal - tolerance, nominal + tolerance);
+        if self.product == ScrewProduct::Iso4017 {
+            let run_out = row
+                .full_thread_run_out_max
+                .ok_or_else(|| self.no_length(nominal))?;
+            return ScrewLength {
+                nominal,
+                min,
+                max,
+                body_length_min: millimetres(0.0),
+                grip_gaging_length_max: run_out,
+                fully_threaded: true,
+            }
+            .checked();
+        }
+        let thread_length = if nominal <= millimetres(125.0) + SAME_LENGTH {
+            row.thread_length_short
+        } else if nominal <= millimetres(200.0) + SAME_LENGTH {
+            row.thread_length_medium
+        } else {
+            row.thread_length_long
+        }
+        .ok_or_else(|| self.no_length(nominal))?;
+        let grip_gaging_length_max = nominal - thread_length;
+        ScrewLength {
+            nominal,
+            min,
+            max,
+            body_length_min: grip_gaging_length_max - 5.0 * row.pitch,
+            grip_gaging_length_max,
+            fully_threaded: false,
+        }
+        .checked()
+    }
+
+    fn no_length(&self, _nominal: Length) -> Error {
+        Error::NoValue {
+            quantity: "thread length or length range",
+            subject: format!("{self} of that length"),
+            reason: "the row of the standard has not been read there",
+        }
+    }
+
+    fn metric_range(&self, a: Option<&HexScrew>, b: Option<&HexScrew>) -> Option<(Length, Length)> {
+        let first = a.or(b)?;
+        let last = b.or(a)?;
+        match self.product {
+            ScrewProduct::Iso4014 => Some((
+                first.part_thread_length_from?,
+                last.part_thread_length_thru?,
+            )),
+            _ => Some((first.full_thread_length_from, last.full_thread_length_thru)),
+        }
+    }
+
+    /// The lengths the product is stocked in, rising.
+    ///
+    /// Inch: steps of 1/8 in to 1 in, 1/4 in to 6 in and (from 3/8 in diameter) 1/2 in to 12 in,
+    /// not shorter than the diameter, up to 1-1/2 in diameter: common practice, no source.
+    /// Metric: the lengths of ISO 888 that ISO 4014 lists, within the range of the product.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, "M10".parse()?)?;
+    /// let mut lengths = screws.stock_lengths();
+    /// assert_eq!(lengths.next(), Some(millimetres(45.0)));
+    /// assert_eq!(lengths.next(), Some(millimetres(50.0)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn stock_lengths(&self) -> impl Iterator<Item = Length> + use<> {
+        let diameter = self.thread.nominal_diameter();
+        let (range, inch) = match self.rows {
+            Rows::Inch { .. } => (None, true),
+            Rows::Metric { a, b } => (self.metric_range(a, b), false),
+        };
+        let size = nanometres(diameter);
+        let steps = StockStep::all()
+            .iter()
+            .filter(move |step| {
+                inch && nanometres(step.size_from) <= size && size <= nanometres(step.size_thru)
+            })
+            .flat_map(|step| {
+                let mut count = 0.0;
+                iter::from_fn(move || {
+                    // The first length of a step is the last of the one before.
+                    let from = if step.length_from > inches(0.5) {
+                        1.0
+                    } else {
+                        0.0
+                    };
+                    let length = step.length_from + (count + from) * step.increment;
+                    count += 1.0;
+                    (length <= step.length_thru + SAME_LENGTH).then_some(length)
+                })
+            })
+            .filter(move |length| *length >= diameter - SAME_LENGTH);
+        let lengths = StockLength::all()
+            .iter()
+            .filter(|row| row.hex_screws)
+            .map(|row| row.nominal_length)
+            .filter(move |length| {
+                range.is_some_and(|(from, thru)| {
+                    *length >= from - SAME_LENGTH && *length <= thru + SAME_LENGTH
+                })
+            });
+        steps.chain(lengths)
+    }
+}
+
+impl fmt::Display for ScrewSeries {
+    /// `3/4-10 UNC hex cap screw ASME B18.2.1`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(&format!("{} {}", self.thread, self.product))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn cap(thread: &str) -> ScrewSeries {
+        ScrewSeries::new(ScrewProduct::HexCapScrew, thread.parse().unwrap()).unwrap()
+    }
+
+    #[test]
+    fn fine_thread_screws_keep_the_coarse_transition() {
+        let coarse = cap("3/4-10 UNC").length(inches(4.0)).unwrap();
+        let fine = cap("3/4-16 UNF").length(inches(4.0)).unwrap();
+        assert_eq!(coarse.body_length_min, fine.body_length_min);
+        assert_eq!(coarse.grip_gaging_length_max, fine.grip_gaging_length_max);
+    }
+
+    #[test]
+    fn long_screws_have_longer_thread() {
+        let six = cap("3/4-10 UNC").length(inches(6.0)).unwrap();
+        let longer = cap("3/4-10 UNC").length(inches(6.5)).unwrap();
+        let thread = |screw: &ScrewLength| screw.nominal - screw.grip_gaging_length_max;
+        assert!((thread(&six) - inches(1.75)).abs() < SAME_LENGTH);
+        assert!((thread(&longer) - inches(2.0)).abs() < SAME_LENGTH);
+    }
+
+    #[test]
+    fn every_stock_length_of_every_size_is_answered_or_refused_cleanly() {
+        let mut answered = 0;
+        for row in HexCapScrew::all() {
+            for series in [
+                crate::tables::threads::UnifiedSeries::Unc,
+                crate::tables::threads::UnifiedSeries::Unf,
+            ] {
+                let Ok(thread) = Thread::unified(row.nominal_diameter, series) else {
+                    continue;
+                };
+                let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread).unwrap();
+                for length in screws.stock_lengths() {
+                    if screws.length(length).is_ok() {
+                        answered += 1;
+                    }
+                }
+            }
+        }
+        for row in HexScrew::all() {
+            let thread = Thread::metric(row.nominal_diameter, row.pitch).unwrap();
+            for product in [ScrewProduct::Iso4014, ScrewProduct::Iso4017] {
+                let screws = ScrewSeries::new(product, thread).unwrap();
+                for length in screws.stock_lengths() {
+                    match screws.length(length) {
+                        Ok(_) => answered += 1,
+                        Err(error) => {
+                            assert!(matches!(error, Error::NoValue { .. }), "{screws} {error}");
+                        }
+                    }
+                }
+            }
+        }
+        assert!(answered > 900, "{answered}");
+    }
+
+    #[test]
+    fn unread_rows_refuse() {
+        let screws = cap("1-3/4-5 UNC");
+        assert!(matches!(
+            screws.length(inches(7.0)),
+            Err(Error::NoValue { .. })
+        ));
+        assert_eq!(screws.stock_lengths().count(), 0);
+    }
+}
