@@ -130,7 +130,7 @@ impl NutFactor {
 ///
 /// ```
 /// use shankline::prelude::*;
-/// use uom::si::torque::newton_meter;
+/// use shankline::uom::si::torque::newton_meter;
 /// use shankline::uom;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let form = ShortForm::new(NutFactor::new(0.15, 0.20, 0.25)?, millimetres(16.0))?;
@@ -179,7 +179,7 @@ impl ShortForm {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::force::kilonewton;
+    /// use shankline::uom::si::force::kilonewton;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let form = ShortForm::new(NutFactor::new(0.15, 0.20, 0.25)?, millimetres(20.0))?;
     /// let preload = form.preload(newton_metres(400.0))?;
@@ -212,7 +212,7 @@ impl ShortForm {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::torque::newton_meter;
+    /// use shankline::uom::si::torque::newton_meter;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let form = ShortForm::new(NutFactor::new(0.15, 0.20, 0.25)?, millimetres(20.0))?;
     /// let torque = form.torque(newtons(100e3))?;
@@ -280,7 +280,7 @@ impl PreloadTarget {
     ///
     /// ```
     /// use shankline::preload::PreloadTarget;
-    /// use uom::si::ratio::percent;
+    /// use shankline::uom::si::ratio::percent;
     /// assert_eq!(PreloadTarget::Reusable.fraction().get::<percent>(), 75.0);
     /// ```
     #[must_use]

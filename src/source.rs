@@ -9,7 +9,8 @@ use core::fmt;
 /// assert!(!Basis::Reproduced.is_weak());
 /// assert!(Basis::Memory.is_weak());
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -42,7 +43,7 @@ impl Basis {
 
 impl fmt::Display for Basis {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
+        f.pad(match self {
             Self::Published => "published",
             Self::Reproduced => "reproduced",
             Self::Computed => "computed",
@@ -117,6 +118,7 @@ impl fmt::Display for Source {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Provenance {
     /// The document.
     pub source: &'static Source,

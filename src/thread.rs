@@ -345,7 +345,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::length::millimeter;
+    /// use shankline::uom::si::length::millimeter;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let height = "M20".parse::<Thread>()?.sharp_height().get::<millimeter>();
     /// assert!((height - 2.165_06).abs() < 1e-5);
@@ -363,7 +363,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::length::inch;
+    /// use shankline::uom::si::length::inch;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let height = "1-8 UNC".parse::<Thread>()?.basic_thread_height().get::<inch>();
     /// assert!((height - 0.067_658).abs() < 1e-6);
@@ -381,7 +381,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::length::inch;
+    /// use shankline::uom::si::length::inch;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let d2 = "1/2-13 UNC".parse::<Thread>()?.basic_pitch_diameter().get::<inch>();
     /// assert!((d2 - 0.4500).abs() < 5e-5); // printed 0.4500 in
@@ -399,7 +399,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::length::millimeter;
+    /// use shankline::uom::si::length::millimeter;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let d1 = "M8".parse::<Thread>()?.basic_minor_diameter().get::<millimeter>();
     /// assert!((d1 - 6.647).abs() < 5e-4); // printed 6.647 mm
@@ -418,7 +418,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::length::millimeter;
+    /// use shankline::uom::si::length::millimeter;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let d3 = "M20".parse::<Thread>()?.rounded_root_diameter().get::<millimeter>();
     /// assert!((d3 - 16.933).abs() < 5e-4); // printed 16.933 mm
@@ -438,7 +438,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::area::{square_inch, square_millimeter};
+    /// use shankline::uom::si::area::{square_inch, square_millimeter};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let inch = "3/4-10 UNC".parse::<Thread>()?.tensile_stress_area();
     /// assert!((inch.get::<square_inch>() - 0.334).abs() < 5e-4); // printed 0.334
@@ -482,7 +482,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::area::square_inch;
+    /// use shankline::uom::si::area::square_inch;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let root = "3/4-16 UNF".parse::<Thread>()?.minor_area();
     /// assert!((root.get::<square_inch>() - 0.351).abs() < 5e-4); // printed 0.351
@@ -504,7 +504,7 @@ impl Thread {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use uom::si::area::square_inch;
+    /// use shankline::uom::si::area::square_inch;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let shank = "3/4-10 UNC".parse::<Thread>()?.shank_area();
     /// assert!((shank.get::<square_inch>() - 0.4418).abs() < 5e-5);

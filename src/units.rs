@@ -40,14 +40,16 @@ pub(crate) const INCH: f64 = 0.0254;
 /// 1 lbf/in2 in pascals.
 pub(crate) const PSI: f64 = POUND_FORCE / (INCH * INCH);
 
-// uom's macro defines one quantity's units per module and writes its own short docs.
+// uom's macro defines one quantity's units per module and writes its own short docs. It repeats
+// the factor for every storage type that any crate of the build turns on, so the factors are
+// literals without a type; a test holds them to the constants above.
 #[allow(missing_docs, clippy::doc_markdown)]
 mod exact_force {
     unit! {
         system: uom::si;
         quantity: uom::si::force;
-        @pound_force: crate::units::POUND_FORCE; "lbf", "pound-force", "pounds-force";
-        @kip: 1000.0 * crate::units::POUND_FORCE; "kip", "kip", "kips";
+        @pound_force: 4.448_221_615_260_5; "lbf", "pound-force", "pounds-force";
+        @kip: 4_448.221_615_260_5; "kip", "kip", "kips";
     }
 }
 #[allow(missing_docs, clippy::doc_markdown)]
@@ -55,8 +57,8 @@ mod exact_pressure {
     unit! {
         system: uom::si;
         quantity: uom::si::pressure;
-        @pound_force_per_square_inch: crate::units::PSI; "psi", "pound-force per square inch", "pounds-force per square inch";
-        @kip_per_square_inch: 1000.0 * crate::units::PSI; "ksi", "kip per square inch", "kips per square inch";
+        @pound_force_per_square_inch: 4.448_221_615_260_5 / (0.0254 * 0.0254); "psi", "pound-force per square inch", "pounds-force per square inch";
+        @kip_per_square_inch: 4_448.221_615_260_5 / (0.0254 * 0.0254); "ksi", "kip per square inch", "kips per square inch";
     }
 }
 #[allow(missing_docs, clippy::doc_markdown)]
@@ -64,8 +66,8 @@ mod exact_torque {
     unit! {
         system: uom::si;
         quantity: uom::si::torque;
-        @pound_force_inch: crate::units::POUND_FORCE * crate::units::INCH; "lbf in", "pound-force inch", "pound-force inches";
-        @pound_force_foot: crate::units::POUND_FORCE * 12.0 * crate::units::INCH; "lbf ft", "pound-force foot", "pound-force feet";
+        @pound_force_inch: 4.448_221_615_260_5 * 0.0254; "lbf in", "pound-force inch", "pound-force inches";
+        @pound_force_foot: 4.448_221_615_260_5 * 12.0 * 0.0254; "lbf ft", "pound-force foot", "pound-force feet";
     }
 }
 
@@ -96,7 +98,7 @@ pub const fn inches(value: f64) -> Length {
 /// A length in millimetres.
 ///
 /// ```
-/// use uom::si::length::meter;
+/// use shankline::uom::si::length::meter;
 /// assert_eq!(shankline::units::millimetres(1500.0).get::<meter>(), 1.5);
 /// ```
 #[must_use]
@@ -107,7 +109,7 @@ pub const fn millimetres(value: f64) -> Length {
 /// An area in square inches.
 ///
 /// ```
-/// use uom::si::area::square_millimeter;
+/// use shankline::uom::si::area::square_millimeter;
 /// let area = shankline::units::square_inches(1.0);
 /// assert!((area.get::<square_millimeter>() - 645.16).abs() < 1e-9);
 /// ```
@@ -119,7 +121,7 @@ pub const fn square_inches(value: f64) -> Area {
 /// An area in square millimetres.
 ///
 /// ```
-/// use uom::si::area::square_centimeter;
+/// use shankline::uom::si::area::square_centimeter;
 /// let area = shankline::units::square_millimetres(245.0);
 /// assert!((area.get::<square_centimeter>() - 2.45).abs() < 1e-12);
 /// ```
@@ -131,7 +133,7 @@ pub const fn square_millimetres(value: f64) -> Area {
 /// A force in newtons.
 ///
 /// ```
-/// use uom::si::force::kilonewton;
+/// use shankline::uom::si::force::kilonewton;
 /// assert_eq!(shankline::units::newtons(2500.0).get::<kilonewton>(), 2.5);
 /// ```
 #[must_use]
@@ -142,7 +144,7 @@ pub const fn newtons(value: f64) -> Force {
 /// A force in pounds-force. Exact: 1 lbf = 4.448 221 615 260 5 N.
 ///
 /// ```
-/// use uom::si::force::newton;
+/// use shankline::uom::si::force::newton;
 /// assert_eq!(shankline::units::pounds_force(1.0).get::<newton>(), 4.448_221_615_260_5);
 /// ```
 #[must_use]
@@ -153,7 +155,7 @@ pub const fn pounds_force(value: f64) -> Force {
 /// A stress in kips per square inch (1000 lbf/in2).
 ///
 /// ```
-/// use uom::si::pressure::megapascal;
+/// use shankline::uom::si::pressure::megapascal;
 /// assert!((shankline::units::ksi(1.0).get::<megapascal>() - 6.894_757_293_168).abs() < 1e-9);
 /// ```
 #[must_use]
@@ -164,7 +166,7 @@ pub const fn ksi(value: f64) -> Stress {
 /// A stress in megapascals (N/mm2).
 ///
 /// ```
-/// use uom::si::pressure::pascal;
+/// use shankline::uom::si::pressure::pascal;
 /// assert_eq!(shankline::units::megapascals(640.0).get::<pascal>(), 640e6);
 /// ```
 #[must_use]
@@ -175,7 +177,7 @@ pub const fn megapascals(value: f64) -> Stress {
 /// A torque in newton metres.
 ///
 /// ```
-/// use uom::si::torque::newton_millimeter;
+/// use shankline::uom::si::torque::newton_millimeter;
 /// let torque = shankline::units::newton_metres(1.5);
 /// assert!((torque.get::<newton_millimeter>() - 1500.0).abs() < 1e-9);
 /// ```
@@ -187,7 +189,7 @@ pub const fn newton_metres(value: f64) -> Torque {
 /// A torque in pound-force feet.
 ///
 /// ```
-/// use uom::si::torque::newton_meter;
+/// use shankline::uom::si::torque::newton_meter;
 /// let torque = shankline::units::pound_force_feet(75.0);
 /// assert!((torque.get::<newton_meter>() - 101.686_346).abs() < 1e-6);
 /// ```
@@ -199,7 +201,7 @@ pub const fn pound_force_feet(value: f64) -> Torque {
 /// A ratio in per cent.
 ///
 /// ```
-/// use uom::si::ratio::ratio;
+/// use shankline::uom::si::ratio::ratio;
 /// assert_eq!(shankline::units::percent(18.0).get::<ratio>(), 0.18);
 /// ```
 #[must_use]
@@ -210,7 +212,7 @@ pub const fn percent(value: f64) -> Ratio {
 /// A temperature in degrees Celsius.
 ///
 /// ```
-/// use uom::si::thermodynamic_temperature::kelvin;
+/// use shankline::uom::si::thermodynamic_temperature::kelvin;
 /// assert_eq!(shankline::units::celsius(0.0).get::<kelvin>(), 273.15);
 /// ```
 #[must_use]
@@ -221,11 +223,27 @@ pub const fn celsius(value: f64) -> ThermodynamicTemperature {
 /// A temperature in degrees Fahrenheit.
 ///
 /// ```
-/// use uom::si::thermodynamic_temperature::degree_celsius;
+/// use shankline::uom::si::thermodynamic_temperature::degree_celsius;
 /// let limit = shankline::units::fahrenheit(248.0);
 /// assert!((limit.get::<degree_celsius>() - 120.0).abs() < 1e-9);
 /// ```
 #[must_use]
 pub const fn fahrenheit(value: f64) -> ThermodynamicTemperature {
     from_base((value + 459.67) * (5.0 / 9.0))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn units_and_constructors_agree() {
+        let same = |a: f64, b: f64| assert!((a / b - 1.0).abs() < 1e-15, "{a} {b}");
+        same(Force::new::<pound_force>(1.0).value, pounds_force(1.0).value);
+        same(Force::new::<kip>(1.0).value, 1000.0 * POUND_FORCE);
+        same(Pressure::new::<pound_force_per_square_inch>(1.0).value, PSI);
+        same(Pressure::new::<kip_per_square_inch>(1.0).value, ksi(1.0).value);
+        same(Torque::new::<pound_force_inch>(12.0).value, pound_force_feet(1.0).value);
+        same(Torque::new::<pound_force_foot>(1.0).value, pound_force_feet(1.0).value);
+    }
 }

@@ -39,6 +39,7 @@ const DISTORTION_ENERGY: f64 = 0.577;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[non_exhaustive]
 pub enum ShearBasis {
     /// Minimum yield strength Sy (Shigley's problems).
     Yield,
@@ -111,7 +112,7 @@ pub enum ShearMethod {
 
 impl fmt::Display for ShearMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
+        f.pad(match self {
             Self::DistortionEnergy {
                 basis: ShearBasis::Yield,
                 ..

@@ -16,6 +16,7 @@ use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
 /// assert_eq!(SaeGradeRow::all()[0].core_hardness_scale, HardnessScale::RockwellB);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum HardnessScale {
     /// Rockwell B.
     RockwellB,
@@ -30,6 +31,7 @@ pub enum HardnessScale {
 /// assert_eq!(PropertyClassRow::all()[0].yield_measure, YieldMeasure::LowerYield);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum YieldMeasure {
     /// Lower yield strength ReL, on a machined specimen.
     LowerYield,

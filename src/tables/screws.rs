@@ -275,6 +275,7 @@ impl StockStep {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub enum ProductGrade {
     /// Grade A: up to M24, up to 10 d and 150 mm long.
     A,
@@ -397,6 +398,7 @@ impl HexScrew {
 /// assert!(tolerance(ToleranceGrade::Js15) < tolerance(ToleranceGrade::Js17));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum ToleranceGrade {
     /// js15: product grade A up to 150 mm.
     Js15,

@@ -75,7 +75,7 @@ fn section_error(diameter: Length, pitch: Length, loss: f64) -> Error {
 ///
 /// ```
 /// use shankline::{thread::area, units::inches};
-/// use uom::si::area::square_inch;
+/// use shankline::uom::si::area::square_inch;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let area = area::unified(inches(0.5), inches(1.0 / 13.0))?;
 /// assert!((area.get::<square_inch>() - 0.1419).abs() < 5e-5); // printed 0.1419
@@ -103,7 +103,7 @@ pub fn unified(diameter: Length, pitch: Length) -> Result<Area, Error> {
 ///
 /// ```
 /// use shankline::{thread::area, units::inches};
-/// use uom::si::area::square_inch;
+/// use shankline::uom::si::area::square_inch;
 /// # fn main() -> Result<(), shankline::Error> {
 /// // 1/2-13 UNC-2A: minimum pitch diameter 0.4435 in
 /// let area = area::unified_high_strength(inches(0.4435), inches(1.0 / 13.0))?;
@@ -131,7 +131,7 @@ pub fn unified_high_strength(minimum_pitch_diameter: Length, pitch: Length) -> R
 ///
 /// ```
 /// use shankline::{thread::area, units::millimetres};
-/// use uom::si::area::square_millimeter;
+/// use shankline::uom::si::area::square_millimeter;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let area = area::metric(millimetres(12.0), millimetres(1.75))?;
 /// assert!((area.get::<square_millimeter>() - 84.27).abs() < 5e-3); // printed 84.3
@@ -157,7 +157,7 @@ pub fn metric(diameter: Length, pitch: Length) -> Result<Area, Error> {
 ///
 /// ```
 /// use shankline::{thread::area, units::inches};
-/// use uom::si::area::square_inch;
+/// use shankline::uom::si::area::square_inch;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let area = area::unified_minor(inches(0.5), inches(1.0 / 13.0))?;
 /// assert!((area.get::<square_inch>() - 0.1257).abs() < 5e-5); // printed 0.1257
@@ -182,7 +182,7 @@ pub fn unified_minor(diameter: Length, pitch: Length) -> Result<Area, Error> {
 ///
 /// ```
 /// use shankline::{thread::area, units::millimetres};
-/// use uom::si::area::square_millimeter;
+/// use shankline::uom::si::area::square_millimeter;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let area = area::metric_minor(millimetres(16.0), millimetres(2.0))?;
 /// assert!((area.get::<square_millimeter>() - 144.0).abs() < 0.5); // Shigley prints 144

@@ -88,6 +88,7 @@ impl MetricClass {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum ToleranceClass {
     /// Of a Unified thread.
     Unified(UnifiedClass),

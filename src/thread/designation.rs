@@ -17,7 +17,7 @@ use super::label::{not_standard_metric, not_standard_unified};
 use super::{Thread, ToleranceClass};
 use crate::error::{DesignationProblem, Error};
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
-use crate::units::{INCH, Length, inches, millimetres};
+use crate::units::{Length, inches, millimetres};
 
 impl FromStr for Thread {
     type Err = Error;
@@ -66,7 +66,7 @@ impl Cursor<'_> {
         found
     }
 
-    /// Digits as a whole number; `None` without digits or beyond nine of them.
+    /// Digits as a whole number; `None` without digits or beyond a million.
     fn whole(&mut self) -> Option<u32> {
         let start = self.at;
         let mut value: u32 = 0;
@@ -76,7 +76,7 @@ impl Cursor<'_> {
                 .checked_add(u32::from(digit - b'0'))?;
             self.at += 1;
         }
-        (self.at > start).then_some(value)
+        (self.at > start && value <= 1_000_000).then_some(value)
     }
 
     /// A decimal number with at most nine digits in all.
@@ -307,7 +307,6 @@ fn find_row(
     threads_per_inch: f64,
     series: Option<Series>,
 ) -> Option<&'static UnifiedThread> {
-    debug_assert!(diameter.value < 1e9 * INCH);
     UnifiedThread::of_diameter(diameter).iter().find(|row| {
         // Threads per inch are whole or half numbers in the table and in the text: exact.
         #[allow(clippy::float_cmp)]

@@ -42,7 +42,7 @@ impl Dimension {
 
 impl fmt::Display for Dimension {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
+        f.pad(match self {
             Self::Length => "length",
             Self::Area => "area",
             Self::Force => "force",
@@ -220,7 +220,7 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
     }
 }
 
-/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m. The value has 15
+/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m. The value has 12
 /// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
@@ -232,7 +232,7 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Torque => ("N m", 1.0),
     };
     let value = quantity.base() / factor;
-    let rounded = format!("{value:.14e}").parse().unwrap_or(value);
+    let rounded = format!("{value:.11e}").parse().unwrap_or(value);
     (rounded, name)
 }
 
