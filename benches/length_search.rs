@@ -79,11 +79,8 @@ fn by_hand(
 fn search(c: &mut Criterion) {
     let mut group = c.benchmark_group("length search");
     let thread: Thread = "3/4-10 UNC".parse().unwrap();
-    let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread).unwrap();
-    let nut = Nut::find(NutStyle::InsertLockNe, &thread)
-        .unwrap()
-        .height()
-        .unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread).unwrap();
+    let nut = NutEnd::of(Nut::find(NutStyle::InsertLockNe, &thread).unwrap()).unwrap();
     let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
     for plies in [3, 8] {
         let stack = stack(plies);
@@ -105,7 +102,7 @@ fn search(c: &mut Criterion) {
     group.bench_function("build the stack of 8 plies", |b| {
         b.iter(|| stack(black_box(8)));
     });
-    let m20 = ScrewSeries::new(ScrewProduct::Iso4014, "M20".parse().unwrap()).unwrap();
+    let m20 = ScrewSeries::new(ScrewProduct::Iso4014, &"M20".parse().unwrap()).unwrap();
     group.bench_function("8 plies, M20, all stock lengths", |b| {
         let stack = stack(8);
         let search = LengthSearch::new(&stack, &m20, nut, rules).unwrap();

@@ -5,7 +5,8 @@
 //! ```
 //!
 //! Without an argument it works on `examples/data/harrow_clevis.toml`, which is also the template
-//! for files of your own. Exit code: 0 with a bolt, 1 if no stock bolt fits, 2 for a bad file.
+//! for files of your own. Exit code: 0 with a bolt that holds, 1 if no stock bolt
+//! fits or the bolt does not carry the load, 2 for a bad file.
 
 use std::{
     fmt::{self, Write},
@@ -19,6 +20,7 @@ use shankline::{
     parts::Locking,
     prelude::*,
     source::Provenance,
+    strength::shear::BoltShear,
     units::inch_fraction,
 };
 
@@ -127,11 +129,13 @@ fn main() -> ExitCode {
     };
     let answer = toml::from_str::<JointFile>(&text)
         .map_err(|error| Problem(error.to_string()))
-        .and_then(|file| Answer::find(&file).map(|answer| (answer.report(&file), answer.found())));
+        .and_then(|file| {
+            Answer::find(&file).map(|answer| (answer.report(&file), answer.holds(&file)))
+        });
     match answer {
-        Ok((report, found)) => {
+        Ok((report, holds)) => {
             print!("{report}");
-            ExitCode::from(u8::from(!found))
+            ExitCode::from(u8::from(!holds))
         }
         Err(problem) => {
             eprintln!("{name}: {problem}");
@@ -148,20 +152,22 @@ struct Answer {
     screws: ScrewSeries,
     rules: LengthRules,
     selection: Selection,
+    strength: BoltStrength,
+    shear: Vec<BoltShear>,
 }
 
 impl Answer {
     fn find(file: &JointFile) -> Result<Self, Problem> {
         let thread = file.bolt.thread;
-        let screws = about("bolt", ScrewSeries::new(file.bolt.product, thread))?;
-        about("bolt", file.bolt.grade.strength(thread.nominal_diameter()))?;
+        let screws = about("bolt", ScrewSeries::new(file.bolt.product, &thread))?;
         let nut = about("nut", Nut::find(file.nut.style, &thread))?;
         let washer = about("washers", Washer::find(file.washers.style, &thread))?;
         let thickness = about("washers", washer.thickness())?;
         let mut builder = Stack::builder()
             .shear_planes(file.stack.shear_planes.iter().copied())
             .washers_under_nut(thickness, file.washers.under_nut);
-        for _ in 0..file.washers.under_head {
+        // One more than the builder takes is enough for its refusal.
+        for _ in 0..file.washers.under_head.min(101) {
             builder = builder.washer_under_head(washer.to_string(), thickness);
         }
         for ply in &file.stack.plies {
@@ -169,26 +175,64 @@ impl Answer {
         }
         let stack = about("stack", builder.build())?;
         let usual = LengthRules::fabrication(file.units);
-        let rules = LengthRules {
-            protrusion_min: file.rules.protrusion_min.unwrap_or(usual.protrusion_min),
-            protrusion_max: file.rules.protrusion_max.or(usual.protrusion_max),
-            clear_threads_min: file
-                .rules
-                .clear_threads_min
-                .unwrap_or(usual.clear_threads_min),
-            washers_under_nut_max: file
-                .rules
-                .washers_under_nut_max
-                .unwrap_or(usual.washers_under_nut_max),
-            cut: if file.rules.may_cut == Some(false) {
-                CutRule::Never
-            } else {
-                usual.cut
-            },
-        };
-        let height = about("nut", nut.height())?;
-        let search = about("rules", LengthSearch::new(&stack, &screws, height, rules))?;
+        let mut rules = usual
+            .with_protrusion(
+                file.rules
+                    .protrusion_min
+                    .unwrap_or(usual.protrusion_min_pitches),
+                file.rules.protrusion_max.or(usual.protrusion_max_pitches),
+            )
+            .with_clear_threads(
+                file.rules
+                    .clear_threads_min
+                    .unwrap_or(usual.clear_threads_min),
+            )
+            .with_washers_under_nut(
+                file.rules
+                    .washers_under_nut_max
+                    .unwrap_or(usual.washers_under_nut_max),
+            );
+        if file.rules.may_cut == Some(false) {
+            rules = rules.with_cut(CutRule::Never);
+        }
+        let nut_end = about("nut", NutEnd::of(nut))?;
+        let search = about("rules", LengthSearch::new(&stack, &screws, nut_end, rules))?;
         let selection = about("bolt", search.run())?;
+        let grade = file.bolt.grade;
+        let strength = about(
+            "bolt",
+            match selection.best() {
+                Some(best) => {
+                    grade.strength_at_length(thread.nominal_diameter(), best.screw.nominal)
+                }
+                None => grade.strength(thread.nominal_diameter()),
+            },
+        )?;
+        let zones: Vec<Zone> = match selection.best() {
+            Some(best) => stack.planes(&best.screw).map(|plane| plane.worst).collect(),
+            None => Vec::new(),
+        };
+        let design_factor = file.shear.design_factor;
+        let edition = file.shear.aisc_edition;
+        let methods = [
+            ShearMethod::DistortionEnergy {
+                basis: ShearBasis::Yield,
+                design_factor,
+            },
+            ShearMethod::Aisc360 { edition },
+        ];
+        let mut shear = Vec::new();
+        for method in methods.into_iter().filter(|_| !zones.is_empty()) {
+            shear.push(about(
+                "shear",
+                bolt_shear(&thread, &strength, &zones, method),
+            )?);
+        }
+        if file.load.across <= newtons(0.0) || !file.load.across.is_finite() {
+            return Err(Problem(
+                "[load] across: must be finite and greater than zero".into(),
+            ));
+        }
         let answer = Self {
             washer,
             nut,
@@ -196,20 +240,21 @@ impl Answer {
             screws,
             rules,
             selection,
+            strength,
+            shear,
         };
-        // Everything the report will need is asked for now, so that no report stops half-way.
-        if file.load.across <= newtons(0.0) || !file.load.across.is_finite() {
-            return Err(Problem(
-                "[load] across: must be finite and greater than zero".into(),
-            ));
-        }
-        answer.shear_lines(file)?;
+        // Asked for now, so that no report stops half-way.
         answer.torque_lines(file)?;
         Ok(answer)
     }
 
-    fn found(&self) -> bool {
+    /// Whether a length fits and the bolt carries the load by every method.
+    fn holds(&self, file: &JointFile) -> bool {
         self.selection.best().is_some()
+            && self
+                .shear
+                .iter()
+                .all(|shear| file.load.across <= shear.allowable)
     }
 
     fn report(&self, file: &JointFile) -> String {
@@ -221,15 +266,15 @@ impl Answer {
                 text += &self.choice_lines(file, best);
                 text += &self.length_lines(file, best);
                 text += &self.protrusion_lines(file, best);
-                // `find` has asked for both already.
-                text += &self.shear_lines(file).unwrap_or_default();
+                text += &self.shear_lines(file);
+                // `find` has asked for it already.
                 text += &self.torque_lines(file).unwrap_or_default();
             }
             None => text += &self.nothing_fits_lines(file),
         }
         text += &self.other_lengths_lines(file);
         text += &self.source_lines(file);
-        text += &self.caution_lines(file);
+        text += &self.caution_lines();
         text
     }
 
@@ -250,10 +295,16 @@ impl Answer {
         for washer in self.stack.washers_under_head() {
             line(&washer.name, washer.thickness);
         }
-        for (index, ply) in self.stack.plies().iter().enumerate() {
-            line(&format!("ply {}: {}", index + 1, ply.name), ply.thickness);
-            if self.stack.shear_planes().contains(&(index + 1)) {
-                line_of_plane(&mut line, &self.stack, index + 1);
+        let mut planes = self
+            .stack
+            .shear_planes()
+            .iter()
+            .zip(self.stack.plane_positions())
+            .peekable();
+        for (number, ply) in (1..).zip(self.stack.plies()) {
+            line(&format!("ply {number}: {}", ply.name), ply.thickness);
+            if let Some((_, position)) = planes.next_if(|(after, _)| **after == number) {
+                line("    ~ shear plane, from under the head", *position);
             }
         }
         if let Some((washer, count)) = self.stack.washers_under_nut() {
@@ -291,7 +342,6 @@ impl Answer {
 
     fn length_lines(&self, file: &JointFile, best: &Candidate) -> String {
         let show = |length| shown(length, file.units);
-        let pitch = file.bolt.thread.pitch();
         let mut text = String::new();
         heading(
             &mut text,
@@ -328,7 +378,7 @@ impl Answer {
             text,
             "  the nut still has {} ({:.2} threads) to the run-out when it clamps the thinnest stack",
             show(best.jam_margin),
-            best.clear_threads(pitch)
+            best.clear_threads
         );
         text
     }
@@ -339,23 +389,23 @@ impl Answer {
         let pitches = |length: Length| (length / pitch).value;
         let mut text = String::new();
         heading(&mut text, "Past the nut", '-');
-        let wanted = match self.rules.protrusion_max {
-            Some(max) => format!("{} to {max} threads", self.rules.protrusion_min),
-            None => format!("at least {} threads", self.rules.protrusion_min),
+        let wanted = match self.rules.protrusion_max_pitches {
+            Some(max) => format!("{} to {max} threads", self.rules.protrusion_min_pitches),
+            None => format!("at least {} threads", self.rules.protrusion_min_pitches),
         };
         let _ = writeln!(
             text,
             "  as bought  {} to {} ({:.1} to {:.1} threads); wanted: {wanted}",
-            show(best.protrusion_min),
-            show(best.protrusion_max),
-            pitches(best.protrusion_min),
-            pitches(best.protrusion_max)
+            show(best.protrusion.min),
+            show(best.protrusion.max),
+            pitches(best.protrusion.min),
+            pitches(best.protrusion.max)
         );
-        let Some(cut) = best.cut else {
+        if !best.needs_cut {
             let _ = writeln!(text, "  no cut needed");
             return text;
-        };
-        if cut.removed > millimetres(0.0) {
+        }
+        if let Some(cut) = best.cut {
             let _ = writeln!(
                 text,
                 "  cut to     {} from under the head: {} comes off, {} of thread is left",
@@ -366,13 +416,13 @@ impl Answer {
             let _ = writeln!(
                 text,
                 "  after it   {} to {} ({:.1} to {:.1} threads)",
-                show(cut.protrusion_min),
-                show(cut.protrusion_max),
-                pitches(cut.protrusion_min),
-                pitches(cut.protrusion_max)
+                show(cut.protrusion.min),
+                show(cut.protrusion.max),
+                pitches(cut.protrusion.min),
+                pitches(cut.protrusion.max)
             );
         }
-        if !cut.holds_window {
+        if !best.holds_window() {
             let _ = writeln!(
                 text,
                 "  No one cut length keeps every stack inside the wanted threads: fit the bolt, then\n  \
@@ -387,35 +437,20 @@ impl Answer {
         text
     }
 
-    fn zones(&self) -> Vec<Zone> {
-        self.selection
-            .best()
-            .map(|best| {
-                self.stack
-                    .planes(&best.screw)
-                    .map(|plane| plane.worst)
-                    .collect()
-            })
-            .unwrap_or_default()
-    }
-
-    fn shear_lines(&self, file: &JointFile) -> Result<String, Problem> {
+    fn shear_lines(&self, file: &JointFile) -> String {
         let show = |force| shown(force, file.units);
         let mut text = String::new();
         heading(&mut text, "Strength of the bolt across its axis", '-');
-        let zones = self.zones();
-        if zones.is_empty() {
+        let Some(planes) = self.shear.first().map(|shear| shear.planes) else {
             text.push_str("  no shear plane\n");
-            return Ok(text);
-        }
-        let strength = self.strength(file)?;
-        let design_factor = file.shear.design_factor;
+            return text;
+        };
         let _ = writeln!(
             text,
             "  {:<26}{:>14}{:>14}{:>14}{:>14}",
             "method",
             "single shear",
-            match zones.len() {
+            match planes {
                 1 => "in all".to_owned(),
                 2 => "double shear".to_owned(),
                 n => format!("{n} planes"),
@@ -423,49 +458,38 @@ impl Answer {
             "design",
             "allowable"
         );
-        let mut used = Vec::new();
-        for method in [
-            ShearMethod::DistortionEnergy {
-                basis: ShearBasis::Yield,
-                design_factor,
-            },
-            ShearMethod::Aisc360 {
-                edition: file.shear.aisc_edition,
-            },
-        ] {
-            let shear = about(
-                "shear",
-                bolt_shear(&file.bolt.thread, &strength, &zones, method),
-            )?;
+        for shear in &self.shear {
+            let design = shear.design.map(|force| show(force).to_string());
             let _ = writeln!(
                 text,
                 "  {:<26}{:>14}{:>14}{:>14}{:>14}",
-                method.to_string(),
+                shear.method,
                 show(shear.plane_nominal),
                 show(shear.nominal),
-                shear
-                    .design
-                    .map_or_else(|| "-".to_owned(), |force| show(force).to_string()),
+                design.as_deref().unwrap_or("-"),
                 show(shear.allowable)
             );
-            used.push((method, shear));
         }
-        text.push_str("  The first two columns are nominal: no factor is taken off. Run-out counts as thread.\n");
-        for (method, shear) in used {
-            let divisor = match method {
-                ShearMethod::DistortionEnergy { design_factor, .. } => {
-                    format!("allowable: divided by your design factor {design_factor}")
-                }
-                _ => "design: times 0.75 (factored loads); allowable: divided by 2.00".to_owned(),
+        text.push_str(
+            "  The first two columns are nominal: no factor is taken off. Run-out counts as thread.\n",
+        );
+        for shear in &self.shear {
+            let design = match shear.resistance_factor {
+                Some(factor) => format!("design: times {factor} (factored loads); "),
+                None => String::new(),
             };
             let share = 100.0 * (file.load.across / shear.allowable).value;
             let _ = writeln!(
                 text,
-                "  {method}: nominal is the {}; {divisor}.\n      \
-                 weakest plane: {} ({}); service load {} is {share:.0} % of the allowable{}",
-                method.nominal_meaning(),
+                "  {}: nominal is the {};\n      {design}allowable: divided by {} (service loads).\n      \
+                 weakest plane: {} ({}), {} on {}; service load {} is {share:.0} % of the allowable{}",
+                shear.method,
+                shear.method.nominal_meaning(),
+                shear.safety_factor,
                 shear.governing_plane,
                 shear.governing_zone,
+                shown(shear.stress, file.units),
+                shown(shear.area, file.units),
                 show(file.load.across),
                 if share > 100.0 { ": TOO MUCH" } else { "" }
             );
@@ -474,7 +498,7 @@ impl Answer {
             "  Not checked here: the plies (bearing, tear-out, net section), bending of the bolt, nut\n  \
              strength, tension, slip, fatigue.\n",
         );
-        Ok(text)
+        text
     }
 
     fn torque_lines(&self, file: &JointFile) -> Result<String, Problem> {
@@ -482,8 +506,7 @@ impl Answer {
         let mut text = String::new();
         heading(&mut text, "Tightening", '-');
         let thread = file.bolt.thread;
-        let strength = self.strength(file)?;
-        let Some(proof) = strength.loads(&thread).proof else {
+        let Some(proof) = about("bolt", self.strength.loads(&thread))?.proof else {
             text.push_str(
                 "  the standard gives no proof load for this grade: no torque can be derived\n",
             );
@@ -522,7 +545,7 @@ impl Answer {
             percent(usage.fraction.max),
             force(proof)
         );
-        if let Some(caution) = usage.caution {
+        for caution in usage.cautions.iter() {
             let _ = writeln!(text, "  {caution}");
         }
         text.push_str("  The range is that of K alone; the wrench adds its own scatter.\n");
@@ -537,42 +560,38 @@ impl Answer {
         Ok(text)
     }
 
-    fn strength(&self, file: &JointFile) -> Result<shankline::material::BoltStrength, Problem> {
-        let diameter = file.bolt.thread.nominal_diameter();
-        about(
-            "bolt",
-            match self.selection.best() {
-                Some(best) => file
-                    .bolt
-                    .grade
-                    .strength_at_length(diameter, best.screw.nominal),
-                None => file.bolt.grade.strength(diameter),
-            },
-        )
-    }
-
     fn nothing_fits_lines(&self, file: &JointFile) -> String {
         let mut text = String::new();
         heading(&mut text, "No stock length fits", '-');
-        text.push_str("  Each length and its reasons stand below. What can be changed: the washers under the\n  nut, the thickness of the last ply, the wanted protrusion, the nut, or the diameter.\n");
-        let transition = self
-            .selection
-            .rejected()
-            .first()
-            .map(|c| c.screw.grip_gaging_length_max - c.screw.body_length_min);
+        text.push_str(
+            "  Each length and its reasons stand below. What can be changed: the washers under the\n  \
+             nut, the thickness of the last ply, the wanted protrusion, the nut, or the diameter.\n",
+        );
         let added = self
             .rules
             .washers_under_nut_max
             .saturating_sub(file.washers.under_nut);
-        if let Some(margin) = transition.and_then(|y| self.stack.shank_and_clamp_margin(y, added)) {
-            if margin < millimetres(0.0) {
-                let _ = writeln!(
-                    text,
-                    "  With {added} more washers the last ply is {} too thin for any length of this product to\n  \
-                     have every plane on shank and still clamp.",
-                    shown(-margin, file.units)
-                );
-            }
+        // Only screws with a body can have a plane on shank.
+        let with_body = self
+            .selection
+            .rejected()
+            .iter()
+            .find(|c| !c.screw.fully_threaded);
+        let margin = with_body.and_then(|c| {
+            let transition = c.screw.transition_length();
+            self.stack
+                .shank_and_clamp_margin(transition, added)
+                .ok()
+                .flatten()
+        });
+        if let Some(margin) = margin.filter(|margin| *margin < millimetres(0.0)) {
+            let _ = writeln!(
+                text,
+                "  Even with {added} more washer{} the last ply is {} too thin for any screw of this product to\n  \
+                 have every plane on shank and still clamp.",
+                plural(added),
+                shown(-margin, file.units)
+            );
         }
         text
     }
@@ -594,7 +613,7 @@ impl Answer {
                     plural(other.washers_added)
                 ));
             }
-            if other.cut.is_some() {
+            if other.needs_cut {
                 remarks.push("to be cut".to_owned());
             }
             let _ = writeln!(
@@ -620,7 +639,7 @@ impl Answer {
             if group.len() > 2 {
                 let _ = writeln!(
                     text,
-                    "       ...  {} lengths between, for the same reason",
+                    "       ...  {} more between, for the same reason",
                     group.len() - 2
                 );
             }
@@ -632,18 +651,20 @@ impl Answer {
     }
 
     fn provenances(&self, file: &JointFile) -> Vec<(&'static str, Provenance)> {
-        let mut all = vec![
-            ("screw dimensions", self.screws.provenance()),
-            ("nut height", self.nut.provenance),
-            ("washer thickness", self.washer.provenance),
-        ];
-        if let Some(provenance) = file.bolt.thread.provenance() {
-            all.insert(0, ("thread", provenance));
-        }
-        if let Ok(strength) = self.strength(file) {
-            all.insert(1, ("bolt strength", strength.provenance));
-        }
-        all
+        let screw = self
+            .selection
+            .best()
+            .map(|best| self.screws.provenance(&best.screw));
+        [
+            ("thread", file.bolt.thread.provenance()),
+            ("bolt strength", self.strength.provenance),
+            ("screw dimensions", screw),
+            ("nut height", Some(self.nut.provenance)),
+            ("washer thickness", Some(self.washer.provenance)),
+        ]
+        .into_iter()
+        .filter_map(|(what, provenance)| Some((what, provenance?)))
+        .collect()
     }
 
     fn source_lines(&self, file: &JointFile) -> String {
@@ -660,29 +681,21 @@ impl Answer {
         text
     }
 
-    fn caution_lines(&self, file: &JointFile) -> String {
+    fn caution_lines(&self) -> String {
         let mut text = String::new();
         heading(&mut text, "Cautions", '-');
+        let lists = [
+            self.strength.cautions(),
+            self.selection.cautions(),
+            self.washer.cautions(),
+        ];
+        let of_shear = self.shear.iter().map(|shear| shear.cautions);
         let mut cautions: Vec<String> = caution::GENERAL.iter().map(ToString::to_string).collect();
-        let of_screw = self
-            .selection
-            .best()
-            .and_then(|best| self.screws.caution(&best.screw));
-        let of_parts = [of_screw, self.nut.caution(), self.washer.caution()];
-        cautions.extend(of_parts.iter().flatten().map(ToString::to_string));
-        if self.screws.stock_basis().is_weak() {
-            cautions.push(
-                "The list of stock lengths is common practice or recalled: ask your dealer."
-                    .to_owned(),
-            );
+        for list in lists.into_iter().chain(of_shear) {
+            cautions.extend(list.iter().map(ToString::to_string));
         }
-        if let Ok(strength) = self.strength(file) {
-            let method = ShearMethod::Aisc360 {
-                edition: file.shear.aisc_edition,
-            };
-            if let Ok(shear) = bolt_shear(&file.bolt.thread, &strength, &[Zone::Thread], method) {
-                cautions.extend(shear.cautions().map(|caution| caution.to_string()));
-            }
+        if let Some(note) = self.strength.note {
+            cautions.push(format!("{}: {note}.", self.strength.grade));
         }
         if let Some(limit) = self.nut.style.locking().temperature_max() {
             let celsius = limit.value - 273.15;
@@ -695,22 +708,6 @@ impl Answer {
             let _ = writeln!(text, "  * {caution}");
         }
         text
-    }
-}
-
-/// A shear plane as a line of the stack.
-fn line_of_plane(line: &mut impl FnMut(&str, Spread<Length>), stack: &Stack, after: usize) {
-    // The position does not depend on the screw; any serves to ask for the planes.
-    let any = ScrewLength {
-        nominal: millimetres(1.0),
-        min: millimetres(1.0),
-        max: millimetres(1.0),
-        body_length_min: millimetres(0.0),
-        grip_gaging_length_max: millimetres(0.0),
-        fully_threaded: true,
-    };
-    for plane in stack.planes(&any).filter(|plane| plane.after_ply == after) {
-        line("    ~ shear plane, from under the head", plane.position);
     }
 }
 

@@ -35,6 +35,12 @@ pub enum Caution {
         /// The method and edition.
         method: &'static str,
     },
+    /// The strengths of the bolt are the caller's own.
+    StatedStrength,
+    /// The standard makes no bolts or screws of the grade: only studs, or sems.
+    NotForScrews,
+    /// The list of stock lengths is trade practice or recalled.
+    StockLengths,
     /// The method was written for other materials than the one it is used with.
     MaterialOutsideMethod {
         /// The method.
@@ -78,13 +84,66 @@ impl Caution {
     }
 }
 
+/// A short list of warnings, in the order they were found.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let nut = Nut::find(NutStyle::Iso7040, &"M12".parse()?)?;
+/// for caution in nut.cautions().iter() {
+///     println!("{caution}");
+/// }
+/// assert_eq!(nut.cautions().iter().count(), 1);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Cautions {
+    slots: [Option<Caution>; 4],
+}
+
+impl Cautions {
+    /// The warnings.
+    ///
+    /// ```
+    /// use shankline::caution::Cautions;
+    /// assert!(Cautions::default().iter().next().is_none());
+    /// ```
+    pub fn iter(&self) -> impl Iterator<Item = &Caution> {
+        self.slots.iter().flatten()
+    }
+
+    /// The warnings of both lists.
+    #[must_use]
+    pub(crate) fn and(self, other: Self) -> Self {
+        other.slots.into_iter().fold(self, Self::with)
+    }
+
+    /// The list with one more warning at its end, if there is one and it is not there yet.
+    #[must_use]
+    pub(crate) fn with(mut self, caution: Option<Caution>) -> Self {
+        let known = self.slots.contains(&caution);
+        if let Some(slot) = self.slots.iter_mut().find(|slot| slot.is_none() && !known) {
+            *slot = caution;
+        }
+        self
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Cautions {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(self.iter())
+    }
+}
+
 /// The cautions that go with every result of this crate.
 ///
 /// ```
 /// use shankline::caution;
 /// assert!(caution::GENERAL.iter().all(|caution| caution.to_string().ends_with('.')));
 /// ```
-pub const GENERAL: [Caution; 2] = [Caution::Estimate, Caution::QualifiedEngineer];
+pub const GENERAL: &[Caution] = &[Caution::Estimate, Caution::QualifiedEngineer];
 
 impl fmt::Display for Caution {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -105,6 +164,15 @@ impl fmt::Display for Caution {
             Self::MethodFromMemory { method } => write!(
                 f,
                 "The stresses of {method} were recalled and not read in it; check them there."
+            ),
+            Self::StatedStrength => f.write_str(
+                "The strengths of the bolt were stated by the caller; nothing here vouches for them.",
+            ),
+            Self::NotForScrews => f.write_str(
+                "The standard makes no bolts or screws of this grade, only studs or sems.",
+            ),
+            Self::StockLengths => f.write_str(
+                "The list of stock lengths is common practice or recalled: ask your dealer.",
             ),
             Self::MaterialOutsideMethod {
                 method,

@@ -59,7 +59,7 @@ pub enum Error {
     Designation {
         /// The text as given.
         text: String,
-        /// Index of the offending character, from zero.
+        /// Which character is wrong, counted from zero.
         position: usize,
         /// What is wrong there.
         problem: DesignationProblem,
@@ -181,6 +181,8 @@ pub enum Allowed {
     OverThru(Amount, Amount),
     /// Not less than this.
     AtLeast(Amount),
+    /// More than this.
+    Above(Amount),
     /// Not more than this.
     AtMost(Amount),
     /// Minimum, nominal and maximum finite and in that order.
@@ -195,6 +197,7 @@ impl fmt::Display for Allowed {
             Self::FromTo(low, high) => write!(f, "from {low} to {high}"),
             Self::OverThru(low, high) => write!(f, "over {low} and up to {high}"),
             Self::AtLeast(low) => write!(f, "at least {low}"),
+            Self::Above(low) => write!(f, "more than {low}"),
             Self::AtMost(high) => write!(f, "at most {high}"),
             Self::Ordered => f.write_str("finite, with minimum <= nominal <= maximum"),
         }
@@ -281,6 +284,23 @@ where
         Ok(value)
     } else {
         Err(out_of_range(quantity, value, Allowed::NotNegative))
+    }
+}
+
+/// No part of a joint is longer. The limit keeps every sum and product of lengths finite.
+pub(crate) const LONGEST: Length = crate::units::millimetres(1e6);
+
+/// Refuses a length that is not finite, not greater than zero, or beyond a kilometre.
+pub(crate) fn sane_length(quantity: &'static str, value: Length) -> Result<Length, Error> {
+    positive(quantity, value)?;
+    if value <= LONGEST {
+        Ok(value)
+    } else {
+        Err(out_of_range(
+            quantity,
+            value,
+            Allowed::AtMost(LONGEST.into()),
+        ))
     }
 }
 

@@ -14,9 +14,9 @@
 //!     .shear_planes([1, 2])
 //!     .washers_under_nut(washer.thickness()?, 1)
 //!     .build()?;
-//! let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread)?;
+//! let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread)?;
 //! let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
-//! let selection = LengthSearch::new(&stack, &screws, nut.height()?, rules)?.run()?;
+//! let selection = LengthSearch::new(&stack, &screws, NutEnd::of(nut)?, rules)?.run()?;
 //! let best = selection.best().expect("some length fits");
 //! assert_eq!(best.screw.nominal, inches(4.0));
 //! assert_eq!((best.planes_on_shank, best.washers_added), (2, 2));
@@ -25,11 +25,15 @@
 //! ```
 
 mod candidate;
+#[cfg(feature = "serde")]
+mod data;
+mod nut_end;
 mod rules;
 mod search;
 mod stack;
 
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use stack::{Layer, Plane, Stack, StackBuilder};

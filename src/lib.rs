@@ -14,7 +14,7 @@
 //! let strength = SaeGrade::Grade8.strength(thread.nominal_diameter())?;
 //!
 //! // The parts, from the tables.
-//! let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread)?;
+//! let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread)?;
 //! let nut = Nut::find(NutStyle::InsertLockNe, &thread)?;
 //! let washer = Washer::find(WasherStyle::TypeANarrow, &thread)?;
 //!
@@ -29,7 +29,7 @@
 //!
 //! // Which stock length, and why not the others.
 //! let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
-//! let selection = LengthSearch::new(&stack, &screws, nut.height()?, rules)?.run()?;
+//! let selection = LengthSearch::new(&stack, &screws, NutEnd::of(nut)?, rules)?.run()?;
 //! let best = selection.best().expect("a length fits");
 //! assert_eq!(best.screw.nominal, inches(4.0));
 //!
@@ -40,7 +40,7 @@
 //! assert!((shear.allowable.get::<kip>() - 33.1).abs() < 0.05);
 //!
 //! // And how tight.
-//! let proof = strength.loads(&thread).proof.expect("grade 8 has a proof load");
+//! let proof = strength.loads(&thread)?.proof.expect("grade 8 has a proof load");
 //! let form = ShortForm::new(NutFactor::new(0.15, 0.18, 0.22)?, thread.nominal_diameter())?;
 //! let torque = form.torque(PreloadTarget::Reusable.fraction() * proof)?;
 //! let preload = form.preload(torque.nominal)?;
@@ -121,8 +121,8 @@ pub use spread::{PlusMinus, Spread};
 pub mod prelude {
     pub use crate::caution::Caution;
     pub use crate::error::Error;
-    pub use crate::joint::{CutRule, LengthRules, LengthSearch, Stack};
-    pub use crate::material::{BoltGrade, PropertyClass, SaeGrade};
+    pub use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Stack};
+    pub use crate::material::{BoltGrade, BoltStrength, PropertyClass, SaeGrade};
     pub use crate::parts::{
         Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle, Zone,
     };

@@ -3,6 +3,7 @@
 use alloc::{format, string::ToString};
 use core::{fmt, str::FromStr};
 
+use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::Provenance;
 use crate::tables::grades::{PropertyClassRow, SaeGradeRow};
@@ -99,6 +100,8 @@ pub enum PropertyClass {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum BoltGrade {
+    /// A material the caller states the strengths of: see [`BoltStrength::stated`].
+    Stated,
     /// A grade of SAE J429.
     Sae(SaeGrade),
     /// A property class of ISO 898-1.
@@ -134,6 +137,12 @@ impl From<PropertyClass> for BoltGrade {
 pub struct BoltStrength {
     /// The grade.
     pub grade: BoltGrade,
+    /// The nominal diameter the strengths hold for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub nominal_diameter: Length,
     /// Proof stress Sp: proof load over tensile stress area. None where the standard gives none.
     #[cfg_attr(
         feature = "serde",
@@ -158,10 +167,12 @@ pub struct BoltStrength {
         serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub length_limit: Option<Length>,
-    /// What the row warns of, such as products the grade is not made in.
+    /// What the row of the standard warns of.
     pub note: Option<&'static str>,
-    /// Source of the values.
-    pub provenance: Provenance,
+    /// Whether the standard makes bolts or screws of the grade, and not only studs or sems.
+    pub for_screws: bool,
+    /// Source of the values; none where the caller states them.
+    pub provenance: Option<Provenance>,
 }
 
 /// Axial loads at which a bolt reaches its specified strengths.
@@ -171,7 +182,7 @@ pub struct BoltStrength {
 /// use shankline::units::pound_force;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "1/2-13 UNC".parse()?;
-/// let loads = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread);
+/// let loads = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread)?;
 /// // SAE J429 prints 12 100 lbf, rounded up from 85 ksi x 0.1419 in2
 /// assert!((loads.proof.unwrap().get::<pound_force>() - 12_060.0).abs() < 10.0);
 /// # Ok(())
@@ -208,45 +219,142 @@ pub struct BoltLoads {
 }
 
 impl BoltStrength {
+    /// Strengths the caller states, from a mill certificate or a standard this crate does not hold.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] unless all values are positive and finite, and neither proof stress nor
+    /// yield strength is above the tensile strength.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // ASTM F3125 A325, read from the standard at hand: 85, 92 and 120 ksi.
+    /// let bolt = BoltStrength::stated(inches(0.75), Some(ksi(85.0)), Some(ksi(92.0)), ksi(120.0))?;
+    /// assert!(bolt.provenance.is_none());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn stated(
+        nominal_diameter: Length,
+        proof_stress: Option<Stress>,
+        yield_strength: Option<Stress>,
+        tensile_strength: Stress,
+    ) -> Result<Self, Error> {
+        positive("nominal diameter", nominal_diameter)?;
+        positive("tensile strength", tensile_strength)?;
+        let named = [
+            ("proof stress", proof_stress),
+            ("yield strength", yield_strength),
+        ];
+        for (quantity, stress) in named {
+            let Some(stress) = stress else { continue };
+            positive(quantity, stress)?;
+            if stress > tensile_strength {
+                let allowed = Allowed::AtMost(tensile_strength.into());
+                return Err(out_of_range(quantity, stress, allowed));
+            }
+        }
+        Ok(Self {
+            grade: BoltGrade::Stated,
+            nominal_diameter,
+            proof_stress,
+            yield_strength,
+            tensile_strength,
+            length_limit: None,
+            note: None,
+            for_screws: true,
+            provenance: None,
+        })
+    }
+
     /// Proof, yield and tensile load of a bolt with this thread, on the formula stress area
     /// ([`Thread::tensile_stress_area`]).
     ///
     /// Standards print these loads from the rounded area and round them again, so a printed load
     /// may differ by up to about one per cent.
     ///
+    /// # Errors
+    ///
+    /// [`Error::Mismatch`] if the strengths hold for another nominal diameter.
+    ///
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "M12".parse()?;
-    /// let loads = PropertyClass::Class8_8.strength(thread.nominal_diameter())?.loads(&thread);
+    /// let strength = PropertyClass::Class8_8.strength(thread.nominal_diameter())?;
+    /// let loads = strength.loads(&thread)?;
     /// assert!(loads.proof < loads.yielding && loads.yielding < Some(loads.tensile));
+    /// assert!(strength.loads(&"M20".parse()?).is_err()); // class 8.8 is stronger at M20
     /// # Ok(())
     /// # }
     /// ```
-    #[must_use]
-    pub fn loads(&self, thread: &Thread) -> BoltLoads {
+    pub fn loads(&self, thread: &Thread) -> Result<BoltLoads, Error> {
+        self.matches(thread)?;
         self.loads_on(thread.tensile_stress_area())
     }
 
     /// The same loads on a given area, such as the printed one.
     ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for an area that is not positive and finite.
+    ///
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::units::pound_force;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let loads = SaeGrade::Grade8.strength(inches(0.75))?.loads_on(square_inches(0.334));
+    /// let loads = SaeGrade::Grade8.strength(inches(0.75))?.loads_on(square_inches(0.334))?;
     /// assert!((loads.tensile.get::<pound_force>() - 50_100.0).abs() < 1e-6);
     /// # Ok(())
     /// # }
     /// ```
-    #[must_use]
-    pub fn loads_on(&self, area: Area) -> BoltLoads {
-        BoltLoads {
+    pub fn loads_on(&self, area: Area) -> Result<BoltLoads, Error> {
+        positive("tensile stress area", area)?;
+        Ok(BoltLoads {
             tensile_stress_area: area,
             proof: self.proof_stress.map(|stress| stress * area),
             yielding: self.yield_strength.map(|stress| stress * area),
             tensile: self.tensile_strength * area,
+        })
+    }
+
+    /// What the user of these strengths must be told.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(SaeGrade::Grade8.strength(inches(0.5))?.cautions().iter().count(), 0);
+    /// assert_eq!(SaeGrade::Grade4.strength(inches(0.5))?.cautions().iter().count(), 1); // studs
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let stated = self.provenance.is_none().then_some(Caution::StatedStrength);
+        let product = (!self.for_screws).then_some(Caution::NotForScrews);
+        let memory = self
+            .provenance
+            .and_then(|provenance| Caution::from_memory("bolt strength", provenance));
+        Cautions::default().with(stated).with(product).with(memory)
+    }
+
+    /// Refuses a thread of another nominal diameter than the strengths hold for.
+    #[inline]
+    pub(crate) fn matches(&self, thread: &Thread) -> Result<(), Error> {
+        if nanometres(self.nominal_diameter) == nanometres(thread.nominal_diameter()) {
+            Ok(())
+        } else {
+            Err(self.other_size(thread))
         }
+    }
+
+    #[cold]
+    fn other_size(&self, thread: &Thread) -> Error {
+        Error::Mismatch(format!(
+            "the strengths are those of a nominal diameter of {}, not of {thread}",
+            crate::error::Amount::from(self.nominal_diameter)
+        ))
     }
 }
 
@@ -306,6 +414,11 @@ impl BoltGrade {
         match self {
             Self::Sae(grade) => sae_strength(grade, diameter, length),
             Self::Iso(class) => iso_strength(class, diameter),
+            Self::Stated => Err(Error::NoValue {
+                quantity: "strength",
+                subject: self.to_string(),
+                reason: "the caller states it",
+            }),
         }
     }
 }
@@ -323,6 +436,30 @@ impl SaeGrade {
     /// ```
     pub fn strength(self, diameter: Length) -> Result<BoltStrength, Error> {
         BoltGrade::Sae(self).strength(diameter)
+    }
+}
+
+impl SaeGrade {
+    /// [`BoltGrade::strength_at_length`] of this grade.
+    ///
+    /// # Errors
+    ///
+    /// As there.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let long = SaeGrade::Grade2.strength_at_length(inches(0.5), inches(8.0))?;
+    /// assert_eq!(long.tensile_strength, ksi(60.0)); // grade 2 over 6 in is grade 1
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn strength_at_length(
+        self,
+        diameter: Length,
+        length: Length,
+    ) -> Result<BoltStrength, Error> {
+        BoltGrade::Sae(self).strength_at_length(diameter, length)
     }
 }
 
@@ -375,12 +512,14 @@ fn sae_strength(
     match rows.find(fits) {
         Some(row) => Ok(BoltStrength {
             grade: grade.into(),
+            nominal_diameter: diameter,
             proof_stress: Some(row.proof_stress),
             yield_strength: row.yield_strength,
             tensile_strength: row.tensile_strength,
             length_limit: row.length_thru,
             note: row.note,
-            provenance: row.provenance,
+            for_screws: row.for_bolts || row.for_screws,
+            provenance: Some(row.provenance),
         }),
         None => Err(size_error(
             grade.into(),
@@ -403,12 +542,14 @@ fn iso_strength(class: PropertyClass, diameter: Length) -> Result<BoltStrength, 
     match rows().find(|row| covers(size, row.size_from, row.size_over, row.size_thru)) {
         Some(row) => Ok(BoltStrength {
             grade: class.into(),
+            nominal_diameter: diameter,
             proof_stress: Some(row.proof_stress),
             yield_strength: Some(row.yield_strength),
             tensile_strength: row.tensile_strength,
             length_limit: None,
             note: row.note,
-            provenance: row.provenance,
+            for_screws: true,
+            provenance: Some(row.provenance),
         }),
         None => Err(size_error(
             class.into(),
@@ -467,37 +608,46 @@ const ISO_NAMES: [(PropertyClass, &str); 11] = [
 
 impl fmt::Display for BoltGrade {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let name = match self {
-            Self::Sae(grade) => SAE_NAMES
-                .iter()
-                .find(|(known, _)| known == grade)
-                .map(|(_, name)| format!("SAE J429 grade {name}")),
-            Self::Iso(class) => ISO_NAMES
-                .iter()
-                .find(|(known, _)| known == class)
-                .map(|(_, name)| format!("ISO 898-1 class {name}")),
-        };
-        f.pad(&name.unwrap_or_default())
+        match self {
+            Self::Stated => f.pad("stated strengths"),
+            Self::Sae(grade) => f.pad(&format!("SAE J429 grade {grade}")),
+            Self::Iso(class) => f.pad(&format!("ISO 898-1 class {class}")),
+        }
+    }
+}
+
+impl fmt::Display for SaeGrade {
+    /// The number alone: `5.2`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let name = SAE_NAMES.iter().find(|(known, _)| known == self);
+        f.pad(name.map_or("", |(_, name)| name))
+    }
+}
+
+impl fmt::Display for PropertyClass {
+    /// The number alone: `8.8`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let name = ISO_NAMES.iter().find(|(known, _)| known == self);
+        f.pad(name.map_or("", |(_, name)| name))
     }
 }
 
 impl FromStr for BoltGrade {
     type Err = Error;
     fn from_str(text: &str) -> Result<Self, Error> {
-        let trimmed = text.trim();
+        let plain = text.trim().to_ascii_lowercase();
         let after = |prefixes: &[&str]| {
             prefixes
                 .iter()
-                .find_map(|prefix| trimmed.strip_prefix(prefix))
+                .find_map(|prefix| plain.strip_prefix(prefix))
                 .map(str::trim)
         };
-        let sae = after(&["SAE J429 grade ", "SAE grade ", "grade ", "Grade "])
+        let sae = after(&["sae j429 grade ", "sae grade ", "grade "])
             .and_then(|name| SAE_NAMES.iter().find(|(_, known)| *known == name))
             .map(|(grade, _)| Self::Sae(*grade));
         let iso = || {
-            let name =
-                after(&["ISO 898-1 class ", "ISO class ", "class ", "Class "]).unwrap_or(trimmed);
             // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
+            let name = after(&["iso 898-1 class ", "iso class ", "class "]).unwrap_or(&plain);
             ISO_NAMES
                 .iter()
                 .find(|(_, known)| *known == name)

@@ -13,7 +13,7 @@
 //! # }
 //! ```
 
-use crate::caution::Caution;
+use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::spread::{Spread, ordered};
 use crate::units::{Force, Length, Ratio, Torque, percent};
@@ -46,7 +46,10 @@ pub struct NutFactor {
 
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(
+    deny_unknown_fields,
+    expecting = "a nut factor with min, nominal and max"
+)]
 struct RawNutFactor {
     min: f64,
     nominal: f64,
@@ -168,6 +171,36 @@ impl ShortForm {
             nut_factor,
             diameter,
         })
+    }
+
+    /// The nut factor.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let form = ShortForm::new(NutFactor::new(0.15, 0.20, 0.25)?, millimetres(20.0))?;
+    /// assert_eq!(form.nut_factor().nominal(), 0.20);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn nut_factor(&self) -> NutFactor {
+        self.nut_factor
+    }
+
+    /// The nominal diameter.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let form = ShortForm::new(NutFactor::new(0.15, 0.20, 0.25)?, millimetres(20.0))?;
+    /// assert_eq!(form.nominal_diameter(), millimetres(20.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn nominal_diameter(&self) -> Length {
+        self.diameter
     }
 
     /// Preload that a torque gives: F = T / (K d). The least preload goes with the greatest K.
@@ -298,7 +331,7 @@ impl PreloadTarget {
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let usage = proof_use(Spread::exact(newtons(80e3)), newtons(100e3), PreloadTarget::Reusable)?;
-/// assert!(matches!(usage.caution, Some(Caution::PreloadAboveTarget { .. })));
+/// assert!(matches!(usage.cautions.iter().next(), Some(Caution::PreloadAboveTarget { .. })));
 /// # Ok(())
 /// # }
 /// ```
@@ -315,7 +348,7 @@ pub struct ProofUse {
     /// The target it was held against.
     pub target: PreloadTarget,
     /// A warning, if the nominal preload passes the target or the greatest passes the proof load.
-    pub caution: Option<Caution>,
+    pub cautions: Cautions,
 }
 
 /// Holds a preload against the proof load of the bolt.
@@ -332,12 +365,12 @@ pub struct ProofUse {
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "1/2-13 UNC".parse()?;
-/// let proof = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread).proof.unwrap();
+/// let proof = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread)?.proof.unwrap();
 /// let form = ShortForm::new(NutFactor::new(0.18, 0.20, 0.22)?, thread.nominal_diameter())?;
 /// let gentle = proof_use(form.preload(pound_force_feet(70.0))?, proof, PreloadTarget::Reusable)?;
-/// assert!(gentle.caution.is_none());
+/// assert_eq!(gentle.cautions.iter().count(), 0);
 /// let heavy = proof_use(form.preload(pound_force_feet(100.0))?, proof, PreloadTarget::Reusable)?;
-/// assert!(matches!(heavy.caution, Some(Caution::PreloadAboveProof { .. })));
+/// assert!(matches!(heavy.cautions.iter().next(), Some(Caution::PreloadAboveProof { .. })));
 /// # Ok(())
 /// # }
 /// ```
@@ -349,6 +382,14 @@ pub fn proof_use(
     let preload = ordered("preload", preload)?;
     positive("proof load", proof_load)?;
     let fraction = preload.map(|force| force / proof_load);
+    if !fraction.max.value.is_finite() {
+        let least = preload.max / f64::MAX;
+        return Err(out_of_range(
+            "proof load",
+            proof_load,
+            Allowed::Above(least.into()),
+        ));
+    }
     // Aiming at the target exactly must not warn: leave the last bits of T = K F d and back.
     let above = |value: Ratio, limit: Ratio| value.value > limit.value * (1.0 + 1e-9);
     let caution = if above(fraction.max, percent(100.0)) {
@@ -366,7 +407,7 @@ pub fn proof_use(
     Ok(ProofUse {
         fraction,
         target,
-        caution,
+        cautions: Cautions::default().with(caution),
     })
 }
 
@@ -402,6 +443,6 @@ mod tests {
             PreloadTarget::Reusable,
         )
         .unwrap();
-        assert_eq!(result.caution, None);
+        assert_eq!(result.cautions.iter().count(), 0);
     }
 }

@@ -57,7 +57,7 @@ impl fmt::Display for Basis {
 /// ```
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// let source = SaeGrade::Grade5.strength(inches(0.5))?.provenance.source;
+/// let source = SaeGrade::Grade5.strength(inches(0.5))?.provenance.unwrap().source;
 /// assert_eq!(source.to_string(), "SAE J429, Table 1");
 /// # Ok(())
 /// # }
@@ -112,7 +112,8 @@ impl fmt::Display for Source {
 /// use shankline::{material::SaeGrade, units::inches};
 /// # fn main() -> Result<(), shankline::Error> {
 /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
-/// assert_eq!(strength.provenance.to_string(), "SAE J429, Table 1, reproduced");
+/// let provenance = strength.provenance.unwrap(); // a grade of the tables has one
+/// assert_eq!(provenance.to_string(), "SAE J429, Table 1, reproduced");
 /// # Ok(())
 /// # }
 /// ```

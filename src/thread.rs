@@ -32,7 +32,24 @@ pub use class::{MetricClass, ToleranceClass, UnifiedClass};
 
 /// A 60 degree screw thread: Unified or ISO metric, right-handed, single-start.
 ///
-/// `Display` writes the canonical designation, which parses back to the same thread.
+/// Reads from a designation, with optional spaces between its parts and symbols of series in
+/// either case:
+///
+/// ```text
+/// unified = size "-" threads-per-inch [series] ["-" class]
+/// size    = "#" digits | whole | [whole ("-" | " ")] digits "/" digits | decimal
+/// series  = UNC | UNF | UNEF | UNS | [threads-per-inch ["-"]] UN
+/// metric  = "M" decimal ["x" decimal] ["-" class]
+/// class   = 1A | 2A | 3A | 1B | 2B | 3B | such as 6g, 6H, 4g6g
+/// ```
+///
+/// A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), as ASME
+/// B1.1 writes it, otherwise inches (`1-8 UNC`). A Unified thread without series is the standard
+/// one of that pitch; a metric one without pitch is the coarse one. Hand and number of starts are
+/// not read yet.
+///
+/// `Display` writes the canonical designation, which parses back to the same thread. (A special
+/// thread is written with at most five decimals.)
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -126,8 +143,8 @@ impl Thread {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] unless the diameter is positive and at least three pitches, and the
-    /// number of threads per inch lies between 1 and 100.
+    /// [`Error::OutOfRange`] unless the diameter is positive, at least three pitches and at most
+    /// 100 in, and the number of threads per inch lies between 1 and 100.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -141,6 +158,13 @@ impl Thread {
     pub fn unified_special(diameter: Length, threads_per_inch: f64) -> Result<Self, Error> {
         use crate::error::Allowed;
         positive("nominal diameter", diameter)?;
+        if diameter > inches(100.0) {
+            return Err(out_of_range(
+                "nominal diameter of a special thread",
+                diameter,
+                Allowed::AtMost(inches(100.0).into()),
+            ));
+        }
         if !(1.0..=100.0).contains(&threads_per_inch) {
             return Err(out_of_range(
                 "number of threads per inch",
@@ -251,6 +275,25 @@ impl Thread {
     #[must_use]
     pub const fn class(&self) -> Option<ToleranceClass> {
         self.class
+    }
+
+    /// Threads per inch of a Unified thread.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!("3/4-10 UNC".parse::<Thread>()?.threads_per_inch(), Some(10.0));
+    /// assert_eq!("M20".parse::<Thread>()?.threads_per_inch(), None);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn threads_per_inch(&self) -> Option<f64> {
+        match self.form {
+            Form::Unified(row) => Some(row.threads_per_inch),
+            Form::UnifiedSpecial(threads_per_inch) => Some(threads_per_inch),
+            Form::Metric(_) => None,
+        }
     }
 
     /// Whether this is a Unified (inch) thread; otherwise it is metric.
@@ -524,7 +567,7 @@ impl fmt::Display for Thread {
             Form::Unified(row) => unified_label(row),
             Form::UnifiedSpecial(n) => {
                 let size = trimmed_number(self.diameter.value / INCH);
-                format!("{size}-{n} UNS")
+                format!("{size}-{} UNS", trimmed_number(n))
             }
             Form::Metric(row) => metric_label(row),
         };

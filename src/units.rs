@@ -239,11 +239,23 @@ mod tests {
     #[test]
     fn units_and_constructors_agree() {
         let same = |a: f64, b: f64| assert!((a / b - 1.0).abs() < 1e-15, "{a} {b}");
-        same(Force::new::<pound_force>(1.0).value, pounds_force(1.0).value);
+        same(
+            Force::new::<pound_force>(1.0).value,
+            pounds_force(1.0).value,
+        );
         same(Force::new::<kip>(1.0).value, 1000.0 * POUND_FORCE);
         same(Pressure::new::<pound_force_per_square_inch>(1.0).value, PSI);
-        same(Pressure::new::<kip_per_square_inch>(1.0).value, ksi(1.0).value);
-        same(Torque::new::<pound_force_inch>(12.0).value, pound_force_feet(1.0).value);
-        same(Torque::new::<pound_force_foot>(1.0).value, pound_force_feet(1.0).value);
+        same(
+            Pressure::new::<kip_per_square_inch>(1.0).value,
+            ksi(1.0).value,
+        );
+        same(
+            Torque::new::<pound_force_inch>(12.0).value,
+            pound_force_feet(1.0).value,
+        );
+        same(
+            Torque::new::<pound_force_foot>(1.0).value,
+            pound_force_feet(1.0).value,
+        );
     }
 }

@@ -165,8 +165,8 @@ fn bolt_load(row: &Row) -> (Thread, f64, [f64; 2]) {
         thread,
         value,
         [
-            pick(strength.loads(&thread)),
-            pick(strength.loads_on(printed_area)),
+            pick(strength.loads(&thread).unwrap()),
+            pick(strength.loads_on(printed_area).unwrap()),
         ],
     )
 }
@@ -272,14 +272,14 @@ fn body_and_grip_gaging_lengths() {
         let (screws, nominal) = if is_inch {
             let thread = Thread::unified(inches(diameter), UnifiedSeries::Unc).unwrap();
             (
-                ScrewSeries::new(ScrewProduct::HexCapScrew, thread).unwrap(),
+                ScrewSeries::new(ScrewProduct::HexCapScrew, &thread).unwrap(),
                 inches(length),
             )
         } else {
             let row = MetricThread::coarse(millimetres(diameter)).unwrap();
             let thread = Thread::metric(row.nominal_diameter, row.pitch).unwrap();
             (
-                ScrewSeries::new(ScrewProduct::Iso4014, thread).unwrap(),
+                ScrewSeries::new(ScrewProduct::Iso4014, &thread).unwrap(),
                 millimetres(length),
             )
         };

@@ -306,3 +306,24 @@ fn screw_dimensions_follow_their_rules() {
         assert!(pair[0].nominal_length < pair[1].nominal_length);
     }
 }
+
+/// What `height()` and `thickness()` give can be used in a search: positive and in order.
+#[test]
+fn heights_and_thicknesses_are_usable() {
+    let (mut nuts, mut washers) = (0, 0);
+    for nut in Nut::all_inch().iter().chain(Nut::all_metric()) {
+        if nut.height_min.is_some() && nut.height_max.is_some() {
+            NutEnd::of(nut)
+                .and_then(|end| NutEnd::with_height(end.height()))
+                .unwrap();
+            nuts += 1;
+        }
+    }
+    for washer in Washer::all_inch().iter().chain(Washer::all_metric()) {
+        if let Ok(thickness) = washer.thickness() {
+            Stack::builder().ply("washer", thickness).build().unwrap();
+            washers += 1;
+        }
+    }
+    assert!(nuts > 500 && washers > 200, "{nuts} {washers}");
+}

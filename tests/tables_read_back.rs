@@ -384,6 +384,7 @@ fn provenance_of_every_row() {
                 Basis::Reproduced => "reproduced",
                 Basis::Computed => "computed",
                 Basis::Memory => "memory",
+                _ => "unknown",
             };
             assert_eq!(
                 (word, found.source.key),

@@ -4,6 +4,7 @@ use alloc::{format, string::String, vec::Vec};
 use core::cmp::Ordering;
 
 use super::search::Trial;
+use crate::caution::Cautions;
 use crate::parts::{ScrewLength, Zone};
 use crate::spread::Spread;
 use crate::units::{Length, UnitSystem, shown};
@@ -16,8 +17,8 @@ use crate::units::{Length, UnitSystem, shown};
 /// # let thread: Thread = "M10".parse()?;
 /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
 /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+/// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
 /// # let rules = LengthRules::fabrication(UnitSystem::Si);
 /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
 /// let best = selection.best().unwrap();
@@ -49,26 +50,26 @@ pub struct Candidate {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub jam_margin: Length,
-    /// Least bolt length beyond the nut; negative if the nut is not filled.
+    /// Clear full threads between the clamped nut and the run-out: the jam margin in pitches.
+    pub clear_threads: f64,
+    /// Bolt length beyond the nut as bought; negative where the nut is not filled.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
-    pub protrusion_min: Length,
-    /// Greatest bolt length beyond the nut, before any cut.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub protrusion_max: Length,
+    pub protrusion: Spread<Length>,
     /// Shear planes on guaranteed shank, in the worst case.
     pub planes_on_shank: usize,
     /// Shear planes that may lie in the run-out, in the worst case.
     pub planes_in_run_out: usize,
     /// Shear planes in full thread, in the worst case.
     pub planes_in_thread: usize,
-    /// The cut that brings the protrusion down, if it is too long and may be cut.
+    /// Whether the bolt may stick out too far and is to be cut.
+    pub needs_cut: bool,
+    /// The fixed length to cut to. None where no cut is needed, and where no fixed length helps:
+    /// then the end is cut at fit-up, to the stack in hand.
     pub cut: Option<Cut>,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "serde_lists::reasons"))]
     pub(super) reasons: [Option<Reason>; 3],
     #[cfg_attr(feature = "serde", serde(skip))]
     pub(super) rank: u32,
@@ -82,8 +83,8 @@ pub struct Candidate {
 /// # let thread: Thread = "M10".parse()?;
 /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
 /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+/// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
 /// # let rules = LengthRules::fabrication(UnitSystem::Si);
 /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
 /// let cut = selection.best().unwrap().cut.unwrap(); // 55 mm sticks out 5.3 threads at most
@@ -96,8 +97,7 @@ pub struct Candidate {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Cut {
-    /// Finished length, from under the head. Equal to the nominal length where no fixed cut
-    /// helps: then the end is cut at fit-up.
+    /// Finished length, from under the head.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -115,18 +115,12 @@ pub struct Cut {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub thread_left: Length,
-    /// Least protrusion after the cut.
+    /// Bolt length beyond the nut after the cut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
-    pub protrusion_min: Length,
-    /// Greatest protrusion after the cut.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub protrusion_max: Length,
+    pub protrusion: Spread<Length>,
     /// Whether this one length keeps every assembly inside the wanted protrusion. If not, cut to
     /// the measured stack at fit-up, or widen the window.
     pub holds_window: bool,
@@ -166,7 +160,9 @@ pub enum Reason {
         )]
         by: Length,
         /// More washers under the nut that would clear it; none if no washer is given.
-        washers_needed: Option<u16>,
+        washers_needed: Option<usize>,
+        /// More washers under the nut that the rules permit.
+        washers_permitted: usize,
     },
     /// The nut clamps, but leaves fewer full threads than asked between it and the run-out.
     TooFewClearThreads {
@@ -177,12 +173,14 @@ pub enum Reason {
         )]
         by: Length,
         /// More washers under the nut that would do; none if no washer is given.
-        washers_needed: Option<u16>,
+        washers_needed: Option<usize>,
+        /// More washers under the nut that the rules permit.
+        washers_permitted: usize,
     },
     /// Washers that would clear the run-out are permitted, but with them the bolt is too short.
     WashersMakeItShort {
         /// How many washers.
-        washers: u16,
+        washers: usize,
         /// How much is then missing.
         #[cfg_attr(
             feature = "serde",
@@ -206,31 +204,48 @@ impl Reason {
     ///
     /// ```
     /// use shankline::{joint::Reason, prelude::*};
-    /// let reason = Reason::NutJams { by: inches(0.442), washers_needed: Some(5) };
+    /// let reason =
+    ///     Reason::NutJams { by: inches(0.442), washers_needed: Some(5), washers_permitted: 2 };
     /// assert_eq!(
     ///     reason.text(UnitSystem::UsCustomary),
-    ///     "nut reaches the run-out 0.442 in before it clamps (5 more washers would clear it)",
+    ///     "nut reaches the run-out 0.442 in before it clamps (5 more washers would clear it, 2 are \
+    ///      permitted)",
     /// );
     /// ```
     #[must_use]
     pub fn text(&self, system: UnitSystem) -> String {
-        let washers = |needed: &Option<u16>| match needed {
-            Some(1) => String::from(" (1 more washer would clear it)"),
-            Some(count @ 2..=5) => format!(" ({count} more washers would clear it)"),
-            // Nobody stacks more than that.
+        // Nobody stacks more than a handful, so larger numbers are not worth a word.
+        let washers = |needed: &Option<usize>, permitted: &usize| match needed {
+            Some(count @ 1..=5) => format!(
+                " ({count} more washer{} would clear it{})",
+                if *count == 1 { "" } else { "s" },
+                if count > permitted {
+                    format!(", {permitted} are permitted")
+                } else {
+                    String::new()
+                }
+            ),
             _ => String::new(),
         };
         match self {
             Self::TooShort { by } => format!("too short by {}", shown(*by, system)),
-            Self::NutJams { by, washers_needed } => format!(
+            Self::NutJams {
+                by,
+                washers_needed,
+                washers_permitted,
+            } => format!(
                 "nut reaches the run-out {} before it clamps{}",
                 shown(*by, system),
-                washers(washers_needed)
+                washers(washers_needed, washers_permitted)
             ),
-            Self::TooFewClearThreads { by, washers_needed } => format!(
+            Self::TooFewClearThreads {
+                by,
+                washers_needed,
+                washers_permitted,
+            } => format!(
                 "clear thread under the nut too short by {}{}",
                 shown(*by, system),
-                washers(washers_needed)
+                washers(washers_needed, washers_permitted)
             ),
             Self::WashersMakeItShort { washers, by } => format!(
                 "with {washers} more washer{} too short by {}",
@@ -248,7 +263,9 @@ impl Reason {
 }
 
 impl Candidate {
-    /// Whether the length meets the rules, if need be after its cut.
+    /// Whether the nut clamps and the bolt reaches through it by as much as is asked, in the worst
+    /// case. It may still stick out too far and need a cut: see [`needs_cut`](Self::needs_cut) and
+    /// [`holds_window`](Self::holds_window).
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -256,8 +273,8 @@ impl Candidate {
     /// # let thread: Thread = "M10".parse()?;
     /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
     /// # let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
-    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
     /// assert!(selection.accepted().iter().all(|candidate| candidate.fits()));
@@ -279,8 +296,8 @@ impl Candidate {
     /// # let thread: Thread = "M10".parse()?;
     /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
     /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let search = LengthSearch::new(&stack, &screws, nut, rules)?;
     /// let short = search.assess(screws.length(millimetres(45.0))?)?;
@@ -292,26 +309,28 @@ impl Candidate {
         self.reasons.iter().flatten()
     }
 
-    /// Clear full threads between the clamped nut and the run-out, in pitches.
+    /// Whether every assembly of this length keeps to the wanted protrusion: nothing is to be cut, or
+    /// one fixed cut length holds it. Otherwise the end is cut at fit-up, to the stack in hand.
     ///
     /// ```
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// # let thread: Thread = "M10".parse()?;
-    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
-    /// # let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
-    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
-    /// # let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// // A stack that varies by 12 mm: no fixed length keeps 2 to 5 threads.
+    /// let timber = millimetres(40.0).plus_minus(millimetres(6.0));
+    /// let stack = Stack::builder().ply("timber", timber).build()?;
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
     /// let best = selection.best().unwrap();
-    /// assert!((best.clear_threads(thread.pitch()) - 7.067).abs() < 1e-3); // 10.6 mm of 1.5 mm
+    /// assert!(best.fits() && !best.holds_window());
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub fn clear_threads(&self, pitch: Length) -> f64 {
-        self.jam_margin.value / pitch.value
+    pub fn holds_window(&self) -> bool {
+        !self.needs_cut || self.cut.is_some_and(|cut| cut.holds_window)
     }
 
     /// Order of preference, see [`LengthSearch`]: what comes before the length, in one number.
@@ -343,8 +362,8 @@ impl Candidate {
 /// # let thread: Thread = "M10".parse()?;
 /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
 /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+/// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
 /// # let rules = LengthRules::fabrication(UnitSystem::Si);
 /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
 /// assert_eq!(selection.accepted().len() + selection.rejected().len(), screws.stock_lengths().count());
@@ -352,13 +371,15 @@ impl Candidate {
 /// # }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Selection {
     /// All lengths in order of preference.
     pub(super) candidates: Vec<Candidate>,
     /// How many of them fit.
     pub(super) accepted: usize,
+    /// Stock lengths whose dimensions are not known.
+    pub(super) not_assessed: Vec<Length>,
+    pub(super) cautions: Cautions,
 }
 
 impl Selection {
@@ -369,8 +390,8 @@ impl Selection {
     /// # fn main() -> Result<(), shankline::Error> {
     /// # let thread: Thread = "M10".parse()?;
     /// # let stack = Stack::builder().ply("wall", Spread::exact(millimetres(900.0))).build()?;
-    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
     /// assert!(selection.best().is_none()); // no M10 bolt goes through 900 mm
@@ -390,8 +411,8 @@ impl Selection {
     /// # let thread: Thread = "M10".parse()?;
     /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
     /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
     /// assert_eq!(selection.accepted().first(), selection.best());
@@ -411,8 +432,8 @@ impl Selection {
     /// # let thread: Thread = "M10".parse()?;
     /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
     /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
     /// for other in selection.rejected() {
@@ -427,5 +448,76 @@ impl Selection {
     #[must_use]
     pub fn rejected(&self) -> &[Candidate] {
         &self.candidates[self.accepted..]
+    }
+
+    /// Stock lengths that could not be judged, because a dimension of theirs has not been read.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "1-8 UNC".parse()?;
+    /// let stack = Stack::builder().ply("plate", Spread::exact(inches(2.0))).build()?;
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread)?;
+    /// let nut = NutEnd::of(Nut::find(NutStyle::Hex, &thread)?)?;
+    /// let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// assert_eq!(selection.not_assessed(), [inches(1.0)]); // no length tolerance was read there
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn not_assessed(&self) -> &[Length] {
+        &self.not_assessed
+    }
+
+    /// What the user of the choice must be told, beyond the
+    /// [general cautions](crate::caution::GENERAL): values that were recalled, not read.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let stack = Stack::builder().ply("plate", Spread::exact(millimetres(40.0))).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso7040, &thread)?)?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// for caution in selection.cautions().iter() {
+    ///     println!("{caution}"); // the nut heights of ISO 7040, and the stock lengths
+    /// }
+    /// # assert_eq!(selection.cautions().iter().count(), 2);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn cautions(&self) -> Cautions {
+        self.cautions
+    }
+}
+
+#[cfg(feature = "serde")]
+mod serde_lists {
+    use super::{Reason, Selection};
+    use crate::units::quantity::AsObject;
+    use alloc::vec::Vec;
+    use serde::{Serialize, Serializer, ser::SerializeStruct};
+
+    pub(super) fn reasons<S: Serializer>(
+        reasons: &[Option<Reason>; 3],
+        serializer: S,
+    ) -> Result<S::Ok, S::Error> {
+        serializer.collect_seq(reasons.iter().flatten())
+    }
+
+    impl Serialize for Selection {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let not_assessed: Vec<_> = self.not_assessed.iter().copied().map(AsObject).collect();
+            let mut object = serializer.serialize_struct("Selection", 4)?;
+            object.serialize_field("accepted", self.accepted())?;
+            object.serialize_field("rejected", self.rejected())?;
+            object.serialize_field("not_assessed", &not_assessed)?;
+            object.serialize_field("cautions", &self.cautions)?;
+            object.end()
+        }
     }
 }

@@ -1,6 +1,6 @@
 //! What a trade asks of a bolt length.
 
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::units::{Length, UnitSystem, inches, millimetres};
 
 /// Rules a bolt length must meet.
@@ -15,11 +15,9 @@ use crate::units::{Length, UnitSystem, inches, millimetres};
 ///
 /// ```
 /// use shankline::prelude::*;
-/// let en = LengthRules {
-///     protrusion_min: 1.0,
-///     clear_threads_min: 1.0,
-///     ..LengthRules::fabrication(UnitSystem::Si)
-/// };
+/// let en = LengthRules::fabrication(UnitSystem::Si)
+///     .with_protrusion(1.0, None)
+///     .with_clear_threads(1.0);
 /// assert_eq!(en.washers_under_nut_max, 3);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -28,12 +26,13 @@ use crate::units::{Length, UnitSystem, inches, millimetres};
     derive(serde::Serialize, serde::Deserialize),
     serde(deny_unknown_fields)
 )]
+#[non_exhaustive]
 pub struct LengthRules {
     /// Least length of bolt beyond the nut, in pitches, chamfered end included.
-    pub protrusion_min: f64,
+    pub protrusion_min_pitches: f64,
     /// Greatest length of bolt beyond the nut, in pitches; none for no limit.
     #[cfg_attr(feature = "serde", serde(default))]
-    pub protrusion_max: Option<f64>,
+    pub protrusion_max_pitches: Option<f64>,
     /// Full threads there must be between the nut face and the run-out when clamped, in pitches.
     pub clear_threads_min: f64,
     /// Most washers under the nut, those always there included.
@@ -46,17 +45,14 @@ pub struct LengthRules {
 ///
 /// ```
 /// use shankline::prelude::*;
-/// let drilled = LengthRules { cut: CutRule::Never, ..LengthRules::fabrication(UnitSystem::Si) };
+/// let drilled = LengthRules::fabrication(UnitSystem::Si).with_cut(CutRule::Never);
 /// assert_ne!(drilled.cut, CutRule::usual(UnitSystem::Si));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(
-        try_from = "crate::units::quantity::RawCutRule",
-        into = "crate::units::quantity::RawCutRule"
-    )
+    serde(try_from = "super::data::RawCutRule", into = "super::data::RawCutRule")
 )]
 #[non_exhaustive]
 pub enum CutRule {
@@ -81,30 +77,83 @@ impl LengthRules {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// assert_eq!(LengthRules::fabrication(UnitSystem::Si).protrusion_min, 2.0);
+    /// assert_eq!(LengthRules::fabrication(UnitSystem::Si).protrusion_min_pitches, 2.0);
     /// ```
     #[must_use]
     pub const fn fabrication(system: UnitSystem) -> Self {
         Self {
-            protrusion_min: 2.0,
-            protrusion_max: Some(5.0),
+            protrusion_min_pitches: 2.0,
+            protrusion_max_pitches: Some(5.0),
             clear_threads_min: 0.0,
             washers_under_nut_max: 3,
             cut: CutRule::usual(system),
         }
     }
 
+    /// The same rules with another protrusion, in pitches; no upper limit with `None`.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let faa = LengthRules::fabrication(UnitSystem::UsCustomary).with_protrusion(1.0, None);
+    /// assert_eq!(faa.protrusion_min_pitches, 1.0);
+    /// ```
+    #[must_use]
+    pub const fn with_protrusion(mut self, min_pitches: f64, max_pitches: Option<f64>) -> Self {
+        self.protrusion_min_pitches = min_pitches;
+        self.protrusion_max_pitches = max_pitches;
+        self
+    }
+
+    /// The same rules with another number of clear threads under the nut.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let preloaded = LengthRules::fabrication(UnitSystem::Si).with_clear_threads(4.0);
+    /// assert_eq!(preloaded.clear_threads_min, 4.0);
+    /// ```
+    #[must_use]
+    pub const fn with_clear_threads(mut self, threads: f64) -> Self {
+        self.clear_threads_min = threads;
+        self
+    }
+
+    /// The same rules with another limit on the washers under the nut, all of them counted.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let one = LengthRules::fabrication(UnitSystem::Si).with_washers_under_nut(1);
+    /// assert_eq!(one.washers_under_nut_max, 1);
+    /// ```
+    #[must_use]
+    pub const fn with_washers_under_nut(mut self, most: usize) -> Self {
+        self.washers_under_nut_max = most;
+        self
+    }
+
+    /// The same rules with another rule on cutting.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let drilled = LengthRules::fabrication(UnitSystem::Si).with_cut(CutRule::Never);
+    /// assert_eq!(drilled.cut, CutRule::Never);
+    /// ```
+    #[must_use]
+    pub const fn with_cut(mut self, rule: CutRule) -> Self {
+        self.cut = rule;
+        self
+    }
+
     /// Refuses rules that no bolt can be held against.
     pub(super) fn checked(self) -> Result<Self, Error> {
-        not_negative("least protrusion in pitches", self.protrusion_min)?;
-        not_negative("clear threads under the nut", self.clear_threads_min)?;
-        if let Some(max) = self.protrusion_max {
-            not_negative("greatest protrusion in pitches", max)?;
-            if max < self.protrusion_min {
+        pitches("least protrusion in pitches", self.protrusion_min_pitches)?;
+        pitches("clear threads under the nut", self.clear_threads_min)?;
+        if let Some(max) = self.protrusion_max_pitches {
+            pitches("greatest protrusion in pitches", max)?;
+            if max < self.protrusion_min_pitches {
                 return Err(out_of_range(
                     "greatest protrusion in pitches",
                     max,
-                    Allowed::AtLeast(self.protrusion_min.into()),
+                    Allowed::AtLeast(self.protrusion_min_pitches.into()),
                 ));
             }
         }
@@ -117,7 +166,7 @@ impl LengthRules {
         }
         if let CutRule::Allowed { tolerance, step } = self.cut {
             not_negative("cut tolerance", tolerance)?;
-            positive("cut step", step)?;
+            sane_length("cut step", step)?;
         }
         Ok(self)
     }
@@ -143,5 +192,16 @@ impl CutRule {
                 step: inches(1.0 / 16.0),
             },
         }
+    }
+}
+
+/// Refuses a number of pitches that is negative, not finite or beyond reason.
+fn pitches(quantity: &'static str, value: f64) -> Result<f64, Error> {
+    const MOST: f64 = 1e6;
+    not_negative(quantity, value)?;
+    if value <= MOST {
+        Ok(value)
+    } else {
+        Err(out_of_range(quantity, value, Allowed::AtMost(MOST.into())))
     }
 }

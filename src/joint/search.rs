@@ -3,11 +3,11 @@
 use alloc::{format, vec::Vec};
 
 use super::candidate::{Candidate, Cut, Reason, Selection};
-use super::{CutRule, LengthRules, Stack};
-use crate::error::{Error, positive};
+use super::{CutRule, LengthRules, NutEnd, Stack};
+use crate::error::{Allowed, Error, out_of_range};
 use crate::math::ceil;
 use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
-use crate::spread::{Spread, ordered};
+use crate::spread::Spread;
 use crate::units::Length;
 
 /// A search over the stock lengths of one product for one stack and nut.
@@ -32,8 +32,8 @@ use crate::units::Length;
 /// # let thread: Thread = "M10".parse()?;
 /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
 /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-/// # let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+/// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+/// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
 /// # let rules = LengthRules::fabrication(UnitSystem::Si);
 /// let search = LengthSearch::new(&stack, &screws, nut, rules)?;
 /// assert_eq!(search.run()?.best().unwrap().screw.nominal, millimetres(55.0));
@@ -44,7 +44,7 @@ use crate::units::Length;
 pub struct LengthSearch<'a> {
     stack: &'a Stack,
     screws: &'a ScrewSeries,
-    nut_height: Spread<Length>,
+    nut: NutEnd,
     rules: LengthRules,
 }
 
@@ -53,8 +53,7 @@ pub(super) struct Trial {
     pub(super) added: usize,
     grip: Spread<Length>,
     jam_margin: Length,
-    protrusion_min: Length,
-    protrusion_max: Length,
+    protrusion: Spread<Length>,
     too_short: bool,
     pub(super) fits: bool,
     pub(super) needs_cut: bool,
@@ -78,32 +77,41 @@ impl<'a> LengthSearch<'a> {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for rules or a nut height that make no sense.
+    /// [`Error::OutOfRange`] for rules that make no sense, or if the stack already has more washers
+    /// under the nut than the rules permit.
     ///
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M10".parse()?)?;
-    /// let flat = Spread::exact(millimetres(0.0));
-    /// let rules = LengthRules::fabrication(UnitSystem::Si);
-    /// assert!(LengthSearch::new(&stack, &screws, flat, rules).is_err());
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M10".parse()?)?;
+    /// let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &"M10".parse()?)?)?;
+    /// let rules = LengthRules::fabrication(UnitSystem::Si).with_protrusion(3.0, Some(2.0));
+    /// assert!(LengthSearch::new(&stack, &screws, nut, rules).is_err());
     /// # Ok(())
     /// # }
     /// ```
     pub fn new(
         stack: &'a Stack,
         screws: &'a ScrewSeries,
-        nut_height: Spread<Length>,
+        nut: NutEnd,
         rules: LengthRules,
     ) -> Result<Self, Error> {
-        ordered("nut height", nut_height)?;
-        positive("nut height", nut_height.min)?;
+        let rules = rules.checked()?;
+        if let Some((_, start)) = stack.washers_under_nut() {
+            if start > rules.washers_under_nut_max {
+                return Err(out_of_range(
+                    "number of washers under the nut",
+                    start,
+                    Allowed::AtMost(rules.washers_under_nut_max.into()),
+                ));
+            }
+        }
         Ok(Self {
             stack,
             screws,
-            nut_height,
-            rules: rules.checked()?,
+            nut,
+            rules,
         })
     }
 
@@ -123,36 +131,42 @@ impl<'a> LengthSearch<'a> {
     ///     .shear_planes([1])
     ///     .washers_under_nut(Washer::find(WasherStyle::Iso7089, &thread)?.thickness()?, 1)
     ///     .build()?;
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, thread)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, &thread)?;
     /// let nut = Nut::find(NutStyle::Iso4032, &thread)?;
-    /// let rules = LengthRules {
-    ///     protrusion_min: 1.0,
-    ///     protrusion_max: None,
-    ///     clear_threads_min: 1.0,
-    ///     ..LengthRules::fabrication(UnitSystem::Si)
-    /// };
-    /// let selection = LengthSearch::new(&stack, &screws, nut.height()?, rules)?.run()?;
+    /// let rules = LengthRules::fabrication(UnitSystem::Si)
+    ///     .with_protrusion(1.0, None)
+    ///     .with_clear_threads(1.0);
+    /// let selection = LengthSearch::new(&stack, &screws, NutEnd::of(nut)?, rules)?.run()?;
     /// assert_eq!(selection.best().unwrap().screw.nominal, millimetres(50.0));
     /// # Ok(())
     /// # }
     /// ```
     pub fn run(&self) -> Result<Selection, Error> {
         let mut candidates = Vec::with_capacity(40);
+        let mut not_assessed = Vec::new();
         for length in self.screws.stock_lengths() {
-            candidates.push(self.candidate(self.screws.length(length)?));
+            match self.screws.length(length) {
+                Ok(screw) => candidates.push(self.candidate(screw)),
+                // A hole in the tables must not hide the lengths that are known.
+                Err(Error::NoValue { .. } | Error::NotInTable { .. }) => not_assessed.push(length),
+                Err(error) => return Err(error),
+            }
         }
-        if candidates.is_empty() {
+        candidates.sort_unstable_by(Candidate::compare);
+        let Some(first) = candidates.first() else {
             return Err(Error::NoValue {
-                quantity: "list of stock lengths",
+                quantity: "stock length with all its dimensions",
                 subject: format!("{}", self.screws),
                 reason: "none has been read at that size",
             });
-        }
-        candidates.sort_unstable_by(Candidate::compare);
+        };
+        let cautions = self.screws.cautions(&first.screw).and(self.nut.cautions());
         let accepted = candidates.partition_point(Candidate::fits);
         Ok(Selection {
             candidates,
             accepted,
+            not_assessed,
+            cautions,
         })
     }
 
@@ -168,8 +182,8 @@ impl<'a> LengthSearch<'a> {
     /// let thread: Thread = "M10".parse()?;
     /// let ply = millimetres(8.0).plus_minus(millimetres(0.2));
     /// let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, thread)?;
-    /// let nut = Nut::find(NutStyle::Iso4032, &thread)?.height()?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
     /// let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let verdict = LengthSearch::new(&stack, &screws, nut, rules)?
     ///     .assess(screws.length(millimetres(50.0))?)?;
@@ -215,19 +229,19 @@ impl<'a> LengthSearch<'a> {
             washers_under_nut: start + best.added,
             grip: best.grip,
             jam_margin: best.jam_margin,
-            protrusion_min: best.protrusion_min,
-            protrusion_max: best.protrusion_max,
+            clear_threads: best.jam_margin.value / self.pitch().value,
+            protrusion: best.protrusion,
             planes_on_shank: counts[Zone::Shank as usize],
             planes_in_run_out: counts[Zone::RunOut as usize],
             planes_in_thread: counts[Zone::Thread as usize],
+            needs_cut: best.needs_cut,
             cut: None,
             reasons: [None; 3],
             rank: Candidate::rank(counts, &best),
         };
-        if best.needs_cut {
+        if best.fits {
             candidate.cut = self.cut(&candidate);
-        }
-        if !best.fits {
+        } else {
             candidate.reasons = self.reasons(&candidate, available);
         }
         candidate
@@ -238,19 +252,23 @@ impl<'a> LengthSearch<'a> {
     }
 
     fn least_protrusion(&self) -> Length {
-        self.rules.protrusion_min * self.pitch()
+        self.rules.protrusion_min_pitches * self.pitch()
     }
 
     /// One screw with `added` more washers under the nut.
     fn trial(&self, screw: ScrewLength, added: usize) -> Trial {
         let grip = self.stack.grip_with(added);
         let jam_margin = grip.min - screw.grip_gaging_length_max;
-        let protrusion_min = screw.min - grip.max - self.nut_height.max;
-        let protrusion_max = screw.max - grip.min - self.nut_height.min;
-        let too_short = protrusion_min < self.least_protrusion() - SAME_LENGTH;
+        let nut = self.nut.height();
+        let protrusion = Spread {
+            min: screw.min - grip.max - nut.max,
+            nominal: screw.nominal - grip.nominal - nut.nominal,
+            max: screw.max - grip.min - nut.min,
+        };
+        let too_short = protrusion.min < self.least_protrusion() - SAME_LENGTH;
         let clears = jam_margin >= self.rules.clear_threads_min * self.pitch() - SAME_LENGTH;
-        let too_long = match self.rules.protrusion_max {
-            Some(limit) => protrusion_max > limit * self.pitch() + SAME_LENGTH,
+        let too_long = match self.rules.protrusion_max_pitches {
+            Some(limit) => protrusion.max > limit * self.pitch() + SAME_LENGTH,
             None => false,
         };
         let may_cut = self.rules.cut != CutRule::Never;
@@ -258,15 +276,14 @@ impl<'a> LengthSearch<'a> {
             added,
             grip,
             jam_margin,
-            protrusion_min,
-            protrusion_max,
+            protrusion,
             too_short,
             fits: clears && !too_short && (!too_long || may_cut),
             needs_cut: too_long && may_cut,
         }
     }
 
-    fn jam_reason(&self, candidate: &Candidate) -> Option<Reason> {
+    fn jam_reason(&self, candidate: &Candidate, washers_permitted: usize) -> Option<Reason> {
         let wanted = self.rules.clear_threads_min * self.pitch();
         let missing = wanted - candidate.jam_margin;
         if missing <= SAME_LENGTH {
@@ -278,25 +295,27 @@ impl<'a> LengthSearch<'a> {
         let washers_needed = self
             .stack
             .washers_under_nut()
-            .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as u16);
+            .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as usize);
         Some(if candidate.jam_margin < -SAME_LENGTH {
             Reason::NutJams {
                 by: -candidate.jam_margin,
                 washers_needed,
+                washers_permitted,
             }
         } else {
             Reason::TooFewClearThreads {
                 by: missing,
                 washers_needed,
+                washers_permitted,
             }
         })
     }
 
     /// All reasons why a candidate does not fit.
     fn reasons(&self, candidate: &Candidate, available: usize) -> [Option<Reason>; 3] {
-        let short = self.least_protrusion() - candidate.protrusion_min;
+        let short = self.least_protrusion() - candidate.protrusion.min;
         let too_short = (short > SAME_LENGTH).then_some(Reason::TooShort { by: short });
-        let jam = self.jam_reason(candidate);
+        let jam = self.jam_reason(candidate, available);
         let washers_short = match jam {
             Some(
                 Reason::NutJams {
@@ -307,19 +326,17 @@ impl<'a> LengthSearch<'a> {
                     washers_needed: Some(washers),
                     ..
                 },
-            ) if too_short.is_none() && usize::from(washers) <= available => {
-                let grip = self
-                    .stack
-                    .grip_with(candidate.washers_added + usize::from(washers));
+            ) if too_short.is_none() && washers <= available => {
+                let grip = self.stack.grip_with(candidate.washers_added + washers);
                 let by = self.least_protrusion()
-                    - (candidate.screw.min - grip.max - self.nut_height.max);
+                    - (candidate.screw.min - grip.max - self.nut.height().max);
                 (by > SAME_LENGTH).then_some(Reason::WashersMakeItShort { washers, by })
             }
             _ => None,
         };
-        let too_long = match (self.rules.protrusion_max, self.rules.cut) {
+        let too_long = match (self.rules.protrusion_max_pitches, self.rules.cut) {
             (Some(limit), CutRule::Never) => {
-                let excess = candidate.protrusion_max - limit * self.pitch();
+                let excess = candidate.protrusion.max - limit * self.pitch();
                 (excess > SAME_LENGTH).then_some(Reason::TooLong { by: excess })
             }
             _ => None,
@@ -337,35 +354,40 @@ impl<'a> LengthSearch<'a> {
         reasons
     }
 
-    /// The cut a candidate needs, if it sticks out too far and may be cut.
+    /// The fixed length that brings the protrusion of a candidate down, if it must be and can be.
     fn cut(&self, candidate: &Candidate) -> Option<Cut> {
-        let limit = self.rules.protrusion_max? * self.pitch();
+        let limit = self.rules.protrusion_max_pitches? * self.pitch();
         let CutRule::Allowed { tolerance, step } = self.rules.cut else {
             return None;
         };
-        if candidate.protrusion_max <= limit + SAME_LENGTH {
+        let (grip, nut, screw) = (candidate.grip, self.nut.height(), candidate.screw);
+        let wanted = grip.max + nut.max + self.least_protrusion() + tolerance;
+        let length = ceil((wanted - SAME_LENGTH).value / step.value) * step;
+        if !candidate.needs_cut || length >= screw.nominal - SAME_LENGTH {
             return None;
         }
-        let (grip, nut) = (candidate.grip, self.nut_height);
-        let wanted = grip.max + nut.max + self.least_protrusion() + tolerance;
-        let on_step = ceil((wanted - SAME_LENGTH).value / step.value) * step;
-        let nominal = candidate.screw.nominal;
-        let (length, protrusion_min, protrusion_max) = if on_step < nominal - SAME_LENGTH {
-            (
-                on_step,
-                on_step - tolerance - grip.max - nut.max,
-                on_step + tolerance - grip.min - nut.min,
-            )
+        // A bolt at its least length may be shorter than the cut, and is then left as it is.
+        let shortest = if length - tolerance < screw.min {
+            length - tolerance
         } else {
-            (nominal, candidate.protrusion_min, candidate.protrusion_max)
+            screw.min
+        };
+        let longest = if length + tolerance < screw.max {
+            length + tolerance
+        } else {
+            screw.max
+        };
+        let protrusion = Spread {
+            min: shortest - grip.max - nut.max,
+            nominal: length - grip.nominal - nut.nominal,
+            max: longest - grip.min - nut.min,
         };
         Some(Cut {
             length,
-            removed: nominal - length,
-            thread_left: length - candidate.screw.grip_gaging_length_max,
-            protrusion_min,
-            protrusion_max,
-            holds_window: protrusion_max <= limit + SAME_LENGTH,
+            removed: screw.nominal - length,
+            thread_left: length - screw.grip_gaging_length_max,
+            protrusion,
+            holds_window: protrusion.max <= limit + SAME_LENGTH,
         })
     }
 }

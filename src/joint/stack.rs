@@ -2,7 +2,7 @@
 
 use alloc::{string::String, vec::Vec};
 
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::parts::{ScrewLength, Zone};
 use crate::spread::{Spread, ordered};
 use crate::units::{Length, millimetres};
@@ -12,15 +12,16 @@ use crate::units::{Length, millimetres};
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::joint::Layer;
-/// let web = Layer { name: "web".into(), thickness: millimetres(12.0).plus_minus(millimetres(0.5)) };
+/// let web = Layer::new("web", millimetres(12.0).plus_minus(millimetres(0.5)));
 /// assert_eq!(web.thickness.nominal, millimetres(12.0));
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "crate::units::quantity::RawLayer")
+    serde(try_from = "super::data::RawLayer")
 )]
+#[non_exhaustive]
 pub struct Layer {
     /// What a drawing would call it.
     pub name: String,
@@ -30,6 +31,22 @@ pub struct Layer {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub thickness: Spread<Length>,
+}
+
+impl Layer {
+    /// A ply or washer. Nothing is checked before it becomes part of a [`Stack`].
+    ///
+    /// ```
+    /// use shankline::{joint::Layer, prelude::*};
+    /// assert_eq!(Layer::new("web", Spread::exact(millimetres(12.0))).name, "web");
+    /// ```
+    #[must_use]
+    pub fn new(name: impl Into<String>, thickness: Spread<Length>) -> Self {
+        Self {
+            name: name.into(),
+            thickness,
+        }
+    }
 }
 
 /// A stack of plies with the washers that are always there, in order from the head.
@@ -50,24 +67,31 @@ pub struct Layer {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "crate::units::quantity::RawStack")
+    serde(try_from = "super::data::RawStack")
 )]
 pub struct Stack {
     washers_under_head: Vec<Layer>,
     plies: Vec<Layer>,
     shear_planes: Vec<usize>,
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread_option")
-    )]
-    nut_washer: Option<Spread<Length>>,
-    washers_under_nut: usize,
+    washers_under_nut: Option<NutWashers>,
     /// Head washers, plies and the nut-side washers that are always there.
     #[cfg_attr(feature = "serde", serde(skip))]
     grip: Spread<Length>,
     /// Distance of each shear plane from the bearing face of the head.
     #[cfg_attr(feature = "serde", serde(skip))]
     positions: Vec<Spread<Length>>,
+}
+
+/// Washers of one kind under the nut.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+struct NutWashers {
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    thickness: Spread<Length>,
+    count: usize,
 }
 
 /// A shear plane seen against one screw.
@@ -77,7 +101,7 @@ pub struct Stack {
 /// # fn main() -> Result<(), shankline::Error> {
 /// let plate = Spread::exact(millimetres(10.0));
 /// let stack = Stack::builder().ply("left", plate).ply("right", plate).shear_planes([1]).build()?;
-/// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M10".parse()?)?;
+/// let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M10".parse()?)?;
 /// let plane = stack.planes(&screws.length(millimetres(35.0))?).next().unwrap();
 /// assert_eq!((plane.after_ply, plane.worst), (1, Zone::Thread)); // threaded to the head
 /// # Ok(())
@@ -85,6 +109,7 @@ pub struct Stack {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct Plane {
     /// The plane lies after this ply, counted from 1 at the head.
     pub after_ply: usize,
@@ -180,8 +205,8 @@ impl Stack {
     /// ```
     #[must_use]
     pub fn washers_under_nut(&self) -> Option<(Spread<Length>, usize)> {
-        self.nut_washer
-            .map(|washer| (washer, self.washers_under_nut))
+        self.washers_under_nut
+            .map(|washers| (washers.thickness, washers.count))
     }
 
     /// Everything between the bearing faces of head and nut.
@@ -204,16 +229,30 @@ impl Stack {
 
     /// The same with `added` more washers under the nut.
     pub(super) fn grip_with(&self, added: usize) -> Spread<Length> {
-        match self.nut_washer {
-            Some(washer) if added > 0 => {
-                let count = count_as_f64(added);
-                self.grip + washer.map(|thickness| count * thickness)
+        match self.washers_under_nut {
+            Some(washers) if added > 0 => {
+                // Washer counts are small: exact.
+                #[allow(clippy::cast_precision_loss)]
+                let count = added as f64;
+                self.grip + washers.thickness.map(|thickness| count * thickness)
             }
             _ => self.grip,
         }
     }
 
-    pub(super) fn plane_positions(&self) -> &[Spread<Length>] {
+    /// Distances of the shear planes from the bearing face of the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply = millimetres(10.0).plus_minus(millimetres(0.5));
+    /// let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
+    /// assert_eq!(stack.plane_positions()[0].nominal, millimetres(10.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn plane_positions(&self) -> &[Spread<Length>] {
         &self.positions
     }
 
@@ -224,7 +263,7 @@ impl Stack {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let ply = inches(0.500).plus_minus(inches(0.015));
     /// let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
-    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"1/2-13 UNC".parse()?)?;
     /// let plane = stack.planes(&screws.length(inches(2.0))?).next().unwrap();
     /// assert_eq!((plane.nominal, plane.worst), (Zone::RunOut, Zone::RunOut)); // LB 0.365 in
     /// # Ok(())
@@ -252,33 +291,32 @@ impl Stack {
     ///
     /// Source: follows from LB >= x max and LG <= G min; own derivation.
     ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a transition length that is negative or not finite.
+    ///
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let leaf = Spread::exact(millimetres(2.0));
     /// let stack = Stack::builder().ply("a", leaf).ply("b", leaf).shear_planes([1]).build()?;
     /// // M10: Y = 5 P = 7.5 mm; a 2 mm ply never suffices
-    /// let margin = stack.shank_and_clamp_margin(millimetres(7.5), 0).unwrap();
+    /// let margin = stack.shank_and_clamp_margin(millimetres(7.5), 0)?.unwrap();
     /// assert!((margin + millimetres(5.5)).abs() < millimetres(1e-9));
     /// # Ok(())
     /// # }
     /// ```
-    #[must_use]
     pub fn shank_and_clamp_margin(
         &self,
         transition: Length,
         washers_added: usize,
-    ) -> Option<Length> {
-        let last = self.positions.last()?;
-        let beyond = self.grip_with(washers_added).min - last.min;
-        Some(beyond - transition - (last.max - last.min))
+    ) -> Result<Option<Length>, Error> {
+        not_negative("transition length", transition)?;
+        Ok(self.positions.last().map(|last| {
+            let beyond = self.grip_with(washers_added).min - last.min;
+            beyond - transition - (last.max - last.min)
+        }))
     }
-}
-
-/// Washer counts are small: exact.
-#[allow(clippy::cast_precision_loss)]
-pub(super) fn count_as_f64(count: usize) -> f64 {
-    count as f64
 }
 
 /// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
@@ -373,7 +411,8 @@ impl StackBuilder {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] without plies, for a thickness that is not positive, finite and in
-    /// order, for a shear plane that does not lie between two plies, or for more than 100 washers;
+    /// order, for a shear plane that does not lie between two plies, or for more than 1000 plies or
+    /// 100 washers;
     /// [`Error::Mismatch`] for the same shear plane twice.
     ///
     /// ```
@@ -382,8 +421,21 @@ impl StackBuilder {
     /// ```
     pub fn build(self) -> Result<Stack, Error> {
         const MOST_WASHERS: usize = 100;
+        const MOST_PLIES: usize = 1000;
         let mut planes = self.shear_planes;
         planes.sort_unstable();
+        for (quantity, count, most) in [
+            ("number of plies", self.plies.len(), MOST_PLIES),
+            (
+                "number of washers under the head",
+                self.washers_under_head.len(),
+                MOST_WASHERS,
+            ),
+        ] {
+            if count > most {
+                return Err(out_of_range(quantity, count, Allowed::AtMost(most.into())));
+            }
+        }
         if self.plies.is_empty() {
             return Err(out_of_range(
                 "number of plies",
@@ -432,37 +484,32 @@ impl StackBuilder {
             .iter()
             .fold(zero, |sum, washer| sum + washer.thickness);
         let mut positions = Vec::with_capacity(planes.len());
+        let mut next_plane = planes.iter().copied().peekable();
         for (index, ply) in self.plies.iter().enumerate() {
             x = x + ply.thickness;
-            if planes.contains(&(index + 1)) {
+            if next_plane.next_if_eq(&(index + 1)).is_some() {
                 positions.push(x);
             }
         }
-        let (nut_washer, washers_under_nut) = match self.washers_under_nut {
-            Some((washer, count)) => (Some(washer), count),
-            None => (None, 0),
-        };
         let mut stack = Stack {
             washers_under_head: self.washers_under_head,
             plies: self.plies,
             shear_planes: planes,
-            nut_washer,
-            washers_under_nut,
+            washers_under_nut: self
+                .washers_under_nut
+                .map(|(thickness, count)| NutWashers { thickness, count }),
             grip: x,
             positions,
         };
-        stack.grip = stack.grip_with(washers_under_nut);
-        if stack.grip.max.value.is_finite() {
-            Ok(stack)
-        } else {
-            Err(out_of_range("grip", stack.grip.max, Allowed::Positive))
-        }
+        stack.grip = stack.grip_with(self.washers_under_nut.map_or(0, |(_, count)| count));
+        Ok(stack)
     }
 }
 
 fn check_thickness(quantity: &'static str, thickness: Spread<Length>) -> Result<(), Error> {
     ordered(quantity, thickness)?;
-    crate::error::positive(quantity, thickness.min)?;
+    sane_length(quantity, thickness.min)?;
+    sane_length(quantity, thickness.max)?;
     Ok(())
 }
 

@@ -7,23 +7,21 @@ use crate::units::Length;
 
 /// The lengths that matter of one screw.
 ///
-/// Plain data: a caller may also fill it in from measurements of a bolt in the hand.
+/// From [`ScrewSeries::length`](crate::parts::ScrewSeries::length), or measured on a bolt in the
+/// hand.
 ///
 /// ```
 /// use shankline::prelude::*;
-/// // A bolt in the hand, measured: 100 mm long, 60 mm plain, thread usable from 65 mm.
-/// let bolt = ScrewLength {
-///     nominal: millimetres(100.0),
-///     min: millimetres(100.0),
-///     max: millimetres(100.0),
-///     body_length_min: millimetres(60.0),
-///     grip_gaging_length_max: millimetres(65.0),
-///     fully_threaded: false,
-/// };
+/// # fn main() -> Result<(), shankline::Error> {
+/// // A bolt in the hand: 100 mm long, 60 mm plain, thread usable from 65 mm.
+/// let bolt = ScrewLength::measured(millimetres(100.0), millimetres(60.0), millimetres(65.0))?;
 /// assert_eq!(bolt.zone_at(millimetres(62.0)), Zone::RunOut);
+/// # Ok(())
+/// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
 pub struct ScrewLength {
     /// Nominal length L, from under the head to the end.
     #[cfg_attr(
@@ -97,12 +95,56 @@ impl fmt::Display for Zone {
 pub(crate) const SAME_LENGTH: Length = crate::units::from_base(1e-10);
 
 impl ScrewLength {
-    /// What the screw is at distance `x` from the bearing face of its head.
+    /// A bolt in the hand, all lengths from the bearing face of its head: the whole length, the plain
+    /// shank, and where the thread begins that a nut can run on.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] unless 0 <= shank <= thread start < length, all finite.
     ///
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "3/4-10 UNC".parse()?)?;
+    /// assert!(ScrewLength::measured(inches(4.0), inches(2.0), inches(2.25)).is_ok());
+    /// assert!(ScrewLength::measured(inches(4.0), inches(2.5), inches(2.25)).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn measured(length: Length, shank: Length, thread_start: Length) -> Result<Self, Error> {
+        Self {
+            nominal: length,
+            min: length,
+            max: length,
+            body_length_min: shank,
+            grip_gaging_length_max: thread_start,
+            fully_threaded: shank.value == 0.0,
+        }
+        .checked()
+    }
+
+    /// Transition length Y = LG max - LB min: what may be shank, run-out or thread.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &"M20".parse()?)?;
+    /// let transition = screws.length(millimetres(110.0))?.transition_length();
+    /// assert!((transition - millimetres(12.5)).abs() < millimetres(1e-9)); // 5 P
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn transition_length(&self) -> Length {
+        self.grip_gaging_length_max - self.body_length_min
+    }
+
+    /// What the screw is at distance `x` from the bearing face of its head. Beyond the end of the
+    /// screw there is nothing; that is not looked at here.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"3/4-10 UNC".parse()?)?;
     /// let four = screws.length(inches(4.0))?; // LB 1.750, LG 2.250
     /// assert_eq!(four.zone_at(inches(1.535)), Zone::Shank);
     /// assert_eq!(four.zone_at(inches(2.0)), Zone::RunOut);
@@ -144,10 +186,11 @@ impl ScrewLength {
             ));
         }
         if self.grip_gaging_length_max >= self.min {
+            // No thread is left: the screw is too short for its own run-out.
             return Err(out_of_range(
-                "grip gaging length",
-                self.grip_gaging_length_max,
-                Allowed::AtMost(self.min.into()),
+                "length of the screw",
+                self.min,
+                Allowed::Above(self.grip_gaging_length_max.into()),
             ));
         }
         Ok(self)

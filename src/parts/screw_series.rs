@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::{fmt, iter};
 
 use super::{SAME_LENGTH, ScrewLength};
-use crate::caution::Caution;
+use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::tables::nanometres;
@@ -13,7 +13,7 @@ use crate::tables::screws::{
     StockLength, StockStep, ToleranceGrade,
 };
 use crate::thread::Thread;
-use crate::units::{Length, inches, millimetres};
+use crate::units::{Length, UnitSystem, inches, millimetres, shown};
 
 /// Kinds of screw this crate knows the body lengths of.
 ///
@@ -60,7 +60,7 @@ impl fmt::Display for ScrewProduct {
 /// ```
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// let screws = ScrewSeries::new(ScrewProduct::Iso4014, "M20".parse()?)?;
+/// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &"M20".parse()?)?;
 /// let screw = screws.length(millimetres(110.0))?;
 /// assert!((screw.grip_gaging_length_max - millimetres(64.0)).abs() < millimetres(1e-9));
 /// assert!((screw.body_length_min - millimetres(51.5)).abs() < millimetres(1e-9));
@@ -81,9 +81,11 @@ enum Rows {
         full_thread: Option<&'static FullThreadLimit>,
         tolerances: &'static [CapScrewLengthTolerance],
     },
+    /// Product grade A where the size has it, and grade B where it has that too; one of them alone
+    /// stands in `small`.
     Metric {
-        a: Option<&'static HexScrew>,
-        b: Option<&'static HexScrew>,
+        small: &'static HexScrew,
+        large: Option<&'static HexScrew>,
     },
 }
 
@@ -98,7 +100,7 @@ impl ScrewSeries {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let error = ScrewSeries::new(ScrewProduct::Iso4014, "M20x1.5".parse()?).unwrap_err();
+    /// let error = ScrewSeries::new(ScrewProduct::Iso4014, &"M20x1.5".parse()?).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
     ///     "M20x1.5 is not in the table of ISO 4014 and ISO 4017 screws; they have the coarse \
@@ -107,7 +109,7 @@ impl ScrewSeries {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn new(product: ScrewProduct, thread: Thread) -> Result<Self, Error> {
+    pub fn new(product: ScrewProduct, thread: &Thread) -> Result<Self, Error> {
         let diameter = thread.nominal_diameter();
         let rows = match product {
             ScrewProduct::HexCapScrew => {
@@ -131,19 +133,24 @@ impl ScrewSeries {
                 let a = HexScrew::find(diameter, ProductGrade::A);
                 let b = HexScrew::find(diameter, ProductGrade::B);
                 let coarse = thread.metric_row().is_some() && thread.is_coarse();
-                if !coarse || (a.is_none() && b.is_none()) {
-                    return Err(Error::NotInTable {
-                        table: "the table of ISO 4014 and ISO 4017 screws",
-                        wanted: thread.to_string(),
-                        available: "they have the coarse pitch and sizes from M1.6 to M64".into(),
-                    });
-                }
-                Rows::Metric { a, b }
+                let (small, large) = match (a, b) {
+                    (Some(a), b) if coarse => (a, b),
+                    (None, Some(b)) if coarse => (b, None),
+                    _ => {
+                        return Err(Error::NotInTable {
+                            table: "the table of ISO 4014 and ISO 4017 screws",
+                            wanted: thread.to_string(),
+                            available: "they have the coarse pitch and sizes from M1.6 to M64"
+                                .into(),
+                        });
+                    }
+                };
+                Rows::Metric { small, large }
             }
         };
         Ok(Self {
             product,
-            thread,
+            thread: *thread,
             rows,
         })
     }
@@ -153,7 +160,7 @@ impl ScrewSeries {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M8".parse()?)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M8".parse()?)?;
     /// assert_eq!(screws.product(), ScrewProduct::Iso4017);
     /// # Ok(())
     /// # }
@@ -168,7 +175,7 @@ impl ScrewSeries {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, "M8".parse()?)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M8".parse()?)?;
     /// assert_eq!(screws.thread().to_string(), "M8");
     /// # Ok(())
     /// # }
@@ -178,23 +185,63 @@ impl ScrewSeries {
         self.thread
     }
 
-    /// Source of the head and thread dimensions.
+    /// Source of what fixes the lengths of one of these screws.
     ///
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "3/4-10 UNC".parse()?)?;
-    /// assert_eq!(screws.provenance().source.document, "ASME B18.2.1");
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"3/4-10 UNC".parse()?)?;
+    /// let four = screws.length(inches(4.0))?;
+    /// assert_eq!(screws.provenance(&four).source.document, "ASME B18.2.1");
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub fn provenance(&self) -> Provenance {
+    pub fn provenance(&self, screw: &ScrewLength) -> Provenance {
         match self.rows {
+            Rows::Inch { dimensions, .. } if screw.fully_threaded => Provenance {
+                source: dimensions.full_thread_run_out_source,
+                basis: dimensions.full_thread_run_out_basis,
+            },
             Rows::Inch { dimensions, .. } => dimensions.provenance,
-            // `new` made sure of one of them; the first rows of the table stand in for neither.
-            Rows::Metric { a, b } => a.or(b).unwrap_or(&HexScrew::all()[0]).provenance,
+            Rows::Metric { .. } => match self.metric_row(screw.nominal) {
+                Some(row) if screw.fully_threaded => Provenance {
+                    source: row.full_thread_run_out_source,
+                    basis: row.full_thread_run_out_basis,
+                },
+                Some(row) => row.provenance,
+                None => self.unknown_screw(),
+            },
         }
+    }
+
+    /// What the user of a screw must be told: whether the values that fix its lengths, or the list
+    /// of stock lengths, were recalled or are mere practice.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"1/2-13 UNC".parse()?)?;
+    /// assert_eq!(screws.cautions(&screws.length(inches(4.0))?).iter().count(), 1);
+    /// // How far from the head the thread of a short screw begins is known from memory only.
+    /// assert_eq!(screws.cautions(&screws.length(inches(1.0))?).iter().count(), 2);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self, screw: &ScrewLength) -> Cautions {
+        let value = if screw.fully_threaded {
+            "unthreaded length under the head"
+        } else {
+            "set of screw dimensions"
+        };
+        let stock = self
+            .stock_basis()
+            .is_weak()
+            .then_some(Caution::StockLengths);
+        Cautions::default()
+            .with(Caution::from_memory(value, self.provenance(screw)))
+            .with(stock)
     }
 
     /// How the list of stock lengths and their range are known: for both systems from memory or
@@ -203,7 +250,7 @@ impl ScrewSeries {
     /// ```
     /// use shankline::{prelude::*, source::Basis};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, "M20".parse()?)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &"M20".parse()?)?;
     /// assert_eq!(screws.stock_basis(), Basis::Memory);
     /// # Ok(())
     /// # }
@@ -211,36 +258,41 @@ impl ScrewSeries {
     #[must_use]
     pub fn stock_basis(&self) -> Basis {
         match self.rows {
-            Rows::Inch { .. } => StockStep::all()[0].provenance.basis,
-            Rows::Metric { a, b } => a.or(b).unwrap_or(&HexScrew::all()[0]).length_range_basis,
+            Rows::Inch { .. } => StockStep::all()
+                .first()
+                .map_or(Basis::Memory, |step| step.provenance.basis),
+            Rows::Metric { small, .. } => small.length_range_basis,
         }
     }
 
-    /// What the user of a screw must be told: whether one of its lengths was recalled, not read.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
-    /// assert!(screws.caution(&screws.length(inches(4.0))?).is_none());
-    /// // How far from the head the thread of a short screw begins is known from memory only.
-    /// assert!(screws.caution(&screws.length(inches(1.0))?).is_some());
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub fn caution(&self, screw: &ScrewLength) -> Option<Caution> {
-        let (value, provenance) = match self.rows {
-            Rows::Inch { dimensions, .. } if screw.fully_threaded => (
-                "unthreaded length under the head",
-                Provenance {
-                    source: dimensions.full_thread_run_out_source,
-                    basis: dimensions.full_thread_run_out_basis,
-                },
-            ),
-            _ => ("set of screw dimensions", self.provenance()),
+    /// The provenance of a screw this series has no row for: the weakest there is.
+    fn unknown_screw(&self) -> Provenance {
+        let source = match self.rows {
+            Rows::Inch { dimensions, .. } => dimensions.provenance.source,
+            Rows::Metric { small, .. } => small.provenance.source,
         };
-        Caution::from_memory(value, provenance)
+        Provenance {
+            source,
+            basis: Basis::Memory,
+        }
+    }
+
+    /// The row of the product grade a length is made in: grade A up to 10 d or 150 mm, whichever is
+    /// shorter (ISO 4014, ISO 4017).
+    fn metric_row(&self, nominal: Length) -> Option<&'static HexScrew> {
+        let Rows::Metric { small, large } = self.rows else {
+            return None;
+        };
+        let ten_diameters = 10.0 * self.thread.nominal_diameter();
+        let limit = if ten_diameters < millimetres(150.0) {
+            ten_diameters
+        } else {
+            millimetres(150.0)
+        };
+        Some(match large {
+            Some(large) if nominal > limit + SAME_LENGTH => large,
+            _ => small,
+        })
     }
 
     /// The screw of a nominal length, by the rules of the product.
@@ -253,7 +305,7 @@ impl ScrewSeries {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, "1/2-13 UNC".parse()?)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"1/2-13 UNC".parse()?)?;
     /// assert!(screws.length(inches(1.5))?.fully_threaded);
     /// assert!(!screws.length(inches(2.0))?.fully_threaded);
     /// assert!(screws.length(inches(0.0)).is_err());
@@ -268,7 +320,7 @@ impl ScrewSeries {
                 full_thread,
                 tolerances,
             } => self.inch_length(dimensions, full_thread, tolerances, nominal),
-            Rows::Metric { a, b } => self.metric_length(a, b, nominal),
+            Rows::Metric { small, large } => self.metric_length(small, large, nominal),
         }
     }
 
@@ -290,8 +342,12 @@ impl ScrewSeries {
                 "its row of ASME B18.2.1 Table 11 has not been read",
             )
         };
-        let tolerance = CapScrewLengthTolerance::among(tolerances, nominal)
-            .ok_or_else(|| no_value("length tolerance", "ASME B18.2.1 gives none there"))?;
+        let tolerance = CapScrewLengthTolerance::among(tolerances, nominal).ok_or_else(|| {
+            no_value(
+                "length tolerance",
+                "no row of ASME B18.2.1 has been read there",
+            )
+        })?;
         let min = nominal - tolerance.tolerance_minus;
         let max = nominal + tolerance.tolerance_plus;
         let row = full_thread.ok_or_else(unread)?;
@@ -311,11 +367,16 @@ impl ScrewSeries {
             .checked();
         }
         if nominal < part_min - SAME_LENGTH {
-            return Err(out_of_range(
-                format!("nominal length of {self}"),
-                nominal,
-                Allowed::AtLeast(part_min.into()),
-            ));
+            // Between the two limits the standard's table has no screw.
+            return Err(Error::NotInTable {
+                table: "the table of full-length threading",
+                wanted: format!("{self} {:.4} long", shown(nominal, UnitSystem::UsCustomary)),
+                available: format!(
+                    "up to {:.4} it is threaded to the head, from {:.4} it has a body",
+                    shown(full_max, UnitSystem::UsCustomary),
+                    shown(part_min, UnitSystem::UsCustomary)
+                ),
+            });
         }
         let thread_length = if nominal <= inches(6.0) + SAME_LENGTH {
             dimensions.thread_length_short.ok_or_else(|| {
@@ -343,27 +404,13 @@ impl ScrewSeries {
 
     fn metric_length(
         &self,
-        a: Option<&HexScrew>,
-        b: Option<&HexScrew>,
+        small: &HexScrew,
+        large: Option<&HexScrew>,
         nominal: Length,
     ) -> Result<ScrewLength, Error> {
-        // ISO 4014 and ISO 4017: grade A up to 10 d or 150 mm, whichever is shorter.
-        let limit_a = {
-            let ten = 10.0 * self.thread.nominal_diameter();
-            if ten < millimetres(150.0) {
-                ten
-            } else {
-                millimetres(150.0)
-            }
-        };
-        let row = match (a, b) {
-            (Some(a), _) if nominal <= limit_a + SAME_LENGTH => a,
-            (_, Some(b)) => b,
-            (Some(a), None) => a,
-            (None, None) => return Err(self.no_length(nominal)),
-        };
-        let range = self.metric_range(a, b);
-        let (from, thru) = range.ok_or_else(|| self.no_length(nominal))?;
+        let row = self.metric_row(nominal).unwrap_or(small);
+        let range = self.metric_range(small, large);
+        let (from, thru) = range.ok_or_else(|| self.unread())?;
         if nominal < from - SAME_LENGTH || nominal > thru + SAME_LENGTH {
             return Err(out_of_range(
                 format!("nominal length of {self}"),
@@ -376,13 +423,11 @@ impl ScrewSeries {
             _ => ToleranceGrade::Js17,
         };
         let tolerance = LengthTolerance::find(grade, nominal)
-            .ok_or_else(|| self.no_length(nominal))?
+            .ok_or_else(|| self.unread())?
             .tolerance;
         let (min, max) = (nominal - tolerance, nominal + tolerance);
         if self.product == ScrewProduct::Iso4017 {
-            let run_out = row
-                .full_thread_run_out_max
-                .ok_or_else(|| self.no_length(nominal))?;
+            let run_out = row.full_thread_run_out_max.ok_or_else(|| self.unread())?;
             return ScrewLength {
                 nominal,
                 min,
@@ -400,7 +445,7 @@ impl ScrewSeries {
         } else {
             row.thread_length_long
         }
-        .ok_or_else(|| self.no_length(nominal))?;
+        .ok_or_else(|| self.unread())?;
         let grip_gaging_length_max = nominal - thread_length;
         ScrewLength {
             nominal,
@@ -413,7 +458,7 @@ impl ScrewSeries {
         .checked()
     }
 
-    fn no_length(&self, _nominal: Length) -> Error {
+    fn unread(&self) -> Error {
         Error::NoValue {
             quantity: "thread length or length range",
             subject: format!("{self} of that length"),
@@ -421,15 +466,14 @@ impl ScrewSeries {
         }
     }
 
-    fn metric_range(&self, a: Option<&HexScrew>, b: Option<&HexScrew>) -> Option<(Length, Length)> {
-        let first = a.or(b)?;
-        let last = b.or(a)?;
+    fn metric_range(&self, small: &HexScrew, large: Option<&HexScrew>) -> Option<(Length, Length)> {
+        let last = large.unwrap_or(small);
         match self.product {
             ScrewProduct::Iso4014 => Some((
-                first.part_thread_length_from?,
+                small.part_thread_length_from?,
                 last.part_thread_length_thru?,
             )),
-            _ => Some((first.full_thread_length_from, last.full_thread_length_thru)),
+            _ => Some((small.full_thread_length_from, last.full_thread_length_thru)),
         }
     }
 
@@ -442,7 +486,7 @@ impl ScrewSeries {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, "M10".parse()?)?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &"M10".parse()?)?;
     /// let mut lengths = screws.stock_lengths();
     /// assert_eq!(lengths.next(), Some(millimetres(45.0)));
     /// assert_eq!(lengths.next(), Some(millimetres(50.0)));
@@ -453,7 +497,7 @@ impl ScrewSeries {
         let diameter = self.thread.nominal_diameter();
         let (range, inch) = match self.rows {
             Rows::Inch { .. } => (None, true),
-            Rows::Metric { a, b } => (self.metric_range(a, b), false),
+            Rows::Metric { small, large } => (self.metric_range(small, large), false),
         };
         let size = nanometres(diameter);
         let steps = StockStep::all()
@@ -501,7 +545,7 @@ mod tests {
     use super::*;
 
     fn cap(thread: &str) -> ScrewSeries {
-        ScrewSeries::new(ScrewProduct::HexCapScrew, thread.parse().unwrap()).unwrap()
+        ScrewSeries::new(ScrewProduct::HexCapScrew, &thread.parse().unwrap()).unwrap()
     }
 
     #[test]
@@ -522,39 +566,52 @@ mod tests {
     }
 
     #[test]
-    fn every_stock_length_of_every_size_is_answered_or_refused_cleanly() {
-        let mut answered = 0;
+    fn every_stock_length_is_answered_or_a_known_hole() {
+        use crate::tables::threads::UnifiedSeries::{Un8, Unc, Unf};
+        let (mut answered, mut holes) = (0, alloc::vec::Vec::new());
+        let mut ask = |screws: &ScrewSeries| {
+            for length in screws.stock_lengths() {
+                match screws.length(length) {
+                    Ok(_) => answered += 1,
+                    Err(Error::NoValue { .. }) => holes.push(format!("{}", screws.thread())),
+                    Err(error) => panic!("{screws}: {error}"),
+                }
+            }
+        };
         for row in HexCapScrew::all() {
-            for series in [
-                crate::tables::threads::UnifiedSeries::Unc,
-                crate::tables::threads::UnifiedSeries::Unf,
-            ] {
-                let Ok(thread) = Thread::unified(row.nominal_diameter, series) else {
-                    continue;
-                };
-                let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, thread).unwrap();
-                for length in screws.stock_lengths() {
-                    if screws.length(length).is_ok() {
-                        answered += 1;
-                    }
+            // 1-8 is both 8-UN and UNC.
+            for series in [Unc, Unf, Un8] {
+                if let Ok(thread) = Thread::unified(row.nominal_diameter, series) {
+                    ask(&ScrewSeries::new(ScrewProduct::HexCapScrew, &thread).unwrap());
                 }
             }
         }
-        for row in HexScrew::all() {
+        for row in HexScrew::all()
+            .iter()
+            .filter(|row| row.product_grade == ProductGrade::A)
+        {
             let thread = Thread::metric(row.nominal_diameter, row.pitch).unwrap();
             for product in [ScrewProduct::Iso4014, ScrewProduct::Iso4017] {
-                let screws = ScrewSeries::new(product, thread).unwrap();
-                for length in screws.stock_lengths() {
-                    match screws.length(length) {
-                        Ok(_) => answered += 1,
-                        Err(error) => {
-                            assert!(matches!(error, Error::NoValue { .. }), "{screws} {error}");
-                        }
-                    }
-                }
+                ask(&ScrewSeries::new(product, &thread).unwrap());
             }
         }
-        assert!(answered > 900, "{answered}");
+        // No length tolerance was read for 7/8 and 1 in long screws of those diameters, and no run-out
+        // for the smallest ISO 4017 screws.
+        holes.sort();
+        holes.dedup();
+        assert_eq!(
+            holes,
+            [
+                "1-12 UNF",
+                "1-8 UNC",
+                "7/8-14 UNF",
+                "7/8-9 UNC",
+                "M1.6",
+                "M2",
+                "M2.5"
+            ]
+        );
+        assert!(answered > 1000, "{answered}");
     }
 
     #[test]

@@ -16,12 +16,12 @@
 
 use core::fmt;
 
-use crate::caution::Caution;
+use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::thread::Thread;
-use crate::units::{Force, Stress};
+use crate::units::{Area, Force, Stress};
 
 /// Shear yield over tensile yield by the distortion-energy theory, 1/sqrt 3, as Shigley prints it.
 const DISTORTION_ENERGY: f64 = 0.577;
@@ -64,10 +64,10 @@ pub enum AiscEdition {
     /// AISC 360-10.
     #[cfg_attr(feature = "serde", serde(rename = "2010"))]
     E2010,
-    /// AISC 360-16. Stresses from memory, the same as in 2010.
+    /// AISC 360-16. Stresses recalled, the same as in 2010.
     #[cfg_attr(feature = "serde", serde(rename = "2016"))]
     E2016,
-    /// AISC 360-22. Stresses from memory, the same as in 2010.
+    /// AISC 360-22. Stresses recalled, the same as in 2010.
     #[cfg_attr(feature = "serde", serde(rename = "2022"))]
     E2022,
 }
@@ -104,6 +104,7 @@ pub enum ShearMethod {
     },
     /// AISC 360, J3.6 and Table J3.2: nominal shear stress on the shank area, lowered where the
     /// threads are not excluded from the plane.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360 {
         /// Edition.
         edition: AiscEdition,
@@ -154,9 +155,14 @@ impl ShearMethod {
         }
     }
 
-    /// Nominal capacity of one plane through a zone of the bolt.
+    /// Nominal shear stress of one plane through a zone of the bolt, and the area it acts on.
     #[inline]
-    fn plane(self, thread: &Thread, strength: &BoltStrength, zone: Zone) -> Result<Force, Error> {
+    fn plane(
+        self,
+        thread: &Thread,
+        strength: &BoltStrength,
+        zone: Zone,
+    ) -> Result<(Stress, Area), Error> {
         let in_shank = zone == Zone::Shank;
         Ok(match self {
             Self::DistortionEnergy { basis, .. } => {
@@ -165,7 +171,7 @@ impl ShearMethod {
                 } else {
                     thread.minor_area()
                 };
-                DISTORTION_ENERGY * (basis.stress(strength)? * area)
+                (DISTORTION_ENERGY * basis.stress(strength)?, area)
             }
             Self::Aisc360 { edition } => {
                 let ratio = match (edition, in_shank) {
@@ -174,9 +180,33 @@ impl ShearMethod {
                     (_, true) => 0.563,
                     (_, false) => 0.450,
                 };
-                ratio * (strength.tensile_strength * thread.shank_area())
+                (ratio * strength.tensile_strength, thread.shank_area())
             }
         })
+    }
+
+    /// What goes with a capacity by this method. The stresses of AISC 360-05 were read in a
+    /// reproduction of its table, and one cell of 360-10 (threads in the plane, 17.9 kip) in the
+    /// manual; the rest of 360-10 and the later editions were recalled.
+    fn cautions(self, grade: BoltGrade, governing: Zone) -> Cautions {
+        let Self::Aisc360 { edition } = self else {
+            return Cautions::default();
+        };
+        let analogy = matches!(grade, BoltGrade::Sae(_) | BoltGrade::Iso(_)).then_some(
+            Caution::MaterialOutsideMethod {
+                method: "AISC 360 Table J3.2",
+                written_for: "ASTM structural bolts and threaded parts",
+            },
+        );
+        let recalled = match (edition, governing) {
+            (AiscEdition::E2010, Zone::Shank) => Some("AISC 360-10 Table J3.2, threads excluded"),
+            (AiscEdition::E2005 | AiscEdition::E2010, _) => None,
+            (AiscEdition::E2016, _) => Some("AISC 360-16 Table J3.2"),
+            (AiscEdition::E2022, _) => Some("AISC 360-22 Table J3.2"),
+        };
+        Cautions::default()
+            .with(analogy)
+            .with(recalled.map(|method| Caution::MethodFromMemory { method }))
     }
 }
 
@@ -255,45 +285,24 @@ pub struct BoltShear {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub allowable: Force,
-    /// Whether the bolt material is one the method was written for.
-    material_by_analogy: bool,
-}
-
-impl BoltShear {
-    /// What the user of this capacity must be told, beyond the
-    /// [general cautions](crate::caution::GENERAL).
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let thread: Thread = "3/4-10 UNC".parse()?;
-    /// let strength = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
-    /// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
-    /// let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method)?;
-    /// assert_eq!(shear.cautions().count(), 1); // AISC 360 names ASTM bolts, not SAE grades
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn cautions(&self) -> impl Iterator<Item = Caution> + use<> {
-        let analogy = self
-            .material_by_analogy
-            .then_some(Caution::MaterialOutsideMethod {
-                method: "AISC 360 Table J3.2",
-                written_for: "ASTM structural bolts and threaded parts",
-            });
-        let memory = match self.method {
-            ShearMethod::Aisc360 {
-                edition: AiscEdition::E2016,
-            } => Some("AISC 360-16 Table J3.2"),
-            ShearMethod::Aisc360 {
-                edition: AiscEdition::E2022,
-            } => Some("AISC 360-22 Table J3.2"),
-            _ => None,
-        };
-        analogy
-            .into_iter()
-            .chain(memory.map(|method| Caution::MethodFromMemory { method }))
-    }
+    /// The area the weakest plane is taken on.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub area: Area,
+    /// The shear stress the weakest plane is taken to carry: `plane_nominal / area`.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub stress: Stress,
+    /// What the nominal load is multiplied by for the design strength.
+    pub resistance_factor: Option<f64>,
+    /// What the nominal load is divided by for the allowable load.
+    pub safety_factor: f64,
+    /// What the user must be told, beyond the [general cautions](crate::caution::GENERAL).
+    pub cautions: Cautions,
 }
 
 /// Shear capacity of one bolt: single shear with one plane, double shear with two, or more.
@@ -302,13 +311,14 @@ impl BoltShear {
 /// from a length search, from [`ScrewLength::zone_at`](crate::parts::ScrewLength::zone_at), or are
 /// simply stated.
 ///
-/// Sources: see [`ShearMethod`]; AISC ratios and factors are checked against AISC 360-10
-/// Table J3.2 (f, and cells of the 2005 and 2010 tables).
+/// Sources: see [`ShearMethod`]. Checked against Shigley's Example 8-6 and problems of its chapter 8,
+/// the AISC 360-05 example of a structural steel primer, and the 17.9 kip cell of the AISC manual.
 ///
 /// # Errors
 ///
 /// [`Error::OutOfRange`] without planes, or for a design factor below 1 or not finite;
-/// [`Error::NoValue`] where the grade has no yield or proof strength.
+/// [`Error::NoValue`] where the grade has no yield or proof strength; [`Error::Mismatch`] if the
+/// strengths hold for another nominal diameter than the thread has.
 ///
 /// # Examples
 ///
@@ -360,7 +370,9 @@ pub fn bolt_shear(
             Allowed::AtLeast(1_usize.into()),
         ));
     };
-    let plane_nominal = method.plane(thread, strength, governing_zone)?;
+    strength.matches(thread)?;
+    let (stress, area) = method.plane(thread, strength, governing_zone)?;
+    let plane_nominal = stress * area;
     // At most a few planes: exact in f64.
     #[allow(clippy::cast_precision_loss)]
     let nominal = planes.len() as f64 * plane_nominal;
@@ -373,8 +385,11 @@ pub fn bolt_shear(
         nominal,
         design: phi.map(|phi: f64| phi * nominal),
         allowable: nominal / divisor,
-        material_by_analogy: matches!(method, ShearMethod::Aisc360 { .. })
-            && matches!(strength.grade, BoltGrade::Sae(_) | BoltGrade::Iso(_)),
+        area,
+        stress,
+        resistance_factor: phi,
+        safety_factor: divisor,
+        cautions: method.cautions(strength.grade, governing_zone),
     })
 }
 

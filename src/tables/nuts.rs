@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::fmt;
 
 use super::{generated, nanometres, rows_of, size_range};
-use crate::caution::Caution;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
@@ -343,7 +343,7 @@ impl Nut {
     /// # Errors
     ///
     /// [`Error::NotInTable`] if the style is not made for the thread; the message gives the sizes
-    /// of the style.
+    /// of the style, or the thread series it is made in at that size.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -365,7 +365,7 @@ impl Nut {
                 nanometres(nut.nominal_diameter) == size
                     && match nut.pitch {
                         Some(own) => nanometres(own) == pitch,
-                        None => thread.is_unified(),
+                        None => nut.is_made_with(thread),
                     }
             })
             .ok_or_else(|| Error::NotInTable {
@@ -373,8 +373,27 @@ impl Nut {
                     .first()
                     .map_or("the nut tables", |nut| nut.style.table()),
                 wanted: thread.to_string(),
-                available: size_range(rows, |nut| nut.size),
+                available: rows
+                    .iter()
+                    .find(|nut| nanometres(nut.nominal_diameter) == size)
+                    .and_then(|nut| nut.thread_series)
+                    .map_or_else(
+                        || size_range(rows, |nut| nut.size),
+                        |series| format!("at that size it is made with {series} threads"),
+                    ),
             })
+    }
+
+    /// Whether an inch nut is made in the series of a thread: `thread_series` lists them.
+    fn is_made_with(&self, thread: &Thread) -> bool {
+        use crate::tables::threads::UnifiedSeries;
+        let symbol = match thread.unified_row().map(|row| row.series) {
+            Some(UnifiedSeries::Un8) => "8UN",
+            Some(series) => series.symbol(),
+            None => return false,
+        };
+        self.thread_series
+            .is_some_and(|list| list.split(['/', ' ']).any(|listed| listed == symbol))
     }
 
     /// Overall height: minimum, basic (or the mean where none is printed) and maximum.
@@ -395,7 +414,14 @@ impl Nut {
         match (self.height_min, self.height_max) {
             (Some(min), Some(max)) => Ok(Spread {
                 min,
-                nominal: self.height_basic.unwrap_or((min + max) / 2.0),
+                nominal: match self.height_basic {
+                    // The basic height is an exact fraction, the limits are rounded: a basic height
+                    // of 13/64 in stands beside a maximum of 0.203 in.
+                    Some(basic) if basic > max => max,
+                    Some(basic) if basic < min => min,
+                    Some(basic) => basic,
+                    None => (min + max) / 2.0,
+                },
                 max,
             }),
             _ => Err(Error::NoValue {
@@ -411,14 +437,17 @@ impl Nut {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(Nut::find(NutStyle::Iso4032, &"M12".parse()?)?.caution().is_none());
-    /// assert!(Nut::find(NutStyle::Iso7040, &"M12".parse()?)?.caution().is_some());
+    /// assert_eq!(Nut::find(NutStyle::Iso4032, &"M12".parse()?)?.cautions().iter().count(), 0);
+    /// assert_eq!(Nut::find(NutStyle::Iso7040, &"M12".parse()?)?.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub fn caution(&self) -> Option<Caution> {
-        Caution::from_memory("set of nut dimensions", self.provenance)
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory(
+            "set of nut dimensions",
+            self.provenance,
+        ))
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.
@@ -518,6 +547,13 @@ impl NutStyle {
             Self::Din980 => "the table of DIN 980 nuts",
             _ => "the table of ASME metric nuts of that style",
         }
+    }
+}
+
+impl fmt::Display for NutStyle {
+    /// What the style is called in a sentence; the standard is in the row.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
     }
 }
 

@@ -70,8 +70,8 @@ pub struct HexCapScrew {
     pub full_thread_run_out_basis: Basis,
     /// Source of the unthreaded length.
     pub full_thread_run_out_source: &'static Source,
-    /// How the fillet radii are known.
-    pub fillet_basis: Basis,
+    /// How the fillet radii are known, where there are any.
+    pub fillet_basis: Option<Basis>,
     /// How the washer face is known.
     pub washer_face_basis: Basis,
     /// Source of the row.
@@ -348,6 +348,10 @@ pub struct HexScrew {
     pub full_thread_length_thru: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
+    /// How the distance to the first full thread is known.
+    pub full_thread_run_out_basis: Basis,
+    /// Source of the distance to the first full thread.
+    pub full_thread_run_out_source: &'static Source,
     /// How the thread lengths are known.
     pub thread_length_basis: Basis,
     /// How the body diameters are known.

@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::fmt;
 
 use super::{generated, nanometres, rows_of, size_range};
-use crate::caution::Caution;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
@@ -181,8 +181,8 @@ impl Washer {
         rows.iter()
             .find(|washer| nanometres(washer.nominal_diameter) == size)
             .ok_or_else(|| Error::NotInTable {
-                table: "the table of washers of that style",
-                wanted: format!("a washer for {thread}"),
+                table: "the washer tables",
+                wanted: format!("{} for {thread}", style.label()),
                 available: size_range(rows, |washer| washer.size),
             })
     }
@@ -211,7 +211,7 @@ impl Washer {
             _ => Err(Error::NoValue {
                 quantity: "pair of thickness limits",
                 subject: self.to_string(),
-                reason: "nobody has read them",
+                reason: "its source prints none that has been read",
             }),
         }
     }
@@ -222,18 +222,20 @@ impl Washer {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(Washer::find(WasherStyle::Iso7091, &"M12".parse()?)?.caution().is_some());
+    /// assert!(Washer::find(WasherStyle::Iso7091, &"M12".parse()?)?.cautions().iter().next().is_some());
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub fn caution(&self) -> Option<Caution> {
+    pub fn cautions(&self) -> Cautions {
         let limits = Provenance {
             basis: self.limits_basis.unwrap_or(self.provenance.basis),
             ..self.provenance
         };
-        Caution::from_memory("set of washer dimensions", self.provenance)
-            .or_else(|| Caution::from_memory("thickness range of the washer", limits))
+        Cautions::default().with(
+            Caution::from_memory("set of washer dimensions", self.provenance)
+                .or_else(|| Caution::from_memory("thickness range of the washer", limits)),
+        )
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.
@@ -277,6 +279,13 @@ impl WasherStyle {
             | Self::SpringLockHighCollar => "helical spring lock washer",
             _ => "plain washer",
         }
+    }
+}
+
+impl fmt::Display for WasherStyle {
+    /// What the style is called in a sentence; the standard is in the row.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
     }
 }
 

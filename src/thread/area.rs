@@ -14,7 +14,7 @@
 
 use core::f64::consts::FRAC_PI_4;
 
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::{Allowed, Error, LONGEST, out_of_range, sane_length};
 use crate::units::{Area, Length};
 
 /// H / P = sqrt(3) / 2.
@@ -39,8 +39,8 @@ pub(crate) fn circle(diameter: Length) -> Area {
 fn section(diameter: Length, pitch: Length, loss: f64) -> Result<Area, Error> {
     let effective = diameter - loss * pitch;
     // With a positive pitch and section the diameter is positive too; NaN fails every comparison.
-    let sound = pitch.value > 0.0 && pitch.value < f64::INFINITY;
-    if sound && effective.value > 0.0 && diameter.value < f64::INFINITY {
+    let sound = pitch.value > 0.0 && effective.value > 0.0;
+    if sound && diameter <= LONGEST && pitch <= LONGEST {
         Ok(circle(effective))
     } else {
         Err(section_error(diameter, pitch, loss))
@@ -49,15 +49,12 @@ fn section(diameter: Length, pitch: Length, loss: f64) -> Result<Area, Error> {
 
 #[cold]
 fn section_error(diameter: Length, pitch: Length, loss: f64) -> Error {
-    let bounds = positive("pitch", pitch).and_then(|_| positive("nominal diameter", diameter));
-    match bounds {
-        Err(error) => error,
-        Ok(_) => out_of_range(
-            "nominal diameter",
-            diameter,
-            Allowed::AtLeast((loss * pitch).into()),
-        ),
+    let sane = sane_length("pitch", pitch).and(sane_length("nominal diameter", diameter));
+    if let Err(error) = sane {
+        return error;
     }
+    let allowed = Allowed::Above((loss * pitch).into());
+    out_of_range("nominal diameter", diameter, allowed)
 }
 
 /// Tensile stress area of a Unified thread of steel with a tensile strength up to 100 ksi.

@@ -1,15 +1,4 @@
-//! Reads thread designations: `3/8-16 UNC`, `#10-32 UNF-2A`, `M12x1.25 - 6g`.
-//!
-//! Grammar, with optional spaces between parts:
-//!
-//! ```text
-//! unified = size "-" threads-per-inch [series] ["-" class]
-//! size    = "#" digits | whole | [whole ("-" | " ")] digits "/" digits | decimal
-//! metric  = "M" decimal ["x" decimal] ["-" class]
-//! ```
-//!
-//! A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), as ASME
-//! B1.1 writes it, otherwise inches (`1-8 UNC`).
+//! Reads thread designations. The grammar stands in the documentation of [`Thread`].
 
 use core::str::FromStr;
 
@@ -34,7 +23,11 @@ impl FromStr for Thread {
         };
         read(&mut cursor).map_err(|(position, problem)| Error::Designation {
             text: text.into(),
-            position,
+            // The cursor counts bytes; a reader counts characters.
+            position: text
+                .char_indices()
+                .take_while(|(at, _)| *at < position)
+                .count(),
             problem,
         })
     }
@@ -167,10 +160,12 @@ struct Size {
 fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     let start = cursor.at;
     let size = read_size(cursor)?;
+    cursor.skip_spaces();
     let at = cursor.at;
     if !cursor.take(b'-') {
         return Err((at, DesignationProblem::Pitch));
     }
+    cursor.skip_spaces();
     let at = cursor.at;
     let threads_per_inch = cursor
         .decimal()
@@ -283,7 +278,15 @@ fn read_series(cursor: &mut Cursor<'_>) -> Result<Option<Series>, Failure> {
     if prefix.is_some() {
         cursor.take(b'-');
     }
-    let series = match (prefix, cursor.word()) {
+    let mut symbol = [0; 4];
+    let word = cursor.word();
+    if word.len() > symbol.len() {
+        return Err((at, DesignationProblem::Series));
+    }
+    let symbol = &mut symbol[..word.len()];
+    symbol.copy_from_slice(word);
+    symbol.make_ascii_uppercase();
+    let series = match (prefix, &*symbol) {
         (None, b"UNC") => Series::Named(UnifiedSeries::Unc),
         (None, b"UNF") => Series::Named(UnifiedSeries::Unf),
         (None, b"UNEF") => Series::Named(UnifiedSeries::Unef),
@@ -362,6 +365,9 @@ mod tests {
             ("3/8-16 UNC", "3/8-16 UNC"),
             ("3/8-16", "3/8-16 UNC"),
             ("3/8-16UNC", "3/8-16 UNC"),
+            ("3/8 - 16 unc", "3/8-16 UNC"),
+            ("#10 - 32 UNF", "#10-32 UNF"),
+            ("1 - 8 UNC", "1-8 UNC"),
             (" 5/8-18 UNF-2A ", "5/8-18 UNF-2A"),
             ("5/8-18 UNF - 2A", "5/8-18 UNF-2A"),
             ("1-1/2-6 UNC", "1-1/2-6 UNC"),
@@ -418,6 +424,11 @@ mod tests {
             (14, DesignationProblem::Trailing)
         );
         assert_eq!(wrong("#13-32"), (0, DesignationProblem::Size));
+        assert_eq!(wrong("M10×1.5-zz"), (8, DesignationProblem::Class)); // characters, not bytes
+        assert_eq!(
+            wrong("1-4000000000/1-8 UNC"),
+            (2, DesignationProblem::Pitch)
+        );
         assert!(matches!(
             wrong("M70"),
             (0, DesignationProblem::NotStandard { .. })

@@ -26,9 +26,11 @@
 use alloc::{
     format,
     string::{String, ToString},
-    vec::Vec,
 };
-use core::fmt;
+use core::{
+    fmt,
+    ops::{Add, Sub},
+};
 
 use serde::{
     Deserialize, Deserializer, Serialize, Serializer,
@@ -38,8 +40,7 @@ use serde::{
 
 use super::{Length, Measured, Ratio, text};
 use crate::error::Error;
-use crate::joint::{CutRule, Layer, Stack};
-use crate::spread::{PlusMinus, Spread};
+use crate::spread::Spread;
 
 /// Writes a quantity as an object of value and unit.
 ///
@@ -68,7 +69,8 @@ pub fn deserialize<'de, Q: Measured, D: Deserializer<'de>>(deserializer: D) -> R
         .map_err(de::Error::custom)
 }
 
-struct AsObject<Q>(Q);
+/// A quantity on its way out.
+pub(crate) struct AsObject<Q>(pub(crate) Q);
 
 impl<Q: Measured> Serialize for AsObject<Q> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -94,22 +96,6 @@ pub(crate) fn serialize_spread<Q: Measured, S: Serializer>(
     object.serialize_field("nominal", &AsObject(spread.nominal))?;
     object.serialize_field("max", &AsObject(spread.max))?;
     object.end()
-}
-
-struct AsSpread<Q>(Spread<Q>);
-
-impl<Q: Measured> Serialize for AsSpread<Q> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serialize_spread(&self.0, serializer)
-    }
-}
-
-#[allow(clippy::ref_option)]
-pub(crate) fn serialize_spread_option<Q: Measured, S: Serializer>(
-    spread: &Option<Spread<Q>>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    spread.map(AsSpread).serialize(serializer)
 }
 
 // serde's `serialize_with` hands over a reference.
@@ -138,12 +124,12 @@ impl<Q: Measured> Serialize for Spread<Q> {
     }
 }
 
-impl<'de> Deserialize<'de> for Spread<Length> {
+impl<'de, Q: Measured + Add<Output = Q> + Sub<Output = Q>> Deserialize<'de> for Spread<Q> {
     /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`), or from an object with `min`, `nominal` and
     /// `max`, or with `nominal` and `plus_minus`.
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         RawSpread::deserialize(deserializer)?
-            .lengths()
+            .spread()
             .map_err(de::Error::custom)
     }
 }
@@ -157,6 +143,15 @@ pub(crate) enum RawQuantity {
 }
 
 impl RawQuantity {
+    /// The object a length is written as.
+    pub(crate) fn of(length: Length) -> Self {
+        let (value, unit) = text::to_value_and_unit(length);
+        Self::Object {
+            value,
+            unit: unit.into(),
+        }
+    }
+
     fn quantity<Q: Measured>(&self) -> Result<Q, Error> {
         match self {
             Self::Text(text) => super::parse(text),
@@ -165,7 +160,8 @@ impl RawQuantity {
         }
     }
 
-    fn named<Q: Measured>(&self, field: &str) -> Result<Q, String> {
+    /// The quantity, or what is wrong with it after the name of its field.
+    pub(crate) fn named<Q: Measured>(&self, field: &str) -> Result<Q, String> {
         self.quantity().map_err(|error| format!("{field}: {error}"))
     }
 }
@@ -226,7 +222,7 @@ impl<'de> Deserialize<'de> for RawSpread {
 }
 
 impl RawSpread {
-    fn lengths(&self) -> Result<Spread<Length>, String> {
+    fn spread<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(&self) -> Result<Spread<Q>, String> {
         match &self.0 {
             Raw::One(RawQuantity::Text(text)) => spread_from_text(text).map_err(|e| e.to_string()),
             Raw::One(quantity) => Ok(Spread::exact(
@@ -240,35 +236,47 @@ impl RawSpread {
             Raw::Spread(SpreadParts::PlusMinus {
                 nominal,
                 plus_minus,
-            }) => {
-                let nominal: Length = nominal.named("nominal")?;
-                Ok(nominal.plus_minus(plus_minus.named("plus_minus")?))
-            }
+            }) => Ok(plus_minus_of(
+                nominal.named("nominal")?,
+                plus_minus.named("plus_minus")?,
+            )),
         }
     }
 
-    fn named(&self, field: &str) -> Result<Spread<Length>, String> {
-        self.lengths().map_err(|error| format!("{field}: {error}"))
+    /// The lengths, or what is wrong with them after the name of their field.
+    pub(crate) fn named(&self, field: &str) -> Result<Spread<Length>, String> {
+        self.spread().map_err(|error| format!("{field}: {error}"))
     }
 }
 
 /// `"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm ± 0.5 mm"`.
-fn spread_from_text(text: &str) -> Result<Spread<Length>, Error> {
+fn spread_from_text<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(
+    text: &str,
+) -> Result<Spread<Q>, Error> {
     let Some((nominal, tolerance)) = text.split_once("+/-").or_else(|| text.split_once('±'))
     else {
         return Ok(Spread::exact(super::parse(text)?));
     };
-    let tolerance_length: Length = super::parse(tolerance)?;
-    let nominal: Length = if nominal.contains(char::is_alphabetic) || nominal.contains('"') {
+    let starts_unit = |c: char| c.is_alphabetic() || c == '"';
+    let nominal = if nominal.contains(starts_unit) {
         super::parse(nominal)?
     } else {
         // "0.500 +/- 0.015 in": the unit stands once, at the end.
-        let unit_at = tolerance
-            .find(|c: char| c.is_alphabetic() || c == '"')
-            .unwrap_or(tolerance.len());
+        let unit_at = tolerance.find(starts_unit).unwrap_or(tolerance.len());
         super::parse(&format!("{nominal} {}", &tolerance[unit_at..]))?
     };
-    Ok(nominal.plus_minus(tolerance_length))
+    Ok(plus_minus_of(nominal, super::parse(tolerance)?))
+}
+
+fn plus_minus_of<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(
+    nominal: Q,
+    tolerance: Q,
+) -> Spread<Q> {
+    Spread {
+        min: nominal - tolerance,
+        nominal,
+        max: nominal + tolerance,
+    }
 }
 
 struct RawVisitor;
@@ -305,9 +313,14 @@ impl<'de> Visitor<'de> for RawVisitor {
         let mut parts: [Option<RawQuantity>; 4] = [const { None }; 4];
         while let Some(key) = map.next_key::<String>()? {
             match key.as_str() {
+                "value" if value.is_some() => return Err(de::Error::duplicate_field("value")),
+                "unit" if unit.is_some() => return Err(de::Error::duplicate_field("unit")),
                 "value" => value = Some(map.next_value::<f64>()?),
                 "unit" => unit = Some(map.next_value::<String>()?),
                 other => match FIELDS[2..].iter().position(|field| *field == other) {
+                    Some(index) if parts[index].is_some() => {
+                        return Err(de::Error::duplicate_field(FIELDS[index + 2]));
+                    }
                     Some(index) => parts[index] = Some(map.next_value()?),
                     None => return Err(de::Error::unknown_field(other, FIELDS)),
                 },
@@ -329,114 +342,6 @@ impl<'de> Visitor<'de> for RawVisitor {
             _ => Err(de::Error::custom(
                 "expected value and unit, or min, nominal and max, or nominal and plus_minus",
             )),
-        }
-    }
-}
-
-#[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct RawLayer {
-    name: String,
-    thickness: RawSpread,
-}
-
-impl TryFrom<RawLayer> for Layer {
-    type Error = String;
-    fn try_from(raw: RawLayer) -> Result<Self, String> {
-        let field = format!("thickness of \"{}\"", raw.name);
-        Ok(Self {
-            thickness: raw.thickness.named(&field)?,
-            name: raw.name,
-        })
-    }
-}
-
-#[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct RawStack {
-    #[serde(default)]
-    washers_under_head: Vec<Layer>,
-    plies: Vec<Layer>,
-    #[serde(default)]
-    shear_planes: Vec<usize>,
-    #[serde(default)]
-    nut_washer: Option<RawSpread>,
-    #[serde(default)]
-    washers_under_nut: usize,
-}
-
-impl TryFrom<RawStack> for Stack {
-    type Error = String;
-    fn try_from(raw: RawStack) -> Result<Self, String> {
-        let mut builder = Self::builder().shear_planes(raw.shear_planes);
-        for washer in raw.washers_under_head {
-            builder = builder.washer_under_head(washer.name, washer.thickness);
-        }
-        for ply in raw.plies {
-            builder = builder.ply(ply.name, ply.thickness);
-        }
-        match raw.nut_washer {
-            Some(washer) => {
-                builder =
-                    builder.washers_under_nut(washer.named("nut_washer")?, raw.washers_under_nut);
-            }
-            None if raw.washers_under_nut > 0 => {
-                return Err("nut_washer: needed where washers_under_nut is not 0".into());
-            }
-            None => {}
-        }
-        builder.build().map_err(|error| error.to_string())
-    }
-}
-
-/// `{ "allowed": false }`, or `{ "allowed": true, "tolerance": ..., "step": ... }`.
-#[derive(Clone, Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub(crate) struct RawCutRule {
-    allowed: bool,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    tolerance: Option<RawQuantity>,
-    #[serde(default, skip_serializing_if = "Option::is_none")]
-    step: Option<RawQuantity>,
-}
-
-impl TryFrom<RawCutRule> for CutRule {
-    type Error = String;
-    fn try_from(raw: RawCutRule) -> Result<Self, String> {
-        match (raw.allowed, raw.tolerance, raw.step) {
-            (true, Some(tolerance), Some(step)) => Ok(Self::Allowed {
-                tolerance: tolerance.named("tolerance")?,
-                step: step.named("step")?,
-            }),
-            (true, ..) => Err("tolerance and step: needed where cutting is allowed".into()),
-            (false, None, None) => Ok(Self::Never),
-            (false, ..) => {
-                Err("tolerance and step: not wanted where cutting is not allowed".into())
-            }
-        }
-    }
-}
-
-impl From<CutRule> for RawCutRule {
-    fn from(rule: CutRule) -> Self {
-        let object = |length: Length| {
-            let (value, unit) = text::to_value_and_unit(length);
-            RawQuantity::Object {
-                value,
-                unit: unit.into(),
-            }
-        };
-        match rule {
-            CutRule::Never => Self {
-                allowed: false,
-                tolerance: None,
-                step: None,
-            },
-            CutRule::Allowed { tolerance, step } => Self {
-                allowed: true,
-                tolerance: Some(object(tolerance)),
-                step: Some(object(step)),
-            },
         }
     }
 }

@@ -105,9 +105,10 @@ pub(in crate::tables) static ISO7094: Source = Source { key: "iso7094", document
 pub(in crate::tables) static ISO4014_4017_RANGE: Source = Source { key: "iso4014-4017-range", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length", read_in: "recalled, not read" };
 pub(in crate::tables) static PCC1_H1: Source = Source { key: "pcc1-h1", document: "ASME PCC-1", edition: None, locator: "Table H-1, bolt root and tensile stress areas (SI)", read_in: "online copy of the table printing four figures, rounded here to the three figures of ISO 898-1" };
 pub(in crate::tables) static B18_2_1_UNTHREADED: Source = Source { key: "b18.2.1-unthreaded", document: "ASME B18.2.1", edition: None, locator: "unthreaded length under the head of screws threaded full length", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO4017_A: Source = Source { key: "iso4017-a", document: "ISO 4017", edition: None, locator: "distance from the head to the first full thread, a max = 3 P", read_in: "a BS/DIN 933 reproduction; rows of basis memory were recalled" };
 pub(in crate::tables) static ISO888_HANDBOOK: Source = Source { key: "iso888-handbook", document: "ISO 888", edition: None, locator: "nominal lengths", read_in: "standard lengths of metric precision bolts and screws, Mechanical Engineer's Data Handbook, section 8.2.4, p. 299" };
 
-pub(in crate::tables) static SOURCES: [&Source; 104] = [
+pub(in crate::tables) static SOURCES: [&Source; 105] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -211,5 +212,6 @@ pub(in crate::tables) static SOURCES: [&Source; 104] = [
     &ISO4014_4017_RANGE,
     &PCC1_H1,
     &B18_2_1_UNTHREADED,
+    &ISO4017_A,
     &ISO888_HANDBOOK,
 ];
