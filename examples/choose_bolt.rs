@@ -337,6 +337,12 @@ impl Answer {
             "            {} under the nut ({} always there, {} to add): {}",
             best.washers_under_nut, file.washers.under_nut, best.washers_added, self.washer
         );
+        if !self.holds(file) {
+            text.push_str(
+                "  THIS BOLT DOES NOT CARRY THE LOAD (see below): take a larger one, a stronger grade, more\n  \
+                 bolts or more shear planes.\n",
+            );
+        }
         text
     }
 

@@ -1,8 +1,8 @@
 //! Reference tables for bolts, screws, nuts and washers as typed, sourced data, and the
-//! calculations that turn them into a decision about one bolted joint: which diameter and grade,
-//! which length so that the plain shank and not the thread crosses every shear plane while the nut
-//! still clamps, which washers, where to cut, what the bolt carries across its axis, and what
-//! torque gives what preload.
+//! calculations that turn them into a decision about one bolted joint loaded across its axis:
+//! which length, so that the plain shank and not the thread crosses every shear plane while the nut
+//! still clamps; how many washers, and where; where to cut; what the bolt carries in single and
+//! double shear; and what torque gives what preload.
 //!
 //! # A joint from end to end
 //!
@@ -63,8 +63,7 @@
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
-//! Modules depend on those above them in this order only: units, source, tables, thread and
-//! material, parts, strength and preload, joint.
+//! Parts are facts, joints are decisions: only [`joint`] knows of joints.
 //!
 //! # Conventions
 //!
