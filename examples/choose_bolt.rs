@@ -551,7 +551,7 @@ impl Answer {
             percent(usage.fraction.max),
             force(proof)
         );
-        for caution in usage.cautions.iter() {
+        for caution in usage.cautions().iter() {
             let _ = writeln!(text, "  {caution}");
         }
         text.push_str("  The range is that of K alone; the wrench adds its own scatter.\n");
@@ -695,7 +695,7 @@ impl Answer {
             self.selection.cautions(),
             self.washer.cautions(),
         ];
-        let of_shear = self.shear.iter().map(|shear| shear.cautions);
+        let of_shear = self.shear.iter().map(BoltShear::cautions);
         let mut cautions: Vec<String> = caution::GENERAL.iter().map(ToString::to_string).collect();
         for list in lists.into_iter().chain(of_shear) {
             cautions.extend(list.iter().map(ToString::to_string));

@@ -331,7 +331,7 @@ impl PreloadTarget {
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let usage = proof_use(Spread::exact(newtons(80e3)), newtons(100e3), PreloadTarget::Reusable)?;
-/// assert!(matches!(usage.cautions.iter().next(), Some(Caution::PreloadAboveTarget { .. })));
+/// assert!(matches!(usage.cautions().iter().next(), Some(Caution::PreloadAboveTarget { .. })));
 /// # Ok(())
 /// # }
 /// ```
@@ -347,8 +347,24 @@ pub struct ProofUse {
     pub fraction: Spread<Ratio>,
     /// The target it was held against.
     pub target: PreloadTarget,
+    cautions: Cautions,
+}
+
+impl ProofUse {
     /// A warning, if the nominal preload passes the target or the greatest passes the proof load.
-    pub cautions: Cautions,
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let usage = proof_use(Spread::exact(newtons(70e3)), newtons(100e3), PreloadTarget::Reusable)?;
+    /// assert_eq!(usage.cautions().iter().count(), 0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn cautions(&self) -> Cautions {
+        self.cautions
+    }
 }
 
 /// Holds a preload against the proof load of the bolt.
@@ -368,9 +384,9 @@ pub struct ProofUse {
 /// let proof = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread)?.proof.unwrap();
 /// let form = ShortForm::new(NutFactor::new(0.18, 0.20, 0.22)?, thread.nominal_diameter())?;
 /// let gentle = proof_use(form.preload(pound_force_feet(70.0))?, proof, PreloadTarget::Reusable)?;
-/// assert_eq!(gentle.cautions.iter().count(), 0);
+/// assert_eq!(gentle.cautions().iter().count(), 0);
 /// let heavy = proof_use(form.preload(pound_force_feet(100.0))?, proof, PreloadTarget::Reusable)?;
-/// assert!(matches!(heavy.cautions.iter().next(), Some(Caution::PreloadAboveProof { .. })));
+/// assert!(matches!(heavy.cautions().iter().next(), Some(Caution::PreloadAboveProof { .. })));
 /// # Ok(())
 /// # }
 /// ```
@@ -443,6 +459,6 @@ mod tests {
             PreloadTarget::Reusable,
         )
         .unwrap();
-        assert_eq!(result.cautions.iter().count(), 0);
+        assert_eq!(result.cautions().iter().count(), 0);
     }
 }

@@ -249,7 +249,6 @@ fn missing(quantity: &'static str, grade: BoltGrade) -> Error {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct BoltShear {
     /// The method.
@@ -261,48 +260,74 @@ pub struct BoltShear {
     /// What the weakest plane cuts.
     pub governing_zone: Zone,
     /// Nominal capacity of the weakest plane.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub plane_nominal: Force,
     /// Nominal capacity of the bolt: no factor taken off. See
     /// [`ShearMethod::nominal_meaning`].
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub nominal: Force,
     /// Design strength, for factored loads (LRFD). Only for methods that define one.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
-    )]
     pub design: Option<Force>,
     /// Allowable load, for service loads.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub allowable: Force,
     /// The area the weakest plane is taken on.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub area: Area,
     /// The shear stress the weakest plane is taken to carry: `plane_nominal / area`.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub stress: Stress,
     /// What the nominal load is multiplied by for the design strength.
     pub resistance_factor: Option<f64>,
     /// What the nominal load is divided by for the allowable load.
     pub safety_factor: f64,
-    /// What the user must be told, beyond the [general cautions](crate::caution::GENERAL).
-    pub cautions: Cautions,
+    /// The bolt material.
+    pub grade: BoltGrade,
+}
+
+impl BoltShear {
+    /// What the user of this capacity must be told, beyond the
+    /// [general cautions](crate::caution::GENERAL).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "3/4-10 UNC".parse()?;
+    /// let strength = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
+    /// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
+    /// let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method)?;
+    /// assert_eq!(shear.cautions().iter().count(), 1); // AISC 360 names ASTM bolts, not SAE grades
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        self.method.cautions(self.grade, self.governing_zone)
+    }
+}
+
+#[cfg(feature = "serde")]
+mod serde_fields {
+    use super::BoltShear;
+    use crate::units::quantity::AsObject;
+    use serde::{Serialize, Serializer, ser::SerializeStruct};
+
+    impl Serialize for BoltShear {
+        /// The fields, and the cautions, which are worked out only when asked for.
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            let mut object = serializer.serialize_struct("BoltShear", 14)?;
+            object.serialize_field("method", &self.method)?;
+            object.serialize_field("grade", &self.grade)?;
+            object.serialize_field("planes", &self.planes)?;
+            object.serialize_field("governing_plane", &self.governing_plane)?;
+            object.serialize_field("governing_zone", &self.governing_zone)?;
+            object.serialize_field("area", &AsObject(self.area))?;
+            object.serialize_field("stress", &AsObject(self.stress))?;
+            object.serialize_field("plane_nominal", &AsObject(self.plane_nominal))?;
+            object.serialize_field("nominal", &AsObject(self.nominal))?;
+            object.serialize_field("resistance_factor", &self.resistance_factor)?;
+            object.serialize_field("design", &self.design.map(AsObject))?;
+            object.serialize_field("safety_factor", &self.safety_factor)?;
+            object.serialize_field("allowable", &AsObject(self.allowable))?;
+            object.serialize_field("cautions", &self.cautions())?;
+            object.end()
+        }
+    }
 }
 
 /// Shear capacity of one bolt: single shear with one plane, double shear with two, or more.
@@ -389,7 +414,7 @@ pub fn bolt_shear(
         stress,
         resistance_factor: phi,
         safety_factor: divisor,
-        cautions: method.cautions(strength.grade, governing_zone),
+        grade: strength.grade,
     })
 }
 

@@ -97,7 +97,6 @@ pub(in crate::tables) static ISO7089_JIS_DIN: Source = Source { key: "iso7089-ji
 pub(in crate::tables) static ISO7090: Source = Source { key: "iso7090", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "nominals recalled" };
 pub(in crate::tables) static DIN125: Source = Source { key: "din125", document: "DIN 125", edition: None, locator: "form A", read_in: "supplier table" };
 pub(in crate::tables) static ISO7091: Source = Source { key: "iso7091", document: "ISO 7091", edition: None, locator: "dimension table", read_in: "recalled, not read" };
-pub(in crate::tables) static ISO7092_RECALLED: Source = Source { key: "iso7092-recalled", document: "ISO 7092", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO7092_M10: Source = Source { key: "iso7092-m10", document: "ISO 7092", edition: None, locator: "M10", read_in: "one reference page" };
 pub(in crate::tables) static ISO7093_RECALLED: Source = Source { key: "iso7093-recalled", document: "ISO 7093-1", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO7093_M10: Source = Source { key: "iso7093-m10", document: "ISO 7093-1", edition: None, locator: "M10", read_in: "one reference page" };
@@ -107,8 +106,14 @@ pub(in crate::tables) static PCC1_H1: Source = Source { key: "pcc1-h1", document
 pub(in crate::tables) static B18_2_1_UNTHREADED: Source = Source { key: "b18.2.1-unthreaded", document: "ASME B18.2.1", edition: None, locator: "unthreaded length under the head of screws threaded full length", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO4017_A: Source = Source { key: "iso4017-a", document: "ISO 4017", edition: None, locator: "distance from the head to the first full thread, a max = 3 P", read_in: "a BS/DIN 933 reproduction; rows of basis memory were recalled" };
 pub(in crate::tables) static ISO888_HANDBOOK: Source = Source { key: "iso888-handbook", document: "ISO 888", edition: None, locator: "nominal lengths", read_in: "standard lengths of metric precision bolts and screws, Mechanical Engineer's Data Handbook, section 8.2.4, p. 299" };
+pub(in crate::tables) static ISO7092_GB848: Source = Source { key: "iso7092-gb848", document: "ISO 7092", edition: None, locator: "dimension table", read_in: "online reproduction of GB 848-85, its Chinese adoption; outside diameter and thickness of M2 to M20 also in a reproduction of GOST 10450-78" };
+pub(in crate::tables) static ISO7093_GOST: Source = Source { key: "iso7093-gost", document: "ISO 7093", edition: None, locator: "dimension table", read_in: "GOST ISO 7093-2-2016, Tables 1 and 2, online copy: nominal dimensions; limits computed" };
+pub(in crate::tables) static ISO4161_GOST: Source = Source { key: "iso4161-gost", document: "ISO 4161", edition: Some("1983"), locator: "dimension table", read_in: "GOST R 50592-93, Table 1, its counterpart, online copy" };
+pub(in crate::tables) static F436_11: Source = Source { key: "f436-11", document: "ASTM F436", edition: Some("2011"), locator: "Table 2", read_in: "supplier page" };
+pub(in crate::tables) static B18_21_1_A_SUPPLIER: Source = Source { key: "b18.21.1-a-supplier", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "supplier page printing the type A table (its least thickness of narrow 7/8, .180, is taken as a misprint of .108)" };
+pub(in crate::tables) static ISO7090_AS_7089: Source = Source { key: "iso7090-as-7089", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "computed: the dimensions of ISO 7089, from which it differs by the chamfer only (supplier page)" };
 
-pub(in crate::tables) static SOURCES: [&Source; 105] = [
+pub(in crate::tables) static SOURCES: [&Source; 110] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -204,7 +209,6 @@ pub(in crate::tables) static SOURCES: [&Source; 105] = [
     &ISO7090,
     &DIN125,
     &ISO7091,
-    &ISO7092_RECALLED,
     &ISO7092_M10,
     &ISO7093_RECALLED,
     &ISO7093_M10,
@@ -214,4 +218,10 @@ pub(in crate::tables) static SOURCES: [&Source; 105] = [
     &B18_2_1_UNTHREADED,
     &ISO4017_A,
     &ISO888_HANDBOOK,
+    &ISO7092_GB848,
+    &ISO7093_GOST,
+    &ISO4161_GOST,
+    &F436_11,
+    &B18_21_1_A_SUPPLIER,
+    &ISO7090_AS_7089,
 ];
