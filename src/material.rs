@@ -342,7 +342,9 @@ impl BoltStrength {
     /// Refuses a thread of another nominal diameter than the strengths hold for.
     #[inline]
     pub(crate) fn matches(&self, thread: &Thread) -> Result<(), Error> {
-        if nanometres(self.nominal_diameter) == nanometres(thread.nominal_diameter()) {
+        let (own, other) = (self.nominal_diameter, thread.nominal_diameter());
+        // Mostly the same bits; otherwise 19.05 mm may stand against 3/4 in.
+        if own == other || nanometres(own) == nanometres(other) {
             Ok(())
         } else {
             Err(self.other_size(thread))
