@@ -12,6 +12,7 @@
 //! | [`grades`] | SAE J429 grades, ISO 898-1 property classes |
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
+//! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //!
 //! A value that nobody has read is `None`, never zero.
@@ -20,6 +21,7 @@ use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
 pub mod grades;
+pub mod holes;
 pub mod nuts;
 pub mod screws;
 pub mod threads;

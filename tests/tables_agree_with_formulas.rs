@@ -6,6 +6,7 @@ mod support;
 use std::collections::BTreeSet;
 
 use shankline::prelude::*;
+use shankline::tables::holes::{ClearanceHole, HoleEditions, HoleFit, StructuralHole, TapDrill};
 use shankline::tables::screws::{
     HexCapScrew, HexScrew, LengthTolerance, StockLength, ToleranceGrade,
 };
@@ -326,4 +327,90 @@ fn heights_and_thicknesses_are_usable() {
         }
     }
     assert!(nuts > 500 && washers > 200, "{nuts} {washers}");
+}
+
+#[test]
+fn clearance_holes_clear_and_widen_with_the_fit() {
+    for rows in [ClearanceHole::all_inch(), ClearanceHole::all_metric()] {
+        for hole in rows {
+            assert!(hole.diameter_min > hole.nominal_diameter, "{hole:?}");
+            assert!(
+                hole.diameter_max.is_none_or(|max| max > hole.diameter_min),
+                "{hole:?}"
+            );
+        }
+        for pair in rows.windows(2) {
+            let same_size = pair[0].standard == pair[1].standard && pair[0].size == pair[1].size;
+            if same_size {
+                assert!(pair[0].diameter_min < pair[1].diameter_min, "{pair:?}");
+            }
+        }
+    }
+}
+
+/// ISO 273 against BS 4186, two standards read apart: they differ at M12, M14 and M16 only.
+#[test]
+fn metric_clearance_holes_agree_between_standards() {
+    let (mut same, mut different) = (0, std::collections::BTreeSet::new());
+    let (iso, bs): (Vec<&ClearanceHole>, Vec<&ClearanceHole>) = ClearanceHole::all_metric()
+        .iter()
+        .partition(|hole| hole.standard == "ISO 273");
+    for hole in iso {
+        let Some(other) = bs.iter().find(|b| b.size == hole.size && b.fit == hole.fit) else {
+            continue;
+        };
+        if hole.diameter_min == other.diameter_min {
+            same += 1;
+        } else {
+            assert!(hole.fit != HoleFit::Close);
+            different.insert(hole.size);
+        }
+    }
+    assert_eq!(
+        different.into_iter().collect::<Vec<_>>(),
+        ["M12", "M14", "M16"]
+    );
+    assert_eq!(same, 75 + 3);
+}
+
+/// AISC Table J3.3: d + 1/16 (d + 1/8 from 1 in since 2016); slots d + 1/4 or 3/8 and 2.5 d long.
+#[test]
+fn structural_holes_follow_their_rules() {
+    for hole in StructuralHole::all_inch() {
+        let d = hole.nominal_diameter;
+        let more = if hole.editions == Some(HoleEditions::From2016) {
+            0.125
+        } else {
+            0.0625
+        };
+        assert!(
+            (hole.standard - (d + inches(more))).abs() < inches(1e-6),
+            "{hole:?}"
+        );
+        assert!(
+            (hole.long_slot_length - 2.5 * d).abs() < inches(1e-6),
+            "{hole:?}"
+        );
+        assert_eq!(hole.slot_width, hole.standard);
+        assert!(hole.oversize > hole.standard && hole.short_slot_length > hole.oversize);
+    }
+}
+
+/// Charts print the thread percentage in whole per cent: (D - drill) / (1.299 P).
+#[test]
+fn tap_drills_leave_the_thread_they_print() {
+    for drill in TapDrill::all_inch().iter().chain(TapDrill::all_metric()) {
+        let pitch = drill
+            .pitch
+            .or(drill.threads_per_inch.map(|n| inches(1.0 / n)))
+            .unwrap();
+        let percent =
+            100.0 * ((drill.nominal_diameter - drill.drill_diameter) / (1.299_038 * pitch)).value;
+        let printed = 100.0 * drill.thread.value;
+        // Whole per cent of a drill rounded to four decimals of an inch.
+        assert!(
+            (percent - printed).abs() <= 0.5 + 0.5,
+            "{drill:?} {percent}"
+        );
+    }
 }

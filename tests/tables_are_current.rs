@@ -86,6 +86,36 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "Washer",
         "use crate::tables::washers::{Washer, WasherStyle};",
     ),
+    (
+        "clearance_holes_inch",
+        "ClearanceHole",
+        "use crate::tables::holes::{ClearanceHole, HoleFit};",
+    ),
+    (
+        "clearance_holes_metric",
+        "ClearanceHole",
+        "use crate::tables::holes::{ClearanceHole, HoleFit};",
+    ),
+    (
+        "structural_holes_inch",
+        "StructuralHole",
+        "use crate::tables::holes::{HoleEditions, StructuralHole};",
+    ),
+    (
+        "structural_holes_metric",
+        "StructuralHole",
+        "use crate::tables::holes::StructuralHole;",
+    ),
+    (
+        "tap_drills_inch",
+        "TapDrill",
+        "use crate::tables::holes::TapDrill;",
+    ),
+    (
+        "tap_drills_metric",
+        "TapDrill",
+        "use crate::tables::holes::TapDrill;",
+    ),
 ];
 
 /// Columns whose cells are the variants of an enum: column, table prefix, enum.
@@ -102,6 +132,8 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("style", "washers", "WasherStyle"),
     ("product_grade", "hex_screws", "ProductGrade"),
     ("tolerance_grade", "length_tol", "ToleranceGrade"),
+    ("fit", "clearance_holes", "HoleFit"),
+    ("editions", "structural_holes", "HoleEditions"),
 ];
 
 /// Column ending, the constructor of its quantity.

@@ -7,6 +7,7 @@ mod support;
 use shankline::{
     tables::{
         grades::{PropertyClassRow, SaeGradeRow},
+        holes::{ClearanceHole, StructuralHole, TapDrill},
         nuts::Nut,
         screws::{
             CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
@@ -279,6 +280,52 @@ fn washers() {
 }
 
 #[test]
+fn holes() {
+    read_back(
+        "clearance_holes_inch",
+        ClearanceHole::all_inch(),
+        columns![ClearanceHole; standard "standard", size "size",
+            nominal_diameter "nominal_diameter_in", drill "drill",
+            diameter_min "diameter_min_in", diameter_max "diameter_max_in"],
+    );
+    read_back(
+        "clearance_holes_metric",
+        ClearanceHole::all_metric(),
+        columns![ClearanceHole; standard "standard", size "size",
+            nominal_diameter "nominal_diameter_mm", diameter_min "diameter_min_mm"],
+    );
+    read_back(
+        "structural_holes_inch",
+        StructuralHole::all_inch(),
+        columns![StructuralHole; size "size", nominal_diameter "nominal_diameter_in",
+            standard "standard_in", oversize "oversize_in", slot_width "slot_width_in",
+            short_slot_length "short_slot_length_in", long_slot_length "long_slot_length_in",
+            note "note"],
+    );
+    read_back(
+        "structural_holes_metric",
+        StructuralHole::all_metric(),
+        columns![StructuralHole; size "size", nominal_diameter "nominal_diameter_mm",
+            standard "standard_mm", oversize "oversize_mm", slot_width "slot_width_mm",
+            short_slot_length "short_slot_length_mm", long_slot_length "long_slot_length_mm",
+            note "note"],
+    );
+    read_back(
+        "tap_drills_inch",
+        TapDrill::all_inch(),
+        columns![TapDrill; size "size", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", drill "drill",
+            drill_diameter "drill_diameter_in", thread "thread_pct", note "note"],
+    );
+    read_back(
+        "tap_drills_metric",
+        TapDrill::all_metric(),
+        columns![TapDrill; nominal_diameter "nominal_diameter_mm", pitch "pitch_mm",
+            drill_diameter "drill_diameter_mm", thread "thread_pct", note "note"],
+    );
+}
+
+#[test]
 fn inch_screws() {
     read_back(
         "hex_cap_screws_inch",
@@ -463,6 +510,45 @@ fn provenance_of_every_row() {
     check(
         "stock_lengths_metric",
         StockLength::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "clearance_holes_inch",
+        ClearanceHole::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "clearance_holes_metric",
+        ClearanceHole::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "structural_holes_inch",
+        StructuralHole::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "structural_holes_metric",
+        StructuralHole::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "tap_drills_inch",
+        TapDrill::all_inch().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "tap_drills_metric",
+        TapDrill::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     let table = table("sources");
     for (text, source) in table.rows.iter().zip(Source::all()) {

@@ -32,3 +32,15 @@ pub(super) mod threads_unified;
 pub(super) mod washers_inch;
 #[rustfmt::skip]
 pub(super) mod washers_metric;
+#[rustfmt::skip]
+pub(super) mod clearance_holes_inch;
+#[rustfmt::skip]
+pub(super) mod clearance_holes_metric;
+#[rustfmt::skip]
+pub(super) mod structural_holes_inch;
+#[rustfmt::skip]
+pub(super) mod structural_holes_metric;
+#[rustfmt::skip]
+pub(super) mod tap_drills_inch;
+#[rustfmt::skip]
+pub(super) mod tap_drills_metric;

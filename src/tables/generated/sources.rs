@@ -112,8 +112,19 @@ pub(in crate::tables) static ISO4161_GOST: Source = Source { key: "iso4161-gost"
 pub(in crate::tables) static F436_11: Source = Source { key: "f436-11", document: "ASTM F436", edition: Some("2011"), locator: "Table 2", read_in: "supplier page" };
 pub(in crate::tables) static B18_21_1_A_SUPPLIER: Source = Source { key: "b18.21.1-a-supplier", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "supplier page printing the type A table (its least thickness of narrow 7/8, .180, is taken as a misprint of .108)" };
 pub(in crate::tables) static ISO7090_AS_7089: Source = Source { key: "iso7090-as-7089", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "computed: the dimensions of ISO 7089, from which it differs by the chamfer only (supplier page)" };
+pub(in crate::tables) static B18_2_8_1: Source = Source { key: "b18.2.8-1", document: "ASME B18.2.8", edition: Some("1999 (R2017)"), locator: "Table 1, clearance holes for inch fasteners", read_in: "Machinery's Handbook, 31st ed., p. 1741 (loose fit and some normal drills), and a distributor table" };
+pub(in crate::tables) static ISO273: Source = Source { key: "iso273", document: "ISO 273", edition: Some("1979"), locator: "clearance holes", read_in: "three tables compared; one page for M60" };
+pub(in crate::tables) static BS4186: Source = Source { key: "bs4186", document: "BS 4186", edition: Some("1967"), locator: "clearance holes", read_in: "Machinery's Handbook, 31st ed., p. 2173, Table 8" };
+pub(in crate::tables) static AISC360_J3_3: Source = Source { key: "aisc360-j3.3", document: "AISC 360", edition: Some("all editions"), locator: "Table J3.3, bolts under 1 in", read_in: "RCSC Table 3.1 and AISC tables as reproduced" };
+pub(in crate::tables) static AISC360_J3_3_2010: Source = Source { key: "aisc360-j3.3-2010", document: "AISC 360", edition: Some("2010 and earlier"), locator: "Table J3.3, bolts of 1 in and more", read_in: "reproduction of the older values" };
+pub(in crate::tables) static AISC360_J3_3_2016: Source = Source { key: "aisc360-j3.3-2016", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Table J3.3, bolts of 1 in and more", read_in: "recalled; a 2015 article confirms that the standard hole changed, not the sizes" };
+pub(in crate::tables) static AISC360_05_J3_3M: Source = Source { key: "aisc360-05-j3.3m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.3M", read_in: "Brockenbrough, Structural Steel Designer's Handbook, Table 5.11, p. 5.47" };
+pub(in crate::tables) static TAP_DRILL_INCH: Source = Source { key: "tap-drill-inch", document: "common practice, no source", edition: None, locator: "tap drill charts, about 75 per cent thread", read_in: "two or more charts agree unless noted" };
+pub(in crate::tables) static TAP_DRILL_INCH_RECALLED: Source = Source { key: "tap-drill-inch-recalled", document: "common practice, no source", edition: None, locator: "tap drill charts, about 75 per cent thread", read_in: "recalled, not read" };
+pub(in crate::tables) static TAP_DRILL_METRIC: Source = Source { key: "tap-drill-metric", document: "common practice, no source", edition: None, locator: "metric tap drill charts", read_in: "charts read" };
+pub(in crate::tables) static TAP_DRILL_RULE: Source = Source { key: "tap-drill-rule", document: "common practice, no source", edition: None, locator: "rule: drill = diameter less pitch", read_in: "computed" };
 
-pub(in crate::tables) static SOURCES: [&Source; 110] = [
+pub(in crate::tables) static SOURCES: [&Source; 121] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -224,4 +235,15 @@ pub(in crate::tables) static SOURCES: [&Source; 110] = [
     &F436_11,
     &B18_21_1_A_SUPPLIER,
     &ISO7090_AS_7089,
+    &B18_2_8_1,
+    &ISO273,
+    &BS4186,
+    &AISC360_J3_3,
+    &AISC360_J3_3_2010,
+    &AISC360_J3_3_2016,
+    &AISC360_05_J3_3M,
+    &TAP_DRILL_INCH,
+    &TAP_DRILL_INCH_RECALLED,
+    &TAP_DRILL_METRIC,
+    &TAP_DRILL_RULE,
 ];
