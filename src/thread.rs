@@ -22,6 +22,7 @@ use crate::units::{Area, INCH, Length, inches};
 pub mod area;
 mod class;
 mod designation;
+mod identify;
 mod label;
 
 use label::{
@@ -29,6 +30,7 @@ use label::{
 };
 
 pub use class::{MetricClass, ToleranceClass, UnifiedClass};
+pub use identify::ThreadMatch;
 
 /// A 60 degree screw thread: Unified or ISO metric, right-handed, single-start.
 ///
