@@ -37,8 +37,11 @@ pub enum Caution {
     },
     /// The strengths of the bolt are the caller's own.
     StatedStrength,
-    /// The standard makes no bolts or screws of the grade: only studs, or sems.
+    /// No hexagon bolts or screws are made of the grade: only studs, sems, structural bolts or socket
+    /// screws.
     NotForScrews,
+    /// AISC 360 lowers the shear stress of A307 bolts with a long grip, which no capacity here does.
+    LongGripOfA307,
     /// The list of stock lengths is trade practice or recalled.
     StockLengths,
     /// The method was written for other materials than the one it is used with.
@@ -169,7 +172,12 @@ impl fmt::Display for Caution {
                 "The strengths of the bolt were stated by the caller; nothing here vouches for them.",
             ),
             Self::NotForScrews => f.write_str(
-                "The standard makes no bolts or screws of this grade, only studs or sems.",
+                "No hexagon bolts or cap screws are made of this grade, only other parts (studs, sems, \
+                 structural bolts, socket screws); their heads, threads and lengths differ.",
+            ),
+            Self::LongGripOfA307 => f.write_str(
+                "AISC 360 Table J3.2 lowers the stress of A307 bolts by 1 % for each 1/16 in of grip \
+                 beyond 5 diameters; that is not taken off here.",
             ),
             Self::StockLengths => f.write_str(
                 "The list of stock lengths is common practice or recalled: ask your dealer.",

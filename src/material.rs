@@ -1,11 +1,15 @@
 //! Bolt materials: grades and property classes, and how strong they are at a size.
 
 use alloc::{format, string::ToString};
-use core::{fmt, str::FromStr};
+
+mod astm;
+mod names;
+
+pub use astm::AstmGrade;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
-use crate::source::Provenance;
+use crate::source::{Basis, Provenance};
 use crate::tables::grades::{PropertyClassRow, SaeGradeRow};
 use crate::tables::nanometres;
 use crate::thread::Thread;
@@ -86,13 +90,14 @@ pub enum PropertyClass {
 /// A bolt material.
 ///
 /// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"ISO 898-1 class 8.8"`,
-/// `"class 8.8"` and `"8.8"`.
+/// `"class 8.8"`, `"8.8"`, `"ASTM A193 B7"` and `"A193 B7"`.
 ///
 /// ```
-/// use shankline::material::{BoltGrade, PropertyClass, SaeGrade};
+/// use shankline::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
 /// # fn main() -> Result<(), shankline::Error> {
 /// assert_eq!("grade 8".parse::<BoltGrade>()?, SaeGrade::Grade8.into());
 /// assert_eq!("8.8".parse::<BoltGrade>()?, PropertyClass::Class8_8.into());
+/// assert_eq!("ASTM F3125 A325 type 1".parse::<BoltGrade>()?, AstmGrade::F3125A325Type1.into());
 /// assert_eq!(BoltGrade::from(SaeGrade::Grade8).to_string(), "SAE J429 grade 8");
 /// # Ok(())
 /// # }
@@ -106,11 +111,19 @@ pub enum BoltGrade {
     Sae(SaeGrade),
     /// A property class of ISO 898-1.
     Iso(PropertyClass),
+    /// A grade of an ASTM standard.
+    Astm(AstmGrade),
 }
 
 impl From<SaeGrade> for BoltGrade {
     fn from(grade: SaeGrade) -> Self {
         Self::Sae(grade)
+    }
+}
+
+impl From<AstmGrade> for BoltGrade {
+    fn from(grade: AstmGrade) -> Self {
+        Self::Astm(grade)
     }
 }
 
@@ -149,6 +162,8 @@ pub struct BoltStrength {
         serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub proof_stress: Option<Stress>,
+    /// How the proof stress is known, where that is not said by `provenance`.
+    pub proof_basis: Option<Basis>,
     /// Minimum yield strength Sy. None where the standard gives none.
     #[cfg_attr(
         feature = "serde",
@@ -169,7 +184,8 @@ pub struct BoltStrength {
     pub length_limit: Option<Length>,
     /// What the row of the standard warns of.
     pub note: Option<&'static str>,
-    /// Whether the standard makes bolts or screws of the grade, and not only studs or sems.
+    /// Whether hexagon bolts or screws are made of the grade, and not only studs, sems, structural
+    /// bolts or socket screws.
     pub for_screws: bool,
     /// Source of the values; none where the caller states them.
     pub provenance: Option<Provenance>,
@@ -259,6 +275,7 @@ impl BoltStrength {
             grade: BoltGrade::Stated,
             nominal_diameter,
             proof_stress,
+            proof_basis: None,
             yield_strength,
             tensile_strength,
             length_limit: None,
@@ -336,7 +353,19 @@ impl BoltStrength {
         let memory = self
             .provenance
             .and_then(|provenance| Caution::from_memory("bolt strength", provenance));
-        Cautions::default().with(stated).with(product).with(memory)
+        let proof = match (self.provenance, self.proof_basis) {
+            // Said already of the whole row.
+            _ if memory.is_some() => None,
+            (Some(Provenance { source, .. }), Some(basis)) => {
+                Caution::from_memory("proof stress", Provenance { source, basis })
+            }
+            _ => None,
+        };
+        Cautions::default()
+            .with(stated)
+            .with(product)
+            .with(memory)
+            .with(proof)
     }
 
     /// Refuses a thread of another nominal diameter than the strengths hold for.
@@ -367,7 +396,8 @@ impl BoltGrade {
     /// grade 1) this gives the row for the shorter screws, with its limit in
     /// [`BoltStrength::length_limit`]; [`strength_at_length`](Self::strength_at_length) decides.
     ///
-    /// Source: SAE J429 Table 1; ISO 898-1 (2009, 2013) Table 3. Size ranges are "over 1 in
+    /// Source: SAE J429 Table 1; ISO 898-1 (2009, 2013) Table 3; the ASTM standards named in
+    /// [`AstmGrade`]. Size ranges are "over 1 in
     /// through 1-1/2 in", so a special size just over 1 in is already in the upper range.
     ///
     /// # Errors
@@ -416,6 +446,7 @@ impl BoltGrade {
         match self {
             Self::Sae(grade) => sae_strength(grade, diameter, length),
             Self::Iso(class) => iso_strength(class, diameter),
+            Self::Astm(grade) => astm::strength(grade, diameter),
             Self::Stated => Err(Error::NoValue {
                 quantity: "strength",
                 subject: self.to_string(),
@@ -485,10 +516,10 @@ impl PropertyClass {
     }
 }
 
-fn covers(size: i64, from: Option<Length>, over: Option<Length>, thru: Length) -> bool {
+fn covers(size: i64, from: Option<Length>, over: Option<Length>, thru: Option<Length>) -> bool {
     from.is_none_or(|from| nanometres(from) <= size)
         && over.is_none_or(|over| nanometres(over) < size)
-        && size <= nanometres(thru)
+        && thru.is_none_or(|thru| size <= nanometres(thru))
 }
 
 fn sae_strength(
@@ -500,7 +531,7 @@ fn sae_strength(
     let length = length.map(nanometres);
     let mut rows = SaeGradeRow::all().iter().filter(|row| row.grade == grade);
     let fits = |row: &&SaeGradeRow| {
-        covers(size, row.size_from, row.size_over, row.size_thru)
+        covers(size, row.size_from, row.size_over, Some(row.size_thru))
             && match length {
                 None => row.length_over.is_none(),
                 Some(length) => {
@@ -516,6 +547,7 @@ fn sae_strength(
             grade: grade.into(),
             nominal_diameter: diameter,
             proof_stress: Some(row.proof_stress),
+            proof_basis: None,
             yield_strength: row.yield_strength,
             tensile_strength: row.tensile_strength,
             length_limit: row.length_thru,
@@ -529,7 +561,7 @@ fn sae_strength(
             SaeGradeRow::all()
                 .iter()
                 .filter(|row| row.grade == grade)
-                .map(|row| (row.size_from, row.size_thru)),
+                .map(|row| (row.size_from, row.size_over, Some(row.size_thru))),
         )),
     }
 }
@@ -541,11 +573,12 @@ fn iso_strength(class: PropertyClass, diameter: Length) -> Result<BoltStrength, 
             .iter()
             .filter(move |row| row.class == class)
     };
-    match rows().find(|row| covers(size, row.size_from, row.size_over, row.size_thru)) {
+    match rows().find(|row| covers(size, row.size_from, row.size_over, Some(row.size_thru))) {
         Some(row) => Ok(BoltStrength {
             grade: class.into(),
             nominal_diameter: diameter,
             proof_stress: Some(row.proof_stress),
+            proof_basis: None,
             yield_strength: Some(row.yield_strength),
             tensile_strength: row.tensile_strength,
             length_limit: None,
@@ -556,149 +589,82 @@ fn iso_strength(class: PropertyClass, diameter: Length) -> Result<BoltStrength, 
         None => Err(size_error(
             class.into(),
             diameter,
-            rows().map(|row| (row.size_from, row.size_thru)),
+            rows().map(|row| (row.size_from, row.size_over, Some(row.size_thru))),
         )),
     }
 }
 
-/// The error for a size outside the ranges of a grade, with the whole range it has.
+/// The error for a size outside the ranges of a grade (from, over, through), with the whole range
+/// it has.
 fn size_error(
     grade: BoltGrade,
     diameter: Length,
-    ranges: impl Iterator<Item = (Option<Length>, Length)>,
+    ranges: impl Iterator<Item = (Option<Length>, Option<Length>, Option<Length>)>,
 ) -> Error {
-    let (mut low, mut high) = (None::<Length>, None::<Length>);
-    for (from, thru) in ranges {
-        if let Some(from) = from {
-            low = Some(low.map_or(from, |low| if from < low { from } else { low }));
-        }
-        high = Some(high.map_or(thru, |high| if thru > high { thru } else { high }));
+    let (mut from, mut over, mut thru) = (None::<Length>, None::<Length>, None::<Length>);
+    let least = |a: Option<Length>, b: Length| Some(a.map_or(b, |a| if b < a { b } else { a }));
+    for (low, above, high) in ranges {
+        from = low.map_or(from, |low| least(from, low));
+        over = above.map_or(over, |above| least(over, above));
+        thru = high.map_or(thru, |high| {
+            Some(thru.map_or(high, |t| if high > t { high } else { t }))
+        });
     }
-    let allowed = match (low, high) {
-        (Some(low), Some(high)) => Allowed::FromTo(low.into(), high.into()),
+    let allowed = match (from, over, thru) {
+        (Some(low), _, Some(high)) => Allowed::FromTo(low.into(), high.into()),
+        // A grade made only above a size, or one whose first row has no lower limit.
+        (None, Some(low), Some(high)) if diameter <= low => {
+            Allowed::OverThru(low.into(), high.into())
+        }
+        (None, _, Some(high)) => Allowed::AtMost(high.into()),
         _ => Allowed::Positive,
     };
     out_of_range(format!("nominal diameter for {grade}"), diameter, allowed)
 }
 
-const SAE_NAMES: [(SaeGrade, &str); 10] = [
-    (SaeGrade::Grade1, "1"),
-    (SaeGrade::Grade2, "2"),
-    (SaeGrade::Grade4, "4"),
-    (SaeGrade::Grade5, "5"),
-    (SaeGrade::Grade5_1, "5.1"),
-    (SaeGrade::Grade5_2, "5.2"),
-    (SaeGrade::Grade7, "7"),
-    (SaeGrade::Grade8, "8"),
-    (SaeGrade::Grade8_1, "8.1"),
-    (SaeGrade::Grade8_2, "8.2"),
-];
-
-const ISO_NAMES: [(PropertyClass, &str); 11] = [
-    (PropertyClass::Class3_6, "3.6"),
-    (PropertyClass::Class4_6, "4.6"),
-    (PropertyClass::Class4_8, "4.8"),
-    (PropertyClass::Class5_6, "5.6"),
-    (PropertyClass::Class5_8, "5.8"),
-    (PropertyClass::Class6_8, "6.8"),
-    (PropertyClass::Class8_8, "8.8"),
-    (PropertyClass::Class9_8, "9.8"),
-    (PropertyClass::Class10_9, "10.9"),
-    (PropertyClass::Class12_9, "12.9"),
-    (PropertyClass::Class12_9Underlined, "12.9 underlined"),
-];
-
-impl fmt::Display for BoltGrade {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Stated => f.pad("stated strengths"),
-            Self::Sae(grade) => f.pad(&format!("SAE J429 grade {grade}")),
-            Self::Iso(class) => f.pad(&format!("ISO 898-1 class {class}")),
-        }
-    }
-}
-
-impl fmt::Display for SaeGrade {
-    /// The number alone: `5.2`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let name = SAE_NAMES.iter().find(|(known, _)| known == self);
-        f.pad(name.map_or("", |(_, name)| name))
-    }
-}
-
-impl fmt::Display for PropertyClass {
-    /// The number alone: `8.8`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let name = ISO_NAMES.iter().find(|(known, _)| known == self);
-        f.pad(name.map_or("", |(_, name)| name))
-    }
-}
-
-impl FromStr for BoltGrade {
-    type Err = Error;
-    fn from_str(text: &str) -> Result<Self, Error> {
-        let plain = text.trim().to_ascii_lowercase();
-        let after = |prefixes: &[&str]| {
-            prefixes
-                .iter()
-                .find_map(|prefix| plain.strip_prefix(prefix))
-                .map(str::trim)
-        };
-        let sae = after(&["sae j429 grade ", "sae grade ", "grade "])
-            .and_then(|name| SAE_NAMES.iter().find(|(_, known)| *known == name))
-            .map(|(grade, _)| Self::Sae(*grade));
-        let iso = || {
-            // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
-            let name = after(&["iso 898-1 class ", "iso class ", "class "]).unwrap_or(&plain);
-            ISO_NAMES
-                .iter()
-                .find(|(_, known)| *known == name)
-                .map(|(class, _)| Self::Iso(*class))
-        };
-        sae.or_else(iso).ok_or_else(|| Error::UnknownName {
-            what: "bolt grade",
-            text: text.to_string(),
-            known: "\"grade 1\", 2, 4, 5, 5.1, 5.2, 7, 8, 8.1, 8.2 of SAE J429 and \"class 4.6\", \
-                    4.8, 5.6, 5.8, 6.8, 8.8, 9.8, 10.9, 12.9 of ISO 898-1"
-                .to_string(),
-        })
-    }
-}
-
-#[cfg(feature = "serde")]
-mod serde_text {
-    use super::BoltGrade;
-    use alloc::string::String;
-
-    impl serde::Serialize for BoltGrade {
-        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            serializer.collect_str(self)
-        }
-    }
-
-    impl<'de> serde::Deserialize<'de> for BoltGrade {
-        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            String::deserialize(deserializer)?
-                .parse()
-                .map_err(serde::de::Error::custom)
-        }
-    }
-}
-
 #[cfg(test)]
 mod tests {
+    use alloc::vec::Vec;
+
     use super::*;
     use crate::units::{inches, ksi, millimetres};
 
     #[test]
-    fn every_grade_prints_and_reads_back() {
-        let sae = SAE_NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
-        let iso = ISO_NAMES.iter().map(|(class, _)| BoltGrade::from(*class));
-        for grade in sae.chain(iso) {
-            assert_eq!(grade.to_string().parse::<BoltGrade>().unwrap(), grade);
-        }
-        assert!("grade 9".parse::<BoltGrade>().is_err());
-        assert!("8.2".parse::<BoltGrade>().is_err());
+    fn a_weak_proof_stress_is_said_once() {
+        let of = |grade: AstmGrade| {
+            let strength = grade.strength(inches(0.75)).unwrap();
+            strength.cautions().iter().copied().collect::<Vec<_>>()
+        };
+        assert_eq!(of(AstmGrade::A449Type1), []);
+        // A structural bolt, with a recalled proof stress.
+        let a490 = of(AstmGrade::F3125A490Type1);
+        assert!(matches!(
+            a490[..],
+            [
+                Caution::NotForScrews,
+                Caution::FromMemory {
+                    value: "proof stress",
+                    ..
+                }
+            ]
+        ));
+        // A row recalled as a whole.
+        let f593 = of(AstmGrade::F593Group7Ah);
+        assert!(matches!(
+            f593[..],
+            [Caution::FromMemory {
+                value: "bolt strength",
+                ..
+            }]
+        ));
+    }
+
+    #[test]
+    fn sizes_outside_a_grade_are_told_its_range() {
+        let error = |grade: AstmGrade, size| grade.strength(inches(size)).unwrap_err().to_string();
+        assert!(error(AstmGrade::A193B5, 4.25).ends_with("at most 101.600 mm (4.0000 in)"));
+        assert!(error(AstmGrade::A449Type1, 3.25).contains("from 6.350 mm"));
+        assert!(AstmGrade::A193B8Class1.strength(inches(6.0)).is_ok()); // all diameters
     }
 
     #[test]

@@ -9,7 +9,7 @@ mod support;
 use shankline::prelude::*;
 use shankline::source::Basis;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
-use shankline::units::{kip, pound_force, pound_force_foot, pound_force_inch};
+use shankline::units::{kip, kip_per_square_inch, pound_force, pound_force_foot, pound_force_inch};
 use support::{Row, csv_rows, decimals, number, table};
 use uom::si::{
     area::{square_inch, square_millimeter},
@@ -171,7 +171,7 @@ fn bolt_load(row: &Row) -> (Thread, f64, [f64; 2]) {
     )
 }
 
-/// ISO 898-1 loads are printed to 3 significant figures, SAE J429 loads to 50 lbf below 10 000 lbf
+/// ISO 898-1 and A574 loads are printed to 3 significant figures, SAE J429 and A307 loads to 50 lbf below 10 000 lbf
 /// and 100 lbf above. The standards do not say whether the area was rounded first: either way
 /// of computing counts.
 #[test]
@@ -181,6 +181,7 @@ fn proof_and_tensile_loads() {
         let (thread, printed, found) = bolt_load(&row);
         let rounding = match row["unit"].as_str() {
             "N" => half_unit_of_figures(printed, 3),
+            _ if row["grade"] == "A574" => half_unit_of_figures(printed, 3),
             _ if printed < 10_000.0 => 25.0,
             _ => 50.0,
         };
@@ -205,12 +206,12 @@ fn proof_and_tensile_loads() {
             exceptions += 1;
             assert!(!agrees, "{name}: exception is not needed");
             assert!(
-                (found[0] - printed).abs() / printed < 0.01,
+                (found[0] - printed).abs() < (0.01 * printed).max(2.0 * rounding),
                 "{name}: {printed} {found:?}"
             );
         }
     }
-    assert_eq!((read, exceptions), (322, 12));
+    assert_eq!((read, exceptions), (418, 16));
     assert!(computed > 300);
 }
 
@@ -402,5 +403,29 @@ fn bolt_shear_examples() {
             "{}: {expected}, found {found}",
             row["id"]
         );
+    }
+}
+
+#[test]
+fn aisc_nominal_shear_stresses() {
+    for row in csv_rows("tests/data/aisc_stresses.csv") {
+        let thread: Thread = "3/4-10 UNC".parse().unwrap();
+        let grade: BoltGrade = row["grade"].parse().unwrap();
+        let strength = grade.strength(thread.nominal_diameter()).unwrap();
+        let edition = match row["method"].as_str() {
+            "aisc_2005" => AiscEdition::E2005,
+            "aisc_2010" => AiscEdition::E2010,
+            other => panic!("{other}"),
+        };
+        let zone = if row["zone"] == "shank" {
+            Zone::Shank
+        } else {
+            Zone::Thread
+        };
+        let method = ShearMethod::Aisc360 { edition };
+        let shear = bolt_shear(&thread, &strength, &[zone], method).unwrap();
+        let found = shear.stress.get::<kip_per_square_inch>();
+        let printed = number(&row, "stress_ksi").unwrap();
+        assert!((found - printed).abs() < 1e-9, "{row:?}: found {found}");
     }
 }

@@ -6,6 +6,7 @@ mod support;
 use std::collections::BTreeSet;
 
 use shankline::prelude::*;
+use shankline::tables::grades::AstmGradeRow;
 use shankline::tables::holes::{ClearanceHole, HoleEditions, HoleFit, StructuralHole, TapDrill};
 use shankline::tables::screws::{
     HexCapScrew, HexScrew, LengthTolerance, StockLength, ToleranceGrade,
@@ -107,7 +108,16 @@ fn minimum_nominal_maximum() {
                 let (Some(low), Some(high)) = (low, high) else {
                     continue;
                 };
+                // Hardness may be given as "95 HRB to 32 HRC".
+                let scale = |what: &str| {
+                    let name = format!("{stem}_{what}_scale");
+                    table.fields.iter().position(|f| f.name == name)
+                };
+                let scales = scale("min").zip(scale("max"));
                 for row in &table.rows {
+                    if scales.is_some_and(|(a, b)| row[a] != row[b]) {
+                        continue;
+                    }
                     let value = |i: usize| row[i].parse::<f64>().ok();
                     let (Some(a), Some(b)) = (value(low), value(high)) else {
                         continue;
@@ -412,5 +422,49 @@ fn tap_drills_leave_the_thread_they_print() {
             (percent - printed).abs() <= 0.5 + 0.5,
             "{drill:?} {percent}"
         );
+    }
+}
+
+#[test]
+fn proof_yield_and_tensile_strength_are_in_order() {
+    for row in AstmGradeRow::all() {
+        let Some(yields) = row.yield_strength else {
+            assert!(row.proof_stress.is_none(), "{row:?}");
+            continue;
+        };
+        assert!(
+            row.proof_stress.is_none_or(|proof| proof < yields),
+            "{row:?}"
+        );
+        assert!(yields < row.tensile_strength, "{row:?}");
+        let most = row.tensile_strength_max;
+        assert!(
+            most.is_none_or(|most| row.tensile_strength < most),
+            "{row:?}"
+        );
+    }
+}
+
+/// The size ranges of a grade follow each other without gap or overlap, and no strength rises with
+/// size.
+#[test]
+fn size_ranges_of_a_grade_follow_each_other() {
+    for pair in AstmGradeRow::all().windows(2) {
+        let [small, large] = pair else { unreachable!() };
+        if small.grade != large.grade {
+            assert!(
+                large.size_over.is_none() || large.size_from.is_none(),
+                "{large:?}"
+            );
+            continue;
+        }
+        assert_eq!(small.size_thru, large.size_over, "{large:?}");
+        assert!(large.size_from.is_none(), "{large:?}");
+        assert!(
+            large.tensile_strength <= small.tensile_strength,
+            "{large:?}"
+        );
+        assert!(large.yield_strength <= small.yield_strength, "{large:?}");
+        assert!(large.proof_stress <= small.proof_stress, "{large:?}");
     }
 }

@@ -27,6 +27,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::material::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};",
     ),
     (
+        "astm_grades",
+        "AstmGradeRow",
+        "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
+    ),
+    (
         "iso_898_1_classes",
         "PropertyClassRow",
         "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
@@ -126,6 +131,9 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("choice", "threads", "SizeChoice"),
     ("grade", "sae", "SaeGrade"),
     ("core_hardness_scale", "sae", "HardnessScale"),
+    ("grade", "astm", "AstmGrade"),
+    ("core_hardness_min_scale", "astm", "HardnessScale"),
+    ("core_hardness_max_scale", "astm", "HardnessScale"),
     ("class", "iso_898", "PropertyClass"),
     ("yield_measure", "iso_898", "YieldMeasure"),
     ("style", "nuts", "NutStyle"),
@@ -157,6 +165,7 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("YieldMeasure", "Rpf") => "FullSize".into(),
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
         ("SaeGrade", grade) => format!("Grade{}", grade.replace('.', "_")),
+        ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace(' ', "_")),
         ("PropertyClass", class) => {
             format!(
                 "Class{}",

@@ -6,7 +6,7 @@ mod support;
 
 use shankline::{
     tables::{
-        grades::{PropertyClassRow, SaeGradeRow},
+        grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow},
         holes::{ClearanceHole, StructuralHole, TapDrill},
         nuts::Nut,
         screws::{
@@ -191,6 +191,23 @@ fn grades() {
             for_bolts "for_bolts", for_screws "for_screws", for_studs "for_studs",
             for_sems "for_sems", material "material", head_marking "head_marking", note "note"],
     );
+    read_back(
+        "astm_grades",
+        AstmGradeRow::all(),
+        columns![AstmGradeRow; size_from "size_from_in", size_over "size_over_in",
+            size_thru "size_thru_in", proof_stress "proof_stress_ksi",
+            yield_strength "yield_strength_ksi", tensile_strength "tensile_strength_ksi",
+            tensile_strength_max "tensile_strength_max_ksi",
+            core_hardness_min "core_hardness_min", core_hardness_max "core_hardness_max",
+            elongation_min "elongation_min_pct",
+            reduction_of_area_min "reduction_of_area_min_pct", tempering_min "tempering_min_f",
+            product "product", for_hex_screws "for_hex_screws", material "material",
+            head_marking "head_marking", note "note"],
+    );
+    let astm = table("astm_grades");
+    for (row, cells) in AstmGradeRow::all().iter().zip(&astm.rows) {
+        assert_eq!(row.grade.to_string(), cells[astm.column("grade")]);
+    }
     read_back(
         "iso_898_1_classes",
         PropertyClassRow::all(),
@@ -450,6 +467,10 @@ fn provenance_of_every_row() {
     check(
         "sae_j429_grades",
         SaeGradeRow::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "astm_grades",
+        AstmGradeRow::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "iso_898_1_classes",

@@ -18,10 +18,10 @@ use core::fmt;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range};
-use crate::material::{BoltGrade, BoltStrength};
+use crate::material::{AstmGrade, BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::thread::Thread;
-use crate::units::{Area, Force, Stress};
+use crate::units::{Area, Force, Stress, ksi};
 
 /// Shear yield over tensile yield by the distortion-energy theory, 1/sqrt 3, as Shigley prints it.
 const DISTORTION_ENERGY: f64 = 0.577;
@@ -104,6 +104,11 @@ pub enum ShearMethod {
     },
     /// AISC 360, J3.6 and Table J3.2: nominal shear stress on the shank area, lowered where the
     /// threads are not excluded from the plane.
+    ///
+    /// ASTM A307, A325 and A490 bolts have the stresses of their rows (27, 54 / 68 and 68 / 84 ksi
+    /// from 2010 on); other material has the row of threaded parts, 0.450 and 0.563 of its tensile
+    /// strength. Not taken off: the table's reductions for end-loaded joints longer than 38 in (50 in
+    /// in 2005) and for A307 bolts with a grip over 5 diameters.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360 {
         /// Edition.
@@ -173,40 +178,85 @@ impl ShearMethod {
                 };
                 (DISTORTION_ENERGY * basis.stress(strength)?, area)
             }
-            Self::Aisc360 { edition } => {
-                let ratio = match (edition, in_shank) {
-                    (AiscEdition::E2005, true) => 0.50,
-                    (AiscEdition::E2005, false) => 0.40,
-                    (_, true) => 0.563,
-                    (_, false) => 0.450,
-                };
-                (ratio * strength.tensile_strength, thread.shank_area())
-            }
+            // The area is that of the shank in both zones; threads lower the stress.
+            Self::Aisc360 { edition } => (
+                aisc_stress(edition, strength, in_shank),
+                thread.shank_area(),
+            ),
         })
     }
 
     /// What goes with a capacity by this method. The stresses of AISC 360-05 were read in a
-    /// reproduction of its table, and one cell of 360-10 (threads in the plane, 17.9 kip) in the
-    /// manual; the rest of 360-10 and the later editions were recalled.
-    fn cautions(self, grade: BoltGrade, governing: Zone) -> Cautions {
+    /// reproduction of its table, those of 360-10 in the table; those of later editions were recalled.
+    fn cautions(self, grade: BoltGrade) -> Cautions {
         let Self::Aisc360 { edition } = self else {
             return Cautions::default();
         };
-        let analogy = matches!(grade, BoltGrade::Sae(_) | BoltGrade::Iso(_)).then_some(
-            Caution::MaterialOutsideMethod {
-                method: "AISC 360 Table J3.2",
-                written_for: "ASTM structural bolts and threaded parts",
-            },
-        );
-        let recalled = match (edition, governing) {
-            (AiscEdition::E2010, Zone::Shank) => Some("AISC 360-10 Table J3.2, threads excluded"),
-            (AiscEdition::E2005 | AiscEdition::E2010, _) => None,
-            (AiscEdition::E2016, _) => Some("AISC 360-16 Table J3.2"),
-            (AiscEdition::E2022, _) => Some("AISC 360-22 Table J3.2"),
+        let by_analogy = match grade {
+            BoltGrade::Stated => false, // the caller has been told already
+            BoltGrade::Sae(_) | BoltGrade::Iso(_) => true,
+            BoltGrade::Astm(grade) => matches!(grade.standard(), "A574" | "F593"),
+        };
+        let analogy = by_analogy.then_some(Caution::MaterialOutsideMethod {
+            method: "AISC 360 Table J3.2",
+            written_for: "ASTM structural bolts and threaded parts",
+        });
+        let grip = is_a307(grade).then_some(Caution::LongGripOfA307);
+        let recalled = match edition {
+            AiscEdition::E2005 | AiscEdition::E2010 => None,
+            AiscEdition::E2016 => Some("AISC 360-16 Table J3.2"),
+            AiscEdition::E2022 => Some("AISC 360-22 Table J3.2"),
         };
         Cautions::default()
             .with(analogy)
+            .with(grip)
             .with(recalled.map(|method| Caution::MethodFromMemory { method }))
+    }
+}
+
+fn is_a307(grade: BoltGrade) -> bool {
+    matches!(grade, BoltGrade::Astm(grade) if grade.standard() == "A307")
+}
+
+/// Nominal shear stress of AISC 360 Table J3.2.
+///
+/// A307, A325 and A490 bolts with their twist-off kinds have rows of their own, in whole ksi. All
+/// other material is the row of threaded parts, a share of its tensile strength; A354 BC is
+/// stronger than the group the 2010 edition puts it in, and gets no more than the group.
+fn aisc_stress(edition: AiscEdition, strength: &BoltStrength, in_shank: bool) -> Stress {
+    use AstmGrade as G;
+    let old = edition == AiscEdition::E2005;
+    let pick = |thread: f64, shank: f64| if in_shank { shank } else { thread };
+    let threaded_part = if old {
+        pick(0.40, 0.50)
+    } else {
+        pick(0.450, 0.563)
+    } * strength.tensile_strength;
+    let group_120 = ksi(if old {
+        pick(48.0, 60.0)
+    } else {
+        pick(54.0, 68.0)
+    });
+    let BoltGrade::Astm(grade) = strength.grade else {
+        return threaded_part;
+    };
+    match grade {
+        // The one value holds with or without threads in the plane.
+        G::A307A | G::A307B => ksi(if old { 24.0 } else { 27.0 }),
+        G::A325To2014
+        | G::F3125A325Type1
+        | G::F3125A325Type3
+        | G::F3125F1852Type1
+        | G::F3125F1852Type3 => group_120,
+        G::F3125A490Type1 | G::F3125A490Type3 | G::F3125F2280Type1 | G::F3125F2280Type3 => {
+            ksi(if old {
+                pick(60.0, 75.0)
+            } else {
+                pick(68.0, 84.0)
+            })
+        }
+        G::A354Bc if !old && group_120 < threaded_part => group_120,
+        _ => threaded_part,
     }
 }
 
@@ -297,7 +347,7 @@ impl BoltShear {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        self.method.cautions(self.grade, self.governing_zone)
+        self.method.cautions(self.grade)
     }
 }
 

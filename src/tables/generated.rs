@@ -1,6 +1,8 @@
 //! Arrays written from `tables/*.csv` by `tests/tables_are_current.rs`. Not edited by hand.
 
 #[rustfmt::skip]
+pub(super) mod astm_grades;
+#[rustfmt::skip]
 pub(super) mod hex_cap_screw_full_thread_inch;
 #[rustfmt::skip]
 pub(super) mod hex_cap_screw_length_tolerances_inch;

@@ -1,11 +1,11 @@
-//! Mechanical properties of bolt materials: SAE J429 grades, ISO 898-1 property classes.
+//! Mechanical properties of bolt materials: SAE J429 grades, ASTM grades, ISO 898-1 property classes.
 //!
 //! The rows hold what the standards print. For "how strong is this grade at this size", ask
 //! [`material::BoltGrade::strength`](crate::material::BoltGrade::strength), which applies the
 //! size and length rules.
 
 use super::generated;
-use crate::material::{PropertyClass, SaeGrade};
+use crate::material::{AstmGrade, PropertyClass, SaeGrade};
 use crate::source::{Basis, Provenance};
 use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
 
@@ -118,6 +118,83 @@ impl SaeGradeRow {
     #[must_use]
     pub fn all() -> &'static [Self] {
         &generated::sae_j429_grades::SAE_J429_GRADES
+    }
+}
+
+/// One row of an ASTM bolt standard.
+///
+/// ```
+/// use shankline::{material::AstmGrade, tables::grades::AstmGradeRow, units::ksi};
+/// let b7: Vec<_> = AstmGradeRow::all().iter().filter(|row| row.grade == AstmGrade::A193B7).collect();
+/// assert_eq!(b7.len(), 3); // three ranges of size
+/// assert_eq!(b7[0].head_marking, Some("B7"));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct AstmGradeRow {
+    /// Grade.
+    pub grade: AstmGrade,
+    /// Smallest nominal size, itself included.
+    pub size_from: Option<Length>,
+    /// Nominal sizes over this.
+    pub size_over: Option<Length>,
+    /// Nominal sizes up to and including this; none for all sizes.
+    pub size_thru: Option<Length>,
+    /// Proof stress. None where the standard gives none.
+    pub proof_stress: Option<Stress>,
+    /// Minimum yield strength. None where the standard gives none.
+    pub yield_strength: Option<Stress>,
+    /// Minimum tensile strength.
+    pub tensile_strength: Stress,
+    /// Greatest tensile strength.
+    pub tensile_strength_max: Option<Stress>,
+    /// Least core hardness, on the scale of the next field.
+    pub core_hardness_min: Option<f64>,
+    /// Scale of the least core hardness.
+    pub core_hardness_min_scale: Option<HardnessScale>,
+    /// Greatest core hardness, on the scale of the next field.
+    pub core_hardness_max: Option<f64>,
+    /// Scale of the greatest core hardness.
+    pub core_hardness_max_scale: Option<HardnessScale>,
+    /// Minimum elongation of a machined specimen.
+    pub elongation_min: Option<Ratio>,
+    /// Minimum reduction of area of a machined specimen.
+    pub reduction_of_area_min: Option<Ratio>,
+    /// Lowest tempering temperature.
+    pub tempering_min: Option<ThermodynamicTemperature>,
+    /// What is made of it.
+    pub product: &'static str,
+    /// Whether hexagon bolts or screws are among them.
+    pub for_hex_screws: bool,
+    /// Material and treatment.
+    pub material: &'static str,
+    /// Marking of the head, apart from that of the maker.
+    pub head_marking: Option<&'static str>,
+    /// Restrictions.
+    pub note: Option<&'static str>,
+    /// How the proof stress is known.
+    pub proof_basis: Option<Basis>,
+    /// How the hardness is known.
+    pub hardness_basis: Option<Basis>,
+    /// How elongation and reduction of area are known.
+    pub ductility_basis: Option<Basis>,
+    /// How the tempering temperature is known.
+    pub tempering_basis: Option<Basis>,
+    /// How the head marking is known.
+    pub head_marking_basis: Option<Basis>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl AstmGradeRow {
+    /// Every row, standard by standard.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all().len(), 62);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::astm_grades::ASTM_GRADES
     }
 }
 

@@ -34,12 +34,15 @@ pub(crate) fn circle(diameter: Length) -> Area {
     FRAC_PI_4 * (diameter * diameter)
 }
 
+/// Less than this is nothing left, in metres; its square is still above zero.
+const NOTHING_LEFT: f64 = 1e-12;
+
 /// The circle left inside the thread. Refuses a diameter and pitch that leave none.
 #[inline]
 fn section(diameter: Length, pitch: Length, loss: f64) -> Result<Area, Error> {
     let effective = diameter - loss * pitch;
     // With a positive pitch and section the diameter is positive too; NaN fails every comparison.
-    let sound = pitch.value > 0.0 && effective.value > 0.0;
+    let sound = pitch.value > 0.0 && effective.value > NOTHING_LEFT;
     if sound && diameter <= LONGEST && pitch <= LONGEST {
         Ok(circle(effective))
     } else {
@@ -206,6 +209,8 @@ mod tests {
 
     #[test]
     fn refuses_nonsense() {
+        // The square of such a diameter is zero in f64.
+        assert!(unified(millimetres(2.3e-308), millimetres(1.9e-308)).is_err());
         for bad in [0.0, -1.0, f64::NAN, f64::INFINITY] {
             assert!(metric(millimetres(bad), millimetres(1.0)).is_err(), "{bad}");
             assert!(

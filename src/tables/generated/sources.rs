@@ -123,8 +123,19 @@ pub(in crate::tables) static TAP_DRILL_INCH: Source = Source { key: "tap-drill-i
 pub(in crate::tables) static TAP_DRILL_INCH_RECALLED: Source = Source { key: "tap-drill-inch-recalled", document: "common practice, no source", edition: None, locator: "tap drill charts, about 75 per cent thread", read_in: "recalled, not read" };
 pub(in crate::tables) static TAP_DRILL_METRIC: Source = Source { key: "tap-drill-metric", document: "common practice, no source", edition: None, locator: "metric tap drill charts", read_in: "charts read" };
 pub(in crate::tables) static TAP_DRILL_RULE: Source = Source { key: "tap-drill-rule", document: "common practice, no source", edition: None, locator: "rule: drill = diameter less pitch", read_in: "computed" };
+pub(in crate::tables) static A307: Source = Source { key: "a307", document: "ASTM A307", edition: None, locator: "Tables 2 to 4", read_in: "two secondary reproductions that agree" };
+pub(in crate::tables) static A449: Source = Source { key: "a449", document: "ASTM A449", edition: Some("2014"), locator: "mechanical requirements", read_in: "supplier reproduction dated 2016; three pages agree on strengths; scope text read in the 2004 edition" };
+pub(in crate::tables) static A449_1993: Source = Source { key: "a449-1993", document: "ASTM A449", edition: Some("1993"), locator: "scope, type 2 (withdrawn 2003)", read_in: "scope text and supplier pages" };
+pub(in crate::tables) static F3125_2015: Source = Source { key: "f3125-2015", document: "ASTM F3125", edition: Some("2015"), locator: "mechanical requirements", read_in: "four secondary reproductions that agree; proof and hardness in a supplier reproduction dated 2016" };
+pub(in crate::tables) static A325_OLD: Source = Source { key: "a325-old", document: "ASTM A325", edition: Some("before 2015"), locator: "mechanical requirements", read_in: "Shigley & Mischke, Mechanical Engineering Design, 5th ed., p. 341" };
+pub(in crate::tables) static A354: Source = Source { key: "a354", document: "ASTM A354", edition: Some("before 2012"), locator: "mechanical requirements", read_in: "three secondary pages that agree on hardness and strengths" };
+pub(in crate::tables) static A354_CURRENT: Source = Source { key: "a354-current", document: "ASTM A354", edition: Some("after 2011"), locator: "grade BD, mechanical requirements", read_in: "two supplier pages" };
+pub(in crate::tables) static A193_2: Source = Source { key: "a193-2", document: "ASTM A193/A193M", edition: None, locator: "Table 2, inch products", read_in: "two to three secondary pages that agree" };
+pub(in crate::tables) static A574: Source = Source { key: "a574", document: "ASTM A574", edition: None, locator: "Tables 1 and 3", read_in: "four secondary reproductions that agree" };
+pub(in crate::tables) static F593: Source = Source { key: "f593", document: "ASTM F593", edition: None, locator: "mechanical properties, alloy groups 1 and 2", read_in: "five secondary pages that agree" };
+pub(in crate::tables) static F593_RECALLED: Source = Source { key: "f593-recalled", document: "ASTM F593", edition: None, locator: "mechanical properties, alloy groups 4 to 7", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 121] = [
+pub(in crate::tables) static SOURCES: [&Source; 132] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -246,4 +257,15 @@ pub(in crate::tables) static SOURCES: [&Source; 121] = [
     &TAP_DRILL_INCH_RECALLED,
     &TAP_DRILL_METRIC,
     &TAP_DRILL_RULE,
+    &A307,
+    &A449,
+    &A449_1993,
+    &F3125_2015,
+    &A325_OLD,
+    &A354,
+    &A354_CURRENT,
+    &A193_2,
+    &A574,
+    &F593,
+    &F593_RECALLED,
 ];

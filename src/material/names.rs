@@ -1,0 +1,170 @@
+//! Names of grades: how they print and how they are read.
+
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
+use core::{fmt, str::FromStr};
+
+use super::{BoltGrade, PropertyClass, SaeGrade, astm};
+use crate::error::Error;
+
+const SAE_NAMES: [(SaeGrade, &str); 10] = [
+    (SaeGrade::Grade1, "1"),
+    (SaeGrade::Grade2, "2"),
+    (SaeGrade::Grade4, "4"),
+    (SaeGrade::Grade5, "5"),
+    (SaeGrade::Grade5_1, "5.1"),
+    (SaeGrade::Grade5_2, "5.2"),
+    (SaeGrade::Grade7, "7"),
+    (SaeGrade::Grade8, "8"),
+    (SaeGrade::Grade8_1, "8.1"),
+    (SaeGrade::Grade8_2, "8.2"),
+];
+
+const ISO_NAMES: [(PropertyClass, &str); 11] = [
+    (PropertyClass::Class3_6, "3.6"),
+    (PropertyClass::Class4_6, "4.6"),
+    (PropertyClass::Class4_8, "4.8"),
+    (PropertyClass::Class5_6, "5.6"),
+    (PropertyClass::Class5_8, "5.8"),
+    (PropertyClass::Class6_8, "6.8"),
+    (PropertyClass::Class8_8, "8.8"),
+    (PropertyClass::Class9_8, "9.8"),
+    (PropertyClass::Class10_9, "10.9"),
+    (PropertyClass::Class12_9, "12.9"),
+    (PropertyClass::Class12_9Underlined, "12.9 underlined"),
+];
+
+impl fmt::Display for BoltGrade {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Stated => f.pad("stated strengths"),
+            Self::Sae(grade) => f.pad(&format!("SAE J429 grade {grade}")),
+            Self::Iso(class) => f.pad(&format!("ISO 898-1 class {class}")),
+            Self::Astm(grade) => f.pad(&format!("ASTM {grade}")),
+        }
+    }
+}
+
+impl fmt::Display for SaeGrade {
+    /// The number alone: `5.2`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let name = SAE_NAMES.iter().find(|(known, _)| known == self);
+        f.pad(name.map_or("", |(_, name)| name))
+    }
+}
+
+impl fmt::Display for PropertyClass {
+    /// The number alone: `8.8`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let name = ISO_NAMES.iter().find(|(known, _)| known == self);
+        f.pad(name.map_or("", |(_, name)| name))
+    }
+}
+
+impl FromStr for BoltGrade {
+    type Err = Error;
+    fn from_str(text: &str) -> Result<Self, Error> {
+        let plain = text.trim().to_ascii_lowercase();
+        let after = |prefixes: &[&str]| {
+            prefixes
+                .iter()
+                .find_map(|prefix| plain.strip_prefix(prefix))
+                .map(str::trim)
+        };
+        let sae = after(&["sae j429 grade ", "sae grade ", "grade "])
+            .and_then(|name| SAE_NAMES.iter().find(|(_, known)| *known == name))
+            .map(|(grade, _)| Self::Sae(*grade));
+        let iso = || {
+            // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
+            let name = after(&["iso 898-1 class ", "iso class ", "class "]).unwrap_or(&plain);
+            ISO_NAMES
+                .iter()
+                .find(|(_, known)| *known == name)
+                .map(|(class, _)| Self::Iso(*class))
+        };
+        let astm = || {
+            let name = after(&["astm "]).unwrap_or(&plain);
+            astm::NAMES
+                .iter()
+                .find(|(_, known)| known.eq_ignore_ascii_case(name))
+                .map(|(grade, _)| Self::Astm(*grade))
+        };
+        sae.or_else(iso)
+            .or_else(astm)
+            .ok_or_else(|| Error::UnknownName {
+                what: "bolt grade",
+                text: text.to_string(),
+                known: known_names(&plain),
+            })
+    }
+}
+
+/// Names to offer for one that is not known: the grades of the ASTM standard it begins with, or
+/// one of each kind.
+fn known_names(plain: &str) -> String {
+    let standard = plain.trim_start_matches("astm").trim_start();
+    let standard = standard.split(' ').next().unwrap_or_default();
+    let astm: Vec<&str> = astm::NAMES
+        .iter()
+        .map(|(_, name)| *name)
+        .filter(|name| {
+            let begins = name
+                .get(..standard.len())
+                .is_some_and(|start| start.eq_ignore_ascii_case(standard));
+            !standard.is_empty() && begins
+        })
+        .collect();
+    if astm.is_empty() {
+        "\"grade 1\", 2, 4, 5, 5.1, 5.2, 7, 8, 8.1, 8.2 of SAE J429, \"class 4.6\", 4.8, 5.6, 5.8, \
+         6.8, 8.8, 9.8, 10.9, 12.9 of ISO 898-1, and grades of ASTM A307, A449, F3125, A354, A193, \
+         A574 and F593 such as \"A193 B7\""
+            .to_string()
+    } else {
+        astm.join(", ")
+    }
+}
+
+#[cfg(feature = "serde")]
+mod serde_text {
+    use super::BoltGrade;
+    use alloc::string::String;
+
+    impl serde::Serialize for BoltGrade {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            serializer.collect_str(self)
+        }
+    }
+
+    impl<'de> serde::Deserialize<'de> for BoltGrade {
+        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+            String::deserialize(deserializer)?
+                .parse()
+                .map_err(serde::de::Error::custom)
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_grade_prints_and_reads_back() {
+        let astm = astm::NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
+        let sae = SAE_NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
+        let iso = ISO_NAMES.iter().map(|(class, _)| BoltGrade::from(*class));
+        for grade in sae.chain(iso).chain(astm) {
+            assert_eq!(grade.to_string().parse::<BoltGrade>().unwrap(), grade);
+        }
+        assert!("grade 9".parse::<BoltGrade>().is_err());
+        let error = "ASTM A354".parse::<BoltGrade>().unwrap_err().to_string();
+        assert!(
+            error.ends_with("A354 BC, A354 BD to 2011, A354 BD"),
+            "{error}"
+        );
+        assert!("8.2".parse::<BoltGrade>().is_err());
+    }
+}
