@@ -121,7 +121,9 @@ pub mod prelude {
     pub use crate::caution::Caution;
     pub use crate::error::Error;
     pub use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Stack};
-    pub use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass, SaeGrade};
+    pub use crate::material::{
+        AstmGrade, BoltGrade, BoltStrength, PropertyClass, SaeGrade, StainlessClass,
+    };
     pub use crate::parts::{
         Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle, Zone,
     };

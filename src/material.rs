@@ -4,8 +4,10 @@ use alloc::{format, string::ToString};
 
 mod astm;
 mod names;
+mod stainless;
 
 pub use astm::AstmGrade;
+pub use stainless::StainlessClass;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
@@ -90,7 +92,7 @@ pub enum PropertyClass {
 /// A bolt material.
 ///
 /// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"ISO 898-1 class 8.8"`,
-/// `"class 8.8"`, `"8.8"`, `"ASTM A193 B7"` and `"A193 B7"`.
+/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"` and `"A193 B7"`.
 ///
 /// ```
 /// use shankline::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
@@ -113,6 +115,8 @@ pub enum BoltGrade {
     Iso(PropertyClass),
     /// A grade of an ASTM standard.
     Astm(AstmGrade),
+    /// A property class of ISO 3506-1, stainless steel.
+    Stainless(StainlessClass),
 }
 
 impl From<SaeGrade> for BoltGrade {
@@ -124,6 +128,12 @@ impl From<SaeGrade> for BoltGrade {
 impl From<AstmGrade> for BoltGrade {
     fn from(grade: AstmGrade) -> Self {
         Self::Astm(grade)
+    }
+}
+
+impl From<StainlessClass> for BoltGrade {
+    fn from(class: StainlessClass) -> Self {
+        Self::Stainless(class)
     }
 }
 
@@ -396,9 +406,9 @@ impl BoltGrade {
     /// grade 1) this gives the row for the shorter screws, with its limit in
     /// [`BoltStrength::length_limit`]; [`strength_at_length`](Self::strength_at_length) decides.
     ///
-    /// Source: SAE J429 Table 1; ISO 898-1 (2009, 2013) Table 3; the ASTM standards named in
-    /// [`AstmGrade`]. Size ranges are "over 1 in
-    /// through 1-1/2 in", so a special size just over 1 in is already in the upper range.
+    /// Source: SAE J429 Table 1; ISO 898-1 (2009, 2013) Table 3; ISO 3506-1; the ASTM standards named
+    /// in [`AstmGrade`]. Size ranges are "over 1 in through 1-1/2 in", so a special size just over 1 in
+    /// is already in the upper range.
     ///
     /// # Errors
     ///
@@ -447,6 +457,7 @@ impl BoltGrade {
             Self::Sae(grade) => sae_strength(grade, diameter, length),
             Self::Iso(class) => iso_strength(class, diameter),
             Self::Astm(grade) => astm::strength(grade, diameter),
+            Self::Stainless(class) => stainless::strength(class, diameter),
             Self::Stated => Err(Error::NoValue {
                 quantity: "strength",
                 subject: self.to_string(),

@@ -37,6 +37,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
     ),
     (
+        "iso_3506_1_classes",
+        "StainlessClassRow",
+        "use crate::material::StainlessClass;\nuse crate::tables::grades::StainlessClassRow;",
+    ),
+    (
         "nuts_inch",
         "Nut",
         "use crate::tables::nuts::{Nut, NutStyle};",
@@ -136,6 +141,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("core_hardness_max_scale", "astm", "HardnessScale"),
     ("class", "iso_898", "PropertyClass"),
     ("yield_measure", "iso_898", "YieldMeasure"),
+    ("class", "iso_3506", "StainlessClass"),
     ("style", "nuts", "NutStyle"),
     ("style", "washers", "WasherStyle"),
     ("product_grade", "hex_screws", "ProductGrade"),
@@ -166,6 +172,7 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
         ("SaeGrade", grade) => format!("Grade{}", grade.replace('.', "_")),
         ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace(' ', "_")),
+        ("StainlessClass", class) => pascal(&class.to_lowercase().replace('-', "_")),
         ("PropertyClass", class) => {
             format!(
                 "Class{}",

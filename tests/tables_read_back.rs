@@ -6,7 +6,7 @@ mod support;
 
 use shankline::{
     tables::{
-        grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow},
+        grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         holes::{ClearanceHole, StructuralHole, TapDrill},
         nuts::Nut,
         screws::{
@@ -204,6 +204,25 @@ fn grades() {
             product "product", for_hex_screws "for_hex_screws", material "material",
             head_marking "head_marking", note "note"],
     );
+    read_back(
+        "iso_3506_1_classes",
+        StainlessClassRow::all(),
+        columns![StainlessClassRow; size_from "size_from_mm", size_thru "size_thru_mm",
+            tensile_strength "tensile_strength_mpa", yield_strength "yield_strength_mpa",
+            elongation_diameters_min "elongation_diameters_min", vickers_min "vickers_min",
+            vickers_max "vickers_max", brinell_min "brinell_min", brinell_max "brinell_max",
+            rockwell_c_min "rockwell_c_min", rockwell_c_max "rockwell_c_max",
+            tempering_min "tempering_min_c", material "material", note "note"],
+    );
+    let stainless = table("iso_3506_1_classes");
+    for (row, cells) in StainlessClassRow::all().iter().zip(&stainless.rows) {
+        assert_eq!(row.class.to_string(), cells[stainless.column("class")]);
+        // The name of a class is a tenth of its tensile strength.
+        let (_, tenth) = cells[0].split_once('-').unwrap();
+        let strength = 10.0 * tenth.parse::<f64>().unwrap();
+        assert!((row.tensile_strength.get::<megapascal>() - strength).abs() < 1e-9);
+        assert!(row.yield_strength < row.tensile_strength);
+    }
     let astm = table("astm_grades");
     for (row, cells) in AstmGradeRow::all().iter().zip(&astm.rows) {
         assert_eq!(row.grade.to_string(), cells[astm.column("grade")]);
@@ -471,6 +490,13 @@ fn provenance_of_every_row() {
     check(
         "astm_grades",
         AstmGradeRow::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "iso_3506_1_classes",
+        StainlessClassRow::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "iso_898_1_classes",

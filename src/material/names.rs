@@ -7,7 +7,7 @@ use alloc::{
 };
 use core::{fmt, str::FromStr};
 
-use super::{BoltGrade, PropertyClass, SaeGrade, astm};
+use super::{BoltGrade, PropertyClass, SaeGrade, astm, stainless};
 use crate::error::Error;
 
 const SAE_NAMES: [(SaeGrade, &str); 10] = [
@@ -44,6 +44,7 @@ impl fmt::Display for BoltGrade {
             Self::Sae(grade) => f.pad(&format!("SAE J429 grade {grade}")),
             Self::Iso(class) => f.pad(&format!("ISO 898-1 class {class}")),
             Self::Astm(grade) => f.pad(&format!("ASTM {grade}")),
+            Self::Stainless(class) => f.pad(&format!("ISO 3506-1 class {class}")),
         }
     }
 }
@@ -85,6 +86,13 @@ impl FromStr for BoltGrade {
                 .find(|(_, known)| *known == name)
                 .map(|(class, _)| Self::Iso(*class))
         };
+        let stainless = || {
+            let name = after(&["iso 3506-1 class ", "iso class ", "class "]).unwrap_or(&plain);
+            stainless::NAMES
+                .iter()
+                .find(|(_, known)| known.eq_ignore_ascii_case(name))
+                .map(|(class, _)| Self::Stainless(*class))
+        };
         let astm = || {
             let name = after(&["astm "]).unwrap_or(&plain);
             astm::NAMES
@@ -94,6 +102,7 @@ impl FromStr for BoltGrade {
         };
         sae.or_else(iso)
             .or_else(astm)
+            .or_else(stainless)
             .ok_or_else(|| Error::UnknownName {
                 what: "bolt grade",
                 text: text.to_string(),
@@ -119,7 +128,7 @@ fn known_names(plain: &str) -> String {
         .collect();
     if astm.is_empty() {
         "\"grade 1\", 2, 4, 5, 5.1, 5.2, 7, 8, 8.1, 8.2 of SAE J429, \"class 4.6\", 4.8, 5.6, 5.8, \
-         6.8, 8.8, 9.8, 10.9, 12.9 of ISO 898-1, and grades of ASTM A307, A449, F3125, A354, A193, \
+         6.8, 8.8, 9.8, 10.9, 12.9 of ISO 898-1, classes of ISO 3506-1 such as A2-70, and grades of ASTM A307, A449, F3125, A354, A193, \
          A574 and F593 such as \"A193 B7\""
             .to_string()
     } else {
@@ -153,10 +162,13 @@ mod tests {
 
     #[test]
     fn every_grade_prints_and_reads_back() {
+        let stainless = stainless::NAMES
+            .iter()
+            .map(|(class, _)| BoltGrade::from(*class));
         let astm = astm::NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
         let sae = SAE_NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
         let iso = ISO_NAMES.iter().map(|(class, _)| BoltGrade::from(*class));
-        for grade in sae.chain(iso).chain(astm) {
+        for grade in sae.chain(iso).chain(astm).chain(stainless) {
             assert_eq!(grade.to_string().parse::<BoltGrade>().unwrap(), grade);
         }
         assert!("grade 9".parse::<BoltGrade>().is_err());

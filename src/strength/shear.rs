@@ -194,7 +194,7 @@ impl ShearMethod {
         };
         let by_analogy = match grade {
             BoltGrade::Stated => false, // the caller has been told already
-            BoltGrade::Sae(_) | BoltGrade::Iso(_) => true,
+            BoltGrade::Sae(_) | BoltGrade::Iso(_) | BoltGrade::Stainless(_) => true,
             BoltGrade::Astm(grade) => matches!(grade.standard(), "A574" | "F593"),
         };
         let analogy = by_analogy.then_some(Caution::MaterialOutsideMethod {

@@ -13,6 +13,8 @@ pub(super) mod hex_cap_screws_inch;
 #[rustfmt::skip]
 pub(super) mod hex_screws_metric;
 #[rustfmt::skip]
+pub(super) mod iso_3506_1_classes;
+#[rustfmt::skip]
 pub(super) mod iso_898_1_classes;
 #[rustfmt::skip]
 pub(super) mod length_tolerances_metric;

@@ -1,11 +1,12 @@
-//! Mechanical properties of bolt materials: SAE J429 grades, ASTM grades, ISO 898-1 property classes.
+//! Mechanical properties of bolt materials: SAE J429 and ASTM grades, ISO 898-1 and ISO 3506-1
+//! property classes.
 //!
 //! The rows hold what the standards print. For "how strong is this grade at this size", ask
 //! [`material::BoltGrade::strength`](crate::material::BoltGrade::strength), which applies the
 //! size and length rules.
 
 use super::generated;
-use crate::material::{AstmGrade, PropertyClass, SaeGrade};
+use crate::material::{AstmGrade, PropertyClass, SaeGrade, StainlessClass};
 use crate::source::{Basis, Provenance};
 use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
 
@@ -274,5 +275,64 @@ impl PropertyClassRow {
     #[must_use]
     pub fn all() -> &'static [Self] {
         &generated::iso_898_1_classes::ISO_898_1_CLASSES
+    }
+}
+
+/// One row of ISO 3506-1: bolts and screws of stainless steel.
+///
+/// ```
+/// use shankline::{material::StainlessClass, tables::grades::StainlessClassRow};
+/// let mut rows = StainlessClassRow::all().iter();
+/// let row = rows.find(|row| row.class == StainlessClass::A2_70).unwrap();
+/// assert_eq!(row.elongation_diameters_min, 0.4);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct StainlessClassRow {
+    /// Property class: steel and strength.
+    pub class: StainlessClass,
+    /// Smallest nominal size, itself included.
+    pub size_from: Length,
+    /// Nominal sizes up to and including this.
+    pub size_thru: Length,
+    /// Minimum tensile strength.
+    pub tensile_strength: Stress,
+    /// Minimum stress at 0.2 % permanent strain of the full-size screw.
+    pub yield_strength: Stress,
+    /// Minimum elongation of the full-size screw after fracture, in nominal diameters.
+    pub elongation_diameters_min: f64,
+    /// Least Vickers hardness.
+    pub vickers_min: Option<f64>,
+    /// Greatest Vickers hardness.
+    pub vickers_max: Option<f64>,
+    /// Least Brinell hardness.
+    pub brinell_min: Option<f64>,
+    /// Greatest Brinell hardness.
+    pub brinell_max: Option<f64>,
+    /// Least Rockwell C hardness.
+    pub rockwell_c_min: Option<f64>,
+    /// Greatest Rockwell C hardness.
+    pub rockwell_c_max: Option<f64>,
+    /// Lowest tempering temperature.
+    pub tempering_min: Option<ThermodynamicTemperature>,
+    /// Kind of steel and its state.
+    pub material: &'static str,
+    /// Restrictions.
+    pub note: Option<&'static str>,
+    /// How the hardness is known.
+    pub hardness_basis: Option<Basis>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl StainlessClassRow {
+    /// Every row, in the order of the standard.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::grades::StainlessClassRow::all().len(), 40);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::iso_3506_1_classes::ISO_3506_1_CLASSES
     }
 }

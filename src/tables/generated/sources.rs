@@ -134,8 +134,14 @@ pub(in crate::tables) static A193_2: Source = Source { key: "a193-2", document: 
 pub(in crate::tables) static A574: Source = Source { key: "a574", document: "ASTM A574", edition: None, locator: "Tables 1 and 3", read_in: "four secondary reproductions that agree" };
 pub(in crate::tables) static F593: Source = Source { key: "f593", document: "ASTM F593", edition: None, locator: "mechanical properties, alloy groups 1 and 2", read_in: "five secondary pages that agree" };
 pub(in crate::tables) static F593_RECALLED: Source = Source { key: "f593-recalled", document: "ASTM F593", edition: None, locator: "mechanical properties, alloy groups 4 to 7", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO3506_1_OLD: Source = Source { key: "iso3506-1-old", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, grades A1 to A5", read_in: "an extract of JIS B 1054, which adopts it" };
+pub(in crate::tables) static ISO3506_1_2020: Source = Source { key: "iso3506-1-2020", document: "ISO 3506-1", edition: Some("2020"), locator: "Table 3, grade A2", read_in: "a reproduction; three pages agree on classes 50, 70 and 80" };
+pub(in crate::tables) static ISO3506_1_OLD_A4: Source = Source { key: "iso3506-1-old-a4", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, grade A4", read_in: "an extract of JIS B 1054, which adopts it, and two supplier pages" };
+pub(in crate::tables) static ISO3506_1_RECALLED: Source = Source { key: "iso3506-1-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "tables of mechanical properties", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO3506_1_OLD_C: Source = Source { key: "iso3506-1-old-c", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, martensitic grades", read_in: "an extract of JIS B 1054, which adopts it" };
+pub(in crate::tables) static ISO3506_1_OLD_F: Source = Source { key: "iso3506-1-old-f", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, ferritic grade", read_in: "an extract of JIS B 1054, which adopts it" };
 
-pub(in crate::tables) static SOURCES: [&Source; 132] = [
+pub(in crate::tables) static SOURCES: [&Source; 138] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -268,4 +274,10 @@ pub(in crate::tables) static SOURCES: [&Source; 132] = [
     &A574,
     &F593,
     &F593_RECALLED,
+    &ISO3506_1_OLD,
+    &ISO3506_1_2020,
+    &ISO3506_1_OLD_A4,
+    &ISO3506_1_RECALLED,
+    &ISO3506_1_OLD_C,
+    &ISO3506_1_OLD_F,
 ];
