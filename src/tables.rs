@@ -9,11 +9,12 @@
 //! | module | rows |
 //! |---|---|
 //! | [`threads`] | Unified and ISO metric threads |
-//! | [`grades`] | SAE J429 grades, ISO 898-1 property classes |
+//! | [`grades`] | SAE J429 and ASTM grades, ISO 898-1 and ISO 3506-1 property classes |
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
+//! | [`wrench`] | nuts and screw heads by their width across flats |
 //!
 //! A value that nobody has read is `None`, never zero.
 
@@ -26,6 +27,7 @@ pub mod nuts;
 pub mod screws;
 pub mod threads;
 pub mod washers;
+pub mod wrench;
 
 // The literals keep the digits as printed, so that a reviewer can compare text with text.
 #[allow(clippy::unreadable_literal)]
