@@ -3,91 +3,22 @@
 use alloc::{format, string::ToString};
 
 mod astm;
+mod iso;
 mod names;
+mod sae;
 mod stainless;
 
 pub use astm::AstmGrade;
+pub use iso::PropertyClass;
+pub use sae::SaeGrade;
 pub use stainless::StainlessClass;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
-use crate::tables::grades::{PropertyClassRow, SaeGradeRow};
 use crate::tables::nanometres;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress};
-
-/// Grades of SAE J429.
-///
-/// Grade 4 and 8.1 are studs only, 5.1 is for screw and washer assemblies, 7 is withdrawn.
-///
-/// ```
-/// use shankline::prelude::*;
-/// # fn main() -> Result<(), shankline::Error> {
-/// assert_eq!(SaeGrade::Grade8.strength(inches(0.5))?.proof_stress, Some(ksi(120.0)));
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum SaeGrade {
-    /// Grade 1.
-    Grade1,
-    /// Grade 2. Bolts and screws over 6 in long take the strengths of grade 1.
-    Grade2,
-    /// Grade 4 (studs).
-    Grade4,
-    /// Grade 5.
-    Grade5,
-    /// Grade 5.1 (screw and washer assemblies).
-    Grade5_1,
-    /// Grade 5.2.
-    Grade5_2,
-    /// Grade 7 (withdrawn).
-    Grade7,
-    /// Grade 8.
-    Grade8,
-    /// Grade 8.1 (studs).
-    Grade8_1,
-    /// Grade 8.2.
-    Grade8_2,
-}
-
-/// Property classes of ISO 898-1.
-///
-/// ```
-/// use shankline::prelude::*;
-/// # fn main() -> Result<(), shankline::Error> {
-/// assert_eq!(PropertyClass::Class10_9.strength(millimetres(12.0))?.proof_stress, Some(megapascals(830.0)));
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum PropertyClass {
-    /// Class 3.6, dropped from the 2009 edition.
-    Class3_6,
-    /// Class 4.6.
-    Class4_6,
-    /// Class 4.8.
-    Class4_8,
-    /// Class 5.6.
-    Class5_6,
-    /// Class 5.8.
-    Class5_8,
-    /// Class 6.8.
-    Class6_8,
-    /// Class 8.8.
-    Class8_8,
-    /// Class 9.8, up to 16 mm.
-    Class9_8,
-    /// Class 10.9.
-    Class10_9,
-    /// Class 12.9.
-    Class12_9,
-    /// Class 12.9 with the underlined marking: leaner steel, lower tempering temperature.
-    Class12_9Underlined,
-}
 
 /// A bolt material.
 ///
@@ -255,7 +186,7 @@ impl BoltStrength {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// // ASTM F3125 A325, read from the standard at hand: 85, 92 and 120 ksi.
+    /// // From a mill certificate (invented): 85, 92 and 120 ksi.
     /// let bolt = BoltStrength::stated(inches(0.75), Some(ksi(85.0)), Some(ksi(92.0)), ksi(120.0))?;
     /// assert!(bolt.provenance.is_none());
     /// # Ok(())
@@ -282,17 +213,26 @@ impl BoltStrength {
             }
         }
         Ok(Self {
-            grade: BoltGrade::Stated,
-            nominal_diameter,
             proof_stress,
-            proof_basis: None,
             yield_strength,
+            ..Self::of(BoltGrade::Stated, nominal_diameter, tensile_strength)
+        })
+    }
+
+    /// What every grade has; the rest is for the caller to add.
+    fn of(grade: impl Into<BoltGrade>, nominal_diameter: Length, tensile_strength: Stress) -> Self {
+        Self {
+            grade: grade.into(),
+            nominal_diameter,
+            proof_stress: None,
+            proof_basis: None,
+            yield_strength: None,
             tensile_strength,
             length_limit: None,
             note: None,
             for_screws: true,
             provenance: None,
-        })
+        }
     }
 
     /// Proof, yield and tensile load of a bolt with this thread, on the formula stress area
@@ -454,10 +394,10 @@ impl BoltGrade {
     fn look_up(self, diameter: Length, length: Option<Length>) -> Result<BoltStrength, Error> {
         positive("nominal diameter", diameter)?;
         match self {
-            Self::Sae(grade) => sae_strength(grade, diameter, length),
-            Self::Iso(class) => iso_strength(class, diameter),
-            Self::Astm(grade) => astm::strength(grade, diameter),
-            Self::Stainless(class) => stainless::strength(class, diameter),
+            Self::Sae(grade) => at_size(self, diameter, sae::rows(grade, diameter, length)),
+            Self::Iso(class) => at_size(self, diameter, iso::rows(class, diameter)),
+            Self::Astm(grade) => at_size(self, diameter, astm::rows(grade, diameter)),
+            Self::Stainless(class) => at_size(self, diameter, stainless::rows(class, diameter)),
             Self::Stated => Err(Error::NoValue {
                 quantity: "strength",
                 subject: self.to_string(),
@@ -467,159 +407,40 @@ impl BoltGrade {
     }
 }
 
-impl SaeGrade {
-    /// [`BoltGrade::strength`] of this grade.
-    ///
-    /// # Errors
-    ///
-    /// As there.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// assert!(SaeGrade::Grade8_2.strength(inches(1.125)).is_err());
-    /// ```
-    pub fn strength(self, diameter: Length) -> Result<BoltStrength, Error> {
-        BoltGrade::Sae(self).strength(diameter)
+/// The nominal sizes a row of a grade is for; an open end has no limit.
+#[derive(Clone, Copy)]
+struct Sizes {
+    from: Option<Length>,
+    over: Option<Length>,
+    thru: Option<Length>,
+}
+
+impl Sizes {
+    fn cover(&self, diameter: Length) -> bool {
+        let size = nanometres(diameter);
+        self.from.is_none_or(|from| nanometres(from) <= size)
+            && self.over.is_none_or(|over| nanometres(over) < size)
+            && self.thru.is_none_or(|thru| size <= nanometres(thru))
     }
 }
 
-impl SaeGrade {
-    /// [`BoltGrade::strength_at_length`] of this grade.
-    ///
-    /// # Errors
-    ///
-    /// As there.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let long = SaeGrade::Grade2.strength_at_length(inches(0.5), inches(8.0))?;
-    /// assert_eq!(long.tensile_strength, ksi(60.0)); // grade 2 over 6 in is grade 1
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn strength_at_length(
-        self,
-        diameter: Length,
-        length: Length,
-    ) -> Result<BoltStrength, Error> {
-        BoltGrade::Sae(self).strength_at_length(diameter, length)
-    }
-}
-
-impl PropertyClass {
-    /// [`BoltGrade::strength`] of this class.
-    ///
-    /// # Errors
-    ///
-    /// As there.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let m16 = PropertyClass::Class8_8.strength(millimetres(16.0))?;
-    /// assert_eq!(m16.tensile_strength, megapascals(800.0)); // 830 MPa begins above 16 mm
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn strength(self, diameter: Length) -> Result<BoltStrength, Error> {
-        BoltGrade::Iso(self).strength(diameter)
-    }
-}
-
-fn covers(size: i64, from: Option<Length>, over: Option<Length>, thru: Option<Length>) -> bool {
-    from.is_none_or(|from| nanometres(from) <= size)
-        && over.is_none_or(|over| nanometres(over) < size)
-        && thru.is_none_or(|thru| size <= nanometres(thru))
-}
-
-fn sae_strength(
-    grade: SaeGrade,
-    diameter: Length,
-    length: Option<Length>,
-) -> Result<BoltStrength, Error> {
-    let size = nanometres(diameter);
-    let length = length.map(nanometres);
-    let mut rows = SaeGradeRow::all().iter().filter(|row| row.grade == grade);
-    let fits = |row: &&SaeGradeRow| {
-        covers(size, row.size_from, row.size_over, Some(row.size_thru))
-            && match length {
-                None => row.length_over.is_none(),
-                Some(length) => {
-                    row.length_over.is_none_or(|over| nanometres(over) < length)
-                        && row
-                            .length_thru
-                            .is_none_or(|thru| length <= nanometres(thru))
-                }
-            }
-    };
-    match rows.find(fits) {
-        Some(row) => Ok(BoltStrength {
-            grade: grade.into(),
-            nominal_diameter: diameter,
-            proof_stress: Some(row.proof_stress),
-            proof_basis: None,
-            yield_strength: row.yield_strength,
-            tensile_strength: row.tensile_strength,
-            length_limit: row.length_thru,
-            note: row.note,
-            for_screws: row.for_bolts || row.for_screws,
-            provenance: Some(row.provenance),
-        }),
-        None => Err(size_error(
-            grade.into(),
-            diameter,
-            SaeGradeRow::all()
-                .iter()
-                .filter(|row| row.grade == grade)
-                .map(|row| (row.size_from, row.size_over, Some(row.size_thru))),
-        )),
-    }
-}
-
-fn iso_strength(class: PropertyClass, diameter: Length) -> Result<BoltStrength, Error> {
-    let size = nanometres(diameter);
-    let rows = || {
-        PropertyClassRow::all()
-            .iter()
-            .filter(move |row| row.class == class)
-    };
-    match rows().find(|row| covers(size, row.size_from, row.size_over, Some(row.size_thru))) {
-        Some(row) => Ok(BoltStrength {
-            grade: class.into(),
-            nominal_diameter: diameter,
-            proof_stress: Some(row.proof_stress),
-            proof_basis: None,
-            yield_strength: Some(row.yield_strength),
-            tensile_strength: row.tensile_strength,
-            length_limit: None,
-            note: row.note,
-            for_screws: true,
-            provenance: Some(row.provenance),
-        }),
-        None => Err(size_error(
-            class.into(),
-            diameter,
-            rows().map(|row| (row.size_from, row.size_over, Some(row.size_thru))),
-        )),
-    }
-}
-
-/// The error for a size outside the ranges of a grade (from, over, through), with the whole range
-/// it has.
-fn size_error(
+/// The strengths of the row that covers a size, or an error with the whole range of the grade.
+fn at_size(
     grade: BoltGrade,
     diameter: Length,
-    ranges: impl Iterator<Item = (Option<Length>, Option<Length>, Option<Length>)>,
-) -> Error {
+    rows: impl Iterator<Item = (Sizes, BoltStrength)>,
+) -> Result<BoltStrength, Error> {
     let (mut from, mut over, mut thru) = (None::<Length>, None::<Length>, None::<Length>);
-    let least = |a: Option<Length>, b: Length| Some(a.map_or(b, |a| if b < a { b } else { a }));
-    for (low, above, high) in ranges {
-        from = low.map_or(from, |low| least(from, low));
-        over = above.map_or(over, |above| least(over, above));
-        thru = high.map_or(thru, |high| {
-            Some(thru.map_or(high, |t| if high > t { high } else { t }))
-        });
+    let least = |a: Option<Length>, b: Length| Some(a.map_or(b, |a| a.min(b)));
+    for (sizes, strength) in rows {
+        if sizes.cover(diameter) {
+            return Ok(strength);
+        }
+        from = sizes.from.map_or(from, |low| least(from, low));
+        over = sizes.over.map_or(over, |above| least(over, above));
+        thru = sizes
+            .thru
+            .map_or(thru, |high| Some(thru.map_or(high, |t| t.max(high))));
     }
     let allowed = match (from, over, thru) {
         (Some(low), _, Some(high)) => Allowed::FromTo(low.into(), high.into()),
@@ -630,7 +451,11 @@ fn size_error(
         (None, _, Some(high)) => Allowed::AtMost(high.into()),
         _ => Allowed::Positive,
     };
-    out_of_range(format!("nominal diameter for {grade}"), diameter, allowed)
+    Err(out_of_range(
+        format!("nominal diameter for {grade}"),
+        diameter,
+        allowed,
+    ))
 }
 
 #[cfg(test)]

@@ -2,10 +2,10 @@
 
 use core::fmt;
 
-use super::{BoltGrade, BoltStrength, covers, size_error};
+use super::names::name_of;
+use super::{BoltGrade, BoltStrength, Sizes};
 use crate::error::Error;
 use crate::tables::grades::AstmGradeRow;
-use crate::tables::nanometres;
 use crate::units::Length;
 
 /// Bolt grades of ASTM A307, A449, F3125 (A325, A490 and their twist-off kinds), A354, A193, A574
@@ -170,12 +170,7 @@ impl AstmGrade {
     /// ```
     #[must_use]
     pub fn standard(self) -> &'static str {
-        self.name().split(' ').next().unwrap_or_default()
-    }
-
-    fn name(self) -> &'static str {
-        let name = NAMES.iter().find(|(known, _)| *known == self);
-        name.map_or("", |(_, name)| name)
+        name_of(&NAMES, self).split(' ').next().unwrap_or_default()
     }
 
     /// [`BoltGrade::strength`] of this grade.
@@ -202,37 +197,35 @@ impl AstmGrade {
     }
 }
 
-pub(super) fn strength(grade: AstmGrade, diameter: Length) -> Result<BoltStrength, Error> {
-    let size = nanometres(diameter);
-    let rows = || {
-        AstmGradeRow::all()
-            .iter()
-            .filter(move |row| row.grade == grade)
-    };
-    match rows().find(|row| covers(size, row.size_from, row.size_over, row.size_thru)) {
-        Some(row) => Ok(BoltStrength {
-            grade: grade.into(),
-            nominal_diameter: diameter,
-            proof_stress: row.proof_stress,
-            proof_basis: row.proof_basis,
-            yield_strength: row.yield_strength,
-            tensile_strength: row.tensile_strength,
-            length_limit: None,
-            note: row.note,
-            for_screws: row.for_hex_screws,
-            provenance: Some(row.provenance),
-        }),
-        None => Err(size_error(
-            grade.into(),
-            diameter,
-            rows().map(|row| (row.size_from, row.size_over, row.size_thru)),
-        )),
-    }
+pub(super) fn rows(
+    grade: AstmGrade,
+    diameter: Length,
+) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+    AstmGradeRow::all()
+        .iter()
+        .filter(move |row| row.grade == grade)
+        .map(move |row| {
+            let sizes = Sizes {
+                from: row.size_from,
+                over: row.size_over,
+                thru: row.size_thru,
+            };
+            let strength = BoltStrength {
+                proof_stress: row.proof_stress,
+                proof_basis: row.proof_basis,
+                yield_strength: row.yield_strength,
+                note: row.note,
+                for_screws: row.for_hex_screws,
+                provenance: Some(row.provenance),
+                ..BoltStrength::of(grade, diameter, row.tensile_strength)
+            };
+            (sizes, strength)
+        })
 }
 
 impl fmt::Display for AstmGrade {
     /// The name without "ASTM": `A193 B7`, `F3125 A325 type 1`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(name_of(&NAMES, *self))
     }
 }

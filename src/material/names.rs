@@ -7,35 +7,21 @@ use alloc::{
 };
 use core::{fmt, str::FromStr};
 
-use super::{BoltGrade, PropertyClass, SaeGrade, astm, stainless};
+use super::{BoltGrade, astm, iso, sae, stainless};
 use crate::error::Error;
 
-const SAE_NAMES: [(SaeGrade, &str); 10] = [
-    (SaeGrade::Grade1, "1"),
-    (SaeGrade::Grade2, "2"),
-    (SaeGrade::Grade4, "4"),
-    (SaeGrade::Grade5, "5"),
-    (SaeGrade::Grade5_1, "5.1"),
-    (SaeGrade::Grade5_2, "5.2"),
-    (SaeGrade::Grade7, "7"),
-    (SaeGrade::Grade8, "8"),
-    (SaeGrade::Grade8_1, "8.1"),
-    (SaeGrade::Grade8_2, "8.2"),
-];
+/// The name of a grade in the list of its kind.
+pub(super) fn name_of<T: Copy + PartialEq>(names: &[(T, &'static str)], grade: T) -> &'static str {
+    let found = names.iter().find(|(known, _)| *known == grade);
+    found.map_or("", |(_, name)| name)
+}
 
-const ISO_NAMES: [(PropertyClass, &str); 11] = [
-    (PropertyClass::Class3_6, "3.6"),
-    (PropertyClass::Class4_6, "4.6"),
-    (PropertyClass::Class4_8, "4.8"),
-    (PropertyClass::Class5_6, "5.6"),
-    (PropertyClass::Class5_8, "5.8"),
-    (PropertyClass::Class6_8, "6.8"),
-    (PropertyClass::Class8_8, "8.8"),
-    (PropertyClass::Class9_8, "9.8"),
-    (PropertyClass::Class10_9, "10.9"),
-    (PropertyClass::Class12_9, "12.9"),
-    (PropertyClass::Class12_9Underlined, "12.9 underlined"),
-];
+fn named<T: Copy>(names: &[(T, &str)], text: &str) -> Option<T> {
+    let found = names
+        .iter()
+        .find(|(_, name)| name.eq_ignore_ascii_case(text));
+    found.map(|(grade, _)| *grade)
+}
 
 impl fmt::Display for BoltGrade {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -49,22 +35,6 @@ impl fmt::Display for BoltGrade {
     }
 }
 
-impl fmt::Display for SaeGrade {
-    /// The number alone: `5.2`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let name = SAE_NAMES.iter().find(|(known, _)| known == self);
-        f.pad(name.map_or("", |(_, name)| name))
-    }
-}
-
-impl fmt::Display for PropertyClass {
-    /// The number alone: `8.8`.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let name = ISO_NAMES.iter().find(|(known, _)| known == self);
-        f.pad(name.map_or("", |(_, name)| name))
-    }
-}
-
 impl FromStr for BoltGrade {
     type Err = Error;
     fn from_str(text: &str) -> Result<Self, Error> {
@@ -73,36 +43,16 @@ impl FromStr for BoltGrade {
             prefixes
                 .iter()
                 .find_map(|prefix| plain.strip_prefix(prefix))
-                .map(str::trim)
         };
-        let sae = after(&["sae j429 grade ", "sae grade ", "grade "])
-            .and_then(|name| SAE_NAMES.iter().find(|(_, known)| *known == name))
-            .map(|(grade, _)| Self::Sae(*grade));
-        let iso = || {
-            // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
-            let name = after(&["iso 898-1 class ", "iso class ", "class "]).unwrap_or(&plain);
-            ISO_NAMES
-                .iter()
-                .find(|(_, known)| *known == name)
-                .map(|(class, _)| Self::Iso(*class))
-        };
-        let stainless = || {
-            let name = after(&["iso 3506-1 class ", "iso class ", "class "]).unwrap_or(&plain);
-            stainless::NAMES
-                .iter()
-                .find(|(_, known)| known.eq_ignore_ascii_case(name))
-                .map(|(class, _)| Self::Stainless(*class))
-        };
-        let astm = || {
-            let name = after(&["astm "]).unwrap_or(&plain);
-            astm::NAMES
-                .iter()
-                .find(|(_, known)| known.eq_ignore_ascii_case(name))
-                .map(|(grade, _)| Self::Astm(*grade))
-        };
-        sae.or_else(iso)
-            .or_else(astm)
-            .or_else(stainless)
+        let sae = after(&["sae j429 grade ", "sae grade ", "grade "]);
+        // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
+        let iso = after(&["iso 898-1 class ", "iso class ", "class "]).unwrap_or(&plain);
+        let stainless = after(&["iso 3506-1 class ", "iso class ", "class "]).unwrap_or(&plain);
+        let astm = after(&["astm "]).unwrap_or(&plain);
+        let sae = sae.and_then(|name| named(&sae::NAMES, name.trim()).map(Self::Sae));
+        sae.or_else(|| named(&iso::NAMES, iso.trim()).map(Self::Iso))
+            .or_else(|| named(&astm::NAMES, astm.trim()).map(Self::Astm))
+            .or_else(|| named(&stainless::NAMES, stainless.trim()).map(Self::Stainless))
             .ok_or_else(|| Error::UnknownName {
                 what: "bolt grade",
                 text: text.to_string(),
@@ -166,8 +116,8 @@ mod tests {
             .iter()
             .map(|(class, _)| BoltGrade::from(*class));
         let astm = astm::NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
-        let sae = SAE_NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
-        let iso = ISO_NAMES.iter().map(|(class, _)| BoltGrade::from(*class));
+        let sae = sae::NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
+        let iso = iso::NAMES.iter().map(|(class, _)| BoltGrade::from(*class));
         for grade in sae.chain(iso).chain(astm).chain(stainless) {
             assert_eq!(grade.to_string().parse::<BoltGrade>().unwrap(), grade);
         }

@@ -2,10 +2,10 @@
 
 use core::fmt;
 
-use super::{BoltGrade, BoltStrength, covers, size_error};
+use super::names::name_of;
+use super::{BoltGrade, BoltStrength, Sizes};
 use crate::error::Error;
 use crate::tables::grades::StainlessClassRow;
-use crate::tables::nanometres;
 use crate::units::Length;
 
 /// Property classes of ISO 3506-1, stainless steel: the steel, then a tenth of the tensile strength
@@ -169,38 +169,32 @@ impl StainlessClass {
     }
 }
 
-pub(super) fn strength(class: StainlessClass, diameter: Length) -> Result<BoltStrength, Error> {
-    let size = nanometres(diameter);
-    let rows = || {
-        StainlessClassRow::all()
-            .iter()
-            .filter(move |row| row.class == class)
-    };
-    match rows().find(|row| covers(size, Some(row.size_from), None, Some(row.size_thru))) {
-        Some(row) => Ok(BoltStrength {
-            grade: class.into(),
-            nominal_diameter: diameter,
-            proof_stress: None,
-            proof_basis: None,
-            yield_strength: Some(row.yield_strength),
-            tensile_strength: row.tensile_strength,
-            length_limit: None,
-            note: row.note,
-            for_screws: true,
-            provenance: Some(row.provenance),
-        }),
-        None => Err(size_error(
-            class.into(),
-            diameter,
-            rows().map(|row| (Some(row.size_from), None, Some(row.size_thru))),
-        )),
-    }
+pub(super) fn rows(
+    class: StainlessClass,
+    diameter: Length,
+) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+    StainlessClassRow::all()
+        .iter()
+        .filter(move |row| row.class == class)
+        .map(move |row| {
+            let sizes = Sizes {
+                from: Some(row.size_from),
+                over: None,
+                thru: Some(row.size_thru),
+            };
+            let strength = BoltStrength {
+                yield_strength: Some(row.yield_strength),
+                note: row.note,
+                provenance: Some(row.provenance),
+                ..BoltStrength::of(class, diameter, row.tensile_strength)
+            };
+            (sizes, strength)
+        })
 }
 
 impl fmt::Display for StainlessClass {
     /// The name alone: `A2-70`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let name = NAMES.iter().find(|(known, _)| known == self);
-        f.pad(name.map_or("", |(_, name)| name))
+        f.pad(name_of(&NAMES, *self))
     }
 }

@@ -201,7 +201,8 @@ impl ShearMethod {
             method: "AISC 360 Table J3.2",
             written_for: "ASTM structural bolts and threaded parts",
         });
-        let grip = is_a307(grade).then_some(Caution::LongGripOfA307);
+        let a307 = matches!(grade, BoltGrade::Astm(AstmGrade::A307A | AstmGrade::A307B));
+        let grip = a307.then_some(Caution::LongGripOfA307);
         let recalled = match edition {
             AiscEdition::E2005 | AiscEdition::E2010 => None,
             AiscEdition::E2016 => Some("AISC 360-16 Table J3.2"),
@@ -212,10 +213,6 @@ impl ShearMethod {
             .with(grip)
             .with(recalled.map(|method| Caution::MethodFromMemory { method }))
     }
-}
-
-fn is_a307(grade: BoltGrade) -> bool {
-    matches!(grade, BoltGrade::Astm(grade) if grade.standard() == "A307")
 }
 
 /// Nominal shear stress of AISC 360 Table J3.2.

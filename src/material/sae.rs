@@ -1,0 +1,145 @@
+//! Grades of SAE J429.
+
+use core::fmt;
+
+use super::names::name_of;
+use super::{BoltGrade, BoltStrength, Sizes};
+use crate::error::Error;
+use crate::tables::grades::SaeGradeRow;
+use crate::tables::nanometres;
+use crate::units::Length;
+
+/// Grades of SAE J429.
+///
+/// Grade 4 and 8.1 are studs only, 5.1 is for screw and washer assemblies, 7 is withdrawn.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!(SaeGrade::Grade8.strength(inches(0.5))?.proof_stress, Some(ksi(120.0)));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum SaeGrade {
+    /// Grade 1.
+    Grade1,
+    /// Grade 2. Bolts and screws over 6 in long take the strengths of grade 1.
+    Grade2,
+    /// Grade 4 (studs).
+    Grade4,
+    /// Grade 5.
+    Grade5,
+    /// Grade 5.1 (screw and washer assemblies).
+    Grade5_1,
+    /// Grade 5.2.
+    Grade5_2,
+    /// Grade 7 (withdrawn).
+    Grade7,
+    /// Grade 8.
+    Grade8,
+    /// Grade 8.1 (studs).
+    Grade8_1,
+    /// Grade 8.2.
+    Grade8_2,
+}
+
+/// The numbers as the standard writes them.
+pub(super) const NAMES: [(SaeGrade, &str); 10] = [
+    (SaeGrade::Grade1, "1"),
+    (SaeGrade::Grade2, "2"),
+    (SaeGrade::Grade4, "4"),
+    (SaeGrade::Grade5, "5"),
+    (SaeGrade::Grade5_1, "5.1"),
+    (SaeGrade::Grade5_2, "5.2"),
+    (SaeGrade::Grade7, "7"),
+    (SaeGrade::Grade8, "8"),
+    (SaeGrade::Grade8_1, "8.1"),
+    (SaeGrade::Grade8_2, "8.2"),
+];
+
+impl SaeGrade {
+    /// [`BoltGrade::strength`] of this grade.
+    ///
+    /// # Errors
+    ///
+    /// As there.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(SaeGrade::Grade8_2.strength(inches(1.125)).is_err());
+    /// ```
+    pub fn strength(self, diameter: Length) -> Result<BoltStrength, Error> {
+        BoltGrade::Sae(self).strength(diameter)
+    }
+
+    /// [`BoltGrade::strength_at_length`] of this grade.
+    ///
+    /// # Errors
+    ///
+    /// As there.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let long = SaeGrade::Grade2.strength_at_length(inches(0.5), inches(8.0))?;
+    /// assert_eq!(long.tensile_strength, ksi(60.0)); // grade 2 over 6 in is grade 1
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn strength_at_length(
+        self,
+        diameter: Length,
+        length: Length,
+    ) -> Result<BoltStrength, Error> {
+        BoltGrade::Sae(self).strength_at_length(diameter, length)
+    }
+}
+
+/// The rows of a grade; of those that differ by length, the ones for the shorter screws if no length
+/// is given.
+pub(super) fn rows(
+    grade: SaeGrade,
+    diameter: Length,
+    length: Option<Length>,
+) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+    let length = length.map(nanometres);
+    let is_for = move |row: &&SaeGradeRow| match length {
+        None => row.length_over.is_none(),
+        Some(length) => {
+            row.length_over.is_none_or(|over| nanometres(over) < length)
+                && row
+                    .length_thru
+                    .is_none_or(|thru| length <= nanometres(thru))
+        }
+    };
+    SaeGradeRow::all()
+        .iter()
+        .filter(move |row| row.grade == grade)
+        .filter(is_for)
+        .map(move |row| {
+            let sizes = Sizes {
+                from: row.size_from,
+                over: row.size_over,
+                thru: Some(row.size_thru),
+            };
+            let strength = BoltStrength {
+                proof_stress: Some(row.proof_stress),
+                yield_strength: row.yield_strength,
+                length_limit: row.length_thru,
+                note: row.note,
+                for_screws: row.for_bolts || row.for_screws,
+                provenance: Some(row.provenance),
+                ..BoltStrength::of(grade, diameter, row.tensile_strength)
+            };
+            (sizes, strength)
+        })
+}
+
+impl fmt::Display for SaeGrade {
+    /// The number alone: `5.2`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(name_of(&NAMES, *self))
+    }
+}
