@@ -392,7 +392,17 @@ impl Answer {
     fn protrusion_lines(&self, file: &JointFile, best: &Candidate) -> String {
         let show = |length| shown(length, file.units);
         let pitch = file.bolt.thread.pitch();
-        let pitches = |length: Length| (length / pitch).value;
+        let range = |protrusion: Spread<Length>| {
+            let pitches = |length: Length| (length / pitch).value;
+            let Spread { min, max, .. } = protrusion;
+            format!(
+                "{} to {} ({:.1} to {:.1} threads)",
+                show(min),
+                show(max),
+                pitches(min),
+                pitches(max)
+            )
+        };
         let mut text = String::new();
         heading(&mut text, "Past the nut", '-');
         let wanted = match self.rules.protrusion_max_pitches {
@@ -401,11 +411,8 @@ impl Answer {
         };
         let _ = writeln!(
             text,
-            "  as bought  {} to {} ({:.1} to {:.1} threads); wanted: {wanted}",
-            show(best.protrusion.min),
-            show(best.protrusion.max),
-            pitches(best.protrusion.min),
-            pitches(best.protrusion.max)
+            "  as bought  {}; wanted: {wanted}",
+            range(best.protrusion)
         );
         if !best.needs_cut {
             let _ = writeln!(text, "  no cut needed");
@@ -419,14 +426,7 @@ impl Answer {
                 show(cut.removed),
                 show(cut.thread_left)
             );
-            let _ = writeln!(
-                text,
-                "  after it   {} to {} ({:.1} to {:.1} threads)",
-                show(cut.protrusion.min),
-                show(cut.protrusion.max),
-                pitches(cut.protrusion.min),
-                pitches(cut.protrusion.max)
-            );
+            let _ = writeln!(text, "  after it   {}", range(cut.protrusion));
         }
         if !best.holds_window() {
             let _ = writeln!(

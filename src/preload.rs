@@ -83,11 +83,8 @@ impl NutFactor {
                 return Err(out_of_range("nut factor", k, Allowed::AtMost(1.0.into())));
             }
         }
-        if min <= nominal && nominal <= max {
-            Ok(Self { min, nominal, max })
-        } else {
-            Err(out_of_range("nut factor", nominal, Allowed::Ordered))
-        }
+        ordered("nut factor", Spread { min, nominal, max })?;
+        Ok(Self { min, nominal, max })
     }
 
     /// Least K: the highest preload for a torque.

@@ -2,7 +2,7 @@
 
 use core::ops::Add;
 
-use crate::error::{Allowed, Amount, Error, Finite, not_negative, out_of_range};
+use crate::error::{Allowed, Amount, Error, Finite, not_negative, out_of_range, sane_length};
 use crate::units::Length;
 
 /// Minimum, nominal and maximum of one value.
@@ -73,6 +73,14 @@ where
     } else {
         Err(out_of_range(quantity, spread.nominal, Allowed::Ordered))
     }
+}
+
+/// Refuses a thickness or height that is not in order, or no length of a part.
+pub(crate) fn sane_spread(quantity: &'static str, spread: Spread<Length>) -> Result<(), Error> {
+    ordered(quantity, spread)?;
+    sane_length(quantity, spread.min)?;
+    sane_length(quantity, spread.max)?;
+    Ok(())
 }
 
 impl<T: Add<Output = T>> Add for Spread<T> {

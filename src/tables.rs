@@ -31,6 +31,7 @@ pub mod wrench;
 
 // The literals keep the digits as printed, so that a reviewer can compare text with text.
 #[allow(clippy::unreadable_literal)]
+#[rustfmt::skip]
 mod generated;
 
 pub(crate) fn all_sources() -> &'static [&'static Source] {

@@ -349,6 +349,23 @@ fn short_form_torques() {
     }
 }
 
+fn aisc(name: &str) -> ShearMethod {
+    let edition = match name {
+        "aisc_2005" => AiscEdition::E2005,
+        "aisc_2010" => AiscEdition::E2010,
+        other => panic!("{other}"),
+    };
+    ShearMethod::Aisc360 { edition }
+}
+
+fn zone(name: &str) -> Zone {
+    match name {
+        "shank" => Zone::Shank,
+        "thread" => Zone::Thread,
+        other => panic!("{other}"),
+    }
+}
+
 #[test]
 fn bolt_shear_examples() {
     let rows = csv_rows("tests/data/shear.csv");
@@ -367,24 +384,9 @@ fn bolt_shear_examples() {
                 basis: ShearBasis::Yield,
                 design_factor,
             },
-            "aisc_2005" => ShearMethod::Aisc360 {
-                edition: AiscEdition::E2005,
-            },
-            "aisc_2010" => ShearMethod::Aisc360 {
-                edition: AiscEdition::E2010,
-            },
-            other => panic!("{other}"),
+            other => aisc(other),
         };
-        let planes: Vec<Zone> = row["planes"]
-            .split(';')
-            .map(|zone| {
-                if zone == "shank" {
-                    Zone::Shank
-                } else {
-                    Zone::Thread
-                }
-            })
-            .collect();
+        let planes: Vec<Zone> = row["planes"].split(';').map(zone).collect();
         let shear = bolt_shear(&thread, &strength, &planes, method).unwrap();
         let one = match row["level"].as_str() {
             "nominal" => shear.nominal,
@@ -412,18 +414,8 @@ fn aisc_nominal_shear_stresses() {
         let thread: Thread = "3/4-10 UNC".parse().unwrap();
         let grade: BoltGrade = row["grade"].parse().unwrap();
         let strength = grade.strength(thread.nominal_diameter()).unwrap();
-        let edition = match row["method"].as_str() {
-            "aisc_2005" => AiscEdition::E2005,
-            "aisc_2010" => AiscEdition::E2010,
-            other => panic!("{other}"),
-        };
-        let zone = if row["zone"] == "shank" {
-            Zone::Shank
-        } else {
-            Zone::Thread
-        };
-        let method = ShearMethod::Aisc360 { edition };
-        let shear = bolt_shear(&thread, &strength, &[zone], method).unwrap();
+        let (planes, method) = ([zone(&row["zone"])], aisc(&row["method"]));
+        let shear = bolt_shear(&thread, &strength, &planes, method).unwrap();
         let found = shear.stress.get::<kip_per_square_inch>();
         let printed = number(&row, "stress_ksi").unwrap();
         assert!((found - printed).abs() < 1e-9, "{row:?}: found {found}");

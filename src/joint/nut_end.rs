@@ -1,8 +1,8 @@
 //! What closes the joint at the far end of the bolt.
 
 use crate::caution::Cautions;
-use crate::error::{Error, sane_length};
-use crate::spread::{Spread, ordered};
+use crate::error::Error;
+use crate::spread::{Spread, sane_spread};
 use crate::tables::nuts::Nut;
 use crate::units::Length;
 
@@ -61,9 +61,7 @@ impl NutEnd {
     /// assert!(NutEnd::with_height(Spread::exact(millimetres(0.0))).is_err());
     /// ```
     pub fn with_height(height: Spread<Length>) -> Result<Self, Error> {
-        ordered("nut height", height)?;
-        sane_length("nut height", height.min)?;
-        sane_length("nut height", height.max)?;
+        sane_spread("nut height", height)?;
         Ok(Self {
             height,
             cautions: Cautions::default(),

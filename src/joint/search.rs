@@ -251,6 +251,16 @@ impl<'a> LengthSearch<'a> {
         self.screws.thread().pitch()
     }
 
+    /// Bolt length beyond the nut. Thick plies and a high nut leave least of a short bolt.
+    fn protrusion(&self, length: Spread<Length>, grip: Spread<Length>) -> Spread<Length> {
+        let nut = self.nut.height();
+        Spread {
+            min: length.min - grip.max - nut.max,
+            nominal: length.nominal - grip.nominal - nut.nominal,
+            max: length.max - grip.min - nut.min,
+        }
+    }
+
     fn least_protrusion(&self) -> Length {
         self.rules.protrusion_min_pitches * self.pitch()
     }
@@ -259,12 +269,7 @@ impl<'a> LengthSearch<'a> {
     fn trial(&self, screw: ScrewLength, added: usize) -> Trial {
         let grip = self.stack.grip_with(added);
         let jam_margin = grip.min - screw.grip_gaging_length_max;
-        let nut = self.nut.height();
-        let protrusion = Spread {
-            min: screw.min - grip.max - nut.max,
-            nominal: screw.nominal - grip.nominal - nut.nominal,
-            max: screw.max - grip.min - nut.min,
-        };
+        let protrusion = self.protrusion(screw.length(), grip);
         let too_short = protrusion.min < self.least_protrusion() - SAME_LENGTH;
         let clears = jam_margin >= self.rules.clear_threads_min * self.pitch() - SAME_LENGTH;
         let too_long = match self.rules.protrusion_max_pitches {
@@ -328,8 +333,8 @@ impl<'a> LengthSearch<'a> {
                 },
             ) if too_short.is_none() && washers <= available => {
                 let grip = self.stack.grip_with(candidate.washers_added + washers);
-                let by = self.least_protrusion()
-                    - (candidate.screw.min - grip.max - self.nut.height().max);
+                let left = self.protrusion(candidate.screw.length(), grip).min;
+                let by = self.least_protrusion() - left;
                 (by > SAME_LENGTH).then_some(Reason::WashersMakeItShort { washers, by })
             }
             _ => None,
@@ -360,28 +365,19 @@ impl<'a> LengthSearch<'a> {
         let CutRule::Allowed { tolerance, step } = self.rules.cut else {
             return None;
         };
-        let (grip, nut, screw) = (candidate.grip, self.nut.height(), candidate.screw);
-        let wanted = grip.max + nut.max + self.least_protrusion() + tolerance;
+        let (grip, screw) = (candidate.grip, candidate.screw);
+        let wanted = grip.max + self.nut.height().max + self.least_protrusion() + tolerance;
         let length = ceil((wanted - SAME_LENGTH).value / step.value) * step;
         if !candidate.needs_cut || length >= screw.nominal - SAME_LENGTH {
             return None;
         }
         // A bolt at its least length may be shorter than the cut, and is then left as it is.
-        let shortest = if length - tolerance < screw.min {
-            length - tolerance
-        } else {
-            screw.min
+        let finished = Spread {
+            min: screw.min.min(length - tolerance),
+            nominal: length,
+            max: screw.max.min(length + tolerance),
         };
-        let longest = if length + tolerance < screw.max {
-            length + tolerance
-        } else {
-            screw.max
-        };
-        let protrusion = Spread {
-            min: shortest - grip.max - nut.max,
-            nominal: length - grip.nominal - nut.nominal,
-            max: longest - grip.min - nut.min,
-        };
+        let protrusion = self.protrusion(finished, grip);
         Some(Cut {
             length,
             removed: screw.nominal - length,

@@ -2,9 +2,9 @@
 
 use alloc::{string::String, vec::Vec};
 
-use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
+use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::parts::{ScrewLength, Zone};
-use crate::spread::{Spread, ordered};
+use crate::spread::{Spread, sane_spread};
 use crate::units::{Length, millimetres};
 
 /// One ply or washer of a stack.
@@ -334,7 +334,7 @@ pub struct StackBuilder {
     washers_under_head: Vec<Layer>,
     plies: Vec<Layer>,
     shear_planes: Vec<usize>,
-    washers_under_nut: Option<(Spread<Length>, usize)>,
+    washers_under_nut: Option<NutWashers>,
 }
 
 impl StackBuilder {
@@ -402,7 +402,7 @@ impl StackBuilder {
     /// # }
     /// ```
     pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
-        self.washers_under_nut = Some((thickness, count));
+        self.washers_under_nut = Some(NutWashers { thickness, count });
         self
     }
 
@@ -465,11 +465,10 @@ impl StackBuilder {
             )));
         }
         for layer in self.washers_under_head.iter().chain(&self.plies) {
-            check_thickness("thickness", layer.thickness)
-                .map_err(|error| named(error, &layer.name))?;
+            sane_spread("thickness", layer.thickness).map_err(|error| named(error, &layer.name))?;
         }
-        if let Some((washer, count)) = self.washers_under_nut {
-            check_thickness("thickness of the washer under the nut", washer)?;
+        if let Some(NutWashers { thickness, count }) = self.washers_under_nut {
+            sane_spread("thickness of the washer under the nut", thickness)?;
             if count > MOST_WASHERS {
                 return Err(out_of_range(
                     "number of washers under the nut",
@@ -495,22 +494,13 @@ impl StackBuilder {
             washers_under_head: self.washers_under_head,
             plies: self.plies,
             shear_planes: planes,
-            washers_under_nut: self
-                .washers_under_nut
-                .map(|(thickness, count)| NutWashers { thickness, count }),
+            washers_under_nut: self.washers_under_nut,
             grip: x,
             positions,
         };
-        stack.grip = stack.grip_with(self.washers_under_nut.map_or(0, |(_, count)| count));
+        stack.grip = stack.grip_with(self.washers_under_nut.map_or(0, |washers| washers.count));
         Ok(stack)
     }
-}
-
-fn check_thickness(quantity: &'static str, thickness: Spread<Length>) -> Result<(), Error> {
-    ordered(quantity, thickness)?;
-    sane_length(quantity, thickness.min)?;
-    sane_length(quantity, thickness.max)?;
-    Ok(())
 }
 
 /// The same error with the name of the layer it is about.

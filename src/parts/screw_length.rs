@@ -3,6 +3,7 @@
 use core::fmt;
 
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::spread::{Spread, ordered};
 use crate::units::Length;
 
 /// The lengths that matter of one screw.
@@ -164,6 +165,15 @@ impl ScrewLength {
         }
     }
 
+    /// Length with its tolerance.
+    pub(crate) const fn length(&self) -> Spread<Length> {
+        Spread {
+            min: self.min,
+            nominal: self.nominal,
+            max: self.max,
+        }
+    }
+
     /// Refuses lengths that are not finite or not in the order of the picture above.
     pub(crate) fn checked(self) -> Result<Self, Error> {
         positive("nominal length", self.nominal)?;
@@ -171,13 +181,7 @@ impl ScrewLength {
         positive("maximum length", self.max)?;
         not_negative("body length", self.body_length_min)?;
         not_negative("grip gaging length", self.grip_gaging_length_max)?;
-        if self.min > self.nominal || self.nominal > self.max {
-            return Err(out_of_range(
-                "nominal length",
-                self.nominal,
-                Allowed::Ordered,
-            ));
-        }
+        ordered("nominal length", self.length())?;
         if self.body_length_min > self.grip_gaging_length_max {
             return Err(out_of_range(
                 "body length",

@@ -283,12 +283,7 @@ impl ScrewSeries {
         let Rows::Metric { small, large } = self.rows else {
             return None;
         };
-        let ten_diameters = 10.0 * self.thread.nominal_diameter();
-        let limit = if ten_diameters < millimetres(150.0) {
-            ten_diameters
-        } else {
-            millimetres(150.0)
-        };
+        let limit = (10.0 * self.thread.nominal_diameter()).min(millimetres(150.0));
         Some(match large {
             Some(large) if nominal > limit + SAME_LENGTH => large,
             _ => small,

@@ -495,6 +495,20 @@ mod tests {
         assert!((shear.design.unwrap().get::<kip>() - 17.9).abs() < 0.05);
     }
 
+    /// A354 BC (125 ksi) is in the 120 ksi group from 2010 on; in 2005 it was a threaded part.
+    #[test]
+    fn a354_bc_gets_no_more_than_its_group() {
+        let strength = AstmGrade::A354Bc.strength(inches(0.75)).unwrap();
+        for (edition, in_thread, in_shank) in [
+            (AiscEdition::E2005, 0.40 * 125.0, 0.50 * 125.0),
+            (AiscEdition::E2010, 54.0, 68.0),
+        ] {
+            let stress = |in_shank| aisc_stress(edition, &strength, in_shank);
+            assert!((stress(false) - ksi(in_thread)).abs() < ksi(1e-9));
+            assert!((stress(true) - ksi(in_shank)).abs() < ksi(1e-9));
+        }
+    }
+
     #[test]
     fn refuses_what_has_no_meaning() {
         let thread: Thread = "M12".parse().unwrap();
