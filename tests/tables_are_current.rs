@@ -52,6 +52,21 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::nuts::{Nut, NutStyle};",
     ),
     (
+        "nut_grades_inch",
+        "NutGradeRow",
+        "use crate::material::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
+    ),
+    (
+        "nut_grades_metric",
+        "NutGradeRow",
+        "use crate::material::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
+    ),
+    (
+        "nut_pairings",
+        "NutPairing",
+        "use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
+    ),
+    (
         "hex_cap_screws_inch",
         "HexCapScrew",
         "use crate::tables::screws::HexCapScrew;",
@@ -143,6 +158,15 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("yield_measure", "iso_898", "YieldMeasure"),
     ("class", "iso_3506", "StainlessClass"),
     ("style", "nuts", "NutStyle"),
+    ("grade", "nut_grades", "NutGrade"),
+    ("shape", "nut_", "NutShape"),
+    ("threads", "nut_grades", "NutThreads"),
+    ("hardness_min_scale", "nut_grades", "HardnessScale"),
+    ("hardness_max_scale", "nut_grades", "HardnessScale"),
+    ("bolt", "nut_pairings", "BoltGrade"),
+    ("coating", "nut_pairings", "BoltCoating"),
+    ("nut", "nut_pairings", "NutGrade"),
+    ("standing", "nut_pairings", "NutStanding"),
     ("style", "washers", "WasherStyle"),
     ("product_grade", "hex_screws", "ProductGrade"),
     ("tolerance_grade", "length_tol", "ToleranceGrade"),
@@ -167,6 +191,10 @@ fn variant(enumeration: &str, cell: &str) -> String {
     match (enumeration, cell) {
         ("HardnessScale", "HRB") => "RockwellB".into(),
         ("HardnessScale", "HRC") => "RockwellC".into(),
+        ("HardnessScale", "HBW") => "Brinell".into(),
+        ("HardnessScale", "HV") => "Vickers".into(),
+        ("BoltGrade", name) => bolt_grade(name),
+        ("NutGrade", name) => pascal(&name.to_lowercase().replace([' ', '-', '.'], "_")),
         ("YieldMeasure", "ReL") => "LowerYield".into(),
         ("YieldMeasure", "Rpf") => "FullSize".into(),
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
@@ -188,6 +216,23 @@ fn variant(enumeration: &str, cell: &str) -> String {
         }
         _ => pascal(cell),
     }
+}
+
+/// `ASTM A307 A` -> `Astm(AstmGrade::A307A)`.
+fn bolt_grade(name: &str) -> String {
+    let kinds = [
+        ("SAE J429 grade ", "Sae", "SaeGrade"),
+        ("ISO 898-1 class ", "Iso", "PropertyClass"),
+        ("ISO 3506-1 class ", "Stainless", "StainlessClass"),
+        ("ASTM ", "Astm", "AstmGrade"),
+    ];
+    kinds
+        .iter()
+        .find_map(|(prefix, kind, enumeration)| {
+            let grade = variant(enumeration, name.strip_prefix(prefix)?);
+            Some(format!("{kind}({enumeration}::{grade})"))
+        })
+        .unwrap_or_else(|| panic!("{name} is no bolt grade"))
 }
 
 /// `iso_4032` -> `Iso4032`, `b18_2_4_1m` -> `B18_2_4_1m`: an underscore stays between digits.

@@ -5,9 +5,11 @@
 mod support;
 
 use shankline::{
+    material::{BoltGrade, NutGrade},
     tables::{
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         holes::{ClearanceHole, StructuralHole, TapDrill},
+        nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
         screws::{
             CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
@@ -97,6 +99,18 @@ impl IntoCell for f64 {
 impl IntoCell for &str {
     fn cell(self, _: &str) -> Cell {
         Cell::Text(Some(self.into()))
+    }
+}
+
+impl IntoCell for NutGrade {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.to_string()))
+    }
+}
+
+impl IntoCell for BoltGrade {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.to_string()))
     }
 }
 
@@ -281,6 +295,31 @@ fn nuts() {
             unslotted_height_max "unslotted_height_max_mm",
             unslotted_height_min "unslotted_height_min_mm", slot_width_max "slot_width_max_mm",
             slot_width_min "slot_width_min_mm", note "note"],
+    );
+}
+
+#[test]
+fn nut_grades() {
+    read_back(
+        "nut_grades_inch",
+        NutGradeRow::all_inch(),
+        columns![NutGradeRow; grade "grade", size_from "size_from_in", size_over "size_over_in",
+            size_thru "size_thru_in", proof_stress "proof_stress_ksi",
+            proof_stress_overtapped "proof_stress_overtapped_ksi", hardness_min "hardness_min",
+            hardness_max "hardness_max", note "note"],
+    );
+    read_back(
+        "nut_grades_metric",
+        NutGradeRow::all_metric(),
+        columns![NutGradeRow; grade "grade", size_from "size_from_mm", size_over "size_over_mm",
+            size_thru "size_thru_mm", proof_stress "proof_stress_mpa", hardness_min "hardness_min",
+            hardness_max "hardness_max", note "note"],
+    );
+    read_back(
+        "nut_pairings",
+        NutPairing::all(),
+        columns![NutPairing; bolt "bolt", size_over "size_over_in", size_thru "size_thru_in",
+            nut "nut", note "note"],
     );
 }
 
@@ -512,6 +551,24 @@ fn provenance_of_every_row() {
     check(
         "nuts_metric",
         Nut::all_metric().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "nut_grades_inch",
+        NutGradeRow::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "nut_grades_metric",
+        NutGradeRow::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "nut_pairings",
+        NutPairing::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "washers_inch",

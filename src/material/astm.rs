@@ -200,7 +200,7 @@ impl AstmGrade {
 pub(super) fn rows(
     grade: AstmGrade,
     diameter: Length,
-) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+) -> impl Iterator<Item = (Sizes, BoltStrength)> + Clone {
     AstmGradeRow::all()
         .iter()
         .filter(move |row| row.grade == grade)

@@ -23,6 +23,10 @@ pub enum HardnessScale {
     RockwellB,
     /// Rockwell C.
     RockwellC,
+    /// Brinell, with a ball of tungsten carbide.
+    Brinell,
+    /// Vickers.
+    Vickers,
 }
 
 /// Which yield property ISO 898-1 states for a class.

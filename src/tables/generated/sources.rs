@@ -140,8 +140,28 @@ pub(in crate::tables) static ISO3506_1_OLD_A4: Source = Source { key: "iso3506-1
 pub(in crate::tables) static ISO3506_1_RECALLED: Source = Source { key: "iso3506-1-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "tables of mechanical properties", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO3506_1_OLD_C: Source = Source { key: "iso3506-1-old-c", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, martensitic grades", read_in: "an extract of JIS B 1054, which adopts it" };
 pub(in crate::tables) static ISO3506_1_OLD_F: Source = Source { key: "iso3506-1-old-f", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, ferritic grade", read_in: "an extract of JIS B 1054, which adopts it" };
+pub(in crate::tables) static J995: Source = Source { key: "j995", document: "SAE J995", edition: None, locator: "Tables 2 and 3", read_in: "four pages agree on hex coarse; fine, jam and slotted from one scanned reproduction" };
+pub(in crate::tables) static A563_3: Source = Source { key: "a563-3", document: "ASTM A563", edition: None, locator: "Table 3, coarse threads", read_in: "a supplier reproduction; hex and heavy hex confirmed by four pages" };
+pub(in crate::tables) static A563_4: Source = Source { key: "a563-4", document: "ASTM A563", edition: None, locator: "Table 4, fine threads", read_in: "recalled, not read" };
+pub(in crate::tables) static A194: Source = Source { key: "a194", document: "ASTM A194/A194M", edition: None, locator: "proof stress and hardness", read_in: "two supplier reproductions; stresses stated in the footnotes of the table" };
+pub(in crate::tables) static A194_HEX: Source = Source { key: "a194-hex", document: "ASTM A194/A194M", edition: None, locator: "proof stress, hex nuts of grades 2 and 2HM", read_in: "recalled, not read" };
+pub(in crate::tables) static A194_8: Source = Source { key: "a194-8", document: "ASTM A194/A194M", edition: None, locator: "proof stress of grades 8 and 8M", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_2: Source = Source { key: "iso898-2", document: "ISO 898-2", edition: Some("1992"), locator: "table of proof loads", read_in: "proof load over stress area of the load table, the same for every size of a band within rounding" };
+pub(in crate::tables) static ISO898_2_RECALLED: Source = Source { key: "iso898-2-recalled", document: "ISO 898-2", edition: Some("2012"), locator: "Table 5, classes 04, 05 and 9", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_6: Source = Source { key: "iso898-6", document: "ISO 898-6", edition: None, locator: "proof stress and hardness", read_in: "one page; the boundary at 16 mm is hard to read there" };
+pub(in crate::tables) static ISO10684: Source = Source { key: "iso10684", document: "ISO 10684", edition: Some("2004"), locator: "Annex A, M8 and M10", read_in: "one page" };
+pub(in crate::tables) static B18166_STRENGTH: Source = Source { key: "b18166-strength", document: "ASME B18.16.6", edition: Some("2017 and before"), locator: "proof loads of insert nuts, UNC", read_in: "30 cells of one reproduction give these stresses on the stress area" };
+pub(in crate::tables) static ISO898_2_PAIRS: Source = Source { key: "iso898-2-pairs", document: "ISO 898-2", edition: Some("2012"), locator: "Table 1", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_2_PAIR_8: Source = Source { key: "iso898-2-pair-8", document: "ISO 898-2", edition: None, locator: "class 8.8 needs nut class 8 or higher", read_in: "an extract of DIN EN 20898-2" };
+pub(in crate::tables) static J995_PAIRS: Source = Source { key: "j995-pairs", document: "SAE J995", edition: None, locator: "nuts of grade 2 for bolts of grades 1 and 2", read_in: "recalled, not read" };
+pub(in crate::tables) static PAIRS_CHART: Source = Source { key: "pairs-chart", document: "SAE J995, ASTM A563", edition: None, locator: "suitable nuts", read_in: "a supplier strength chart of January 2016" };
+pub(in crate::tables) static A307_NUTS: Source = Source { key: "a307-nuts", document: "ASTM A307", edition: None, locator: "recommended hardware", read_in: "two pages" };
+pub(in crate::tables) static A449_NUTS: Source = Source { key: "a449-nuts", document: "ASTM A449", edition: Some("1993"), locator: "1.4", read_in: "scope text" };
+pub(in crate::tables) static A354_NUTS: Source = Source { key: "a354-nuts", document: "ASTM A354", edition: Some("2000 and 2003"), locator: "1.3", read_in: "scope texts; they allow any nut of higher proof stress" };
+pub(in crate::tables) static F3125_NUTS: Source = Source { key: "f3125-nuts", document: "ASTM F3125", edition: Some("2015"), locator: "Table 1", read_in: "two pages" };
+pub(in crate::tables) static A193_NUTS: Source = Source { key: "a193-nuts", document: "ASTM A193/A193M", edition: None, locator: "nuts for grade B7", read_in: "a supplier product page" };
 
-pub(in crate::tables) static SOURCES: [&Source; 138] = [
+pub(in crate::tables) static SOURCES: [&Source; 158] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -280,4 +300,24 @@ pub(in crate::tables) static SOURCES: [&Source; 138] = [
     &ISO3506_1_RECALLED,
     &ISO3506_1_OLD_C,
     &ISO3506_1_OLD_F,
+    &J995,
+    &A563_3,
+    &A563_4,
+    &A194,
+    &A194_HEX,
+    &A194_8,
+    &ISO898_2,
+    &ISO898_2_RECALLED,
+    &ISO898_6,
+    &ISO10684,
+    &B18166_STRENGTH,
+    &ISO898_2_PAIRS,
+    &ISO898_2_PAIR_8,
+    &J995_PAIRS,
+    &PAIRS_CHART,
+    &A307_NUTS,
+    &A449_NUTS,
+    &A354_NUTS,
+    &F3125_NUTS,
+    &A193_NUTS,
 ];
