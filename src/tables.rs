@@ -10,6 +10,7 @@
 //! |---|---|
 //! | [`threads`] | Unified and ISO metric threads |
 //! | [`grades`] | SAE J429 and ASTM grades, ISO 898-1 and ISO 3506-1 property classes |
+//! | [`head_marks`] | marks on bolt heads, and the grades that bear a mark |
 //! | [`nut_grades`] | proof stress and hardness of nuts; which nut for which bolt |
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
@@ -23,6 +24,7 @@ use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
 pub mod grades;
+pub mod head_marks;
 pub mod holes;
 pub mod nut_grades;
 pub mod nuts;

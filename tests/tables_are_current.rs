@@ -67,6 +67,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
     ),
     (
+        "head_marks",
+        "HeadMark",
+        "use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::head_marks::HeadMark;",
+    ),
+    (
         "hex_cap_screws_inch",
         "HexCapScrew",
         "use crate::tables::screws::HexCapScrew;",
@@ -164,6 +169,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("hardness_min_scale", "nut_grades", "HardnessScale"),
     ("hardness_max_scale", "nut_grades", "HardnessScale"),
     ("bolt", "nut_pairings", "BoltGrade"),
+    ("bolt", "head_marks", "BoltGrade"),
     ("coating", "nut_pairings", "BoltCoating"),
     ("nut", "nut_pairings", "NutGrade"),
     ("standing", "nut_pairings", "NutStanding"),
@@ -202,10 +208,8 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace(' ', "_")),
         ("StainlessClass", class) => pascal(&class.to_lowercase().replace('-', "_")),
         ("PropertyClass", class) => {
-            format!(
-                "Class{}",
-                class.replace('.', "_").replace('U', "Underlined")
-            )
+            let class = class.replace(" underlined", "U").replace('.', "_");
+            format!("Class{}", class.replace('U', "Underlined"))
         }
         ("UnifiedSeries", series) if series.ends_with("-UN") => {
             format!("Un{}", series.strip_suffix("-UN").unwrap())
@@ -372,11 +376,15 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
         body.push_str(" },\n");
     }
     let units: Vec<String> = used.into_iter().collect();
+    let units = if units.is_empty() {
+        String::new()
+    } else {
+        format!("use crate::units::{{{}}};\n", units.join(", "))
+    };
     let constant = table.name.to_uppercase();
     format!(
-        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}\nuse crate::units::{{{}}};\n\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
+        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}\n{units}\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
         header(table),
-        units.join(", "),
         table.rows.len(),
     )
 }

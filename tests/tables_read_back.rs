@@ -8,6 +8,7 @@ use shankline::{
     material::{BoltGrade, NutGrade},
     tables::{
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
+        head_marks::HeadMark,
         holes::{ClearanceHole, StructuralHole, TapDrill},
         nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
@@ -203,7 +204,7 @@ fn grades() {
             elongation_min "elongation_min_pct",
             reduction_of_area_min "reduction_of_area_min_pct", tempering_min "tempering_min_f",
             for_bolts "for_bolts", for_screws "for_screws", for_studs "for_studs",
-            for_sems "for_sems", material "material", head_marking "head_marking", note "note"],
+            for_sems "for_sems", material "material", note "note"],
     );
     read_back(
         "astm_grades",
@@ -216,7 +217,7 @@ fn grades() {
             elongation_min "elongation_min_pct",
             reduction_of_area_min "reduction_of_area_min_pct", tempering_min "tempering_min_f",
             product "product", for_hex_screws "for_hex_screws", material "material",
-            head_marking "head_marking", note "note"],
+            note "note"],
     );
     read_back(
         "iso_3506_1_classes",
@@ -320,6 +321,16 @@ fn nut_grades() {
         NutPairing::all(),
         columns![NutPairing; bolt "bolt", size_over "size_over_in", size_thru "size_thru_in",
             nut "nut", note "note"],
+    );
+}
+
+#[test]
+fn head_marks() {
+    read_back(
+        "head_marks",
+        HeadMark::all(),
+        columns![HeadMark; bolt "bolt", lines "lines", letters "letters",
+            underlined "underlined", note "note"],
     );
 }
 
@@ -569,6 +580,10 @@ fn provenance_of_every_row() {
     check(
         "nut_pairings",
         NutPairing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "head_marks",
+        HeadMark::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "washers_inch",

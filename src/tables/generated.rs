@@ -3,6 +3,7 @@
 pub(super) mod astm_grades;
 pub(super) mod clearance_holes_inch;
 pub(super) mod clearance_holes_metric;
+pub(super) mod head_marks;
 pub(super) mod hex_cap_screw_full_thread_inch;
 pub(super) mod hex_cap_screw_length_tolerances_inch;
 pub(super) mod hex_cap_screw_stock_lengths_inch;

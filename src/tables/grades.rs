@@ -54,7 +54,6 @@ pub enum YieldMeasure {
 /// use shankline::units::ksi;
 /// let row = &SaeGradeRow::all()[0];
 /// assert_eq!(row.tensile_strength, ksi(60.0));
-/// assert_eq!(row.head_marking, Some("none"));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
@@ -102,14 +101,10 @@ pub struct SaeGradeRow {
     pub for_sems: bool,
     /// Material and treatment.
     pub material: &'static str,
-    /// Marking on the head.
-    pub head_marking: Option<&'static str>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
     /// How hardness, elongation and reduction of area are known.
     pub hardness_basis: Basis,
-    /// How the head marking is known.
-    pub head_marking_basis: Basis,
     /// Source of the row.
     pub provenance: Provenance,
 }
@@ -132,7 +127,6 @@ impl SaeGradeRow {
 /// use shankline::{material::AstmGrade, tables::grades::AstmGradeRow, units::ksi};
 /// let b7: Vec<_> = AstmGradeRow::all().iter().filter(|row| row.grade == AstmGrade::A193B7).collect();
 /// assert_eq!(b7.len(), 3); // three ranges of size
-/// assert_eq!(b7[0].head_marking, Some("B7"));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
@@ -173,8 +167,6 @@ pub struct AstmGradeRow {
     pub for_hex_screws: bool,
     /// Material and treatment.
     pub material: &'static str,
-    /// Marking of the head, apart from that of the maker.
-    pub head_marking: Option<&'static str>,
     /// Restrictions.
     pub note: Option<&'static str>,
     /// How the proof stress is known.
@@ -185,8 +177,6 @@ pub struct AstmGradeRow {
     pub ductility_basis: Option<Basis>,
     /// How the tempering temperature is known.
     pub tempering_basis: Option<Basis>,
-    /// How the head marking is known.
-    pub head_marking_basis: Option<Basis>,
     /// Source of the row.
     pub provenance: Provenance,
 }

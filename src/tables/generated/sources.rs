@@ -160,8 +160,19 @@ pub(in crate::tables) static A449_NUTS: Source = Source { key: "a449-nuts", docu
 pub(in crate::tables) static A354_NUTS: Source = Source { key: "a354-nuts", document: "ASTM A354", edition: Some("2000 and 2003"), locator: "1.3", read_in: "scope texts; they allow any nut of higher proof stress" };
 pub(in crate::tables) static F3125_NUTS: Source = Source { key: "f3125-nuts", document: "ASTM F3125", edition: Some("2015"), locator: "Table 1", read_in: "two pages" };
 pub(in crate::tables) static A193_NUTS: Source = Source { key: "a193-nuts", document: "ASTM A193/A193M", edition: None, locator: "nuts for grade B7", read_in: "a supplier product page" };
+pub(in crate::tables) static BOLT_MARKS_CHART: Source = Source { key: "bolt-marks-chart", document: "SAE J429", edition: None, locator: "head marks", read_in: "a laboratory page of bolt head marks (grades 5, 5.2, 7, 8, 8.2); three trade pages agree on 5 and 8" };
+pub(in crate::tables) static BOLT_MARKS_NONE: Source = Source { key: "bolt-marks-none", document: "SAE J429", edition: None, locator: "head marks", read_in: "a grade mark chart (1, 2, 4: none) and the reproduction the grades were read in" };
+pub(in crate::tables) static A193_MARKS: Source = Source { key: "a193-marks", document: "ASTM A193/A193M", edition: None, locator: "grade symbols", read_in: "a grade mark chart reprinted by an engineering office" };
+pub(in crate::tables) static MARKS_RECALLED: Source = Source { key: "marks-recalled", document: "ASTM A193, A325, A354, A449, A490, F593", edition: None, locator: "head marks", read_in: "recalled, not read" };
+pub(in crate::tables) static F3125_MARKS: Source = Source { key: "f3125-marks", document: "ASTM F3125", edition: Some("2015"), locator: "head marks", read_in: "four secondary reproductions that agree" };
+pub(in crate::tables) static A307_MARKS: Source = Source { key: "a307-marks", document: "ASTM A307", edition: None, locator: "head marks", read_in: "two secondary reproductions that agree" };
+pub(in crate::tables) static F593_MARKS: Source = Source { key: "f593-marks", document: "ASTM F593", edition: None, locator: "marks, alloy groups 1 and 2", read_in: "five secondary pages that agree" };
+pub(in crate::tables) static ISO898_1_MARKS: Source = Source { key: "iso898-1-marks", document: "ISO 898-1", edition: Some("2009 and 2013"), locator: "property class as mark", read_in: "two full reproductions; the mark is the class symbol" };
+pub(in crate::tables) static ISO898_1_1999_MARKS: Source = Source { key: "iso898-1-1999-marks", document: "EN ISO 898-1", edition: Some("1999"), locator: "property class as mark", read_in: "a reproduction" };
+pub(in crate::tables) static ISO3506_1_MARKS: Source = Source { key: "iso3506-1-marks", document: "ISO 3506-1", edition: None, locator: "steel group and class as mark", read_in: "an extract of JIS B 1054, which adopts it" };
+pub(in crate::tables) static ISO3506_1_MARKS_RECALLED: Source = Source { key: "iso3506-1-marks-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "steel group and class as mark", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 158] = [
+pub(in crate::tables) static SOURCES: [&Source; 169] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -320,4 +331,15 @@ pub(in crate::tables) static SOURCES: [&Source; 158] = [
     &A354_NUTS,
     &F3125_NUTS,
     &A193_NUTS,
+    &BOLT_MARKS_CHART,
+    &BOLT_MARKS_NONE,
+    &A193_MARKS,
+    &MARKS_RECALLED,
+    &F3125_MARKS,
+    &A307_MARKS,
+    &F593_MARKS,
+    &ISO898_1_MARKS,
+    &ISO898_1_1999_MARKS,
+    &ISO3506_1_MARKS,
+    &ISO3506_1_MARKS_RECALLED,
 ];
