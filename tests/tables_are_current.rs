@@ -32,6 +32,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
     ),
     (
+        "astm_grades_metric",
+        "AstmGradeRow",
+        "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
+    ),
+    (
         "iso_898_1_classes",
         "PropertyClassRow",
         "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
@@ -205,7 +210,7 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("YieldMeasure", "Rpf") => "FullSize".into(),
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
         ("SaeGrade", grade) => format!("Grade{}", grade.replace('.', "_")),
-        ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace(' ', "_")),
+        ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace([' ', '.'], "_")),
         ("StainlessClass", class) => pascal(&class.to_lowercase().replace('-', "_")),
         ("PropertyClass", class) => {
             let class = class.replace(" underlined", "U").replace('.', "_");

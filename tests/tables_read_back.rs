@@ -208,7 +208,7 @@ fn grades() {
     );
     read_back(
         "astm_grades",
-        AstmGradeRow::all(),
+        AstmGradeRow::all_inch(),
         columns![AstmGradeRow; size_from "size_from_in", size_over "size_over_in",
             size_thru "size_thru_in", proof_stress "proof_stress_ksi",
             yield_strength "yield_strength_ksi", tensile_strength "tensile_strength_ksi",
@@ -239,7 +239,7 @@ fn grades() {
         assert!(row.yield_strength < row.tensile_strength);
     }
     let astm = table("astm_grades");
-    for (row, cells) in AstmGradeRow::all().iter().zip(&astm.rows) {
+    for (row, cells) in AstmGradeRow::all_inch().iter().zip(&astm.rows) {
         assert_eq!(row.grade.to_string(), cells[astm.column("grade")]);
     }
     read_back(
@@ -321,6 +321,20 @@ fn nut_grades() {
         NutPairing::all(),
         columns![NutPairing; bolt "bolt", size_over "size_over_in", size_thru "size_thru_in",
             nut "nut", note "note"],
+    );
+}
+
+#[test]
+fn astm_grades_metric() {
+    read_back(
+        "astm_grades_metric",
+        AstmGradeRow::all_metric(),
+        columns![AstmGradeRow; size_from "size_from_mm", size_thru "size_thru_mm",
+            proof_stress "proof_stress_mpa", yield_strength "yield_strength_mpa",
+            tensile_strength "tensile_strength_mpa",
+            tensile_strength_max "tensile_strength_max_mpa",
+            core_hardness_min "core_hardness_min", core_hardness_max "core_hardness_max",
+            product "product", for_hex_screws "for_hex_screws", material "material", note "note"],
     );
 }
 
@@ -539,7 +553,10 @@ fn provenance_of_every_row() {
     );
     check(
         "astm_grades",
-        AstmGradeRow::all().iter().map(|r| r.provenance).collect(),
+        AstmGradeRow::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "iso_3506_1_classes",
@@ -580,6 +597,13 @@ fn provenance_of_every_row() {
     check(
         "nut_pairings",
         NutPairing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "astm_grades_metric",
+        AstmGradeRow::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "head_marks",

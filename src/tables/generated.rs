@@ -1,6 +1,7 @@
 //! Arrays written from `tables/*.csv` by `tests/tables_are_current.rs`. Not edited by hand.
 
 pub(super) mod astm_grades;
+pub(super) mod astm_grades_metric;
 pub(super) mod clearance_holes_inch;
 pub(super) mod clearance_holes_metric;
 pub(super) mod head_marks;

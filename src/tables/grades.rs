@@ -125,7 +125,7 @@ impl SaeGradeRow {
 ///
 /// ```
 /// use shankline::{material::AstmGrade, tables::grades::AstmGradeRow, units::ksi};
-/// let b7: Vec<_> = AstmGradeRow::all().iter().filter(|row| row.grade == AstmGrade::A193B7).collect();
+/// let b7: Vec<_> = AstmGradeRow::all_inch().iter().filter(|row| row.grade == AstmGrade::A193B7).collect();
 /// assert_eq!(b7.len(), 3); // three ranges of size
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -182,15 +182,53 @@ pub struct AstmGradeRow {
 }
 
 impl AstmGradeRow {
-    /// Every row, standard by standard.
+    /// Every row of inch sizes, standard by standard.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all().len(), 62);
+    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all_inch().len(), 62);
     /// ```
     #[must_use]
-    pub fn all() -> &'static [Self] {
+    pub fn all_inch() -> &'static [Self] {
         &generated::astm_grades::ASTM_GRADES
     }
+
+    /// Every row of metric sizes: F568M and the metric grades of F3125.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all_metric().len(), 13);
+    /// ```
+    #[must_use]
+    pub fn all_metric() -> &'static [Self] {
+        &generated::astm_grades_metric::ASTM_GRADES_METRIC
+    }
+
+    /// A row with every cell empty that the metric table lacks.
+    pub(super) const BLANK: Self = Self {
+        grade: AstmGrade::A307A,
+        size_from: None,
+        size_over: None,
+        size_thru: None,
+        proof_stress: None,
+        yield_strength: None,
+        tensile_strength: crate::units::ksi(0.0),
+        tensile_strength_max: None,
+        core_hardness_min: None,
+        core_hardness_min_scale: None,
+        core_hardness_max: None,
+        core_hardness_max_scale: None,
+        elongation_min: None,
+        reduction_of_area_min: None,
+        tempering_min: None,
+        product: "",
+        for_hex_screws: false,
+        material: "",
+        note: None,
+        proof_basis: None,
+        hardness_basis: None,
+        ductility_basis: None,
+        tempering_basis: None,
+        provenance: super::known(generated::sources::SOURCES[0], Basis::Memory),
+    };
 }
 
 /// One row of ISO 898-1 Table 3.

@@ -38,7 +38,7 @@ impl HeadMark {
     /// Every mark.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::head_marks::HeadMark::all().len(), 103);
+    /// assert_eq!(shankline::tables::head_marks::HeadMark::all().len(), 116);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
@@ -72,7 +72,7 @@ impl HeadMark {
     ///     HeadMark::seen(lines, letters).iter().map(|mark| mark.bolt.to_string()).collect()
     /// };
     /// assert_eq!(names(3, ""), ["SAE J429 grade 5", "SAE J429 grade 5.2"]);
-    /// assert_eq!(names(0, "8.8"), ["ISO 898-1 class 8.8"]);
+    /// assert_eq!(names(0, "5.6"), ["ISO 898-1 class 5.6"]);
     /// assert_eq!(names(0, "a2 70"), ["ISO 3506-1 class A2-70"]);
     /// assert_eq!(names(4, "").len(), 0);
     /// ```

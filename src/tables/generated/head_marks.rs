@@ -6,7 +6,7 @@ use crate::tables::known;
 use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
 use crate::tables::head_marks::HeadMark;
 
-pub(in crate::tables) static HEAD_MARKS: [HeadMark; 103] = [
+pub(in crate::tables) static HEAD_MARKS: [HeadMark; 116] = [
     HeadMark { bolt: BoltGrade::Sae(SaeGrade::Grade1), lines: 0, letters: None, underlined: false, note: Some("an unmarked head may also be of no grade at all"), provenance: known(&sources::BOLT_MARKS_NONE, Basis::Reproduced) },
     HeadMark { bolt: BoltGrade::Sae(SaeGrade::Grade2), lines: 0, letters: None, underlined: false, note: Some("an unmarked head may also be of no grade at all"), provenance: known(&sources::BOLT_MARKS_NONE, Basis::Reproduced) },
     HeadMark { bolt: BoltGrade::Sae(SaeGrade::Grade4), lines: 0, letters: None, underlined: false, note: Some("an unmarked head may also be of no grade at all"), provenance: known(&sources::BOLT_MARKS_NONE, Basis::Reproduced) },
@@ -110,4 +110,17 @@ pub(in crate::tables) static HEAD_MARKS: [HeadMark; 103] = [
     HeadMark { bolt: BoltGrade::Stainless(StainlessClass::C4_70), lines: 0, letters: Some("C4-70"), underlined: false, note: None, provenance: known(&sources::ISO3506_1_MARKS, Basis::Reproduced) },
     HeadMark { bolt: BoltGrade::Stainless(StainlessClass::F1_45), lines: 0, letters: Some("F1-45"), underlined: false, note: None, provenance: known(&sources::ISO3506_1_MARKS, Basis::Reproduced) },
     HeadMark { bolt: BoltGrade::Stainless(StainlessClass::F1_60), lines: 0, letters: Some("F1-60"), underlined: false, note: None, provenance: known(&sources::ISO3506_1_MARKS, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m4_6), lines: 0, letters: Some("4.6"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m4_8), lines: 0, letters: Some("4.8"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m5_8), lines: 0, letters: Some("5.8"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m8_8), lines: 0, letters: Some("8.8"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m8_8Boron), lines: 0, letters: Some("8.8"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m8_8_3), lines: 0, letters: Some("8.8.3"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m9_8), lines: 0, letters: Some("9.8"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m10_9), lines: 0, letters: Some("10.9"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m10_9Alloy), lines: 0, letters: Some("10.9"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m10_9_3), lines: 0, letters: Some("10.9.3"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m12_9), lines: 0, letters: Some("12.9"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F3125A325m), lines: 0, letters: Some("A325M"), underlined: false, note: None, provenance: known(&sources::F3125M_RECALLED, Basis::Memory) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F3125A490m), lines: 0, letters: Some("A490M"), underlined: false, note: None, provenance: known(&sources::F3125M_RECALLED, Basis::Memory) },
 ];

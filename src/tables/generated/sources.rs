@@ -171,8 +171,10 @@ pub(in crate::tables) static ISO898_1_MARKS: Source = Source { key: "iso898-1-ma
 pub(in crate::tables) static ISO898_1_1999_MARKS: Source = Source { key: "iso898-1-1999-marks", document: "EN ISO 898-1", edition: Some("1999"), locator: "property class as mark", read_in: "a reproduction" };
 pub(in crate::tables) static ISO3506_1_MARKS: Source = Source { key: "iso3506-1-marks", document: "ISO 3506-1", edition: None, locator: "steel group and class as mark", read_in: "an extract of JIS B 1054, which adopts it" };
 pub(in crate::tables) static ISO3506_1_MARKS_RECALLED: Source = Source { key: "iso3506-1-marks-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "steel group and class as mark", read_in: "recalled, not read" };
+pub(in crate::tables) static F568M: Source = Source { key: "f568m", document: "ASTM F568M", edition: Some("2002 and 2007"), locator: "Table 3", read_in: "three secondary pages; withdrawn 2012, ISO 898-1 recommended instead" };
+pub(in crate::tables) static F3125M_RECALLED: Source = Source { key: "f3125m-recalled", document: "ASTM F3125", edition: Some("2015"), locator: "metric grades A325M and A490M", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 169] = [
+pub(in crate::tables) static SOURCES: [&Source; 171] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -342,4 +344,6 @@ pub(in crate::tables) static SOURCES: [&Source; 169] = [
     &ISO898_1_1999_MARKS,
     &ISO3506_1_MARKS,
     &ISO3506_1_MARKS_RECALLED,
+    &F568M,
+    &F3125M_RECALLED,
 ];
