@@ -14,6 +14,7 @@
 //! | [`nut_grades`] | proof stress and hardness of nuts; which nut for which bolt |
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
+//! | [`strengths`] | stresses of design codes, shear over tension, printed loads |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and screw heads by their width across flats |
@@ -29,6 +30,7 @@ pub mod holes;
 pub mod nut_grades;
 pub mod nuts;
 pub mod screws;
+pub mod strengths;
 pub mod threads;
 pub mod washers;
 pub mod wrench;

@@ -16,10 +16,14 @@ use shankline::{
             CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
             StockLength, StockStep,
         },
+        strengths::{DesignStress, PublishedLoad, ShearRatio},
         threads::{MetricThread, UnifiedThread},
         washers::Washer,
     },
-    units::{Area, Length, Ratio, Stress, ThermodynamicTemperature, kip_per_square_inch},
+    units::{
+        Area, Force, Length, Ratio, Stress, ThermodynamicTemperature, kip_per_square_inch,
+        pound_force,
+    },
     uom::si::{
         area::{square_inch, square_millimeter},
         length::{inch, millimeter},
@@ -70,6 +74,13 @@ impl IntoCell for Stress {
             assert!(column.ends_with("_mpa"), "{column}");
             self.get::<megapascal>()
         }))
+    }
+}
+
+impl IntoCell for Force {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_lbf"), "{column}");
+        Cell::Number(Some(self.get::<pound_force>()))
     }
 }
 
@@ -339,6 +350,33 @@ fn astm_grades_metric() {
 }
 
 #[test]
+fn strengths() {
+    read_back(
+        "design_stresses_inch",
+        DesignStress::all_inch(),
+        columns![DesignStress; code "code", bolts "bolts", stress "stress_ksi",
+            share_of_tensile "share_of_tensile", note "note"],
+    );
+    read_back(
+        "design_stresses_metric",
+        DesignStress::all_metric(),
+        columns![DesignStress; code "code", bolts "bolts", stress "stress_mpa",
+            share_of_tensile "share_of_tensile", note "note"],
+    );
+    read_back(
+        "shear_ratios",
+        ShearRatio::all(),
+        columns![ShearRatio; bolts "bolts", shear_to_tensile "shear_to_tensile"],
+    );
+    read_back(
+        "published_loads",
+        PublishedLoad::all(),
+        columns![PublishedLoad; size "size", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", load "load_lbf", note "note"],
+    );
+}
+
+#[test]
 fn head_marks() {
     read_back(
         "head_marks",
@@ -604,6 +642,28 @@ fn provenance_of_every_row() {
             .iter()
             .map(|r| r.provenance)
             .collect(),
+    );
+    check(
+        "design_stresses_inch",
+        DesignStress::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "design_stresses_metric",
+        DesignStress::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "shear_ratios",
+        ShearRatio::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "published_loads",
+        PublishedLoad::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "head_marks",

@@ -173,8 +173,32 @@ pub(in crate::tables) static ISO3506_1_MARKS: Source = Source { key: "iso3506-1-
 pub(in crate::tables) static ISO3506_1_MARKS_RECALLED: Source = Source { key: "iso3506-1-marks-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "steel group and class as mark", read_in: "recalled, not read" };
 pub(in crate::tables) static F568M: Source = Source { key: "f568m", document: "ASTM F568M", edition: Some("2002 and 2007"), locator: "Table 3", read_in: "three secondary pages; withdrawn 2012, ISO 898-1 recommended instead" };
 pub(in crate::tables) static F3125M_RECALLED: Source = Source { key: "f3125m-recalled", document: "ASTM F3125", edition: Some("2015"), locator: "metric grades A325M and A490M", read_in: "recalled, not read" };
+pub(in crate::tables) static AISC_ASD_1989: Source = Source { key: "aisc-asd-1989", document: "AISC ASD Specification", edition: Some("1989"), locator: "Table J3.2", read_in: "a scan of the page" };
+pub(in crate::tables) static AISC360_05_J32: Source = Source { key: "aisc360-05-j32", document: "AISC 360", edition: Some("2005"), locator: "Table J3.2", read_in: "Brockenbrough & Merritt, Structural Steel Designers Handbook, Table 5.16" };
+pub(in crate::tables) static AISC360_10_J32: Source = Source { key: "aisc360-10-j32", document: "AISC 360", edition: Some("2010"), locator: "Table J3.2", read_in: "a scan of the page" };
+pub(in crate::tables) static AISC360_16_J32: Source = Source { key: "aisc360-16-j32", document: "AISC 360", edition: Some("2016"), locator: "Table J3.2", read_in: "recalled, not read" };
+pub(in crate::tables) static AISC360_22_J32: Source = Source { key: "aisc360-22-j32", document: "AISC 360", edition: Some("2022"), locator: "Table J3.2", read_in: "recalled, not read" };
+pub(in crate::tables) static RCSC_1988: Source = Source { key: "rcsc-1988", document: "RCSC Specification for Structural Joints, LRFD", edition: Some("1988"), locator: "Table 2", read_in: "a reproduction of the specification" };
+pub(in crate::tables) static BS5950: Source = Source { key: "bs5950", document: "BS 5950-1", edition: Some("2000"), locator: "Tables 30 and 34", read_in: "a design office sheet" };
+pub(in crate::tables) static EN1993_31: Source = Source { key: "en1993-31", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "a steel design lecture; 400 and 800 MPa also follow from published resistances" };
+pub(in crate::tables) static EN1993_31_RECALLED: Source = Source { key: "en1993-31-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1993_34: Source = Source { key: "en1993-34", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "a European design guide on joints of steel buildings" };
+pub(in crate::tables) static EN1993_34_RECALLED: Source = Source { key: "en1993-34-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_TRADE: Source = Source { key: "ratio-trade", document: "Industrial Fasteners Institute", edition: None, locator: "shear strength as a share of tensile strength", read_in: "three reference pages" };
+pub(in crate::tables) static RATIO_TESTS: Source = Source { key: "ratio-tests", document: "Guide to Design Criteria for Bolted and Riveted Joints", edition: None, locator: "mean of tests", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_SOCKET: Source = Source { key: "ratio-socket", document: "makers of socket screws to ASTM A574", edition: None, locator: "108/180 and 102/170 ksi", read_in: "maker tables" };
+pub(in crate::tables) static RATIO_AN: Source = Source { key: "ratio-an", document: "MIL-HDBK-5J", edition: None, locator: "75 ksi shear of 125 ksi bolts", read_in: "an aviation technical page that cites it" };
+pub(in crate::tables) static RATIO_160: Source = Source { key: "ratio-160", document: "NAS bolt standards", edition: None, locator: "95 ksi shear of 160 ksi bolts", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_8831: Source = Source { key: "ratio-8831", document: "MIL-B-8831B", edition: Some("1982"), locator: "title and 1.1", read_in: "the document" };
+pub(in crate::tables) static RATIO_7838: Source = Source { key: "ratio-7838", document: "MIL-B-7838C", edition: Some("1989"), locator: "scope", read_in: "the document" };
+pub(in crate::tables) static AN_LOADS: Source = Source { key: "an-loads", document: "AN3 to AN20 drawing", edition: None, locator: "tension and shear of alloy steel bolts", read_in: "recalled, not read" };
+pub(in crate::tables) static AN4_SHEAR: Source = Source { key: "an4-shear", document: "AN3 to AN20 drawing", edition: None, locator: "shear of AN4", read_in: "an aviation technical page" };
+pub(in crate::tables) static F835_MAKER: Source = Source { key: "f835-maker", document: "ASTM F835", edition: None, locator: "tension and shear of flat head socket screws", read_in: "a maker table" };
+pub(in crate::tables) static F835_SUPPLIER: Source = Source { key: "f835-supplier", document: "ASTM F835", edition: None, locator: "shear of flat head socket screws", read_in: "a second supplier table; differs from the first by up to 3 %" };
+pub(in crate::tables) static MIL_N_25027_LOADS: Source = Source { key: "mil-n-25027-loads", document: "MIL-N-25027", edition: Some("class II"), locator: "least axial strength of self-locking nuts", read_in: "NASA TM-106943 (1995), Table VI" };
 
-pub(in crate::tables) static SOURCES: [&Source; 171] = [
+pub(in crate::tables) static SOURCES: [&Source; 195] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -346,4 +370,28 @@ pub(in crate::tables) static SOURCES: [&Source; 171] = [
     &ISO3506_1_MARKS_RECALLED,
     &F568M,
     &F3125M_RECALLED,
+    &AISC_ASD_1989,
+    &AISC360_05_J32,
+    &AISC360_10_J32,
+    &AISC360_16_J32,
+    &AISC360_22_J32,
+    &RCSC_1988,
+    &BS5950,
+    &EN1993_31,
+    &EN1993_31_RECALLED,
+    &EN1993_34,
+    &EN1993_34_RECALLED,
+    &RATIO_TRADE,
+    &RATIO_TESTS,
+    &RATIO_MISES,
+    &RATIO_SOCKET,
+    &RATIO_AN,
+    &RATIO_160,
+    &RATIO_8831,
+    &RATIO_7838,
+    &AN_LOADS,
+    &AN4_SHEAR,
+    &F835_MAKER,
+    &F835_SUPPLIER,
+    &MIL_N_25027_LOADS,
 ];
