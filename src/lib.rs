@@ -132,8 +132,8 @@ pub mod prelude {
     pub use crate::spread::{PlusMinus, Spread};
     pub use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod, bolt_shear};
     pub use crate::tables::nut_grades::NutShape;
-    pub use crate::tables::threads::UnifiedSeries;
-    pub use crate::thread::Thread;
+    pub use crate::tables::threads::{MetricSeries, UnifiedSeries};
+    pub use crate::thread::{AtLeast, Thread};
     pub use crate::units::{
         Area, Force, Length, Ratio, Stress, Torque, UnitSystem, inches, ksi, megapascals,
         millimetres, newton_metres, newtons, pound_force_feet, pounds_force, shown, square_inches,

@@ -71,12 +71,25 @@ fn rows_of<T, K: PartialEq>(rows: &'static [T], key: &K, key_of: impl Fn(&T) -> 
     &rest[..end]
 }
 
-/// "rows run from A to B", for messages.
-fn size_range<T>(rows: &[T], size_of: impl Fn(&T) -> &'static str) -> alloc::string::String {
-    match (rows.first(), rows.last()) {
-        (Some(first), Some(last)) => {
-            alloc::format!("its sizes run from {} to {}", size_of(first), size_of(last))
-        }
-        _ => "it has no rows".into(),
-    }
+/// Which sizes a table has and which of them is nearest to the one wanted, for messages.
+#[cold]
+fn size_range<T>(
+    rows: &[T],
+    wanted: Length,
+    size_of: impl Fn(&T) -> (Length, &'static str),
+) -> alloc::string::String {
+    let (Some(first), Some(last)) = (rows.first(), rows.last()) else {
+        return "it has no rows".into();
+    };
+    let wanted = nanometres(wanted);
+    let nearest = rows
+        .iter()
+        .map(&size_of)
+        .min_by_key(|(size, _)| nanometres(*size).abs_diff(wanted))
+        .map_or("", |(_, name)| name);
+    alloc::format!(
+        "its sizes run from {} to {}, the nearest is {nearest}",
+        size_of(first).1,
+        size_of(last).1,
+    )
 }

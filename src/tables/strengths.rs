@@ -234,7 +234,7 @@ impl PublishedLoad {
     /// use shankline::prelude::*;
     /// use shankline::tables::strengths::{LoadedPart, PublishedLoad};
     /// let error = PublishedLoad::of(LoadedPart::AircraftBolt, inches(2.0)).unwrap_err();
-    /// assert!(error.to_string().ends_with("its sizes run from AN3 to AN16"));
+    /// assert!(error.to_string().ends_with("its sizes run from AN3 to AN16, the nearest is AN16"));
     /// ```
     pub fn of(part: LoadedPart, diameter: Length) -> Result<&'static [Self], Error> {
         let wanted = positive("nominal diameter", diameter)?;
@@ -246,7 +246,9 @@ impl PublishedLoad {
             return Err(Error::NotInTable {
                 table: "the table of published loads",
                 wanted: crate::error::Amount::from(diameter).to_string(),
-                available: super::size_range(rows, |row| row.size),
+                available: super::size_range(rows, diameter, |row| {
+                    (row.nominal_diameter, row.size)
+                }),
             });
         }
         Ok(found)
