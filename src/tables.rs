@@ -13,6 +13,9 @@
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`friction`] | nut factors, friction classes, scatter of tightening, embedment |
+//! | [`locking`] | prevailing torques of lock nuts, service temperatures |
+//! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and screw heads by their width across flats |
 //!
@@ -21,9 +24,12 @@
 use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
+pub mod friction;
 pub mod grades;
 pub mod holes;
+pub mod locking;
 pub mod nuts;
+pub mod plies;
 pub mod screws;
 pub mod threads;
 pub mod washers;
