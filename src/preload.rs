@@ -25,7 +25,8 @@ use crate::units::{Force, Length, Ratio, Torque, percent};
 ///
 /// K is not a friction coefficient: it lumps thread friction, face friction and geometry, and
 /// belongs to one finish, one lubricant and a range of sizes. Published means lie from about 0.09
-/// (anti-seize) to 0.5 (dry plating), and a single condition easily spreads by a third.
+/// (anti-seize) to 0.5 (dry plating), and a single condition easily spreads by a third. What each
+/// publisher gives is in [`tables::friction`](crate::tables::friction).
 ///
 /// ```
 /// use shankline::prelude::*;

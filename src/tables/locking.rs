@@ -1,6 +1,6 @@
 //! Lock nuts: prevailing torques; service temperatures of locking elements, platings and bolt steels.
 
-use alloc::{format, string::ToString, vec::Vec};
+use alloc::{string::ToString, vec::Vec};
 
 use super::nuts::Locking;
 use super::{generated, nanometres, size_range};
@@ -162,7 +162,8 @@ impl PrevailingTorque {
     ///
     /// # Errors
     ///
-    /// [`Error::NotInTable`] if no authority has the thread.
+    /// [`Error::NotInTable`] if no authority has the thread: metric threads, and inch threads of
+    /// 1/4 in and less, for which US Army TM 1-1500-204-23-6 has a test by hand.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -183,14 +184,12 @@ impl PrevailingTorque {
             return Err(Error::NotInTable {
                 table: "the tables of prevailing torque for reuse",
                 wanted: thread.to_string(),
-                available: format!(
-                    "they have {} threads",
-                    if thread.is_unified() {
-                        "coarse and fine inch"
-                    } else {
-                        "only inch"
-                    }
-                ),
+                available: if thread.is_unified() {
+                    "the US Army rejects a used nut of 1/4 in or less that fingers can run down"
+                        .into()
+                } else {
+                    "they have inch threads only".into()
+                },
             });
         }
         Ok(rows)
