@@ -13,7 +13,8 @@
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
-//! | [`friction`] | nut factors, friction classes, scatter of tightening, embedment |
+//! | [`friction`] | nut factors, friction classes |
+//! | [`tightening`] | scatter of tightening methods, embedment |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
@@ -32,6 +33,7 @@ pub mod nuts;
 pub mod plies;
 pub mod screws;
 pub mod threads;
+pub mod tightening;
 pub mod washers;
 pub mod wrench;
 

@@ -144,12 +144,12 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "tightening_scatter",
         "TighteningScatter",
-        "use crate::tables::friction::{TighteningMethod, TighteningScatter};",
+        "use crate::tables::tightening::{TighteningMethod, TighteningScatter};",
     ),
     (
         "embedments",
         "Embedment",
-        "use crate::tables::friction::{Embedment, LoadDirection};",
+        "use crate::tables::tightening::{Embedment, LoadDirection};",
     ),
     (
         "prevailing_torques_inch",

@@ -6,7 +6,7 @@ mod support;
 
 use shankline::{
     tables::{
-        friction::{Embedment, FrictionClassRow, FrictionSurface, NutFactorRow, TighteningScatter},
+        friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         holes::{ClearanceHole, StructuralHole, TapDrill},
         locking::{PrevailingTorque, ServiceTemperature},
@@ -17,6 +17,7 @@ use shankline::{
             StockLength, StockStep,
         },
         threads::{MetricThread, UnifiedThread},
+        tightening::{Embedment, TighteningScatter},
         washers::Washer,
     },
     units::{

@@ -6,16 +6,14 @@ use std::collections::BTreeMap;
 
 use shankline::prelude::*;
 use shankline::source::Basis;
-use shankline::tables::friction::{
-    Condition, Embedment, FrictionClassRow, FrictionSurface, LoadDirection, NutFactorRow,
-    TighteningScatter,
-};
+use shankline::tables::friction::{Condition, FrictionClassRow, FrictionSurface, NutFactorRow};
 use shankline::tables::locking::{
     PrevailingTorque, PrevailingTorqueKind, ServiceTemperature, TemperatureLimited,
 };
 use shankline::tables::nuts::Locking;
 use shankline::tables::plies::{PlyBearing, PlyMaterial, StrengthKind};
 use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
+use shankline::tables::tightening::{Embedment, LoadDirection, TighteningScatter};
 use shankline::units::{
     Torque, celsius, fahrenheit, kip_per_square_inch, micrometres, newton_metres, pound_force_inch,
 };

@@ -3,7 +3,7 @@
 use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
-use crate::tables::friction::{Embedment, LoadDirection};
+use crate::tables::tightening::{Embedment, LoadDirection};
 use crate::units::{micrometres};
 
 pub(in crate::tables) static EMBEDMENTS: [Embedment; 6] = [

@@ -3,7 +3,7 @@
 use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
-use crate::tables::friction::{TighteningMethod, TighteningScatter};
+use crate::tables::tightening::{TighteningMethod, TighteningScatter};
 use crate::units::{percent};
 
 pub(in crate::tables) static TIGHTENING_SCATTER: [TighteningScatter; 27] = [
