@@ -55,7 +55,7 @@
 //! |---|---|
 //! | [`tables`] | rows and look-ups: threads, grades, nuts, screws, washers; each with its source |
 //! | [`thread`] | designations, basic profile, stress areas |
-//! | [`material`] | grades and classes; strength at a size; proof, yield and tensile loads |
+//! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
 //! | [`preload`] | torque to preload and back; share of the proof load |
@@ -122,7 +122,8 @@ pub mod prelude {
     pub use crate::error::Error;
     pub use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Stack};
     pub use crate::material::{
-        AstmGrade, BoltGrade, BoltStrength, PropertyClass, SaeGrade, StainlessClass,
+        AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, PropertyClass, SaeGrade,
+        StainlessClass,
     };
     pub use crate::parts::{
         Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle, Zone,
@@ -130,8 +131,9 @@ pub mod prelude {
     pub use crate::preload::{NutFactor, PreloadTarget, ShortForm, proof_use};
     pub use crate::spread::{PlusMinus, Spread};
     pub use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod, bolt_shear};
-    pub use crate::tables::threads::UnifiedSeries;
-    pub use crate::thread::Thread;
+    pub use crate::tables::nut_grades::NutShape;
+    pub use crate::tables::threads::{MetricSeries, UnifiedSeries};
+    pub use crate::thread::{AtLeast, Thread};
     pub use crate::units::{
         Area, Force, Length, Ratio, Stress, Torque, UnitSystem, inches, ksi, megapascals,
         millimetres, newton_metres, newtons, pound_force_feet, pounds_force, shown, square_inches,

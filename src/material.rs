@@ -1,15 +1,17 @@
-//! Bolt materials: grades and property classes, and how strong they are at a size.
+//! Grades and property classes of bolts and nuts, and how strong they are at a size.
 
 use alloc::{format, string::ToString};
 
 mod astm;
 mod iso;
 mod names;
+mod nut;
 mod sae;
 mod stainless;
 
 pub use astm::AstmGrade;
 pub use iso::PropertyClass;
+pub use nut::{NutGrade, NutStrength};
 pub use sae::SaeGrade;
 pub use stainless::StainlessClass;
 
@@ -428,21 +430,31 @@ impl Sizes {
 fn at_size(
     grade: BoltGrade,
     diameter: Length,
-    rows: impl Iterator<Item = (Sizes, BoltStrength)>,
+    rows: impl Iterator<Item = (Sizes, BoltStrength)> + Clone,
 ) -> Result<BoltStrength, Error> {
+    match rows.clone().find(|(sizes, _)| sizes.cover(diameter)) {
+        Some((_, strength)) => Ok(strength),
+        None => Err(out_of_range(
+            format!("nominal diameter for {grade}"),
+            diameter,
+            widest(rows.map(|(sizes, _)| sizes), diameter),
+        )),
+    }
+}
+
+/// The range all rows cover together, seen from a diameter outside it.
+#[cold]
+fn widest(rows: impl Iterator<Item = Sizes>, diameter: Length) -> Allowed {
     let (mut from, mut over, mut thru) = (None::<Length>, None::<Length>, None::<Length>);
     let least = |a: Option<Length>, b: Length| Some(a.map_or(b, |a| a.min(b)));
-    for (sizes, strength) in rows {
-        if sizes.cover(diameter) {
-            return Ok(strength);
-        }
+    for sizes in rows {
         from = sizes.from.map_or(from, |low| least(from, low));
         over = sizes.over.map_or(over, |above| least(over, above));
         thru = sizes
             .thru
             .map_or(thru, |high| Some(thru.map_or(high, |t| t.max(high))));
     }
-    let allowed = match (from, over, thru) {
+    match (from, over, thru) {
         (Some(low), _, Some(high)) => Allowed::FromTo(low.into(), high.into()),
         // A grade made only above a size, or one whose first row has no lower limit.
         (None, Some(low), Some(high)) if diameter <= low => {
@@ -450,12 +462,7 @@ fn at_size(
         }
         (None, _, Some(high)) => Allowed::AtMost(high.into()),
         _ => Allowed::Positive,
-    };
-    Err(out_of_range(
-        format!("nominal diameter for {grade}"),
-        diameter,
-        allowed,
-    ))
+    }
 }
 
 #[cfg(test)]

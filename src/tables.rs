@@ -10,8 +10,11 @@
 //! |---|---|
 //! | [`threads`] | Unified and ISO metric threads |
 //! | [`grades`] | SAE J429 and ASTM grades, ISO 898-1 and ISO 3506-1 property classes |
+//! | [`head_marks`] | marks on bolt heads, and the grades that bear a mark |
+//! | [`nut_grades`] | proof stress and hardness of nuts; which nut for which bolt |
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
+//! | [`strengths`] | stresses of design codes, shear over tension, printed loads |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`tightening`] | scatter of tightening methods, embedment |
@@ -27,11 +30,14 @@ use crate::units::Length;
 
 pub mod friction;
 pub mod grades;
+pub mod head_marks;
 pub mod holes;
 pub mod locking;
+pub mod nut_grades;
 pub mod nuts;
 pub mod plies;
 pub mod screws;
+pub mod strengths;
 pub mod threads;
 pub mod tightening;
 pub mod washers;
@@ -73,12 +79,25 @@ fn rows_of<T, K: PartialEq>(rows: &'static [T], key: &K, key_of: impl Fn(&T) -> 
     &rest[..end]
 }
 
-/// "rows run from A to B", for messages.
-fn size_range<T>(rows: &[T], size_of: impl Fn(&T) -> &'static str) -> alloc::string::String {
-    match (rows.first(), rows.last()) {
-        (Some(first), Some(last)) => {
-            alloc::format!("its sizes run from {} to {}", size_of(first), size_of(last))
-        }
-        _ => "it has no rows".into(),
-    }
+/// Which sizes a table has and which of them is nearest to the one wanted, for messages.
+#[cold]
+fn size_range<T>(
+    rows: &[T],
+    wanted: Length,
+    size_of: impl Fn(&T) -> (Length, &'static str),
+) -> alloc::string::String {
+    let (Some(first), Some(last)) = (rows.first(), rows.last()) else {
+        return "it has no rows".into();
+    };
+    let wanted = nanometres(wanted);
+    let nearest = rows
+        .iter()
+        .map(&size_of)
+        .min_by_key(|(size, _)| nanometres(*size).abs_diff(wanted))
+        .map_or("", |(_, name)| name);
+    alloc::format!(
+        "its sizes run from {} to {}, the nearest is {nearest}",
+        size_of(first).1,
+        size_of(last).1,
+    )
 }

@@ -20,6 +20,7 @@ use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedT
 use crate::units::{Area, INCH, Length, inches};
 
 pub mod area;
+mod at_least;
 mod class;
 mod designation;
 mod identify;
@@ -29,6 +30,7 @@ use label::{
     inch_label, metric_label, metric_near, trimmed, trimmed_number, unified_label, unified_near,
 };
 
+pub use at_least::AtLeast;
 pub use class::{MetricClass, ToleranceClass, UnifiedClass};
 pub use identify::ThreadMatch;
 

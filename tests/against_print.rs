@@ -215,6 +215,45 @@ fn proof_and_tensile_loads() {
     assert!(computed > 300);
 }
 
+/// ISO 898-2 prints proof loads of nuts to 50 N below 10 kN, 100 N below 1 MN and 1 kN above, ASTM
+/// A194 to 10 lbf below 100 000 lbf and 100 lbf above.
+#[test]
+fn proof_loads_of_nuts() {
+    let (mut read, mut exceptions) = (0, 0);
+    for row in csv_rows("tests/data/nut_loads.csv") {
+        let thread: Thread = row["thread"].parse().unwrap();
+        let grade: NutGrade = row["grade"].parse().unwrap();
+        let shape: NutShape = serde_json::from_str(&format!("{:?}", row["shape"])).unwrap();
+        let nut = grade.strength(shape, &thread).unwrap();
+        let printed = number(&row, "load").unwrap();
+        let step = match (row["unit"].as_str(), printed) {
+            ("N", ..10_000.0) => 50.0,
+            ("N", ..1_000_000.0) => 100.0,
+            ("N", _) => 1000.0,
+            (_, ..100_000.0) => 10.0,
+            _ => 100.0,
+        };
+        let loads = [
+            nut.proof_load(&thread),
+            nut.proof_load_on(thread.tabulated_stress_area().unwrap())
+                .unwrap(),
+        ];
+        let off = |load: &Force| {
+            let found = if row["unit"] == "N" {
+                load.get::<newton>()
+            } else {
+                load.get::<pound_force>()
+            };
+            (found - printed).abs()
+        };
+        let agrees = loads.iter().any(|load| off(load) <= 0.5 * step + 1e-6);
+        assert_ne!(agrees, !row["exception"].is_empty(), "{row:?} {loads:?}");
+        read += 1;
+        exceptions += usize::from(!agrees);
+    }
+    assert_eq!((read, exceptions), (191, 5));
+}
+
 #[test]
 fn nut_heights() {
     let (mut plain, mut exceptions) = (0, 0);

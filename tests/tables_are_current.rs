@@ -32,6 +32,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
     ),
     (
+        "astm_grades_metric",
+        "AstmGradeRow",
+        "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
+    ),
+    (
         "iso_898_1_classes",
         "PropertyClassRow",
         "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
@@ -50,6 +55,46 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "nuts_metric",
         "Nut",
         "use crate::tables::nuts::{Nut, NutStyle};",
+    ),
+    (
+        "nut_grades_inch",
+        "NutGradeRow",
+        "use crate::material::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
+    ),
+    (
+        "nut_grades_metric",
+        "NutGradeRow",
+        "use crate::material::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
+    ),
+    (
+        "nut_pairings",
+        "NutPairing",
+        "use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
+    ),
+    (
+        "head_marks",
+        "HeadMark",
+        "use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::head_marks::HeadMark;",
+    ),
+    (
+        "design_stresses_inch",
+        "DesignStress",
+        "use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};",
+    ),
+    (
+        "design_stresses_metric",
+        "DesignStress",
+        "use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};",
+    ),
+    (
+        "shear_ratios",
+        "ShearRatio",
+        "use crate::tables::strengths::ShearRatio;",
+    ),
+    (
+        "published_loads",
+        "PublishedLoad",
+        "use crate::tables::strengths::{LoadQuantity, LoadedPart, PublishedLoad};",
     ),
     (
         "hex_cap_screws_inch",
@@ -198,6 +243,20 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("yield_measure", "iso_898", "YieldMeasure"),
     ("class", "iso_3506", "StainlessClass"),
     ("style", "nuts", "NutStyle"),
+    ("grade", "nut_grades", "NutGrade"),
+    ("shape", "nut_", "NutShape"),
+    ("threads", "nut_grades", "NutThreads"),
+    ("hardness_min_scale", "nut_grades", "HardnessScale"),
+    ("hardness_max_scale", "nut_grades", "HardnessScale"),
+    ("bolt", "nut_pairings", "BoltGrade"),
+    ("bolt", "head_marks", "BoltGrade"),
+    ("quantity", "design_stresses", "StressQuantity"),
+    ("plane", "design_stresses", "StressPlane"),
+    ("part", "published_loads", "LoadedPart"),
+    ("quantity", "published_loads", "LoadQuantity"),
+    ("coating", "nut_pairings", "BoltCoating"),
+    ("nut", "nut_pairings", "NutGrade"),
+    ("standing", "nut_pairings", "NutStanding"),
     ("style", "washers", "WasherStyle"),
     ("product_grade", "hex_screws", "ProductGrade"),
     ("tolerance_grade", "length_tol", "ToleranceGrade"),
@@ -226,6 +285,7 @@ const UNITS: &[(&str, &str)] = &[
     ("_mm2", "square_millimetres"),
     ("_in", "inches"),
     ("_mm", "millimetres"),
+    ("_lbf", "pounds_force"),
     ("_ksi", "ksi"),
     ("_mpa", "megapascals"),
     ("_pct", "percent"),
@@ -237,17 +297,19 @@ fn variant(enumeration: &str, cell: &str) -> String {
     match (enumeration, cell) {
         ("HardnessScale", "HRB") => "RockwellB".into(),
         ("HardnessScale", "HRC") => "RockwellC".into(),
+        ("HardnessScale", "HBW") => "Brinell".into(),
+        ("HardnessScale", "HV") => "Vickers".into(),
+        ("BoltGrade", name) => bolt_grade(name),
+        ("NutGrade", name) => pascal(&name.to_lowercase().replace([' ', '-', '.'], "_")),
         ("YieldMeasure", "ReL") => "LowerYield".into(),
         ("YieldMeasure", "Rpf") => "FullSize".into(),
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
         ("SaeGrade", grade) => format!("Grade{}", grade.replace('.', "_")),
-        ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace(' ', "_")),
+        ("AstmGrade", grade) => pascal(&grade.to_lowercase().replace([' ', '.'], "_")),
         ("StainlessClass", class) => pascal(&class.to_lowercase().replace('-', "_")),
         ("PropertyClass", class) => {
-            format!(
-                "Class{}",
-                class.replace('.', "_").replace('U', "Underlined")
-            )
+            let class = class.replace(" underlined", "U").replace('.', "_");
+            format!("Class{}", class.replace('U', "Underlined"))
         }
         ("UnifiedSeries", series) if series.ends_with("-UN") => {
             format!("Un{}", series.strip_suffix("-UN").unwrap())
@@ -258,6 +320,23 @@ fn variant(enumeration: &str, cell: &str) -> String {
         }
         _ => pascal(cell),
     }
+}
+
+/// `ASTM A307 A` -> `Astm(AstmGrade::A307A)`.
+fn bolt_grade(name: &str) -> String {
+    let kinds = [
+        ("SAE J429 grade ", "Sae", "SaeGrade"),
+        ("ISO 898-1 class ", "Iso", "PropertyClass"),
+        ("ISO 3506-1 class ", "Stainless", "StainlessClass"),
+        ("ASTM ", "Astm", "AstmGrade"),
+    ];
+    kinds
+        .iter()
+        .find_map(|(prefix, kind, enumeration)| {
+            let grade = variant(enumeration, name.strip_prefix(prefix)?);
+            Some(format!("{kind}({enumeration}::{grade})"))
+        })
+        .unwrap_or_else(|| panic!("{name} is no bolt grade"))
 }
 
 /// `iso_4032` -> `Iso4032`, `b18_2_4_1m` -> `B18_2_4_1m`: an underscore stays between digits.
@@ -400,11 +479,11 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
     let units = if units.is_empty() {
         String::new()
     } else {
-        format!("\nuse crate::units::{{{}}};", units.join(", "))
+        format!("use crate::units::{{{}}};\n", units.join(", "))
     };
     let constant = table.name.to_uppercase();
     format!(
-        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}{units}\n\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
+        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}\n{units}\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
         header(table),
         table.rows.len(),
     )

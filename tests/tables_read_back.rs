@@ -5,24 +5,28 @@
 mod support;
 
 use shankline::{
+    material::{BoltGrade, NutGrade},
     tables::{
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
+        head_marks::HeadMark,
         holes::{ClearanceHole, StructuralHole, TapDrill},
         locking::{PrevailingTorque, ServiceTemperature},
+        nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
         plies::{PlyBearing, PlyMaterial},
         screws::{
             CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
             StockLength, StockStep,
         },
+        strengths::{DesignStress, PublishedLoad, ShearRatio},
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, TighteningScatter},
         washers::Washer,
     },
     units::{
-        Area, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature, Torque,
-        kip_per_square_inch, pound_force_inch,
+        Area, Force, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature,
+        Torque, kip_per_square_inch, pound_force, pound_force_inch,
     },
     uom::si::{
         area::{square_inch, square_millimeter},
@@ -101,6 +105,13 @@ impl IntoCell for TemperatureCoefficient {
     }
 }
 
+impl IntoCell for Force {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_lbf"), "{column}");
+        Cell::Number(Some(self.get::<pound_force>()))
+    }
+}
+
 impl IntoCell for Ratio {
     fn cell(self, column: &str) -> Cell {
         assert!(column.ends_with("_pct"), "{column}");
@@ -128,6 +139,18 @@ impl IntoCell for f64 {
 impl IntoCell for &str {
     fn cell(self, _: &str) -> Cell {
         Cell::Text(Some(self.into()))
+    }
+}
+
+impl IntoCell for NutGrade {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.to_string()))
+    }
+}
+
+impl IntoCell for BoltGrade {
+    fn cell(self, _: &str) -> Cell {
+        Cell::Text(Some(self.to_string()))
     }
 }
 
@@ -302,11 +325,11 @@ fn grades() {
             elongation_min "elongation_min_pct",
             reduction_of_area_min "reduction_of_area_min_pct", tempering_min "tempering_min_f",
             for_bolts "for_bolts", for_screws "for_screws", for_studs "for_studs",
-            for_sems "for_sems", material "material", head_marking "head_marking", note "note"],
+            for_sems "for_sems", material "material", note "note"],
     );
     read_back(
         "astm_grades",
-        AstmGradeRow::all(),
+        AstmGradeRow::all_inch(),
         columns![AstmGradeRow; size_from "size_from_in", size_over "size_over_in",
             size_thru "size_thru_in", proof_stress "proof_stress_ksi",
             yield_strength "yield_strength_ksi", tensile_strength "tensile_strength_ksi",
@@ -315,7 +338,7 @@ fn grades() {
             elongation_min "elongation_min_pct",
             reduction_of_area_min "reduction_of_area_min_pct", tempering_min "tempering_min_f",
             product "product", for_hex_screws "for_hex_screws", material "material",
-            head_marking "head_marking", note "note"],
+            note "note"],
     );
     read_back(
         "iso_3506_1_classes",
@@ -337,7 +360,7 @@ fn grades() {
         assert!(row.yield_strength < row.tensile_strength);
     }
     let astm = table("astm_grades");
-    for (row, cells) in AstmGradeRow::all().iter().zip(&astm.rows) {
+    for (row, cells) in AstmGradeRow::all_inch().iter().zip(&astm.rows) {
         assert_eq!(row.grade.to_string(), cells[astm.column("grade")]);
     }
     read_back(
@@ -394,6 +417,82 @@ fn nuts() {
             unslotted_height_max "unslotted_height_max_mm",
             unslotted_height_min "unslotted_height_min_mm", slot_width_max "slot_width_max_mm",
             slot_width_min "slot_width_min_mm", note "note"],
+    );
+}
+
+#[test]
+fn nut_grades() {
+    read_back(
+        "nut_grades_inch",
+        NutGradeRow::all_inch(),
+        columns![NutGradeRow; grade "grade", size_from "size_from_in", size_over "size_over_in",
+            size_thru "size_thru_in", proof_stress "proof_stress_ksi",
+            proof_stress_overtapped "proof_stress_overtapped_ksi", hardness_min "hardness_min",
+            hardness_max "hardness_max", note "note"],
+    );
+    read_back(
+        "nut_grades_metric",
+        NutGradeRow::all_metric(),
+        columns![NutGradeRow; grade "grade", size_from "size_from_mm", size_over "size_over_mm",
+            size_thru "size_thru_mm", proof_stress "proof_stress_mpa", hardness_min "hardness_min",
+            hardness_max "hardness_max", note "note"],
+    );
+    read_back(
+        "nut_pairings",
+        NutPairing::all(),
+        columns![NutPairing; bolt "bolt", size_over "size_over_in", size_thru "size_thru_in",
+            nut "nut", note "note"],
+    );
+}
+
+#[test]
+fn astm_grades_metric() {
+    read_back(
+        "astm_grades_metric",
+        AstmGradeRow::all_metric(),
+        columns![AstmGradeRow; size_from "size_from_mm", size_thru "size_thru_mm",
+            proof_stress "proof_stress_mpa", yield_strength "yield_strength_mpa",
+            tensile_strength "tensile_strength_mpa",
+            tensile_strength_max "tensile_strength_max_mpa",
+            core_hardness_min "core_hardness_min", core_hardness_max "core_hardness_max",
+            product "product", for_hex_screws "for_hex_screws", material "material", note "note"],
+    );
+}
+
+#[test]
+fn strengths() {
+    read_back(
+        "design_stresses_inch",
+        DesignStress::all_inch(),
+        columns![DesignStress; code "code", bolts "bolts", stress "stress_ksi",
+            share_of_tensile "share_of_tensile", note "note"],
+    );
+    read_back(
+        "design_stresses_metric",
+        DesignStress::all_metric(),
+        columns![DesignStress; code "code", bolts "bolts", stress "stress_mpa",
+            share_of_tensile "share_of_tensile", note "note"],
+    );
+    read_back(
+        "shear_ratios",
+        ShearRatio::all(),
+        columns![ShearRatio; bolts "bolts", shear_to_tensile "shear_to_tensile"],
+    );
+    read_back(
+        "published_loads",
+        PublishedLoad::all(),
+        columns![PublishedLoad; size "size", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", load "load_lbf", note "note"],
+    );
+}
+
+#[test]
+fn head_marks() {
+    read_back(
+        "head_marks",
+        HeadMark::all(),
+        columns![HeadMark; bolt "bolt", lines "lines", letters "letters",
+            underlined "underlined", note "note"],
     );
 }
 
@@ -602,7 +701,10 @@ fn provenance_of_every_row() {
     );
     check(
         "astm_grades",
-        AstmGradeRow::all().iter().map(|r| r.provenance).collect(),
+        AstmGradeRow::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "iso_3506_1_classes",
@@ -625,6 +727,57 @@ fn provenance_of_every_row() {
     check(
         "nuts_metric",
         Nut::all_metric().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "nut_grades_inch",
+        NutGradeRow::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "nut_grades_metric",
+        NutGradeRow::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "nut_pairings",
+        NutPairing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "astm_grades_metric",
+        AstmGradeRow::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "design_stresses_inch",
+        DesignStress::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "design_stresses_metric",
+        DesignStress::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "shear_ratios",
+        ShearRatio::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "published_loads",
+        PublishedLoad::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "head_marks",
+        HeadMark::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "washers_inch",

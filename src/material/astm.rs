@@ -8,8 +8,8 @@ use crate::error::Error;
 use crate::tables::grades::AstmGradeRow;
 use crate::units::Length;
 
-/// Bolt grades of ASTM A307, A449, F3125 (A325, A490 and their twist-off kinds), A354, A193, A574
-/// and F593.
+/// Bolt grades of ASTM A307, A449, F3125 (A325, A490, their twist-off kinds and metric sisters), A354,
+/// A193, A574, F593 and F568M (withdrawn 2012).
 ///
 /// Types of a standard that differ in steel and not in strength (weathering steel) are grades of
 /// their own here: their marks differ, and they need nuts and washers of their own kind.
@@ -112,10 +112,36 @@ pub enum AstmGrade {
     F593Group6Ht,
     /// F593 alloy group 7 AH: precipitation hardening 630.
     F593Group7Ah,
+    /// F568M class 4.6.
+    F568m4_6,
+    /// F568M class 4.8.
+    F568m4_8,
+    /// F568M class 5.8.
+    F568m5_8,
+    /// F568M class 8.8, from M16.
+    F568m8_8,
+    /// F568M class 8.8 of low carbon boron steel.
+    F568m8_8Boron,
+    /// F568M class 8.8.3: weathering steel.
+    F568m8_8_3,
+    /// F568M class 9.8.
+    F568m9_8,
+    /// F568M class 10.9.
+    F568m10_9,
+    /// F568M class 10.9 of medium carbon alloy steel.
+    F568m10_9Alloy,
+    /// F568M class 10.9.3: weathering steel.
+    F568m10_9_3,
+    /// F568M class 12.9.
+    F568m12_9,
+    /// F3125 grade A325M: metric heavy hex structural bolts, class 8.8.
+    F3125A325m,
+    /// F3125 grade A490M: metric heavy hex structural bolts, class 10.9.
+    F3125A490m,
 }
 
 /// The names as the trade writes them, without "ASTM"; the table has the same.
-pub(super) const NAMES: [(AstmGrade, &str); 43] = [
+pub(super) const NAMES: [(AstmGrade, &str); 56] = [
     (AstmGrade::A307A, "A307 A"),
     (AstmGrade::A307B, "A307 B"),
     (AstmGrade::A449Type1, "A449 type 1"),
@@ -159,6 +185,19 @@ pub(super) const NAMES: [(AstmGrade, &str); 43] = [
     (AstmGrade::F593Group6H, "F593 group 6 H"),
     (AstmGrade::F593Group6Ht, "F593 group 6 HT"),
     (AstmGrade::F593Group7Ah, "F593 group 7 AH"),
+    (AstmGrade::F568m4_6, "F568M 4.6"),
+    (AstmGrade::F568m4_8, "F568M 4.8"),
+    (AstmGrade::F568m5_8, "F568M 5.8"),
+    (AstmGrade::F568m8_8, "F568M 8.8"),
+    (AstmGrade::F568m8_8Boron, "F568M 8.8 boron"),
+    (AstmGrade::F568m8_8_3, "F568M 8.8.3"),
+    (AstmGrade::F568m9_8, "F568M 9.8"),
+    (AstmGrade::F568m10_9, "F568M 10.9"),
+    (AstmGrade::F568m10_9Alloy, "F568M 10.9 alloy"),
+    (AstmGrade::F568m10_9_3, "F568M 10.9.3"),
+    (AstmGrade::F568m12_9, "F568M 12.9"),
+    (AstmGrade::F3125A325m, "F3125 A325M"),
+    (AstmGrade::F3125A490m, "F3125 A490M"),
 ];
 
 impl AstmGrade {
@@ -200,9 +239,10 @@ impl AstmGrade {
 pub(super) fn rows(
     grade: AstmGrade,
     diameter: Length,
-) -> impl Iterator<Item = (Sizes, BoltStrength)> {
-    AstmGradeRow::all()
+) -> impl Iterator<Item = (Sizes, BoltStrength)> + Clone {
+    AstmGradeRow::all_inch()
         .iter()
+        .chain(AstmGradeRow::all_metric())
         .filter(move |row| row.grade == grade)
         .map(move |row| {
             let sizes = Sizes {

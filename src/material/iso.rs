@@ -82,7 +82,7 @@ impl PropertyClass {
 pub(super) fn rows(
     class: PropertyClass,
     diameter: Length,
-) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+) -> impl Iterator<Item = (Sizes, BoltStrength)> + Clone {
     PropertyClassRow::all()
         .iter()
         .filter(move |row| row.class == class)

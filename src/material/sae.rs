@@ -103,7 +103,7 @@ pub(super) fn rows(
     grade: SaeGrade,
     diameter: Length,
     length: Option<Length>,
-) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+) -> impl Iterator<Item = (Sizes, BoltStrength)> + Clone {
     let length = length.map(nanometres);
     let is_for = move |row: &&SaeGradeRow| match length {
         None => row.length_over.is_none(),

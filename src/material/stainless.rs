@@ -172,7 +172,7 @@ impl StainlessClass {
 pub(super) fn rows(
     class: StainlessClass,
     diameter: Length,
-) -> impl Iterator<Item = (Sizes, BoltStrength)> {
+) -> impl Iterator<Item = (Sizes, BoltStrength)> + Clone {
     StainlessClassRow::all()
         .iter()
         .filter(move |row| row.class == class)

@@ -526,6 +526,39 @@ impl ScrewSeries {
             });
         steps.chain(lengths)
     }
+
+    /// The shortest stock length that is at least so long.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] if the product is not stocked so long, or for a length that is not positive
+    /// and finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"1/2-13 UNC".parse()?)?;
+    /// assert_eq!(screws.stock_length_at_least(inches(2.3))?, inches(2.5));
+    /// assert_eq!(screws.stock_length_at_least(inches(2.5))?, inches(2.5));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn stock_length_at_least(&self, length: Length) -> Result<Length, Error> {
+        positive("screw length", length)?;
+        let mut longest = Length::default();
+        for stocked in self.stock_lengths() {
+            if stocked >= length - SAME_LENGTH {
+                return Ok(stocked);
+            }
+            longest = stocked;
+        }
+        let quantity = format!("stock length of {} in {}", self.product, self.thread);
+        Err(out_of_range(
+            quantity,
+            length,
+            Allowed::AtMost(longest.into()),
+        ))
+    }
 }
 
 impl fmt::Display for ScrewSeries {

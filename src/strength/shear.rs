@@ -243,15 +243,18 @@ fn aisc_stress(edition: AiscEdition, strength: &BoltStrength, in_shank: bool) ->
         G::A325To2014
         | G::F3125A325Type1
         | G::F3125A325Type3
+        | G::F3125A325m
         | G::F3125F1852Type1
         | G::F3125F1852Type3 => group_120,
-        G::F3125A490Type1 | G::F3125A490Type3 | G::F3125F2280Type1 | G::F3125F2280Type3 => {
-            ksi(if old {
-                pick(60.0, 75.0)
-            } else {
-                pick(68.0, 84.0)
-            })
-        }
+        G::F3125A490Type1
+        | G::F3125A490m
+        | G::F3125A490Type3
+        | G::F3125F2280Type1
+        | G::F3125F2280Type3 => ksi(if old {
+            pick(60.0, 75.0)
+        } else {
+            pick(68.0, 84.0)
+        }),
         G::A354Bc if !old && group_120 < threaded_part => group_120,
         _ => threaded_part,
     }

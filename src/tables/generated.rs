@@ -1,11 +1,15 @@
 //! Arrays written from `tables/*.csv` by `tests/tables_are_current.rs`. Not edited by hand.
 
 pub(super) mod astm_grades;
+pub(super) mod astm_grades_metric;
 pub(super) mod clearance_holes_inch;
 pub(super) mod clearance_holes_metric;
+pub(super) mod design_stresses_inch;
+pub(super) mod design_stresses_metric;
 pub(super) mod embedments;
 pub(super) mod friction_classes;
 pub(super) mod friction_surfaces;
+pub(super) mod head_marks;
 pub(super) mod hex_cap_screw_full_thread_inch;
 pub(super) mod hex_cap_screw_length_tolerances_inch;
 pub(super) mod hex_cap_screw_stock_lengths_inch;
@@ -15,15 +19,20 @@ pub(super) mod iso_3506_1_classes;
 pub(super) mod iso_898_1_classes;
 pub(super) mod length_tolerances_metric;
 pub(super) mod nut_factors;
+pub(super) mod nut_grades_inch;
+pub(super) mod nut_grades_metric;
+pub(super) mod nut_pairings;
 pub(super) mod nuts_inch;
 pub(super) mod nuts_metric;
 pub(super) mod ply_bearing_strengths;
 pub(super) mod ply_materials;
 pub(super) mod prevailing_torques_inch;
 pub(super) mod prevailing_torques_metric;
+pub(super) mod published_loads;
 pub(super) mod sae_j429_grades;
 pub(super) mod service_temperatures_c;
 pub(super) mod service_temperatures_f;
+pub(super) mod shear_ratios;
 pub(super) mod sources;
 pub(super) mod stock_lengths_metric;
 pub(super) mod structural_holes_inch;

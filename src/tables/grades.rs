@@ -23,6 +23,10 @@ pub enum HardnessScale {
     RockwellB,
     /// Rockwell C.
     RockwellC,
+    /// Brinell, with a ball of tungsten carbide.
+    Brinell,
+    /// Vickers.
+    Vickers,
 }
 
 /// Which yield property ISO 898-1 states for a class.
@@ -50,7 +54,6 @@ pub enum YieldMeasure {
 /// use shankline::units::ksi;
 /// let row = &SaeGradeRow::all()[0];
 /// assert_eq!(row.tensile_strength, ksi(60.0));
-/// assert_eq!(row.head_marking, Some("none"));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
@@ -98,14 +101,10 @@ pub struct SaeGradeRow {
     pub for_sems: bool,
     /// Material and treatment.
     pub material: &'static str,
-    /// Marking on the head.
-    pub head_marking: Option<&'static str>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
     /// How hardness, elongation and reduction of area are known.
     pub hardness_basis: Basis,
-    /// How the head marking is known.
-    pub head_marking_basis: Basis,
     /// Source of the row.
     pub provenance: Provenance,
 }
@@ -126,9 +125,8 @@ impl SaeGradeRow {
 ///
 /// ```
 /// use shankline::{material::AstmGrade, tables::grades::AstmGradeRow, units::ksi};
-/// let b7: Vec<_> = AstmGradeRow::all().iter().filter(|row| row.grade == AstmGrade::A193B7).collect();
+/// let b7: Vec<_> = AstmGradeRow::all_inch().iter().filter(|row| row.grade == AstmGrade::A193B7).collect();
 /// assert_eq!(b7.len(), 3); // three ranges of size
-/// assert_eq!(b7[0].head_marking, Some("B7"));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
@@ -169,8 +167,6 @@ pub struct AstmGradeRow {
     pub for_hex_screws: bool,
     /// Material and treatment.
     pub material: &'static str,
-    /// Marking of the head, apart from that of the maker.
-    pub head_marking: Option<&'static str>,
     /// Restrictions.
     pub note: Option<&'static str>,
     /// How the proof stress is known.
@@ -181,22 +177,58 @@ pub struct AstmGradeRow {
     pub ductility_basis: Option<Basis>,
     /// How the tempering temperature is known.
     pub tempering_basis: Option<Basis>,
-    /// How the head marking is known.
-    pub head_marking_basis: Option<Basis>,
     /// Source of the row.
     pub provenance: Provenance,
 }
 
 impl AstmGradeRow {
-    /// Every row, standard by standard.
+    /// Every row of inch sizes, standard by standard.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all().len(), 62);
+    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all_inch().len(), 62);
     /// ```
     #[must_use]
-    pub fn all() -> &'static [Self] {
+    pub fn all_inch() -> &'static [Self] {
         &generated::astm_grades::ASTM_GRADES
     }
+
+    /// Every row of metric sizes: F568M and the metric grades of F3125.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::grades::AstmGradeRow::all_metric().len(), 13);
+    /// ```
+    #[must_use]
+    pub fn all_metric() -> &'static [Self] {
+        &generated::astm_grades_metric::ASTM_GRADES_METRIC
+    }
+
+    /// A row with every cell empty that the metric table lacks.
+    pub(super) const BLANK: Self = Self {
+        grade: AstmGrade::A307A,
+        size_from: None,
+        size_over: None,
+        size_thru: None,
+        proof_stress: None,
+        yield_strength: None,
+        tensile_strength: crate::units::ksi(0.0),
+        tensile_strength_max: None,
+        core_hardness_min: None,
+        core_hardness_min_scale: None,
+        core_hardness_max: None,
+        core_hardness_max_scale: None,
+        elongation_min: None,
+        reduction_of_area_min: None,
+        tempering_min: None,
+        product: "",
+        for_hex_screws: false,
+        material: "",
+        note: None,
+        proof_basis: None,
+        hardness_basis: None,
+        ductility_basis: None,
+        tempering_basis: None,
+        provenance: super::known(generated::sources::SOURCES[0], Basis::Memory),
+    };
 }
 
 /// One row of ISO 898-1 Table 3.

@@ -109,7 +109,7 @@ impl ClearanceHole {
     /// let error = ClearanceHole::find(&"2-4.5 UNC".parse()?, HoleFit::Normal).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
-    ///     "2-4.5 UNC is not in the table of clearance holes of that fit; its sizes run from #0 to 1-1/2",
+    ///     "2-4.5 UNC is not in the table of clearance holes of that fit; its sizes run from #0 to 1-1/2, the nearest is 1-1/2",
     /// );
     /// # Ok(())
     /// # }
@@ -127,7 +127,9 @@ impl ClearanceHole {
             .ok_or_else(|| Error::NotInTable {
                 table: "the table of clearance holes of that fit",
                 wanted: thread.to_string(),
-                available: size_range(rows, |hole| hole.size),
+                available: size_range(rows, thread.nominal_diameter(), |hole| {
+                    (hole.nominal_diameter, hole.size)
+                }),
             })
     }
 
@@ -260,7 +262,9 @@ impl StructuralHole {
             .ok_or_else(|| Error::NotInTable {
                 table: "AISC 360 Table J3.3",
                 wanted: thread.to_string(),
-                available: size_range(rows, |hole| hole.size),
+                available: size_range(rows, thread.nominal_diameter(), |hole| {
+                    (hole.nominal_diameter, hole.size)
+                }),
             })
     }
 

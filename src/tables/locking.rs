@@ -126,7 +126,8 @@ impl PrevailingTorque {
     /// let error = PrevailingTorque::for_thread(&"M30".parse()?).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
-    ///     "M30 is not in the table of prevailing torques; its sizes run from M5 to M24",
+    ///     "M30 is not in the table of prevailing torques; its sizes run from M5 to M24, \
+    ///      the nearest is M24",
     /// );
     /// # Ok(())
     /// # }
@@ -149,7 +150,9 @@ impl PrevailingTorque {
             return Err(Error::NotInTable {
                 table: "the table of prevailing torques",
                 wanted: thread.to_string(),
-                available: size_range(all, |row| row.size),
+                available: size_range(all, thread.nominal_diameter(), |row| {
+                    (row.nominal_diameter, row.size)
+                }),
             });
         }
         Ok(rows)

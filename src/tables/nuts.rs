@@ -354,7 +354,7 @@ impl Nut {
     /// let error = Nut::find(NutStyle::Iso7042, &"M4".parse()?).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
-    ///     "M4 is not in the table of ISO 7042 nuts; its sizes run from M5 to M36",
+    ///     "M4 is not in the table of ISO 7042 nuts; its sizes run from M5 to M36, the nearest is M5",
     /// );
     /// # Ok(())
     /// # }
@@ -381,7 +381,11 @@ impl Nut {
                     .find(|nut| nanometres(nut.nominal_diameter) == size)
                     .and_then(|nut| nut.thread_series)
                     .map_or_else(
-                        || size_range(rows, |nut| nut.size),
+                        || {
+                            size_range(rows, thread.nominal_diameter(), |nut| {
+                                (nut.nominal_diameter, nut.size)
+                            })
+                        },
                         |series| format!("at that size it is made with {series} threads"),
                     ),
             })

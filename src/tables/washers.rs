@@ -5,7 +5,7 @@ use core::fmt;
 
 use super::{generated, nanometres, rows_of, size_range};
 use crate::caution::{Caution, Cautions};
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
 use crate::thread::Thread;
@@ -183,8 +183,43 @@ impl Washer {
             .ok_or_else(|| Error::NotInTable {
                 table: "the washer tables",
                 wanted: format!("{} for {thread}", style.label()),
-                available: size_range(rows, |washer| washer.size),
+                available: size_range(rows, thread.nominal_diameter(), |washer| {
+                    (washer.nominal_diameter, washer.size)
+                }),
             })
+    }
+
+    /// The smallest washer of a style whose hole passes a bolt of this diameter, whatever thread the
+    /// washer is made for: a metric bolt through an inch washer, a body larger than its thread.
+    ///
+    /// Counted is the least inside diameter; washers of which it is not known are passed over.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] if no washer of the style is so large, or for a diameter that is not
+    /// positive and finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::passing(WasherStyle::TypeANarrow, millimetres(16.0))?;
+    /// assert_eq!(washer.size, "5/8");
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn passing(style: WasherStyle, diameter: Length) -> Result<&'static Self, Error> {
+        let wanted = nanometres(positive("bolt diameter", diameter)?);
+        let holes = || {
+            let rows = Self::of_style(style).iter();
+            rows.filter_map(|washer| Some((washer, washer.inside_diameter_min?)))
+        };
+        let fits = holes().filter(|(_, hole)| nanometres(*hole) >= wanted);
+        let smallest = fits.min_by_key(|(_, hole)| nanometres(*hole));
+        smallest.map(|(washer, _)| washer).ok_or_else(|| {
+            let largest = holes().fold(Length::default(), |most, (_, hole)| most.max(hole));
+            let quantity = format!("bolt diameter for {}", style.label());
+            out_of_range(quantity, diameter, Allowed::AtMost(largest.into()))
+        })
     }
 
     /// Thickness: minimum, nominal (or the mean where none is printed) and maximum.

@@ -140,6 +140,63 @@ pub(in crate::tables) static ISO3506_1_OLD_A4: Source = Source { key: "iso3506-1
 pub(in crate::tables) static ISO3506_1_RECALLED: Source = Source { key: "iso3506-1-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "tables of mechanical properties", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO3506_1_OLD_C: Source = Source { key: "iso3506-1-old-c", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, martensitic grades", read_in: "an extract of JIS B 1054, which adopts it" };
 pub(in crate::tables) static ISO3506_1_OLD_F: Source = Source { key: "iso3506-1-old-f", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, ferritic grade", read_in: "an extract of JIS B 1054, which adopts it" };
+pub(in crate::tables) static J995: Source = Source { key: "j995", document: "SAE J995", edition: None, locator: "Tables 2 and 3", read_in: "four pages agree on hex coarse; fine, jam and slotted from one scanned reproduction" };
+pub(in crate::tables) static A563_3: Source = Source { key: "a563-3", document: "ASTM A563", edition: None, locator: "Table 3, coarse threads", read_in: "a supplier reproduction; hex and heavy hex confirmed by four pages" };
+pub(in crate::tables) static A563_4: Source = Source { key: "a563-4", document: "ASTM A563", edition: None, locator: "Table 4, fine threads", read_in: "recalled, not read" };
+pub(in crate::tables) static A194: Source = Source { key: "a194", document: "ASTM A194/A194M", edition: None, locator: "proof stress and hardness", read_in: "two supplier reproductions; stresses stated in the footnotes of the table" };
+pub(in crate::tables) static A194_HEX: Source = Source { key: "a194-hex", document: "ASTM A194/A194M", edition: None, locator: "proof stress, hex nuts of grades 2 and 2HM", read_in: "recalled, not read" };
+pub(in crate::tables) static A194_8: Source = Source { key: "a194-8", document: "ASTM A194/A194M", edition: None, locator: "proof stress of grades 8 and 8M", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_2: Source = Source { key: "iso898-2", document: "ISO 898-2", edition: Some("1992"), locator: "table of proof loads", read_in: "proof load over stress area of the load table, the same for every size of a band within rounding" };
+pub(in crate::tables) static ISO898_2_RECALLED: Source = Source { key: "iso898-2-recalled", document: "ISO 898-2", edition: Some("2012"), locator: "Table 5, classes 04, 05 and 9", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_6: Source = Source { key: "iso898-6", document: "ISO 898-6", edition: None, locator: "proof stress and hardness", read_in: "one page; the boundary at 16 mm is hard to read there" };
+pub(in crate::tables) static ISO10684: Source = Source { key: "iso10684", document: "ISO 10684", edition: Some("2004"), locator: "Annex A, M8 and M10", read_in: "one page" };
+pub(in crate::tables) static B18166_STRENGTH: Source = Source { key: "b18166-strength", document: "ASME B18.16.6", edition: Some("2017 and before"), locator: "proof loads of insert nuts, UNC", read_in: "30 cells of one reproduction give these stresses on the stress area" };
+pub(in crate::tables) static ISO898_2_PAIRS: Source = Source { key: "iso898-2-pairs", document: "ISO 898-2", edition: Some("2012"), locator: "Table 1", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_2_PAIR_8: Source = Source { key: "iso898-2-pair-8", document: "ISO 898-2", edition: None, locator: "class 8.8 needs nut class 8 or higher", read_in: "an extract of DIN EN 20898-2" };
+pub(in crate::tables) static J995_PAIRS: Source = Source { key: "j995-pairs", document: "SAE J995", edition: None, locator: "nuts of grade 2 for bolts of grades 1 and 2", read_in: "recalled, not read" };
+pub(in crate::tables) static PAIRS_CHART: Source = Source { key: "pairs-chart", document: "SAE J995, ASTM A563", edition: None, locator: "suitable nuts", read_in: "a supplier strength chart of January 2016" };
+pub(in crate::tables) static A307_NUTS: Source = Source { key: "a307-nuts", document: "ASTM A307", edition: None, locator: "recommended hardware", read_in: "two pages" };
+pub(in crate::tables) static A449_NUTS: Source = Source { key: "a449-nuts", document: "ASTM A449", edition: Some("1993"), locator: "1.4", read_in: "scope text" };
+pub(in crate::tables) static A354_NUTS: Source = Source { key: "a354-nuts", document: "ASTM A354", edition: Some("2000 and 2003"), locator: "1.3", read_in: "scope texts; they allow any nut of higher proof stress" };
+pub(in crate::tables) static F3125_NUTS: Source = Source { key: "f3125-nuts", document: "ASTM F3125", edition: Some("2015"), locator: "Table 1", read_in: "two pages" };
+pub(in crate::tables) static A193_NUTS: Source = Source { key: "a193-nuts", document: "ASTM A193/A193M", edition: None, locator: "nuts for grade B7", read_in: "a supplier product page" };
+pub(in crate::tables) static BOLT_MARKS_CHART: Source = Source { key: "bolt-marks-chart", document: "SAE J429", edition: None, locator: "head marks", read_in: "a laboratory page of bolt head marks (grades 5, 5.2, 7, 8, 8.2); three trade pages agree on 5 and 8" };
+pub(in crate::tables) static BOLT_MARKS_NONE: Source = Source { key: "bolt-marks-none", document: "SAE J429", edition: None, locator: "head marks", read_in: "a grade mark chart (1, 2, 4: none) and the reproduction the grades were read in" };
+pub(in crate::tables) static A193_MARKS: Source = Source { key: "a193-marks", document: "ASTM A193/A193M", edition: None, locator: "grade symbols", read_in: "a grade mark chart reprinted by an engineering office" };
+pub(in crate::tables) static MARKS_RECALLED: Source = Source { key: "marks-recalled", document: "ASTM A193, A325, A354, A449, A490, F593", edition: None, locator: "head marks", read_in: "recalled, not read" };
+pub(in crate::tables) static F3125_MARKS: Source = Source { key: "f3125-marks", document: "ASTM F3125", edition: Some("2015"), locator: "head marks", read_in: "four secondary reproductions that agree" };
+pub(in crate::tables) static A307_MARKS: Source = Source { key: "a307-marks", document: "ASTM A307", edition: None, locator: "head marks", read_in: "two secondary reproductions that agree" };
+pub(in crate::tables) static F593_MARKS: Source = Source { key: "f593-marks", document: "ASTM F593", edition: None, locator: "marks, alloy groups 1 and 2", read_in: "five secondary pages that agree" };
+pub(in crate::tables) static ISO898_1_MARKS: Source = Source { key: "iso898-1-marks", document: "ISO 898-1", edition: Some("2009 and 2013"), locator: "property class as mark", read_in: "two full reproductions; the mark is the class symbol" };
+pub(in crate::tables) static ISO898_1_1999_MARKS: Source = Source { key: "iso898-1-1999-marks", document: "EN ISO 898-1", edition: Some("1999"), locator: "property class as mark", read_in: "a reproduction" };
+pub(in crate::tables) static ISO3506_1_MARKS: Source = Source { key: "iso3506-1-marks", document: "ISO 3506-1", edition: None, locator: "steel group and class as mark", read_in: "an extract of JIS B 1054, which adopts it" };
+pub(in crate::tables) static ISO3506_1_MARKS_RECALLED: Source = Source { key: "iso3506-1-marks-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "steel group and class as mark", read_in: "recalled, not read" };
+pub(in crate::tables) static F568M: Source = Source { key: "f568m", document: "ASTM F568M", edition: Some("2002 and 2007"), locator: "Table 3", read_in: "three secondary pages; withdrawn 2012, ISO 898-1 recommended instead" };
+pub(in crate::tables) static F3125M_RECALLED: Source = Source { key: "f3125m-recalled", document: "ASTM F3125", edition: Some("2015"), locator: "metric grades A325M and A490M", read_in: "recalled, not read" };
+pub(in crate::tables) static AISC_ASD_1989: Source = Source { key: "aisc-asd-1989", document: "AISC ASD Specification", edition: Some("1989"), locator: "Table J3.2", read_in: "a scan of the page" };
+pub(in crate::tables) static AISC360_05_J32: Source = Source { key: "aisc360-05-j32", document: "AISC 360", edition: Some("2005"), locator: "Table J3.2", read_in: "Brockenbrough & Merritt, Structural Steel Designers Handbook, Table 5.16" };
+pub(in crate::tables) static AISC360_10_J32: Source = Source { key: "aisc360-10-j32", document: "AISC 360", edition: Some("2010"), locator: "Table J3.2", read_in: "a scan of the page" };
+pub(in crate::tables) static AISC360_16_J32: Source = Source { key: "aisc360-16-j32", document: "AISC 360", edition: Some("2016"), locator: "Table J3.2", read_in: "recalled, not read" };
+pub(in crate::tables) static AISC360_22_J32: Source = Source { key: "aisc360-22-j32", document: "AISC 360", edition: Some("2022"), locator: "Table J3.2", read_in: "recalled, not read" };
+pub(in crate::tables) static RCSC_1988: Source = Source { key: "rcsc-1988", document: "RCSC Specification for Structural Joints, LRFD", edition: Some("1988"), locator: "Table 2", read_in: "a reproduction of the specification" };
+pub(in crate::tables) static BS5950: Source = Source { key: "bs5950", document: "BS 5950-1", edition: Some("2000"), locator: "Tables 30 and 34", read_in: "a design office sheet" };
+pub(in crate::tables) static EN1993_31: Source = Source { key: "en1993-31", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "a steel design lecture; 400 and 800 MPa also follow from published resistances" };
+pub(in crate::tables) static EN1993_31_RECALLED: Source = Source { key: "en1993-31-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1993_34: Source = Source { key: "en1993-34", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "a European design guide on joints of steel buildings" };
+pub(in crate::tables) static EN1993_34_RECALLED: Source = Source { key: "en1993-34-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_TRADE: Source = Source { key: "ratio-trade", document: "Industrial Fasteners Institute", edition: None, locator: "shear strength as a share of tensile strength", read_in: "three reference pages" };
+pub(in crate::tables) static RATIO_TESTS: Source = Source { key: "ratio-tests", document: "Guide to Design Criteria for Bolted and Riveted Joints", edition: None, locator: "mean of tests", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_SOCKET: Source = Source { key: "ratio-socket", document: "makers of socket screws to ASTM A574", edition: None, locator: "108/180 and 102/170 ksi", read_in: "maker tables" };
+pub(in crate::tables) static RATIO_AN: Source = Source { key: "ratio-an", document: "MIL-HDBK-5J", edition: None, locator: "75 ksi shear of 125 ksi bolts", read_in: "an aviation technical page that cites it" };
+pub(in crate::tables) static RATIO_160: Source = Source { key: "ratio-160", document: "NAS bolt standards", edition: None, locator: "95 ksi shear of 160 ksi bolts", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_8831: Source = Source { key: "ratio-8831", document: "MIL-B-8831B", edition: Some("1982"), locator: "title and 1.1", read_in: "the document" };
+pub(in crate::tables) static RATIO_7838: Source = Source { key: "ratio-7838", document: "MIL-B-7838C", edition: Some("1989"), locator: "scope", read_in: "the document" };
+pub(in crate::tables) static AN_LOADS: Source = Source { key: "an-loads", document: "AN3 to AN20 drawing", edition: None, locator: "tension and shear of alloy steel bolts", read_in: "recalled, not read" };
+pub(in crate::tables) static AN4_SHEAR: Source = Source { key: "an4-shear", document: "AN3 to AN20 drawing", edition: None, locator: "shear of AN4", read_in: "an aviation technical page" };
+pub(in crate::tables) static F835_MAKER: Source = Source { key: "f835-maker", document: "ASTM F835", edition: None, locator: "tension and shear of flat head socket screws", read_in: "a maker table" };
+pub(in crate::tables) static F835_SUPPLIER: Source = Source { key: "f835-supplier", document: "ASTM F835", edition: None, locator: "shear of flat head socket screws", read_in: "a second supplier table; differs from the first by up to 3 %" };
+pub(in crate::tables) static MIL_N_25027_LOADS: Source = Source { key: "mil-n-25027-loads", document: "MIL-N-25027", edition: Some("class II"), locator: "least axial strength of self-locking nuts", read_in: "NASA TM-106943 (1995), Table VI" };
 pub(in crate::tables) static SHIGLEY_8_15: Source = Source { key: "shigley-8-15", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-15, nut factors", read_in: "reproduction of the table in the text of the book" };
 pub(in crate::tables) static K_TRADE_GUIDES: Source = Source { key: "k-trade-guides", document: "fastener trade guides", edition: None, locator: "nut factor of plain bolts", read_in: "four torque guides of fastener suppliers" };
 pub(in crate::tables) static K_DISTRIBUTOR: Source = Source { key: "k-distributor", document: "torque guide of a fastener distributor", edition: Some("2009 to 2014"), locator: "nut factors by finish", read_in: "the guide on the distributor's page; a coating newsletter repeats the zinc value" };
@@ -194,7 +251,7 @@ pub(in crate::tables) static DUCTILE_NAMES: Source = Source { key: "ductile-name
 pub(in crate::tables) static GREY_CLASS_30: Source = Source { key: "grey-class-30", document: "ASTM A48", edition: None, locator: "class 30: the class is the tensile strength in ksi", read_in: "recalled, not read" };
 pub(in crate::tables) static TM106943_BOLTS: Source = Source { key: "tm106943-bolts", document: "NASA TM-106943", edition: Some("1995"), locator: "Tables IV, VII and VIII", read_in: "the report" };
 
-pub(in crate::tables) static SOURCES: [&Source; 191] = [
+pub(in crate::tables) static SOURCES: [&Source; 248] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -333,6 +390,63 @@ pub(in crate::tables) static SOURCES: [&Source; 191] = [
     &ISO3506_1_RECALLED,
     &ISO3506_1_OLD_C,
     &ISO3506_1_OLD_F,
+    &J995,
+    &A563_3,
+    &A563_4,
+    &A194,
+    &A194_HEX,
+    &A194_8,
+    &ISO898_2,
+    &ISO898_2_RECALLED,
+    &ISO898_6,
+    &ISO10684,
+    &B18166_STRENGTH,
+    &ISO898_2_PAIRS,
+    &ISO898_2_PAIR_8,
+    &J995_PAIRS,
+    &PAIRS_CHART,
+    &A307_NUTS,
+    &A449_NUTS,
+    &A354_NUTS,
+    &F3125_NUTS,
+    &A193_NUTS,
+    &BOLT_MARKS_CHART,
+    &BOLT_MARKS_NONE,
+    &A193_MARKS,
+    &MARKS_RECALLED,
+    &F3125_MARKS,
+    &A307_MARKS,
+    &F593_MARKS,
+    &ISO898_1_MARKS,
+    &ISO898_1_1999_MARKS,
+    &ISO3506_1_MARKS,
+    &ISO3506_1_MARKS_RECALLED,
+    &F568M,
+    &F3125M_RECALLED,
+    &AISC_ASD_1989,
+    &AISC360_05_J32,
+    &AISC360_10_J32,
+    &AISC360_16_J32,
+    &AISC360_22_J32,
+    &RCSC_1988,
+    &BS5950,
+    &EN1993_31,
+    &EN1993_31_RECALLED,
+    &EN1993_34,
+    &EN1993_34_RECALLED,
+    &RATIO_TRADE,
+    &RATIO_TESTS,
+    &RATIO_MISES,
+    &RATIO_SOCKET,
+    &RATIO_AN,
+    &RATIO_160,
+    &RATIO_8831,
+    &RATIO_7838,
+    &AN_LOADS,
+    &AN4_SHEAR,
+    &F835_MAKER,
+    &F835_SUPPLIER,
+    &MIL_N_25027_LOADS,
     &SHIGLEY_8_15,
     &K_TRADE_GUIDES,
     &K_DISTRIBUTOR,

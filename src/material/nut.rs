@@ -1,0 +1,429 @@
+//! Grades and classes of nuts, and how strong a nut is on a thread.
+
+use alloc::{format, string::ToString, vec::Vec};
+use core::{fmt, str::FromStr};
+
+use super::names::name_of;
+use super::{Sizes, widest};
+use crate::caution::{Caution, Cautions};
+use crate::error::{Error, out_of_range, positive};
+use crate::source::Provenance;
+use crate::tables::nut_grades::{NutGradeRow, NutShape};
+use crate::thread::Thread;
+use crate::units::{Area, Force, Stress};
+
+/// Grades of nuts of SAE J995, ASTM A563, ASTM A194 and ASME B18.16.6, and classes of ISO 898-2 and
+/// ISO 10684.
+///
+/// Parses from the name it prints, and without the document where the rest is clear: `"A563 DH"`,
+/// `"A194 2H"`.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let grade: NutGrade = "A563 DH".parse()?;
+/// assert_eq!(grade.to_string(), "ASTM A563 DH");
+/// let nut = grade.strength(NutShape::HeavyHex, &"7/8-9 UNC".parse()?)?;
+/// assert_eq!(nut.proof_stress, ksi(175.0));
+/// assert_eq!(nut.proof_stress_overtapped, Some(ksi(150.0)));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum NutGrade {
+    /// SAE J995 grade 2.
+    SaeJ995Grade2,
+    /// SAE J995 grade 5.
+    SaeJ995Grade5,
+    /// SAE J995 grade 8.
+    SaeJ995Grade8,
+    /// ASTM A563 O.
+    AstmA563O,
+    /// ASTM A563 A.
+    AstmA563A,
+    /// ASTM A563 B.
+    AstmA563B,
+    /// ASTM A563 D.
+    AstmA563D,
+    /// ASTM A563 DH.
+    AstmA563Dh,
+    /// ASTM A563 DH3: weathering steel.
+    AstmA563Dh3,
+    /// ASTM A563 C.
+    AstmA563C,
+    /// ASTM A563 C3: weathering steel.
+    AstmA563C3,
+    /// ASTM A194 2H.
+    AstmA194_2h,
+    /// ASTM A194 7.
+    AstmA194_7,
+    /// ASTM A194 2HM.
+    AstmA194_2hm,
+    /// ASTM A194 2.
+    AstmA194_2,
+    /// ASTM A194 1.
+    AstmA194_1,
+    /// ASTM A194 8 class 1: stainless steel 304.
+    AstmA194_8Class1,
+    /// ASTM A194 8M class 1: stainless steel 316.
+    AstmA194_8mClass1,
+    /// ASME B18.16.6 grade N2: insert lock nuts.
+    AsmeB18_16_6GradeN2,
+    /// ASME B18.16.6 grade N5: insert lock nuts.
+    AsmeB18_16_6GradeN5,
+    /// ASME B18.16.6 grade N8: insert lock nuts.
+    AsmeB18_16_6GradeN8,
+    /// ISO 898-2 class 4.
+    Iso898_2Class4,
+    /// ISO 898-2 class 5.
+    Iso898_2Class5,
+    /// ISO 898-2 class 6.
+    Iso898_2Class6,
+    /// ISO 898-2 class 8.
+    Iso898_2Class8,
+    /// ISO 898-2 class 10.
+    Iso898_2Class10,
+    /// ISO 898-2 class 12.
+    Iso898_2Class12,
+    /// ISO 898-2 class 9.
+    Iso898_2Class9,
+    /// ISO 898-2 class 04: thin nuts.
+    Iso898_2Class04,
+    /// ISO 898-2 class 05: thin nuts.
+    Iso898_2Class05,
+    /// ISO 10684 class 5Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    Iso10684Class5z,
+    /// ISO 10684 class 6Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    Iso10684Class6z,
+    /// ISO 10684 class 8Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    Iso10684Class8z,
+    /// ISO 10684 class 9Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    Iso10684Class9z,
+    /// ISO 10684 class 10Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    Iso10684Class10z,
+}
+
+/// The names as the table has them.
+const NAMES: [(NutGrade, &str); 35] = [
+    (NutGrade::SaeJ995Grade2, "SAE J995 grade 2"),
+    (NutGrade::SaeJ995Grade5, "SAE J995 grade 5"),
+    (NutGrade::SaeJ995Grade8, "SAE J995 grade 8"),
+    (NutGrade::AstmA563O, "ASTM A563 O"),
+    (NutGrade::AstmA563A, "ASTM A563 A"),
+    (NutGrade::AstmA563B, "ASTM A563 B"),
+    (NutGrade::AstmA563D, "ASTM A563 D"),
+    (NutGrade::AstmA563Dh, "ASTM A563 DH"),
+    (NutGrade::AstmA563Dh3, "ASTM A563 DH3"),
+    (NutGrade::AstmA563C, "ASTM A563 C"),
+    (NutGrade::AstmA563C3, "ASTM A563 C3"),
+    (NutGrade::AstmA194_2h, "ASTM A194 2H"),
+    (NutGrade::AstmA194_7, "ASTM A194 7"),
+    (NutGrade::AstmA194_2hm, "ASTM A194 2HM"),
+    (NutGrade::AstmA194_2, "ASTM A194 2"),
+    (NutGrade::AstmA194_1, "ASTM A194 1"),
+    (NutGrade::AstmA194_8Class1, "ASTM A194 8 class 1"),
+    (NutGrade::AstmA194_8mClass1, "ASTM A194 8M class 1"),
+    (NutGrade::AsmeB18_16_6GradeN2, "ASME B18.16.6 grade N2"),
+    (NutGrade::AsmeB18_16_6GradeN5, "ASME B18.16.6 grade N5"),
+    (NutGrade::AsmeB18_16_6GradeN8, "ASME B18.16.6 grade N8"),
+    (NutGrade::Iso898_2Class4, "ISO 898-2 class 4"),
+    (NutGrade::Iso898_2Class5, "ISO 898-2 class 5"),
+    (NutGrade::Iso898_2Class6, "ISO 898-2 class 6"),
+    (NutGrade::Iso898_2Class8, "ISO 898-2 class 8"),
+    (NutGrade::Iso898_2Class10, "ISO 898-2 class 10"),
+    (NutGrade::Iso898_2Class12, "ISO 898-2 class 12"),
+    (NutGrade::Iso898_2Class9, "ISO 898-2 class 9"),
+    (NutGrade::Iso898_2Class04, "ISO 898-2 class 04"),
+    (NutGrade::Iso898_2Class05, "ISO 898-2 class 05"),
+    (NutGrade::Iso10684Class5z, "ISO 10684 class 5Z"),
+    (NutGrade::Iso10684Class6z, "ISO 10684 class 6Z"),
+    (NutGrade::Iso10684Class8z, "ISO 10684 class 8Z"),
+    (NutGrade::Iso10684Class9z, "ISO 10684 class 9Z"),
+    (NutGrade::Iso10684Class10z, "ISO 10684 class 10Z"),
+];
+
+/// Strength of a nut on a thread.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "M12".parse()?;
+/// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread)?;
+/// assert_eq!(nut.proof_stress, megapascals(880.0));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct NutStrength {
+    /// Grade.
+    pub grade: NutGrade,
+    /// Shape.
+    pub shape: NutShape,
+    /// Proof stress: what the nut must bear on a hard mandrel without stripping, over the tensile
+    /// stress area of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub proof_stress: Stress,
+    /// The same for a nut tapped oversize for hot-dip galvanised bolts, where the standard gives it.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub proof_stress_overtapped: Option<Stress>,
+    /// Restrictions.
+    pub note: Option<&'static str>,
+    /// Source of the proof stress.
+    pub provenance: Provenance,
+}
+
+impl NutStrength {
+    /// Proof load of the nut on this thread: proof stress times [`Thread::tensile_stress_area`].
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::units::pound_force;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // ASTM A194 prints 24 830 lbf, from an area of 0.1419 in2.
+    /// let thread: Thread = "1/2-13 UNC".parse()?;
+    /// let nut = NutGrade::AstmA194_2h.strength(NutShape::HeavyHex, &thread)?;
+    /// assert!((nut.proof_load(&thread).get::<pound_force>() - 24_830.0).abs() < 5.0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn proof_load(&self, thread: &Thread) -> Force {
+        self.proof_stress * thread.tensile_stress_area()
+    }
+
+    /// The same on a given area, such as the printed one.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for an area that is not positive and finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let nut = NutGrade::Iso898_2Class10.strength(NutShape::Style1, &"M16".parse()?)?;
+    /// // ISO 898-2 prints 164 900 N.
+    /// let load = nut.proof_load_on(square_millimetres(157.0))?;
+    /// assert!((load - newtons(164_850.0)).abs() < newtons(1e-6));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn proof_load_on(&self, area: Area) -> Result<Force, Error> {
+        Ok(self.proof_stress * positive("tensile stress area", area)?)
+    }
+
+    /// What the user of this strength must be told.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let nut = NutGrade::Iso898_2Class9.strength(NutShape::Style2, &"M12".parse()?)?;
+    /// assert_eq!(nut.cautions().iter().count(), 1); // recalled
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory("nut strength", self.provenance))
+    }
+}
+
+impl NutGrade {
+    /// Every grade.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(NutGrade::all().any(|grade| grade == NutGrade::AstmA194_2h));
+    /// ```
+    pub fn all() -> impl Iterator<Item = Self> {
+        NAMES.iter().map(|(grade, _)| *grade)
+    }
+
+    /// Strength of a nut of this grade and shape on a thread.
+    ///
+    /// Sources: SAE J995, ASTM A563 Tables 3 and 4, ASTM A194, ISO 898-2, ISO 10684 Annex A; the row
+    /// says which and how it is known.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if the standard has no such shape in this grade, or not for such threads;
+    /// the message lists what it has. [`Error::OutOfRange`] if it does not cover the size.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // A jam nut carries 60 % of a full one.
+    /// let thread: Thread = "5/8-11 UNC".parse()?;
+    /// let full = NutGrade::SaeJ995Grade8.strength(NutShape::Hex, &thread)?;
+    /// let thin = NutGrade::SaeJ995Grade8.strength(NutShape::HexJam, &thread)?;
+    /// assert_eq!(thin.proof_stress, 0.6 * full.proof_stress);
+    /// let error = NutGrade::SaeJ995Grade8.strength(NutShape::HeavyHex, &thread).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "heavy hex nut of SAE J995 grade 8 is not in the table of nut strengths; \
+    ///      shapes of that grade: hex, hex flange, hex jam, heavy hex jam, hex slotted",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn strength(self, shape: NutShape, thread: &Thread) -> Result<NutStrength, Error> {
+        let of_grade = rows().filter(|row| row.grade == self);
+        let of_shape = of_grade.clone().filter(|row| row.shape == shape);
+        let of_thread = of_shape.clone().filter(|row| row.threads.covers(thread));
+        let diameter = thread.nominal_diameter();
+        let sizes = |row: &NutGradeRow| Sizes {
+            from: row.size_from,
+            over: row.size_over,
+            thru: Some(row.size_thru),
+        };
+        if let Some(row) = of_thread.clone().find(|row| sizes(row).cover(diameter)) {
+            return Ok(NutStrength {
+                grade: self,
+                shape,
+                proof_stress: row.proof_stress,
+                proof_stress_overtapped: row.proof_stress_overtapped,
+                note: row.note,
+                provenance: row.provenance,
+            });
+        }
+        let not_in_table = |what: &str, known: Vec<&str>| Error::NotInTable {
+            table: "the table of nut strengths",
+            wanted: format!("{shape} nut of {self}"),
+            available: format!("{what} of that grade: {}", known.join(", ")),
+        };
+        if of_shape.clone().next().is_none() {
+            let shapes = unique(of_grade.map(|row| row.shape.label()));
+            return Err(not_in_table("shapes", shapes));
+        }
+        if of_thread.clone().next().is_none() {
+            let threads = unique(of_shape.map(|row| row.threads.label()));
+            return Err(Error::NotInTable {
+                table: "the table of nut strengths",
+                wanted: format!("{shape} nut of {self} with a thread {thread}"),
+                available: format!("its threads are {}", threads.join("; ")),
+            });
+        }
+        Err(out_of_range(
+            format!("nominal diameter for a {shape} nut of {self}"),
+            diameter,
+            widest(of_thread.map(sizes), diameter),
+        ))
+    }
+}
+
+fn rows() -> impl Iterator<Item = &'static NutGradeRow> + Clone {
+    NutGradeRow::all_inch()
+        .iter()
+        .chain(NutGradeRow::all_metric())
+}
+
+fn unique<'a>(names: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
+    let mut found = Vec::new();
+    for name in names {
+        if !found.contains(&name) {
+            found.push(name);
+        }
+    }
+    found
+}
+
+impl fmt::Display for NutGrade {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(name_of(&NAMES, *self))
+    }
+}
+
+impl FromStr for NutGrade {
+    type Err = Error;
+    fn from_str(text: &str) -> Result<Self, Error> {
+        let plain = text.trim();
+        let is = |name: &str| {
+            let short = name.split_once(' ').map_or(name, |(_, rest)| rest);
+            name.eq_ignore_ascii_case(plain) || short.eq_ignore_ascii_case(plain)
+        };
+        let found = NAMES.iter().find(|(_, name)| is(name));
+        found
+            .map(|(grade, _)| *grade)
+            .ok_or_else(|| Error::UnknownName {
+                what: "nut grade",
+                text: text.to_string(),
+                known: unique(NAMES.iter().map(|(_, name)| *name)).join(", "),
+            })
+    }
+}
+
+#[cfg(feature = "serde")]
+mod serde_text {
+    use super::NutGrade;
+    use alloc::string::String;
+
+    impl serde::Serialize for NutGrade {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            serializer.collect_str(self)
+        }
+    }
+
+    impl<'de> serde::Deserialize<'de> for NutGrade {
+        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+            String::deserialize(deserializer)?
+                .parse()
+                .map_err(serde::de::Error::custom)
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::ksi;
+
+    #[test]
+    fn every_grade_prints_and_reads_back() {
+        for grade in NutGrade::all() {
+            assert_eq!(grade.to_string().parse::<NutGrade>().unwrap(), grade);
+            assert!(rows().any(|row| row.grade == grade), "{grade}");
+        }
+        assert!("A563".parse::<NutGrade>().is_err());
+    }
+
+    #[test]
+    fn what_is_not_made_is_told_with_what_is() {
+        let ask = |grade: NutGrade, shape, thread: &str| {
+            let error = grade.strength(shape, &thread.parse().unwrap()).unwrap_err();
+            error.to_string()
+        };
+        let size = ask(NutGrade::SaeJ995Grade5, NutShape::Hex, "1-3/4-5 UNC");
+        assert!(
+            size.ends_with("it must be from 6.350 mm (0.2500 in) to 38.100 mm (1.5000 in)"),
+            "{size}"
+        );
+        let thread = ask(NutGrade::AstmA563C, NutShape::HeavyHex, "3/4-16 UNF");
+        assert!(
+            thread.ends_with("its threads are UNC, 8UN and 6UN"),
+            "{thread}"
+        );
+        let small = ask(NutGrade::Iso898_2Class4, NutShape::Style1, "M12");
+        assert!(small.contains("over 16"), "{small}");
+    }
+
+    #[test]
+    fn fine_and_coarse_differ_in_sae_grade_5() {
+        let stress = |thread: &str| {
+            let thread = thread.parse().unwrap();
+            NutGrade::SaeJ995Grade5
+                .strength(NutShape::Hex, &thread)
+                .unwrap()
+                .proof_stress
+        };
+        assert_eq!(stress("1/2-13 UNC"), ksi(120.0));
+        assert_eq!(stress("1/2-20 UNF"), ksi(109.0));
+    }
+}
