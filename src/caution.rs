@@ -51,6 +51,8 @@ pub enum Caution {
         /// The materials it was written for.
         written_for: &'static str,
     },
+    /// Strengths of a material are typical ones, not minima.
+    TypicalStrength,
     /// The preload may pass the fraction of the proof load that was aimed at.
     PreloadAboveTarget {
         /// Greatest preload over proof load.
@@ -190,6 +192,10 @@ impl fmt::Display for Caution {
             } => write!(
                 f,
                 "{method} is written for {written_for}; it is used here by analogy."
+            ),
+            Self::TypicalStrength => f.write_str(
+                "The strengths of this material are typical values and not minima: they are not for \
+                 design.",
             ),
             Self::PreloadAboveTarget { fraction, target } => write!(
                 f,

@@ -13,16 +13,20 @@
 //! # }
 //! ```
 
+use alloc::string::ToString;
+
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::spread::{Spread, ordered};
+use crate::tables::friction::NutFactorRow;
 use crate::units::{Force, Length, Ratio, Torque, percent};
 
 /// The nut factor K of T = K F d, always with its range.
 ///
 /// K is not a friction coefficient: it lumps thread friction, face friction and geometry, and
 /// belongs to one finish, one lubricant and a range of sizes. Published means lie from about 0.09
-/// (anti-seize) to 0.5 (dry plating), and a single condition easily spreads by a third.
+/// (anti-seize) to 0.5 (dry plating), and a single condition easily spreads by a third. What each
+/// publisher gives is in [`tables::friction`](crate::tables::friction).
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -85,6 +89,42 @@ impl NutFactor {
         }
         ordered("nut factor", Spread { min, nominal, max })?;
         Ok(Self { min, nominal, max })
+    }
+
+    /// The nut factor of one row of the tables.
+    ///
+    /// Where the publisher gives the least and the greatest K only, the nominal is the middle
+    /// between them.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the publisher gives a single K: no range is made up for it. Take the
+    /// limits of [`NutFactorRow::across_publishers`], or of a test on your own parts.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::friction::{Condition, NutFactorRow};
+    /// let rows = NutFactorRow::for_condition(Condition::Waxed);
+    /// assert_eq!(
+    ///     NutFactor::from_row(&rows[0]).unwrap_err().to_string(),
+    ///     "no range of K is known for waxed bolts by distributor torque guide: \
+    ///      the publisher gives a single value",
+    /// );
+    /// let rows = NutFactorRow::for_condition(Condition::Moly);
+    /// assert_eq!(NutFactor::from_row(&rows[0]).unwrap().max(), 0.18);
+    /// ```
+    pub fn from_row(row: &NutFactorRow) -> Result<Self, Error> {
+        match (row.k_min, row.k_max) {
+            (Some(min), Some(max)) => {
+                let nominal = row.k_nominal.unwrap_or(f64::midpoint(min, max));
+                Self::new(min, nominal, max)
+            }
+            _ => Err(Error::NoValue {
+                quantity: "range of K",
+                subject: row.to_string(),
+                reason: "the publisher gives a single value",
+            }),
+        }
     }
 
     /// Least K: the highest preload for a torque.

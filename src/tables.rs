@@ -16,6 +16,10 @@
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
 //! | [`strengths`] | stresses of design codes, shear over tension, printed loads |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`friction`] | nut factors, friction classes |
+//! | [`tightening`] | scatter of tightening methods, embedment |
+//! | [`locking`] | prevailing torques of lock nuts, service temperatures |
+//! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and screw heads by their width across flats |
 //!
@@ -24,14 +28,18 @@
 use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
+pub mod friction;
 pub mod grades;
 pub mod head_marks;
 pub mod holes;
+pub mod locking;
 pub mod nut_grades;
 pub mod nuts;
+pub mod plies;
 pub mod screws;
 pub mod strengths;
 pub mod threads;
+pub mod tightening;
 pub mod washers;
 pub mod wrench;
 

@@ -28,7 +28,9 @@ pub use exact_force::{kip, pound_force};
 pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
-pub use uom::si::f64::{Area, Force, Length, Pressure, Ratio, ThermodynamicTemperature, Torque};
+pub use uom::si::f64::{
+    Area, Force, Length, Pressure, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Torque,
+};
 
 /// A stress or a strength: force over area.
 pub type Stress = Pressure;
@@ -106,6 +108,17 @@ pub const fn millimetres(value: f64) -> Length {
     from_base(value * 1e-3)
 }
 
+/// A length in micrometres.
+///
+/// ```
+/// use shankline::units::{micrometres, millimetres};
+/// assert!((micrometres(40.0) - millimetres(0.04)).value.abs() < 1e-18);
+/// ```
+#[must_use]
+pub const fn micrometres(value: f64) -> Length {
+    from_base(value * 1e-6)
+}
+
 /// An area in square inches.
 ///
 /// ```
@@ -163,6 +176,17 @@ pub const fn ksi(value: f64) -> Stress {
     from_base(value * (1000.0 * PSI))
 }
 
+/// A modulus of elasticity in millions of pounds-force per square inch (1000 ksi).
+///
+/// ```
+/// use shankline::uom::si::pressure::gigapascal;
+/// assert!((shankline::units::msi(29.0).get::<gigapascal>() - 199.948).abs() < 1e-3);
+/// ```
+#[must_use]
+pub const fn msi(value: f64) -> Stress {
+    from_base(value * (1e6 * PSI))
+}
+
 /// A stress in megapascals (N/mm2).
 ///
 /// ```
@@ -196,6 +220,18 @@ pub const fn newton_metres(value: f64) -> Torque {
 #[must_use]
 pub const fn pound_force_feet(value: f64) -> Torque {
     from_base(value * (POUND_FORCE * 12.0 * INCH))
+}
+
+/// A torque in pound-force inches, a twelfth of a pound-force foot.
+///
+/// ```
+/// use shankline::units::{pound_force_feet, pound_force_inches};
+/// let difference = pound_force_inches(900.0) - pound_force_feet(75.0);
+/// assert!(difference.value.abs() < 1e-12);
+/// ```
+#[must_use]
+pub const fn pound_force_inches(value: f64) -> Torque {
+    from_base(value * (POUND_FORCE * INCH))
 }
 
 /// A ratio in per cent.
@@ -232,6 +268,18 @@ pub const fn fahrenheit(value: f64) -> ThermodynamicTemperature {
     from_base((value + 459.67) * (5.0 / 9.0))
 }
 
+/// An expansion in millionths per degree Fahrenheit (microinches per inch and degree).
+///
+/// ```
+/// use shankline::uom::si::temperature_coefficient::ppm_per_kelvin;
+/// let steel = shankline::units::ppm_per_fahrenheit(6.5);
+/// assert!((steel.get::<ppm_per_kelvin>() - 11.7).abs() < 1e-9);
+/// ```
+#[must_use]
+pub const fn ppm_per_fahrenheit(value: f64) -> TemperatureCoefficient {
+    from_base(value * 1.8e-6)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -252,6 +300,10 @@ mod tests {
         same(
             Torque::new::<pound_force_inch>(12.0).value,
             pound_force_feet(1.0).value,
+        );
+        same(
+            Torque::new::<pound_force_inch>(1.0).value,
+            pound_force_inches(1.0).value,
         );
         same(
             Torque::new::<pound_force_foot>(1.0).value,

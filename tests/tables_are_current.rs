@@ -171,6 +171,61 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "TapDrill",
         "use crate::tables::holes::TapDrill;",
     ),
+    (
+        "nut_factors",
+        "NutFactorRow",
+        "use crate::tables::friction::{Condition, NutFactorRow};",
+    ),
+    (
+        "friction_classes",
+        "FrictionClassRow",
+        "use crate::tables::friction::{FrictionClass, FrictionClassRow};",
+    ),
+    (
+        "friction_surfaces",
+        "FrictionSurface",
+        "use crate::tables::friction::{FrictionClass, FrictionSurface, Lubrication, Surface};",
+    ),
+    (
+        "tightening_scatter",
+        "TighteningScatter",
+        "use crate::tables::tightening::{TighteningMethod, TighteningScatter};",
+    ),
+    (
+        "embedments",
+        "Embedment",
+        "use crate::tables::tightening::{Embedment, LoadDirection};",
+    ),
+    (
+        "prevailing_torques_inch",
+        "PrevailingTorque",
+        "use crate::tables::locking::{PrevailingTorque, PrevailingTorqueKind};\nuse crate::tables::nuts::Locking;",
+    ),
+    (
+        "prevailing_torques_metric",
+        "PrevailingTorque",
+        "use crate::tables::locking::{PrevailingTorque, PrevailingTorqueKind};",
+    ),
+    (
+        "service_temperatures_c",
+        "ServiceTemperature",
+        "use crate::tables::locking::{ServiceTemperature, TemperatureLimited};",
+    ),
+    (
+        "service_temperatures_f",
+        "ServiceTemperature",
+        "use crate::tables::locking::{ServiceTemperature, TemperatureLimited};",
+    ),
+    (
+        "ply_materials",
+        "PlyMaterial",
+        "use crate::tables::plies::{PlyMaterial, StrengthKind};",
+    ),
+    (
+        "ply_bearing_strengths",
+        "PlyBearing",
+        "use crate::tables::plies::PlyBearing;",
+    ),
 ];
 
 /// Columns whose cells are the variants of an enum: column, table prefix, enum.
@@ -207,10 +262,25 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("tolerance_grade", "length_tol", "ToleranceGrade"),
     ("fit", "clearance_holes", "HoleFit"),
     ("editions", "structural_holes", "HoleEditions"),
+    ("condition", "nut_factors", "Condition"),
+    ("class", "friction", "FrictionClass"),
+    ("surface", "friction_surfaces", "Surface"),
+    ("lubrication", "friction_surfaces", "Lubrication"),
+    ("method", "tightening", "TighteningMethod"),
+    ("load", "embedments", "LoadDirection"),
+    ("kind", "prevailing", "PrevailingTorqueKind"),
+    ("locking", "prevailing", "Locking"),
+    ("element", "service_temp", "TemperatureLimited"),
+    ("strength_kind", "ply", "StrengthKind"),
 ];
 
-/// Column ending, the constructor of its quantity.
+/// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.
 const UNITS: &[(&str, &str)] = &[
+    ("_lbf_in", "pound_force_inches"),
+    ("_nm", "newton_metres"),
+    ("_ppm_per_f", "ppm_per_fahrenheit"),
+    ("_um", "micrometres"),
+    ("_msi", "msi"),
     ("_in2", "square_inches"),
     ("_mm2", "square_millimetres"),
     ("_in", "inches"),

@@ -7,29 +7,35 @@ mod support;
 use shankline::{
     material::{BoltGrade, NutGrade},
     tables::{
+        friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
         holes::{ClearanceHole, StructuralHole, TapDrill},
+        locking::{PrevailingTorque, ServiceTemperature},
         nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
+        plies::{PlyBearing, PlyMaterial},
         screws::{
             CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
             StockLength, StockStep,
         },
         strengths::{DesignStress, PublishedLoad, ShearRatio},
         threads::{MetricThread, UnifiedThread},
+        tightening::{Embedment, TighteningScatter},
         washers::Washer,
     },
     units::{
-        Area, Force, Length, Ratio, Stress, ThermodynamicTemperature, kip_per_square_inch,
-        pound_force,
+        Area, Force, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature,
+        Torque, kip_per_square_inch, pound_force, pound_force_inch,
     },
     uom::si::{
         area::{square_inch, square_millimeter},
-        length::{inch, millimeter},
+        length::{inch, micrometer, millimeter},
         pressure::megapascal,
         ratio::percent,
+        temperature_coefficient::ppm_per_kelvin,
         thermodynamic_temperature::{degree_celsius, degree_fahrenheit},
+        torque::newton_meter,
     },
 };
 use support::{decimals, table};
@@ -48,6 +54,8 @@ impl IntoCell for Length {
     fn cell(self, column: &str) -> Cell {
         Cell::Number(Some(if column.ends_with("_in") {
             self.get::<inch>()
+        } else if column.ends_with("_um") {
+            self.get::<micrometer>()
         } else {
             assert!(column.ends_with("_mm"), "{column}");
             self.get::<millimeter>()
@@ -70,10 +78,30 @@ impl IntoCell for Stress {
     fn cell(self, column: &str) -> Cell {
         Cell::Number(Some(if column.ends_with("_ksi") {
             self.get::<kip_per_square_inch>()
+        } else if column.ends_with("_msi") {
+            self.get::<kip_per_square_inch>() / 1000.0
         } else {
             assert!(column.ends_with("_mpa"), "{column}");
             self.get::<megapascal>()
         }))
+    }
+}
+
+impl IntoCell for Torque {
+    fn cell(self, column: &str) -> Cell {
+        Cell::Number(Some(if column.ends_with("_lbf_in") {
+            self.get::<pound_force_inch>()
+        } else {
+            assert!(column.ends_with("_nm"), "{column}");
+            self.get::<newton_meter>()
+        }))
+    }
+}
+
+impl IntoCell for TemperatureCoefficient {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_ppm_per_f"), "{column}");
+        Cell::Number(Some(self.get::<ppm_per_kelvin>() / 1.8))
     }
 }
 
@@ -180,6 +208,88 @@ macro_rules! columns {
     ($row:ty; $($field:ident $column:literal),* $(,)?) => {
         &[$(($column, &|row: &$row| row.$field.cell($column))),*]
     };
+}
+
+#[test]
+fn friction() {
+    read_back(
+        "nut_factors",
+        NutFactorRow::all(),
+        columns![NutFactorRow; publisher "publisher", k_min "k_min", k_nominal "k_nominal",
+            k_max "k_max", note "note"],
+    );
+    read_back(
+        "friction_classes",
+        FrictionClassRow::all(),
+        columns![FrictionClassRow; friction_min "friction_min", friction_max "friction_max"],
+    );
+    read_back(
+        "tightening_scatter",
+        TighteningScatter::all(),
+        columns![TighteningScatter; publisher "publisher", scatter_min "scatter_min_pct",
+            scatter_max "scatter_max_pct", tightening_factor_min "tightening_factor_min",
+            tightening_factor_max "tightening_factor_max", note "note"],
+    );
+    read_back(
+        "embedments",
+        Embedment::all(),
+        columns![Embedment; roughness_from "roughness_from_um",
+            roughness_below "roughness_below_um", thread "thread_um",
+            bearing_face "bearing_face_um", interface "interface_um"],
+    );
+}
+
+#[test]
+fn locking() {
+    read_back(
+        "prevailing_torques_inch",
+        PrevailingTorque::all_inch(),
+        columns![PrevailingTorque; publisher "publisher", size "size",
+            nominal_diameter "nominal_diameter_in", threads_per_inch "threads_per_inch",
+            torque "torque_lbf_in", note "note"],
+    );
+    read_back(
+        "prevailing_torques_metric",
+        PrevailingTorque::all_metric(),
+        columns![PrevailingTorque; publisher "publisher", nut_class "nut_class", size "size",
+            nominal_diameter "nominal_diameter_mm", pitch "pitch_mm", torque "torque_nm"],
+    );
+    read_back(
+        "service_temperatures_c",
+        ServiceTemperature::all_celsius(),
+        columns![ServiceTemperature; publisher "publisher",
+            temperature_min "temperature_min_c", temperature_max "temperature_max_c",
+            note "note"],
+    );
+    read_back(
+        "service_temperatures_f",
+        ServiceTemperature::all_fahrenheit(),
+        columns![ServiceTemperature; publisher "publisher",
+            temperature_min "temperature_min_f", temperature_max "temperature_max_f",
+            note "note"],
+    );
+}
+
+#[test]
+fn plies() {
+    read_back(
+        "ply_materials",
+        PlyMaterial::all(),
+        columns![PlyMaterial; name "name", condition "condition",
+            elastic_modulus_min "elastic_modulus_min_msi",
+            elastic_modulus_max "elastic_modulus_max_msi", poisson_ratio "poisson_ratio",
+            expansion "expansion_ppm_per_f", expansion_from "expansion_from_f",
+            expansion_thru "expansion_thru_f", yield_strength "yield_strength_ksi",
+            tensile_strength "tensile_strength_ksi",
+            tensile_strength_max "tensile_strength_max_ksi",
+            shear_strength "shear_strength_ksi", note "note"],
+    );
+    read_back(
+        "ply_bearing_strengths",
+        PlyBearing::all(),
+        columns![PlyBearing; name "name", edge_distance_ratio "edge_distance_ratio",
+            ultimate_strength "ultimate_strength_ksi", yield_strength "yield_strength_ksi"],
+    );
 }
 
 #[test]
@@ -752,6 +862,71 @@ fn provenance_of_every_row() {
             .iter()
             .map(|r| r.provenance)
             .collect(),
+    );
+    check(
+        "nut_factors",
+        NutFactorRow::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "friction_classes",
+        FrictionClassRow::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "friction_surfaces",
+        FrictionSurface::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "tightening_scatter",
+        TighteningScatter::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "embedments",
+        Embedment::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "prevailing_torques_inch",
+        PrevailingTorque::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "prevailing_torques_metric",
+        PrevailingTorque::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "service_temperatures_c",
+        ServiceTemperature::all_celsius()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "service_temperatures_f",
+        ServiceTemperature::all_fahrenheit()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "ply_materials",
+        PlyMaterial::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "ply_bearing_strengths",
+        PlyBearing::all().iter().map(|r| r.provenance).collect(),
     );
     let table = table("sources");
     for (text, source) in table.rows.iter().zip(Source::all()) {

@@ -3,13 +3,14 @@
 use alloc::{format, string::ToString};
 use core::fmt;
 
+use super::locking::{ServiceTemperature, TemperatureLimited};
 use super::{generated, nanometres, rows_of, size_range};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
 use crate::thread::Thread;
-use crate::units::{Length, ThermodynamicTemperature, celsius};
+use crate::units::{Length, ThermodynamicTemperature};
 
 /// Styles of nut. Inch styles are named as the trade names them, metric ones by their standard.
 ///
@@ -169,11 +170,12 @@ pub enum Locking {
 }
 
 impl Locking {
-    /// Highest service temperature of the locking element, where a standard gives one: 120 C for
+    /// Highest service temperature of the locking element, where ISO 2320 gives one: 120 C for
     /// nonmetallic inserts, 150 C for all-metal nuts.
     ///
-    /// Source: ISO 2320 (2015), scope, reproduced. Earlier editions (1997) let all-metal nuts go
-    /// to 300 C; inserts sold as 250 F nuts (121 C) agree.
+    /// Source: ISO 2320 (2015), scope, by
+    /// [`ServiceTemperature::latest`](super::locking::ServiceTemperature::latest). The edition of
+    /// 1997 let all-metal nuts go to 300 C; inserts sold as 250 F nuts (121 C) agree.
     ///
     /// ```
     /// use shankline::{tables::nuts::Locking, units::celsius};
@@ -181,12 +183,13 @@ impl Locking {
     /// assert_eq!(Locking::None.temperature_max(), None);
     /// ```
     #[must_use]
-    pub const fn temperature_max(self) -> Option<ThermodynamicTemperature> {
-        match self {
-            Self::Insert => Some(celsius(120.0)),
-            Self::AllMetal => Some(celsius(150.0)),
-            Self::None | Self::Slotted | Self::Serrated => None,
-        }
+    pub fn temperature_max(self) -> Option<ThermodynamicTemperature> {
+        let element = match self {
+            Self::Insert => TemperatureLimited::NonmetallicInsert,
+            Self::AllMetal => TemperatureLimited::AllMetalNut,
+            Self::None | Self::Slotted | Self::Serrated => return None,
+        };
+        ServiceTemperature::latest(element, "ISO 2320").and_then(|row| row.temperature_max)
     }
 }
 

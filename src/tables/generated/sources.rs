@@ -197,8 +197,61 @@ pub(in crate::tables) static AN4_SHEAR: Source = Source { key: "an4-shear", docu
 pub(in crate::tables) static F835_MAKER: Source = Source { key: "f835-maker", document: "ASTM F835", edition: None, locator: "tension and shear of flat head socket screws", read_in: "a maker table" };
 pub(in crate::tables) static F835_SUPPLIER: Source = Source { key: "f835-supplier", document: "ASTM F835", edition: None, locator: "shear of flat head socket screws", read_in: "a second supplier table; differs from the first by up to 3 %" };
 pub(in crate::tables) static MIL_N_25027_LOADS: Source = Source { key: "mil-n-25027-loads", document: "MIL-N-25027", edition: Some("class II"), locator: "least axial strength of self-locking nuts", read_in: "NASA TM-106943 (1995), Table VI" };
+pub(in crate::tables) static SHIGLEY_8_15: Source = Source { key: "shigley-8-15", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-15, nut factors", read_in: "reproduction of the table in the text of the book" };
+pub(in crate::tables) static K_TRADE_GUIDES: Source = Source { key: "k-trade-guides", document: "fastener trade guides", edition: None, locator: "nut factor of plain bolts", read_in: "four torque guides of fastener suppliers" };
+pub(in crate::tables) static K_DISTRIBUTOR: Source = Source { key: "k-distributor", document: "torque guide of a fastener distributor", edition: Some("2009 to 2014"), locator: "nut factors by finish", read_in: "the guide on the distributor's page; a coating newsletter repeats the zinc value" };
+pub(in crate::tables) static K_IFI: Source = Source { key: "k-ifi", document: "IFI Fastener Standards", edition: Some("5th ed."), locator: "technical data, tightening torques", read_in: "distributor's reproduction of the torque guide" };
+pub(in crate::tables) static K_NOTES: Source = Source { key: "k-notes", document: "machine design notes", edition: None, locator: "torque and preload", read_in: "one course page" };
+pub(in crate::tables) static K_SUPPLIER: Source = Source { key: "k-supplier", document: "nut factor chart of a fastener maker", edition: None, locator: "finishes, bolt on steel joint", read_in: "the maker's engineering data page" };
+pub(in crate::tables) static K_BICKFORD: Source = Source { key: "k-bickford", document: "Bickford, An Introduction to the Design and Behavior of Bolted Joints", edition: None, locator: "table of nut factors", read_in: "recalled, not read" };
+pub(in crate::tables) static K_BICKFORD_NASSAR: Source = Source { key: "k-bickford-nassar", document: "Bickford and Nassar, Handbook of Bolts and Bolted Joints", edition: Some("1998"), locator: "chapter 2, Table 1, mean nut factors", read_in: "quoted in an engineers' forum" };
+pub(in crate::tables) static EN14399_1: Source = Source { key: "en14399-1", document: "EN 14399-1", edition: None, locator: "k-classes K1 and K2", read_in: "recalled, not read" };
+pub(in crate::tables) static VDI2230_FRICTION: Source = Source { key: "vdi2230-friction", document: "VDI 2230 Part 1", edition: None, locator: "friction classes of threads and bearing faces", read_in: "three reproductions that agree" };
+pub(in crate::tables) static MH_SCATTER: Source = Source { key: "mh-scatter", document: "Machinery's Handbook", edition: None, locator: "accuracy of bolt preload application methods", read_in: "reproduction" };
+pub(in crate::tables) static NSTS_08307_SCATTER: Source = Source { key: "nsts-08307-scatter", document: "NSTS 08307", edition: None, locator: "preload uncertainty by method", read_in: "reproduction of the uncertainties used in NASA practice" };
+pub(in crate::tables) static VDI2230_1986_SCATTER: Source = Source { key: "vdi2230-1986-scatter", document: "VDI 2230", edition: Some("1986"), locator: "scatter of tightening methods", read_in: "supplier's page in the wording of that edition" };
+pub(in crate::tables) static VDI2230_2003_A8: Source = Source { key: "vdi2230-2003-a8", document: "VDI 2230 Part 1", edition: Some("2003"), locator: "Table A8, tightening factors", read_in: "recalled, not read" };
+pub(in crate::tables) static VDI2230_2015_SCATTER: Source = Source { key: "vdi2230-2015-scatter", document: "VDI 2230 Part 1", edition: Some("2015"), locator: "tightening factor, torque from estimated friction", read_in: "supplier's page" };
+pub(in crate::tables) static VDI2230_T5: Source = Source { key: "vdi2230-t5", document: "VDI 2230 Part 1", edition: None, locator: "Table 5, embedment", read_in: "recalled, not read" };
+pub(in crate::tables) static AC43_13_7_2: Source = Source { key: "ac43.13-7-2", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "Table 7-2, prevailing torque for reuse of self-locking nuts", read_in: "page copy of the circular" };
+pub(in crate::tables) static TM1_1500_204_23_6: Source = Source { key: "tm1-1500-204-23-6", document: "US Army TM 1-1500-204-23-6", edition: None, locator: "Table 2-8, breakaway torque of used self-locking nuts", read_in: "page copy of the manual; the fine sizes to 1-1/8 repeat in three other manuals" };
+pub(in crate::tables) static TM10_SERIES: Source = Source { key: "tm10-series", document: "US Army TM 10-4320-346-12&P", edition: None, locator: "Table H-2, locknut breakaway torque", read_in: "page copy of the manual; two other manuals of the series agree" };
+pub(in crate::tables) static TM55_1520_240_23_1: Source = Source { key: "tm55-1520-240-23-1", document: "US Army TM 55-1520-240-23-1", edition: None, locator: "1-13, friction torque of threaded fasteners", read_in: "page copy of the manual" };
+pub(in crate::tables) static MIL_N_25027_RECALLED: Source = Source { key: "mil-n-25027-recalled", document: "MIL-N-25027", edition: None, locator: "maximum locking torque, fine threads", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_16_6_TORQUE: Source = Source { key: "b18.16.6-torque", document: "ASME B18.16.6", edition: None, locator: "prevailing torque of nonmetallic insert nuts, UNC", read_in: "reproduction read in full" };
+pub(in crate::tables) static ISO2320_RECALLED: Source = Source { key: "iso2320-recalled", document: "ISO 2320", edition: Some("1997"), locator: "prevailing torque of property classes 5, 6, 8 and 10", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO2320_1997: Source = Source { key: "iso2320-1997", document: "ISO 2320", edition: Some("1997"), locator: "scope", read_in: "scope note of the edition" };
+pub(in crate::tables) static ISO2320_2008: Source = Source { key: "iso2320-2008", document: "ISO 2320", edition: Some("2008"), locator: "scope", read_in: "scope note of the edition" };
+pub(in crate::tables) static ISO2320_2015: Source = Source { key: "iso2320-2015", document: "ISO 2320", edition: Some("2015"), locator: "scope", read_in: "scope note of the edition" };
+pub(in crate::tables) static DIN985_SCOPE: Source = Source { key: "din985-scope", document: "DIN 985", edition: Some("1987"), locator: "clause 1", read_in: "text of the standard" };
+pub(in crate::tables) static AC43_13_7_64: Source = Source { key: "ac43.13-7-64", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "paragraph 7-64f", read_in: "page copy of the circular" };
+pub(in crate::tables) static AC43_13_PLATING: Source = Source { key: "ac43.13-plating", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "chapter 7, section 4, nut plating", read_in: "page copy of the circular" };
+pub(in crate::tables) static NASM25027_SCOPE: Source = Source { key: "nasm25027-scope", document: "NASM25027", edition: Some("2012"), locator: "1.1, scope", read_in: "first pages of the standard; the text of MIL-DTL-25027H (1997) says the same" };
+pub(in crate::tables) static RP1228: Source = Source { key: "rp1228", document: "NASA RP-1228, Fastener Design Manual", edition: Some("1990"), locator: "platings", read_in: "reproduction of the text" };
+pub(in crate::tables) static RP1228_RECALLED: Source = Source { key: "rp1228-recalled", document: "NASA RP-1228, Fastener Design Manual", edition: Some("1990"), locator: "platings", read_in: "recalled, not read" };
+pub(in crate::tables) static TM106943_CADMIUM: Source = Source { key: "tm106943-cadmium", document: "NASA TM-106943", edition: Some("1995"), locator: "lubricated and cadmium plated fasteners", read_in: "the report" };
+pub(in crate::tables) static TM10_3930_643_20: Source = Source { key: "tm10-3930-643-20", document: "US Army TM 10-3930-643-20", edition: None, locator: "2-12, adhesives", read_in: "page copy of the manual" };
+pub(in crate::tables) static ISO898_SCOPE: Source = Source { key: "iso898-scope", document: "ISO 898-1 and ISO 898-2", edition: None, locator: "scope", read_in: "reproductions of the scope text" };
+pub(in crate::tables) static ISO3506_SCOPE: Source = Source { key: "iso3506-scope", document: "ISO 3506-1", edition: None, locator: "scope and notes on temperature", read_in: "reproduction of the scope text" };
+pub(in crate::tables) static BEER_JOHNSTON_B: Source = Source { key: "beer-johnston-b", document: "Beer and Johnston, Mechanics of Materials", edition: None, locator: "Appendix B, typical properties", read_in: "reproduction of the table" };
+pub(in crate::tables) static CALLISTER_B2: Source = Source { key: "callister-b2", document: "Callister, Materials Science and Engineering", edition: None, locator: "Table B.2, modulus of elasticity", read_in: "reproduction of the table" };
+pub(in crate::tables) static UGURAL_D1: Source = Source { key: "ugural-d1", document: "Ugural, Mechanical Design of Machine Components", edition: None, locator: "Table D.1", read_in: "reproduction of the table" };
+pub(in crate::tables) static HANDBOOK_PROPERTIES: Source = Source { key: "handbook-properties", document: "common handbook values", edition: None, locator: "modulus and expansion of steels", read_in: "recalled, not read" };
+pub(in crate::tables) static SHIGLEY_A_20: Source = Source { key: "shigley-a-20", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "Table A-20, cold drawn bars", read_in: "recalled, not read" };
+pub(in crate::tables) static AS1442_200: Source = Source { key: "as1442-200", document: "AS 1442", edition: None, locator: "design table, hot rolled 1020", read_in: "one page giving 200 and 400 MPa" };
+pub(in crate::tables) static A500: Source = Source { key: "a500", document: "ASTM A500", edition: None, locator: "tensile requirements, grade B", read_in: "four supplier reproductions that agree" };
+pub(in crate::tables) static HDBK5_2_3_1_C1: Source = Source { key: "hdbk5-2.3.1-c1", document: "MIL-HDBK-5", edition: None, locator: "Table 2.3.1.0(c1), 4130 normalized", read_in: "recalled, not read" };
+pub(in crate::tables) static HDBK5_3_6_2_B1: Source = Source { key: "hdbk5-3.6.2-b1", document: "MIL-HDBK-5", edition: None, locator: "Table 3.6.2.0(b1), 6061-T6 sheet", read_in: "recalled, not read" };
+pub(in crate::tables) static HDBK5_3_2_3_B1: Source = Source { key: "hdbk5-3.2.3-b1", document: "MIL-HDBK-5H", edition: Some("1998"), locator: "Table 3.2.3.0(b1), 2024-T3 bare sheet, LT", read_in: "recalled, not read" };
+pub(in crate::tables) static HDBK5_3_7_6_B1: Source = Source { key: "hdbk5-3.7.6-b1", document: "MIL-HDBK-5J", edition: Some("2003"), locator: "Table 3.7.6.0(b1), 7075-T6 sheet", read_in: "aviation page that cites the table" };
+pub(in crate::tables) static HDBK5_5_4_1_B: Source = Source { key: "hdbk5-5.4.1-b", document: "MIL-HDBK-5", edition: None, locator: "Table 5.4.1.0(b), Ti-6Al-4V annealed sheet", read_in: "recalled, not read" };
+pub(in crate::tables) static AA_TYPICAL: Source = Source { key: "aa-typical", document: "Aluminum Association data", edition: None, locator: "typical properties of 6061-T6", read_in: "three pages that agree" };
+pub(in crate::tables) static A193_B8_1: Source = Source { key: "a193-b8-1", document: "ASTM A193", edition: None, locator: "grade B8 class 1", read_in: "reproduction of the strengths (30 and 75 ksi)" };
+pub(in crate::tables) static DUCTILE_NAMES: Source = Source { key: "ductile-names", document: "ASTM A536", edition: None, locator: "grade names: tensile and yield strength in ksi, elongation in per cent", read_in: "the names themselves" };
+pub(in crate::tables) static GREY_CLASS_30: Source = Source { key: "grey-class-30", document: "ASTM A48", edition: None, locator: "class 30: the class is the tensile strength in ksi", read_in: "recalled, not read" };
+pub(in crate::tables) static TM106943_BOLTS: Source = Source { key: "tm106943-bolts", document: "NASA TM-106943", edition: Some("1995"), locator: "Tables IV, VII and VIII", read_in: "the report" };
 
-pub(in crate::tables) static SOURCES: [&Source; 195] = [
+pub(in crate::tables) static SOURCES: [&Source; 248] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -394,4 +447,57 @@ pub(in crate::tables) static SOURCES: [&Source; 195] = [
     &F835_MAKER,
     &F835_SUPPLIER,
     &MIL_N_25027_LOADS,
+    &SHIGLEY_8_15,
+    &K_TRADE_GUIDES,
+    &K_DISTRIBUTOR,
+    &K_IFI,
+    &K_NOTES,
+    &K_SUPPLIER,
+    &K_BICKFORD,
+    &K_BICKFORD_NASSAR,
+    &EN14399_1,
+    &VDI2230_FRICTION,
+    &MH_SCATTER,
+    &NSTS_08307_SCATTER,
+    &VDI2230_1986_SCATTER,
+    &VDI2230_2003_A8,
+    &VDI2230_2015_SCATTER,
+    &VDI2230_T5,
+    &AC43_13_7_2,
+    &TM1_1500_204_23_6,
+    &TM10_SERIES,
+    &TM55_1520_240_23_1,
+    &MIL_N_25027_RECALLED,
+    &B18_16_6_TORQUE,
+    &ISO2320_RECALLED,
+    &ISO2320_1997,
+    &ISO2320_2008,
+    &ISO2320_2015,
+    &DIN985_SCOPE,
+    &AC43_13_7_64,
+    &AC43_13_PLATING,
+    &NASM25027_SCOPE,
+    &RP1228,
+    &RP1228_RECALLED,
+    &TM106943_CADMIUM,
+    &TM10_3930_643_20,
+    &ISO898_SCOPE,
+    &ISO3506_SCOPE,
+    &BEER_JOHNSTON_B,
+    &CALLISTER_B2,
+    &UGURAL_D1,
+    &HANDBOOK_PROPERTIES,
+    &SHIGLEY_A_20,
+    &AS1442_200,
+    &A500,
+    &HDBK5_2_3_1_C1,
+    &HDBK5_3_6_2_B1,
+    &HDBK5_3_2_3_B1,
+    &HDBK5_3_7_6_B1,
+    &HDBK5_5_4_1_B,
+    &AA_TYPICAL,
+    &A193_B8_1,
+    &DUCTILE_NAMES,
+    &GREY_CLASS_30,
+    &TM106943_BOLTS,
 ];

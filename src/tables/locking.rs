@@ -1,0 +1,372 @@
+//! Lock nuts: prevailing torques; service temperatures of locking elements, platings and bolt steels.
+
+use alloc::{string::ToString, vec::Vec};
+
+use super::nuts::Locking;
+use super::{generated, nanometres, size_range};
+use crate::caution::{Caution, Cautions};
+use crate::error::Error;
+use crate::source::{Basis, Provenance};
+use crate::thread::Thread;
+use crate::units::{Length, ThermodynamicTemperature, Torque};
+
+/// Which torque a prevailing torque is. All are measured without load on the bearing face.
+///
+/// ```
+/// use shankline::tables::locking::PrevailingTorqueKind;
+/// assert!(PrevailingTorqueKind::ReuseBreakawayMin.is_for_reuse());
+/// assert!(!PrevailingTorqueKind::FirstRemovalMin.is_for_reuse());
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum PrevailingTorqueKind {
+    /// Greatest torque of the first installation of a new nut.
+    FirstInstallationMax,
+    /// Least torque of the first removal.
+    FirstRemovalMin,
+    /// Least torque of the fifth removal.
+    FifthRemovalMin,
+    /// Greatest torque in any of the cycles of the acceptance test.
+    AnyCycleMax,
+    /// Least torque that keeps a used nut turning, for its reuse.
+    ReuseRunningMin,
+    /// Least torque that starts a used nut, bolt through the nut, for its reuse.
+    ReuseBreakawayMin,
+}
+
+impl PrevailingTorqueKind {
+    /// Whether it is a limit for using a nut again.
+    ///
+    /// ```
+    /// use shankline::tables::locking::PrevailingTorqueKind;
+    /// assert!(PrevailingTorqueKind::ReuseRunningMin.is_for_reuse());
+    /// ```
+    #[must_use]
+    pub const fn is_for_reuse(self) -> bool {
+        matches!(self, Self::ReuseRunningMin | Self::ReuseBreakawayMin)
+    }
+}
+
+/// One prevailing torque of one thread by one publisher.
+///
+/// Publishers measure different things and disagree: the US Army's breakaway torques for reuse are
+/// nearly twice the FAA's running torques. Nothing here blends them.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::tables::locking::{PrevailingTorque, PrevailingTorqueKind};
+/// use shankline::units::pound_force_inches;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let rows = PrevailingTorque::for_thread(&"1/2-13 UNC".parse()?)?;
+/// let first = rows.iter().find(|row| row.kind == PrevailingTorqueKind::FirstInstallationMax);
+/// assert_eq!(first.unwrap().torque, pound_force_inches(204.0)); // ASME B18.16.6
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct PrevailingTorque {
+    /// The authority or standard.
+    pub publisher: &'static str,
+    /// Which torque it is.
+    pub kind: PrevailingTorqueKind,
+    /// The kind of lock nut it holds for; none if for every kind.
+    pub locking: Option<Locking>,
+    /// Property class of the nut; none if for every one.
+    pub nut_class: Option<&'static str>,
+    /// Name of the thread size.
+    pub size: &'static str,
+    /// Nominal thread diameter.
+    pub nominal_diameter: Length,
+    /// Threads per inch of an inch thread.
+    pub threads_per_inch: Option<f64>,
+    /// Pitch of a metric thread.
+    pub pitch: Option<Length>,
+    /// The torque.
+    pub torque: Torque,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl PrevailingTorque {
+    /// Every row for inch threads, by size. 1-14, which the FAA lists, is no thread of
+    /// [`tables::threads`](super::threads), so only this list has it.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_inch().len(), 89);
+    /// ```
+    #[must_use]
+    pub fn all_inch() -> &'static [Self] {
+        &generated::prevailing_torques_inch::PREVAILING_TORQUES_INCH
+    }
+
+    /// Every row for metric threads, by size and property class.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 108);
+    /// ```
+    #[must_use]
+    pub fn all_metric() -> &'static [Self] {
+        &generated::prevailing_torques_metric::PREVAILING_TORQUES_METRIC
+    }
+
+    /// Every publisher's rows for a thread.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if no publisher has the thread; the message gives the sizes.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::locking::PrevailingTorque;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(PrevailingTorque::for_thread(&"M10".parse()?)?.len(), 12); // four classes
+    /// let error = PrevailingTorque::for_thread(&"M30".parse()?).unwrap_err();
+    /// assert_eq!(
+    ///     error.to_string(),
+    ///     "M30 is not in the table of prevailing torques; its sizes run from M5 to M24, \
+    ///      the nearest is M24",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn for_thread(thread: &Thread) -> Result<Vec<&'static Self>, Error> {
+        let size = nanometres(thread.nominal_diameter());
+        let pitch = nanometres(thread.pitch());
+        let all = if thread.is_unified() {
+            Self::all_inch()
+        } else {
+            Self::all_metric()
+        };
+        let rows: Vec<_> = all
+            .iter()
+            .filter(|row| {
+                nanometres(row.nominal_diameter) == size && nanometres(row.thread_pitch()) == pitch
+            })
+            .collect();
+        if rows.is_empty() {
+            return Err(Error::NotInTable {
+                table: "the table of prevailing torques",
+                wanted: thread.to_string(),
+                available: size_range(all, thread.nominal_diameter(), |row| {
+                    (row.nominal_diameter, row.size)
+                }),
+            });
+        }
+        Ok(rows)
+    }
+
+    /// The least torque a used lock nut must show to be used again, as each authority has it.
+    ///
+    /// The authorities disagree, for some mean the running and some the breakaway torque: a cautious
+    /// check takes the larger. Some (US Navy and Air Force) allow no reuse in critical places.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if no authority has the thread: metric threads, and inch threads of
+    /// 1/4 in and less, for which US Army TM 1-1500-204-23-6 has a test by hand.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::locking::PrevailingTorque;
+    /// use shankline::units::pound_force_inches;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let limits = PrevailingTorque::reuse_minimum(&"1/2-20 UNF".parse()?)?;
+    /// assert_eq!(limits.len(), 2);
+    /// assert_eq!((limits[0].publisher, limits[0].torque), ("FAA AC 43.13-1B", pound_force_inches(10.0)));
+    /// assert_eq!(limits[1].torque, pound_force_inches(18.0)); // US Army
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn reuse_minimum(thread: &Thread) -> Result<Vec<&'static Self>, Error> {
+        let mut rows = Self::for_thread(thread)?;
+        rows.retain(|row| row.kind.is_for_reuse());
+        if rows.is_empty() {
+            return Err(Error::NotInTable {
+                table: "the tables of prevailing torque for reuse",
+                wanted: thread.to_string(),
+                available: if thread.is_unified() {
+                    "the US Army rejects a used nut of 1/4 in or less that fingers can run down"
+                        .into()
+                } else {
+                    "they have inch threads only".into()
+                },
+            });
+        }
+        Ok(rows)
+    }
+
+    fn thread_pitch(&self) -> Length {
+        match (self.threads_per_inch, self.pitch) {
+            (Some(n), _) => crate::units::inches(1.0 / n),
+            (None, Some(pitch)) => pitch,
+            (None, None) => crate::units::inches(0.0),
+        }
+    }
+
+    /// What the user of this row must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::tables::locking::PrevailingTorque;
+    /// assert_eq!(PrevailingTorque::all_metric()[0].cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory("prevailing torque", self.provenance))
+    }
+
+    /// A row with every optional cell empty, which the generated arrays complete.
+    pub(super) const BLANK: Self = Self {
+        publisher: "",
+        kind: PrevailingTorqueKind::FirstInstallationMax,
+        locking: None,
+        nut_class: None,
+        size: "",
+        nominal_diameter: crate::units::inches(0.0),
+        threads_per_inch: None,
+        pitch: None,
+        torque: crate::units::newton_metres(0.0),
+        note: None,
+        provenance: super::known(generated::sources::SOURCES[0], Basis::Memory),
+    };
+}
+
+/// What has a service temperature.
+///
+/// ```
+/// use shankline::tables::locking::{ServiceTemperature, TemperatureLimited};
+/// use shankline::units::fahrenheit;
+/// let limit = ServiceTemperature::lowest_max(TemperatureLimited::CadmiumPlating);
+/// assert_eq!(limit, Some(fahrenheit(446.0)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum TemperatureLimited {
+    /// Nylon or fibre insert of a lock nut.
+    NonmetallicInsert,
+    /// All-metal prevailing-torque nut.
+    AllMetalNut,
+    /// Aerospace self-locking nut of the 250 F class.
+    SelfLockingNut250F,
+    /// Aerospace self-locking nut of the 450 F class.
+    SelfLockingNut450F,
+    /// Aerospace self-locking nut of the 800 F class.
+    SelfLockingNut800F,
+    /// Anaerobic thread-locking compound of the usual grades.
+    AnaerobicCompound,
+    /// Cadmium plating.
+    CadmiumPlating,
+    /// Zinc plating.
+    ZincPlating,
+    /// Silver plating.
+    SilverPlating,
+    /// Bolts and nuts of ISO 898.
+    Iso898Steel,
+    /// Stainless bolts and nuts of ISO 3506.
+    Iso3506Stainless,
+    /// Carbon and low-alloy bolt steel in the cold.
+    LowAlloySteel,
+}
+
+/// Limits of the service temperature by one publisher.
+///
+/// ```
+/// use shankline::tables::locking::{ServiceTemperature, TemperatureLimited};
+/// for row in ServiceTemperature::of(TemperatureLimited::AllMetalNut) {
+///     println!("{}: {:?}", row.provenance.source, row.temperature_max);
+/// }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct ServiceTemperature {
+    /// What is limited.
+    pub element: TemperatureLimited,
+    /// Who limits it; the edition is in the source.
+    pub publisher: &'static str,
+    /// Lowest temperature.
+    pub temperature_min: Option<ThermodynamicTemperature>,
+    /// Highest temperature.
+    pub temperature_max: Option<ThermodynamicTemperature>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl ServiceTemperature {
+    /// Rows printed in degrees Celsius.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::locking::ServiceTemperature::all_celsius().len(), 9);
+    /// ```
+    #[must_use]
+    pub fn all_celsius() -> &'static [Self] {
+        &generated::service_temperatures_c::SERVICE_TEMPERATURES_C
+    }
+
+    /// Rows printed in degrees Fahrenheit.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::locking::ServiceTemperature::all_fahrenheit().len(), 11);
+    /// ```
+    #[must_use]
+    pub fn all_fahrenheit() -> &'static [Self] {
+        &generated::service_temperatures_f::SERVICE_TEMPERATURES_F
+    }
+
+    /// What every publisher and edition gives for an element.
+    ///
+    /// ```
+    /// use shankline::tables::locking::{ServiceTemperature, TemperatureLimited};
+    /// assert_eq!(ServiceTemperature::of(TemperatureLimited::NonmetallicInsert).count(), 5);
+    /// ```
+    pub fn of(element: TemperatureLimited) -> impl Iterator<Item = &'static Self> {
+        let rows = Self::all_celsius().iter().chain(Self::all_fahrenheit());
+        rows.filter(move |row| row.element == element)
+    }
+
+    /// The latest edition of one publisher's limits.
+    ///
+    /// ```
+    /// use shankline::tables::locking::{ServiceTemperature, TemperatureLimited};
+    /// use shankline::units::celsius;
+    /// let row = ServiceTemperature::latest(TemperatureLimited::AllMetalNut, "ISO 2320").unwrap();
+    /// assert_eq!(row.temperature_max, Some(celsius(150.0))); // 300 C in 1997
+    /// ```
+    #[must_use]
+    pub fn latest(element: TemperatureLimited, publisher: &str) -> Option<&'static Self> {
+        Self::of(element)
+            .filter(|row| row.publisher == publisher)
+            .max_by_key(|row| row.provenance.source.edition)
+    }
+
+    /// The lowest of the highest temperatures any publisher or edition gives.
+    ///
+    /// ```
+    /// use shankline::tables::locking::{ServiceTemperature, TemperatureLimited};
+    /// use shankline::units::celsius;
+    /// let limit = ServiceTemperature::lowest_max(TemperatureLimited::NonmetallicInsert);
+    /// assert_eq!(limit, Some(celsius(120.0)));
+    /// assert_eq!(ServiceTemperature::lowest_max(TemperatureLimited::LowAlloySteel), None);
+    /// ```
+    #[must_use]
+    pub fn lowest_max(element: TemperatureLimited) -> Option<ThermodynamicTemperature> {
+        Self::of(element)
+            .filter_map(|row| row.temperature_max)
+            .reduce(|a, b| if b < a { b } else { a })
+    }
+
+    /// What the user of this row must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::tables::locking::{ServiceTemperature, TemperatureLimited};
+    /// let mut rows = ServiceTemperature::of(TemperatureLimited::ZincPlating);
+    /// assert_eq!(rows.next().unwrap().cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory("service temperature", self.provenance))
+    }
+}

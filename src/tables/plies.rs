@@ -1,0 +1,260 @@
+//! Materials of plies and members: modulus of elasticity, expansion, strengths, bearing strengths.
+
+use alloc::{string::String, vec::Vec};
+use core::fmt;
+
+use super::{generated, known, rows_of};
+use crate::caution::{Caution, Cautions};
+use crate::error::Error;
+use crate::source::{Basis, Provenance, Source};
+use crate::units::{Stress, TemperatureCoefficient, ThermodynamicTemperature};
+
+/// What the strengths of a ply material are. Only some are minima that a design may rest on.
+///
+/// ```
+/// use shankline::tables::plies::{PlyMaterial, StrengthKind};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = PlyMaterial::find("ASTM A36 steel")?;
+/// assert_eq!(plate.strength_kind, StrengthKind::SpecifiedMinimum);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum StrengthKind {
+    /// Minima of a material standard.
+    SpecifiedMinimum,
+    /// Minima estimated by a textbook.
+    EstimatedMinimum,
+    /// Values of a design table.
+    DesignTable,
+    /// A-basis or S-basis design values.
+    AOrSBasis,
+    /// A-basis design values: 99 % of the material is stronger, with 95 % confidence.
+    ABasis,
+    /// Design values of a report.
+    DesignValue,
+    /// Minima that the name of the grade states.
+    GradeName,
+    /// Typical values, not for design.
+    Typical,
+}
+
+/// A material of plies, or of bolts as members.
+///
+/// The provenance of the row speaks for the yield and tensile strength; the other groups of values
+/// have their own. Values at room temperature.
+///
+/// ```
+/// use shankline::tables::plies::PlyMaterial;
+/// use shankline::units::{ksi, msi};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = PlyMaterial::find("ASTM A36 steel")?;
+/// assert_eq!((plate.elastic_modulus_min, plate.yield_strength), (msi(29.0), Some(ksi(36.0))));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct PlyMaterial {
+    /// Name, unique in the table.
+    pub name: &'static str,
+    /// Form and treatment.
+    pub condition: Option<&'static str>,
+    /// Modulus of elasticity, or the least where the source gives a range.
+    pub elastic_modulus_min: Stress,
+    /// Greatest modulus of elasticity, where the source gives a range.
+    pub elastic_modulus_max: Option<Stress>,
+    /// How the modulus of elasticity is known.
+    pub elastic_modulus_basis: Basis,
+    /// Source of the modulus of elasticity.
+    pub elastic_modulus_source: &'static Source,
+    /// Poisson's ratio.
+    pub poisson_ratio: Option<f64>,
+    /// How Poisson's ratio is known.
+    pub poisson_ratio_basis: Option<Basis>,
+    /// Coefficient of linear expansion.
+    pub expansion: Option<TemperatureCoefficient>,
+    /// Lower end of the temperatures it is the mean for.
+    pub expansion_from: Option<ThermodynamicTemperature>,
+    /// Upper end of the temperatures it is the mean for.
+    pub expansion_thru: Option<ThermodynamicTemperature>,
+    /// How the expansion is known.
+    pub expansion_basis: Option<Basis>,
+    /// Source of the expansion.
+    pub expansion_source: Option<&'static Source>,
+    /// Yield strength.
+    pub yield_strength: Option<Stress>,
+    /// Tensile strength.
+    pub tensile_strength: Option<Stress>,
+    /// Greatest tensile strength the standard allows.
+    pub tensile_strength_max: Option<Stress>,
+    /// Ultimate strength in shear.
+    pub shear_strength: Option<Stress>,
+    /// How the shear strength is known.
+    pub shear_strength_basis: Option<Basis>,
+    /// What the strengths are.
+    pub strength_kind: StrengthKind,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the strengths.
+    pub provenance: Provenance,
+}
+
+impl PlyMaterial {
+    /// Every material.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 21);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::ply_materials::PLY_MATERIALS
+    }
+
+    /// The material of a name, in upper or lower case.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::UnknownName`] for another name; the message gives the names that begin like it, or
+    /// all of them.
+    ///
+    /// ```
+    /// use shankline::tables::plies::PlyMaterial;
+    /// assert!(PlyMaterial::find("ti-6al-4v").is_ok());
+    /// assert_eq!(
+    ///     PlyMaterial::find("6061-T6").unwrap_err().to_string(),
+    ///     "\"6061-T6\" is not a known ply material; \
+    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis",
+    /// );
+    /// ```
+    pub fn find(name: &str) -> Result<&'static Self, Error> {
+        let wanted = name.trim();
+        Self::all()
+            .iter()
+            .find(|row| row.name.eq_ignore_ascii_case(wanted))
+            .ok_or_else(|| Error::UnknownName {
+                what: "ply material",
+                text: name.into(),
+                known: known_names(wanted),
+            })
+    }
+
+    /// Bearing strengths, by rising edge distance; empty where none was read.
+    ///
+    /// ```
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(PlyMaterial::find("2024-T3 aluminium")?.bearing().len(), 2);
+    /// assert!(PlyMaterial::find("ASTM A36 steel")?.bearing().is_empty());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn bearing(&self) -> &'static [PlyBearing] {
+        rows_of(PlyBearing::all(), &self.name, |row| row.name)
+    }
+
+    /// What the user of this material must be told: that its strengths, modulus or expansion were
+    /// recalled, not read, or that its strengths are typical and not for design.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let cautions = PlyMaterial::find("6061-T6 aluminium, typical")?.cautions();
+    /// assert!(cautions.iter().any(|caution| *caution == Caution::TypicalStrength));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let typical = self.strength_kind == StrengthKind::Typical;
+        let strengths = [self.yield_strength, self.tensile_strength];
+        let has_strength = strengths.iter().any(Option::is_some);
+        let modulus = known(self.elastic_modulus_source, self.elastic_modulus_basis);
+        let expansion = self.expansion_source.zip(self.expansion_basis);
+        Cautions::default()
+            .with((typical && has_strength).then_some(Caution::TypicalStrength))
+            .with(Caution::from_memory("set of strengths", self.provenance))
+            .with(Caution::from_memory("modulus of elasticity", modulus))
+            .with(expansion.and_then(|(source, basis)| {
+                Caution::from_memory("coefficient of expansion", known(source, basis))
+            }))
+    }
+}
+
+/// Names to offer for one that is not known. Names hold commas, so semicolons stand between them.
+fn known_names(wanted: &str) -> String {
+    let begins = |name: &str, start: &str| {
+        name.get(..start.len())
+            .is_some_and(|head| head.eq_ignore_ascii_case(start))
+    };
+    let names = || PlyMaterial::all().iter().map(|row| row.name);
+    // The whole text first, then its first word: "ASTM A37" is answered with the ASTM materials.
+    let first_word = wanted.split(' ').next().unwrap_or_default();
+    for start in [wanted, first_word] {
+        let near: Vec<&str> = names().filter(|name| begins(name, start)).collect();
+        if !near.is_empty() {
+            return near.join("; ");
+        }
+    }
+    names().collect::<Vec<_>>().join("; ")
+}
+
+impl fmt::Display for PlyMaterial {
+    /// `ASTM A36 steel`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name)
+    }
+}
+
+/// Bearing strength of a ply material at one edge distance, on bolt diameter times thickness.
+///
+/// ```
+/// use shankline::tables::plies::PlyMaterial;
+/// use shankline::units::ksi;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let sheet = PlyMaterial::find("6061-T6 aluminium, A-basis")?;
+/// let near = &sheet.bearing()[0];
+/// assert_eq!((near.edge_distance_ratio, near.ultimate_strength), (1.5, ksi(67.0)));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct PlyBearing {
+    /// Name of the material.
+    pub name: &'static str,
+    /// Edge distance, hole centre to edge, over hole diameter.
+    pub edge_distance_ratio: f64,
+    /// Ultimate bearing strength.
+    pub ultimate_strength: Stress,
+    /// Bearing yield strength.
+    pub yield_strength: Option<Stress>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl PlyBearing {
+    /// Every row, by material.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::plies::PlyBearing::all().len(), 7);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::ply_bearing_strengths::PLY_BEARING_STRENGTHS
+    }
+
+    /// What the user of this row must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::tables::plies::PlyBearing;
+    /// assert_eq!(PlyBearing::all()[0].cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory("bearing strength", self.provenance))
+    }
+}
