@@ -106,6 +106,17 @@ pub const fn millimetres(value: f64) -> Length {
     from_base(value * 1e-3)
 }
 
+/// A length in micrometres, as tolerances of metric threads are printed.
+///
+/// ```
+/// use shankline::units::{micrometres, millimetres};
+/// assert_eq!(micrometres(1500.0), millimetres(1.5));
+/// ```
+#[must_use]
+pub const fn micrometres(value: f64) -> Length {
+    from_base(value * 1e-6)
+}
+
 /// An area in square inches.
 ///
 /// ```
