@@ -272,6 +272,40 @@ fn refusals_say_what_there_is() {
     assert!(thread.engagement_group(inches(0.5)).is_err());
 }
 
+/// Which limits of common metric threads rest on values nobody has read.
+#[test]
+fn recalled_values_come_with_a_caution() {
+    let recalled = |thread: &str, text: &str| {
+        let limits = thread.parse::<Thread>().unwrap().limits_of(class(text));
+        let limits = limits.unwrap();
+        let list: Vec<String> = limits.cautions().iter().map(ToString::to_string).collect();
+        assert_eq!(list.is_empty(), !limits.provenance.basis.is_weak());
+        list.len()
+    };
+    for size in ["M3", "M4", "M5", "M6", "M8", "M10", "M8x1", "M10x1.25"] {
+        assert_eq!(
+            (recalled(size, "6g"), recalled(size, "6H")),
+            (0, 0),
+            "{size}"
+        );
+    }
+    assert_eq!(recalled("M12", "6g"), 2); // crest tolerance and deviation
+    assert_eq!(recalled("M12", "6H"), 0);
+    assert_eq!(recalled("M48", "9e8f"), 4); // two deviations, two tolerances
+    for row in UnifiedThread::all() {
+        let thread = Thread::unified(row.nominal_diameter, row.series).unwrap();
+        assert_eq!(
+            thread
+                .limits_of(class("2A"))
+                .unwrap()
+                .cautions()
+                .iter()
+                .count(),
+            0
+        );
+    }
+}
+
 #[test]
 fn what_does_not_go_together() {
     let reason = |bolt: &str, nut: &str| {
@@ -362,7 +396,7 @@ fn in_order(limits: &ThreadLimits) -> Result<(), TestCaseError> {
     Ok(())
 }
 
-fn fits(bolt: ThreadLimits, nut: ThreadLimits) -> Result<(), TestCaseError> {
+fn fits(bolt: &ThreadLimits, nut: &ThreadLimits) -> Result<(), TestCaseError> {
     let fit = ThreadFit::of(bolt, nut).unwrap();
     let noise = millimetres(1e-9);
     prop_assert!((fit.pitch_clearance.min - fit.allowance()).abs() < noise);
@@ -383,7 +417,7 @@ proptest! {
         }
         for bolt in EXTERNAL {
             for nut in INTERNAL {
-                fits(of(bolt), of(nut))?;
+                fits(&of(bolt), &of(nut))?;
             }
         }
         for classes in [EXTERNAL, INTERNAL] {
@@ -405,7 +439,7 @@ proptest! {
             }
         }
         if let (Ok(bolt), Ok(nut)) = found {
-            fits(bolt, nut)?;
+            fits(&bolt, &nut)?;
         }
     }
 

@@ -2,9 +2,9 @@
 //!
 //! [`Thread::limits`](crate::thread::Thread::limits) makes limits of size from these rows.
 //!
-//! About half of the metric values were read in reproductions of the tables or follow from limits
-//! printed elsewhere; the others are recalled (`Basis::Memory`). No value read contradicts the
-//! tables.
+//! Two in five of the metric values were read in reproductions of the tables or follow from limits
+//! printed elsewhere, most of the common classes among them; the others are recalled
+//! (`Basis::Memory`). No value read contradicts the tables.
 
 use alloc::{format, string::String, vec::Vec};
 
@@ -235,10 +235,10 @@ impl MetricDeviation {
     /// );
     /// ```
     pub fn find(position: char, pitch: Length) -> Result<&'static Self, Error> {
+        let size = nanometres(pitch);
         let mut rows = DEVIATIONS
             .iter()
             .filter(|row| row.position.starts_with(position));
-        let size = nanometres(pitch);
         rows.clone()
             .find(|row| nanometres(row.pitch) == size)
             .ok_or_else(|| Error::NotInTable {

@@ -20,17 +20,19 @@
 //! pitch diameter tolerance   1A 1.5 T, 2A T, 3A 0.75 T, 1B 1.95 T, 2B 1.3 T, 3B 0.975 T
 //! allowance es               1A, 2A 0.300 T; the others 0
 //! major diameter tolerance   1A 0.090 P^(2/3); 2A, 3A 0.060 P^(2/3)
-//! minor diameter tolerance   1B, 2B  D >= 1/4 in: 0.25 P - 0.4 P^2, from 4 in pitch (n < 4) 0.15 P
-//!                                    D < 1/4 in:  m, not above 0.394 P, not below 0.25 P - 0.4 P^2
-//!                            3B      m, not above 0.394 P, not below 0.23 P - 1.5 P^2 (n >= 13)
-//!                                    or 0.120 P (n < 13)
-//!                            with m = 0.05 P^(2/3) + 0.03 P/D - 0.002
+//! minor diameter tolerance
+//!   1B, 2B, D >= 1/4 in      0.25 P - 0.4 P^2 (n >= 4), 0.15 P (n < 4)
+//!   1B, 2B, D < 1/4 in       m, not above 0.394 P, not below 0.25 P - 0.4 P^2
+//!   3B                       m, not above 0.394 P, not below 0.23 P - 1.5 P^2 (n >= 13), 0.120 P (n <= 12)
+//!   with                     m = 0.05 P^(2/3) + 0.03 P/D - 0.002
 //! ```
 //!
 //! LE is D for UNC, UNF, 4-UN, 6-UN and 8-UN, 9 P for all others, unless a
-//! [length is given](Thread::limits_for_engagement). Values are rounded as the tables of the standard
-//! are. The maximum minor diameter of a bolt is that of a rounded (UNR) root, for reference only: UN
-//! bolts have a flat or worn root that no table bounds.
+//! [length is given](Thread::limits_for_engagement). Basic diameters, allowances and tolerances are
+//! rounded to 0.0001 in, T before that to six decimals; minor diameters of nuts from #6 up to 0.001 in,
+//! halves to the even one, but the maximum of class 3B to 0.0001 in. This rounding was found by fitting
+//! it to the printed tables. The maximum minor diameter of a bolt is that of a rounded (UNR) root,
+//! D1 - H/8 - es, for reference only: UN bolts have a flat or worn root that no table bounds.
 //!
 //! Source: ASME B1.1, formulas as reproduced in two places; limits as printed in Machinery's Handbook,
 //! 27th ed., and on supplier pages. A few printed sizes differ from the formulas and are kept as
@@ -43,9 +45,10 @@
 //! minor diameter of a bolt is that of the flat root, d1 - es; the minimum is that of a root of radius
 //! 0.125 P tangent to the flanks, d3 = d2min - 0.616025 P.
 //!
-//! Source: ISO 965-1:1998. Part of the tables was read in Machinery's Handbook (ASME B1.13M gives the same values)
-//! and on other pages, the rest is recalled; with them 468 of 471 limits printed elsewhere come out to
-//! the last digit. Limits that rest on a recalled value carry a [`Caution`](crate::caution::Caution).
+//! Source: ISO 965-1:1998. Two in five values of the tables were read, most of them in Machinery's
+//! Handbook, 27th and 31st ed. (ASME B1.13M prints the same values); the others are recalled. With them
+//! 468 of 471 limits printed elsewhere come out to the last digit. Limits that rest on a recalled
+//! value carry a [`Caution`](crate::caution::Caution); 6g and 6H of M3 to M10 do not.
 
 use alloc::{format, string::ToString};
 
@@ -374,7 +377,7 @@ impl Thread {
     ///
     /// The allowance follows the tolerance, es = 0.300 T with the T of that length; the text of the
     /// standard on this was not read. At the length the tables use the result is that of
-    /// [`limits_of`](Self::limits_of).
+    /// [`limits_of`](Self::limits_of), and only there do printed exceptions stand.
     ///
     /// # Errors
     ///

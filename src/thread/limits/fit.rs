@@ -44,16 +44,16 @@ impl ThreadFit {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let bolt = "1/2-13 UNC-3A".parse::<Thread>()?.limits()?;
     /// let nut = "1/2-13 UNC-2B".parse::<Thread>()?.limits()?;
-    /// assert!(ThreadFit::of(bolt, nut)?.may_touch()); // class 3A has no allowance
-    /// assert!(ThreadFit::of(nut, bolt).is_err());
+    /// assert!(ThreadFit::of(&bolt, &nut)?.may_touch()); // class 3A has no allowance
+    /// assert!(ThreadFit::of(&nut, &bolt).is_err());
     /// # Ok(())
     /// # }
     /// ```
-    pub fn of(bolt: ThreadLimits, nut: ThreadLimits) -> Result<Self, Error> {
+    pub fn of(bolt: &ThreadLimits, nut: &ThreadLimits) -> Result<Self, Error> {
         bolt.thread.goes_into(&nut.thread)?;
         Ok(Self {
-            bolt,
-            nut,
+            bolt: *bolt,
+            nut: *nut,
             pitch_clearance: Limits {
                 min: nut.pitch_diameter.min - bolt.pitch_diameter.max,
                 max: nut.pitch_diameter.max - bolt.pitch_diameter.min,
@@ -131,7 +131,7 @@ impl Thread {
     /// # }
     /// ```
     pub fn fit(&self, bolt: ToleranceClass, nut: ToleranceClass) -> Result<ThreadFit, Error> {
-        ThreadFit::of(self.limits_of(bolt)?, self.limits_of(nut)?)
+        ThreadFit::of(&self.limits_of(bolt)?, &self.limits_of(nut)?)
     }
 
     /// Whether this thread, as a bolt, goes into a nut with another one: the same system, diameter and

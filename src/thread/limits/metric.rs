@@ -43,7 +43,11 @@ pub(super) fn limits(thread: Thread, class: MetricClass) -> Result<ThreadLimits,
     let pitch_row = PitchDiameterTolerance::find(kind, d, pitch, pitch_grade)?;
     let crest_row = CrestTolerance::find(kind, pitch, crest_grade)?;
     let pitch_deviation = deviation(pitch_position, pitch)?;
-    let crest_deviation = deviation(crest_position, pitch)?;
+    let crest_deviation = if crest_position == pitch_position {
+        pitch_deviation
+    } else {
+        deviation(crest_position, pitch)?
+    };
     let allowance = |row: Option<&MetricDeviation>| row.map_or(0, |row| count(row.deviation.abs()));
     let (allowance, crest_allowance) = (allowance(pitch_deviation), allowance(crest_deviation));
     let (pitch_tolerance, crest_tolerance) =
