@@ -23,7 +23,8 @@
 //! minor diameter tolerance
 //!   1B, 2B, D >= 1/4 in      0.25 P - 0.4 P^2 (n >= 4), 0.15 P (n < 4)
 //!   1B, 2B, D < 1/4 in       m, not above 0.394 P, not below 0.25 P - 0.4 P^2
-//!   3B                       m, not above 0.394 P, not below 0.23 P - 1.5 P^2 (n >= 13), 0.120 P (n <= 12)
+//!   3B                       m, not above 0.394 P, not below 0.23 P - 1.5 P^2 (n >= 13)
+//!                            or 0.120 P (n <= 12)
 //!   with                     m = 0.05 P^(2/3) + 0.03 P/D - 0.002
 //! ```
 //!
@@ -48,7 +49,7 @@
 //! Source: ISO 965-1:1998. Two in five values of the tables were read, most of them in Machinery's
 //! Handbook, 27th and 31st ed. (ASME B1.13M prints the same values); the others are recalled. With them
 //! 468 of 471 limits printed elsewhere come out to the last digit. Limits that rest on a recalled
-//! value carry a [`Caution`](crate::caution::Caution); 6g and 6H of M3 to M10 do not.
+//! value carry a [`Caution`](crate::caution::Caution); 6g of M3 to M10 do not.
 
 use alloc::{format, string::ToString};
 
@@ -234,9 +235,10 @@ impl ThreadLimits {
     /// Tensile stress area of a bolt at least and at most material.
     ///
     /// Unified: A = pi (d2/2 - 3H/16)^2 ([`area::unified_high_strength`], formula 2b of Machinery's
-    /// Handbook for steels over 100 ksi at d2min). Metric: A = (pi/4) ((d2 + d3)/2)^2, the formula of ISO
-    /// 898-1 with d3 = d2 - 0.616025 P at least material (root radius 0.125 P) and the design root d3 = d2 -
-    /// 2H/3 at most. That formula at limits is our own use of it; no table prints the result.
+    /// Handbook for steels over 100 ksi at d2min). Metric: A = (pi/4) ((d2 + d3)/2)^2, the formula of
+    /// ISO 898-1, with d3 = d2 - 0.616025 P at least material (root radius 0.125 P) and the design
+    /// root d3 = d2 - 2H/3 at most. That formula at limits is our own use of it; no table prints
+    /// the result.
     ///
     /// # Errors
     ///
