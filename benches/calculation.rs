@@ -170,5 +170,70 @@ fn shear(c: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, stress_area, preload, shear);
+/// Pitch diameter and major diameter of class 2A, rounded as the tables are, in inches.
+fn limits_by_hand(d: f64, n: f64, engagement: f64) -> [f64; 5] {
+    let round = |value: f64| (value * 1e4 + 0.5 + 1e-6).floor() / 1e4;
+    let p = 1.0 / n;
+    let p_23 = (p * p).cbrt();
+    let t = 0.0015 * d.cbrt() + 0.0015 * engagement.sqrt() + 0.015 * p_23;
+    let allowance = round(0.300 * t);
+    let pitch = round(d - 0.649_519_052_838_329 * p) - allowance;
+    let major = d - allowance;
+    let root = round(d - 1.082_531_754_730_548 * p) - round(0.108_253_175_473_055 * p);
+    [
+        pitch,
+        pitch - round(t),
+        major,
+        major - round(0.060 * p_23),
+        root - allowance,
+    ]
+}
+
+fn limits_of_size(c: &mut Criterion) {
+    let mut group = c.benchmark_group("limits of size of every thread");
+    let rows = UnifiedThread::all();
+    group.throughput(Throughput::Elements(rows.len() as u64));
+    let by_hand: Vec<(f64, f64, f64)> = rows
+        .iter()
+        .map(|row| {
+            let d = row.nominal_diameter.value / 0.0254;
+            (d, row.threads_per_inch, d)
+        })
+        .collect();
+    group.bench_function("2A, f64 by hand", |b| {
+        b.iter(|| {
+            black_box(&by_hand)
+                .iter()
+                .map(|(d, n, engagement)| limits_by_hand(*d, *n, *engagement)[1])
+                .sum::<f64>()
+        });
+    });
+    let threads: Vec<Thread> = rows
+        .iter()
+        .map(|row| Thread::unified(row.nominal_diameter, row.series).unwrap())
+        .collect();
+    let class = "2A".parse().unwrap();
+    group.bench_function("2A, typed", |b| {
+        b.iter(|| {
+            black_box(&threads)
+                .iter()
+                .filter_map(|thread| thread.limits_of(black_box(class)).ok())
+                .map(|limits| limits.pitch_diameter.min)
+                .sum::<Length>()
+        });
+    });
+    group.finish();
+
+    let mut group = c.benchmark_group("limits of size");
+    for (text, name) in [("1/2-13 UNC", "2B"), ("M12", "6g"), ("M64", "6H")] {
+        let thread: Thread = text.parse().unwrap();
+        let class = name.parse().unwrap();
+        group.bench_function(format!("{text}-{name}"), |b| {
+            b.iter(|| black_box(&thread).limits_of(black_box(class)));
+        });
+    }
+    group.finish();
+}
+
+criterion_group!(benches, stress_area, preload, shear, limits_of_size);
 criterion_main!(benches);

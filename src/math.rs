@@ -11,6 +11,12 @@ mod with {
     pub(crate) fn ceil(x: f64) -> f64 {
         x.ceil()
     }
+    pub(crate) fn sqrt(x: f64) -> f64 {
+        x.sqrt()
+    }
+    pub(crate) fn cbrt(x: f64) -> f64 {
+        x.cbrt()
+    }
 }
 
 #[cfg(all(feature = "libm", not(feature = "std")))]
@@ -21,7 +27,13 @@ mod with {
     pub(crate) fn ceil(x: f64) -> f64 {
         libm::ceil(x)
     }
+    pub(crate) fn sqrt(x: f64) -> f64 {
+        libm::sqrt(x)
+    }
+    pub(crate) fn cbrt(x: f64) -> f64 {
+        libm::cbrt(x)
+    }
 }
 
 #[cfg(any(feature = "std", feature = "libm"))]
-pub(crate) use with::{ceil, round};
+pub(crate) use with::{cbrt, ceil, round, sqrt};

@@ -9,6 +9,7 @@
 //! | module | rows |
 //! |---|---|
 //! | [`threads`] | Unified and ISO metric threads |
+//! | [`thread_tolerances`] | deviations and tolerances of threads, lengths of engagement |
 //! | [`grades`] | SAE J429 and ASTM grades, ISO 898-1 and ISO 3506-1 property classes |
 //! | [`head_marks`] | marks on bolt heads, and the grades that bear a mark |
 //! | [`nut_grades`] | proof stress and hardness of nuts; which nut for which bolt |
@@ -38,6 +39,7 @@ pub mod nuts;
 pub mod plies;
 pub mod screws;
 pub mod strengths;
+pub mod thread_tolerances;
 pub mod threads;
 pub mod tightening;
 pub mod washers;

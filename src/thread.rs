@@ -1,4 +1,4 @@
-//! Screw threads: designation, basic profile, areas.
+//! Screw threads: designation, basic profile, areas, limits of size.
 //!
 //! A [`Thread`] is read from a designation or looked up by size:
 //!
@@ -25,6 +25,7 @@ mod class;
 mod designation;
 mod identify;
 mod label;
+pub mod limits;
 
 use label::{
     inch_label, metric_label, metric_near, trimmed, trimmed_number, unified_label, unified_near,
@@ -33,6 +34,7 @@ use label::{
 pub use at_least::AtLeast;
 pub use class::{MetricClass, ToleranceClass, UnifiedClass};
 pub use identify::ThreadMatch;
+pub use limits::{Limits, ThreadFit, ThreadLimits};
 
 /// A 60 degree screw thread: Unified or ISO metric, right-handed, single-start.
 ///

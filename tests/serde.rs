@@ -215,6 +215,14 @@ fn every_result_type_writes_its_units() {
     let loads = to_value(strength.loads(&thread).unwrap()).unwrap();
     assert_eq!(loads["tensile"]["unit"], "N");
 
+    let fit = thread
+        .fit("2A".parse().unwrap(), "2B".parse().unwrap())
+        .unwrap();
+    let value = to_value(fit).unwrap();
+    assert_eq!(value["bolt"]["thread"], "1/2-13 UNC-2A");
+    assert_eq!(value["bolt"]["pitch_diameter"]["min"]["unit"], "mm");
+    assert_eq!(value["nut"]["root_diameter"]["max"], Value::Null);
+
     let method = ShearMethod::Aisc360 {
         edition: AiscEdition::E2022,
     };

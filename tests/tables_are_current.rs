@@ -22,6 +22,36 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::threads::{MetricSeries, MetricThread};",
     ),
     (
+        "unified_thread_classes",
+        "UnifiedClassRow",
+        "use crate::tables::thread_tolerances::UnifiedClassRow;\nuse crate::thread::UnifiedClass;",
+    ),
+    (
+        "unified_limit_exceptions",
+        "UnifiedLimitException",
+        "use crate::tables::thread_tolerances::UnifiedLimitException;",
+    ),
+    (
+        "metric_thread_deviations",
+        "MetricDeviation",
+        "use crate::tables::thread_tolerances::MetricDeviation;",
+    ),
+    (
+        "metric_crest_tolerances",
+        "CrestTolerance",
+        "use crate::tables::thread_tolerances::{CrestTolerance, ThreadKind};",
+    ),
+    (
+        "metric_pitch_diameter_tolerances",
+        "PitchDiameterTolerance",
+        "use crate::tables::thread_tolerances::{PitchDiameterTolerance, ThreadKind};",
+    ),
+    (
+        "metric_engagement_lengths",
+        "EngagementLength",
+        "use crate::tables::thread_tolerances::EngagementLength;",
+    ),
+    (
         "sae_j429_grades",
         "SaeGradeRow",
         "use crate::material::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};",
@@ -234,6 +264,8 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("constant_pitch_series", "threads_unified", "UnifiedSeries"),
     ("series", "threads_metric", "MetricSeries"),
     ("choice", "threads", "SizeChoice"),
+    ("class", "unified_thread", "UnifiedClass"),
+    ("kind", "metric_", "ThreadKind"),
     ("grade", "sae", "SaeGrade"),
     ("core_hardness_scale", "sae", "HardnessScale"),
     ("grade", "astm", "AstmGrade"),
@@ -311,6 +343,7 @@ fn variant(enumeration: &str, cell: &str) -> String {
             let class = class.replace(" underlined", "U").replace('.', "_");
             format!("Class{}", class.replace('U', "Underlined"))
         }
+        ("UnifiedClass", class) => format!("Class{class}"),
         ("UnifiedSeries", series) if series.ends_with("-UN") => {
             format!("Un{}", series.strip_suffix("-UN").unwrap())
         }

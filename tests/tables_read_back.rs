@@ -20,6 +20,10 @@ use shankline::{
             StockLength, StockStep,
         },
         strengths::{DesignStress, PublishedLoad, ShearRatio},
+        thread_tolerances::{
+            CrestTolerance, EngagementLength, MetricDeviation, PitchDiameterTolerance,
+            UnifiedClassRow, UnifiedLimitException,
+        },
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, TighteningScatter},
         washers::Washer,
@@ -308,6 +312,49 @@ fn threads() {
         columns![MetricThread; nominal_diameter "nominal_diameter_mm", pitch "pitch_mm",
             iso261_choice "iso261_choice", iso262_selected "iso262_selected",
             tensile_stress_area "tensile_stress_area_mm2", note "note"],
+    );
+}
+
+#[test]
+fn thread_tolerances() {
+    read_back(
+        "unified_thread_classes",
+        UnifiedClassRow::all(),
+        columns![UnifiedClassRow; pitch_tolerance_factor "pitch_tolerance_factor",
+            allowance_factor "allowance_factor",
+            major_tolerance_factor "major_tolerance_factor"],
+    );
+    read_back(
+        "unified_limit_exceptions",
+        UnifiedLimitException::all(),
+        columns![UnifiedLimitException; size "size", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", allowance "allowance_in",
+            tolerance_diameter "tolerance_diameter_in", note "note"],
+    );
+    read_back(
+        "metric_thread_deviations",
+        MetricDeviation::all(),
+        columns![MetricDeviation; position "position", pitch "pitch_mm",
+            deviation "deviation_um"],
+    );
+    read_back(
+        "metric_crest_tolerances",
+        CrestTolerance::all(),
+        columns![CrestTolerance; pitch "pitch_mm", grade "grade", tolerance "tolerance_um"],
+    );
+    read_back(
+        "metric_pitch_diameter_tolerances",
+        PitchDiameterTolerance::all(),
+        columns![PitchDiameterTolerance; diameter_over "diameter_over_mm",
+            diameter_thru "diameter_thru_mm", pitch "pitch_mm", grade "grade",
+            tolerance "tolerance_um"],
+    );
+    read_back(
+        "metric_engagement_lengths",
+        EngagementLength::all(),
+        columns![EngagementLength; diameter_over "diameter_over_mm",
+            diameter_thru "diameter_thru_mm", pitch "pitch_mm", normal_over "normal_over_mm",
+            normal_thru "normal_thru_mm"],
     );
 }
 
@@ -694,6 +741,45 @@ fn provenance_of_every_row() {
     check(
         "threads_metric",
         MetricThread::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "unified_thread_classes",
+        UnifiedClassRow::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "unified_limit_exceptions",
+        UnifiedLimitException::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "metric_thread_deviations",
+        MetricDeviation::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "metric_crest_tolerances",
+        CrestTolerance::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "metric_pitch_diameter_tolerances",
+        PitchDiameterTolerance::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "metric_engagement_lengths",
+        EngagementLength::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "sae_j429_grades",

@@ -92,6 +92,8 @@ pub fn unified(diameter: Length, pitch: Length) -> Result<Area, Error> {
 /// As = pi (d2min/2 - 3H/16)^2 = pi (d2min/2 - 0.16238/n)^2, with d2min the minimum pitch
 /// diameter of the class of the external thread. It is smaller than [`unified`] by the allowance
 /// and tolerance of the pitch diameter.
+/// [`ThreadLimits::tensile_stress_area`](super::ThreadLimits::tensile_stress_area) takes d2min from a
+/// class.
 ///
 /// Source: FED-STD-H28/2, appendix; Machinery's Handbook, formula 2b (the threshold of 100 ksi is
 /// that of the handbook; one engineering page prints 180 ksi).

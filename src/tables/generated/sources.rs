@@ -250,8 +250,25 @@ pub(in crate::tables) static A193_B8_1: Source = Source { key: "a193-b8-1", docu
 pub(in crate::tables) static DUCTILE_NAMES: Source = Source { key: "ductile-names", document: "ASTM A536", edition: None, locator: "grade names: tensile and yield strength in ksi, elongation in per cent", read_in: "the names themselves" };
 pub(in crate::tables) static GREY_CLASS_30: Source = Source { key: "grey-class-30", document: "ASTM A48", edition: None, locator: "class 30: the class is the tensile strength in ksi", read_in: "recalled, not read" };
 pub(in crate::tables) static TM106943_BOLTS: Source = Source { key: "tm106943-bolts", document: "NASA TM-106943", edition: Some("1995"), locator: "Tables IV, VII and VIII", read_in: "the report" };
+pub(in crate::tables) static ISO965_1_RECALLED: Source = Source { key: "iso965-1-recalled", document: "ISO 965-1", edition: Some("1998"), locator: "tolerance tables (1, 3 to 6), lengths of engagement (2)", read_in: "recalled, not read; the tables give 468 of 471 limits printed in reproductions" };
+pub(in crate::tables) static B1_13M_7: Source = Source { key: "b1.13m-7", document: "ASME B1.13M", edition: Some("1983 (R1995)"), locator: "length of engagement (ISO 965-1 values; first range from 1.5 mm, 1.4 mm in ISO)", read_in: "Machinery's Handbook, 27th ed., p. 1792" };
+pub(in crate::tables) static B1_13M_8: Source = Source { key: "b1.13m-8", document: "ASME B1.13M", edition: Some("1983 (R1995)"), locator: "minor diameter tolerances of internal threads (ISO 965-1 values)", read_in: "Machinery's Handbook, 27th ed., p. 1794, to the pitch of 0.7 mm" };
+pub(in crate::tables) static B1_13M_10: Source = Source { key: "b1.13m-10", document: "ASME B1.13M", edition: Some("2005"), locator: "pitch-diameter tolerances of internal threads, 90 to 180 mm (ISO 965-1 values)", read_in: "Machinery's Handbook, 31st ed., Table 10" };
+pub(in crate::tables) static B1_13M_11: Source = Source { key: "b1.13m-11", document: "ASME B1.13M", edition: Some("2005"), locator: "pitch-diameter tolerances of external threads, 1.5 to 45 mm (ISO 965-1 values)", read_in: "Machinery's Handbook, 31st ed., Table 11, to the pitch of 3 mm" };
+pub(in crate::tables) static B1_13M_EXTERNAL_CHART: Source = Source { key: "b1.13m-external-chart", document: "ASME B1.13M", edition: Some("2005"), locator: "limits of external threads", read_in: "a chart page; the value is the difference of printed limits" };
+pub(in crate::tables) static MH_B1_13M_EXTERNAL: Source = Source { key: "mh-b1.13m-external", document: "ASME B1.13M", edition: None, locator: "limits of external threads", read_in: "Machinery's Handbook in an online copy; the value is the difference of printed limits" };
+pub(in crate::tables) static B1_13M_6G_CHART: Source = Source { key: "b1.13m-6g-chart", document: "ASME B1.13M", edition: None, locator: "limits of class 6g", read_in: "three supplier pages; the value is the difference of printed limits" };
+pub(in crate::tables) static B1_13M_ROLL: Source = Source { key: "b1.13m-roll", document: "ASME B1.13M", edition: None, locator: "limits of classes 6g and 4g6g", read_in: "a table of rolled threads; the value is the difference of printed limits" };
+pub(in crate::tables) static B1_13M_INTERNAL_PAGE: Source = Source { key: "b1.13m-internal-page", document: "ASME B1.13M", edition: Some("1995"), locator: "limits of internal threads", read_in: "an engineering-reference page; the value is the difference of printed limits" };
+pub(in crate::tables) static ISO965_1_TAP_CHART: Source = Source { key: "iso965-1-tap-chart", document: "ISO 965-1", edition: None, locator: "pitch-diameter tolerances of classes 4H to 6H and deviation G", read_in: "tap makers' charts" };
+pub(in crate::tables) static ISO965_1_TAP_LIMITS: Source = Source { key: "iso965-1-tap-limits", document: "ISO 965-1", edition: None, locator: "limits of the pitch diameter of class 6H", read_in: "a tap maker's table; the value is the difference of printed limits" };
+pub(in crate::tables) static ISO965_6H_PAGE: Source = Source { key: "iso965-6h-page", document: "ISO 965-2", edition: None, locator: "limits of class 6h below M1.6 and lengths of engagement", read_in: "a tool maker's page; the value is the difference of printed limits" };
+pub(in crate::tables) static B1_1_TOLERANCE_FORMULAS: Source = Source { key: "b1.1-tolerance-formulas", document: "ASME B1.1", edition: None, locator: "formulas for allowances and tolerances", read_in: "two reproductions that agree; 615 of 632 limits printed elsewhere follow from them" };
+pub(in crate::tables) static B1_1_FIVE_EIGHTHS: Source = Source { key: "b1.1-five-eighths", document: "ASME B1.1", edition: None, locator: "limits of 5/8 in threads", read_in: "an online document copy" };
+pub(in crate::tables) static B1_1_LIMITS_PAGE: Source = Source { key: "b1.1-limits-page", document: "ASME B1.1", edition: None, locator: "limits of standard series", read_in: "an engineering-reference page" };
+pub(in crate::tables) static MH27_3: Source = Source { key: "mh27-3", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 3, limits of size (ASME B1.1)", read_in: "handbook table" };
 
-pub(in crate::tables) static SOURCES: [&Source; 248] = [
+pub(in crate::tables) static SOURCES: [&Source; 265] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -500,4 +517,21 @@ pub(in crate::tables) static SOURCES: [&Source; 248] = [
     &DUCTILE_NAMES,
     &GREY_CLASS_30,
     &TM106943_BOLTS,
+    &ISO965_1_RECALLED,
+    &B1_13M_7,
+    &B1_13M_8,
+    &B1_13M_10,
+    &B1_13M_11,
+    &B1_13M_EXTERNAL_CHART,
+    &MH_B1_13M_EXTERNAL,
+    &B1_13M_6G_CHART,
+    &B1_13M_ROLL,
+    &B1_13M_INTERNAL_PAGE,
+    &ISO965_1_TAP_CHART,
+    &ISO965_1_TAP_LIMITS,
+    &ISO965_6H_PAGE,
+    &B1_1_TOLERANCE_FORMULAS,
+    &B1_1_FIVE_EIGHTHS,
+    &B1_1_LIMITS_PAGE,
+    &MH27_3,
 ];
