@@ -12,25 +12,34 @@
 //! | [`grades`] | SAE J429 and ASTM grades, ISO 898-1 and ISO 3506-1 property classes |
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
+//! | [`metric_screws`] | metric hexagon head screws besides ISO 4014 and 4017: ASME, fine pitch |
+//! | [`bolts`] | hex and heavy hex bolts, structural bolts |
+//! | [`sockets`] | socket head cap screws |
+//! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
-//! | [`wrench`] | nuts and screw heads by their width across flats |
+//! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!
 //! A value that nobody has read is `None`, never zero.
 
 use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
+pub mod aircraft;
+pub mod bolts;
 pub mod grades;
 pub mod holes;
+pub mod metric_screws;
 pub mod nuts;
 pub mod screws;
+pub mod sockets;
 pub mod threads;
 pub mod washers;
 pub mod wrench;
 
-// The literals keep the digits as printed, so that a reviewer can compare text with text.
-#[allow(clippy::unreadable_literal)]
+// The literals keep the digits as printed, so that a reviewer can compare text with text: a knurled
+// head of 3.14 mm is not pi.
+#[allow(clippy::unreadable_literal, clippy::approx_constant)]
 #[rustfmt::skip]
 mod generated;
 
@@ -72,5 +81,18 @@ fn size_range<T>(rows: &[T], size_of: impl Fn(&T) -> &'static str) -> alloc::str
             alloc::format!("its sizes run from {} to {}", size_of(first), size_of(last))
         }
         _ => "it has no rows".into(),
+    }
+}
+
+/// What a table has near a thread it has no row for: another pitch at that size, or its sizes.
+fn size_or_range<T>(
+    rows: &[T],
+    size_of: impl Fn(&T) -> &'static str,
+    same_size: impl Fn(&T) -> bool,
+) -> alloc::string::String {
+    if rows.iter().any(same_size) {
+        "at that size it has the coarse thread only".into()
+    } else {
+        size_range(rows, size_of)
     }
 }

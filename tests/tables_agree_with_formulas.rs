@@ -38,6 +38,9 @@ fn keys_sources_and_bases() {
         {
             let column = table.column(&field.name);
             for row in &table.rows {
+                if row[column].is_empty() && !field.required {
+                    continue;
+                }
                 assert!(
                     sources.contains(&row[column]),
                     "{} {}",
