@@ -522,6 +522,8 @@ fn aircraft_designations() {
         error.ends_with("its neighbours are AN3-77 and AN3-80"),
         "{error}"
     );
+    let error = AircraftGrip::find("AN3-88").unwrap_err().to_string();
+    assert!(error.ends_with("it goes from AN3-3 to AN3-80"), "{error}");
     let error = AircraftGrip::find("AN8-12").unwrap_err().to_string();
     assert_eq!(
         error,

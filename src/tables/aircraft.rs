@@ -317,7 +317,7 @@ impl AircraftGrip {
             available,
         };
         let (inch, units) = (dash / 10, dash % 10);
-        if units > 7 {
+        if units > 7 && dash < LONGEST_DASH {
             return Err(refuse(format!(
                 "the units of a dash number end at 7: its neighbours are {0}-{1} and {0}-{2}",
                 bolt.name,
