@@ -16,28 +16,36 @@
 //! | [`nuts`] | nuts of every style, inch and metric |
 //! | [`screws`] | hexagon head screws, their length tolerances and stock lengths |
 //! | [`strengths`] | stresses of design codes, shear over tension, printed loads |
+//! | [`metric_screws`] | metric hexagon head screws besides ISO 4014 and 4017: ASME, fine pitch |
+//! | [`bolts`] | hex and heavy hex bolts, structural bolts |
+//! | [`sockets`] | socket head cap screws |
+//! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`tightening`] | scatter of tightening methods, embedment |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
-//! | [`wrench`] | nuts and screw heads by their width across flats |
+//! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!
 //! A value that nobody has read is `None`, never zero.
 
 use crate::source::{Basis, Provenance, Source};
 use crate::units::Length;
 
+pub mod aircraft;
+pub mod bolts;
 pub mod friction;
 pub mod grades;
 pub mod head_marks;
 pub mod holes;
 pub mod locking;
+pub mod metric_screws;
 pub mod nut_grades;
 pub mod nuts;
 pub mod plies;
 pub mod screws;
+pub mod sockets;
 pub mod strengths;
 pub mod thread_tolerances;
 pub mod threads;
@@ -45,8 +53,9 @@ pub mod tightening;
 pub mod washers;
 pub mod wrench;
 
-// The literals keep the digits as printed, so that a reviewer can compare text with text.
-#[allow(clippy::unreadable_literal)]
+// The literals keep the digits as printed, so that a reviewer can compare text with text: a knurled
+// head of 3.14 mm is not pi.
+#[allow(clippy::unreadable_literal, clippy::approx_constant)]
 #[rustfmt::skip]
 mod generated;
 
@@ -102,4 +111,18 @@ fn size_range<T>(
         size_of(first).1,
         size_of(last).1,
     )
+}
+
+/// What a table has near a thread it has no row for: another pitch at that size, or its sizes.
+fn size_or_range<T>(
+    rows: &[T],
+    wanted: Length,
+    size_of: impl Fn(&T) -> (Length, &'static str),
+    same_size: impl Fn(&T) -> bool,
+) -> alloc::string::String {
+    if rows.iter().any(same_size) {
+        "at that size it has the coarse thread only".into()
+    } else {
+        size_range(rows, wanted, size_of)
+    }
 }

@@ -256,6 +256,61 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "PlyBearing",
         "use crate::tables::plies::PlyBearing;",
     ),
+    (
+        "hex_bolts_inch",
+        "HexBolt",
+        "use crate::tables::bolts::{HexBolt, HexBoltStyle};",
+    ),
+    (
+        "hex_bolt_length_tolerances_inch",
+        "HexBoltLengthTolerance",
+        "use crate::tables::bolts::HexBoltLengthTolerance;",
+    ),
+    (
+        "structural_bolts_inch",
+        "StructuralBolt",
+        "use crate::tables::bolts::StructuralBolt;",
+    ),
+    (
+        "structural_bolts_metric",
+        "StructuralBolt",
+        "use crate::tables::bolts::StructuralBolt;",
+    ),
+    (
+        "hex_cap_screws_metric",
+        "MetricHexCapScrew",
+        "use crate::tables::metric_screws::MetricHexCapScrew;",
+    ),
+    (
+        "hex_screws_metric_fine",
+        "FineHexScrew",
+        "use crate::tables::metric_screws::FineHexScrew;",
+    ),
+    (
+        "socket_head_cap_screws_inch",
+        "SocketHeadCapScrew",
+        "use crate::tables::sockets::SocketHeadCapScrew;",
+    ),
+    (
+        "socket_head_cap_screws_metric",
+        "SocketHeadCapScrew",
+        "use crate::tables::sockets::SocketHeadCapScrew;",
+    ),
+    (
+        "socket_head_grips_metric",
+        "SocketHeadGrip",
+        "use crate::tables::sockets::SocketHeadGrip;",
+    ),
+    (
+        "aircraft_bolts",
+        "AircraftBolt",
+        "use crate::tables::aircraft::AircraftBolt;",
+    ),
+    (
+        "aircraft_bolt_grips",
+        "AircraftGripRow",
+        "use crate::tables::aircraft::AircraftGripRow;",
+    ),
 ];
 
 /// Columns whose cells are the variants of an enum: column, table prefix, enum.
@@ -304,6 +359,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("locking", "prevailing", "Locking"),
     ("element", "service_temp", "TemperatureLimited"),
     ("strength_kind", "ply", "StrengthKind"),
+    ("style", "hex_bolts", "HexBoltStyle"),
 ];
 
 /// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.

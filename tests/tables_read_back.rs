@@ -7,11 +7,14 @@ mod support;
 use shankline::{
     material::{BoltGrade, NutGrade},
     tables::{
+        aircraft::{AircraftBolt, AircraftGripRow},
+        bolts::{HexBolt, HexBoltLengthTolerance, StructuralBolt},
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
         holes::{ClearanceHole, StructuralHole, TapDrill},
         locking::{PrevailingTorque, ServiceTemperature},
+        metric_screws::{FineHexScrew, MetricHexCapScrew},
         nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
         plies::{PlyBearing, PlyMaterial},
@@ -19,6 +22,7 @@ use shankline::{
             CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
             StockLength, StockStep,
         },
+        sockets::{SocketHeadCapScrew, SocketHeadGrip},
         strengths::{DesignStress, PublishedLoad, ShearRatio},
         thread_tolerances::{
             CrestTolerance, EngagementLength, MetricDeviation, PitchDiameterTolerance,
@@ -711,6 +715,155 @@ fn metric_screws() {
     );
 }
 
+#[test]
+fn bolts() {
+    read_back(
+        "hex_bolts_inch",
+        HexBolt::all(),
+        columns![HexBolt; size "size", nominal_diameter "nominal_diameter_in",
+            body_diameter_max "body_diameter_max_in", body_diameter_min "body_diameter_min_in",
+            width_across_flats_max "width_across_flats_max_in",
+            width_across_flats_min "width_across_flats_min_in",
+            width_across_corners_max "width_across_corners_max_in",
+            width_across_corners_min "width_across_corners_min_in",
+            head_height_basic "head_height_basic_in", head_height_max "head_height_max_in",
+            head_height_min "head_height_min_in", fillet_radius_max "fillet_radius_max_in",
+            fillet_radius_min "fillet_radius_min_in", thread_length_short "thread_length_short_in",
+            thread_length_long "thread_length_long_in", note "note"],
+    );
+    read_back(
+        "hex_bolt_length_tolerances_inch",
+        HexBoltLengthTolerance::all(),
+        columns![HexBoltLengthTolerance; size_from "size_from_in", size_thru "size_thru_in",
+            length_over "length_over_in", length_thru "length_thru_in",
+            tolerance_plus "tolerance_plus_in", tolerance_minus "tolerance_minus_in"],
+    );
+    read_back(
+        "structural_bolts_inch",
+        StructuralBolt::all_inch(),
+        columns![StructuralBolt; standard "standard", size "size",
+            nominal_diameter "nominal_diameter_in", threads_per_inch "threads_per_inch",
+            body_diameter_max "body_diameter_max_in", body_diameter_min "body_diameter_min_in",
+            width_across_flats_basic "width_across_flats_basic_in",
+            width_across_flats_max "width_across_flats_max_in",
+            width_across_flats_min "width_across_flats_min_in",
+            width_across_corners_max "width_across_corners_max_in",
+            width_across_corners_min "width_across_corners_min_in",
+            head_height_basic "head_height_basic_in", head_height_max "head_height_max_in",
+            head_height_min "head_height_min_in", fillet_radius_max "fillet_radius_max_in",
+            fillet_radius_min "fillet_radius_min_in", bearing_runout_max "bearing_runout_max_in",
+            thread_length "thread_length_in", transition_length "transition_length_in",
+            part_thread_length_min "part_thread_length_min_in",
+            length_minus_short "length_minus_short_in", length_minus_long "length_minus_long_in",
+            note "note"],
+    );
+    read_back(
+        "structural_bolts_metric",
+        StructuralBolt::all_metric(),
+        columns![StructuralBolt; standard "standard", size "size",
+            nominal_diameter "nominal_diameter_mm", pitch "pitch_mm",
+            body_diameter_max "body_diameter_max_mm", body_diameter_min "body_diameter_min_mm",
+            bearing_diameter_min "bearing_diameter_min_mm", head_height_max "head_height_max_mm",
+            head_height_min "head_height_min_mm",
+            width_across_flats_max "width_across_flats_max_mm",
+            width_across_flats_min "width_across_flats_min_mm",
+            width_across_corners_min "width_across_corners_min_mm",
+            washer_face_thickness_max "washer_face_thickness_max_mm",
+            washer_face_thickness_min "washer_face_thickness_min_mm",
+            transition_diameter_max "transition_diameter_max_mm",
+            fillet_radius_min "fillet_radius_min_mm", thread_length "thread_length_mm",
+            transition_length "transition_length_mm"],
+    );
+}
+
+#[test]
+fn other_metric_screws() {
+    read_back(
+        "hex_cap_screws_metric",
+        MetricHexCapScrew::all(),
+        columns![MetricHexCapScrew; size "size", nominal_diameter "nominal_diameter_mm",
+            pitch "pitch_mm", thread_length_short "thread_length_short_mm",
+            thread_length_medium "thread_length_medium_mm",
+            thread_length_long "thread_length_long_mm", body_diameter_max "body_diameter_max_mm",
+            body_diameter_min "body_diameter_min_mm",
+            bearing_diameter_min "bearing_diameter_min_mm", head_height_max "head_height_max_mm",
+            head_height_min "head_height_min_mm",
+            width_across_flats_max "width_across_flats_max_mm",
+            width_across_flats_min "width_across_flats_min_mm",
+            width_across_corners_min "width_across_corners_min_mm",
+            washer_face_thickness_max "washer_face_thickness_max_mm",
+            washer_face_thickness_min "washer_face_thickness_min_mm", note "note"],
+    );
+    read_back(
+        "hex_screws_metric_fine",
+        FineHexScrew::all(),
+        columns![FineHexScrew; size "size", nominal_diameter "nominal_diameter_mm",
+            pitch "pitch_mm", thread_length_short "thread_length_short_mm",
+            thread_length_medium "thread_length_medium_mm",
+            thread_length_long "thread_length_long_mm"],
+    );
+}
+
+#[test]
+fn socket_screws() {
+    read_back(
+        "socket_head_cap_screws_inch",
+        SocketHeadCapScrew::all_inch(),
+        columns![SocketHeadCapScrew; standard "standard", size "size",
+            nominal_diameter "nominal_diameter_in", body_diameter_max "body_diameter_max_in",
+            body_diameter_min "body_diameter_min_in", head_diameter_max "head_diameter_max_in",
+            head_diameter_min "head_diameter_min_in", head_height_max "head_height_max_in",
+            head_height_min "head_height_min_in", key_size "key_size_in",
+            key_engagement_min "key_engagement_min_in",
+            transition_diameter_max "transition_diameter_max_in",
+            transition_diameter_min "transition_diameter_min_in", thread_length "thread_length_in",
+            note "note"],
+    );
+    read_back(
+        "socket_head_cap_screws_metric",
+        SocketHeadCapScrew::all_metric(),
+        columns![SocketHeadCapScrew; standard "standard", size "size",
+            nominal_diameter "nominal_diameter_mm", pitch "pitch_mm",
+            body_diameter_max "body_diameter_max_mm", body_diameter_min "body_diameter_min_mm",
+            head_diameter_max "head_diameter_max_mm",
+            head_diameter_knurled_max "head_diameter_knurled_max_mm",
+            head_diameter_min "head_diameter_min_mm", head_height_max "head_height_max_mm",
+            head_height_min "head_height_min_mm", key_size "key_size_mm",
+            key_engagement_min "key_engagement_min_mm",
+            transition_diameter_max "transition_diameter_max_mm",
+            bearing_diameter_min "bearing_diameter_min_mm",
+            fillet_radius_min "fillet_radius_min_mm", wall_thickness_min "wall_thickness_min_mm",
+            thread_length "thread_length_mm"],
+    );
+    read_back(
+        "socket_head_grips_metric",
+        SocketHeadGrip::all(),
+        columns![SocketHeadGrip; size "size", nominal_diameter "nominal_diameter_mm",
+            nominal_length "nominal_length_mm", body_length_min "body_length_min_mm",
+            grip_gaging_length_max "grip_gaging_length_max_mm"],
+    );
+}
+
+#[test]
+fn aircraft_bolts() {
+    read_back(
+        "aircraft_bolts",
+        AircraftBolt::all(),
+        columns![AircraftBolt; name "name", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", shank_diameter_max "shank_diameter_max_in",
+            shank_diameter_min "shank_diameter_min_in", thread_portion "thread_portion_in",
+            grip_offset "grip_offset_in", length_offset "length_offset_in",
+            grip_tolerance "grip_tolerance_in", length_tolerance_plus "length_tolerance_plus_in",
+            length_tolerance_minus "length_tolerance_minus_in", note "note"],
+    );
+    read_back(
+        "aircraft_bolt_grips",
+        AircraftGripRow::all(),
+        columns![AircraftGripRow; bolt "bolt", dash "dash", grip "grip_in", length "length_in",
+            note "note"],
+    );
+}
+
 /// Source and basis, which make up `provenance`, read back as text.
 #[test]
 #[allow(clippy::too_many_lines)] // one line a table
@@ -1013,6 +1166,71 @@ fn provenance_of_every_row() {
     check(
         "ply_bearing_strengths",
         PlyBearing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "hex_bolts_inch",
+        HexBolt::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "hex_bolt_length_tolerances_inch",
+        HexBoltLengthTolerance::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "structural_bolts_inch",
+        StructuralBolt::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "structural_bolts_metric",
+        StructuralBolt::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "hex_cap_screws_metric",
+        MetricHexCapScrew::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "hex_screws_metric_fine",
+        FineHexScrew::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "socket_head_cap_screws_inch",
+        SocketHeadCapScrew::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "socket_head_cap_screws_metric",
+        SocketHeadCapScrew::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "socket_head_grips_metric",
+        SocketHeadGrip::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "aircraft_bolts",
+        AircraftBolt::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "aircraft_bolt_grips",
+        AircraftGripRow::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     let table = table("sources");
     for (text, source) in table.rows.iter().zip(Source::all()) {

@@ -1,5 +1,7 @@
 //! Arrays written from `tables/*.csv` by `tests/tables_are_current.rs`. Not edited by hand.
 
+pub(super) mod aircraft_bolt_grips;
+pub(super) mod aircraft_bolts;
 pub(super) mod astm_grades;
 pub(super) mod astm_grades_metric;
 pub(super) mod clearance_holes_inch;
@@ -10,11 +12,15 @@ pub(super) mod embedments;
 pub(super) mod friction_classes;
 pub(super) mod friction_surfaces;
 pub(super) mod head_marks;
+pub(super) mod hex_bolt_length_tolerances_inch;
+pub(super) mod hex_bolts_inch;
 pub(super) mod hex_cap_screw_full_thread_inch;
 pub(super) mod hex_cap_screw_length_tolerances_inch;
 pub(super) mod hex_cap_screw_stock_lengths_inch;
 pub(super) mod hex_cap_screws_inch;
+pub(super) mod hex_cap_screws_metric;
 pub(super) mod hex_screws_metric;
+pub(super) mod hex_screws_metric_fine;
 pub(super) mod iso_3506_1_classes;
 pub(super) mod iso_898_1_classes;
 pub(super) mod length_tolerances_metric;
@@ -37,8 +43,13 @@ pub(super) mod sae_j429_grades;
 pub(super) mod service_temperatures_c;
 pub(super) mod service_temperatures_f;
 pub(super) mod shear_ratios;
+pub(super) mod socket_head_cap_screws_inch;
+pub(super) mod socket_head_cap_screws_metric;
+pub(super) mod socket_head_grips_metric;
 pub(super) mod sources;
 pub(super) mod stock_lengths_metric;
+pub(super) mod structural_bolts_inch;
+pub(super) mod structural_bolts_metric;
 pub(super) mod structural_holes_inch;
 pub(super) mod structural_holes_metric;
 pub(super) mod tap_drills_inch;

@@ -1,16 +1,20 @@
-//! Which nuts and screw heads a wrench fits.
+//! Which nuts and heads a wrench fits, and which socket screws a key.
 
 use alloc::vec::Vec;
 use core::fmt;
 
+use super::bolts::{HexBolt, StructuralBolt};
+use super::metric_screws::MetricHexCapScrew;
 use super::nuts::Nut;
 use super::screws::{HexCapScrew, HexScrew};
+use super::sockets::SocketHeadCapScrew;
 use crate::error::{Error, sane_length};
 use crate::math::round;
 use crate::source::Provenance;
 use crate::units::{Length, inches, millimetres};
 
-/// A hexagon in the tables: a nut or the head of a screw.
+/// A hexagon in the tables: a nut or the head of a screw or bolt. Heads of aircraft bolts were not
+/// read.
 ///
 /// ```
 /// use shankline::{tables::wrench::{Hexagon, hexagons_for_wrench}, units::millimetres};
@@ -27,8 +31,14 @@ pub enum Hexagon {
     Nut(&'static Nut),
     /// An inch hex cap screw, ASME B18.2.1.
     HexCapScrew(&'static HexCapScrew),
-    /// A metric hexagon screw, ISO 4014 and ISO 4017.
+    /// A metric hexagon screw, ISO 4014 and ISO 4017; with fine pitch ISO 8765 and ISO 8676.
     HexScrew(&'static HexScrew),
+    /// A metric hex cap screw, ASME B18.2.3.1M.
+    MetricHexCapScrew(&'static MetricHexCapScrew),
+    /// An inch hex bolt or heavy hex bolt, ASME B18.2.1.
+    HexBolt(&'static HexBolt),
+    /// A structural bolt, ASME B18.2.6 or EN 14399-4.
+    StructuralBolt(&'static StructuralBolt),
 }
 
 impl Hexagon {
@@ -48,11 +58,14 @@ impl Hexagon {
             Self::Nut(nut) => nut.size,
             Self::HexCapScrew(screw) => screw.size,
             Self::HexScrew(screw) => screw.size,
+            Self::MetricHexCapScrew(screw) => screw.size,
+            Self::HexBolt(bolt) => bolt.size,
+            Self::StructuralBolt(bolt) => bolt.size,
         }
     }
 
     /// Size of the wrench: the basic width across flats. Metric standards name the greatest width so;
-    /// of an inch nut with limits only it is the nearest 1/32 in to the greatest (0.752 in: 3/4 in).
+    /// of an inch part with limits only it is the nearest 1/32 in to the greatest (0.752 in: 3/4 in).
     /// None for a nut without flats in its table.
     ///
     /// ```
@@ -73,11 +86,17 @@ impl Hexagon {
                 Some(if nut.pitch.is_some() {
                     most
                 } else {
-                    THIRTY_SECOND * round((most / THIRTY_SECOND).value)
+                    nearest_thirty_second(most)
                 })
             }),
             Self::HexCapScrew(screw) => Some(screw.width_across_flats_basic),
             Self::HexScrew(screw) => Some(screw.width_across_flats_max),
+            Self::MetricHexCapScrew(screw) => Some(screw.width_across_flats_max),
+            Self::HexBolt(bolt) => Some(nearest_thirty_second(bolt.width_across_flats_max)),
+            Self::StructuralBolt(bolt) => Some(
+                bolt.width_across_flats_basic
+                    .unwrap_or(bolt.width_across_flats_max),
+            ),
         }
     }
 
@@ -98,24 +117,33 @@ impl Hexagon {
             Self::Nut(nut) => nut.provenance,
             Self::HexCapScrew(screw) => screw.provenance,
             Self::HexScrew(screw) => screw.provenance,
+            Self::MetricHexCapScrew(screw) => screw.provenance,
+            Self::HexBolt(bolt) => bolt.provenance,
+            Self::StructuralBolt(bolt) => bolt.provenance,
         }
     }
 
     /// Least and greatest width across flats; a side nobody has read is taken from the wrench size.
     fn flats(&self) -> Option<(Length, Length)> {
         let (least, most) = match self {
-            Self::Nut(nut) => (nut.width_across_flats_min, nut.width_across_flats_max),
-            Self::HexCapScrew(screw) => (
-                Some(screw.width_across_flats_min),
-                Some(screw.width_across_flats_max),
-            ),
-            Self::HexScrew(screw) => (
-                Some(screw.width_across_flats_min),
-                Some(screw.width_across_flats_max),
-            ),
+            Self::Nut(nut) => {
+                let size = self.wrench_size();
+                return (nut.width_across_flats_min.or(size))
+                    .zip(nut.width_across_flats_max.or(size));
+            }
+            Self::HexCapScrew(screw) => {
+                (screw.width_across_flats_min, screw.width_across_flats_max)
+            }
+            Self::HexScrew(screw) => (screw.width_across_flats_min, screw.width_across_flats_max),
+            Self::MetricHexCapScrew(screw) => {
+                (screw.width_across_flats_min, screw.width_across_flats_max)
+            }
+            Self::HexBolt(bolt) => (bolt.width_across_flats_min, bolt.width_across_flats_max),
+            Self::StructuralBolt(bolt) => {
+                (bolt.width_across_flats_min, bolt.width_across_flats_max)
+            }
         };
-        let size = self.wrench_size();
-        least.or(size).zip(most.or(size))
+        Some((least, most))
     }
 }
 
@@ -126,11 +154,15 @@ impl fmt::Display for Hexagon {
             Self::Nut(nut) => nut.fmt(f),
             Self::HexCapScrew(screw) => write!(f, "ASME B18.2.1 hex cap screw {}", screw.size),
             Self::HexScrew(screw) => write!(f, "ISO 4014 or ISO 4017 screw {}", screw.size),
+            Self::MetricHexCapScrew(screw) => screw.fmt(f),
+            Self::HexBolt(bolt) => bolt.fmt(f),
+            Self::StructuralBolt(bolt) => bolt.fmt(f),
         }
     }
 }
 
-/// The nuts and screw heads a wrench of a nominal size is for. Nuts come first, inch before metric.
+/// The nuts and heads a wrench of a nominal size is for. Nuts come first, inch before metric; then
+/// screws, then bolts.
 ///
 /// The wrench size of a part may differ by 0.02 mm, for the rounding of inch tables, so 19 mm is not
 /// taken for 3/4 in (19.05 mm): a wrench that nearly fits rounds the corners.
@@ -156,8 +188,8 @@ pub fn hexagons_for_wrench(size: Length) -> Result<Vec<Hexagon>, Error> {
         .collect())
 }
 
-/// The nuts and screw heads a caliper reading across the flats may be. Nuts come first, inch before
-/// metric.
+/// The nuts and heads a caliper reading across the flats may be. Nuts come first, inch before metric;
+/// then screws, then bolts.
 ///
 /// A reading matches from the least to the greatest width across flats of the part, give or take
 /// 0.02 mm; a worn or painted part may lie outside. The ranges of a metric and an inch part can
@@ -185,17 +217,58 @@ pub fn hexagons_measuring(across_flats: Length) -> Result<Vec<Hexagon>, Error> {
         .collect())
 }
 
-/// Step of inch wrench sizes.
-const THIRTY_SECOND: Length = inches(1.0 / 32.0);
+/// The socket head cap screws a hexagon key of a nominal size is for, inch before metric.
+///
+/// A size matches within half a thousandth of an inch, so that 0.078 in finds 5/64 in sockets, and
+/// 2 mm, which is 0.0006 in larger, does not: a key that nearly fits rounds the socket.
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] for a size that is not positive and finite.
+///
+/// ```
+/// use shankline::{tables::wrench::socket_screws_for_key, units::millimetres};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let found = socket_screws_for_key(millimetres(6.0))?;
+/// assert_eq!(found.iter().map(|screw| screw.size).collect::<Vec<_>>(), ["M8"]);
+/// # Ok(())
+/// # }
+/// ```
+pub fn socket_screws_for_key(size: Length) -> Result<Vec<&'static SocketHeadCapScrew>, Error> {
+    sane_length("key size", size)?;
+    // Half of the last place, and a hair for the sum.
+    let fits = |own: Length| (own - size).abs() <= inches(0.000_501);
+    Ok(SocketHeadCapScrew::all_inch()
+        .iter()
+        .chain(SocketHeadCapScrew::all_metric())
+        .filter(|screw| screw.key_size.is_some_and(fits))
+        .collect())
+}
+
+/// Inch wrench sizes go by thirty-seconds.
+fn nearest_thirty_second(width: Length) -> Length {
+    const STEP: Length = inches(1.0 / 32.0);
+    STEP * round((width / STEP).value)
+}
 
 /// Of the inch tables, which print three decimals, and of a caliper.
 const ROUNDING: Length = millimetres(0.02);
 
 fn all() -> impl Iterator<Item = Hexagon> {
     let nuts = Nut::all_inch().iter().chain(Nut::all_metric());
+    let structural = StructuralBolt::all_inch()
+        .iter()
+        .chain(StructuralBolt::all_metric());
     nuts.map(Hexagon::Nut)
         .chain(HexCapScrew::all().iter().map(Hexagon::HexCapScrew))
         .chain(HexScrew::all().iter().map(Hexagon::HexScrew))
+        .chain(
+            MetricHexCapScrew::all()
+                .iter()
+                .map(Hexagon::MetricHexCapScrew),
+        )
+        .chain(HexBolt::all().iter().map(Hexagon::HexBolt))
+        .chain(structural.map(Hexagon::StructuralBolt))
 }
 
 #[cfg(test)]
@@ -274,9 +347,52 @@ mod tests {
         assert!(measured.contains(&"M12") && measured.contains(&"1/2"));
     }
 
+    /// Flats of ASME B18.2.1 and B18.2.6: a 15/16 in wrench is for 5/8 in hex, a 1-1/16 in wrench for
+    /// 5/8 in heavy hex and structural heads.
+    #[test]
+    fn inch_bolts_by_their_wrench() {
+        let found = names(inches(15.0 / 16.0));
+        for name in ["hex cap screw 5/8", "hex bolt 5/8"] {
+            assert!(
+                found.contains(&alloc::format!("ASME B18.2.1 {name}")),
+                "{name}"
+            );
+        }
+        let found = names(inches(1.0625));
+        for name in ["B18.2.1 heavy hex bolt 5/8", "B18.2.6 structural bolt 5/8"] {
+            assert!(found.contains(&alloc::format!("ASME {name}")), "{name}");
+        }
+        assert!(names(millimetres(32.0)).contains(&"EN 14399-4 structural bolt M20".into()));
+    }
+
+    #[test]
+    fn every_socket_screw_is_found_by_its_key_and_near_keys_are_not() {
+        let all = SocketHeadCapScrew::all_inch()
+            .iter()
+            .chain(SocketHeadCapScrew::all_metric());
+        let keyed: Vec<_> = all
+            .filter_map(|screw| Some((screw, screw.key_size?)))
+            .collect();
+        assert_eq!(keyed.len(), 37); // of the 7/8 in screw no key was read
+        for (screw, key) in keyed {
+            assert!(
+                socket_screws_for_key(key).unwrap().contains(&screw),
+                "{screw}"
+            );
+        }
+        let sizes = |key| -> Vec<_> {
+            let found = socket_screws_for_key(key).unwrap();
+            found.iter().map(|screw| screw.size).collect()
+        };
+        assert_eq!(sizes(inches(0.078)), ["#2", "#3"]);
+        assert_eq!(sizes(millimetres(2.0)), ["M2.5"]);
+        assert_eq!(sizes(millimetres(4.0)), ["M5"]); // 5/32 in is 3.97 mm
+    }
+
     #[test]
     fn nonsense_is_refused() {
         for bad in [f64::NAN, f64::INFINITY, 0.0, -1.0] {
+            assert!(socket_screws_for_key(millimetres(bad)).is_err());
             assert!(hexagons_for_wrench(millimetres(bad)).is_err());
             assert!(hexagons_measuring(millimetres(bad)).is_err());
         }

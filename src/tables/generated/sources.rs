@@ -267,8 +267,24 @@ pub(in crate::tables) static B1_1_TOLERANCE_FORMULAS: Source = Source { key: "b1
 pub(in crate::tables) static B1_1_FIVE_EIGHTHS: Source = Source { key: "b1.1-five-eighths", document: "ASME B1.1", edition: None, locator: "limits of 5/8 in threads", read_in: "an online document copy" };
 pub(in crate::tables) static B1_1_LIMITS_PAGE: Source = Source { key: "b1.1-limits-page", document: "ASME B1.1", edition: None, locator: "limits of standard series", read_in: "an engineering-reference page" };
 pub(in crate::tables) static MH27_3: Source = Source { key: "mh27-3", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 3, limits of size (ASME B1.1)", read_in: "handbook table" };
+pub(in crate::tables) static B18_2_1_HEX_BOLT: Source = Source { key: "b18.2.1-hex-bolt", document: "ASME B18.2.1", edition: None, locator: "hex bolt table", read_in: "reproduction; its thread lengths to 2-1/4 in agree with 2 D + 1/4 in, from which the rest is computed" };
+pub(in crate::tables) static B18_2_1_HEAVY_HEX_BOLT: Source = Source { key: "b18.2.1-heavy-hex-bolt", document: "ASME B18.2.1", edition: None, locator: "heavy hex bolt table", read_in: "reproduction" };
+pub(in crate::tables) static B18_2_6_2019: Source = Source { key: "b18.2.6-2019", document: "ASME B18.2.6", edition: Some("2019"), locator: "heavy hex structural bolt tables and length tolerance", read_in: "supplier reproductions; the shortest part-threaded length is the first with a body length in the table of grip gaging and body lengths" };
+pub(in crate::tables) static EN14399_4: Source = Source { key: "en14399-4", document: "EN 14399-4", edition: None, locator: "bolt dimension and length tables", read_in: "two supplier reproductions that agree" };
+pub(in crate::tables) static B18_2_3_1M: Source = Source { key: "b18.2.3.1m", document: "ASME B18.2.3.1M", edition: None, locator: "metric hex cap screw table", read_in: "reproduction; thread lengths by rule" };
+pub(in crate::tables) static ISO8765_RECALLED: Source = Source { key: "iso8765-recalled", document: "ISO 8765 and ISO 8676", edition: None, locator: "list of threads and thread lengths", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_3_2003: Source = Source { key: "b18.3-2003", document: "ASME B18.3", edition: Some("2003"), locator: "socket head cap screw table, 1960 series", read_in: "supplier reproductions; the 1998 edition prints fillet diameters 0.001 in larger at several sizes" };
+pub(in crate::tables) static B18_3_RECALLED: Source = Source { key: "b18.3-recalled", document: "ASME B18.3", edition: None, locator: "socket head cap screw table, thread lengths and the 1 in size", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO4762: Source = Source { key: "iso4762", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "reproduction; thread lengths above M36 by its rule, 2 d + 12 mm" };
+pub(in crate::tables) static B18_3_1M_HEAD: Source = Source { key: "b18.3.1m-head", document: "ASME B18.3.1M", edition: None, locator: "head diameters of metric socket head cap screws", read_in: "reproduction" };
+pub(in crate::tables) static B18_3_1M_HEAD_RECALLED: Source = Source { key: "b18.3.1m-head-recalled", document: "ASME B18.3.1M", edition: None, locator: "head diameters of metric socket head cap screws", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO4762_LENGTHS: Source = Source { key: "iso4762-lengths", document: "ISO 4762", edition: None, locator: "table of body and grip gaging lengths, lengths up to 40 mm", read_in: "JIS B 1176:2014, which adopts it, on a reference page" };
+pub(in crate::tables) static AN3_AN20: Source = Source { key: "an3-an20", document: "AN3 to AN20", edition: None, locator: "bolt drawing", read_in: "aircraft builder manual and hardware guides" };
+pub(in crate::tables) static AN3_AN20_RECALLED: Source = Source { key: "an3-an20-recalled", document: "AN3 to AN20", edition: None, locator: "bolt drawing", read_in: "recalled, not read; the 0.003 in between the limits of the shank was read in an aircraft builder manual" };
+pub(in crate::tables) static AN_GRIP_TABLE: Source = Source { key: "an-grip-table", document: "AN3 to AN20", edition: None, locator: "grip and length by dash number", read_in: "aircraft builder manual; an aircraft supplier table agrees for the shortest AN3" };
+pub(in crate::tables) static AN_GRIP_RULE: Source = Source { key: "an-grip-rule", document: "AN3 to AN20", edition: None, locator: "rule of eighths for grip and length", read_in: "computed from the rows read in an aircraft builder manual, which states the rule for length; grips of AN4-15, AN5-27 and AN6-20 on a supplier page agree" };
 
-pub(in crate::tables) static SOURCES: [&Source; 265] = [
+pub(in crate::tables) static SOURCES: [&Source; 281] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -534,4 +550,20 @@ pub(in crate::tables) static SOURCES: [&Source; 265] = [
     &B1_1_FIVE_EIGHTHS,
     &B1_1_LIMITS_PAGE,
     &MH27_3,
+    &B18_2_1_HEX_BOLT,
+    &B18_2_1_HEAVY_HEX_BOLT,
+    &B18_2_6_2019,
+    &EN14399_4,
+    &B18_2_3_1M,
+    &ISO8765_RECALLED,
+    &B18_3_2003,
+    &B18_3_RECALLED,
+    &ISO4762,
+    &B18_3_1M_HEAD,
+    &B18_3_1M_HEAD_RECALLED,
+    &ISO4762_LENGTHS,
+    &AN3_AN20,
+    &AN3_AN20_RECALLED,
+    &AN_GRIP_TABLE,
+    &AN_GRIP_RULE,
 ];

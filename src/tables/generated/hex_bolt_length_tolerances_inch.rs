@@ -1,0 +1,37 @@
+// Written by tests/tables_are_current.rs from tables/hex_bolt_length_tolerances_inch.csv. Not edited by hand.
+
+use super::sources;
+use crate::source::Basis;
+use crate::tables::known;
+use crate::tables::bolts::HexBoltLengthTolerance;
+use crate::units::{inches};
+
+pub(in crate::tables) static HEX_BOLT_LENGTH_TOLERANCES_INCH: [HexBoltLengthTolerance; 27] = [
+    HexBoltLengthTolerance { size_from: inches(0.25), size_thru: Some(inches(0.375)), length_over: inches(0.0), length_thru: Some(inches(1.0)), tolerance_plus: inches(0.02), tolerance_minus: inches(0.03), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.25), size_thru: Some(inches(0.375)), length_over: inches(1.0), length_thru: Some(inches(2.5)), tolerance_plus: inches(0.02), tolerance_minus: inches(0.04), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.25), size_thru: Some(inches(0.375)), length_over: inches(2.5), length_thru: Some(inches(4.0)), tolerance_plus: inches(0.04), tolerance_minus: inches(0.06), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.25), size_thru: Some(inches(0.375)), length_over: inches(4.0), length_thru: Some(inches(6.0)), tolerance_plus: inches(0.06), tolerance_minus: inches(0.10), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.25), size_thru: Some(inches(0.375)), length_over: inches(6.0), length_thru: None, tolerance_plus: inches(0.10), tolerance_minus: inches(0.18), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.4375), size_thru: Some(inches(0.5)), length_over: inches(0.0), length_thru: Some(inches(1.0)), tolerance_plus: inches(0.02), tolerance_minus: inches(0.03), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.4375), size_thru: Some(inches(0.5)), length_over: inches(1.0), length_thru: Some(inches(2.5)), tolerance_plus: inches(0.04), tolerance_minus: inches(0.06), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.4375), size_thru: Some(inches(0.5)), length_over: inches(2.5), length_thru: Some(inches(4.0)), tolerance_plus: inches(0.06), tolerance_minus: inches(0.08), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.4375), size_thru: Some(inches(0.5)), length_over: inches(4.0), length_thru: Some(inches(6.0)), tolerance_plus: inches(0.08), tolerance_minus: inches(0.10), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.4375), size_thru: Some(inches(0.5)), length_over: inches(6.0), length_thru: None, tolerance_plus: inches(0.12), tolerance_minus: inches(0.18), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.5625), size_thru: Some(inches(0.75)), length_over: inches(0.0), length_thru: Some(inches(1.0)), tolerance_plus: inches(0.02), tolerance_minus: inches(0.03), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.5625), size_thru: Some(inches(0.75)), length_over: inches(1.0), length_thru: Some(inches(2.5)), tolerance_plus: inches(0.06), tolerance_minus: inches(0.08), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.5625), size_thru: Some(inches(0.75)), length_over: inches(2.5), length_thru: Some(inches(4.0)), tolerance_plus: inches(0.08), tolerance_minus: inches(0.10), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.5625), size_thru: Some(inches(0.75)), length_over: inches(4.0), length_thru: Some(inches(6.0)), tolerance_plus: inches(0.10), tolerance_minus: inches(0.10), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.5625), size_thru: Some(inches(0.75)), length_over: inches(6.0), length_thru: None, tolerance_plus: inches(0.14), tolerance_minus: inches(0.18), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.875), size_thru: Some(inches(1.0)), length_over: inches(1.0), length_thru: Some(inches(2.5)), tolerance_plus: inches(0.08), tolerance_minus: inches(0.10), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.875), size_thru: Some(inches(1.0)), length_over: inches(2.5), length_thru: Some(inches(4.0)), tolerance_plus: inches(0.10), tolerance_minus: inches(0.14), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.875), size_thru: Some(inches(1.0)), length_over: inches(4.0), length_thru: Some(inches(6.0)), tolerance_plus: inches(0.12), tolerance_minus: inches(0.16), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(0.875), size_thru: Some(inches(1.0)), length_over: inches(6.0), length_thru: None, tolerance_plus: inches(0.16), tolerance_minus: inches(0.20), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.125), size_thru: Some(inches(1.5)), length_over: inches(1.0), length_thru: Some(inches(2.5)), tolerance_plus: inches(0.12), tolerance_minus: inches(0.12), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.125), size_thru: Some(inches(1.5)), length_over: inches(2.5), length_thru: Some(inches(4.0)), tolerance_plus: inches(0.16), tolerance_minus: inches(0.16), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.125), size_thru: Some(inches(1.5)), length_over: inches(4.0), length_thru: Some(inches(6.0)), tolerance_plus: inches(0.18), tolerance_minus: inches(0.18), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.125), size_thru: Some(inches(1.5)), length_over: inches(6.0), length_thru: None, tolerance_plus: inches(0.22), tolerance_minus: inches(0.22), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.625), size_thru: None, length_over: inches(1.0), length_thru: Some(inches(2.5)), tolerance_plus: inches(0.18), tolerance_minus: inches(0.18), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.625), size_thru: None, length_over: inches(2.5), length_thru: Some(inches(4.0)), tolerance_plus: inches(0.20), tolerance_minus: inches(0.20), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.625), size_thru: None, length_over: inches(4.0), length_thru: Some(inches(6.0)), tolerance_plus: inches(0.22), tolerance_minus: inches(0.22), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+    HexBoltLengthTolerance { size_from: inches(1.625), size_thru: None, length_over: inches(6.0), length_thru: None, tolerance_plus: inches(0.24), tolerance_minus: inches(0.24), provenance: known(&sources::B18_2_1_LENGTH, Basis::Reproduced) },
+];
