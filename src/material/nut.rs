@@ -225,7 +225,7 @@ impl NutStrength {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let nut = NutGrade::Iso898_2Class9.strength(NutShape::Style2, &"M12".parse()?)?;
+    /// let nut = NutGrade::Iso898_2Class9.strength(NutShape::Style2, &"M4".parse()?)?;
     /// assert_eq!(nut.cautions().iter().count(), 1); // recalled
     /// # Ok(())
     /// # }

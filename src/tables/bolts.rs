@@ -123,7 +123,7 @@ impl HexBolt {
     /// assert_eq!(
     ///     error.to_string(),
     ///     "3/8-16 UNC is not in the table of ASME B18.2.1 heavy hex bolts; \
-    ///      its sizes run from 1/2 to 2",
+    ///      its sizes run from 1/2 to 2, the nearest is 1/2",
     /// );
     /// # Ok(())
     /// # }
@@ -364,7 +364,7 @@ impl StructuralBolt {
     /// let error = StructuralBolt::find(&"M10".parse()?).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
-    ///     "M10 is not in the table of EN 14399-4 bolts; its sizes run from M12 to M36",
+    ///     "M10 is not in the table of EN 14399-4 bolts; its sizes run from M12 to M36, the nearest is M12",
     /// );
     /// # Ok(())
     /// # }

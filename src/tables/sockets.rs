@@ -126,7 +126,7 @@ impl SocketHeadCapScrew {
     /// assert_eq!(
     ///     error.to_string(),
     ///     "1-1/4-7 UNC is not in the table of ASME B18.3 socket head cap screws; \
-    ///      its sizes run from #0 to 1",
+    ///      its sizes run from #0 to 1, the nearest is 1",
     /// );
     /// # Ok(())
     /// # }

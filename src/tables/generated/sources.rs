@@ -142,7 +142,6 @@ pub(in crate::tables) static ISO3506_1_OLD_C: Source = Source { key: "iso3506-1-
 pub(in crate::tables) static ISO3506_1_OLD_F: Source = Source { key: "iso3506-1-old-f", document: "ISO 3506-1", edition: Some("before 2020"), locator: "table of mechanical properties, ferritic grade", read_in: "an extract of JIS B 1054, which adopts it" };
 pub(in crate::tables) static J995: Source = Source { key: "j995", document: "SAE J995", edition: None, locator: "Tables 2 and 3", read_in: "four pages agree on hex coarse; fine, jam and slotted from one scanned reproduction" };
 pub(in crate::tables) static A563_3: Source = Source { key: "a563-3", document: "ASTM A563", edition: None, locator: "Table 3, coarse threads", read_in: "a supplier reproduction; hex and heavy hex confirmed by four pages" };
-pub(in crate::tables) static A563_4: Source = Source { key: "a563-4", document: "ASTM A563", edition: None, locator: "Table 4, fine threads", read_in: "recalled, not read" };
 pub(in crate::tables) static A194: Source = Source { key: "a194", document: "ASTM A194/A194M", edition: None, locator: "proof stress and hardness", read_in: "two supplier reproductions; stresses stated in the footnotes of the table" };
 pub(in crate::tables) static A194_HEX: Source = Source { key: "a194-hex", document: "ASTM A194/A194M", edition: None, locator: "proof stress, hex nuts of grades 2 and 2HM", read_in: "recalled, not read" };
 pub(in crate::tables) static A194_8: Source = Source { key: "a194-8", document: "ASTM A194/A194M", edition: None, locator: "proof stress of grades 8 and 8M", read_in: "recalled, not read" };
@@ -152,7 +151,7 @@ pub(in crate::tables) static ISO898_6: Source = Source { key: "iso898-6", docume
 pub(in crate::tables) static ISO10684: Source = Source { key: "iso10684", document: "ISO 10684", edition: Some("2004"), locator: "Annex A, M8 and M10", read_in: "one page" };
 pub(in crate::tables) static B18166_STRENGTH: Source = Source { key: "b18166-strength", document: "ASME B18.16.6", edition: Some("2017 and before"), locator: "proof loads of insert nuts, UNC", read_in: "30 cells of one reproduction give these stresses on the stress area" };
 pub(in crate::tables) static ISO898_2_PAIRS: Source = Source { key: "iso898-2-pairs", document: "ISO 898-2", edition: Some("2012"), locator: "Table 1", read_in: "recalled, not read" };
-pub(in crate::tables) static ISO898_2_PAIR_8: Source = Source { key: "iso898-2-pair-8", document: "ISO 898-2", edition: None, locator: "class 8.8 needs nut class 8 or higher", read_in: "an extract of DIN EN 20898-2" };
+pub(in crate::tables) static ISO898_2_PAIR_8: Source = Source { key: "iso898-2-pair-8", document: "ISO 898-2", edition: None, locator: "which bolt class goes with which nut class", read_in: "two pages that agree and an extract of DIN EN 20898-2" };
 pub(in crate::tables) static J995_PAIRS: Source = Source { key: "j995-pairs", document: "SAE J995", edition: None, locator: "nuts of grade 2 for bolts of grades 1 and 2", read_in: "recalled, not read" };
 pub(in crate::tables) static PAIRS_CHART: Source = Source { key: "pairs-chart", document: "SAE J995, ASTM A563", edition: None, locator: "suitable nuts", read_in: "a supplier strength chart of January 2016" };
 pub(in crate::tables) static A307_NUTS: Source = Source { key: "a307-nuts", document: "ASTM A307", edition: None, locator: "recommended hardware", read_in: "two pages" };
@@ -283,8 +282,10 @@ pub(in crate::tables) static AN3_AN20: Source = Source { key: "an3-an20", docume
 pub(in crate::tables) static AN3_AN20_RECALLED: Source = Source { key: "an3-an20-recalled", document: "AN3 to AN20", edition: None, locator: "bolt drawing", read_in: "recalled, not read; the 0.003 in between the limits of the shank was read in an aircraft builder manual" };
 pub(in crate::tables) static AN_GRIP_TABLE: Source = Source { key: "an-grip-table", document: "AN3 to AN20", edition: None, locator: "grip and length by dash number", read_in: "aircraft builder manual; an aircraft supplier table agrees for the shortest AN3" };
 pub(in crate::tables) static AN_GRIP_RULE: Source = Source { key: "an-grip-rule", document: "AN3 to AN20", edition: None, locator: "rule of eighths for grip and length", read_in: "computed from the rows read in an aircraft builder manual, which states the rule for length; grips of AN4-15, AN5-27 and AN6-20 on a supplier page agree" };
+pub(in crate::tables) static A563_FINE: Source = Source { key: "a563-fine", document: "ASTM A563", edition: Some("2015"), locator: "Table 3, fine threads", read_in: "a scan of the table and a maker page that agree" };
+pub(in crate::tables) static ISO898_2_2012: Source = Source { key: "iso898-2-2012", document: "ISO 898-2", edition: Some("2012"), locator: "table of proof loads, coarse threads", read_in: "proof load over stress area of the table in GOST ISO 898-2-2015" };
 
-pub(in crate::tables) static SOURCES: [&Source; 281] = [
+pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -425,7 +426,6 @@ pub(in crate::tables) static SOURCES: [&Source; 281] = [
     &ISO3506_1_OLD_F,
     &J995,
     &A563_3,
-    &A563_4,
     &A194,
     &A194_HEX,
     &A194_8,
@@ -566,4 +566,6 @@ pub(in crate::tables) static SOURCES: [&Source; 281] = [
     &AN3_AN20_RECALLED,
     &AN_GRIP_TABLE,
     &AN_GRIP_RULE,
+    &A563_FINE,
+    &ISO898_2_2012,
 ];
