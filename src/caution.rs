@@ -104,8 +104,8 @@ impl Caution {
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Cautions {
-    // The longest list is that of a length search: screw dimensions, stock lengths, nut. A list that
-    // could grow past the slots needs more of them, for `with` has nowhere to put a fifth.
+    // The longest list is that of the limits of a metric thread: two tolerances, two deviations. A list
+    // that could grow past the slots needs more of them, for `with` has nowhere to put a fifth.
     slots: [Option<Caution>; 4],
 }
 

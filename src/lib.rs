@@ -53,7 +53,7 @@
 //!
 //! | module | holds |
 //! |---|---|
-//! | [`tables`] | rows and look-ups: threads, grades, nuts, screws, washers; each with its source |
+//! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
 //! | [`thread`] | designations, basic profile, stress areas, limits of size, fits |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |

@@ -30,7 +30,15 @@
 //!
 //! A value that nobody has read is `None`, never zero.
 
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
+
+use crate::error::Error;
 use crate::source::{Basis, Provenance, Source};
+use crate::thread::Thread;
 use crate::units::Length;
 
 pub mod aircraft;
@@ -92,37 +100,54 @@ fn rows_of<T, K: PartialEq>(rows: &'static [T], key: &K, key_of: impl Fn(&T) -> 
 
 /// Which sizes a table has and which of them is nearest to the one wanted, for messages.
 #[cold]
-fn size_range<T>(
-    rows: &[T],
+fn size_range<'a, T: 'a>(
+    rows: impl IntoIterator<Item = &'a T>,
     wanted: Length,
     size_of: impl Fn(&T) -> (Length, &'static str),
-) -> alloc::string::String {
-    let (Some(first), Some(last)) = (rows.first(), rows.last()) else {
-        return "it has no rows".into();
-    };
+) -> String {
+    let sizes: Vec<(Length, &str)> = rows.into_iter().map(size_of).collect();
     let wanted = nanometres(wanted);
-    let nearest = rows
+    let nearest = sizes
         .iter()
-        .map(&size_of)
-        .min_by_key(|(size, _)| nanometres(*size).abs_diff(wanted))
-        .map_or("", |(_, name)| name);
-    alloc::format!(
-        "its sizes run from {} to {}, the nearest is {nearest}",
-        size_of(first).1,
-        size_of(last).1,
-    )
+        .min_by_key(|(size, _)| nanometres(*size).abs_diff(wanted));
+    match (sizes.first(), sizes.last(), nearest) {
+        (Some((_, first)), Some((_, last)), Some((_, nearest))) => {
+            format!("its sizes run from {first} to {last}, the nearest is {nearest}")
+        }
+        _ => "it has no rows".into(),
+    }
 }
 
-/// What a table has near a thread it has no row for: another pitch at that size, or its sizes.
-fn size_or_range<T>(
-    rows: &[T],
-    wanted: Length,
+/// The refusal of a thread that none of the rows is for.
+#[cold]
+fn no_row<'a, T: 'a>(
+    table: &'static str,
+    thread: &Thread,
+    rows: impl IntoIterator<Item = &'a T>,
     size_of: impl Fn(&T) -> (Length, &'static str),
-    same_size: impl Fn(&T) -> bool,
-) -> alloc::string::String {
-    if rows.iter().any(same_size) {
-        "at that size it has the coarse thread only".into()
-    } else {
-        size_range(rows, wanted, size_of)
+) -> Error {
+    Error::NotInTable {
+        table,
+        wanted: thread.to_string(),
+        available: size_range(rows, thread.nominal_diameter(), size_of),
+    }
+}
+
+/// The row for a coarse thread, in a table that has coarse threads only and one row a size.
+fn coarse_row<T>(
+    table: &'static str,
+    thread: &Thread,
+    rows: &'static [T],
+    size_of: impl Fn(&T) -> (Length, &'static str),
+) -> Result<&'static T, Error> {
+    let size = nanometres(thread.nominal_diameter());
+    match rows.iter().find(|row| nanometres(size_of(row).0) == size) {
+        Some(row) if thread.is_coarse() => Ok(row),
+        Some(_) => Err(Error::NotInTable {
+            table,
+            wanted: thread.to_string(),
+            available: "at that size it has the coarse thread only".into(),
+        }),
+        None => Err(no_row(table, thread, rows, size_of)),
     }
 }

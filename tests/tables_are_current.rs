@@ -138,8 +138,8 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     ),
     (
         "hex_cap_screw_length_tolerances_inch",
-        "CapScrewLengthTolerance",
-        "use crate::tables::screws::CapScrewLengthTolerance;",
+        "InchLengthTolerance",
+        "use crate::tables::screws::InchLengthTolerance;",
     ),
     (
         "hex_cap_screw_stock_lengths_inch",
@@ -263,8 +263,8 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     ),
     (
         "hex_bolt_length_tolerances_inch",
-        "HexBoltLengthTolerance",
-        "use crate::tables::bolts::HexBoltLengthTolerance;",
+        "InchLengthTolerance",
+        "use crate::tables::screws::InchLengthTolerance;",
     ),
     (
         "structural_bolts_inch",

@@ -8,9 +8,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use shankline::prelude::*;
 use shankline::source::Basis;
 use shankline::tables::aircraft::{AircraftBolt, AircraftGrip, AircraftGripRow};
-use shankline::tables::bolts::{HexBolt, HexBoltLengthTolerance, HexBoltStyle, StructuralBolt};
+use shankline::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
 use shankline::tables::metric_screws::{FineHexScrew, MetricHexCapScrew};
-use shankline::tables::screws::{CapScrewLengthTolerance, HexCapScrew, HexScrew, ProductGrade};
+use shankline::tables::screws::{HexCapScrew, HexScrew, InchLengthTolerance, ProductGrade};
 use shankline::tables::sockets::{SocketHeadCapScrew, SocketHeadGrip};
 use shankline::tables::threads::{MetricThread, UnifiedThread};
 use shankline::tables::wrench::Hexagon;
@@ -192,8 +192,8 @@ fn cap_screws_lie_within_the_limits_of_hex_bolts() {
 #[test]
 fn hex_bolts_may_be_as_short_as_cap_screws() {
     let (bolts, screws) = (
-        HexBoltLengthTolerance::all(),
-        CapScrewLengthTolerance::all(),
+        InchLengthTolerance::hex_bolts(),
+        InchLengthTolerance::cap_screws(),
     );
     assert_eq!(bolts.len(), screws.len());
     for (bolt, screw) in bolts.iter().zip(screws) {

@@ -8,7 +8,7 @@ use shankline::{
     material::{BoltGrade, NutGrade},
     tables::{
         aircraft::{AircraftBolt, AircraftGripRow},
-        bolts::{HexBolt, HexBoltLengthTolerance, StructuralBolt},
+        bolts::{HexBolt, StructuralBolt},
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
@@ -19,7 +19,7 @@ use shankline::{
         nuts::Nut,
         plies::{PlyBearing, PlyMaterial},
         screws::{
-            CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance,
+            FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance,
             StockLength, StockStep,
         },
         sockets::{SocketHeadCapScrew, SocketHeadGrip},
@@ -660,8 +660,8 @@ fn inch_screws() {
     );
     read_back(
         "hex_cap_screw_length_tolerances_inch",
-        CapScrewLengthTolerance::all(),
-        columns![CapScrewLengthTolerance; size_from "size_from_in", size_thru "size_thru_in",
+        InchLengthTolerance::cap_screws(),
+        columns![InchLengthTolerance; size_from "size_from_in", size_thru "size_thru_in",
             length_over "length_over_in", length_thru "length_thru_in",
             tolerance_plus "tolerance_plus_in", tolerance_minus "tolerance_minus_in"],
     );
@@ -733,8 +733,8 @@ fn bolts() {
     );
     read_back(
         "hex_bolt_length_tolerances_inch",
-        HexBoltLengthTolerance::all(),
-        columns![HexBoltLengthTolerance; size_from "size_from_in", size_thru "size_thru_in",
+        InchLengthTolerance::hex_bolts(),
+        columns![InchLengthTolerance; size_from "size_from_in", size_thru "size_thru_in",
             length_over "length_over_in", length_thru "length_thru_in",
             tolerance_plus "tolerance_plus_in", tolerance_minus "tolerance_minus_in"],
     );
@@ -1039,7 +1039,7 @@ fn provenance_of_every_row() {
     );
     check(
         "hex_cap_screw_length_tolerances_inch",
-        CapScrewLengthTolerance::all()
+        InchLengthTolerance::cap_screws()
             .iter()
             .map(|r| r.provenance)
             .collect(),
@@ -1173,7 +1173,7 @@ fn provenance_of_every_row() {
     );
     check(
         "hex_bolt_length_tolerances_inch",
-        HexBoltLengthTolerance::all()
+        InchLengthTolerance::hex_bolts()
             .iter()
             .map(|r| r.provenance)
             .collect(),

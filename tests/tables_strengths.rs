@@ -94,7 +94,7 @@ fn flat_head_socket_screws_are_held_by_the_head() {
             let threads = UnifiedThread::of_diameter(row.nominal_diameter);
             let thread = threads
                 .iter()
-                .find(|thread| (thread.threads_per_inch - f64::from(count)).abs() < 1e-9)
+                .find(|thread| (thread.threads_per_inch - count).abs() < 1e-9)
                 .map(|row| Thread::unified(row.nominal_diameter, row.series).unwrap())
                 .unwrap();
             let material = if row.nominal_diameter > inches(0.5) {

@@ -355,7 +355,7 @@ impl FromStr for NutGrade {
             .ok_or_else(|| Error::UnknownName {
                 what: "nut grade",
                 text: text.to_string(),
-                known: unique(NAMES.iter().map(|(_, name)| *name)).join(", "),
+                known: NAMES.map(|(_, name)| name).join(", "),
             })
     }
 }

@@ -9,7 +9,7 @@ use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::tables::nanometres;
 use crate::tables::screws::{
-    CapScrewLengthTolerance, FullThreadLimit, HexCapScrew, HexScrew, LengthTolerance, ProductGrade,
+    FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance, ProductGrade,
     StockLength, StockStep, ToleranceGrade,
 };
 use crate::thread::Thread;
@@ -79,7 +79,7 @@ enum Rows {
     Inch {
         dimensions: &'static HexCapScrew,
         full_thread: Option<&'static FullThreadLimit>,
-        tolerances: &'static [CapScrewLengthTolerance],
+        tolerances: &'static [InchLengthTolerance],
     },
     /// Product grade A where the size has it, and grade B where it has that too; one of them alone
     /// stands in `small`.
@@ -120,7 +120,10 @@ impl ScrewSeries {
                     .map(|dimensions| Rows::Inch {
                         dimensions,
                         full_thread: FullThreadLimit::find(diameter),
-                        tolerances: CapScrewLengthTolerance::of_size(diameter),
+                        tolerances: InchLengthTolerance::of_size(
+                            InchLengthTolerance::cap_screws(),
+                            diameter,
+                        ),
                     })
                     .ok_or_else(|| Error::NotInTable {
                         table: "the table of ASME B18.2.1 hex cap screws",
@@ -323,7 +326,7 @@ impl ScrewSeries {
         &self,
         dimensions: &HexCapScrew,
         full_thread: Option<&FullThreadLimit>,
-        tolerances: &'static [CapScrewLengthTolerance],
+        tolerances: &'static [InchLengthTolerance],
         nominal: Length,
     ) -> Result<ScrewLength, Error> {
         let no_value = |quantity, reason| Error::NoValue {
@@ -337,7 +340,7 @@ impl ScrewSeries {
                 "its row of ASME B18.2.1 Table 11 has not been read",
             )
         };
-        let tolerance = CapScrewLengthTolerance::among(tolerances, nominal).ok_or_else(|| {
+        let tolerance = InchLengthTolerance::among(tolerances, nominal).ok_or_else(|| {
             no_value(
                 "length tolerance",
                 "no row of ASME B18.2.1 has been read there",

@@ -1,10 +1,10 @@
 //! Hex bolts, heavy hex bolts and structural bolts: heads, bodies, thread lengths, length tolerances.
 
-use alloc::{format, string::ToString};
+use alloc::format;
 use core::fmt;
 
-use super::screws::{LengthTolerance, ToleranceGrade};
-use super::{generated, nanometres, rows_of, size_or_range, size_range};
+use super::screws::{InchLengthTolerance, LengthTolerance, ToleranceGrade};
+use super::{coarse_row, generated, nanometres, no_row, rows_of};
 use crate::error::{Error, sane_length};
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
@@ -133,15 +133,14 @@ impl HexBolt {
         let rows = Self::of_style(style);
         rows.iter()
             .find(|bolt| thread.is_unified() && nanometres(bolt.nominal_diameter) == size)
-            .ok_or_else(|| Error::NotInTable {
-                table: match style {
+            .ok_or_else(|| {
+                let table = match style {
                     HexBoltStyle::Hex => "the table of ASME B18.2.1 hex bolts",
                     HexBoltStyle::HeavyHex => "the table of ASME B18.2.1 heavy hex bolts",
-                },
-                wanted: thread.to_string(),
-                available: size_range(rows, thread.nominal_diameter(), |bolt| {
+                };
+                no_row(table, thread, rows, |bolt| {
                     (bolt.nominal_diameter, bolt.size)
-                }),
+                })
             })
     }
 
@@ -162,7 +161,8 @@ impl HexBolt {
     /// ```
     pub fn length_limits(&self, nominal: Length) -> Result<Spread<Length>, Error> {
         sane_length("nominal length", nominal)?;
-        HexBoltLengthTolerance::find(self.nominal_diameter, nominal)
+        let rows = InchLengthTolerance::hex_bolts();
+        InchLengthTolerance::find(rows, self.nominal_diameter, nominal)
             .map(|row| Spread {
                 min: nominal - row.tolerance_minus,
                 nominal,
@@ -188,64 +188,6 @@ impl fmt::Display for HexBolt {
             HexBoltStyle::HeavyHex => "heavy hex bolt",
         };
         f.pad(&format!("ASME B18.2.1 {style} {}", self.size))
-    }
-}
-
-/// Tolerance on the nominal length of ASME B18.2.1 hex bolts and heavy hex bolts, which have no
-/// point. Cap screws may only be shorter:
-/// [`CapScrewLengthTolerance`](super::screws::CapScrewLengthTolerance).
-///
-/// ```
-/// use shankline::{tables::bolts::HexBoltLengthTolerance, units::inches};
-/// let row = HexBoltLengthTolerance::find(inches(0.5), inches(2.0)).unwrap();
-/// assert_eq!((row.tolerance_plus, row.tolerance_minus), (inches(0.04), inches(0.06)));
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-pub struct HexBoltLengthTolerance {
-    /// Smallest nominal diameter, itself included.
-    pub size_from: Length,
-    /// Largest nominal diameter, itself included.
-    pub size_thru: Option<Length>,
-    /// Length the row begins above, itself excluded.
-    pub length_over: Length,
-    /// Greatest length, itself included.
-    pub length_thru: Option<Length>,
-    /// How much longer than nominal a bolt may be.
-    pub tolerance_plus: Length,
-    /// How much shorter than nominal a bolt may be.
-    pub tolerance_minus: Length,
-    /// Source of the row.
-    pub provenance: Provenance,
-}
-
-impl HexBoltLengthTolerance {
-    /// Every row.
-    ///
-    /// ```
-    /// assert_eq!(shankline::tables::bolts::HexBoltLengthTolerance::all().len(), 27);
-    /// ```
-    #[must_use]
-    pub fn all() -> &'static [Self] {
-        &generated::hex_bolt_length_tolerances_inch::HEX_BOLT_LENGTH_TOLERANCES_INCH
-    }
-
-    /// The tolerance of a size and length.
-    ///
-    /// ```
-    /// use shankline::{tables::bolts::HexBoltLengthTolerance, units::inches};
-    /// assert!(HexBoltLengthTolerance::find(inches(0.1), inches(1.0)).is_none());
-    /// ```
-    #[must_use]
-    pub fn find(diameter: Length, length: Length) -> Option<&'static Self> {
-        let (size, length) = (nanometres(diameter), nanometres(length));
-        let within = |over: i64, value: i64, thru: Option<Length>| {
-            over < value && thru.is_none_or(|thru| value <= nanometres(thru))
-        };
-        Self::all().iter().find(|row| {
-            within(nanometres(row.size_from) - 1, size, row.size_thru)
-                && within(nanometres(row.length_over), length, row.length_thru)
-        })
     }
 }
 
@@ -378,20 +320,9 @@ impl StructuralBolt {
         } else {
             ("the table of EN 14399-4 bolts", Self::all_metric())
         };
-        let size = nanometres(thread.nominal_diameter());
-        let same_size = |bolt: &Self| nanometres(bolt.nominal_diameter) == size;
-        rows.iter()
-            .find(|bolt| same_size(bolt) && thread.is_coarse())
-            .ok_or_else(|| Error::NotInTable {
-                table,
-                wanted: thread.to_string(),
-                available: size_or_range(
-                    rows,
-                    thread.nominal_diameter(),
-                    |bolt| (bolt.nominal_diameter, bolt.size),
-                    same_size,
-                ),
-            })
+        coarse_row(table, thread, rows, |bolt| {
+            (bolt.nominal_diameter, bolt.size)
+        })
     }
 
     /// Limits of the length of a bolt of a nominal length: minus only for inch bolts, js17 either

@@ -100,13 +100,12 @@ impl HeadMark {
 
 /// Whether two marks have the same letters and digits. Points count: 48 is not 4.8.
 fn same(a: &str, b: &str) -> bool {
-    let plain = |text: &str| -> Vec<char> {
+    fn plain(text: &str) -> impl Iterator<Item = char> {
         text.chars()
             .filter(|c| c.is_alphanumeric() || *c == '.')
             .map(|c| c.to_ascii_uppercase())
-            .collect()
-    };
-    plain(a) == plain(b)
+    }
+    plain(a).eq(plain(b))
 }
 
 impl fmt::Display for HeadMark {

@@ -2,7 +2,7 @@
 
 use alloc::{format, string::ToString};
 
-use super::{generated, nanometres, size_range};
+use super::{generated, nanometres, no_row};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::strength::shear::AiscEdition;
@@ -122,14 +122,15 @@ impl ClearanceHole {
             // ISO 273 stands first, so BS 4186 adds only the sizes ISO does not have: M7.
             Self::all_metric()
         };
-        rows.iter()
-            .find(|hole| nanometres(hole.nominal_diameter) == size && hole.fit == fit)
-            .ok_or_else(|| Error::NotInTable {
-                table: "the table of clearance holes of that fit",
-                wanted: thread.to_string(),
-                available: size_range(rows, thread.nominal_diameter(), |hole| {
+        let of_fit = rows.iter().filter(|hole| hole.fit == fit);
+        of_fit
+            .clone()
+            .find(|hole| nanometres(hole.nominal_diameter) == size)
+            .ok_or_else(|| {
+                let table = "the table of clearance holes of that fit";
+                no_row(table, thread, of_fit, |hole| {
                     (hole.nominal_diameter, hole.size)
-                }),
+                })
             })
     }
 
@@ -252,19 +253,17 @@ impl StructuralHole {
         } else {
             Self::all_metric()
         };
-        rows.iter()
-            .find(|hole| {
-                nanometres(hole.nominal_diameter) == size
-                    && hole
-                        .editions
-                        .is_none_or(|editions| editions == HoleEditions::All || editions == wanted)
-            })
-            .ok_or_else(|| Error::NotInTable {
-                table: "AISC 360 Table J3.3",
-                wanted: thread.to_string(),
-                available: size_range(rows, thread.nominal_diameter(), |hole| {
+        let of_edition = rows.iter().filter(|hole| {
+            hole.editions
+                .is_none_or(|editions| editions == HoleEditions::All || editions == wanted)
+        });
+        of_edition
+            .clone()
+            .find(|hole| nanometres(hole.nominal_diameter) == size)
+            .ok_or_else(|| {
+                no_row("AISC 360 Table J3.3", thread, of_edition, |hole| {
                     (hole.nominal_diameter, hole.size)
-                }),
+                })
             })
     }
 
@@ -394,4 +393,20 @@ impl TapDrill {
         note: None,
         provenance: super::known(generated::sources::SOURCES[0], Basis::Memory),
     };
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use alloc::string::ToString;
+
+    /// #1 has a loose hole only: the nearest size with a normal one is another size.
+    #[test]
+    fn the_nearest_size_is_one_that_has_the_fit() {
+        let thread = "#1-64 UNC".parse().unwrap();
+        assert!(ClearanceHole::find(&thread, HoleFit::Loose).is_ok());
+        let error = ClearanceHole::find(&thread, HoleFit::Normal).unwrap_err();
+        let message = error.to_string();
+        assert!(message.ends_with("the nearest is #0"), "{message}");
+    }
 }

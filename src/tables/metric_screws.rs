@@ -3,7 +3,7 @@
 use alloc::{format, string::ToString, vec::Vec};
 use core::fmt;
 
-use super::{generated, nanometres, size_or_range, size_range};
+use super::{coarse_row, generated, nanometres, size_range};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
@@ -96,22 +96,10 @@ impl MetricHexCapScrew {
     /// # }
     /// ```
     pub fn find(thread: &Thread) -> Result<&'static Self, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let same_size =
-            |row: &Self| !thread.is_unified() && nanometres(row.nominal_diameter) == size;
-        Self::all()
-            .iter()
-            .find(|row| same_size(row) && thread.is_coarse())
-            .ok_or_else(|| Error::NotInTable {
-                table: "the table of ASME B18.2.3.1M hex cap screws",
-                wanted: thread.to_string(),
-                available: size_or_range(
-                    Self::all(),
-                    thread.nominal_diameter(),
-                    |row| (row.nominal_diameter, row.size),
-                    same_size,
-                ),
-            })
+        let table = "the table of ASME B18.2.3.1M hex cap screws";
+        coarse_row(table, thread, Self::all(), |row| {
+            (row.nominal_diameter, row.size)
+        })
     }
 }
 

@@ -159,17 +159,22 @@ impl FullThreadLimit {
     }
 }
 
-/// Tolerance on the nominal length of ASME B18.2.1 hex cap screws.
+/// Tolerance on the nominal length of ASME B18.2.1 screws and bolts. Hex cap screws, which have a
+/// point, may only be shorter; hex bolts and heavy hex bolts also longer.
 ///
 /// ```
 /// use shankline::prelude::*;
-/// use shankline::tables::screws::CapScrewLengthTolerance;
-/// let row = CapScrewLengthTolerance::find(inches(0.75), inches(4.0)).unwrap();
+/// use shankline::tables::screws::InchLengthTolerance;
+/// let screws = InchLengthTolerance::cap_screws();
+/// let row = InchLengthTolerance::find(screws, inches(0.75), inches(4.0)).unwrap();
 /// assert_eq!(row.tolerance_minus, inches(0.10));
+/// let bolts = InchLengthTolerance::hex_bolts();
+/// let row = InchLengthTolerance::find(bolts, inches(0.5), inches(2.0)).unwrap();
+/// assert_eq!((row.tolerance_plus, row.tolerance_minus), (inches(0.04), inches(0.06)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
-pub struct CapScrewLengthTolerance {
+pub struct InchLengthTolerance {
     /// Smallest nominal diameter, itself included.
     pub size_from: Length,
     /// Largest nominal diameter, itself included.
@@ -186,36 +191,48 @@ pub struct CapScrewLengthTolerance {
     pub provenance: Provenance,
 }
 
-impl CapScrewLengthTolerance {
-    /// Every row.
+impl InchLengthTolerance {
+    /// Every row for hex cap screws.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::screws::CapScrewLengthTolerance::all().len(), 27);
+    /// assert_eq!(shankline::tables::screws::InchLengthTolerance::cap_screws().len(), 27);
     /// ```
     #[must_use]
-    pub fn all() -> &'static [Self] {
+    pub fn cap_screws() -> &'static [Self] {
         &generated::hex_cap_screw_length_tolerances_inch::HEX_CAP_SCREW_LENGTH_TOLERANCES_INCH
     }
 
-    /// The tolerance of a size and length.
+    /// Every row for hex bolts and heavy hex bolts.
     ///
     /// ```
-    /// use shankline::{tables::screws::CapScrewLengthTolerance, units::inches};
-    /// assert!(CapScrewLengthTolerance::find(inches(0.1), inches(1.0)).is_none());
+    /// assert_eq!(shankline::tables::screws::InchLengthTolerance::hex_bolts().len(), 27);
     /// ```
     #[must_use]
-    pub fn find(diameter: Length, length: Length) -> Option<&'static Self> {
-        Self::among(Self::of_size(diameter), length)
+    pub fn hex_bolts() -> &'static [Self] {
+        &generated::hex_bolt_length_tolerances_inch::HEX_BOLT_LENGTH_TOLERANCES_INCH
+    }
+
+    /// The tolerance of a size and length, of the rows for one kind of product.
+    ///
+    /// ```
+    /// use shankline::{tables::screws::InchLengthTolerance, units::inches};
+    /// for rows in [InchLengthTolerance::cap_screws(), InchLengthTolerance::hex_bolts()] {
+    ///     assert!(InchLengthTolerance::find(rows, inches(0.1), inches(1.0)).is_none());
+    /// }
+    /// ```
+    #[must_use]
+    pub fn find(rows: &'static [Self], diameter: Length, length: Length) -> Option<&'static Self> {
+        Self::among(Self::of_size(rows, diameter), length)
     }
 
     /// The rows of one nominal diameter, by rising length.
-    pub(crate) fn of_size(diameter: Length) -> &'static [Self] {
+    pub(crate) fn of_size(rows: &'static [Self], diameter: Length) -> &'static [Self] {
         let size = nanometres(diameter);
         let covers = |row: &Self| {
             nanometres(row.size_from) <= size
                 && row.size_thru.is_none_or(|thru| size <= nanometres(thru))
         };
-        rows_of(Self::all(), &true, covers)
+        rows_of(rows, &true, covers)
     }
 
     /// The row of those of one diameter that covers a length.

@@ -10,14 +10,10 @@
 //! head. Every cell read fits "a shank only if ls is at least 0.5 d", which is an inference: of
 //! M12 x 45 and 50, M16 x 55 and 60, M20 x 65 and 70, M24 x 80 read the standard first.
 
-use alloc::{
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
+use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
-use super::{generated, nanometres, size_or_range, size_range};
+use super::{coarse_row, generated, nanometres, no_row, size_range};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, sane_length};
 use crate::source::{Basis, Provenance, Source};
@@ -132,28 +128,19 @@ impl SocketHeadCapScrew {
     /// # }
     /// ```
     pub fn find(thread: &Thread) -> Result<&'static Self, Error> {
-        let (table, rows) = if thread.is_unified() {
-            (
-                "the table of ASME B18.3 socket head cap screws",
-                Self::all_inch(),
-            )
+        let size_of = |row: &Self| (row.nominal_diameter, row.size);
+        if thread.is_unified() {
+            let size = nanometres(thread.nominal_diameter());
+            let mut rows = Self::all_inch().iter();
+            rows.find(|row| nanometres(row.nominal_diameter) == size)
+                .ok_or_else(|| {
+                    let table = "the table of ASME B18.3 socket head cap screws";
+                    no_row(table, thread, Self::all_inch(), size_of)
+                })
         } else {
-            ("the table of ISO 4762 screws", Self::all_metric())
-        };
-        let size = nanometres(thread.nominal_diameter());
-        let same_size = |row: &Self| nanometres(row.nominal_diameter) == size;
-        rows.iter()
-            .find(|row| same_size(row) && (thread.is_unified() || thread.is_coarse()))
-            .ok_or_else(|| Error::NotInTable {
-                table,
-                wanted: thread.to_string(),
-                available: size_or_range(
-                    rows,
-                    thread.nominal_diameter(),
-                    |row| (row.nominal_diameter, row.size),
-                    same_size,
-                ),
-            })
+            let table = "the table of ISO 4762 screws";
+            coarse_row(table, thread, Self::all_metric(), size_of)
+        }
     }
 
     /// What the user must be told of values that were recalled, not read.

@@ -201,7 +201,7 @@ pub struct PublishedLoad {
     /// Nominal diameter.
     pub nominal_diameter: Length,
     /// Threads per inch, where the load depends on the thread.
-    pub threads_per_inch: Option<u8>,
+    pub threads_per_inch: Option<f64>,
     /// What the load is.
     pub quantity: LoadQuantity,
     /// The load.

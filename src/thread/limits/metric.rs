@@ -1,6 +1,6 @@
 //! Limits of metric threads from the tables of ISO 965-1.
 
-use super::{Limits, MetricClass, ThreadLimits};
+use super::{Limits, MetricClass, ThreadLimits, ToleranceClass};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::tables::thread_tolerances::{
@@ -35,11 +35,7 @@ pub(super) fn limits(thread: Thread, class: MetricClass) -> Result<ThreadLimits,
     let (d, pitch) = (thread.diameter, thread.pitch);
     let (pitch_grade, pitch_position) = class.pitch_diameter();
     let (crest_grade, crest_position) = class.crest_diameter();
-    let kind = if pitch_position.is_ascii_lowercase() {
-        ThreadKind::External
-    } else {
-        ThreadKind::Internal
-    };
+    let kind = ThreadKind::of(ToleranceClass::Metric(class));
     let pitch_row = PitchDiameterTolerance::find(kind, d, pitch, pitch_grade)?;
     let crest_row = CrestTolerance::find(kind, pitch, crest_grade)?;
     let pitch_deviation = deviation(pitch_position, pitch)?;
