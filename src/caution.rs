@@ -104,9 +104,9 @@ impl Caution {
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Cautions {
-    // The longest list is that of the limits of a metric thread: two tolerances, two deviations. A list
-    // that could grow past the slots needs more of them, for `with` has nowhere to put a fifth.
-    slots: [Option<Caution>; 4],
+    // The longest lists hold four (the limits of a metric thread: two tolerances, two deviations). A
+    // list that could grow past the slots needs more of them, for `with` has nowhere to put a seventh.
+    slots: [Option<Caution>; 6],
 }
 
 impl Cautions {

@@ -3,7 +3,10 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::units::{Area, Dimension, Force, Length, Ratio, Stress, Torque, UnitSystem, shown};
+use crate::units::{
+    Angle, Area, Dimension, Force, Length, Ratio, Stiffness, Stress, TemperatureInterval,
+    ThermodynamicTemperature, Torque, UnitSystem, shown,
+};
 
 /// Why a question was refused.
 ///
@@ -221,8 +224,16 @@ pub enum Amount {
     Force(Force),
     /// A stress.
     Stress(Stress),
-    /// A torque.
+    /// A torque or a moment.
     Torque(Torque),
+    /// An angle.
+    Angle(Angle),
+    /// A stiffness.
+    Stiffness(Stiffness),
+    /// A temperature.
+    Temperature(ThermodynamicTemperature),
+    /// A change of temperature.
+    TemperatureChange(TemperatureInterval),
     /// A number without unit.
     Number(f64),
     /// A count of things.
@@ -238,6 +249,13 @@ impl fmt::Display for Amount {
             Self::Force(v) => write!(f, "{:.3} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
             Self::Stress(v) => write!(f, "{:.1} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
             Self::Torque(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Angle(v) => write!(f, "{:.2}", shown(v, Si)),
+            Self::Stiffness(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Temperature(v) => {
+                let celsius = v.value - 273.15;
+                write!(f, "{celsius:.1} C ({:.1} F)", celsius * 1.8 + 32.0)
+            }
+            Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} F)", v.value, v.value * 1.8),
             Self::Number(v) => write!(f, "{v}"),
             Self::Count(v) => write!(f, "{v}"),
         }
@@ -253,7 +271,11 @@ macro_rules! amount_from {
         }
     )*};
 }
-amount_from!(Length => Length, Area => Area, Force => Force, Stress => Stress, Torque => Torque, f64 => Number, usize => Count);
+amount_from!(
+    Length => Length, Area => Area, Force => Force, Stress => Stress, Torque => Torque,
+    Angle => Angle, Stiffness => Stiffness, ThermodynamicTemperature => Temperature,
+    TemperatureInterval => TemperatureChange, f64 => Number, usize => Count
+);
 
 impl From<Ratio> for Amount {
     fn from(value: Ratio) -> Self {

@@ -29,11 +29,15 @@ pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
 pub use uom::si::f64::{
-    Area, Force, Length, Pressure, Ratio, TemperatureCoefficient, ThermodynamicTemperature, Torque,
+    Angle, Area, Force, Length, Pressure, Ratio, SurfaceTension, TemperatureCoefficient,
+    TemperatureInterval, ThermodynamicTemperature, Torque,
 };
 
 /// A stress or a strength: force over area.
 pub type Stress = Pressure;
+
+/// A stiffness: force over the length it moves, whatever uom calls that dimension.
+pub type Stiffness = SurfaceTension;
 
 /// 1 lbf in newtons, by definition of the avoirdupois pound and of standard gravity.
 pub(crate) const POUND_FORCE: f64 = 4.448_221_615_260_5;
@@ -243,6 +247,54 @@ pub const fn pound_force_inches(value: f64) -> Torque {
 #[must_use]
 pub const fn percent(value: f64) -> Ratio {
     from_base(value * 0.01)
+}
+
+/// An angle in degrees.
+///
+/// ```
+/// use shankline::uom::si::angle::radian;
+/// let half_turn = shankline::units::degrees(180.0);
+/// assert!((half_turn.get::<radian>() - core::f64::consts::PI).abs() < 1e-15);
+/// ```
+#[must_use]
+pub const fn degrees(value: f64) -> Angle {
+    from_base(value * (core::f64::consts::PI / 180.0))
+}
+
+/// A stiffness in newtons per millimetre.
+///
+/// ```
+/// use shankline::units::{millimetres, newtons, newtons_per_millimetre};
+/// let stiffness = newtons(500.0) / millimetres(2.0);
+/// assert!((stiffness - newtons_per_millimetre(250.0)).value.abs() < 1e-6);
+/// ```
+#[must_use]
+pub const fn newtons_per_millimetre(value: f64) -> Stiffness {
+    from_base(value * 1e3)
+}
+
+/// A stiffness in pounds-force per inch.
+///
+/// ```
+/// use shankline::units::{inches, pounds_force, pounds_force_per_inch};
+/// let stiffness = pounds_force(500.0) / inches(2.0);
+/// assert!((stiffness - pounds_force_per_inch(250.0)).value.abs() < 1e-6);
+/// ```
+#[must_use]
+pub const fn pounds_force_per_inch(value: f64) -> Stiffness {
+    from_base(value * (POUND_FORCE / INCH))
+}
+
+/// A change of temperature in kelvin (degrees Celsius).
+///
+/// ```
+/// use shankline::units::{celsius, kelvins};
+/// let hot = celsius(20.0) + kelvins(100.0);
+/// assert!((hot.value - celsius(120.0).value).abs() < 1e-9);
+/// ```
+#[must_use]
+pub const fn kelvins(value: f64) -> TemperatureInterval {
+    from_base(value)
 }
 
 /// A temperature in degrees Celsius.

@@ -3,7 +3,7 @@
 use alloc::{format, string::String};
 use core::fmt;
 
-use super::{Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, Torque};
+use super::{Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, SurfaceTension, Torque};
 use crate::error::{Error, TextProblem};
 
 /// The kinds of quantity that have a written form.
@@ -25,6 +25,10 @@ pub enum Dimension {
     Stress,
     /// A torque.
     Torque,
+    /// An angle.
+    Angle,
+    /// A stiffness: force over length.
+    Stiffness,
 }
 
 impl Dimension {
@@ -36,6 +40,8 @@ impl Dimension {
             Self::Force => "\"9000 lbf\" or \"40 kN\"",
             Self::Stress => "\"85 ksi\" or \"640 MPa\"",
             Self::Torque => "\"75 lbf ft\" or \"100 N m\"",
+            Self::Angle => "\"120 deg\" or \"0.5 rad\"",
+            Self::Stiffness => "\"900 kN/mm\" or \"5e6 lbf/in\"",
         }
     }
 }
@@ -48,6 +54,8 @@ impl fmt::Display for Dimension {
             Self::Force => "force",
             Self::Stress => "stress",
             Self::Torque => "torque",
+            Self::Angle => "angle",
+            Self::Stiffness => "stiffness",
         })
     }
 }
@@ -56,8 +64,8 @@ mod sealed {
     pub trait Sealed {}
 }
 
-/// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress)
-/// and [`Torque`]. Implemented by this crate only.
+/// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress),
+/// [`Torque`], [`Angle`] and [`Stiffness`](super::Stiffness). Implemented by this crate only.
 ///
 /// ```
 /// use shankline::units::{Force, Measured, newtons};
@@ -89,7 +97,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque);
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, SurfaceTension: Stiffness);
 
 /// One unit a quantity may be written in. The first name is the one written out; names are
 /// compared after separators (space, dot, hyphen, star) are taken away.
@@ -141,7 +149,20 @@ const UNITS: &[Unit] = &[
         POUND_FORCE * 12.0 * INCH,
     ),
     unit(Dimension::Torque, &["lbfin", "inlbf"], POUND_FORCE * INCH),
+    unit(Dimension::Angle, &["deg", "degree", "degrees"], DEGREE),
+    unit(Dimension::Angle, &["rad"], 1.0),
+    unit(Dimension::Stiffness, &["kN/mm"], 1e6),
+    unit(Dimension::Stiffness, &["N/mm"], 1e3),
+    unit(Dimension::Stiffness, &["N/m"], 1.0),
+    unit(Dimension::Stiffness, &["lbf/in"], POUND_FORCE / INCH),
+    unit(
+        Dimension::Stiffness,
+        &["kip/in", "kips/in"],
+        1e3 * POUND_FORCE / INCH,
+    ),
 ];
+
+const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
 fn find_unit(text: &str) -> Option<&'static Unit> {
     let plain = || text.chars().filter(|c| !" ·⋅.*-".contains(*c));
@@ -154,7 +175,7 @@ fn find_unit(text: &str) -> Option<&'static Unit> {
 ///
 /// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
-/// in lbf. A bare `lb` is refused: it could be a mass.
+/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in. A bare `lb` is refused: it could be a mass.
 ///
 /// # Errors
 ///
@@ -220,7 +241,7 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
     }
 }
 
-/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m. The value has 12
+/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm. The value has 12
 /// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
@@ -230,6 +251,8 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Force => ("N", 1.0),
         Dimension::Stress => ("MPa", 1e6),
         Dimension::Torque => ("N m", 1.0),
+        Dimension::Angle => ("deg", DEGREE),
+        Dimension::Stiffness => ("N/mm", 1e3),
     };
     let value = quantity.base() / factor;
     let rounded = format!("{value:.11e}").parse().unwrap_or(value);
@@ -277,10 +300,10 @@ fn plain_decimal(text: &str) -> Option<f64> {
     serde(rename_all = "snake_case")
 )]
 pub enum UnitSystem {
-    /// mm, mm2, kN, MPa, N m.
+    /// mm, mm2, kN, MPa, N m, deg, kN/mm.
     #[default]
     Si,
-    /// in, in2, lbf, ksi, lbf ft.
+    /// in, in2, lbf, ksi, lbf ft, deg, kip/in.
     UsCustomary,
 }
 
@@ -330,6 +353,11 @@ impl fmt::Display for Shown {
             (Dimension::Torque, UnitSystem::Si) => ("N m", 1.0, 1),
             (Dimension::Torque, UnitSystem::UsCustomary) => {
                 ("lbf ft", POUND_FORCE * 12.0 * INCH, 1)
+            }
+            (Dimension::Angle, _) => ("deg", DEGREE, 1),
+            (Dimension::Stiffness, UnitSystem::Si) => ("kN/mm", 1e6, 1),
+            (Dimension::Stiffness, UnitSystem::UsCustomary) => {
+                ("kip/in", 1e3 * POUND_FORCE / INCH, 1)
             }
         };
         let decimals = f.precision().unwrap_or(decimals);
