@@ -5,7 +5,7 @@ use alloc::format;
 use super::{Limits, ThreadLimits};
 use crate::error::Error;
 use crate::tables::nanometres;
-use crate::thread::{Thread, ToleranceClass};
+use crate::thread::{Profile, Thread, ToleranceClass};
 use crate::units::{Length, millimetres};
 
 /// Limits of a bolt thread and of the nut thread it goes into.
@@ -114,7 +114,7 @@ impl ThreadFit {
 const LEAST_CLEARANCE: Length = millimetres(1e-6);
 
 impl Thread {
-    /// The fit of this thread as a bolt of one class in a nut of another.
+    /// The fit of this thread as a bolt of one class in a nut of another. A UNR bolt goes into a UN nut.
     ///
     /// # Errors
     ///
@@ -131,11 +131,28 @@ impl Thread {
     /// # }
     /// ```
     pub fn fit(&self, bolt: ToleranceClass, nut: ToleranceClass) -> Result<ThreadFit, Error> {
-        ThreadFit::of(&self.limits_of(bolt)?, &self.limits_of(nut)?)
+        ThreadFit::of(&self.limits_of(bolt)?, &self.of_nut().limits_of(nut)?)
     }
 
-    /// Whether this thread, as a bolt, goes into a nut with another one: the same system, diameter and
-    /// pitch, and classes, if given, of a bolt and a nut.
+    /// The thread of the nut that goes on this one.
+    pub(crate) fn of_nut(&self) -> Self {
+        let profile = match self.profile {
+            Profile::Unr => Profile::Un,
+            other => other,
+        };
+        Self {
+            profile,
+            class: None,
+            ..*self
+        }
+    }
+
+    /// Whether this thread, as a bolt, goes into a nut with another one: the same system, diameter,
+    /// pitch, starts and hand, profiles that fit, and classes, if given, of a bolt and a nut.
+    ///
+    /// UN, UNR and M bolts go into nuts of their own system of any profile; UNJ and MJ bolts only into
+    /// UNJ and MJ nuts, whose minor diameter leaves room for the large root radius. (Source: a
+    /// comparison of UN and UNJ by a maker of ring gauges.) UNR is no profile of nuts.
     ///
     /// # Errors
     ///
@@ -150,6 +167,9 @@ impl Thread {
     ///     bolt.goes_into(&"3/8-24 UNF-2B".parse()?).unwrap_err().to_string(),
     ///     "3/8-16 UNC-2A does not go into 3/8-24 UNF-2B: the pitches differ",
     /// );
+    /// let aircraft: Thread = "1/4-28 UNJF-3A".parse()?;
+    /// assert!(aircraft.goes_into(&"1/4-28 UNF-3B".parse()?).is_err());
+    /// assert!("1/4-28 UNF-3A".parse::<Thread>()?.goes_into(&"1/4-28 UNJF-3B".parse()?).is_ok());
     /// # Ok(())
     /// # }
     /// ```
@@ -160,6 +180,15 @@ impl Thread {
             "the diameters differ"
         } else if nanometres(self.pitch) != nanometres(nut.pitch) {
             "the pitches differ"
+        } else if self.starts != nut.starts {
+            "the numbers of starts differ, and with them the leads"
+        } else if self.hand != nut.hand {
+            "one is a right-hand thread, the other a left-hand one"
+        } else if nut.profile == Profile::Unr {
+            "UNR is a profile of external threads only"
+        } else if self.profile.has_large_root() && !nut.profile.has_large_root() {
+            "the large root radius of the bolt meets the crests of the nut, whose minor diameter is \
+             smaller than that of UNJ and MJ nuts"
         } else if self.class.is_some_and(|class| !class.is_external()) {
             "the class of the bolt is one of internal threads"
         } else if nut.class.is_some_and(ToleranceClass::is_external) {
