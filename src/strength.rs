@@ -1,3 +1,4 @@
 //! Strength of bolts across their axis.
 
 pub mod shear;
+pub mod strip;

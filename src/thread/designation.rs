@@ -660,7 +660,10 @@ mod tests {
         );
         assert_eq!(wrong("3/8-16 UNC-"), (11, DesignationProblem::Class));
         assert_eq!(wrong("3/8-16 UNC 2A"), (11, DesignationProblem::Trailing));
-        assert_eq!(wrong("3/8-16 UNC-LH-2A"), (14, DesignationProblem::Trailing));
+        assert_eq!(
+            wrong("3/8-16 UNC-LH-2A"),
+            (14, DesignationProblem::Trailing)
+        );
         assert_eq!(
             wrong("3/8-16 UNRC-2B"),
             (12, DesignationProblem::NutOfRoundedRoot)

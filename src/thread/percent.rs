@@ -147,6 +147,10 @@ mod tests {
         }
         let aircraft: Thread = "MJ6x1".parse().unwrap();
         let hole = millimetres(5.2);
-        assert!(aircraft.thread_percentage(hole, FullThread::SharpRoot).is_err());
+        assert!(
+            aircraft
+                .thread_percentage(hole, FullThread::SharpRoot)
+                .is_err()
+        );
     }
 }

@@ -245,7 +245,10 @@ impl Thread {
             let allowed = Allowed::AtMost(steepest.into());
             return Err(out_of_range("lead angle", angle, allowed));
         }
-        Ok((3.0 * wire - H_PER_PITCH * pitch, 0.75 * slope * slope * wire))
+        Ok((
+            3.0 * wire - H_PER_PITCH * pitch,
+            0.75 * slope * slope * wire,
+        ))
     }
 
     /// Refuses what cannot be the pitch diameter of this thread: a wrong thread, wire or unit.
