@@ -205,14 +205,14 @@ impl Thread {
 
     /// Lead angle at the basic pitch diameter, tan lambda = lead / (pi D2).
     ///
-    /// Source: Machinery's Handbook, thread tables, which print it in degrees and minutes.
+    /// Source: Machinery's Handbook, thread tables, which print it in degrees and minutes (recalled).
     ///
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::uom::si::angle::degree;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let angle = "1/4-20 UNC".parse::<Thread>()?.lead_angle();
-    /// assert!((angle.get::<degree>() - (4.0 + 11.0 / 60.0)).abs() < 0.5 / 60.0); // printed 4 deg 11 min
+    /// assert!((angle.get::<degree>() - (4.0 + 11.0 / 60.0)).abs() < 0.5 / 60.0); // 4 deg 11 min
     /// # Ok(())
     /// # }
     /// ```

@@ -390,8 +390,8 @@ impl ThreadFit {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let fit = "M12".parse::<Thread>()?.fit("6g".parse()?, "6H".parse()?)?;
     /// let areas = fit.strip_areas(EngagedLength::new(millimetres(10.0))?)?;
-    /// assert!((areas.bolt_threads.get::<square_millimeter>() - 190.6).abs() < 0.05);
-    /// assert!((areas.nut_threads.get::<square_millimeter>() - 273.2).abs() < 0.05);
+    /// assert!((areas.bolt_threads.get::<square_millimeter>() - 189.76).abs() < 0.01);
+    /// assert!((areas.nut_threads.get::<square_millimeter>() - 261.17).abs() < 0.01);
     /// # Ok(())
     /// # }
     /// ```
