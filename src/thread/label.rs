@@ -65,16 +65,26 @@ fn unified_size(thread: &Thread, size: &str, n: f64) -> String {
     }
     let starts = thread.starts;
     let decimals = pitch_decimals(n);
-    let length = |value: f64| without_zeros(format!("{value:.decimals$}"));
+    let length = |value: f64| pitch_text(value, decimals);
     let (pitch, lead) = (length(1.0 / n), length(f64::from(starts) / n));
     format!("{size}-{pitch}P-{lead}L ({starts} STARTS) UN{letter}{kind}")
+}
+
+/// A pitch or lead in inches. Beyond the four decimals of the standard zeros say how exact it is.
+fn pitch_text(inches: f64, decimals: usize) -> String {
+    let text = format!("{inches:.decimals$}");
+    if decimals > 4 {
+        text
+    } else {
+        without_zeros(text)
+    }
 }
 
 /// As many decimals of the pitch in inches as bring the number of threads per inch back, at least
 /// four, as the standard writes it.
 fn pitch_decimals(n: f64) -> usize {
     let brings_back = |decimals: &usize| {
-        let text = without_zeros(format!("{:.*}", *decimals, 1.0 / n));
+        let text = pitch_text(1.0 / n, *decimals);
         let places = text.split_once('.').map_or(0, |(_, places)| places.len());
         let pitch = text.parse().unwrap_or(1.0 / n);
         // Exactly: it is the same number or another thread.
