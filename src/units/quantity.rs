@@ -52,6 +52,14 @@ pub fn serialize<Q: Measured, S: Serializer>(
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
     let (value, unit) = text::to_value_and_unit(*quantity);
+    serialize_value_and_unit(value, unit, serializer)
+}
+
+pub(crate) fn serialize_value_and_unit<S: Serializer>(
+    value: f64,
+    unit: &str,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     let mut object = serializer.serialize_struct("Quantity", 2)?;
     object.serialize_field("value", &value)?;
     object.serialize_field("unit", unit)?;

@@ -339,9 +339,10 @@ pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
     }
 }
 
-impl fmt::Display for Shown {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (unit, factor, decimals) = match (self.dimension, self.system) {
+impl Shown {
+    /// The unit, its size in SI base units, and the decimals the trade writes with it.
+    const fn unit(&self) -> (&'static str, f64, usize) {
+        match (self.dimension, self.system) {
             (Dimension::Length, UnitSystem::Si) => ("mm", 1e-3, 2),
             (Dimension::Length, UnitSystem::UsCustomary) => ("in", INCH, 3),
             (Dimension::Area, UnitSystem::Si) => ("mm²", 1e-6, 1),
@@ -359,9 +360,25 @@ impl fmt::Display for Shown {
             (Dimension::Stiffness, UnitSystem::UsCustomary) => {
                 ("kip/in", 1e3 * POUND_FORCE / INCH, 1)
             }
-        };
+        }
+    }
+
+    /// The number that is shown, before rounding.
+    pub(crate) const fn value(&self) -> f64 {
+        self.base / self.unit().1
+    }
+
+    /// The decimals it is shown with.
+    pub(crate) const fn decimals(&self) -> usize {
+        self.unit().2
+    }
+}
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (unit, _, decimals) = self.unit();
         let decimals = f.precision().unwrap_or(decimals);
-        let value = self.base / factor;
+        let value = self.value();
         // A rounding residue must not print as minus zero.
         let value = if value.abs() < 1e-9 { 0.0 } else { value };
         let text = format!("{value:.decimals$} {unit}");
