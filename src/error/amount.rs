@@ -51,10 +51,7 @@ impl fmt::Display for Amount {
             Self::Torque(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
             Self::Angle(v) => write!(f, "{:.2}", shown(v, Si)),
             Self::Stiffness(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Temperature(v) => {
-                let celsius = v.value - 273.15;
-                write!(f, "{celsius:.1} C ({:.1} F)", celsius * 1.8 + 32.0)
-            }
+            Self::Temperature(v) => write!(f, "{:.1} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
             Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} F)", v.value, v.value * 1.8),
             Self::Number(v) => write!(f, "{v}"),
             Self::Count(v) => write!(f, "{v}"),
@@ -143,13 +140,7 @@ impl fmt::Display for ShownAmount {
             Amount::Torque(v) => shown(v, self.system),
             Amount::Angle(v) => shown(v, self.system),
             Amount::Stiffness(v) => shown(v, self.system),
-            Amount::Temperature(v) => {
-                let celsius = v.value - 273.15;
-                return match self.system {
-                    UnitSystem::Si => write!(f, "{celsius:.1} °C"),
-                    UnitSystem::UsCustomary => write!(f, "{:.1} °F", celsius * 1.8 + 32.0),
-                };
-            }
+            Amount::Temperature(v) => return write!(f, "{:.1}", shown(v, self.system)),
             Amount::TemperatureChange(v) => {
                 return match self.system {
                     UnitSystem::Si => write!(f, "{:.1} K", v.value),
@@ -217,7 +208,7 @@ impl serde::Serialize for Amount {
             Self::Torque(v) => serialize(v, serializer),
             Self::Angle(v) => serialize(v, serializer),
             Self::Stiffness(v) => serialize(v, serializer),
-            Self::Temperature(v) => serialize_value_and_unit(v.value - 273.15, "C", serializer),
+            Self::Temperature(v) => serialize(v, serializer),
             Self::TemperatureChange(v) => serialize_value_and_unit(v.value, "K", serializer),
             Self::Number(v) => serializer.serialize_f64(*v),
             Self::Count(v) => v.serialize(serializer),

@@ -1,6 +1,6 @@
 //! Quantities in data files (feature `serde`): always with their unit.
 //!
-//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa, N m, deg or N/mm. Read from
+//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa, N m, deg, N/mm or C. Read from
 //! that object in any unit [`parse`](super::parse) knows, or from text such as `"5/8 in"`. A bare
 //! number is refused, and so is a unit of another kind of quantity.
 //!
