@@ -216,14 +216,11 @@ fn read_starts(cursor: &mut Cursor<'_>, starts: u8) -> Result<(), Failure> {
     cursor.skip_spaces();
     let at = cursor.at;
     let wrong = |at| (at, DesignationProblem::Starts);
-    let count = match cursor.whole() {
-        Some(count) => Some(count),
-        None => {
-            let word = cursor.word();
-            let place = WORDS.iter().position(|known| same(word, known));
-            place.and_then(|place| u32::try_from(place + 1).ok())
-        }
-    };
+    let count = cursor.whole().or_else(|| {
+        let word = cursor.word();
+        let place = WORDS.iter().position(|known| same(word, known))?;
+        u32::try_from(place + 1).ok()
+    });
     if count != Some(u32::from(starts)) {
         return Err(wrong(at));
     }

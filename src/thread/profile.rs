@@ -22,6 +22,7 @@
 use alloc::format;
 
 use super::{Limits, Thread, area::H_PER_PITCH};
+use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::units::{Angle, Length};
 
@@ -221,6 +222,79 @@ pub struct ThreadProfile {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub lead_angle: Angle,
+}
+
+impl ThreadProfile {
+    /// The working: the diameters, heights and the lead angle from size and pitch.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let derivation = "1/4-28 UNJF-3A".parse::<Thread>()?.basic_profile().derivation();
+    /// derivation.check()?;
+    /// assert_eq!(derivation.steps()[2].formula(), "D - 9 / 8 * H");
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let (nut, height) = match self.profile {
+            Profile::Un => ("D - 5 / 4 * H", "3 / 4 * H"),
+            Profile::Unr => ("D - 5 / 4 * H", "11 / 16 * H"),
+            Profile::M => ("D - 5 / 4 * H", "17 / 24 * H"),
+            Profile::Unj | Profile::Mj => ("D - 9 / 8 * H", "2 / 3 * H"),
+        };
+        let from_height = |what, symbol, formula, value: Length| {
+            Step::new(what, symbol, formula, value)
+                .with("D", self.major_diameter)
+                .with("H", self.sharp_height)
+        };
+        Derivation::new(format!("Basic dimensions of {}", self.thread))
+            .step(
+                Step::new("sharp height", "H", "sqrt(3) / 2 * P", self.sharp_height)
+                    .with("P", self.pitch),
+            )
+            .step(from_height(
+                "pitch diameter",
+                "D2",
+                "D - 3 / 4 * H",
+                self.pitch_diameter,
+            ))
+            .step(from_height(
+                "minor diameter of the nut",
+                "D1",
+                nut,
+                self.nut_minor_diameter,
+            ))
+            .step(
+                Step::new(
+                    "height of the bolt thread",
+                    "h3",
+                    height,
+                    self.bolt_thread_height,
+                )
+                .with("H", self.sharp_height),
+            )
+            .step(
+                Step::new(
+                    "root of the bolt",
+                    "d3",
+                    "D - 2 * h3",
+                    self.bolt_root_diameter,
+                )
+                .with("D", self.major_diameter)
+                .with("h3", self.bolt_thread_height),
+            )
+            .step(
+                Step::new(
+                    "lead angle",
+                    "lambda",
+                    "atan(L / (pi * D2))",
+                    self.lead_angle,
+                )
+                .with("L", self.lead)
+                .with("D2", self.pitch_diameter),
+            )
+    }
 }
 
 impl Thread {

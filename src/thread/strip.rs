@@ -38,12 +38,18 @@
 //! corrected formulas of AAMA TIR-A9-14. The definition of both areas by Alexander, SAE 770420, was read
 //! in a scan of his paper, his equations were not.
 
+use alloc::format;
 use core::f64::consts::PI;
 
 use super::{Limits, Thread, ThreadFit};
 use crate::caution::{Caution, Cautions};
-use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
-use crate::units::{Area, Length, from_base, millimetres};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Error, positive, sane_length};
+use crate::units::{Area, Length, from_base};
+
+mod engaged;
+
+pub use engaged::{EndLoss, EngagedLength};
 
 /// tan 30 degrees, which the publishers round to 0.57735.
 const TAN_30: f64 = 0.577_350_269_189_625_8;
@@ -72,151 +78,6 @@ pub enum StripForm {
     Basic,
     /// Half the pitch cylinder for both, a shortcut of handbooks (SAE among them); recalled.
     HalfPitchCylinder,
-}
-
-/// What makes a full thread of less than the whole overlap of bolt and nut.
-///
-/// ```
-/// use shankline::{prelude::*, thread::strip::{EndLoss, EngagedLength}};
-/// # fn main() -> Result<(), shankline::Error> {
-/// let thread: Thread = "M10".parse()?;
-/// // A bolt cut flush with a nut that is countersunk on both sides.
-/// let engaged = EngagedLength::new(millimetres(8.4))?.less(EndLoss::Chamfers(2), &thread)?;
-/// assert!((engaged.full_threads() - millimetres(5.4)).abs() < millimetres(1e-9));
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-pub enum EndLoss {
-    /// One pitch for each chamfered or countersunk end, and for the first thread of a point or of a
-    /// bolt cut to length, where it lies within the overlap. A bolt that protrudes by a pitch or more
-    /// loses nothing at its end. Common practice; a list for structural engineers takes off two
-    /// pitches for a tapped hole (read).
-    Chamfers(u8),
-    /// 0.8 P, with which VDI 2230 covers both ends of a bolt in a nut or a tapped hole; recalled.
-    Vdi2230,
-    /// A known length.
-    Length(Length),
-}
-
-/// Length over which bolt and nut overlap, and what of it is not full thread.
-///
-/// ```
-/// use shankline::{prelude::*, thread::strip::EngagedLength};
-/// # fn main() -> Result<(), shankline::Error> {
-/// assert_eq!(EngagedLength::new(inches(0.5))?.full_threads(), inches(0.5));
-/// assert!(EngagedLength::new(inches(0.0)).is_err());
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct EngagedLength {
-    overlap: Length,
-    lost: Length,
-    cautions: Cautions,
-}
-
-impl EngagedLength {
-    /// An overlap that is all full thread.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a length that is not positive and finite or beyond a kilometre.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, thread::strip::EngagedLength};
-    /// assert!(EngagedLength::new(millimetres(-1.0)).is_err());
-    /// ```
-    pub fn new(overlap: Length) -> Result<Self, Error> {
-        Ok(Self {
-            overlap: sane_length("length of engagement", overlap)?,
-            lost: Length::default(),
-            cautions: Cautions::default(),
-        })
-    }
-
-    /// The overlap less the threads that are not full at an end. May be called for each end.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a negative loss, and if no full thread is left.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, thread::strip::{EndLoss, EngagedLength}};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let thread: Thread = "M10".parse()?;
-    /// let engaged = EngagedLength::new(millimetres(8.0))?;
-    /// assert!((engaged.less(EndLoss::Vdi2230, &thread)?.full_threads() - millimetres(6.8)).abs()
-    ///     < millimetres(1e-9));
-    /// assert!(engaged.less(EndLoss::Length(millimetres(8.0)), &thread).is_err());
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn less(self, loss: EndLoss, thread: &Thread) -> Result<Self, Error> {
-        let (lost, recalled) = match loss {
-            EndLoss::Chamfers(ends) => (f64::from(ends) * thread.pitch(), None),
-            EndLoss::Vdi2230 => {
-                let method = "the effective length of engagement of VDI 2230";
-                let caution = Caution::MethodFromMemory { method };
-                (0.8 * thread.pitch(), Some(caution))
-            }
-            EndLoss::Length(length) => (not_negative("length without full thread", length)?, None),
-        };
-        let lost = self.lost + lost;
-        if lost < self.overlap {
-            Ok(Self {
-                lost,
-                cautions: self.cautions.with(recalled),
-                ..self
-            })
-        } else {
-            let allowed = Allowed::Above(lost.into());
-            Err(out_of_range("length of engagement", self.overlap, allowed))
-        }
-    }
-
-    /// Overlap of bolt and nut.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, thread::strip::EngagedLength};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(EngagedLength::new(inches(0.5))?.overlap(), inches(0.5));
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub const fn overlap(&self) -> Length {
-        self.overlap
-    }
-
-    /// What of the overlap is not full thread.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, thread::strip::EngagedLength};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(EngagedLength::new(inches(0.5))?.lost(), inches(0.0));
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub const fn lost(&self) -> Length {
-        self.lost
-    }
-
-    /// Engaged length of full threads, LE.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, thread::strip::EngagedLength};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(EngagedLength::new(inches(0.5))?.full_threads(), inches(0.5));
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub fn full_threads(&self) -> Length {
-        self.overlap - self.lost
-    }
 }
 
 /// Shear areas of the threads of a bolt and of its nut or tapped hole.
@@ -333,6 +194,73 @@ impl StripAreas {
         })
     }
 
+    /// The working: both areas from the diameters of the form.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, derivation::Format, thread::strip::EngagedLength};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let fit = "1/2-13 UNC".parse::<Thread>()?.fit("2A".parse()?, "2B".parse()?)?;
+    /// let derivation = fit.strip_areas(EngagedLength::new(inches(0.5))?)?.derivation();
+    /// derivation.check()?;
+    /// let text = derivation.render(Format::Text, UnitSystem::UsCustomary).to_string();
+    /// assert!(text.contains("0.3895 in²"), "{text}"); // bolt threads: 0.7789 in2 for each inch
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let title = format!("Shear areas of the threads of {}", self.thread);
+        if self.form == StripForm::HalfPitchCylinder {
+            let step = |what, symbol, area: Area| {
+                Step::new(what, symbol, "pi * D2 * LE / 2", area)
+                    .with("D2", self.bolt_pitch_diameter)
+                    .with("LE", self.engagement)
+                    .source("handbook shortcut, recalled")
+            };
+            return Derivation::new(title)
+                .step(step(
+                    "shear area of the bolt threads",
+                    "As",
+                    self.bolt_threads,
+                ))
+                .step(step(
+                    "shear area of the nut threads",
+                    "An",
+                    self.nut_threads,
+                ));
+        }
+        let source = match self.form {
+            StripForm::MinimumMaterial => "FED-STD-H28/2, at minimum material",
+            _ => "the formula of FED-STD-H28/2 at basic size",
+        };
+        Derivation::new(title)
+            .step(
+                Step::new(
+                    "shear area of the bolt threads",
+                    "As",
+                    "pi * K * LE / P * (P / 2 + (E - K) / sqrt(3))",
+                    self.bolt_threads,
+                )
+                .with("K", self.nut_minor_diameter)
+                .with("LE", self.engagement)
+                .with("P", self.pitch)
+                .with("E", self.bolt_pitch_diameter)
+                .source(source),
+            )
+            .step(
+                Step::new(
+                    "shear area of the nut threads",
+                    "An",
+                    "pi * D * LE / P * (P / 2 + (D - En) / sqrt(3))",
+                    self.nut_threads,
+                )
+                .with("D", self.bolt_major_diameter)
+                .with("LE", self.engagement)
+                .with("P", self.pitch)
+                .with("En", self.nut_pitch_diameter)
+                .source(source),
+            )
+    }
+
     /// Both areas of one pair of threads by the full formula.
     fn of(
         thread: Thread,
@@ -353,9 +281,7 @@ impl StripAreas {
             ("width of the bolt thread where it shears", bolt_width),
             ("width of the nut thread where it shears", nut_width),
         ] {
-            if !(width > millimetres(0.0)) {
-                return Err(out_of_range(quantity, width, Allowed::Positive));
-            }
+            positive(quantity, width)?;
         }
         let turns = engagement / pitch;
         Ok(Self {
@@ -369,7 +295,7 @@ impl StripAreas {
             nut_pitch_diameter: nut_pitch,
             bolt_threads: PI * turns * (minor * bolt_width),
             nut_threads: PI * turns * (major * nut_width),
-            cautions: engaged.cautions.and(cautions),
+            cautions: engaged.cautions().and(cautions),
         })
     }
 }

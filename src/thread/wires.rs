@@ -23,8 +23,11 @@
 //! out; best wire 0.57735/n in a US Army ordnance course (read). FED-STD-H28/6, ASME B1.2 and
 //! Machinery's Handbook give the same formulas; the correction c, from the handbook, was recalled.
 
+use alloc::format;
+
 use super::Thread;
 use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::thread::area::H_PER_PITCH;
 use crate::units::{Angle, Length, degrees};
@@ -123,6 +126,62 @@ pub struct WireMeasurement {
 }
 
 impl WireMeasurement {
+    /// The working: lead angle, correction and measurement from the pitch diameter.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, thread::wires::LeadAngle};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "1/2-13 UNC".parse()?;
+    /// let (d2, wire) = (thread.basic_pitch_diameter(), thread.best_wire());
+    /// let derivation = thread.over_wires(d2, wire, LeadAngle::Corrected)?.derivation();
+    /// derivation.check()?;
+    /// assert_eq!(derivation.steps().len(), 3);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let lead = Step::new(
+            "lead angle",
+            "lambda",
+            "atan(L / (pi * D2))",
+            self.lead_angle,
+        )
+        .with("L", self.thread.lead())
+        .with("D2", self.thread.basic_pitch_diameter());
+        let correction = match self.lead {
+            LeadAngle::Neglected => Step::given(
+                "correction for the lead angle, neglected",
+                "c",
+                self.lead_correction,
+            ),
+            LeadAngle::Corrected => Step::new(
+                "correction for the lead angle",
+                "c",
+                "0.75 * W * tan(lambda)^2",
+                self.lead_correction,
+            )
+            .with("W", self.wire)
+            .with("lambda", self.lead_angle)
+            .source("Machinery's Handbook, recalled"),
+        };
+        Derivation::new(format!("{} over three wires", self.thread))
+            .step(lead)
+            .step(correction)
+            .step(
+                Step::new(
+                    "measurement over wires",
+                    "M",
+                    "E + 3 * W - sqrt(3) / 2 * P + c",
+                    self.over_wires,
+                )
+                .with("E", self.pitch_diameter)
+                .with("W", self.wire)
+                .with("P", self.pitch)
+                .with("c", self.lead_correction)
+                .source("FED-STD-H28/6; wire maker's formulas"),
+            )
+    }
+
     /// What to be warned of: the correction for the lead angle was recalled.
     ///
     /// ```
