@@ -232,6 +232,7 @@ fn least_engagement_by_the_handbook_is_that_of_the_strengths() {
         let weaker = result.bolt_threads.min(result.nut_threads);
         assert!(((weaker / result.breaking_load).value - 1.0).abs() < 1e-12);
         assert!(((result.minimum_engagement() / least.engagement).value - 1.0).abs() < 1e-12);
+        assert_eq!(least.derivation().check(), Ok(()));
         assert_eq!(
             least.strength_ratio > 1.0,
             least.engagement > least.equal_materials
@@ -324,6 +325,82 @@ fn lead_angles_follow_the_starts() {
     assert!((three.lead() - 3.0 * one.pitch()).abs() < inches(1e-12));
 }
 
+/// The formulas shown for every profile are those of the values.
+#[test]
+fn workings_of_every_profile() {
+    for text in [
+        "3/4-10 UNC",
+        "3/4-10 UNRC",
+        "3/4-10 UNJC",
+        "M12",
+        "MJ12x1.75",
+    ] {
+        let thread = thread(text);
+        assert_eq!(
+            thread.basic_profile().derivation().check(),
+            Ok(()),
+            "{text}"
+        );
+        let engaged = full(thread.nominal_diameter());
+        for areas in [
+            thread.strip_areas_basic(engaged).unwrap(),
+            thread.strip_areas_simplified(engaged).unwrap(),
+        ] {
+            assert_eq!(areas.derivation().check(), Ok(()), "{text}");
+        }
+    }
+}
+
+#[cfg(feature = "serde")]
+mod data {
+    use super::*;
+    use serde_json::{from_value, json, to_value};
+
+    #[test]
+    fn inputs_read_back_and_results_carry_units() {
+        let engaged = full(millimetres(12.0))
+            .less(EndLoss::Chamfers(1), &thread("M10"))
+            .unwrap();
+        let back: EngagedLength = from_value(to_value(engaged).unwrap()).unwrap();
+        assert_eq!(back, engaged);
+        let block = ThreadMaterial::new(megapascals(250.0), Some(megapascals(150.0))).unwrap();
+        let back: ThreadMaterial = from_value(to_value(block).unwrap()).unwrap();
+        assert_eq!(back, block);
+        for method in [
+            StripMethod::FedStdH28,
+            StripMethod::ShearStrength,
+            StripMethod::Alexander {
+                width_across_flats: Some(millimetres(16.0)),
+            },
+            StripMethod::Vdi2230 {
+                width_across_flats: None,
+            },
+        ] {
+            let back: StripMethod = from_value(to_value(method).unwrap()).unwrap();
+            assert_eq!(back, method);
+            let areas = thread("M10").strip_areas_basic(engaged).unwrap();
+            let block = block.with_shear_ratio(0.6).unwrap();
+            let result = to_value(stripping(&areas, &block, &block, method).unwrap()).unwrap();
+            assert_eq!(result["ultimate"]["unit"], "N");
+            assert_eq!(result["areas"]["thread"], "M10");
+        }
+        let text: ThreadMaterial = from_value(json!({"tensile_strength": "60 ksi"})).unwrap();
+        assert_eq!(text.shear_strength(), None);
+    }
+
+    #[test]
+    fn bad_inputs_are_refused_by_name() {
+        let message = |value| from_value::<ThreadMaterial>(value).unwrap_err().to_string();
+        assert!(message(json!({"tensile_strength": "5 mm"})).contains("tensile_strength"));
+        assert!(message(json!({"tensile_strength": "-5 MPa"})).contains("greater than zero"));
+        assert!(message(json!({"tensile": "5 MPa"})).contains("unknown field"));
+        let engaged = json!({"overlap": "5 mm", "lost": "6 mm"});
+        assert!(from_value::<EngagedLength>(engaged).is_err());
+        let method = json!({"alexander": {"width": "16 mm"}});
+        assert!(from_value::<StripMethod>(method).is_err());
+    }
+}
+
 fn any_fit() -> impl Strategy<Value = ThreadFit> {
     let names = [
         ("#10-32 UNF-2A", "#10-32 UNF-2B"),
@@ -399,6 +476,7 @@ proptest! {
                 ThreadFailure::NutThreads => result.nut_threads,
             };
             prop_assert_eq!(named, least);
+            prop_assert_eq!(result.derivation().check(), Ok(()));
             // With the least engagement the bolt breaks; with a little less it does not.
             let enough = areas.over(1.000_001 * result.minimum_engagement()).unwrap();
             let again = stripping(&enough, &material(bolt), &material(nut), method).unwrap();
@@ -424,6 +502,7 @@ proptest! {
         };
         let back = thread.pitch_diameter_by_wires(over.over_wires, wire, lead).unwrap();
         prop_assert!((back.pitch_diameter - pitch_diameter).abs() < millimetres(1e-9));
+        prop_assert_eq!(over.derivation().check(), Ok(()));
         // The wires stand above the crests of a full thread.
         if off >= 0.0 {
             prop_assert!(over.over_wires > thread.nominal_diameter());

@@ -39,6 +39,8 @@ use crate::thread::area;
 use crate::thread::strip::{StripAreas, StripForm};
 use crate::units::{Area, Force, Length, Stress, ksi};
 
+#[cfg(feature = "serde")]
+mod data;
 mod engagement;
 mod factors;
 mod material;
@@ -61,8 +63,8 @@ pub use nut::{NutProof, nut_proof};
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", try_from = "data::RawStripMethod")
 )]
 #[non_exhaustive]
 pub enum StripMethod {

@@ -20,7 +20,11 @@ use crate::units::Stress;
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "super::data::RawThreadMaterial")
+)]
 pub struct ThreadMaterial {
     #[cfg_attr(
         feature = "serde",
@@ -32,6 +36,8 @@ pub struct ThreadMaterial {
         serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     shear_strength: Option<Stress>,
+    // Of the tables a strength is from; results list them.
+    #[cfg_attr(feature = "serde", serde(skip_serializing))]
     pub(super) cautions: Cautions,
 }
 

@@ -5,6 +5,12 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::thread::Thread;
 use crate::units::Length;
 
+#[cfg(feature = "serde")]
+use {
+    crate::units::quantity::RawQuantity,
+    alloc::string::{String, ToString},
+};
+
 /// What makes a full thread of less than the whole overlap of bolt and nut.
 ///
 /// ```
@@ -42,10 +48,46 @@ pub enum EndLoss {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawEngagedLength")
+)]
 pub struct EngagedLength {
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     overlap: Length,
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     lost: Length,
+    // Results list them.
+    #[cfg_attr(feature = "serde", serde(skip_serializing))]
     cautions: Cautions,
+}
+
+/// As it stands in a file: the overlap, and what is not full thread, if anything.
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawEngagedLength {
+    overlap: RawQuantity,
+    #[serde(default)]
+    lost: Option<RawQuantity>,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawEngagedLength> for EngagedLength {
+    type Error = String;
+    fn try_from(raw: RawEngagedLength) -> Result<Self, String> {
+        let lost = raw.lost.map(|raw| raw.named("lost")).transpose()?;
+        Self::new(raw.overlap.named("overlap")?)
+            .and_then(|engaged| engaged.without(lost.unwrap_or_default()))
+            .map_err(|error| error.to_string())
+    }
 }
 
 impl EngagedLength {
@@ -92,15 +134,19 @@ impl EngagedLength {
                 let caution = Caution::MethodFromMemory { method };
                 (0.8 * thread.pitch(), Some(caution))
             }
-            EndLoss::Length(length) => (not_negative("length without full thread", length)?, None),
+            EndLoss::Length(length) => (length, None),
         };
-        let lost = self.lost + more;
+        let left = self.without(more)?;
+        Ok(Self {
+            cautions: self.cautions.with(recalled),
+            ..left
+        })
+    }
+
+    fn without(self, length: Length) -> Result<Self, Error> {
+        let lost = self.lost + not_negative("length without full thread", length)?;
         if lost < self.overlap {
-            Ok(Self {
-                lost,
-                cautions: self.cautions.with(recalled),
-                ..self
-            })
+            Ok(Self { lost, ..self })
         } else {
             let allowed = Allowed::Above(lost.into());
             Err(out_of_range("length of engagement", self.overlap, allowed))
