@@ -5,7 +5,7 @@ use shankline::error::DesignationProblem;
 use shankline::prelude::*;
 use shankline::tables::thread_tolerances::EngagementGroup;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
-use shankline::thread::{Engagement, Hand, Profile, ToleranceClass};
+use shankline::thread::{Engagement, Hand, Profile, ThreadFit, ToleranceClass};
 
 const UNIFIED_CLASSES: [&str; 6] = ["1A", "2A", "3A", "1B", "2B", "3B"];
 const METRIC_CLASSES: [&str; 8] = ["6g", "6h", "4g6g", "4h6h", "7g6g", "6H", "5H", "4H5H"];
@@ -114,6 +114,46 @@ fn starts_are_bounded() {
     assert_eq!(most.to_string().parse::<Thread>().unwrap(), most);
 }
 
+#[test]
+fn fits_read_back() {
+    let mut count = 0;
+    for thread in table_threads() {
+        let (bolts, nuts) = if thread.is_unified() {
+            (["2A", "3A"], ["2B", "3B"])
+        } else {
+            (["6g", "4g6g"], ["6H", "5H"])
+        };
+        for (bolt, nut) in bolts.into_iter().zip(nuts) {
+            for hand in [Hand::Right, Hand::Left] {
+                let thread = thread.with_hand(hand);
+                let Ok(fit) = thread.fit(bolt.parse().unwrap(), nut.parse().unwrap()) else {
+                    continue; // a grade that pitch does not have
+                };
+                let text = fit.to_string();
+                assert_eq!(text.parse::<ThreadFit>().unwrap(), fit, "{text}");
+                count += 1;
+            }
+        }
+    }
+    assert!(count > 1800, "{count}");
+    for (text, position) in [
+        ("M6-6H", 5),
+        ("M6-6H/6x", 6),
+        ("M6-6H/6g-XX", 9),
+        ("M6.1-6H/6g", 0),
+        ("M6-6x/6g", 3),
+        ("1/2-13 UNC-2B", 2),
+    ] {
+        let Err(Error::Designation { position: at, .. }) = text.parse::<ThreadFit>() else {
+            panic!("{text}");
+        };
+        assert_eq!(at, position, "{text}");
+    }
+    // Both classes of bolts, and no class of the nut.
+    assert!("M6-6g/6g".parse::<ThreadFit>().is_err());
+    assert!("M6/6g".parse::<ThreadFit>().is_err());
+}
+
 fn any_thread() -> impl Strategy<Value = Thread> {
     (
         0..490_usize,
@@ -195,6 +235,14 @@ proptest! {
             let lower = text.to_ascii_lowercase();
             prop_assert_eq!(lower.parse::<Thread>().unwrap(), thread, "{}", lower);
         }
+    }
+
+    #[test]
+    fn no_fit_panics(text in "[#M0-9/. xX×UNCHghAB-]{0,20}", at in 0..12_usize, byte in any::<char>()) {
+        let _ = text.parse::<ThreadFit>();
+        let mut near: Vec<char> = "M6x1-6H/6g-LH".chars().collect();
+        near[at] = byte;
+        let _ = near.into_iter().collect::<String>().parse::<ThreadFit>();
     }
 
     #[test]

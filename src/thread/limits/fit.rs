@@ -1,9 +1,10 @@
 //! A bolt thread in a nut thread.
 
-use alloc::format;
+use alloc::{format, string::ToString};
+use core::{fmt, str::FromStr};
 
 use super::{Limits, ThreadLimits};
-use crate::error::Error;
+use crate::error::{DesignationProblem, Error};
 use crate::tables::nanometres;
 use crate::thread::{Profile, Thread, ToleranceClass};
 use crate::units::{Length, millimetres};
@@ -16,6 +17,8 @@ use crate::units::{Length, millimetres};
 /// let fit = "M12".parse::<Thread>()?.fit("6g".parse()?, "6H".parse()?)?;
 /// assert!(fit.pitch_clearance.min >= millimetres(0.034) - millimetres(1e-9));
 /// assert!(!fit.may_touch());
+/// assert_eq!(fit, "M12-6H/6g".parse()?);
+/// assert_eq!(fit.to_string(), "M12-6H/6g");
 /// # Ok(())
 /// # }
 /// ```
@@ -199,5 +202,65 @@ impl Thread {
         Err(Error::Mismatch(format!(
             "{self} does not go into {nut}: {reason}"
         )))
+    }
+}
+
+impl FromStr for ThreadFit {
+    type Err = Error;
+
+    /// Reads the designation of a fit: that of the nut with the class of the bolt after a stroke,
+    /// `M6-6H/6g`, as ISO 965-1 writes it (syntax recalled), or `1/2-13 UNC-2B/2A`.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::Designation`] tells what is wrong and at which character; those of
+    /// [`Thread::limits`] and [`Thread::goes_into`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        let wrong = |before: &str, problem| Error::Designation {
+            text: text.into(),
+            position: before.chars().count(),
+            problem,
+        };
+        // The stroke of a size such as 1/2 stands before any class.
+        let Some((nut, rest)) = text.rsplit_once('/') else {
+            return Err(wrong(text, DesignationProblem::Class));
+        };
+        let end = rest.find([' ', '-']).unwrap_or(rest.len());
+        let (class, marks) = rest.split_at(end);
+        let bolt: ToleranceClass = class
+            .parse()
+            .map_err(|_| wrong(&text[..=nut.len()], DesignationProblem::Class))?;
+        let after_class = nut.len() + 1 + end;
+        let thread: Thread = format!("{nut}{marks}")
+            .parse()
+            .map_err(|error| match error {
+                Error::Designation {
+                    position, problem, ..
+                } => {
+                    let in_nut = nut.chars().count();
+                    let skipped = text[nut.len()..after_class].chars().count();
+                    Error::Designation {
+                        text: text.into(),
+                        position: position + if position > in_nut { skipped } else { 0 },
+                        problem,
+                    }
+                }
+                other => other,
+            })?;
+        Self::of(&thread.limits_of(bolt)?, &thread.limits()?)
+    }
+}
+
+impl fmt::Display for ThreadFit {
+    /// `M6-6H/6g`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let nut = self.nut.thread.to_string();
+        let class = |thread: &Thread| {
+            let class = thread.class.map(|class| class.to_string());
+            class.unwrap_or_default()
+        };
+        let (of_nut, of_bolt) = (class(&self.nut.thread), class(&self.bolt.thread));
+        let both = format!("-{of_nut}/{of_bolt}");
+        f.pad(&nut.replacen(&format!("-{of_nut}"), &both, 1))
     }
 }
