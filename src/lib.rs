@@ -54,7 +54,7 @@
 //! | module | holds |
 //! |---|---|
 //! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
-//! | [`thread`] | designations, basic profile, stress areas, limits of size, fits |
+//! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
