@@ -130,6 +130,11 @@ impl NutStyle {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum NutThreads {
     /// UNC.
@@ -304,6 +309,11 @@ pub enum BoltCoating {
 
 /// Standing of a nut in the bolt standard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum NutStanding {
     /// The nut the standard names.

@@ -331,7 +331,7 @@ impl Thread {
     /// assert_eq!("3/8-16 UNC-3A".parse::<Thread>()?.limits()?.allowance, inches(0.0));
     /// assert_eq!(
     ///     "3/8-16 UNC".parse::<Thread>()?.limits().unwrap_err().to_string(),
-    ///     "no limits of size is known for 3/8-16 UNC: the thread has no tolerance class; \
+    ///     "no known limits of size for 3/8-16 UNC: the thread has no tolerance class; \
     ///      give one, such as 2A or 2B, 6g or 6H",
     /// );
     /// # Ok(())

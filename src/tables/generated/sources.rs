@@ -294,8 +294,9 @@ pub(in crate::tables) static ISO965_LIMITS_CAD: Source = Source { key: "iso965-l
 pub(in crate::tables) static F568M_3: Source = Source { key: "f568m-3", document: "ASTM F568M", edition: None, locator: "Table 3", read_in: "a page copied from the standard" };
 pub(in crate::tables) static A563_15_3: Source = Source { key: "a563-15-3", document: "ASTM A563", edition: Some("2015"), locator: "Table 3", read_in: "a page copied from the standard" };
 pub(in crate::tables) static ISO898_2_MATING: Source = Source { key: "iso898-2-mating", document: "ISO 898-2", edition: Some("2012"), locator: "mating bolts", read_in: "supplier page: nut class 5 for bolts up to class 5.8" };
+pub(in crate::tables) static EN1993_34_SHEET: Source = Source { key: "en1993-34-sheet", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "worked calculation sheet of a bolt in shear" };
 
-pub(in crate::tables) static SOURCES: [&Source; 292] = [
+pub(in crate::tables) static SOURCES: [&Source; 293] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -588,4 +589,5 @@ pub(in crate::tables) static SOURCES: [&Source; 292] = [
     &F568M_3,
     &A563_15_3,
     &ISO898_2_MATING,
+    &EN1993_34_SHEET,
 ];
