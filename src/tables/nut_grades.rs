@@ -252,7 +252,7 @@ impl NutGradeRow {
     /// Every row of the inch standards: SAE J995, ASTM A563 and A194, ASME B18.16.6.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_inch().len(), 91);
+    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_inch().len(), 92);
     /// ```
     #[must_use]
     pub fn all_inch() -> &'static [Self] {

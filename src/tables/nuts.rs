@@ -445,7 +445,7 @@ impl Nut {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// assert_eq!(Nut::find(NutStyle::Iso4032, &"M12".parse()?)?.cautions().iter().count(), 0);
-    /// assert_eq!(Nut::find(NutStyle::Iso7040, &"M12".parse()?)?.cautions().iter().count(), 1);
+    /// assert_eq!(Nut::find(NutStyle::Iso7042, &"M12".parse()?)?.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```
