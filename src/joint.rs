@@ -27,12 +27,16 @@
 mod candidate;
 #[cfg(feature = "serde")]
 mod data;
+mod environment;
+mod nut_choice;
 mod nut_end;
 mod rules;
 mod search;
 mod stack;
 
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use environment::Environment;
+pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
