@@ -485,7 +485,7 @@ impl Selection {
     /// for caution in selection.cautions().iter() {
     ///     println!("{caution}"); // the nut heights of ISO 7042
     /// }
-    /// # assert_eq!(selection.cautions().iter().count(), 2);
+    /// # assert_eq!(selection.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```
