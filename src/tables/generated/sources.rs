@@ -65,7 +65,6 @@ pub(in crate::tables) static B18_16M: Source = Source { key: "b18.16m", document
 pub(in crate::tables) static B18_16_3M: Source = Source { key: "b18.16.3m", document: "ASME B18.16.3M", edition: None, locator: "prevailing-torque hex nuts", read_in: "reproduction" };
 pub(in crate::tables) static ISO7040: Source = Source { key: "iso7040", document: "ISO 7040", edition: Some("1997 and 2012"), locator: "dimension table", read_in: "heights recalled; s, e and m min are those of ISO 4032 (read)" };
 pub(in crate::tables) static ISO7041: Source = Source { key: "iso7041", document: "ISO 7041", edition: Some("2002"), locator: "dimension table", read_in: "JIS B 1199-1:2008 Amendment 1, Table 3.1 (text of the national standard)" };
-pub(in crate::tables) static ISO10511: Source = Source { key: "iso10511", document: "ISO 10511", edition: None, locator: "heights", read_in: "computed: h max = m min (ISO 4035) + [h max - m min] (ISO 7040), the equal-feature-height rule in the scope note of ISO 7040:2025" };
 pub(in crate::tables) static ISO10512: Source = Source { key: "iso10512", document: "ISO 10512", edition: None, locator: "dimension table", read_in: "recalled: same dimensions as ISO 7040 of the same diameter" };
 pub(in crate::tables) static ISO7042: Source = Source { key: "iso7042", document: "ISO 7042", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4033 (read)" };
 pub(in crate::tables) static ISO7719: Source = Source { key: "iso7719", document: "ISO 7719", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4032 (read)" };
@@ -289,12 +288,13 @@ pub(in crate::tables) static B18_21_1_B_CAD: Source = Source { key: "b18.21.1-b-
 pub(in crate::tables) static ISO8765_CAD: Source = Source { key: "iso8765-cad", document: "ISO 8765", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static ISO4014_4017_RANGE_CAD: Source = Source { key: "iso4014-4017-range-cad", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length", read_in: "range tables of two open CAD parts libraries, which differ at the other sizes" };
 pub(in crate::tables) static ISO8765_LENGTHS_CAD: Source = Source { key: "iso8765-lengths-cad", document: "ISO 8765", edition: None, locator: "nominal lengths 30 to 500 mm", read_in: "dimension table of an open CAD parts library" };
-pub(in crate::tables) static ISO965_1_FORMULAE: Source = Source { key: "iso965-1-formulae", document: "ISO 965-1", edition: Some("1998"), locator: "clause 13, formulae", read_in: "an open engineering code file; the rounding to R40 numbers and the factors of the pitch diameter grades are recalled and give all but seven of the 214 values read" };
+pub(in crate::tables) static ISO965_1_FORMULAE: Source = Source { key: "iso965-1-formulae", document: "ISO 965-1", edition: Some("1998"), locator: "clause 13, formulae", read_in: "an open engineering code file; the rounding to R40 numbers and the factors of the pitch diameter grades are recalled; with them the formulas give all but 18 of the 310 values read" };
 pub(in crate::tables) static ISO965_LIMITS_CAD: Source = Source { key: "iso965-limits-cad", document: "ISO 965-2", edition: None, locator: "limits of 6g and 6H threads", read_in: "limits table of an open CAD thread library; the value is the difference of printed limits" };
 pub(in crate::tables) static F568M_3: Source = Source { key: "f568m-3", document: "ASTM F568M", edition: None, locator: "Table 3", read_in: "a page copied from the standard" };
 pub(in crate::tables) static A563_15_3: Source = Source { key: "a563-15-3", document: "ASTM A563", edition: Some("2015"), locator: "Table 3", read_in: "a page copied from the standard" };
 pub(in crate::tables) static ISO898_2_MATING: Source = Source { key: "iso898-2-mating", document: "ISO 898-2", edition: Some("2012"), locator: "mating bolts", read_in: "supplier page: nut class 5 for bolts up to class 5.8" };
 pub(in crate::tables) static EN1993_34_SHEET: Source = Source { key: "en1993-34-sheet", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "worked calculation sheet of a bolt in shear" };
+pub(in crate::tables) static ISO10511_CAD: Source = Source { key: "iso10511-cad", document: "ISO 10511", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 
 pub(in crate::tables) static SOURCES: [&Source; 293] = [
     &MH27_4A,
@@ -360,7 +360,6 @@ pub(in crate::tables) static SOURCES: [&Source; 293] = [
     &B18_16_3M,
     &ISO7040,
     &ISO7041,
-    &ISO10511,
     &ISO10512,
     &ISO7042,
     &ISO7719,
@@ -590,4 +589,5 @@ pub(in crate::tables) static SOURCES: [&Source; 293] = [
     &A563_15_3,
     &ISO898_2_MATING,
     &EN1993_34_SHEET,
+    &ISO10511_CAD,
 ];
