@@ -3,9 +3,9 @@
 use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
+use crate::tables::optional;
 use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade};
 use crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};
-use crate::units::{inches};
 
 pub(in crate::tables) static NUT_PAIRINGS: [NutPairing; 37] = [
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class4_6), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class5, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_MATING, Basis::Reproduced) },
@@ -23,12 +23,12 @@ pub(in crate::tables) static NUT_PAIRINGS: [NutPairing; 37] = [
     NutPairing { bolt: BoltGrade::Sae(SaeGrade::Grade2), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::AstmA563A, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::PAIRS_CHART, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Sae(SaeGrade::Grade5), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::SaeJ995Grade5, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::PAIRS_CHART, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Sae(SaeGrade::Grade8), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::SaeJ995Grade8, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::PAIRS_CHART, Basis::Reproduced) },
-    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::Any, size_over: None, size_thru: Some(inches(1.5)), nut: NutGrade::SaeJ995Grade5, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::PAIRS_CHART, Basis::Reproduced) },
-    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A307A), coating: BoltCoating::Any, size_over: None, size_thru: Some(inches(1.5)), nut: NutGrade::AstmA563A, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::A307_NUTS, Basis::Reproduced) },
-    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A307A), coating: BoltCoating::Any, size_over: Some(inches(1.5)), size_thru: None, nut: NutGrade::AstmA563A, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A307_NUTS, Basis::Reproduced) },
+    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::Any, size_over: None, size_thru: optional::inches(1.5), nut: NutGrade::SaeJ995Grade5, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::PAIRS_CHART, Basis::Reproduced) },
+    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A307A), coating: BoltCoating::Any, size_over: None, size_thru: optional::inches(1.5), nut: NutGrade::AstmA563A, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::A307_NUTS, Basis::Reproduced) },
+    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A307A), coating: BoltCoating::Any, size_over: optional::inches(1.5), size_thru: None, nut: NutGrade::AstmA563A, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A307_NUTS, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Astm(AstmGrade::A307B), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::AstmA563A, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A307_NUTS, Basis::Reproduced) },
-    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::Plain, size_over: None, size_thru: Some(inches(1.5)), nut: NutGrade::AstmA563B, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::A449_NUTS, Basis::Reproduced) },
-    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::Plain, size_over: Some(inches(1.5)), size_thru: None, nut: NutGrade::AstmA563A, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A449_NUTS, Basis::Reproduced) },
+    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::Plain, size_over: None, size_thru: optional::inches(1.5), nut: NutGrade::AstmA563B, shape: Some(NutShape::Hex), standing: NutStanding::Named, note: None, provenance: known(&sources::A449_NUTS, Basis::Reproduced) },
+    NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::Plain, size_over: optional::inches(1.5), size_thru: None, nut: NutGrade::AstmA563A, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A449_NUTS, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Astm(AstmGrade::A449Type1), coating: BoltCoating::ZincCoated, size_over: None, size_thru: None, nut: NutGrade::AstmA563Dh, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A449_NUTS, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Astm(AstmGrade::A354Bc), coating: BoltCoating::Plain, size_over: None, size_thru: None, nut: NutGrade::AstmA563C, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A354_NUTS, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Astm(AstmGrade::A354Bc), coating: BoltCoating::ZincCoated, size_over: None, size_thru: None, nut: NutGrade::AstmA563Dh, shape: Some(NutShape::HeavyHex), standing: NutStanding::Named, note: None, provenance: known(&sources::A354_NUTS, Basis::Reproduced) },
