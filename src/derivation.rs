@@ -31,7 +31,7 @@
 //!
 //! Numbers, symbols (a letter, then letters, digits, `_` and `'`), `+ - * / ^`, brackets, `pi`,
 //! and the functions `sqrt`, `ln`, `exp`, `sin`, `cos`, `tan`, `asin`, `acos`, `atan`, `abs`,
-//! `min`, `max`. Values stand in SI base units, so a formula that its publisher wrote for numbers in
+//! `min`, `max`; at most 1000 characters. Values stand in SI base units, so a formula that its publisher wrote for numbers in
 //! one unit divides by that unit: `45 + 150 * mm / d` with the value 1 mm for the symbol `mm`.
 
 mod expression;

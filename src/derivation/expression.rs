@@ -12,8 +12,9 @@ use core::fmt::{self, Write};
 
 use crate::math;
 
-/// Deeper nesting is refused, so that no formula can exhaust the stack.
+/// Deeper nesting and longer text are refused, so that no formula can exhaust the stack.
 const DEEPEST: usize = 40;
+const LONGEST: usize = 1000;
 
 /// A formula that has been read.
 #[derive(Clone, Debug, PartialEq)]
@@ -53,6 +54,9 @@ const RANK_OF_ATOM: u8 = 5;
 
 /// Reads a formula; `None` if it is none.
 pub(super) fn read(text: &str) -> Option<Expression<'_>> {
+    if text.len() > LONGEST {
+        return None;
+    }
     let mut reader = Reader {
         rest: text,
         depth: 0,
@@ -467,6 +471,7 @@ pub(super) fn write_latex_symbol(f: &mut impl Write, name: &str) -> fmt::Result 
 mod tests {
     use super::*;
     use alloc::string::ToString;
+    use proptest::prelude::*;
 
     fn plain(text: &str) -> String {
         written(text, Notation::Plain)
@@ -532,6 +537,48 @@ mod tests {
         assert_eq!(latex("atan(x)"), "\\arctan\\left(x\\right)");
     }
 
+    /// Formulas of any shape, written with all their brackets.
+    fn formulas() -> impl Strategy<Value = String> {
+        let leaf = prop_oneof![
+            (0.01..99.0f64).prop_map(|x| alloc::format!("{x:.3}")),
+            Just(String::from("x")),
+            Just(String::from("pi")),
+        ];
+        leaf.prop_recursive(4, 24, 2, |inner| {
+            let pair = (inner.clone(), "[-+*/^]", inner.clone());
+            prop_oneof![
+                pair.prop_map(|(a, sign, b)| alloc::format!("({a}) {sign} ({b})")),
+                inner.clone().prop_map(|a| alloc::format!("-({a})")),
+                inner.clone().prop_map(|a| alloc::format!("sqrt({a})")),
+                (inner.clone(), inner).prop_map(|(a, b)| alloc::format!("max({a}, {b})")),
+            ]
+        })
+    }
+
+    proptest! {
+        #[test]
+        fn what_is_written_means_what_was_read(formula in formulas()) {
+            let shown = plain(&formula).replace('×', "*").replace('π', "pi");
+            let (expected, found) = (value(&formula), value(&shown));
+            let same = expected == found || (expected.is_nan() && found.is_nan())
+                || (expected - found).abs() <= 1e-12 * expected.abs();
+            prop_assert!(same, "{formula} became {shown}: {expected} and {found}");
+        }
+
+        #[test]
+        fn no_text_breaks_the_reader(text in any::<String>(), near in "[-+*/^(),. a-z0-9_']{0,60}") {
+            for text in [text, near] {
+                if let Some(expression) = read(&text) {
+                    let _ = expression.evaluate(&|_| Some(1.0));
+                    for notation in [Notation::Plain, Notation::Latex] {
+                        let written = Written { expression: &expression, notation, value: |_: &str| None };
+                        let _ = written.to_string();
+                    }
+                }
+            }
+        }
+    }
+
     #[test]
     fn what_is_no_formula_is_refused() {
         for text in ["", "1 +", "(a", "a b", "2..5", "f(", "*a", "a)", "é", "f()"] {
@@ -539,6 +586,8 @@ mod tests {
         }
         for nested in ["(", "-", "2^"] {
             assert!(read(&(nested.repeat(100_000) + "x")).is_none());
+            assert!(read(&(nested.repeat(100) + "x")).is_none());
         }
+        assert!(read(&"1 + ".repeat(100_000)).is_none());
     }
 }
