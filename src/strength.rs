@@ -2,3 +2,4 @@
 
 pub mod check;
 pub mod shear;
+pub mod strip;

@@ -54,7 +54,7 @@
 
 use alloc::{format, string::ToString};
 
-use super::{MetricClass, Thread, ToleranceClass, area};
+use super::{Engagement, MetricClass, Thread, ToleranceClass, area};
 use crate::caution::Cautions;
 use crate::error::{Error, sane_length};
 use crate::source::Provenance;
@@ -352,7 +352,10 @@ impl Thread {
     /// # Errors
     ///
     /// [`Error::Mismatch`] for a class of the other system; [`Error::NotInTable`] for a tolerance grade
-    /// or position that ISO 965-1 does not give for the thread, with those it gives.
+    /// or position that ISO 965-1 does not give for the thread, with those it gives;
+    /// [`Error::NoValue`] for UNJ and MJ threads and for several starts, whose limits nobody has read;
+    /// [`Error::OutOfRange`] for a special length of engagement in the designation that
+    /// [`limits_for_engagement`](Self::limits_for_engagement) refuses.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -370,8 +373,13 @@ impl Thread {
     /// ```
     pub fn limits_of(&self, class: ToleranceClass) -> Result<ThreadLimits, Error> {
         let thread = self.with_class(class)?;
+        thread.has_known_limits()?;
+        let special = match self.engagement {
+            Some(Engagement::Length(length)) => Some(length),
+            _ => None,
+        };
         match class {
-            ToleranceClass::Unified(class) => unified::limits(thread, class, None),
+            ToleranceClass::Unified(class) => unified::limits(thread, class, special),
             ToleranceClass::Metric(class) => metric::limits(thread, class),
         }
     }
@@ -407,6 +415,7 @@ impl Thread {
         length: Length,
     ) -> Result<ThreadLimits, Error> {
         let thread = self.with_class(class)?;
+        thread.has_known_limits()?;
         match class {
             ToleranceClass::Unified(class) => unified::limits(thread, class, Some(length)),
             ToleranceClass::Metric(_) => Err(Error::Mismatch(format!(
@@ -414,6 +423,23 @@ impl Thread {
                  its group (short, normal, long)"
             ))),
         }
+    }
+
+    /// Refuses threads whose limits are other than those of UN and M threads of one start.
+    fn has_known_limits(&self) -> Result<(), Error> {
+        let reason = if self.profile.has_large_root() {
+            "those of UNJ and MJ threads stand in SAE AS8879, ASME B1.15, ISO 5855 and ASME B1.21M, \
+             which were not read"
+        } else if self.starts > 1 {
+            "those of threads with several starts were not read"
+        } else {
+            return Ok(());
+        };
+        Err(Error::NoValue {
+            quantity: "limits of size",
+            subject: self.to_string(),
+            reason,
+        })
     }
 
     /// Group of a length of engagement of a metric thread: short, normal or long.
