@@ -27,13 +27,16 @@
 mod candidate;
 #[cfg(feature = "serde")]
 mod data;
+mod normal;
 mod nut_end;
 mod rules;
 mod search;
 mod stack;
+mod tolerance;
 
 pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use stack::{Layer, Plane, Stack, StackBuilder};
+pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};

@@ -371,7 +371,6 @@ impl<'a> LengthSearch<'a> {
         if !candidate.needs_cut || length >= screw.nominal - SAME_LENGTH {
             return None;
         }
-        // A bolt at its least length may be shorter than the cut, and is then left as it is.
         let finished = Spread {
             min: screw.min.min(length - tolerance),
             nominal: length,
@@ -380,6 +379,7 @@ impl<'a> LengthSearch<'a> {
         let protrusion = self.protrusion(finished, grip);
         Some(Cut {
             length,
+            finished,
             removed: screw.nominal - length,
             thread_left: length - screw.grip_gaging_length_max,
             protrusion,
