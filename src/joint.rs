@@ -31,6 +31,7 @@ mod normal;
 mod nut_end;
 mod rules;
 mod search;
+mod shopping;
 mod stack;
 mod tolerance;
 
@@ -38,5 +39,6 @@ pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
+pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
 pub use stack::{Layer, Plane, Stack, StackBuilder};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
