@@ -24,6 +24,7 @@
 //! # }
 //! ```
 
+mod aircraft;
 mod candidate;
 #[cfg(feature = "serde")]
 mod data;
@@ -35,6 +36,7 @@ mod shopping;
 mod stack;
 mod tolerance;
 
+pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};

@@ -483,7 +483,8 @@ mod tests {
         let needs: Vec<JointNeed> = (0..200_usize)
             .map(|joint| {
                 let (first, run) = (joint * 7 % 36, 2 + joint % 4);
-                let lengths = (first..40.min(first + run)).map(|step| format!("M12 x {}", 5 * step));
+                let lengths =
+                    (first..40.min(first + run)).map(|step| format!("M12 x {}", 5 * step));
                 JointNeed::new(format!("joint {joint}"), 1 + joint % 8, lengths)
             })
             .collect();
@@ -494,7 +495,9 @@ mod tests {
     #[test]
     fn stopping_is_said() {
         let needs: Vec<JointNeed> = (0..6)
-            .map(|joint| JointNeed::new("joint", 1, [joint, (joint + 1) % 6].map(|p| p.to_string())))
+            .map(|joint| {
+                JointNeed::new("joint", 1, [joint, (joint + 1) % 6].map(|p| p.to_string()))
+            })
             .collect();
         let stopped = shopping_list_within(&needs, 1).unwrap();
         assert!(!stopped.proven_fewest && stopped.fewest_possible == 3);
@@ -506,6 +509,9 @@ mod tests {
         let twice = JointNeed::new("hinge", 1, ["a", "a"]);
         assert!(matches!(shopping_list(&[twice]), Err(Error::Mismatch(_))));
         let many = JointNeed::new("hinge", usize::MAX, ["a"]);
-        assert!(matches!(shopping_list(&[many]), Err(Error::OutOfRange { .. })));
+        assert!(matches!(
+            shopping_list(&[many]),
+            Err(Error::OutOfRange { .. })
+        ));
     }
 }

@@ -448,9 +448,9 @@ impl JointTolerances {
         let grip = layers(stack, stack.plies().len(), candidate.washers_under_nut);
         let sum = |layers: &[(String, Spread<Length>)]| {
             let chain = ToleranceChain::new();
-            layers.iter().fold(chain, |chain, (name, size)| {
-                chain.plus(name.clone(), *size)
-            })
+            layers
+                .iter()
+                .fold(chain, |chain, (name, size)| chain.plus(name.clone(), *size))
         };
         let taken_off = |chain: ToleranceChain, layers: &[(String, Spread<Length>)]| {
             layers.iter().fold(chain, |chain, (name, size)| {
