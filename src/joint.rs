@@ -25,9 +25,11 @@
 //! ```
 
 mod aircraft;
+mod bin;
 mod candidate;
 #[cfg(feature = "serde")]
 mod data;
+mod in_hand;
 mod normal;
 mod nut_end;
 mod rules;
@@ -37,7 +39,9 @@ mod stack;
 mod tolerance;
 
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
+pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
