@@ -27,6 +27,7 @@
 mod aircraft;
 mod bin;
 mod candidate;
+mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
 mod in_hand;
@@ -41,6 +42,7 @@ mod tolerance;
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
