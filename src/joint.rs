@@ -24,6 +24,7 @@
 //! # }
 //! ```
 
+mod advice;
 mod aircraft;
 mod bin;
 mod candidate;
@@ -39,6 +40,7 @@ mod shopping;
 mod stack;
 mod tolerance;
 
+pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
