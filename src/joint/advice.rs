@@ -6,6 +6,7 @@ use super::{Candidate, CutRule, LengthRules, LengthSearch, NutEnd, Stack, Wanted
 use crate::error::Error;
 use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries};
 use crate::spread::Spread;
+use crate::tables::nanometres;
 use crate::units::{Length, UnitSystem, shown};
 
 /// What a bolt length is wanted to do.
@@ -107,7 +108,7 @@ fn serialize_screws<S: serde::Serializer>(
     serializer.collect_str(screws)
 }
 
-/// Another product, of the same thread or another, with the nut and washer that go with it.
+/// Another product, of the same diameter or another, with the nut and washer that go with it.
 ///
 /// ```
 /// use shankline::{joint::Alternative, prelude::*};
@@ -224,7 +225,7 @@ pub enum Change {
         )]
         at_most: Length,
     },
-    /// Take another product of the same thread, such as one with a shorter transition.
+    /// Take another product of the same diameter, such as one with a shorter transition.
     OtherProduct(Alternative),
     /// Make the ply at the nut thicker.
     ThickerLastPly {
@@ -453,7 +454,8 @@ impl Arrangement {
         let thread = self.screws.thread();
         let (products, diameters): (Vec<Alternative>, Vec<Alternative>) =
             others.iter().partition(|other| {
-                other.screws.thread().nominal_diameter() == thread.nominal_diameter()
+                nanometres(other.screws.thread().nominal_diameter())
+                    == nanometres(thread.nominal_diameter())
             });
         let changes = [Change::TurnBolt]
             .into_iter()

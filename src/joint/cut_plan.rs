@@ -4,7 +4,7 @@ use core::fmt;
 
 use super::{Candidate, CutRule, LengthRules, NutEnd};
 use crate::error::{Error, not_negative};
-use crate::spread::Spread;
+use crate::spread::{Spread, ordered};
 use crate::thread::Thread;
 use crate::units::Length;
 
@@ -246,8 +246,10 @@ impl CutPlan {
                 "the bolt does not suit the joint, and no cut makes it suit".into(),
             ));
         }
-        let (pitch, grip, nut_height) = (thread.pitch(), candidate.grip, nut.height());
-        let screw = candidate.screw;
+        let (pitch, nut_height) = (thread.pitch(), nut.height());
+        // The fields of a candidate are open to all: what was put there must still make sense.
+        let screw = candidate.screw.checked()?;
+        let grip = ordered("grip", candidate.grip)?;
         let cut_tolerance = match rules.cut {
             CutRule::Allowed { tolerance, .. } => not_negative("cut tolerance", tolerance)?,
             CutRule::Never => Length::default(),

@@ -417,7 +417,8 @@ impl JointTolerances {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for parameters of the method out of their range.
+    /// [`Error::OutOfRange`] for parameters of the method out of their range, or a candidate with more
+    /// than 200 washers under the nut.
     ///
     /// ```
     /// use shankline::{joint::{JointTolerances, ToleranceMethod}, prelude::*};
@@ -443,6 +444,14 @@ impl JointTolerances {
         nut: NutEnd,
         method: ToleranceMethod,
     ) -> Result<Self, Error> {
+        // The fields of a candidate are open to all.
+        if candidate.washers_under_nut > 200 {
+            return Err(out_of_range(
+                "number of washers under the nut",
+                candidate.washers_under_nut,
+                Allowed::AtMost(200_usize.into()),
+            ));
+        }
         let bought = candidate.screw.length();
         let length = candidate.cut.map_or(bought, |cut| cut.finished);
         let grip = layers(stack, stack.plies().len(), candidate.washers_under_nut);
