@@ -464,7 +464,7 @@ fn the_navy_lets_thread_only_into_the_thicker_part() {
     // 0.55 in: three threads, too many anywhere.
     assert!(matches!(
         verdict(0.1, 0.45)[..],
-        [GripReason::GripTooShort { .. }]
+        [GripReason::GripTooShort { .. }, ..]
     ));
 }
 

@@ -165,7 +165,7 @@ impl Alternative {
 /// ```
 /// use shankline::{joint::Change, prelude::*};
 /// let change = Change::AddWashers { count: 4, permitted: 3 };
-/// assert_eq!(change.text(UnitSystem::Si), "put 4 washers under the nut (3 are permitted)");
+/// assert_eq!(change.text(UnitSystem::Si), "put 4 washers under the nut (3 permitted)");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
@@ -782,7 +782,7 @@ impl Change {
                 "put the bolt in from the other side, head and nut changed over".into()
             }
             Self::AddWashers { count, permitted } => {
-                format!("put {count} washers under the nut ({permitted} are permitted)")
+                format!("put {count} washers under the nut ({permitted} permitted)")
             }
             Self::AllowCut { .. } => "let the bolt be cut to length".into(),
             Self::FewerClearThreads { threads, wanted } => {

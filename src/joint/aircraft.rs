@@ -364,8 +364,8 @@ impl GripCandidate {
 /// A search over the dash numbers of one aircraft bolt for one stack of plies.
 ///
 /// For each dash number every permitted set of washers is tried, regular ones under the head,
-/// regular and light ones under the nut, and the best kept. Ranking: it fits; fewest planes off the
-/// shank; least thread in the hole; fewest washers; no light washers; shortest.
+/// regular and light ones under the nut, and the best kept. Ranking: it fits, or has the fewest
+/// reasons against it; fewest planes off the shank; least thread in the hole; fewest washers; no light washers; shortest.
 ///
 /// Grips of AN7 and larger bolts were not read: they are refused.
 ///
@@ -644,9 +644,9 @@ impl<'a> GripSearch<'a> {
 const ROUNDED_GRIP: Length = crate::units::inches(0.000_55);
 
 /// Order of preference, see [`GripSearch`].
-fn order(candidate: &GripCandidate) -> (bool, usize, f64, usize, usize, u8) {
+fn order(candidate: &GripCandidate) -> (usize, usize, f64, usize, usize, u8) {
     (
-        !candidate.fits(),
+        candidate.reasons.len(),
         candidate.planes_off_shank,
         candidate.threads_in_hole,
         candidate.washers.count(),

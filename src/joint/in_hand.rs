@@ -464,7 +464,10 @@ impl ToDo {
                     list.push(Self::ThreadNearerHead {
                         by: start - wanted.thread_start_max,
                     });
-                    if let Some(count) = washers_needed.filter(|count| *count > washers_permitted) {
+                    // Nobody stacks more than a handful.
+                    let more =
+                        washers_needed.filter(|count| (washers_permitted + 1..=5).contains(count));
+                    if let Some(count) = more {
                         list.push(Self::PermitWashers {
                             count,
                             permitted: washers_permitted,
@@ -527,7 +530,7 @@ impl ToDo {
                 shown(*by, system)
             ),
             Self::PermitWashers { count, permitted } => format!(
-                "or put {count} more washer{} under the nut ({permitted} more are permitted)",
+                "or put {count} more washer{} under the nut ({permitted} more permitted)",
                 plural(*count)
             ),
             Self::ShorterBolt { by } => {
