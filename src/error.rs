@@ -3,10 +3,11 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::units::{
-    Angle, Area, Dimension, Force, Length, Ratio, Stiffness, Stress, TemperatureInterval,
-    ThermodynamicTemperature, Torque, UnitSystem, shown,
-};
+use crate::units::{Dimension, Length};
+
+mod amount;
+
+pub use amount::{Amount, ShownAmount};
 
 /// Why a question was refused.
 ///
@@ -204,82 +205,6 @@ impl fmt::Display for Allowed {
             Self::AtMost(high) => write!(f, "at most {high}"),
             Self::Ordered => f.write_str("finite, with minimum <= nominal <= maximum"),
         }
-    }
-}
-
-/// A value of any kind, for messages.
-///
-/// ```
-/// use shankline::{error::Amount, units::inches};
-/// assert_eq!(Amount::from(inches(0.5)).to_string(), "12.700 mm (0.5000 in)");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[non_exhaustive]
-pub enum Amount {
-    /// A length.
-    Length(Length),
-    /// An area.
-    Area(Area),
-    /// A force.
-    Force(Force),
-    /// A stress.
-    Stress(Stress),
-    /// A torque or a moment.
-    Torque(Torque),
-    /// An angle.
-    Angle(Angle),
-    /// A stiffness.
-    Stiffness(Stiffness),
-    /// A temperature.
-    Temperature(ThermodynamicTemperature),
-    /// A change of temperature.
-    TemperatureChange(TemperatureInterval),
-    /// A number without unit.
-    Number(f64),
-    /// A count of things.
-    Count(usize),
-}
-
-impl fmt::Display for Amount {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        use UnitSystem::{Si, UsCustomary};
-        match *self {
-            Self::Length(v) => write!(f, "{:.3} ({:.4})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Area(v) => write!(f, "{:.3} ({:.5})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Force(v) => write!(f, "{:.3} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Stress(v) => write!(f, "{:.1} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Torque(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Angle(v) => write!(f, "{:.2}", shown(v, Si)),
-            Self::Stiffness(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
-            Self::Temperature(v) => {
-                let celsius = v.value - 273.15;
-                write!(f, "{celsius:.1} C ({:.1} F)", celsius * 1.8 + 32.0)
-            }
-            Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} F)", v.value, v.value * 1.8),
-            Self::Number(v) => write!(f, "{v}"),
-            Self::Count(v) => write!(f, "{v}"),
-        }
-    }
-}
-
-macro_rules! amount_from {
-    ($($quantity:ty => $variant:ident),*) => {$(
-        impl From<$quantity> for Amount {
-            fn from(value: $quantity) -> Self {
-                Self::$variant(value)
-            }
-        }
-    )*};
-}
-amount_from!(
-    Length => Length, Area => Area, Force => Force, Stress => Stress, Torque => Torque,
-    Angle => Angle, Stiffness => Stiffness, ThermodynamicTemperature => Temperature,
-    TemperatureInterval => TemperatureChange, f64 => Number, usize => Count
-);
-
-impl From<Ratio> for Amount {
-    fn from(value: Ratio) -> Self {
-        Self::Number(value.value)
     }
 }
 

@@ -31,8 +31,10 @@ mod candidate;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
+mod environment;
 mod in_hand;
 mod normal;
+mod nut_choice;
 mod nut_end;
 mod rules;
 mod search;
@@ -45,7 +47,9 @@ pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelecti
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
+pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
+pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;

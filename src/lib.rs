@@ -60,6 +60,7 @@
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
 //! | [`preload`] | torque to preload and back; share of the proof load |
 //! | [`joint`] | stack, shear planes, length selection, cut |
+//! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
@@ -100,6 +101,7 @@ pub extern crate uom;
 extern crate alloc;
 
 pub mod caution;
+pub mod derivation;
 pub mod error;
 pub mod joint;
 pub mod material;

@@ -318,6 +318,7 @@ proptest! {
         for candidate in arrangement.search().unwrap().run().unwrap().accepted() {
             let plan = CutPlan::new(candidate, &thread, arrangement.nut, arrangement.rules).unwrap();
             prop_assert_eq!(plan.method == CutMethod::NotNeeded, !candidate.needs_cut);
+            prop_assert_eq!(plan.derivation().check(), Ok(()));
             if plan.window_margin.is_some_and(|margin| margin < -HAIR) {
                 prop_assert!(plan.method != CutMethod::ToFixedLength || candidate.screw.max - candidate.screw.min < 2.0 * plan.cut_tolerance);
             }
@@ -368,6 +369,8 @@ proptest! {
             prop_assert_eq!(on_shank, candidate.planes_on_shank);
             // Two-sided share within k sigma: the limits then are those of the tolerances themselves.
             let likely = of(ToleranceMethod::RootSumSquare { sigmas_per_tolerance: k, confidence: 0.68 });
+            prop_assert_eq!(worst.derivation().check(), Ok(()));
+            prop_assert_eq!(likely.derivation().check(), Ok(()));
             for (narrow, wide) in [(likely.grip, worst.grip), (likely.protrusion, worst.protrusion), (likely.jam_margin, worst.jam_margin)] {
                 prop_assert!(narrow.min >= wide.min - HAIR && narrow.max <= wide.max + HAIR);
                 prop_assert!((narrow.middle - wide.middle).abs() < HAIR);
@@ -466,6 +469,29 @@ fn the_navy_lets_thread_only_into_the_thicker_part() {
         verdict(0.1, 0.45)[..],
         [GripReason::GripTooShort { .. }, ..]
     ));
+}
+
+/// A formula of hundreds of terms is worked in running sums.
+#[test]
+fn long_chains_are_worked_too() {
+    let ply = millimetres(2.0).plus_minus(millimetres(0.1));
+    for plies in [0, 1, 12, 13, 250] {
+        let chain = (0..plies).fold(ToleranceChain::new(), |chain, index| {
+            if index % 3 == 0 {
+                chain.minus("ply", ply)
+            } else {
+                chain.plus("ply", ply)
+            }
+        });
+        let rss = ToleranceMethod::RootSumSquare {
+            sigmas_per_tolerance: 2.5,
+            confidence: 0.99,
+        };
+        for method in [ToleranceMethod::WorstCase, rss] {
+            let derivation = chain.range(method).unwrap().derivation("sum", "S");
+            assert_eq!(derivation.check(), Ok(()), "{plies} {method}");
+        }
+    }
 }
 
 /// The shares of root sum square against a seeded run of assemblies.

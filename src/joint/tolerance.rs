@@ -1,12 +1,14 @@
 //! Tolerances of a joint two ways: worst case, and root sum square.
 
 use alloc::{format, string::String, vec::Vec};
+use core::fmt;
 
 use super::{Candidate, NutEnd, Stack, normal};
-use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Allowed, Amount, Error, out_of_range, sane_length};
 use crate::math::sqrt;
 use crate::spread::Spread;
-use crate::units::{Length, Ratio, from_base};
+use crate::units::{Area, Length, Ratio, from_base};
 
 /// How tolerances add up.
 ///
@@ -42,6 +44,22 @@ pub enum ToleranceMethod {
         /// Share of all assemblies between the limits that are returned, from 0.5 to 0.999999999.
         confidence: f64,
     },
+}
+
+impl fmt::Display for ToleranceMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::WorstCase => f.pad("worst case"),
+            Self::RootSumSquare {
+                sigmas_per_tolerance,
+                confidence,
+            } => write!(
+                f,
+                "root sum square ({} % of assemblies; tolerances of {sigmas_per_tolerance} sigma, parts independent)",
+                100.0 * confidence
+            ),
+        }
+    }
 }
 
 impl ToleranceMethod {
@@ -213,6 +231,7 @@ impl ToleranceChain {
         Ok(match method {
             ToleranceMethod::WorstCase => ChainRange {
                 method,
+                chain: self.clone(),
                 nominal: worst.nominal,
                 middle,
                 min: worst.min,
@@ -228,6 +247,7 @@ impl ToleranceChain {
                 let z = normal::two_sided_quantile(confidence);
                 ChainRange {
                     method,
+                    chain: self.clone(),
                     nominal: worst.nominal,
                     middle,
                     min: middle - z * sigma,
@@ -272,12 +292,14 @@ fn sane_term(term: &ChainTerm) -> Result<(), Error> {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ChainRange {
     /// The method, with its parameters.
     pub method: ToleranceMethod,
+    /// The lengths that were added up.
+    pub chain: ToleranceChain,
     /// Sum of the nominal lengths.
     #[cfg_attr(
         feature = "serde",
@@ -366,6 +388,207 @@ impl ChainRange {
             0.0
         }))
     }
+}
+
+impl ChainRange {
+    /// The working: limits of the sum, and for root sum square the standard deviation.
+    ///
+    /// ```
+    /// use shankline::{joint::{ToleranceChain, ToleranceMethod}, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let plate = millimetres(10.0).plus_minus(millimetres(0.3));
+    /// let chain = ToleranceChain::new().plus("plate", plate).plus("plate", plate);
+    /// let method = ToleranceMethod::RootSumSquare { sigmas_per_tolerance: 3.0, confidence: 0.95 };
+    /// let derivation = chain.range(method)?.derivation("grip", "G");
+    /// derivation.check()?;
+    /// assert_eq!(derivation.steps().last().unwrap().formula(), "Gmid + z * sigma_G");
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self, what: &str, symbol: &str) -> Derivation {
+        let name = |tail: &str| format!("{symbol}{tail}");
+        let sum = |of: fn(&ChainTerm) -> Length, letter: &'static str| -> Vec<Summand> {
+            let terms = self.chain.terms.iter().enumerate();
+            terms
+                .map(|(index, term)| Summand {
+                    symbol: format!("{letter}{}", index + 1),
+                    adds: term.adds,
+                    value: of(term).into(),
+                })
+                .collect()
+        };
+        let mut derivation = Derivation::new(format!("{what} by {}", self.method));
+        for (index, term) in self.chain.terms.iter().enumerate() {
+            let what = term.name.clone();
+            let symbol = format!("t{}", index + 1);
+            derivation = derivation.step(Step::given(what, symbol, term.size.nominal));
+        }
+        let nominal = sum(|term| term.size.nominal, "t");
+        derivation = total(
+            derivation,
+            format!("{what}, nominal"),
+            symbol,
+            &nominal,
+            self.nominal,
+        );
+        let low = |term: &ChainTerm| {
+            if term.adds {
+                term.size.min
+            } else {
+                term.size.max
+            }
+        };
+        let high = |term: &ChainTerm| {
+            if term.adds {
+                term.size.max
+            } else {
+                term.size.min
+            }
+        };
+        let (Some(sigma), Some(z)) = (self.sigma, self.z) else {
+            let min = format!("least {what}, every part at its worse limit");
+            let max = format!("greatest {what}, every part at its other limit");
+            derivation = total(derivation, min, &name("min"), &sum(low, "a"), self.min);
+            return total(derivation, max, &name("max"), &sum(high, "b"), self.max);
+        };
+        let ToleranceMethod::RootSumSquare {
+            sigmas_per_tolerance,
+            ..
+        } = self.method
+        else {
+            return derivation;
+        };
+        let middle = sum(|term| 0.5 * (term.size.min + term.size.max), "c");
+        let label = format!("middle between the limits of {what}");
+        derivation = total(derivation, label, &name("mid"), &middle, self.middle);
+        let mut squares = Area::default();
+        let halves = self.chain.terms.iter().enumerate().map(|(index, term)| {
+            let half = 0.5 * (term.size.max - term.size.min);
+            squares += half * half;
+            Summand {
+                symbol: format!("h{}", index + 1),
+                adds: true,
+                value: half.into(),
+            }
+        });
+        let halves: Vec<Summand> = halves.collect();
+        let label = "sum of the squares of half the tolerance widths";
+        derivation = total_of(
+            derivation,
+            label.into(),
+            &name("sq"),
+            &halves,
+            " ^ 2",
+            squares.into(),
+        );
+        let deviation = name("");
+        let deviation = format!("sigma_{deviation}");
+        let limit = |what: String, tail: &str, sign: &str, value: Length| {
+            Step::new(
+                what,
+                name(tail),
+                format!("{symbol}mid {sign} z * {deviation}"),
+                value,
+            )
+            .with(name("mid"), self.middle)
+            .with("z", z)
+            .with(deviation.clone(), sigma)
+        };
+        derivation
+            .step(
+                Step::new(
+                    "standard deviation, half a tolerance being k of its own",
+                    deviation.clone(),
+                    format!("sqrt({symbol}sq) / k"),
+                    sigma,
+                )
+                .with(name("sq"), squares)
+                .with("k", sigmas_per_tolerance),
+            )
+            .step(limit(
+                format!("lower limit of {what}"),
+                "min",
+                "-",
+                self.min,
+            ))
+            .step(limit(
+                format!("upper limit of {what}"),
+                "max",
+                "+",
+                self.max,
+            ))
+    }
+}
+
+/// One part of a sum in a derivation.
+struct Summand {
+    symbol: String,
+    adds: bool,
+    value: Amount,
+}
+
+fn total(
+    derivation: Derivation,
+    what: String,
+    symbol: &str,
+    parts: &[Summand],
+    value: Length,
+) -> Derivation {
+    total_of(derivation, what, symbol, parts, "", value.into())
+}
+
+/// A sum as one step, or as running sums where one formula would be too long to read.
+fn total_of(
+    mut derivation: Derivation,
+    what: String,
+    symbol: &str,
+    parts: &[Summand],
+    power: &str,
+    value: Amount,
+) -> Derivation {
+    const IN_ONE_FORMULA: usize = 12;
+    let groups = parts.chunks(IN_ONE_FORMULA);
+    let last = groups.len().saturating_sub(1);
+    let mut carried: Option<(String, Amount)> = None;
+    let mut running = 0.0;
+    for (index, group) in groups.enumerate() {
+        let mut formula = String::new();
+        let mut terms: Vec<(String, Amount)> = Vec::new();
+        if let Some((symbol, value)) = carried.take() {
+            formula.push_str(&symbol);
+            terms.push((symbol, value));
+        }
+        for part in group {
+            formula.push_str(match (part.adds, formula.is_empty()) {
+                (true, true) => "",
+                (true, false) => " + ",
+                (false, true) => "-",
+                (false, false) => " - ",
+            });
+            formula.push_str(&part.symbol);
+            formula.push_str(power);
+            let size = part.value.base();
+            let size = if power.is_empty() { size } else { size * size };
+            running += if part.adds { size } else { -size };
+            terms.push((part.symbol.clone(), part.value));
+        }
+        let step = if index == last {
+            Step::new(what.clone(), String::from(symbol), formula, value)
+        } else {
+            let so_far = match value {
+                Amount::Area(_) => Amount::Area(from_base(running)),
+                _ => Amount::Length(from_base(running)),
+            };
+            let name = format!("{symbol}_{}", index + 1);
+            carried = Some((name.clone(), so_far));
+            Step::new(format!("{what}, so far"), name, formula, so_far)
+        };
+        let step = terms
+            .into_iter()
+            .fold(step, |step, (symbol, value)| step.with(symbol, value));
+        derivation = derivation.step(step);
+    }
+    derivation
 }
 
 /// The margins of one bolt in one joint, by one method.
@@ -484,6 +707,38 @@ impl JointTolerances {
                 .range(method)?,
             planes_to_run_out: planes.collect::<Result<_, _>>()?,
         })
+    }
+}
+
+impl JointTolerances {
+    /// The working of every margin.
+    ///
+    /// ```
+    /// use shankline::{joint::{JointTolerances, ToleranceMethod}, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
+    /// let best = selection.best().unwrap();
+    /// let worst = JointTolerances::of(&stack, best, nut, ToleranceMethod::WorstCase)?;
+    /// assert!(worst.derivation().check().is_ok());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let mut derivation = Derivation::new(format!("Margins by {}", self.method))
+            .and(self.grip.derivation("grip", "G"))
+            .and(self.jam_margin.derivation("jam margin", "J"))
+            .and(self.protrusion.derivation("protrusion", "p"));
+        for (index, plane) in self.planes_to_run_out.iter().enumerate() {
+            let what = format!("shank beyond shear plane {}", index + 1);
+            derivation.append(plane.derivation(&what, &format!("s{}", index + 1)));
+        }
+        derivation
     }
 }
 

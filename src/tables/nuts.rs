@@ -169,6 +169,18 @@ pub enum Locking {
     Serrated,
 }
 
+impl fmt::Display for Locking {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::None => "plain nut",
+            Self::Insert => "lock nut with nonmetallic insert",
+            Self::AllMetal => "all-metal lock nut",
+            Self::Slotted => "slotted nut with cotter pin",
+            Self::Serrated => "serrated flange nut",
+        })
+    }
+}
+
 impl Locking {
     /// Highest service temperature of the locking element, where ISO 2320 gives one: 120 C for
     /// nonmetallic inserts, 150 C for all-metal nuts.

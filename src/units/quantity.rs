@@ -1,6 +1,6 @@
 //! Quantities in data files (feature `serde`): always with their unit.
 //!
-//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa, N m, deg or N/mm. Read from
+//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa, N m, deg, N/mm or C. Read from
 //! that object in any unit [`parse`](super::parse) knows, or from text such as `"5/8 in"`. A bare
 //! number is refused, and so is a unit of another kind of quantity.
 //!
@@ -52,6 +52,14 @@ pub fn serialize<Q: Measured, S: Serializer>(
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
     let (value, unit) = text::to_value_and_unit(*quantity);
+    serialize_value_and_unit(value, unit, serializer)
+}
+
+pub(crate) fn serialize_value_and_unit<S: Serializer>(
+    value: f64,
+    unit: &str,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
     let mut object = serializer.serialize_struct("Quantity", 2)?;
     object.serialize_field("value", &value)?;
     object.serialize_field("unit", unit)?;

@@ -3,7 +3,10 @@
 use alloc::{format, string::String};
 use core::fmt;
 
-use super::{Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, SurfaceTension, Torque};
+use super::{
+    Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, SurfaceTension,
+    ThermodynamicTemperature, Torque,
+};
 use crate::error::{Error, TextProblem};
 
 /// The kinds of quantity that have a written form.
@@ -29,6 +32,8 @@ pub enum Dimension {
     Angle,
     /// A stiffness: force over length.
     Stiffness,
+    /// A temperature on a scale with a zero, not a difference of two.
+    Temperature,
 }
 
 impl Dimension {
@@ -41,7 +46,8 @@ impl Dimension {
             Self::Stress => "\"85 ksi\" or \"640 MPa\"",
             Self::Torque => "\"75 lbf ft\" or \"100 N m\"",
             Self::Angle => "\"120 deg\" or \"0.5 rad\"",
-            Self::Stiffness => "\"900 kN/mm\" or \"5e6 lbf/in\"",
+            Self::Stiffness => "\"900 kN/mm\" or \"5000 kip/in\"",
+            Self::Temperature => "\"120 C\" or \"250 F\"",
         }
     }
 }
@@ -56,6 +62,7 @@ impl fmt::Display for Dimension {
             Self::Torque => "torque",
             Self::Angle => "angle",
             Self::Stiffness => "stiffness",
+            Self::Temperature => "temperature",
         })
     }
 }
@@ -65,7 +72,8 @@ mod sealed {
 }
 
 /// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress),
-/// [`Torque`], [`Angle`] and [`Stiffness`](super::Stiffness). Implemented by this crate only.
+/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness) and [`ThermodynamicTemperature`].
+/// Implemented by this crate only.
 ///
 /// ```
 /// use shankline::units::{Force, Measured, newtons};
@@ -97,7 +105,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, SurfaceTension: Stiffness);
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, SurfaceTension: Stiffness, ThermodynamicTemperature: Temperature);
 
 /// One unit a quantity may be written in. The first name is the one written out; names are
 /// compared after separators (space, dot, hyphen, star) are taken away.
@@ -105,6 +113,8 @@ struct Unit {
     dimension: Dimension,
     names: &'static [&'static str],
     base: f64,
+    /// Where its zero lies, in SI base units.
+    zero: f64,
 }
 
 const fn unit(dimension: Dimension, names: &'static [&'static str], base: f64) -> Unit {
@@ -112,6 +122,16 @@ const fn unit(dimension: Dimension, names: &'static [&'static str], base: f64) -
         dimension,
         names,
         base,
+        zero: 0.0,
+    }
+}
+
+const fn degree(names: &'static [&'static str], base: f64, zero: f64) -> Unit {
+    Unit {
+        dimension: Dimension::Temperature,
+        names,
+        base,
+        zero,
     }
 }
 
@@ -160,7 +180,13 @@ const UNITS: &[Unit] = &[
         &["kip/in", "kips/in"],
         1e3 * POUND_FORCE / INCH,
     ),
+    degree(&["C", "°C", "degC"], 1.0, CELSIUS_ZERO),
+    degree(&["F", "°F", "degF"], 5.0 / 9.0, FAHRENHEIT_ZERO),
+    degree(&["K"], 1.0, 0.0),
 ];
+
+const CELSIUS_ZERO: f64 = 273.15;
+const FAHRENHEIT_ZERO: f64 = 459.67 * (5.0 / 9.0);
 
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
@@ -175,7 +201,7 @@ fn find_unit(text: &str) -> Option<&'static Unit> {
 ///
 /// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
-/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in. A bare `lb` is refused: it could be a mass.
+/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; C, F, K. A bare `lb` is refused: it could be a mass.
 ///
 /// # Errors
 ///
@@ -205,7 +231,7 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
     };
     let trimmed = text.trim();
     let split = trimmed
-        .find(|c: char| c.is_alphabetic() || c == '"')
+        .find(|c: char| c.is_alphabetic() || c == '"' || c == '°')
         .ok_or_else(|| refuse(TextProblem::NoUnit))?;
     let (number, unit_text) = trimmed.split_at(split);
     let unit = find_unit(unit_text).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
@@ -213,7 +239,7 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
         return Err(refuse(TextProblem::OtherDimension(unit.dimension)));
     }
     let value = parse_number(number).ok_or_else(|| refuse(TextProblem::Number))?;
-    let base = value * unit.base;
+    let base = value * unit.base + unit.zero;
     if base.is_finite() {
         Ok(Q::from_base(base))
     } else {
@@ -233,7 +259,7 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
     if found.dimension != Q::DIMENSION {
         return Err(refuse(TextProblem::OtherDimension(found.dimension)));
     }
-    let base = value * found.base;
+    let base = value * found.base + found.zero;
     if base.is_finite() {
         Ok(Q::from_base(base))
     } else {
@@ -241,20 +267,22 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
     }
 }
 
-/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm. The value has 12
+/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
+/// C. The value has 12
 /// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
-    let (name, factor) = match Q::DIMENSION {
-        Dimension::Length => ("mm", 1e-3),
-        Dimension::Area => ("mm2", 1e-6),
-        Dimension::Force => ("N", 1.0),
-        Dimension::Stress => ("MPa", 1e6),
-        Dimension::Torque => ("N m", 1.0),
-        Dimension::Angle => ("deg", DEGREE),
-        Dimension::Stiffness => ("N/mm", 1e3),
+    let (name, factor, zero) = match Q::DIMENSION {
+        Dimension::Length => ("mm", 1e-3, 0.0),
+        Dimension::Area => ("mm2", 1e-6, 0.0),
+        Dimension::Force => ("N", 1.0, 0.0),
+        Dimension::Stress => ("MPa", 1e6, 0.0),
+        Dimension::Torque => ("N m", 1.0, 0.0),
+        Dimension::Angle => ("deg", DEGREE, 0.0),
+        Dimension::Stiffness => ("N/mm", 1e3, 0.0),
+        Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
     };
-    let value = quantity.base() / factor;
+    let value = (quantity.base() - zero) / factor;
     let rounded = format!("{value:.11e}").parse().unwrap_or(value);
     (rounded, name)
 }
@@ -300,10 +328,10 @@ fn plain_decimal(text: &str) -> Option<f64> {
     serde(rename_all = "snake_case")
 )]
 pub enum UnitSystem {
-    /// mm, mm2, kN, MPa, N m, deg, kN/mm.
+    /// mm, mm2, kN, MPa, N m, deg, kN/mm, °C.
     #[default]
     Si,
-    /// in, in2, lbf, ksi, lbf ft, deg, kip/in.
+    /// in, in2, lbf, ksi, lbf ft, deg, kip/in, °F.
     UsCustomary,
 }
 
@@ -339,9 +367,10 @@ pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
     }
 }
 
-impl fmt::Display for Shown {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (unit, factor, decimals) = match (self.dimension, self.system) {
+impl Shown {
+    /// The unit, its size in SI base units, and the decimals the trade writes with it.
+    const fn unit(&self) -> (&'static str, f64, usize) {
+        match (self.dimension, self.system) {
             (Dimension::Length, UnitSystem::Si) => ("mm", 1e-3, 2),
             (Dimension::Length, UnitSystem::UsCustomary) => ("in", INCH, 3),
             (Dimension::Area, UnitSystem::Si) => ("mm²", 1e-6, 1),
@@ -359,9 +388,32 @@ impl fmt::Display for Shown {
             (Dimension::Stiffness, UnitSystem::UsCustomary) => {
                 ("kip/in", 1e3 * POUND_FORCE / INCH, 1)
             }
+            (Dimension::Temperature, UnitSystem::Si) => ("°C", 1.0, 0),
+            (Dimension::Temperature, UnitSystem::UsCustomary) => ("°F", 5.0 / 9.0, 0),
+        }
+    }
+
+    /// The number that is shown, before rounding.
+    pub(crate) const fn value(&self) -> f64 {
+        let zero = match (self.dimension, self.system) {
+            (Dimension::Temperature, UnitSystem::Si) => CELSIUS_ZERO,
+            (Dimension::Temperature, UnitSystem::UsCustomary) => FAHRENHEIT_ZERO,
+            _ => 0.0,
         };
+        (self.base - zero) / self.unit().1
+    }
+
+    /// The decimals it is shown with.
+    pub(crate) const fn decimals(&self) -> usize {
+        self.unit().2
+    }
+}
+
+impl fmt::Display for Shown {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (unit, _, decimals) = self.unit();
         let decimals = f.precision().unwrap_or(decimals);
-        let value = self.base / factor;
+        let value = self.value();
         // A rounding residue must not print as minus zero.
         let value = if value.abs() < 1e-9 { 0.0 } else { value };
         let text = format!("{value:.decimals$} {unit}");
@@ -433,6 +485,18 @@ mod tests {
         assert_eq!(parse::<Torque>("100 N·m").unwrap(), newton_metres(100.0));
         assert_eq!(parse::<Force>("2 kN").unwrap(), newtons(2000.0));
         assert_eq!(parse::<Pressure>("85 ksi").unwrap(), ksi(85.0));
+    }
+
+    #[test]
+    fn temperatures_have_a_zero() {
+        let read = |text: &str| parse::<ThermodynamicTemperature>(text).unwrap().value;
+        assert!((read("120 C") - 393.15).abs() < 1e-9);
+        assert!((read("-40 °F") - read("-40 degC")).abs() < 1e-9);
+        assert!((read("300 K") - 300.0).abs() < 1e-12);
+        let hot = crate::units::celsius(121.0);
+        assert_eq!(shown(hot, UnitSystem::Si).to_string(), "121 °C");
+        assert_eq!(shown(hot, UnitSystem::UsCustomary).to_string(), "250 °F");
+        assert!(parse::<Length>("12 C").is_err());
     }
 
     #[test]

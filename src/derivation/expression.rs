@@ -1,0 +1,593 @@
+//! The small language of formulas: read, evaluated, and written for people.
+//!
+//! ```text
+//! sum     = product { ("+" | "-") product }
+//! product = power { ("*" | "/") power }
+//! power   = ["-"] atom ["^" power]
+//! atom    = number | name | function "(" sum { "," sum } ")" | "(" sum ")"
+//! ```
+
+use alloc::{boxed::Box, string::String, vec::Vec};
+use core::fmt::{self, Write};
+
+use crate::math;
+
+/// Deeper nesting and longer text are refused, so that no formula can exhaust the stack.
+const DEEPEST: usize = 40;
+const LONGEST: usize = 1000;
+
+/// A formula that has been read.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Expression<'a> {
+    /// A number, as it was written.
+    Number(&'a str),
+    /// A symbol.
+    Name(&'a str),
+    Negative(Box<Self>),
+    Binary(Operator, Box<Self>, Box<Self>),
+    Call(&'a str, Vec<Self>),
+}
+
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Operator {
+    Add,
+    Subtract,
+    Multiply,
+    Divide,
+    Power,
+}
+
+impl Operator {
+    /// How tightly it binds.
+    const fn rank(self) -> u8 {
+        match self {
+            Self::Add | Self::Subtract => 1,
+            Self::Multiply | Self::Divide => 2,
+            Self::Power => 4,
+        }
+    }
+}
+
+/// Between product and power, as in `-x^2`.
+const RANK_OF_NEGATIVE: u8 = 3;
+const RANK_OF_ATOM: u8 = 5;
+
+/// Reads a formula; `None` if it is none.
+pub(super) fn read(text: &str) -> Option<Expression<'_>> {
+    if text.len() > LONGEST {
+        return None;
+    }
+    let mut reader = Reader {
+        rest: text,
+        depth: 0,
+    };
+    let expression = reader.sum()?;
+    reader.skip_spaces();
+    reader.rest.is_empty().then_some(expression)
+}
+
+struct Reader<'a> {
+    rest: &'a str,
+    depth: usize,
+}
+
+impl<'a> Reader<'a> {
+    fn skip_spaces(&mut self) {
+        self.rest = self.rest.trim_start();
+    }
+
+    /// Takes one of the characters, if it comes next.
+    fn take(&mut self, one_of: &str) -> Option<char> {
+        self.skip_spaces();
+        let next = self.rest.chars().next().filter(|c| one_of.contains(*c))?;
+        self.rest = &self.rest[next.len_utf8()..];
+        Some(next)
+    }
+
+    /// Takes characters while they are wanted; at least one.
+    fn take_while(&mut self, wanted: impl Fn(char) -> bool) -> Option<&'a str> {
+        let end = self.rest.find(|c| !wanted(c)).unwrap_or(self.rest.len());
+        let (taken, rest) = self.rest.split_at(end);
+        self.rest = rest;
+        (!taken.is_empty()).then_some(taken)
+    }
+
+    fn sum(&mut self) -> Option<Expression<'a>> {
+        self.depth += 1;
+        if self.depth > DEEPEST {
+            return None;
+        }
+        let mut left = self.product()?;
+        while let Some(sign) = self.take("+-") {
+            let operator = if sign == '+' {
+                Operator::Add
+            } else {
+                Operator::Subtract
+            };
+            left = Expression::Binary(operator, Box::new(left), Box::new(self.product()?));
+        }
+        self.depth -= 1;
+        Some(left)
+    }
+
+    fn product(&mut self) -> Option<Expression<'a>> {
+        let mut left = self.power()?;
+        while let Some(sign) = self.take("*/") {
+            let operator = if sign == '*' {
+                Operator::Multiply
+            } else {
+                Operator::Divide
+            };
+            left = Expression::Binary(operator, Box::new(left), Box::new(self.power()?));
+        }
+        Some(left)
+    }
+
+    fn power(&mut self) -> Option<Expression<'a>> {
+        self.depth += 1;
+        if self.depth > DEEPEST {
+            return None;
+        }
+        let power = if self.take("-").is_some() {
+            Expression::Negative(Box::new(self.power()?))
+        } else {
+            let base = self.atom()?;
+            if self.take("^").is_some() {
+                Expression::Binary(Operator::Power, Box::new(base), Box::new(self.power()?))
+            } else {
+                base
+            }
+        };
+        self.depth -= 1;
+        Some(power)
+    }
+
+    fn atom(&mut self) -> Option<Expression<'a>> {
+        if self.take("(").is_some() {
+            let inner = self.sum()?;
+            self.take(")")?;
+            return Some(inner);
+        }
+        self.skip_spaces();
+        if self.rest.starts_with(|c: char| c.is_ascii_digit()) {
+            let number = self.take_while(|c| c.is_ascii_digit() || c == '.')?;
+            return number
+                .parse::<f64>()
+                .is_ok()
+                .then_some(Expression::Number(number));
+        }
+        if !self.rest.starts_with(|c: char| c.is_ascii_alphabetic()) {
+            return None;
+        }
+        let name = self.take_while(|c| c.is_ascii_alphanumeric() || c == '_' || c == '\'')?;
+        if self.take("(").is_none() {
+            return Some(Expression::Name(name));
+        }
+        let mut arguments = Vec::from([self.sum()?]);
+        while self.take(",").is_some() {
+            arguments.push(self.sum()?);
+        }
+        self.take(")")?;
+        Some(Expression::Call(name, arguments))
+    }
+}
+
+/// A value, and the size of the numbers it was summed from: what its rounding error is a fraction of.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Evaluated {
+    pub(super) value: f64,
+    pub(super) scale: f64,
+}
+
+impl Evaluated {
+    fn exact(value: f64) -> Self {
+        Self {
+            value,
+            scale: value.abs(),
+        }
+    }
+}
+
+impl Expression<'_> {
+    /// The value, with the symbols looked up; `None` for an unknown symbol or function.
+    pub(super) fn evaluate(&self, lookup: &impl Fn(&str) -> Option<f64>) -> Option<Evaluated> {
+        Some(match self {
+            Self::Number(text) => Evaluated::exact(text.parse().ok()?),
+            Self::Name("pi") => Evaluated::exact(core::f64::consts::PI),
+            Self::Name(name) => Evaluated::exact(lookup(name)?),
+            Self::Negative(inner) => {
+                let inner = inner.evaluate(lookup)?;
+                Evaluated {
+                    value: -inner.value,
+                    ..inner
+                }
+            }
+            Self::Binary(operator, left, right) => {
+                let (left, right) = (left.evaluate(lookup)?, right.evaluate(lookup)?);
+                match operator {
+                    Operator::Add => Evaluated {
+                        value: left.value + right.value,
+                        scale: left.scale + right.scale,
+                    },
+                    Operator::Subtract => Evaluated {
+                        value: left.value - right.value,
+                        scale: left.scale + right.scale,
+                    },
+                    Operator::Multiply => Evaluated {
+                        value: left.value * right.value,
+                        scale: left.scale * right.scale,
+                    },
+                    Operator::Divide => Evaluated {
+                        value: left.value / right.value,
+                        scale: left.scale / right.value.abs(),
+                    },
+                    Operator::Power => Evaluated::exact(power(left.value, right.value)),
+                }
+            }
+            Self::Call(name, arguments) => {
+                let values: Vec<f64> = arguments
+                    .iter()
+                    .map(|argument| Some(argument.evaluate(lookup)?.value))
+                    .collect::<Option<_>>()?;
+                Evaluated::exact(call(name, &values)?)
+            }
+        })
+    }
+
+    fn rank(&self) -> u8 {
+        match self {
+            Self::Number(_) | Self::Name(_) | Self::Call(..) => RANK_OF_ATOM,
+            Self::Negative(_) => RANK_OF_NEGATIVE,
+            Self::Binary(operator, ..) => operator.rank(),
+        }
+    }
+
+    /// Whether there is a symbol to put a value in for.
+    pub(super) fn has_names(&self) -> bool {
+        match self {
+            Self::Number(_) => false,
+            Self::Name(name) => *name != "pi",
+            Self::Negative(inner) => inner.has_names(),
+            Self::Binary(_, left, right) => left.has_names() || right.has_names(),
+            Self::Call(_, arguments) => arguments.iter().any(Self::has_names),
+        }
+    }
+}
+
+/// A square is a product in the formulas of the crate, and must be one here.
+fn power(base: f64, exponent: f64) -> f64 {
+    if exponent == 2.0 {
+        base * base
+    } else {
+        math::powf(base, exponent)
+    }
+}
+
+fn call(name: &str, arguments: &[f64]) -> Option<f64> {
+    Some(match (name, arguments) {
+        ("sqrt", &[x]) => math::sqrt(x),
+        ("ln", &[x]) => math::ln(x),
+        ("exp", &[x]) => math::exp(x),
+        ("sin", &[x]) => math::sin(x),
+        ("cos", &[x]) => math::cos(x),
+        ("tan", &[x]) => math::tan(x),
+        ("asin", &[x]) => math::asin(x),
+        ("acos", &[x]) => math::acos(x),
+        ("atan", &[x]) => math::atan(x),
+        ("abs", &[x]) => x.abs(),
+        ("min", &[first, ref rest @ ..]) => rest.iter().fold(first, |a, &b| a.min(b)),
+        ("max", &[first, ref rest @ ..]) => rest.iter().fold(first, |a, &b| a.max(b)),
+        _ => return None,
+    })
+}
+
+/// How a formula is written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Notation {
+    /// Plain text, in one line.
+    Plain,
+    /// LaTeX mathematics.
+    Latex,
+}
+
+/// A formula on its way to a reader. `value` writes what stands for a symbol, if not its name.
+pub(super) struct Written<'a, V> {
+    pub(super) expression: &'a Expression<'a>,
+    pub(super) notation: Notation,
+    pub(super) value: V,
+}
+
+/// What stands for a symbol.
+pub(super) struct Substitute {
+    pub(super) text: String,
+    /// Whether a power of it needs brackets.
+    pub(super) compound: bool,
+}
+
+impl<V: Fn(&str) -> Option<Substitute>> fmt::Display for Written<'_, V> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.write(f, self.expression, 0)
+    }
+}
+
+impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
+    /// Writes `expression`, in brackets if it binds less tightly than `least`.
+    fn write(&self, f: &mut fmt::Formatter<'_>, expression: &Expression, least: u8) -> fmt::Result {
+        // A LaTeX fraction needs no brackets as a factor, whatever it is made of.
+        let fraction = self.notation == Notation::Latex
+            && matches!(expression, Expression::Binary(Operator::Divide, ..));
+        if expression.rank() < least && !(fraction && least <= Operator::Power.rank() - 1) {
+            f.write_str(self.opening())?;
+            self.write(f, expression, 0)?;
+            return f.write_str(self.closing());
+        }
+        match expression {
+            Expression::Number(text) => f.write_str(text),
+            Expression::Name(name) => match (self.value)(name) {
+                Some(value) if value.compound && least >= Operator::Power.rank() => {
+                    write!(f, "{}{}{}", self.opening(), value.text, self.closing())
+                }
+                Some(value) => f.write_str(&value.text),
+                None => self.write_name(f, name),
+            },
+            Expression::Negative(inner) => {
+                f.write_char('-')?;
+                self.write(f, inner, RANK_OF_NEGATIVE)
+            }
+            Expression::Binary(operator, left, right) => {
+                self.write_binary(f, *operator, left, right)
+            }
+            Expression::Call(name, arguments) => self.write_call(f, name, arguments),
+        }
+    }
+
+    const fn opening(&self) -> &'static str {
+        match self.notation {
+            Notation::Plain => "(",
+            Notation::Latex => "\\left(",
+        }
+    }
+
+    const fn closing(&self) -> &'static str {
+        match self.notation {
+            Notation::Plain => ")",
+            Notation::Latex => "\\right)",
+        }
+    }
+
+    fn write_binary(
+        &self,
+        f: &mut fmt::Formatter<'_>,
+        operator: Operator,
+        left: &Expression,
+        right: &Expression,
+    ) -> fmt::Result {
+        let rank = operator.rank();
+        let latex = self.notation == Notation::Latex;
+        match operator {
+            Operator::Divide if latex => {
+                f.write_str("\\frac{")?;
+                self.write(f, left, 0)?;
+                f.write_str("}{")?;
+                self.write(f, right, 0)?;
+                f.write_char('}')
+            }
+            Operator::Power => {
+                self.write(f, left, rank + 1)?;
+                f.write_str(if latex { "^{" } else { "^" })?;
+                self.write(f, right, if latex { 0 } else { rank })?;
+                f.write_str(if latex { "}" } else { "" })
+            }
+            _ => {
+                self.write(f, left, rank)?;
+                f.write_str(match operator {
+                    Operator::Add => " + ",
+                    Operator::Subtract => " - ",
+                    Operator::Multiply if latex => " \\times ",
+                    Operator::Multiply => " × ",
+                    Operator::Divide | Operator::Power => " / ",
+                })?;
+                // a - (b + c) and a / (b * c) keep their brackets; a + b and a * b need none.
+                let associative = matches!(operator, Operator::Add | Operator::Multiply);
+                self.write(f, right, if associative { rank } else { rank + 1 })
+            }
+        }
+    }
+
+    fn write_call(
+        &self,
+        f: &mut fmt::Formatter<'_>,
+        name: &str,
+        arguments: &[Expression],
+    ) -> fmt::Result {
+        let (opening, closing) = match (self.notation, name) {
+            (Notation::Latex, "sqrt") => ("\\sqrt{", "}"),
+            (Notation::Latex, "abs") => ("\\left|", "\\right|"),
+            (Notation::Latex, "asin" | "acos" | "atan") => {
+                write!(f, "\\arc{}", &name[1..])?;
+                ("\\left(", "\\right)")
+            }
+            (Notation::Latex, _) => {
+                write!(f, "\\{name}")?;
+                ("\\left(", "\\right)")
+            }
+            (Notation::Plain, _) => {
+                f.write_str(name)?;
+                ("(", ")")
+            }
+        };
+        f.write_str(opening)?;
+        for (index, argument) in arguments.iter().enumerate() {
+            if index > 0 {
+                f.write_str(", ")?;
+            }
+            self.write(f, argument, 0)?;
+        }
+        f.write_str(closing)
+    }
+
+    fn write_name(&self, f: &mut fmt::Formatter<'_>, name: &str) -> fmt::Result {
+        match self.notation {
+            Notation::Plain if name == "pi" => f.write_str("π"),
+            Notation::Plain => f.write_str(name),
+            Notation::Latex => write_latex_symbol(f, name),
+        }
+    }
+}
+
+/// Names that are Greek letters in print.
+const GREEK: &[&str] = &[
+    "alpha", "beta", "gamma", "delta", "epsilon", "eta", "theta", "kappa", "lambda", "mu", "nu",
+    "pi", "rho", "sigma", "tau", "phi", "psi", "omega", "Delta", "Gamma", "Theta", "Lambda", "Phi",
+    "Psi", "Omega",
+];
+
+/// `Ssy` is S with the index sy, `mu_th` the Greek mu with the index th, `F'nt` has its prime.
+pub(super) fn write_latex_symbol(f: &mut impl Write, name: &str) -> fmt::Result {
+    let (head, mut index) = match name.split_once('_') {
+        Some((head, index)) => (head, String::from(index)),
+        None => (name, String::new()),
+    };
+    if GREEK.contains(&head) {
+        write!(f, "\\{head}")?;
+    } else {
+        let (letter, rest) = head.split_at(head.chars().next().map_or(0, char::len_utf8));
+        let primes: String = rest.chars().filter(|&c| c == '\'').collect();
+        write!(f, "{letter}{primes}")?;
+        let letters: String = rest.chars().filter(|&c| c != '\'').collect();
+        if !letters.is_empty() && !index.is_empty() {
+            index.insert(0, ',');
+        }
+        index.insert_str(0, &letters);
+    }
+    if index.is_empty() {
+        Ok(())
+    } else {
+        write!(f, "_{{\\mathrm{{{}}}}}", index.replace('_', ","))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use alloc::string::ToString;
+    use proptest::prelude::*;
+
+    fn plain(text: &str) -> String {
+        written(text, Notation::Plain)
+    }
+
+    fn written(text: &str, notation: Notation) -> String {
+        Written {
+            expression: &read(text).unwrap(),
+            notation,
+            value: |_: &str| None,
+        }
+        .to_string()
+    }
+
+    fn value(text: &str) -> f64 {
+        let lookup = |name: &str| (name == "x").then_some(3.0);
+        read(text).unwrap().evaluate(&lookup).unwrap().value
+    }
+
+    #[test]
+    fn precedence_is_that_of_mathematics() {
+        assert!((value("1 + 2 * x ^ 2") - 19.0).abs() < 1e-12);
+        assert!((value("-x ^ 2") + 9.0).abs() < 1e-12);
+        assert!((value("2 ^ 3 ^ 2") - 512.0).abs() < 1e-9);
+        assert!((value("12 / x / 2") - 2.0).abs() < 1e-12);
+        assert!((value("10 - x - 2") - 5.0).abs() < 1e-12);
+        assert!((value("max(1, min(x, 7), 2)") - 3.0).abs() < 1e-12);
+        assert!((value("2 ^ -x") - 0.125).abs() < 1e-12);
+    }
+
+    #[test]
+    fn writing_keeps_the_meaning() {
+        for text in [
+            "a - (b + c)",
+            "a - (b - c)",
+            "a / (b × c)",
+            "(a + b) × c",
+            "(a / b)^2",
+            "a^(b + c)",
+            "(a^b)^c",
+            "sqrt(a + b) / 2",
+            "(-a)^2",
+            "-a × b",
+            "a / (b / c)",
+        ] {
+            assert_eq!(plain(&text.replace('×', "*")), text);
+        }
+        assert_eq!(plain("((a)) + ((b) * (c))"), "a + b × c");
+        assert_eq!(plain("pi / 4 * d^2"), "π / 4 × d^2");
+    }
+
+    #[test]
+    fn latex_has_fractions_roots_and_indices() {
+        let latex = |text| written(text, Notation::Latex);
+        assert_eq!(latex("T / (K * d)"), "\\frac{T}{K \\times d}");
+        assert_eq!(latex("sqrt(x)"), "\\sqrt{x}");
+        assert_eq!(latex("0.577 * Ssy"), "0.577 \\times S_{\\mathrm{sy}}");
+        assert_eq!(latex("mu_th"), "\\mu_{\\mathrm{th}}");
+        assert_eq!(latex("Fv_Rd"), "F_{\\mathrm{v,Rd}}");
+        assert_eq!(latex("F'nt"), "F'_{\\mathrm{nt}}");
+        assert_eq!(latex("(a / b)^2"), "\\left(\\frac{a}{b}\\right)^{2}");
+        assert_eq!(latex("a * (b / c)"), "a \\times \\frac{b}{c}");
+        assert_eq!(latex("atan(x)"), "\\arctan\\left(x\\right)");
+    }
+
+    /// Formulas of any shape, written with all their brackets.
+    fn formulas() -> impl Strategy<Value = String> {
+        let leaf = prop_oneof![
+            (0.01..99.0f64).prop_map(|x| alloc::format!("{x:.3}")),
+            Just(String::from("x")),
+            Just(String::from("pi")),
+        ];
+        leaf.prop_recursive(4, 24, 2, |inner| {
+            let pair = (inner.clone(), "[-+*/^]", inner.clone());
+            prop_oneof![
+                pair.prop_map(|(a, sign, b)| alloc::format!("({a}) {sign} ({b})")),
+                inner.clone().prop_map(|a| alloc::format!("-({a})")),
+                inner.clone().prop_map(|a| alloc::format!("sqrt({a})")),
+                (inner.clone(), inner).prop_map(|(a, b)| alloc::format!("max({a}, {b})")),
+            ]
+        })
+    }
+
+    proptest! {
+        #[test]
+        fn what_is_written_means_what_was_read(formula in formulas()) {
+            let shown = plain(&formula).replace('×', "*").replace('π', "pi");
+            let (expected, found) = (value(&formula), value(&shown));
+            let same = expected == found || (expected.is_nan() && found.is_nan())
+                || (expected - found).abs() <= 1e-12 * expected.abs();
+            prop_assert!(same, "{formula} became {shown}: {expected} and {found}");
+        }
+
+        #[test]
+        fn no_text_breaks_the_reader(text in any::<String>(), near in "[-+*/^(),. a-z0-9_']{0,60}") {
+            for text in [text, near] {
+                if let Some(expression) = read(&text) {
+                    let _ = expression.evaluate(&|_| Some(1.0));
+                    for notation in [Notation::Plain, Notation::Latex] {
+                        let written = Written { expression: &expression, notation, value: |_: &str| None };
+                        let _ = written.to_string();
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn what_is_no_formula_is_refused() {
+        for text in ["", "1 +", "(a", "a b", "2..5", "f(", "*a", "a)", "é", "f()"] {
+            assert!(read(text).is_none(), "{text}");
+        }
+        for nested in ["(", "-", "2^"] {
+            assert!(read(&(nested.repeat(100_000) + "x")).is_none());
+            assert!(read(&(nested.repeat(100) + "x")).is_none());
+        }
+        assert!(read(&"1 + ".repeat(100_000)).is_none());
+    }
+}

@@ -1,0 +1,217 @@
+//! One type for quantities of different kinds.
+
+use core::fmt;
+
+use crate::units::{
+    Angle, Area, Force, Length, Ratio, Shown, Stiffness, Stress, TemperatureInterval,
+    ThermodynamicTemperature, Torque, UnitSystem, shown,
+};
+
+/// A value of any kind, for messages and derivations.
+///
+/// ```
+/// use shankline::{error::Amount, units::inches};
+/// assert_eq!(Amount::from(inches(0.5)).to_string(), "12.700 mm (0.5000 in)");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum Amount {
+    /// A length.
+    Length(Length),
+    /// An area.
+    Area(Area),
+    /// A force.
+    Force(Force),
+    /// A stress.
+    Stress(Stress),
+    /// A torque or a moment.
+    Torque(Torque),
+    /// An angle.
+    Angle(Angle),
+    /// A stiffness.
+    Stiffness(Stiffness),
+    /// A temperature.
+    Temperature(ThermodynamicTemperature),
+    /// A change of temperature.
+    TemperatureChange(TemperatureInterval),
+    /// A number without unit.
+    Number(f64),
+    /// A count of things.
+    Count(usize),
+}
+
+impl fmt::Display for Amount {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        use UnitSystem::{Si, UsCustomary};
+        match *self {
+            Self::Length(v) => write!(f, "{:.3} ({:.4})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Area(v) => write!(f, "{:.3} ({:.5})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Force(v) => write!(f, "{:.3} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Stress(v) => write!(f, "{:.1} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Torque(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Angle(v) => write!(f, "{:.2}", shown(v, Si)),
+            Self::Stiffness(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
+            Self::Temperature(v) => write!(f, "{:.1} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
+            Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} F)", v.value, v.value * 1.8),
+            Self::Number(v) => write!(f, "{v}"),
+            Self::Count(v) => write!(f, "{v}"),
+        }
+    }
+}
+
+macro_rules! amount_from {
+    ($($quantity:ty => $variant:ident),*) => {$(
+        impl From<$quantity> for Amount {
+            fn from(value: $quantity) -> Self {
+                Self::$variant(value)
+            }
+        }
+    )*};
+}
+amount_from!(
+    Length => Length, Area => Area, Force => Force, Stress => Stress, Torque => Torque,
+    Angle => Angle, Stiffness => Stiffness, ThermodynamicTemperature => Temperature,
+    TemperatureInterval => TemperatureChange, f64 => Number, usize => Count
+);
+
+impl From<Ratio> for Amount {
+    fn from(value: Ratio) -> Self {
+        Self::Number(value.value)
+    }
+}
+
+impl Amount {
+    /// The value in SI base units (a temperature in kelvin).
+    pub(crate) const fn base(self) -> f64 {
+        match self {
+            Self::Length(v) => v.value,
+            Self::Area(v) => v.value,
+            Self::Force(v) => v.value,
+            Self::Stress(v) => v.value,
+            Self::Torque(v) => v.value,
+            Self::Angle(v) => v.value,
+            Self::Stiffness(v) => v.value,
+            Self::Temperature(v) => v.value,
+            Self::TemperatureChange(v) => v.value,
+            Self::Number(v) => v,
+            // Counts are small: exact.
+            #[allow(clippy::cast_precision_loss)]
+            Self::Count(v) => v as f64,
+        }
+    }
+
+    /// The value in the units of one reader, with the decimals the trade uses, or more where fewer
+    /// than three digits would be left.
+    ///
+    /// ```
+    /// use shankline::{error::Amount, units::{UnitSystem, inches}};
+    /// let amount = Amount::from(inches(0.5));
+    /// assert_eq!(amount.shown(UnitSystem::UsCustomary).to_string(), "0.500 in");
+    /// assert_eq!(Amount::from(inches(0.0005)).shown(UnitSystem::Si).to_string(), "0.0127 mm");
+    /// ```
+    #[must_use]
+    pub const fn shown(self, system: UnitSystem) -> ShownAmount {
+        ShownAmount {
+            amount: self,
+            system,
+        }
+    }
+}
+
+/// An amount ready for `{}`; made by [`Amount::shown`].
+///
+/// ```
+/// use shankline::{error::Amount, units::UnitSystem};
+/// assert_eq!(Amount::from(2.0 / 3.0).shown(UnitSystem::Si).to_string(), "0.6667");
+/// ```
+#[derive(Clone, Copy, Debug)]
+pub struct ShownAmount {
+    amount: Amount,
+    system: UnitSystem,
+}
+
+impl fmt::Display for ShownAmount {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let quantity = match self.amount {
+            Amount::Length(v) => shown(v, self.system),
+            Amount::Area(v) => shown(v, self.system),
+            Amount::Force(v) => shown(v, self.system),
+            Amount::Stress(v) => shown(v, self.system),
+            Amount::Torque(v) => shown(v, self.system),
+            Amount::Angle(v) => shown(v, self.system),
+            Amount::Stiffness(v) => shown(v, self.system),
+            Amount::Temperature(v) => return write!(f, "{:.1}", shown(v, self.system)),
+            Amount::TemperatureChange(v) => {
+                return match self.system {
+                    UnitSystem::Si => write!(f, "{:.1} K", v.value),
+                    UnitSystem::UsCustomary => write!(f, "{:.1} °F", v.value * 1.8),
+                };
+            }
+            Amount::Number(v) => return write_number(f, v),
+            Amount::Count(v) => return write!(f, "{v}"),
+        };
+        write_quantity(f, quantity)
+    }
+}
+
+/// Writes a quantity in the decimals of its unit, or in three digits if it would have fewer.
+fn write_quantity(f: &mut fmt::Formatter<'_>, quantity: Shown) -> fmt::Result {
+    let decimals = decimals_for(quantity.value(), 3);
+    if decimals > quantity.decimals() {
+        write!(f, "{quantity:.decimals$}")
+    } else {
+        write!(f, "{quantity}")
+    }
+}
+
+/// Writes a number in four digits, whole numbers without decimals.
+fn write_number(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
+    let decimals = decimals_for(value, 4);
+    let text = alloc::format!("{value:.decimals$}");
+    let text = if text.contains('.') {
+        text.trim_end_matches('0').trim_end_matches('.')
+    } else {
+        &text
+    };
+    f.write_str(text)
+}
+
+/// Decimals that leave so many significant digits; 0 for zero and for what is not finite.
+fn decimals_for(value: f64, digits: usize) -> usize {
+    const MOST: usize = 12;
+    let mut decimals = digits.saturating_sub(1);
+    if value == 0.0 || !value.is_finite() {
+        return 0;
+    }
+    let mut magnitude = value.abs();
+    while magnitude < 1.0 && decimals < MOST {
+        magnitude *= 10.0;
+        decimals += 1;
+    }
+    while magnitude >= 10.0 && decimals > 0 {
+        magnitude /= 10.0;
+        decimals -= 1;
+    }
+    decimals
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Amount {
+    /// A quantity as value and unit, a number or count as a number.
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use crate::units::quantity::{serialize, serialize_value_and_unit};
+        match self {
+            Self::Length(v) => serialize(v, serializer),
+            Self::Area(v) => serialize(v, serializer),
+            Self::Force(v) => serialize(v, serializer),
+            Self::Stress(v) => serialize(v, serializer),
+            Self::Torque(v) => serialize(v, serializer),
+            Self::Angle(v) => serialize(v, serializer),
+            Self::Stiffness(v) => serialize(v, serializer),
+            Self::Temperature(v) => serialize(v, serializer),
+            Self::TemperatureChange(v) => serialize_value_and_unit(v.value, "K", serializer),
+            Self::Number(v) => serializer.serialize_f64(*v),
+            Self::Count(v) => v.serialize(serializer),
+        }
+    }
+}
