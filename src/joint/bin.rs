@@ -218,7 +218,7 @@ impl Bin {
             let allowed = Allowed::AtMost(MOST.into());
             return Err(out_of_range("number of joints", joints, allowed));
         }
-        let search = LengthSearch::of_thread(stack, thread, nut, rules)?;
+        let search = LengthSearch::of_thread(stack, thread, &nut, rules)?;
         let (mut assessed, mut other_threads) = (Vec::new(), Vec::new());
         for (item, stocked) in self.items.iter().enumerate() {
             if same_thread(&stocked.thread, thread) {

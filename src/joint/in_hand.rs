@@ -237,7 +237,7 @@ impl BoltInHand {
         nut: NutEnd,
         rules: LengthRules,
     ) -> Result<Verdict, Error> {
-        let search = LengthSearch::of_thread(stack, &self.thread, nut, rules)?;
+        let search = LengthSearch::of_thread(stack, &self.thread, &nut, rules)?;
         let candidate = search.assess(self.screw()?)?;
         let wanted = WantedBolt::of(stack, &self.thread, nut, rules, candidate.washers_added)?;
         Ok(Verdict {
@@ -359,7 +359,7 @@ impl WantedBolt {
         rules: LengthRules,
         washers_added: usize,
     ) -> Result<Self, Error> {
-        LengthSearch::of_thread(stack, thread, nut, rules)?;
+        LengthSearch::of_thread(stack, thread, &nut, rules)?;
         let (grip, height, pitch) = (stack.grip_with(washers_added), nut.height(), thread.pitch());
         let last = stack.plane_positions().last();
         Ok(Self {

@@ -102,7 +102,7 @@ impl<'a> LengthSearch<'a> {
     ) -> Result<Self, Error> {
         Ok(Self {
             screws: Some(screws),
-            ..Self::of_thread(stack, &screws.thread(), nut, rules)?
+            ..Self::of_thread(stack, &screws.thread(), &nut, rules)?
         })
     }
 
@@ -110,7 +110,7 @@ impl<'a> LengthSearch<'a> {
     pub(super) fn of_thread(
         stack: &'a Stack,
         thread: &Thread,
-        nut: NutEnd,
+        nut: &NutEnd,
         rules: LengthRules,
     ) -> Result<Self, Error> {
         let rules = rules.checked()?;
@@ -127,7 +127,7 @@ impl<'a> LengthSearch<'a> {
             stack,
             screws: None,
             pitch: thread.pitch(),
-            nut,
+            nut: *nut,
             rules,
         })
     }

@@ -406,105 +406,122 @@ impl ChainRange {
     /// # }
     /// ```
     pub fn derivation(&self, what: &str, symbol: &str) -> Derivation {
-        let name = |tail: &str| format!("{symbol}{tail}");
-        let sum = |of: fn(&ChainTerm) -> Length, letter: &'static str| -> Vec<Summand> {
-            let terms = self.chain.terms.iter().enumerate();
-            terms
-                .map(|(index, term)| Summand {
-                    symbol: format!("{letter}{}", index + 1),
-                    adds: term.adds,
-                    value: of(term).into(),
-                })
-                .collect()
-        };
         let mut derivation = Derivation::new(format!("{what} by {}", self.method));
         for (index, term) in self.chain.terms.iter().enumerate() {
-            let what = term.name.clone();
-            let symbol = format!("t{}", index + 1);
-            derivation = derivation.step(Step::given(what, symbol, term.size.nominal));
+            let given = Step::given(
+                term.name.clone(),
+                format!("t{}", index + 1),
+                term.size.nominal,
+            );
+            derivation = derivation.step(given);
         }
-        let nominal = sum(|term| term.size.nominal, "t");
+        let nominal = self.summands("t", |term| term.size.nominal);
+        let label = format!("{what}, nominal");
         derivation = total(
             derivation,
-            format!("{what}, nominal"),
+            &label,
             symbol,
             &nominal,
-            self.nominal,
+            "",
+            self.nominal.into(),
         );
-        let low = |term: &ChainTerm| {
+        match self.method {
+            ToleranceMethod::WorstCase => self.worst_case_steps(derivation, what, symbol),
+            ToleranceMethod::RootSumSquare {
+                sigmas_per_tolerance,
+                ..
+            } => self.root_sum_square_steps(derivation, what, symbol, sigmas_per_tolerance),
+        }
+    }
+
+    fn summands(&self, letter: &str, of: impl Fn(&ChainTerm) -> Length) -> Vec<Summand> {
+        let terms = self.chain.terms.iter().enumerate();
+        terms
+            .map(|(index, term)| Summand {
+                symbol: format!("{letter}{}", index + 1),
+                adds: term.adds,
+                value: of(term).into(),
+            })
+            .collect()
+    }
+
+    fn worst_case_steps(&self, derivation: Derivation, what: &str, symbol: &str) -> Derivation {
+        let low = self.summands("a", |term| {
             if term.adds {
                 term.size.min
             } else {
                 term.size.max
-            }
-        };
-        let high = |term: &ChainTerm| {
-            if term.adds {
-                term.size.max
-            } else {
-                term.size.min
-            }
-        };
-        let (Some(sigma), Some(z)) = (self.sigma, self.z) else {
-            let min = format!("least {what}, every part at its worse limit");
-            let max = format!("greatest {what}, every part at its other limit");
-            derivation = total(derivation, min, &name("min"), &sum(low, "a"), self.min);
-            return total(derivation, max, &name("max"), &sum(high, "b"), self.max);
-        };
-        let ToleranceMethod::RootSumSquare {
-            sigmas_per_tolerance,
-            ..
-        } = self.method
-        else {
-            return derivation;
-        };
-        let middle = sum(|term| 0.5 * (term.size.min + term.size.max), "c");
-        let label = format!("middle between the limits of {what}");
-        derivation = total(derivation, label, &name("mid"), &middle, self.middle);
-        let mut squares = Area::default();
-        let halves = self.chain.terms.iter().enumerate().map(|(index, term)| {
-            let half = 0.5 * (term.size.max - term.size.min);
-            squares += half * half;
-            Summand {
-                symbol: format!("h{}", index + 1),
-                adds: true,
-                value: half.into(),
             }
         });
-        let halves: Vec<Summand> = halves.collect();
-        let label = "sum of the squares of half the tolerance widths";
-        derivation = total_of(
+        let high = self.summands("b", |term| {
+            if term.adds {
+                term.size.max
+            } else {
+                term.size.min
+            }
+        });
+        let (min, max) = (format!("{symbol}min"), format!("{symbol}max"));
+        let label = format!("least {what}, every part at its worse limit");
+        let derivation = total(derivation, &label, &min, &low, "", self.min.into());
+        let label = format!("greatest {what}, every part at its other limit");
+        total(derivation, &label, &max, &high, "", self.max.into())
+    }
+
+    fn root_sum_square_steps(
+        &self,
+        derivation: Derivation,
+        what: &str,
+        symbol: &str,
+        k: f64,
+    ) -> Derivation {
+        let (sigma, z) = (self.sigma.unwrap_or_default(), self.z.unwrap_or_default());
+        let name = |tail: &str| format!("{symbol}{tail}");
+        let middle = self.summands("c", |term| 0.5 * (term.size.min + term.size.max));
+        let label = format!("middle between the limits of {what}");
+        let derivation = total(
             derivation,
-            label.into(),
+            &label,
+            &name("mid"),
+            &middle,
+            "",
+            self.middle.into(),
+        );
+        let half = |term: &ChainTerm| 0.5 * (term.size.max - term.size.min);
+        let mut halves = self.summands("h", half);
+        for half in &mut halves {
+            half.adds = true;
+        }
+        let squares = self
+            .chain
+            .terms
+            .iter()
+            .map(|term| half(term) * half(term))
+            .fold(Area::default(), |sum, square| sum + square);
+        let label = "sum of the squares of half the tolerance widths";
+        let derivation = total(
+            derivation,
+            label,
             &name("sq"),
             &halves,
             " ^ 2",
             squares.into(),
         );
-        let deviation = name("");
-        let deviation = format!("sigma_{deviation}");
+        let deviation = format!("sigma_{symbol}");
         let limit = |what: String, tail: &str, sign: &str, value: Length| {
-            Step::new(
-                what,
-                name(tail),
-                format!("{symbol}mid {sign} z * {deviation}"),
-                value,
-            )
-            .with(name("mid"), self.middle)
-            .with("z", z)
-            .with(deviation.clone(), sigma)
+            let formula = format!("{symbol}mid {sign} z * {deviation}");
+            Step::new(what, name(tail), formula, value)
+                .with(name("mid"), self.middle)
+                .with("z", z)
+                .with(deviation.clone(), sigma)
         };
+        let spread = Step::new(
+            "standard deviation, half a tolerance being k of its own",
+            deviation.clone(),
+            format!("sqrt({symbol}sq) / k"),
+            sigma,
+        );
         derivation
-            .step(
-                Step::new(
-                    "standard deviation, half a tolerance being k of its own",
-                    deviation.clone(),
-                    format!("sqrt({symbol}sq) / k"),
-                    sigma,
-                )
-                .with(name("sq"), squares)
-                .with("k", sigmas_per_tolerance),
-            )
+            .step(spread.with(name("sq"), squares).with("k", k))
             .step(limit(
                 format!("lower limit of {what}"),
                 "min",
@@ -527,20 +544,10 @@ struct Summand {
     value: Amount,
 }
 
-fn total(
-    derivation: Derivation,
-    what: String,
-    symbol: &str,
-    parts: &[Summand],
-    value: Length,
-) -> Derivation {
-    total_of(derivation, what, symbol, parts, "", value.into())
-}
-
 /// A sum as one step, or as running sums where one formula would be too long to read.
-fn total_of(
+fn total(
     mut derivation: Derivation,
-    what: String,
+    what: &str,
     symbol: &str,
     parts: &[Summand],
     power: &str,
@@ -573,7 +580,7 @@ fn total_of(
             terms.push((part.symbol.clone(), part.value));
         }
         let step = if index == last {
-            Step::new(what.clone(), String::from(symbol), formula, value)
+            Step::new(String::from(what), String::from(symbol), formula, value)
         } else {
             let so_far = match value {
                 Amount::Area(_) => Amount::Area(from_base(running)),
