@@ -99,10 +99,10 @@ fn main() -> Result<(), shankline::Error> {
             shown(-margin, UNITS)
         );
     }
-    for advised in advice.changes {
+    for advised in advice.advice {
         println!(
             "  - {} (then: {} long)",
-            advised.change.text(UNITS),
+            advised.text(UNITS),
             shown(advised.outcome.screw.nominal, UNITS)
         );
     }

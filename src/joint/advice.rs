@@ -81,7 +81,7 @@ impl Goal {
 /// assert!(arrangement.best(Goal::EveryPlaneOnShank)?.is_none());
 /// let advice = arrangement.advice(Goal::EveryPlaneOnShank, &[])?;
 /// // The least effort: put the bolt in from the other side, so that the thick ply is at the nut.
-/// assert_eq!(advice.changes[0].change, Change::TurnBolt);
+/// assert_eq!(advice.advice[0].changes, [Change::TurnBolt]);
 /// # Ok(())
 /// # }
 /// ```
@@ -248,7 +248,7 @@ pub enum Change {
     SpecialBolt(WantedBolt),
 }
 
-/// A change, and what the search finds with it.
+/// A change, or two together, and what the search finds with them.
 ///
 /// ```
 /// use shankline::{joint::{Arrangement, Goal}, prelude::*};
@@ -262,24 +262,58 @@ pub enum Change {
 /// #     NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?,
 /// #     LengthRules::fabrication(UnitSystem::Si),
 /// # );
-/// for advice in arrangement.advice(Goal::EveryPlaneOnShank, &[])?.changes {
+/// for advice in arrangement.advice(Goal::EveryPlaneOnShank, &[])?.advice {
 ///     assert!(Goal::EveryPlaneOnShank.is_met_by(&advice.outcome));
-///     println!("{}", advice.change.text(UnitSystem::Si));
+///     println!("{}", advice.text(UnitSystem::Si));
 /// }
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Advice {
-    /// The change.
-    pub change: Change,
-    /// The best candidate with the change made.
+    /// The change; two where no single one does, the second reckoned with the first made.
+    pub changes: Vec<Change>,
+    /// The best candidate with the changes made.
     pub outcome: Candidate,
 }
 
-/// Changes that would do, each by itself, in the order of effort.
+impl Advice {
+    /// The changes as a sentence, lengths in the reader's units.
+    ///
+    /// ```
+    /// # use shankline::{joint::{Arrangement, Goal}, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let stack = Stack::builder()
+    /// #     .ply("a", Spread::exact(millimetres(30.0)))
+    /// #     .ply("b", Spread::exact(millimetres(5.0)))
+    /// #     .shear_planes([1])
+    /// #     .build()?;
+    /// # let arrangement = Arrangement::new(
+    /// #     stack,
+    /// #     ScrewSeries::new(ScrewProduct::Iso4014, &thread)?,
+    /// #     NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?,
+    /// #     LengthRules::fabrication(UnitSystem::Si),
+    /// # );
+    /// let list = arrangement.advice(Goal::EveryPlaneOnShank, &[])?;
+    /// assert!(list.advice[0].text(UnitSystem::Si).starts_with("put the bolt in from the other side"));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn text(&self, system: UnitSystem) -> String {
+        let texts: Vec<String> = self
+            .changes
+            .iter()
+            .map(|change| change.text(system))
+            .collect();
+        texts.join(", and ")
+    }
+}
+
+/// What would do, in the order of effort: changes that do it alone, or, where there is none, pairs.
 ///
 /// ```
 /// use shankline::{joint::{Arrangement, Goal}, prelude::*};
@@ -297,7 +331,7 @@ pub struct Advice {
 /// assert!((advice.margin.unwrap() + millimetres(3.5)).abs() < millimetres(1e-9));
 /// // Nothing to advise where a length does what is wanted.
 /// let thick = arrangement(Spread::exact(millimetres(20.0)))?;
-/// assert!(thick.advice(Goal::EveryPlaneOnShank, &[])?.changes.is_empty());
+/// assert!(thick.advice(Goal::EveryPlaneOnShank, &[])?.advice.is_empty());
 /// # Ok(())
 /// # }
 /// ```
@@ -316,8 +350,8 @@ pub struct AdviceList {
         serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub margin: Option<Length>,
-    /// The changes; empty if a length does what is wanted, or if none of them helps.
-    pub changes: Vec<Advice>,
+    /// The advice; empty if a length does what is wanted already, or if nothing here helps.
+    pub advice: Vec<Advice>,
 }
 
 /// Beyond so many washers nobody stacks more: a spacer is the better part.
@@ -408,7 +442,8 @@ impl Arrangement {
         }
     }
 
-    /// The smallest changes that would do what is wanted, each by itself, in the order of effort.
+    /// The smallest changes that would do what is wanted, in the order of effort: each by itself, or,
+    /// where no single one does, a turned bolt, a cut or another product together with a second.
     ///
     /// Amounts come from the inequalities of the search, LB >= x max and LG <= G min - c P, over the
     /// stock lengths; every change that is returned was made and searched again. `others` are the
@@ -436,8 +471,8 @@ impl Arrangement {
     /// );
     /// // The shortest ISO 4014 bolt is 45 mm: its thread begins at 19 mm, the stack ends at 18 mm.
     /// let advice = arrangement.advice(Goal::Fits, &[])?;
-    /// assert_eq!(advice.changes[0].change, Change::AddWashers { count: 2, permitted: 1 });
-    /// let Change::Spacer { at_least, .. } = advice.changes[1].change else { panic!() };
+    /// assert_eq!(advice.advice[0].changes, [Change::AddWashers { count: 2, permitted: 1 }]);
+    /// let Change::Spacer { at_least, .. } = advice.advice[1].changes[0] else { panic!() };
     /// assert!((at_least - millimetres(1.0)).abs() < millimetres(1e-9));
     /// # Ok(())
     /// # }
@@ -446,40 +481,88 @@ impl Arrangement {
         let mut list = AdviceList {
             goal,
             margin: self.margin()?,
-            changes: Vec::new(),
+            advice: Vec::new(),
         };
         if self.best(goal)?.is_some() {
             return Ok(list);
         }
-        let thread = self.screws.thread();
-        let (products, diameters): (Vec<Alternative>, Vec<Alternative>) =
-            others.iter().partition(|other| {
-                nanometres(other.screws.thread().nominal_diameter())
-                    == nanometres(thread.nominal_diameter())
-            });
-        let changes = [Change::TurnBolt]
+        let products: Vec<Change> = self.same_diameter(others, true).collect();
+        let diameters: Vec<Change> = self.same_diameter(others, false).collect();
+        let one = |(change, outcome)| Advice {
+            changes: alloc::vec![change],
+            outcome,
+        };
+        let singles = self.single_changes(goal, &products, &diameters)?;
+        list.advice.extend(singles.into_iter().map(one));
+        if !list.advice.is_empty() {
+            return Ok(list);
+        }
+        let firsts = [Change::TurnBolt]
             .into_iter()
-            .chain(self.more_washers(goal)?)
-            .chain(self.other_rules(goal)?)
-            .chain(
-                self.thicker(goal)
-                    .into_iter()
-                    .map(|(at_least, at_most)| Change::Spacer { at_least, at_most }),
-            )
-            .chain(products.into_iter().map(Change::OtherProduct))
-            .chain(
-                self.thicker(goal)
-                    .into_iter()
-                    .map(|(at_least, at_most)| Change::ThickerLastPly { at_least, at_most }),
-            )
-            .chain(diameters.into_iter().map(Change::OtherDiameter))
-            .chain(self.special_bolt(goal)?);
-        for change in changes {
-            if let Some(outcome) = change.outcome(self, goal)? {
-                list.changes.push(Advice { change, outcome });
+            .chain(self.allow_cut())
+            .chain(products);
+        for first in firsts {
+            let changed = first.applied(self)?;
+            for (second, outcome) in changed.single_changes(goal, &[], &diameters)? {
+                // A turn and a cut come in this order alone.
+                if second != Change::TurnBolt {
+                    list.advice.push(Advice {
+                        changes: alloc::vec![first, second],
+                        outcome,
+                    });
+                }
             }
         }
         Ok(list)
+    }
+
+    /// Other products of the diameter, or other diameters.
+    fn same_diameter<'a>(
+        &self,
+        others: &'a [Alternative],
+        same: bool,
+    ) -> impl Iterator<Item = Change> + use<'a> {
+        let size = |screws: &ScrewSeries| nanometres(screws.thread().nominal_diameter());
+        let own = size(&self.screws);
+        others
+            .iter()
+            .filter(move |other| (size(&other.screws) == own) == same)
+            .map(move |&other| {
+                if same {
+                    Change::OtherProduct(other)
+                } else {
+                    Change::OtherDiameter(other)
+                }
+            })
+    }
+
+    /// Every change that does what is wanted by itself, with what the search then finds.
+    fn single_changes(
+        &self,
+        goal: Goal,
+        products: &[Change],
+        diameters: &[Change],
+    ) -> Result<Vec<(Change, Candidate)>, Error> {
+        let thicker = self.thicker(goal);
+        let spacer = thicker.map(|(at_least, at_most)| Change::Spacer { at_least, at_most });
+        let ply = thicker.map(|(at_least, at_most)| Change::ThickerLastPly { at_least, at_most });
+        let changes = [Change::TurnBolt]
+            .into_iter()
+            .chain(self.more_washers(goal)?)
+            .chain(self.allow_cut())
+            .chain(self.other_rules(goal)?)
+            .chain(spacer)
+            .chain(products.iter().copied())
+            .chain(ply)
+            .chain(diameters.iter().copied())
+            .chain([self.special_bolt(goal)?]);
+        let mut found = Vec::new();
+        for change in changes {
+            if let Some(outcome) = change.outcome(self, goal)? {
+                found.push((change, outcome));
+            }
+        }
+        Ok(found)
     }
 
     /// Washers that may be added under the nut.
@@ -529,22 +612,24 @@ impl Arrangement {
         Ok(None)
     }
 
+    /// Cutting allowed, where it is not.
+    fn allow_cut(&self) -> Option<Change> {
+        let system = if self.screws.thread().is_unified() {
+            UnitSystem::UsCustomary
+        } else {
+            UnitSystem::Si
+        };
+        (self.rules.cut == CutRule::Never).then_some(Change::AllowCut {
+            rule: CutRule::usual(system),
+        })
+    }
+
     /// One rule relaxed, by as little as does.
     fn other_rules(&self, goal: Goal) -> Result<Vec<Change>, Error> {
         let rules = self.rules;
         let pitch = self.screws.thread().pitch();
         let in_pitches = |length: Length| length.value / pitch.value;
         let mut changes = Vec::new();
-        if rules.cut == CutRule::Never {
-            let system = if self.screws.thread().is_unified() {
-                UnitSystem::UsCustomary
-            } else {
-                UnitSystem::Si
-            };
-            changes.push(Change::AllowCut {
-                rule: CutRule::usual(system),
-            });
-        }
         if rules.clear_threads_min > 0.0 {
             let none = rules.with_clear_threads(0.0);
             let most = self.least_bad(goal, none, |candidate| candidate.clear_threads)?;
@@ -647,7 +732,7 @@ impl Arrangement {
     }
 
     /// The measures of a bolt that would do, with every permitted washer.
-    fn special_bolt(&self, goal: Goal) -> Result<Option<Change>, Error> {
+    fn special_bolt(&self, goal: Goal) -> Result<Change, Error> {
         let thread = self.screws.thread();
         let washers = self.washers_available();
         let mut wanted = WantedBolt::of(&self.stack, &thread, self.nut, self.rules, washers)?;
@@ -655,7 +740,7 @@ impl Arrangement {
         if goal < Goal::EveryPlaneOnShank {
             wanted.shank_min = Length::default();
         }
-        Ok(Some(Change::SpecialBolt(wanted)))
+        Ok(Change::SpecialBolt(wanted))
     }
 }
 
