@@ -23,6 +23,17 @@
 //! # Ok(())
 //! # }
 //! ```
+//!
+//! | question | begins at |
+//! |---|---|
+//! | which stock length | [`LengthSearch`] |
+//! | will the bolt in my hand do | [`BoltInHand::verdict`] |
+//! | what of the bolts in my bins | [`Bin::pick`] |
+//! | nothing does: what to change | [`Arrangement::advice`] |
+//! | where to cut, and may I | [`CutPlan`], [`BoltTrait`] |
+//! | how likely is the worst case | [`JointTolerances`] |
+//! | many joints, few part numbers | [`shopping_list`] |
+//! | which dash number | [`GripSearch`] |
 
 mod advice;
 mod aircraft;

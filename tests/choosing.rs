@@ -385,6 +385,7 @@ proptest! {
             let likely = of(ToleranceMethod::RootSumSquare { sigmas_per_tolerance: k, confidence: 0.68 });
             prop_assert_eq!(worst.derivation().check(), Ok(()));
             prop_assert_eq!(likely.derivation().check(), Ok(()));
+            prop_assert!(likely.derivation().steps().len() > 10);
             for (narrow, wide) in [(likely.grip, worst.grip), (likely.protrusion, worst.protrusion), (likely.jam_margin, worst.jam_margin)] {
                 prop_assert!(narrow.min >= wide.min - HAIR && narrow.max <= wide.max + HAIR);
                 prop_assert!((narrow.middle - wide.middle).abs() < HAIR);
@@ -502,7 +503,7 @@ fn long_chains_are_worked_too() {
             confidence: 0.99,
         };
         for method in [ToleranceMethod::WorstCase, rss] {
-            let derivation = chain.range(method).unwrap().derivation("sum", "S");
+            let derivation = chain.derivation(method, "sum", "S").unwrap();
             assert_eq!(derivation.check(), Ok(()), "{plies} {method}");
         }
     }
@@ -636,4 +637,135 @@ fn nonsense_is_refused_everywhere() {
     );
     let bin = Bin::new();
     assert!(bin.pick(&stack, &thread, nut, rules, usize::MAX).is_err());
+}
+
+#[cfg(feature = "serde")]
+mod data {
+    use super::*;
+    use shankline::{
+        joint::{JointNeed, shopping_list},
+        parts::AnBolt,
+    };
+
+    #[test]
+    fn a_bolt_in_the_hand_is_read_with_its_units() {
+        let text = r#"{ "thread": "M12", "length": "99.4 mm", "shank": "58 mm",
+            "thread_start": { "value": 68.5, "unit": "mm" }, "uncertainty": "0.2 mm" }"#;
+        let bolt: BoltInHand = serde_json::from_str(text).unwrap();
+        assert_eq!(bolt.uncertainty, millimetres(0.2));
+        let again = serde_json::to_string(&bolt).unwrap();
+        assert_eq!(serde_json::from_str::<BoltInHand>(&again).unwrap(), bolt);
+        for (good, bad, named) in [
+            ("99.4 mm", "50 mm", "length of the screw"),
+            ("\"99.4 mm\"", "99.4", "length"),
+            ("58 mm", "-1 mm", "body length"),
+            ("0.2 mm", "40 mm", "length of the screw"),
+            ("\"M12\"", "\"M12.3\"", "M12.3"),
+            ("uncertainty", "doubt", "doubt"),
+        ] {
+            let error = serde_json::from_str::<BoltInHand>(&text.replace(good, bad)).unwrap_err();
+            assert!(error.to_string().contains(named), "{bad}: {error}");
+        }
+    }
+
+    #[test]
+    fn designations_and_needs_are_read() {
+        let bolt: AnBolt = serde_json::from_str("\"an4h-7a\"").unwrap();
+        assert_eq!(serde_json::to_string(&bolt).unwrap(), "\"AN4H-7A\"");
+        assert!(serde_json::from_str::<AnBolt>("\"AN4-8\"").is_err());
+        let need = JointNeed::new("hinge", 4, ["M10 x 55"]);
+        let text = serde_json::to_string(&need).unwrap();
+        assert_eq!(serde_json::from_str::<JointNeed>(&text).unwrap(), need);
+    }
+
+    /// A number with a unit never stands bare.
+    fn every_length_has_a_unit(value: &serde_json::Value, path: &str) {
+        const BARE: [&str; 14] = [
+            "clear_threads",
+            "threads_in_hole",
+            "threads_in_hole_worst",
+            "threads_in_hole_max",
+            "protrusion_min_pitches",
+            "protrusion_max_pitches",
+            "clear_threads_min",
+            "z",
+            "sigmas_per_tolerance",
+            "confidence",
+            "value",
+            "threads",
+            "pitches",
+            "wanted",
+        ];
+        match value {
+            serde_json::Value::Object(map) => {
+                for (key, inner) in map {
+                    if inner.is_f64() {
+                        assert!(BARE.contains(&key.as_str()), "{path}.{key}");
+                    }
+                    every_length_has_a_unit(inner, &format!("{path}.{key}"));
+                }
+            }
+            serde_json::Value::Array(items) => {
+                for item in items {
+                    every_length_has_a_unit(item, path);
+                }
+            }
+            _ => {}
+        }
+    }
+
+    #[test]
+    fn every_result_is_written_with_units() {
+        fn written(result: &impl serde::Serialize, name: &str) {
+            let value = serde_json::to_value(result).unwrap();
+            assert!(value.to_string().contains("\"unit\""), "{name}");
+            every_length_has_a_unit(&value, name);
+        }
+        let thread: Thread = "M10".parse().unwrap();
+        let ply = millimetres(8.0).plus_minus(millimetres(0.2));
+        let stack = Stack::builder()
+            .ply("foot", ply)
+            .ply("base", ply)
+            .shear_planes([1])
+            .washers_under_nut(millimetres(2.0).plus_minus(millimetres(0.2)), 1)
+            .build()
+            .unwrap();
+        let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread).unwrap();
+        let (nut, rules) = (nut_of(&thread), LengthRules::fabrication(UnitSystem::Si));
+        let arrangement =
+            Arrangement::new(stack.clone(), screws, nut, rules.with_clear_threads(1.5));
+        let list = arrangement
+            .advice(Goal::EveryPlaneOnShank, &alternatives(&arrangement))
+            .unwrap();
+        assert!(!list.advice.is_empty());
+        written(&list, "advice");
+        written(&arrangement, "arrangement");
+        let mm = millimetres;
+        let bolt = BoltInHand::new(thread, mm(45.0), mm(11.5), mm(19.0)).unwrap();
+        let verdict = bolt.verdict(&stack, nut, rules).unwrap();
+        written(&verdict, "verdict");
+        let plan = CutPlan::new(&verdict.candidate, &thread, nut, rules).unwrap();
+        written(&plan, "cut plan");
+        let method = ToleranceMethod::RootSumSquare {
+            sigmas_per_tolerance: 3.0,
+            confidence: 0.99,
+        };
+        written(
+            &JointTolerances::of(&stack, &verdict.candidate, nut, method).unwrap(),
+            "tolerances",
+        );
+        let bin = Bin::new().measured("tin", &bolt, 3).unwrap();
+        written(&bin, "bin");
+        written(&bin.pick(&stack, &thread, nut, rules, 5).unwrap(), "pick");
+        let lugs = Stack::builder()
+            .ply("lug", Spread::exact(inches(0.5)))
+            .build()
+            .unwrap();
+        let bolt = AircraftBolt::find("AN4").unwrap();
+        let washers = AnWashers::of(bolt).unwrap();
+        let search = GripSearch::new(&lugs, bolt, nut_of(&thread), washers, GripRules::navy());
+        written(&search.unwrap().run().unwrap(), "grip");
+        let list = shopping_list(&[JointNeed::new("hinge", 4, ["M10 x 55"])]).unwrap();
+        assert_eq!(serde_json::to_value(&list).unwrap()["lines"][0]["count"], 4);
+    }
 }

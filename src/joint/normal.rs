@@ -39,17 +39,17 @@ pub(super) fn share_below(z: f64) -> f64 {
 /// `confidence` must lie between 0 and 1.
 pub(super) fn two_sided_quantile(confidence: f64) -> f64 {
     let tail = 0.5 * (1.0 - confidence);
-    let (mut low, mut high) = (0.0, 40.0);
-    // 2^-60 of 40 is below the last digit of any z of interest.
-    for _ in 0..60 {
-        let middle = 0.5 * (low + high);
-        if share_below(-middle) > tail {
-            low = middle;
-        } else {
-            high = middle;
+    // The share beyond z falls and is convex, so Newton's steps from zero approach from the left.
+    let mut z = 0.0;
+    for _ in 0..100 {
+        let density = exp(-0.5 * z * z) / sqrt(2.0 * PI);
+        let step = (share_below(-z) - tail) / density;
+        z += step;
+        if step < 1e-14 * z {
+            break;
         }
     }
-    0.5 * (low + high)
+    z
 }
 
 #[cfg(test)]

@@ -231,7 +231,6 @@ impl ToleranceChain {
         Ok(match method {
             ToleranceMethod::WorstCase => ChainRange {
                 method,
-                chain: self.clone(),
                 nominal: worst.nominal,
                 middle,
                 min: worst.min,
@@ -247,7 +246,6 @@ impl ToleranceChain {
                 let z = normal::two_sided_quantile(confidence);
                 ChainRange {
                     method,
-                    chain: self.clone(),
                     nominal: worst.nominal,
                     middle,
                     min: middle - z * sigma,
@@ -292,14 +290,12 @@ fn sane_term(term: &ChainTerm) -> Result<(), Error> {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ChainRange {
     /// The method, with its parameters.
     pub method: ToleranceMethod,
-    /// The lengths that were added up.
-    pub chain: ToleranceChain,
     /// Sum of the nominal lengths.
     #[cfg_attr(
         feature = "serde",
@@ -390,8 +386,12 @@ impl ChainRange {
     }
 }
 
-impl ChainRange {
+impl ToleranceChain {
     /// The working: limits of the sum, and for root sum square the standard deviation.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`range`](Self::range).
     ///
     /// ```
     /// use shankline::{joint::{ToleranceChain, ToleranceMethod}, prelude::*};
@@ -399,15 +399,21 @@ impl ChainRange {
     /// let plate = millimetres(10.0).plus_minus(millimetres(0.3));
     /// let chain = ToleranceChain::new().plus("plate", plate).plus("plate", plate);
     /// let method = ToleranceMethod::RootSumSquare { sigmas_per_tolerance: 3.0, confidence: 0.95 };
-    /// let derivation = chain.range(method)?.derivation("grip", "G");
+    /// let derivation = chain.derivation(method, "grip", "G")?;
     /// derivation.check()?;
     /// assert_eq!(derivation.steps().last().unwrap().formula(), "Gmid + z * sigma_G");
     /// # Ok(())
     /// # }
     /// ```
-    pub fn derivation(&self, what: &str, symbol: &str) -> Derivation {
-        let mut derivation = Derivation::new(format!("{what} by {}", self.method));
-        for (index, term) in self.chain.terms.iter().enumerate() {
+    pub fn derivation(
+        &self,
+        method: ToleranceMethod,
+        what: &str,
+        symbol: &str,
+    ) -> Result<Derivation, Error> {
+        let range = self.range(method)?;
+        let mut derivation = Derivation::new(format!("{what} by {method}"));
+        for (index, term) in self.terms.iter().enumerate() {
             let given = Step::given(
                 term.name.clone(),
                 format!("t{}", index + 1),
@@ -423,19 +429,22 @@ impl ChainRange {
             symbol,
             &nominal,
             "",
-            self.nominal.into(),
+            range.nominal.into(),
         );
-        match self.method {
-            ToleranceMethod::WorstCase => self.worst_case_steps(derivation, what, symbol),
+        Ok(match method {
+            ToleranceMethod::WorstCase => self.worst_case_steps(&range, derivation, what, symbol),
             ToleranceMethod::RootSumSquare {
                 sigmas_per_tolerance,
                 ..
-            } => self.root_sum_square_steps(derivation, what, symbol, sigmas_per_tolerance),
-        }
+            } => {
+                let k = sigmas_per_tolerance;
+                self.root_sum_square_steps(&range, k, derivation, what, symbol)
+            }
+        })
     }
 
     fn summands(&self, letter: &str, of: impl Fn(&ChainTerm) -> Length) -> Vec<Summand> {
-        let terms = self.chain.terms.iter().enumerate();
+        let terms = self.terms.iter().enumerate();
         terms
             .map(|(index, term)| Summand {
                 symbol: format!("{letter}{}", index + 1),
@@ -445,7 +454,13 @@ impl ChainRange {
             .collect()
     }
 
-    fn worst_case_steps(&self, derivation: Derivation, what: &str, symbol: &str) -> Derivation {
+    fn worst_case_steps(
+        &self,
+        range: &ChainRange,
+        derivation: Derivation,
+        what: &str,
+        symbol: &str,
+    ) -> Derivation {
         let low = self.summands("a", |term| {
             if term.adds {
                 term.size.min
@@ -462,19 +477,20 @@ impl ChainRange {
         });
         let (min, max) = (format!("{symbol}min"), format!("{symbol}max"));
         let label = format!("least {what}, every part at its worse limit");
-        let derivation = total(derivation, &label, &min, &low, "", self.min.into());
+        let derivation = total(derivation, &label, &min, &low, "", range.min.into());
         let label = format!("greatest {what}, every part at its other limit");
-        total(derivation, &label, &max, &high, "", self.max.into())
+        total(derivation, &label, &max, &high, "", range.max.into())
     }
 
     fn root_sum_square_steps(
         &self,
+        range: &ChainRange,
+        k: f64,
         derivation: Derivation,
         what: &str,
         symbol: &str,
-        k: f64,
     ) -> Derivation {
-        let (sigma, z) = (self.sigma.unwrap_or_default(), self.z.unwrap_or_default());
+        let (sigma, z) = (range.sigma.unwrap_or_default(), range.z.unwrap_or_default());
         let name = |tail: &str| format!("{symbol}{tail}");
         let middle = self.summands("c", |term| 0.5 * (term.size.min + term.size.max));
         let label = format!("middle between the limits of {what}");
@@ -484,7 +500,7 @@ impl ChainRange {
             &name("mid"),
             &middle,
             "",
-            self.middle.into(),
+            range.middle.into(),
         );
         let half = |term: &ChainTerm| 0.5 * (term.size.max - term.size.min);
         let mut halves = self.summands("h", half);
@@ -492,7 +508,6 @@ impl ChainRange {
             half.adds = true;
         }
         let squares = self
-            .chain
             .terms
             .iter()
             .map(|term| half(term) * half(term))
@@ -510,7 +525,7 @@ impl ChainRange {
         let limit = |what: String, tail: &str, sign: &str, value: Length| {
             let formula = format!("{symbol}mid {sign} z * {deviation}");
             Step::new(what, name(tail), formula, value)
-                .with(name("mid"), self.middle)
+                .with(name("mid"), range.middle)
                 .with("z", z)
                 .with(deviation.clone(), sigma)
         };
@@ -526,13 +541,13 @@ impl ChainRange {
                 format!("lower limit of {what}"),
                 "min",
                 "-",
-                self.min,
+                range.min,
             ))
             .step(limit(
                 format!("upper limit of {what}"),
                 "max",
                 "+",
-                self.max,
+                range.max,
             ))
     }
 }
@@ -640,6 +655,9 @@ pub struct JointTolerances {
     pub protrusion: ChainRange,
     /// LB - x of every shear plane, from the head: below zero it is not on guaranteed shank.
     pub planes_to_run_out: Vec<ChainRange>,
+    /// What was added up for each of these, in this order, with its symbol.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    chains: Vec<(String, String, ToleranceChain)>,
 }
 
 impl JointTolerances {
@@ -698,21 +716,41 @@ impl JointTolerances {
         };
         let thread_start = Spread::exact(candidate.screw.grip_gaging_length_max);
         let shank = Spread::exact(candidate.screw.body_length_min);
-        let planes = stack.shear_planes().iter().map(|&after_ply| {
+        let mut chains = alloc::vec![
+            ("grip".into(), "G".into(), sum(&grip)),
+            (
+                "jam margin".into(),
+                "J".into(),
+                sum(&grip).minus("grip gaging length of the bolt", thread_start),
+            ),
+            (
+                "protrusion".into(),
+                "p".into(),
+                taken_off(ToleranceChain::new().plus("bolt", length), &grip)
+                    .minus("nut", nut.height()),
+            ),
+        ];
+        for (index, &after_ply) in stack.shear_planes().iter().enumerate() {
             let chain = ToleranceChain::new().plus("shank of the bolt", shank);
-            taken_off(chain, &layers(stack, after_ply, 0)).range(method)
-        });
+            chains.push((
+                format!("shank beyond shear plane {}", index + 1),
+                format!("s{}", index + 1),
+                taken_off(chain, &layers(stack, after_ply, 0)),
+            ));
+        }
+        let range = |index: usize| {
+            let chain = chains.get(index).map(|(_, _, chain)| chain);
+            chain.unwrap_or(&ToleranceChain::new()).range(method)
+        };
+        let planes = (3..chains.len()).map(range);
         Ok(Self {
             method,
             length,
-            grip: sum(&grip).range(method)?,
-            jam_margin: sum(&grip)
-                .minus("grip gaging length of the bolt", thread_start)
-                .range(method)?,
-            protrusion: taken_off(ToleranceChain::new().plus("bolt", length), &grip)
-                .minus("nut", nut.height())
-                .range(method)?,
+            grip: range(0)?,
+            jam_margin: range(1)?,
+            protrusion: range(2)?,
             planes_to_run_out: planes.collect::<Result<_, _>>()?,
+            chains,
         })
     }
 }
@@ -737,15 +775,12 @@ impl JointTolerances {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let mut derivation = Derivation::new(format!("Margins by {}", self.method))
-            .and(self.grip.derivation("grip", "G"))
-            .and(self.jam_margin.derivation("jam margin", "J"))
-            .and(self.protrusion.derivation("protrusion", "p"));
-        for (index, plane) in self.planes_to_run_out.iter().enumerate() {
-            let what = format!("shank beyond shear plane {}", index + 1);
-            derivation.append(plane.derivation(&what, &format!("s{}", index + 1)));
-        }
-        derivation
+        let title = format!("Margins by {}", self.method);
+        let chains = self.chains.iter();
+        // They were summed without a refusal before.
+        let workings = chains
+            .filter_map(|(what, symbol, chain)| chain.derivation(self.method, what, symbol).ok());
+        workings.fold(Derivation::new(title), Derivation::and)
     }
 }
 
