@@ -103,6 +103,13 @@ pub struct Cut {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub length: Length,
+    /// The same with its tolerance. A bolt at its least length may be shorter than the cut, and is
+    /// then left as it is.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub finished: Spread<Length>,
     /// What comes off the nominal length.
     #[cfg_attr(
         feature = "serde",
