@@ -49,7 +49,7 @@ pub enum Error {
         available: String,
     },
     /// The row exists but the source gives no such value, or nobody has read it.
-    #[error("no {quantity} is known for {subject}: {reason}")]
+    #[error("no known {quantity} for {subject}: {reason}")]
     NoValue {
         /// The value that is missing.
         quantity: &'static str,

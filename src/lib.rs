@@ -59,7 +59,7 @@
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
 //! | [`preload`] | torque to preload and back; share of the proof load |
-//! | [`joint`] | stack, shear planes, length selection, cut |
+//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |

@@ -47,9 +47,10 @@
 //! 0.125 P tangent to the flanks, d3 = d2min - 0.616025 P.
 //!
 //! Source: ISO 965-1:1998. Two in five values of the tables were read, most of them in Machinery's
-//! Handbook, 27th and 31st ed. (ASME B1.13M prints the same values); the others are recalled. With them
-//! 468 of 471 limits printed elsewhere come out to the last digit. Limits that rest on a recalled
-//! value carry a [`Caution`](crate::caution::Caution); 6g of M3 to M10 do not.
+//! Handbook, 27th and 31st ed. (ASME B1.13M prints the same values); nearly all others follow from the
+//! formulas of clause 13, read in an open code file. With them 468 of 471 limits printed elsewhere come
+//! out to the last digit. Limits that rest on one of the 13 values the formulas do not give carry a
+//! [`Caution`](crate::caution::Caution): some of positions e and f, and grade 8 of 8 mm pitch.
 
 use alloc::{format, string::ToString};
 
@@ -222,8 +223,8 @@ impl ThreadLimits {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// assert_eq!("1/2-13 UNC-2A".parse::<Thread>()?.limits()?.cautions().iter().count(), 0);
-    /// let recalled = "M64-9g8g".parse::<Thread>()?.limits()?;
-    /// assert!(recalled.cautions().iter().count() > 0);
+    /// let recalled = "M12-6f".parse::<Thread>()?.limits()?; // the deviation of position f
+    /// assert_eq!(recalled.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```
@@ -331,7 +332,7 @@ impl Thread {
     /// assert_eq!("3/8-16 UNC-3A".parse::<Thread>()?.limits()?.allowance, inches(0.0));
     /// assert_eq!(
     ///     "3/8-16 UNC".parse::<Thread>()?.limits().unwrap_err().to_string(),
-    ///     "no limits of size is known for 3/8-16 UNC: the thread has no tolerance class; \
+    ///     "no known limits of size for 3/8-16 UNC: the thread has no tolerance class; \
     ///      give one, such as 2A or 2B, 6g or 6H",
     /// );
     /// # Ok(())
