@@ -284,8 +284,11 @@ pub(in crate::tables) static AN_GRIP_TABLE: Source = Source { key: "an-grip-tabl
 pub(in crate::tables) static AN_GRIP_RULE: Source = Source { key: "an-grip-rule", document: "AN3 to AN20", edition: None, locator: "rule of eighths for grip and length", read_in: "computed from the rows read in an aircraft builder manual, which states the rule for length; grips of AN4-15, AN5-27 and AN6-20 on a supplier page agree" };
 pub(in crate::tables) static A563_FINE: Source = Source { key: "a563-fine", document: "ASTM A563", edition: Some("2015"), locator: "Table 3, fine threads", read_in: "a scan of the table and a maker page that agree" };
 pub(in crate::tables) static ISO898_2_2012: Source = Source { key: "iso898-2-2012", document: "ISO 898-2", edition: Some("2012"), locator: "table of proof loads, coarse threads", read_in: "proof load over stress area of the table in GOST ISO 898-2-2015" };
+pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "Table 7-1, recommended torque values for nut-bolt combinations (without lubrication)", read_in: "page copy of the circular" };
+pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
+pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 
-pub(in crate::tables) static SOURCES: [&Source; 282] = [
+pub(in crate::tables) static SOURCES: [&Source; 285] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -568,4 +571,7 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &AN_GRIP_RULE,
     &A563_FINE,
     &ISO898_2_2012,
+    &AC43_13_7_1,
+    &RCSC_TURN,
+    &EN1090_COMBINED,
 ];
