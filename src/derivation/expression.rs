@@ -256,7 +256,7 @@ impl Expression<'_> {
 
 /// A square is a product in the formulas of the crate, and must be one here.
 fn power(base: f64, exponent: f64) -> f64 {
-    if exponent == 2.0 {
+    if (exponent - 2.0).abs() < f64::EPSILON {
         base * base
     } else {
         math::powf(base, exponent)
@@ -316,7 +316,7 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
         // A LaTeX fraction needs no brackets as a factor, whatever it is made of.
         let fraction = self.notation == Notation::Latex
             && matches!(expression, Expression::Binary(Operator::Divide, ..));
-        if expression.rank() < least && !(fraction && least <= Operator::Power.rank() - 1) {
+        if expression.rank() < least && !(fraction && least < Operator::Power.rank()) {
             f.write_str(self.opening())?;
             self.write(f, expression, 0)?;
             return f.write_str(self.closing());

@@ -2,9 +2,11 @@
 
 use core::str::FromStr;
 
-use super::label::{not_standard_metric, not_standard_unified};
-use super::{Thread, ToleranceClass};
+use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of};
+use super::{Engagement, Hand, Profile, Thread, ToleranceClass};
 use crate::error::{DesignationProblem, Error};
+use crate::math::round;
+use crate::tables::thread_tolerances::EngagementGroup;
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Length, inches, millimetres};
 
@@ -59,6 +61,11 @@ impl Cursor<'_> {
         found
     }
 
+    /// Takes a letter in upper or lower case.
+    fn take_letter(&mut self, upper: u8) -> bool {
+        self.take(upper) || self.take(upper.to_ascii_lowercase())
+    }
+
     /// Digits as a whole number; `None` without digits or beyond a million.
     fn whole(&mut self) -> Option<u32> {
         let start = self.at;
@@ -74,6 +81,11 @@ impl Cursor<'_> {
 
     /// A decimal number with at most nine digits in all.
     fn decimal(&mut self) -> Option<f64> {
+        self.decimal_and_places().map(|(value, _)| value)
+    }
+
+    /// The same with the number of its decimals.
+    fn decimal_and_places(&mut self) -> Option<(f64, usize)> {
         const POWERS: [f64; 10] = [1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
         let mut mantissa: u32 = 0;
         let mut digits = 0;
@@ -93,8 +105,8 @@ impl Cursor<'_> {
             self.at += 1;
         }
         let ends_cleanly = !matches!(self.peek(), Some(b'0'..=b'9' | b'.'));
-        (digits > 0 && ends_cleanly)
-            .then(|| f64::from(mantissa) / POWERS[decimals.unwrap_or(0_usize)])
+        let places = decimals.unwrap_or(0_usize);
+        (digits > 0 && ends_cleanly).then(|| (f64::from(mantissa) / POWERS[places], places))
     }
 
     /// The rest up to a space, a hyphen or the end.
@@ -119,23 +131,28 @@ fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
 fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     let start = cursor.at;
     cursor.at += 1;
+    let profile = if cursor.take_letter(b'J') {
+        Profile::Mj
+    } else {
+        Profile::M
+    };
     let diameter = cursor
         .decimal()
         .filter(|d| *d > 0.0)
         .ok_or((cursor.at, DesignationProblem::Size))?;
     cursor.skip_spaces();
     // "x", "X", or the multiplication sign (two bytes in UTF-8).
-    let has_pitch = cursor.take(b'x') || cursor.take(b'X') || {
+    let has_pitch = cursor.take_letter(b'X') || {
         let sign = cursor.bytes[cursor.at..].starts_with("×".as_bytes());
         cursor.at += if sign { 2 } else { 0 };
         sign
     };
-    let pitch = if has_pitch {
+    let (pitch, starts) = if has_pitch {
         cursor.skip_spaces();
-        let at = cursor.at;
-        Some(cursor.decimal().ok_or((at, DesignationProblem::Pitch))?)
+        let (pitch, starts) = read_metric_pitch(cursor)?;
+        (Some(pitch), starts)
     } else {
-        None
+        (None, 1)
     };
     let size = millimetres(diameter);
     let row = match pitch {
@@ -143,11 +160,82 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         None => MetricThread::coarse(size),
     };
     let row = row.ok_or_else(|| (start, not_standard_metric(diameter)))?;
-    let class = read_class(cursor, ToleranceClass::metric)?;
+    let marks = read_marks(cursor, profile)?;
     Ok(Thread {
-        class,
+        profile,
+        starts,
+        class: marks.class,
+        hand: marks.hand,
+        engagement: marks.engagement,
         ..Thread::from_metric(row)
     })
+}
+
+/// `1.5`, or lead and pitch of several starts: `Ph3P1.5`.
+fn read_metric_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
+    let positive = |cursor: &mut Cursor<'_>| {
+        let at = cursor.at;
+        let value = cursor.decimal().filter(|value| *value > 0.0);
+        value.ok_or((at, DesignationProblem::Pitch))
+    };
+    if !cursor.take_letter(b'P') {
+        return Ok((positive(cursor)?, 1));
+    }
+    if !cursor.take_letter(b'H') {
+        return Err((cursor.at, DesignationProblem::Pitch));
+    }
+    let lead_at = cursor.at;
+    let lead = positive(cursor)?;
+    cursor.skip_spaces();
+    if !cursor.take_letter(b'P') {
+        return Err((cursor.at, DesignationProblem::Pitch));
+    }
+    let pitch = positive(cursor)?;
+    let starts = starts_of(lead, pitch, 1e-6).ok_or((lead_at, DesignationProblem::Starts))?;
+    read_starts(cursor, starts)?;
+    Ok((pitch, starts))
+}
+
+/// How many pitches make the lead, if they do within a share of the lead.
+fn starts_of(lead: f64, pitch: f64, slack: f64) -> Option<u8> {
+    let count = round(lead / pitch);
+    let fits = (1.0..=f64::from(Thread::MOST_STARTS)).contains(&count)
+        && (count * pitch - lead).abs() <= slack * lead;
+    // In 1 to 20.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    fits.then_some(count as u8)
+}
+
+/// `(3 STARTS)` or `(THREE STARTS)`, which must say what lead and pitch say; it may be missing.
+fn read_starts(cursor: &mut Cursor<'_>, starts: u8) -> Result<(), Failure> {
+    const WORDS: [&str; 6] = ["ONE", "TWO", "THREE", "FOUR", "FIVE", "SIX"];
+    cursor.skip_spaces();
+    if !cursor.take(b'(') {
+        return Ok(());
+    }
+    cursor.skip_spaces();
+    let at = cursor.at;
+    let wrong = |at| (at, DesignationProblem::Starts);
+    let count = cursor.whole().or_else(|| {
+        let word = cursor.word();
+        let place = WORDS.iter().position(|known| same(word, known))?;
+        u32::try_from(place + 1).ok()
+    });
+    if count != Some(u32::from(starts)) {
+        return Err(wrong(at));
+    }
+    cursor.skip_spaces();
+    let at = cursor.at;
+    let word = cursor.word();
+    if same(word, "STARTS)") || same(word, "START)") {
+        Ok(())
+    } else {
+        Err(wrong(at))
+    }
+}
+
+fn same(word: &[u8], upper: &str) -> bool {
+    word.eq_ignore_ascii_case(upper.as_bytes())
 }
 
 /// A nominal size as read: a length, and whether it may instead be a number size.
@@ -166,13 +254,9 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         return Err((at, DesignationProblem::Pitch));
     }
     cursor.skip_spaces();
-    let at = cursor.at;
-    let threads_per_inch = cursor
-        .decimal()
-        .filter(|n| *n > 0.0)
-        .ok_or((at, DesignationProblem::Pitch))?;
+    let (threads_per_inch, starts) = read_unified_pitch(cursor)?;
     cursor.skip_spaces();
-    let series = read_series(cursor)?;
+    let (profile, series) = read_series(cursor)?;
     let row = [
         size.number,
         (!size.named_by_number).then_some(size.diameter),
@@ -180,7 +264,7 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     .into_iter()
     .flatten()
     .find_map(|diameter| find_row(diameter, threads_per_inch, series));
-    let class = read_class(cursor, ToleranceClass::unified)?;
+    let marks = read_marks(cursor, profile)?;
     let thread = match (row, series) {
         (Some(row), _) => Thread::from_unified(row),
         (None, Some(Series::Special)) => {
@@ -199,7 +283,39 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
             return Err((start, not_standard_unified(diameter)));
         }
     };
-    Ok(Thread { class, ..thread })
+    Ok(Thread {
+        profile,
+        starts,
+        class: marks.class,
+        hand: marks.hand,
+        engagement: marks.engagement,
+        ..thread
+    })
+}
+
+/// Threads per inch, or pitch and lead of several starts in inches: `0.0625P-0.1875L (3 STARTS)`.
+fn read_unified_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
+    let at = cursor.at;
+    let missing = |at| (at, DesignationProblem::Pitch);
+    let positive = |read: Option<(f64, usize)>| read.filter(|(value, _)| *value > 0.0);
+    let (value, places) = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
+    if !cursor.take_letter(b'P') {
+        return Ok((value, 1));
+    }
+    cursor.skip_spaces();
+    if !cursor.take(b'-') {
+        return Err(missing(cursor.at));
+    }
+    cursor.skip_spaces();
+    let at = cursor.at;
+    let (lead, _) = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
+    if !cursor.take_letter(b'L') {
+        return Err(missing(cursor.at));
+    }
+    // Both are rounded, to four decimals at the least.
+    let starts = starts_of(lead, value, 0.01).ok_or((at, DesignationProblem::Starts))?;
+    read_starts(cursor, starts)?;
+    Ok((threads_per_inch_of(value, places), starts))
 }
 
 fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
@@ -268,17 +384,17 @@ enum Series {
     Special,
 }
 
-fn read_series(cursor: &mut Cursor<'_>) -> Result<Option<Series>, Failure> {
+fn read_series(cursor: &mut Cursor<'_>) -> Result<(Profile, Option<Series>), Failure> {
     let at = cursor.at;
     if matches!(cursor.peek(), None | Some(b'-')) {
-        return Ok(None);
+        return Ok((Profile::Un, None));
     }
     // "8-UN" and "8UN" repeat the pitch before the symbol.
     let prefix = cursor.whole();
     if prefix.is_some() {
         cursor.take(b'-');
     }
-    let mut symbol = [0; 4];
+    let mut symbol = [0; 5];
     let word = cursor.word();
     if word.len() > symbol.len() {
         return Err((at, DesignationProblem::Series));
@@ -286,23 +402,36 @@ fn read_series(cursor: &mut Cursor<'_>) -> Result<Option<Series>, Failure> {
     let symbol = &mut symbol[..word.len()];
     symbol.copy_from_slice(word);
     symbol.make_ascii_uppercase();
-    let series = match (prefix, &*symbol) {
-        (None, b"UNC") => Series::Named(UnifiedSeries::Unc),
-        (None, b"UNF") => Series::Named(UnifiedSeries::Unf),
-        (None, b"UNEF") => Series::Named(UnifiedSeries::Unef),
-        (None, b"UN") => Series::ConstantPitch,
-        (None, b"UNS") => Series::Special,
-        (Some(4), b"UN") => Series::Named(UnifiedSeries::Un4),
-        (Some(6), b"UN") => Series::Named(UnifiedSeries::Un6),
-        (Some(8), b"UN") => Series::Named(UnifiedSeries::Un8),
-        (Some(12), b"UN") => Series::Named(UnifiedSeries::Un12),
-        (Some(16), b"UN") => Series::Named(UnifiedSeries::Un16),
-        (Some(20), b"UN") => Series::Named(UnifiedSeries::Un20),
-        (Some(28), b"UN") => Series::Named(UnifiedSeries::Un28),
-        (Some(32), b"UN") => Series::Named(UnifiedSeries::Un32),
+    // The hand may follow a pitch without series.
+    if prefix.is_none() && symbol == b"LH" {
+        cursor.at = at;
+        return Ok((Profile::Un, None));
+    }
+    let Some(rest) = symbol.strip_prefix(b"UN") else {
+        return Err((at, DesignationProblem::Series));
+    };
+    let (profile, kind) = match rest {
+        [b'R', kind @ ..] => (Profile::Unr, kind),
+        [b'J', kind @ ..] => (Profile::Unj, kind),
+        kind => (Profile::Un, kind),
+    };
+    let series = match (prefix, kind) {
+        (None, b"C") => Series::Named(UnifiedSeries::Unc),
+        (None, b"F") => Series::Named(UnifiedSeries::Unf),
+        (None, b"EF") => Series::Named(UnifiedSeries::Unef),
+        (None, b"") => Series::ConstantPitch,
+        (None, b"S") => Series::Special,
+        (Some(4), b"") => Series::Named(UnifiedSeries::Un4),
+        (Some(6), b"") => Series::Named(UnifiedSeries::Un6),
+        (Some(8), b"") => Series::Named(UnifiedSeries::Un8),
+        (Some(12), b"") => Series::Named(UnifiedSeries::Un12),
+        (Some(16), b"") => Series::Named(UnifiedSeries::Un16),
+        (Some(20), b"") => Series::Named(UnifiedSeries::Un20),
+        (Some(28), b"") => Series::Named(UnifiedSeries::Un28),
+        (Some(32), b"") => Series::Named(UnifiedSeries::Un32),
         _ => return Err((at, DesignationProblem::Series)),
     };
-    Ok(Some(series))
+    Ok((profile, Some(series)))
 }
 
 fn find_row(
@@ -328,23 +457,84 @@ fn find_row(
     })
 }
 
-fn read_class(
-    cursor: &mut Cursor<'_>,
-    parse: impl Fn(&[u8]) -> Option<ToleranceClass>,
-) -> Result<Option<ToleranceClass>, Failure> {
-    cursor.skip_spaces();
-    let class = if cursor.take(b'-') {
+/// What may follow the series or the pitch.
+#[derive(Default)]
+struct Marks {
+    class: Option<ToleranceClass>,
+    hand: Hand,
+    engagement: Option<Engagement>,
+}
+
+/// Class, length of engagement and hand, each at most once. The class comes first, after a hyphen.
+fn read_marks(cursor: &mut Cursor<'_>, profile: Profile) -> Result<Marks, Failure> {
+    let mut marks = Marks::default();
+    let (mut first, mut has_engagement) = (true, false);
+    loop {
+        cursor.skip_spaces();
+        if cursor.peek().is_none() {
+            return Ok(marks);
+        }
+        let hyphen = cursor.take(b'-');
         cursor.skip_spaces();
         let at = cursor.at;
-        Some(parse(cursor.word()).ok_or((at, DesignationProblem::Class))?)
-    } else {
-        None
-    };
-    cursor.skip_spaces();
-    if cursor.peek().is_some() {
-        return Err((cursor.at, DesignationProblem::Trailing));
+        let word = cursor.word();
+        if first && hyphen {
+            let class = if profile.is_unified() {
+                ToleranceClass::unified(word)
+            } else {
+                ToleranceClass::metric(word)
+            };
+            if class.is_some_and(|class| profile == Profile::Unr && !class.is_external()) {
+                return Err((at, DesignationProblem::NutOfRoundedRoot));
+            }
+            if class.is_some() {
+                marks.class = class;
+                first = false;
+                continue;
+            }
+        }
+        if same(word, "LH") && marks.hand == Hand::Right {
+            marks.hand = Hand::Left;
+        } else if profile.is_unified() && same(word, "SE") && !has_engagement {
+            cursor.skip_spaces();
+            let at = cursor.at;
+            let length = cursor.decimal().filter(|length| *length > 0.0);
+            let length = length.ok_or((at, DesignationProblem::Engagement))?;
+            marks.engagement = Some(Engagement::Length(inches(length)));
+            has_engagement = true;
+        } else if !profile.is_unified() && hyphen && marks.class.is_some() && !has_engagement {
+            cursor.at = at;
+            marks.engagement = read_metric_engagement(cursor)?;
+            has_engagement = true;
+        } else if first && hyphen {
+            return Err((at, DesignationProblem::Class));
+        } else {
+            return Err((at, DesignationProblem::Trailing));
+        }
+        first = false;
     }
-    Ok(class)
+}
+
+/// `S`, `N`, `L` or millimetres.
+fn read_metric_engagement(cursor: &mut Cursor<'_>) -> Result<Option<Engagement>, Failure> {
+    let at = cursor.at;
+    let word = cursor.word();
+    if same(word, "N") {
+        return Ok(None);
+    }
+    if same(word, "S") {
+        return Ok(Some(Engagement::Group(EngagementGroup::Short)));
+    }
+    if same(word, "L") {
+        return Ok(Some(Engagement::Group(EngagementGroup::Long)));
+    }
+    let end = cursor.at;
+    cursor.at = at;
+    let length = cursor
+        .decimal()
+        .filter(|length| *length > 0.0 && cursor.at == end);
+    let length = length.ok_or((at, DesignationProblem::Engagement))?;
+    Ok(Some(Engagement::Length(millimetres(length))))
 }
 
 #[cfg(test)]
@@ -395,6 +585,44 @@ mod tests {
             ("m6", "M6"),
             ("M72x6", "M72x6"),
             ("M3.5-6H", "M3.5-6H"),
+            ("1/4-20 UNC-2A-LH", "1/4-20 UNC-2A-LH"),
+            ("1/4-20 UNC-2A LH", "1/4-20 UNC-2A-LH"),
+            ("1/4-20 UNC - 2A - lh", "1/4-20 UNC-2A-LH"),
+            ("1/4-20 LH", "1/4-20 UNC-LH"),
+            ("1/4-20-LH", "1/4-20 UNC-LH"),
+            ("1/4-20 UNC LH", "1/4-20 UNC-LH"),
+            ("1/2-20 UNRF-2A", "1/2-20 UNRF-2A"),
+            ("1/2-20 unjf-3A", "1/2-20 UNJF-3A"),
+            ("1-11/16-18 UNJEF", "1-11/16-18 UNJEF"),
+            ("1-1/8-8 8-UNR-2A", "1-1/8-8 UNR-2A"),
+            ("1-14 UNRS", "1-14 UNRS"),
+            ("1/2-13 UNC-2A SE 0.75", "1/2-13 UNC-2A SE 0.75"),
+            ("1/2-13 UNC-2A SE .75-LH", "1/2-13 UNC-2A-LH SE 0.75"),
+            (
+                "0.750-0.0625P-0.1875L (3 STARTS) UNS-2A",
+                "0.75-0.0625P-0.1875L (3 STARTS) UNS-2A",
+            ),
+            (
+                "3/4 - .0625P - .125L (two starts) UNF-2A-LH",
+                "3/4-0.0625P-0.125L (2 STARTS) UNF-2A-LH",
+            ),
+            (
+                "1/2-0.07692P-0.15385L UNC",
+                "1/2-0.0769P-0.1538L (2 STARTS) UNC",
+            ),
+            ("1/2-0.0769P-0.0769L (1 START) UNC", "1/2-13 UNC"),
+            ("M20x2-7g6g-L-LH", "M20x2-7g6g-L-LH"),
+            ("M20 x 2 - 7g6g - S", "M20x2-7g6g-S"),
+            ("M20x2-7g6g-n", "M20x2-7g6g"),
+            ("M20x2-7g6g-40-LH", "M20x2-7g6g-40-LH"),
+            ("M8x1-6g-LH", "M8x1-6g-LH"),
+            ("M8-LH", "M8-LH"),
+            ("M8 LH", "M8-LH"),
+            ("MJ6x1-4h6h", "MJ6x1-4h6h"),
+            ("MJ6-4H5H", "MJ6x1-4H5H"),
+            ("M16xPh3P1.5-6H", "M16xPh3P1.5-6H"),
+            ("M16 x Ph3 P1.5 (two starts) - 6H", "M16xPh3P1.5-6H"),
+            ("m16xph4p2", "M16xPh4P2"),
         ] {
             assert_eq!(canonical(text), expected, "{text}");
         }
@@ -420,8 +648,49 @@ mod tests {
         assert_eq!(wrong("3/8-16 UNX"), (7, DesignationProblem::Series));
         assert_eq!(wrong("3/8-16 UNC-2C"), (11, DesignationProblem::Class));
         assert_eq!(
-            wrong("3/8-16 UNC-2A LH"),
+            wrong("3/8-16 UNC-2A RH"),
             (14, DesignationProblem::Trailing)
+        );
+        assert_eq!(
+            wrong("3/8-16 UNC-2A-LH-LH"),
+            (17, DesignationProblem::Trailing)
+        );
+        assert_eq!(wrong("3/8-16 UNC-"), (11, DesignationProblem::Class));
+        assert_eq!(wrong("3/8-16 UNC 2A"), (11, DesignationProblem::Trailing));
+        assert_eq!(
+            wrong("3/8-16 UNC-LH-2A"),
+            (14, DesignationProblem::Trailing)
+        );
+        assert_eq!(
+            wrong("3/8-16 UNRC-2B"),
+            (12, DesignationProblem::NutOfRoundedRoot)
+        );
+        assert_eq!(wrong("3/8-16 UNQC-2B"), (7, DesignationProblem::Series));
+        assert_eq!(
+            wrong("3/8-16 UNC-2A SE x"),
+            (17, DesignationProblem::Engagement)
+        );
+        assert_eq!(wrong("M20-7g6g-Q"), (9, DesignationProblem::Engagement));
+        assert_eq!(wrong("M20-7g6g-4x"), (9, DesignationProblem::Engagement));
+        assert_eq!(wrong("M20-L"), (4, DesignationProblem::Class));
+        assert_eq!(wrong("M16xPh3.2P1.5"), (6, DesignationProblem::Starts));
+        assert_eq!(wrong("M16xPh3"), (7, DesignationProblem::Pitch));
+        assert_eq!(wrong("M16xP3P1.5"), (5, DesignationProblem::Pitch));
+        assert_eq!(
+            wrong("M16xPh3P1.5 (three starts)"),
+            (13, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.0625P-.2L (3 STARTS) UNS"),
+            (11, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.0625P-.1875L (4 STARTS) UNS"),
+            (19, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.0625P-.1875 UNS"),
+            (16, DesignationProblem::Pitch)
         );
         assert_eq!(wrong("#13-32"), (0, DesignationProblem::Size));
         assert_eq!(wrong("M10×1.5-zz"), (8, DesignationProblem::Class)); // characters, not bytes
