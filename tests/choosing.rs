@@ -429,6 +429,9 @@ proptest! {
     }
 }
 
+/// What dash numbers are ranked by, and the washers under the head, regular and light under the nut.
+type Ranked = ((usize, f64, usize, usize, u8), (usize, usize, usize));
+
 /// The best dash number and washers by trying all in plain inches: fewest planes off the shank,
 /// least thread in the hole, fewest washers, fewest light ones, shortest bolt.
 fn naive_dash(
@@ -443,7 +446,7 @@ fn naive_dash(
     #[allow(clippy::cast_precision_loss)]
     let times = |count: usize, thickness: f64| count as f64 * thickness;
     let pitch = 1.0 / bolt.threads_per_inch;
-    let mut best: Option<((usize, f64, usize, usize, u8), (usize, usize, usize))> = None;
+    let mut best: Option<Ranked> = None;
     for dash in 1..=80 {
         let Ok(row) = AircraftGrip::of(bolt, dash) else {
             continue;

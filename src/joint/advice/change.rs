@@ -225,7 +225,7 @@ impl Change {
     ///
     /// # Errors
     ///
-    /// Those of [`applied`](Self::applied) and of [`LengthSearch::new`].
+    /// Those of [`applied`](Self::applied) and of [`LengthSearch::new`](crate::joint::LengthSearch::new).
     ///
     /// ```
     /// use shankline::{joint::{Arrangement, Change, Goal}, prelude::*};
