@@ -24,7 +24,9 @@ pub use findings::{Finding, NotChecked, Subject};
 /// Plain data. Everything is per bolt: of a group, take the loads of its most loaded bolt.
 ///
 /// ```
-/// use shankline::joint::{Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening};
+/// use shankline::joint::{
+///     Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening,
+/// };
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "3/4-10 UNC".parse()?;
@@ -54,7 +56,8 @@ pub use findings::{Finding, NotChecked, Subject};
 /// };
 /// let verdict = joint.check()?;
 /// assert!(verdict.holds());
-/// assert_eq!(verdict.checks[0].mode.to_string(), "bolt shear");
+/// // The greatest preload uses 90 % of the proof load; shear 54 % of what each plane may carry.
+/// assert_eq!(verdict.governing().unwrap().mode.to_string(), "tightening");
 /// for missing in &verdict.not_checked {
 ///     println!("not checked: {missing}");
 /// }
