@@ -97,11 +97,13 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
 fn read_metric_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
     let positive = |cursor: &mut Cursor<'_>| {
         let at = cursor.at;
-        let value = cursor.decimal().filter(|value| *value > 0.0);
+        let value = cursor
+            .decimal_and_places()
+            .filter(|(value, _)| *value > 0.0);
         value.ok_or((at, DesignationProblem::Pitch))
     };
     if !cursor.take_letter(b'P') {
-        return Ok((positive(cursor)?, 1));
+        return Ok((positive(cursor)?.0, 1));
     }
     if !cursor.take_letter(b'H') {
         return Err((cursor.at, DesignationProblem::Pitch));
@@ -113,9 +115,9 @@ fn read_metric_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
         return Err((cursor.at, DesignationProblem::Pitch));
     }
     let pitch = positive(cursor)?;
-    let starts = starts_of(lead, pitch, 1e-6).ok_or((lead_at, DesignationProblem::Starts))?;
+    let starts = starts_of(lead, pitch).ok_or((lead_at, DesignationProblem::Starts))?;
     read_starts(cursor, starts)?;
-    Ok((pitch, starts))
+    Ok((pitch.0, starts))
 }
 
 /// A nominal size as read: a length, and whether it may instead be a number size.
@@ -188,12 +190,11 @@ fn read_unified_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
     }
     cursor.skip_spaces();
     let at = cursor.at;
-    let (lead, _) = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
+    let lead = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
     if !cursor.take_letter(b'L') {
         return Err(missing(cursor.at));
     }
-    // Both are rounded, to four decimals at the least.
-    let starts = starts_of(lead, value, 0.01).ok_or((at, DesignationProblem::Starts))?;
+    let starts = starts_of(lead, (value, places)).ok_or((at, DesignationProblem::Starts))?;
     read_starts(cursor, starts)?;
     Ok((threads_per_inch_of(value, places), starts))
 }
@@ -483,6 +484,10 @@ mod tests {
         assert_eq!(
             wrong(".75-.0625P-.2L (3 STARTS) UNS"),
             (11, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.05P-.0505L UNS"),
+            (9, DesignationProblem::Starts)
         );
         assert_eq!(
             wrong(".75-.0625P-.1875L (4 STARTS) UNS"),

@@ -8,11 +8,18 @@ use crate::tables::thread_tolerances::EngagementGroup;
 use crate::thread::{Engagement, Hand, Profile, Thread, ToleranceClass};
 use crate::units::{inches, millimetres};
 
-/// How many pitches make the lead, if they do within a share of the lead.
-pub(super) fn starts_of(lead: f64, pitch: f64, slack: f64) -> Option<u8> {
-    let count = round(lead / pitch);
+/// How many pitches make the lead; each is a length with the number of its decimals. Four decimals or
+/// more are rounded, fewer are exact.
+pub(super) fn starts_of(lead: (f64, usize), pitch: (f64, usize)) -> Option<u8> {
+    let slack = |places: usize| match places {
+        0..=3 => 1e-9,
+        4 => 5e-5,
+        5 => 5e-6,
+        _ => 5e-7,
+    };
+    let count = round(lead.0 / pitch.0);
     let fits = (1.0..=f64::from(Thread::MOST_STARTS)).contains(&count)
-        && (count * pitch - lead).abs() <= slack * lead;
+        && (count * pitch.0 - lead.0).abs() <= slack(lead.1) + count * slack(pitch.1);
     // In 1 to 20.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     fits.then_some(count as u8)
