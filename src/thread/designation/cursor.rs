@@ -7,16 +7,19 @@ pub(super) struct Cursor<'a> {
 }
 
 impl Cursor<'_> {
+    #[inline]
     pub(super) fn peek(&self) -> Option<u8> {
         self.bytes.get(self.at).copied()
     }
 
+    #[inline]
     pub(super) fn skip_spaces(&mut self) {
         while self.peek() == Some(b' ') {
             self.at += 1;
         }
     }
 
+    #[inline]
     pub(super) fn take(&mut self, wanted: u8) -> bool {
         let found = self.peek() == Some(wanted);
         if found {
@@ -26,11 +29,13 @@ impl Cursor<'_> {
     }
 
     /// Takes a letter in upper or lower case.
+    #[inline]
     pub(super) fn take_letter(&mut self, upper: u8) -> bool {
         self.take(upper) || self.take(upper.to_ascii_lowercase())
     }
 
     /// Digits as a whole number; `None` without digits or beyond a million.
+    #[inline]
     pub(super) fn whole(&mut self) -> Option<u32> {
         let start = self.at;
         let mut value: u32 = 0;
@@ -44,11 +49,13 @@ impl Cursor<'_> {
     }
 
     /// A decimal number with at most nine digits in all.
+    #[inline]
     pub(super) fn decimal(&mut self) -> Option<f64> {
         self.decimal_and_places().map(|(value, _)| value)
     }
 
     /// The same with the number of its decimals.
+    #[inline]
     pub(super) fn decimal_and_places(&mut self) -> Option<(f64, usize)> {
         const POWERS: [f64; 10] = [1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
         let mut mantissa: u32 = 0;
@@ -74,6 +81,7 @@ impl Cursor<'_> {
     }
 
     /// The rest up to a space, a hyphen or the end.
+    #[inline]
     pub(super) fn word(&mut self) -> &[u8] {
         let start = self.at;
         while self.peek().is_some_and(|b| b != b' ' && b != b'-') {
@@ -84,6 +92,7 @@ impl Cursor<'_> {
 }
 
 /// Whether a word is a symbol, in upper or lower case.
+#[inline]
 pub(super) fn same(word: &[u8], upper: &str) -> bool {
     word.eq_ignore_ascii_case(upper.as_bytes())
 }
