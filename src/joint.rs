@@ -44,7 +44,6 @@ mod cut_plan;
 mod data;
 mod environment;
 mod in_hand;
-mod normal;
 mod nut_choice;
 mod nut_end;
 mod rules;
