@@ -238,12 +238,12 @@ fn limits_of_size(c: &mut Criterion) {
 }
 
 /// One area of FED-STD-H28/2, with the checks the typed formula must make.
-fn strip_by_hand(cylinder: f64, thickness: f64, p: f64, le: f64) -> Option<f64> {
+fn strip_by_hand(cylinder: f64, flank: f64, pitch: f64, length: f64) -> Option<f64> {
     const LONGEST: f64 = 1e3;
-    let width = 0.5 * p + 0.577_350_269_189_625_8 * thickness;
-    let sound = cylinder > 0.0 && width > 0.0 && p > 0.0 && le > 0.0;
-    let area = std::f64::consts::PI * (le / p) * (cylinder * width);
-    let in_range = cylinder <= LONGEST && p <= LONGEST && le <= LONGEST;
+    let width = 0.5 * pitch + 0.577_350_269_189_625_8 * flank;
+    let sound = cylinder > 0.0 && width > 0.0 && pitch > 0.0 && length > 0.0;
+    let area = std::f64::consts::PI * (length / pitch) * (cylinder * width);
+    let in_range = cylinder <= LONGEST && pitch <= LONGEST && length <= LONGEST;
     (sound && in_range && area > 0.0 && area < f64::INFINITY).then_some(area)
 }
 
@@ -253,36 +253,40 @@ fn strip(c: &mut Criterion) {
     let fit = fit
         .fit("2A".parse().unwrap(), "2B".parse().unwrap())
         .unwrap();
-    let (d, e) = (
-        fit.bolt.crest_diameter.min.value,
-        fit.bolt.pitch_diameter.min.value,
-    );
-    let (k, en) = (
-        fit.nut.crest_diameter.max.value,
-        fit.nut.pitch_diameter.max.value,
-    );
-    let pitch = fit.bolt.thread.pitch().value;
+    let pitch = fit.bolt.thread.pitch();
+    // Cylinder and the pitch diameter on its other side, of bolt and of nut threads.
+    let diameters = [
+        fit.nut.crest_diameter.max,
+        fit.bolt.pitch_diameter.min,
+        fit.bolt.crest_diameter.min,
+        fit.nut.pitch_diameter.max,
+    ];
     group.throughput(Throughput::Elements(COUNT as u64));
     group.bench_function("checked, f64 by hand", |b| {
         b.iter(|| {
-            let [d, e, k, en, p] = black_box([d, e, k, en, pitch]);
+            let pitch = black_box(pitch).value;
+            let [minor, bolt_pitch, major, nut_pitch] = black_box(diameters).map(|d| d.value);
             (0..COUNT)
                 .filter_map(|i| {
                     let length = 0.01 * value(i);
-                    let bolt = strip_by_hand(k, e - k, p, length)?;
-                    Some(bolt.min(strip_by_hand(d, d - en, p, length)?))
+                    let bolt = strip_by_hand(minor, bolt_pitch - minor, pitch, length)?;
+                    Some(bolt.min(strip_by_hand(major, major - nut_pitch, pitch, length)?))
                 })
                 .sum::<f64>()
         });
     });
     group.bench_function("checked, typed", |b| {
         b.iter(|| {
-            let [d, e, k, en, p] = black_box([d, e, k, en, pitch]).map(Length::new::<meter>);
+            let pitch = black_box(pitch);
+            let [minor, bolt_pitch, major, nut_pitch] = black_box(diameters);
             (0..COUNT)
                 .filter_map(|i| {
                     let length = Length::new::<meter>(0.01 * value(i));
-                    let bolt = bolt_thread_area(k, e, p, length).ok()?;
-                    Some(bolt.min(nut_thread_area(d, en, p, length).ok()?).value)
+                    let bolt = bolt_thread_area(minor, bolt_pitch, pitch, length).ok()?;
+                    Some(
+                        bolt.min(nut_thread_area(major, nut_pitch, pitch, length).ok()?)
+                            .value,
+                    )
                 })
                 .sum::<f64>()
         });

@@ -26,6 +26,9 @@
 //! ([`strength::strip`](crate::strength::strip) has factors for both), and load is not shared evenly: a
 //! thread much longer than 1.5 D gains little.
 //!
+//! A nut whose hole is bell-mouthed, as formed nuts are, holds fewer bolt threads: Alexander (read) takes
+//! the mean diameter of the mouth, which is up to 1.03 times the minor diameter.
+//!
 //! # Misprints
 //!
 //! - A widely copied page on ASME B1.1 has the bolt's least major diameter in front of the formula for the
