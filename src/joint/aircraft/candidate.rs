@@ -221,7 +221,6 @@ impl GripCandidate {
 /// # }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GripSelection {
     pub(super) candidates: Vec<GripCandidate>,
     pub(super) accepted: usize,
@@ -303,5 +302,17 @@ impl GripSelection {
     #[must_use]
     pub const fn cautions(&self) -> Cautions {
         self.cautions
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for GripSelection {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut object = serializer.serialize_struct("GripSelection", 3)?;
+        object.serialize_field("accepted", self.accepted())?;
+        object.serialize_field("rejected", self.rejected())?;
+        object.serialize_field("cautions", &self.cautions)?;
+        object.end()
     }
 }
