@@ -20,9 +20,10 @@
 //! | [`bolts`] | hex and heavy hex bolts, structural bolts |
 //! | [`sockets`] | socket head cap screws |
 //! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
+//! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`friction`] | nut factors, friction classes |
-//! | [`tightening`] | scatter of tightening methods, embedment |
+//! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
@@ -42,6 +43,7 @@ use crate::thread::Thread;
 use crate::units::Length;
 
 pub mod aircraft;
+pub mod aircraft_torque;
 pub mod bolts;
 pub mod friction;
 pub mod grades;
