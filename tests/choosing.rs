@@ -274,6 +274,7 @@ proptest! {
         prop_assert_eq!(verdict.candidate, searched);
         // Fits exactly if it measures as wanted, with that many washers.
         let wanted = verdict.wanted;
+        prop_assert_eq!(wanted.derivation().check(), Ok(()));
         let measures = screw.nominal >= wanted.length_min - HAIR
             && screw.grip_gaging_length_max <= wanted.thread_start_max + HAIR
             && (arrangement.rules.cut != CutRule::Never
@@ -420,6 +421,9 @@ proptest! {
             let end = inch(c.bolt.grip.length.nominal) - 0.016 - head - t - tolerance - under - inch(nut.height().max);
             prop_assert!(end >= rules.protrusion_min_pitches * pitch - 1e-9);
             prop_assert!(c.washers.count() <= rules.washers_max && c.washers.under_nut + c.washers.light_under_nut >= 1);
+        }
+        for c in selection.accepted().iter().chain(selection.rejected()) {
+            prop_assert_eq!(c.derivation().check(), Ok(()));
         }
         for c in selection.rejected() {
             prop_assert!(!c.reasons.is_empty());

@@ -3,6 +3,7 @@
 use alloc::{format, string::String, vec::Vec};
 
 use crate::caution::Cautions;
+use crate::derivation::{Derivation, Step};
 use crate::parts::AnBolt;
 use crate::spread::Spread;
 use crate::units::{Length, UnitSystem, shown};
@@ -176,6 +177,30 @@ pub struct GripCandidate {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub protrusion: Spread<Length>,
+    /// Where the hole ends at the nut, from the bearing face of the head: head washers and plies.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub hole_end: Spread<Length>,
+    /// Where the nut bears.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub nut_face: Spread<Length>,
+    /// Nut height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub nut_height: Spread<Length>,
+    /// Pitch of the thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub pitch: Length,
     /// Shear planes on guaranteed shank, in the worst case.
     pub planes_on_shank: usize,
     /// Shear planes that may be off it.
@@ -203,6 +228,86 @@ impl GripCandidate {
     pub fn fits(&self) -> bool {
         self.reasons.is_empty()
     }
+
+    /// The working.
+    ///
+    /// ```
+    /// # use shankline::{joint::{GripRules, GripSearch}, parts::AnWashers, prelude::*};
+    /// # use shankline::tables::aircraft::AircraftBolt;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let stack = Stack::builder().ply("lug", Spread::exact(inches(0.5))).build()?;
+    /// # let bolt = AircraftBolt::find("AN4")?;
+    /// # let nut = NutEnd::with_height(Spread::exact(inches(0.22)))?;
+    /// let search = GripSearch::new(&stack, bolt, nut, AnWashers::of(bolt)?, GripRules::faa())?;
+    /// let selection = search.run()?;
+    /// let derivation = selection.best().unwrap().derivation();
+    /// derivation.check()?;
+    /// assert_eq!(derivation.steps()[0].formula(), "max(0, (H - g) / P)");
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let (grip, length) = (self.bolt.grip.grip, self.bolt.grip.length);
+        let (face, nut) = (self.nut_face, self.nut_height);
+        Derivation::new(format!("Grip of {}", self.bolt))
+            .step(
+                Step::new(
+                    "threads in the hole, nominal",
+                    "n",
+                    "max(0, (H - g) / P)",
+                    self.threads_in_hole,
+                )
+                .with("H", self.hole_end.nominal)
+                .with("g", grip.nominal)
+                .with("P", self.pitch)
+                .source(
+                    "grip equal to the thickness of the material: FAA AC 43.13-1B, NAVEDTRA 14014",
+                ),
+            )
+            .step(
+                Step::new(
+                    "threads in the hole, thickest plies and shortest grip",
+                    "nmax",
+                    "max(0, (Hmax - gmin) / P)",
+                    self.threads_in_hole_worst,
+                )
+                .with("Hmax", self.hole_end.max)
+                .with("gmin", grip.min)
+                .with("P", self.pitch),
+            )
+            .step(
+                Step::new(
+                    "jam margin, thinnest plies and longest grip",
+                    "J",
+                    "Gmin - gmax",
+                    self.jam_margin,
+                )
+                .with("Gmin", face.min)
+                .with("gmax", grip.max),
+            )
+            .step(
+                Step::new(
+                    "least protrusion",
+                    "pmin",
+                    "Lmin - Gmax - mmax",
+                    self.protrusion.min,
+                )
+                .with("Lmin", length.min)
+                .with("Gmax", face.max)
+                .with("mmax", nut.max),
+            )
+            .step(
+                Step::new(
+                    "greatest protrusion",
+                    "pmax",
+                    "Lmax - Gmin - mmin",
+                    self.protrusion.max,
+                )
+                .with("Lmax", length.max)
+                .with("Gmin", face.min)
+                .with("mmin", nut.min),
+            )
+    }
 }
 
 /// Every dash number, best first.
@@ -221,7 +326,6 @@ impl GripCandidate {
 /// # }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct GripSelection {
     pub(super) candidates: Vec<GripCandidate>,
     pub(super) accepted: usize,
@@ -303,5 +407,17 @@ impl GripSelection {
     #[must_use]
     pub const fn cautions(&self) -> Cautions {
         self.cautions
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for GripSelection {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut object = serializer.serialize_struct("GripSelection", 3)?;
+        object.serialize_field("accepted", self.accepted())?;
+        object.serialize_field("rejected", self.rejected())?;
+        object.serialize_field("cautions", &self.cautions)?;
+        object.end()
     }
 }
