@@ -134,7 +134,7 @@ impl Friction {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let k = NutFactor::new(0.141, 0.164, 0.188)?;
+    /// let k = NutFactor::new(0.138, 0.161, 0.184)?;
     /// let friction = Friction::from_nut_factor(k, &"M12".parse()?, millimetres(15.07))?;
     /// assert!((friction.nominal() - 0.12).abs() < 1e-3);
     /// # Ok(())
