@@ -1,0 +1,1 @@
+//! The working behind the results of groups.
