@@ -29,13 +29,22 @@ pub enum NeutralAxis {
     /// axis the bolts get less tension, written as negative.
     Centroid,
     /// The plate tilts as a rigid body about its lowest edge, T = M a l / sum of a l^2 (Bhandari, Design of Machine
-    /// Elements, chapter on threaded joints; recalled, not read). For plates much stiffer than their bolts, without
+    /// Elements, Example 7.6, read in a public solution of it). For plates much stiffer than their bolts, without
     /// prying.
     LowestEdge {
         /// The edge: no bolt may be below it.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         y: Length,
     },
+}
+
+impl NeutralAxis {
+    pub(super) const fn method(self) -> &'static str {
+        match self {
+            Self::Centroid => "bolt tension about the centroid (Salmon and Johnson)",
+            Self::LowestEdge { .. } => "bolt tension about the lowest edge (Bhandari, Example 7.6)",
+        }
+    }
 }
 
 /// Tensions of a moment out of the plane, with the direct shear; see [`BoltPattern::tension`].
@@ -124,15 +133,14 @@ impl BoltPattern {
     ) -> Result<GroupTension, Error> {
         positive("moment out of the plane", moment)?;
         let shears = self.elastic(loads)?.forces;
-        let (axis_y, method) = match axis {
-            NeutralAxis::Centroid => (
-                self.centroid().y,
-                "bolt tension about the centroid (Salmon and Johnson)",
-            ),
-            NeutralAxis::LowestEdge { y } => (
-                coordinate("height of the edge", y)?,
-                "bolt tension about the lowest edge (Bhandari)",
-            ),
+        let (axis_y, caution) = match axis {
+            NeutralAxis::Centroid => {
+                let caution = Caution::MethodFromMemory {
+                    method: axis.method(),
+                };
+                (self.centroid().y, Some(caution))
+            }
+            NeutralAxis::LowestEdge { y } => (coordinate("height of the edge", y)?, None),
         };
         if matches!(axis, NeutralAxis::LowestEdge { .. })
             && self.bolts().iter().any(|b| b.y < axis_y)
@@ -174,7 +182,7 @@ impl BoltPattern {
             tensions,
             shears,
             governing,
-            cautions: Cautions::default().with(Some(Caution::MethodFromMemory { method })),
+            cautions: Cautions::default().with(caution),
         })
     }
 }
@@ -205,10 +213,6 @@ impl GroupTension {
         let place = Place::Bolt(self.governing + 1);
         let tension = self.tensions[self.governing];
         let check = Check::new(Mode::BoltTension, place, tension, area * resistance, level)?;
-        let method = match self.axis {
-            NeutralAxis::Centroid => "bolt tension about the centroid (Salmon and Johnson)",
-            NeutralAxis::LowestEdge { .. } => "bolt tension about the lowest edge (Bhandari)",
-        };
-        Ok(check.by(method).warned(self.cautions))
+        Ok(check.by(self.axis.method()).warned(self.cautions))
     }
 }
