@@ -453,6 +453,6 @@ impl JointCheck {
     #[must_use]
     pub fn holds(&self) -> bool {
         self.checks.iter().all(Check::holds)
-            && !self.findings.iter().any(|finding| finding.is_fault())
+            && !self.findings.iter().any(Finding::is_fault)
     }
 }
