@@ -16,8 +16,10 @@ use crate::units::{Force, Length, Ratio, Torque};
 
 mod checks;
 mod findings;
+mod sheet;
 
 pub use findings::{Finding, NotChecked, Subject};
+pub use sheet::{RenderedSheet, Sheet, SheetStep};
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.
 ///
@@ -452,7 +454,6 @@ impl JointCheck {
     /// ```
     #[must_use]
     pub fn holds(&self) -> bool {
-        self.checks.iter().all(Check::holds)
-            && !self.findings.iter().any(Finding::is_fault)
+        self.checks.iter().all(Check::holds) && !self.findings.iter().any(Finding::is_fault)
     }
 }
