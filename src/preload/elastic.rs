@@ -150,7 +150,7 @@ impl ElasticJoint {
     #[inline]
     pub fn preload(&self, turn: Angle) -> Result<Force, Error> {
         let preload = turn.value * (self.pitch.value * (self.both.value / (2.0 * PI)));
-        if (0.0..f64::INFINITY).contains(&preload) {
+        if turn.value >= 0.0 && preload < f64::INFINITY {
             Ok(from_base(preload))
         } else {
             Err(out_of_range("turn", turn, Allowed::NotNegative))
@@ -172,7 +172,7 @@ impl ElasticJoint {
     #[inline]
     pub fn turn(&self, preload: Force) -> Result<Angle, Error> {
         let turn = preload.value / (self.pitch.value * (self.both.value / (2.0 * PI)));
-        if (0.0..f64::INFINITY).contains(&turn) {
+        if preload.value >= 0.0 && turn < f64::INFINITY {
             Ok(from_base(turn))
         } else {
             Err(out_of_range("preload", preload, Allowed::NotNegative))
@@ -237,7 +237,7 @@ impl ElasticJoint {
     /// ```
     pub fn embedment_loss(&self, embedment: Length) -> Result<Force, Error> {
         let loss = embedment.value * self.both.value;
-        if (0.0..f64::INFINITY).contains(&loss) {
+        if embedment.value >= 0.0 && loss < f64::INFINITY {
             Ok(from_base(loss))
         } else {
             Err(out_of_range("embedment", embedment, Allowed::NotNegative))

@@ -291,7 +291,7 @@ impl FrictionForm {
         thread_friction: Friction,
         bearing_friction: Friction,
     ) -> Result<Self, Error> {
-        positive("bearing diameter", bearing_diameter)?;
+        sane_length("bearing diameter", bearing_diameter)?;
         let mut this = Self {
             form,
             thread: *thread,
@@ -313,8 +313,8 @@ impl FrictionForm {
             }
         }
         this.arm = this.arms(Way::On);
-        // Diameters beyond the range of f64 only.
-        positive("bearing diameter", this.arm.max)?;
+        // Only a friction within a few bits of seizing makes the arm infinite.
+        positive("coefficient of friction of the thread", this.arm.max)?;
         Ok(this)
     }
 
