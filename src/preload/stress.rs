@@ -1,7 +1,7 @@
 //! What the bolt feels while the nut is turned, and how far it may be tightened.
 
 use alloc::format;
-use core::f64::consts::{FRAC_PI_4, PI};
+use core::f64::consts::PI;
 
 use super::FrictionForm;
 use super::form::sane_preload;
@@ -10,6 +10,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::math;
 use crate::spread::Spread;
+use crate::thread::area;
 use crate::units::{Area, Force, Length, Ratio, Stress, Torque, from_base, percent};
 
 /// How the torsion of the thread becomes a stress.
@@ -58,10 +59,19 @@ impl TorsionModel {
     }
 }
 
+/// Von Mises counts torsion this much more than tension.
+const SQRT_3: f64 = 1.732_050_807_568_877_2;
+
 /// Tensile stress area and the diameter of a circle of that area.
 fn section(form: &FrictionForm) -> (Area, Length) {
-    let area = form.thread().tensile_stress_area();
-    (area, from_base(math::sqrt(area.value / FRAC_PI_4)))
+    let thread = form.thread();
+    let lost = if thread.is_unified() {
+        area::UNIFIED_LOSS
+    } else {
+        area::METRIC_LOSS
+    };
+    let diameter = thread.nominal_diameter() - lost * thread.pitch();
+    (area::circle(diameter), diameter)
 }
 
 /// Stresses at the end of tightening, for least, nominal and greatest friction of the thread.
@@ -130,7 +140,7 @@ pub struct TighteningStress {
 }
 
 fn von_mises(tension: Stress, torsion: Stress) -> Stress {
-    from_base(math::hypot(tension.value, math::sqrt(3.0) * torsion.value))
+    from_base(math::hypot(tension.value, SQRT_3 * torsion.value))
 }
 
 impl FrictionForm {
@@ -235,7 +245,7 @@ impl FrictionForm {
         let (area, diameter) = section(self);
         let allowed = (yield_strength * utilisation * area).value;
         // Torque in the thread times this is its equivalent force: sqrt(3) As / W.
-        let per_torque = math::sqrt(3.0) * 0.25 * model.divisor() / diameter.value;
+        let per_torque = SQRT_3 * 0.25 * model.divisor() / diameter.value;
         let (friction, lock) = (self.thread_friction(), self.prevailing_torque());
         let force = |friction: f64, lock: Torque| -> f64 {
             // F^2 + (c F + t)^2 = allowed^2, with c and t the equivalent forces of friction and drag.
@@ -668,7 +678,7 @@ impl AssemblyPreload {
         let title = format!("Assembly preload of {}", form.thread());
         let friction = form.thread_friction().nominal();
         let arm: Length = from_base(form.thread_arm_on(friction));
-        let per_torque = math::sqrt(3.0) * 0.25 * self.model.divisor() / self.stress_diameter.value;
+        let per_torque = SQRT_3 * 0.25 * self.model.divisor() / self.stress_diameter.value;
         let lock = form.prevailing_torque().nominal;
         let (c, t): (f64, Force) = (per_torque * arm.value, from_base(per_torque * lock.value));
         let allowed = self.yield_strength * self.utilisation * self.stress_area;
