@@ -245,7 +245,7 @@ impl ElasticJoint {
     }
 
     /// Change of the preload when bolt and members warm up or cool down, each by its own change:
-    /// dF = [sum(alpha L dT) - alpha_b L_b dT_b] / (1/kb + 1/km).
+    /// dF = [sum(alpha L dT) of the members - alpha L dT of the bolt] / (1/kb + 1/km).
     ///
     /// Positive where the members grow more. `bolt` has the length between the bearing faces. The
     /// stiffnesses are those at temperature: a modulus falls with it, and with it the preload.

@@ -177,7 +177,7 @@ fn in_service(
     ordered("preload", initial)?;
     let service_min = initial.min - losses;
     let service_max = initial.max + gain;
-    if !(service_min.value >= 0.0) {
+    if service_min < Force::default() {
         return Err(out_of_range(
             "loss of preload",
             losses,
@@ -237,9 +237,9 @@ impl PreloadRange {
 ///
 /// | | |
 /// |---|---|
-/// | greatest, after tightening | c_max (1 + G) P |
-/// | least, separation-critical joint | c_min (1 - G) P |
-/// | least, otherwise | c_min (1 - G / sqrt(nf)) P |
+/// | greatest, after tightening | cmax (1 + G) P |
+/// | least, separation-critical joint | cmin (1 - G) P |
+/// | least, otherwise | cmin (1 - G / sqrt(nf)) P |
 /// | greatest in service | greatest + thermal gain |
 /// | least in service | least - relaxation - creep - thermal loss |
 ///
@@ -610,7 +610,7 @@ impl VdiPreload {
     /// ```
     pub fn new(greatest: Force, tightening_factor: f64) -> Result<Self, Error> {
         positive("assembly preload", greatest)?;
-        if !(tightening_factor >= 1.0 && tightening_factor < f64::INFINITY) {
+        if !(1.0..f64::INFINITY).contains(&tightening_factor) {
             return Err(out_of_range(
                 "tightening factor",
                 tightening_factor,
