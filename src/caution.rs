@@ -94,7 +94,7 @@ impl Caution {
 /// ```
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// let nut = Nut::find(NutStyle::Iso7040, &"M12".parse()?)?;
+/// let nut = Nut::find(NutStyle::Iso7042, &"M12".parse()?)?;
 /// for caution in nut.cautions().iter() {
 ///     println!("{caution}");
 /// }

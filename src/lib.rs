@@ -54,12 +54,12 @@
 //! | module | holds |
 //! |---|---|
 //! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
-//! | [`thread`] | designations, basic profile, stress areas, limits of size, fits |
+//! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
-//! | [`joint`] | stack, shear planes, length selection, cut |
+//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |

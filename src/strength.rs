@@ -1,3 +1,5 @@
-//! Strength of bolts across their axis.
+//! Strength of bolts and plies across the axis of the bolt.
 
+pub mod check;
 pub mod shear;
+pub mod strip;

@@ -68,6 +68,7 @@ pub mod wrench;
 #[allow(clippy::unreadable_literal, clippy::approx_constant)]
 #[rustfmt::skip]
 mod generated;
+mod optional;
 
 pub(crate) fn all_sources() -> &'static [&'static Source] {
     &generated::sources::SOURCES

@@ -7,6 +7,15 @@ use proptest::prelude::*;
 use serde_json::{Value, from_str, from_value, json, to_value};
 use shankline::joint::Layer;
 use shankline::prelude::*;
+use shankline::tables::{
+    friction::Condition,
+    grades::HardnessScale,
+    nut_grades::NutThreads,
+    strengths::StressPlane,
+    thread_tolerances::EngagementGroup,
+    threads::{MetricSeries, UnifiedSeries},
+    tightening::TighteningMethod,
+};
 use shankline::units::{Length, Torque, quantity};
 
 #[derive(Debug, PartialEq, serde::Serialize, serde::Deserialize)]
@@ -162,6 +171,14 @@ fn every_input_type_reads_back() {
     round_trip(&WasherStyle::TypeANarrow);
     round_trip(&ScrewProduct::Iso4014);
     round_trip(&Zone::RunOut);
+    round_trip(&UnifiedSeries::Un12);
+    round_trip(&MetricSeries::Fine);
+    round_trip(&Condition::ZincPlated);
+    round_trip(&TighteningMethod::TorqueWrench);
+    round_trip(&EngagementGroup::Long);
+    round_trip(&HardnessScale::RockwellC);
+    round_trip(&StressPlane::Thread);
+    round_trip(&NutThreads::Un12AndFiner);
     round_trip(&UnitSystem::UsCustomary);
     round_trip(&NutFactor::new(0.15, 0.2, 0.25).unwrap());
     round_trip(&Friction::new(0.10, 0.12, 0.16).unwrap());

@@ -497,6 +497,15 @@ fn field(
         );
         return Some((name.into(), "None".into()));
     }
+    if let Some((_, constructor)) = unit
+        && optional
+    {
+        used.insert("optional".into());
+        return Some((
+            name.into(),
+            format!("optional::{constructor}({})", float(cell)),
+        ));
+    }
     let value = if let Some((_, constructor)) = unit {
         used.insert((*constructor).into());
         format!("{constructor}({})", float(cell))
@@ -547,22 +556,29 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
             .iter()
             .all(|t| t.fields.iter().any(|f| base_name(f) == name && f.required))
     };
-    let missing = same_type.iter().flat_map(|t| &t.fields).any(|f| {
-        !table
-            .fields
+    // A row type whose tables differ in columns has a `BLANK`; its rows leave out what is empty.
+    let lacks = |t: &Table| {
+        same_type
             .iter()
-            .any(|own| base_name(own) == base_name(f))
-    });
+            .flat_map(|other| &other.fields)
+            .any(|f| !t.fields.iter().any(|own| base_name(own) == base_name(f)))
+    };
+    let (missing, has_blank) = (lacks(table), same_type.iter().any(|t| lacks(t)));
     let mut used = BTreeSet::new();
     let mut body = String::new();
     let (basis, source) = (table.column("basis"), table.column("source"));
     for row in &table.rows {
         body.push_str("    ");
         write!(body, "{row_type} {{ ").unwrap();
+        let mut blank = missing;
         for (definition, cell) in table.fields.iter().zip(row) {
             let optional = !plain(base_name(definition));
             if let Some((name, value)) = field(table, definition, cell, optional, &mut used) {
-                write!(body, "{name}: {value}, ").unwrap();
+                if has_blank && value == "None" {
+                    blank = true;
+                } else {
+                    write!(body, "{name}: {value}, ").unwrap();
+                }
             }
         }
         write!(
@@ -572,11 +588,16 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
             pascal(&row[basis])
         )
         .unwrap();
-        if missing {
+        if blank {
             write!(body, ", ..{row_type}::BLANK").unwrap();
         }
         body.push_str(" },\n");
     }
+    let optional = if used.remove("optional") {
+        "use crate::tables::optional;\n"
+    } else {
+        ""
+    };
     let units: Vec<String> = used.into_iter().collect();
     let units = if units.is_empty() {
         String::new()
@@ -585,7 +606,7 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
     };
     let constant = table.name.to_uppercase();
     format!(
-        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}\n{units}\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
+        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{optional}{imports}\n{units}\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
         header(table),
         table.rows.len(),
     )

@@ -92,7 +92,7 @@ impl NutFactor {
     /// let rows = NutFactorRow::for_condition(Condition::Waxed);
     /// assert_eq!(
     ///     NutFactor::from_row(&rows[0]).unwrap_err().to_string(),
-    ///     "no range of K is known for waxed bolts by distributor torque guide: \
+    ///     "no known range of K for waxed bolts by distributor torque guide: \
     ///      the publisher gives a single value",
     /// );
     /// let rows = NutFactorRow::for_condition(Condition::Moly);

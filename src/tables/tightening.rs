@@ -14,6 +14,11 @@ use crate::units::{Angle, Length, Ratio, micrometres};
 /// assert_eq!(TighteningScatter::of_method(TighteningMethod::Ultrasonic).len(), 2);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum TighteningMethod {
     /// By feel.
@@ -134,6 +139,11 @@ impl TighteningScatter {
 /// assert_eq!(Embedment::all()[0].load, LoadDirection::Axial);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum LoadDirection {
     /// Along the bolt.

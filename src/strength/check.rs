@@ -1,0 +1,434 @@
+//! One comparison of a load with a resistance, in one shape for every mode of failure.
+//!
+//! ```
+//! use shankline::strength::check::{Check, Level, Mode, Place};
+//! use shankline::units::newtons;
+//! # fn main() -> Result<(), shankline::Error> {
+//! let shear = Check::new(Mode::BoltShear, Place::Plane(1), newtons(40e3), newtons(50e3), Level::Design)?;
+//! let bearing = Check::new(Mode::Bearing, Place::Ply(2), newtons(40e3), newtons(64e3), Level::Design)?;
+//! let governing = Check::governing([shear, bearing]).unwrap();
+//! assert_eq!((governing.mode, governing.place), (Mode::BoltShear, Place::Plane(1)));
+//! assert!((governing.utilisation.value - 0.8).abs() < 1e-15);
+//! # Ok(())
+//! # }
+//! ```
+
+use alloc::format;
+use core::{fmt, mem::discriminant};
+
+use crate::caution::{Caution, Cautions};
+use crate::error::{Allowed, Amount, Error, not_negative, out_of_range, positive};
+use crate::units::{Force, Ratio};
+
+/// What a resistance is: how much of the safety is already in it.
+///
+/// ```
+/// use shankline::strength::check::Level;
+/// assert_eq!(Level::Design.to_string(), "design");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Level {
+    /// No factor taken off: nominal or characteristic strength, ultimate strength of handbooks.
+    Nominal,
+    /// For factored loads (limit states, LRFD): the resistance factor is in it.
+    Design,
+    /// For service loads (ASD, machine design, limit loads of aircraft): the whole safety factor is in it.
+    Allowable,
+}
+
+impl fmt::Display for Level {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::Nominal => "nominal",
+            Self::Design => "design",
+            Self::Allowable => "allowable",
+        })
+    }
+}
+
+/// A way in which a bolted joint gives.
+///
+/// ```
+/// use shankline::strength::check::Mode;
+/// assert_eq!(Mode::TearOut.to_string(), "tear-out");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Mode {
+    /// Shear of the bolt.
+    BoltShear,
+    /// Tension of the bolt.
+    BoltTension,
+    /// Bending of the bolt or pin.
+    BoltBending,
+    /// Tension and shear of the bolt at once, with or without bending.
+    Combined,
+    /// Stripping of the threads.
+    Stripping,
+    /// Bearing of bolt and ply on each other.
+    Bearing,
+    /// The ply shears out between the hole and its end, or the next hole.
+    TearOut,
+    /// The ply breaks through its holes.
+    NetSection,
+    /// The ply yields away from its holes.
+    GrossSection,
+    /// A block of the ply tears out.
+    BlockShear,
+    /// The joint slips.
+    Slip,
+    /// The plies part under the head or the nut, or the clamp force is gone.
+    Separation,
+    /// Failure under repeated load.
+    Fatigue,
+    /// The bolt is stretched for good while it is tightened.
+    Tightening,
+}
+
+impl fmt::Display for Mode {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::BoltShear => "bolt shear",
+            Self::BoltTension => "bolt tension",
+            Self::BoltBending => "bolt bending",
+            Self::Combined => "combined tension and shear",
+            Self::Stripping => "thread stripping",
+            Self::Bearing => "bearing",
+            Self::TearOut => "tear-out",
+            Self::NetSection => "net section",
+            Self::GrossSection => "gross section",
+            Self::BlockShear => "block shear",
+            Self::Slip => "slip",
+            Self::Separation => "separation",
+            Self::Fatigue => "fatigue",
+            Self::Tightening => "tightening",
+        })
+    }
+}
+
+/// Where in the joint. Counted from 1; planes and plies from the head.
+///
+/// ```
+/// use shankline::strength::check::Place;
+/// assert_eq!(Place::Plane(2).to_string(), "shear plane 2");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Place {
+    /// The joint as a whole.
+    Joint,
+    /// One bolt of the group.
+    Bolt(usize),
+    /// One shear plane.
+    Plane(usize),
+    /// One ply.
+    Ply(usize),
+    /// The nut or the threads it holds.
+    Nut,
+}
+
+impl fmt::Display for Place {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Joint => f.pad("joint"),
+            Self::Bolt(n) => write!(f, "bolt {n}"),
+            Self::Plane(n) => write!(f, "shear plane {n}"),
+            Self::Ply(n) => write!(f, "ply {n}"),
+            Self::Nut => f.pad("nut"),
+        }
+    }
+}
+
+/// The resistance of one mode of failure, at the levels its method defines.
+///
+/// A level that the method does not define is `None`: a limit-state code states no allowable load,
+/// and none is made up here.
+///
+/// ```
+/// use shankline::strength::check::{Level, Resistance};
+/// use shankline::units::newtons;
+/// let bearing = Resistance::from_levels(None, Some(newtons(64e3)), None).unwrap();
+/// assert_eq!(bearing.at(Level::Design).unwrap(), newtons(64e3));
+/// assert!(bearing.at(Level::Allowable).is_err());
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Resistance {
+    /// Nominal or characteristic: no factor taken off.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub nominal: Option<Force>,
+    /// Design resistance, for factored loads.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub design: Option<Force>,
+    /// Allowable load, for service loads.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub allowable: Option<Force>,
+}
+
+impl Resistance {
+    /// The resistance at a level.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level.
+    ///
+    /// ```
+    /// use shankline::strength::check::{Level, Resistance};
+    /// assert!(Resistance::default().at(Level::Nominal).is_err());
+    /// ```
+    pub fn at(&self, level: Level) -> Result<Force, Error> {
+        match level {
+            Level::Nominal => self.nominal,
+            Level::Design => self.design,
+            Level::Allowable => self.allowable,
+        }
+        .ok_or_else(|| no_level(level))
+    }
+
+    /// A resistance from a method or test of the caller's own.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a load that is not positive and finite.
+    ///
+    /// ```
+    /// use shankline::{strength::check::Resistance, units::newtons};
+    /// assert!(Resistance::from_levels(None, None, Some(newtons(0.0))).is_err());
+    /// ```
+    pub fn from_levels(
+        nominal: Option<Force>,
+        design: Option<Force>,
+        allowable: Option<Force>,
+    ) -> Result<Self, Error> {
+        Self {
+            nominal,
+            design,
+            allowable,
+        }
+        .sound()
+    }
+
+    /// Every level times a factor.
+    #[inline]
+    pub(crate) fn times(self, factor: f64) -> Self {
+        let scale = |load: Option<Force>| load.map(|load| factor * load);
+        Self {
+            nominal: scale(self.nominal),
+            design: scale(self.design),
+            allowable: scale(self.allowable),
+        }
+    }
+
+    /// Refuses loads that overflowed.
+    #[inline]
+    pub(crate) fn sound(self) -> Result<Self, Error> {
+        for load in [self.nominal, self.design, self.allowable] {
+            if let Some(load) = load {
+                positive("resistance", load)?;
+            }
+        }
+        Ok(self)
+    }
+}
+
+#[cold]
+fn no_level(level: Level) -> Error {
+    Error::NoValue {
+        quantity: match level {
+            Level::Nominal => "nominal resistance",
+            Level::Design => "design resistance",
+            Level::Allowable => "allowable load",
+        },
+        subject: "this method".into(),
+        reason: "its publisher defines none",
+    }
+}
+
+/// A load beside a resistance.
+///
+/// The load must be of the level of the resistance: factored loads against a design resistance,
+/// service loads against an allowable one.
+///
+/// ```
+/// use shankline::strength::check::{Check, Level, Mode, Place};
+/// use shankline::units::newton_metres;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let pin = Check::new(Mode::BoltBending, Place::Bolt(1), newton_metres(90.0), newton_metres(120.0), Level::Design)?;
+/// assert_eq!(pin.utilisation.value, 0.75);
+/// assert!(pin.holds());
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Check {
+    /// What would give.
+    pub mode: Mode,
+    /// Where.
+    pub place: Place,
+    /// The load, moment, or sum of an interaction.
+    pub demand: Amount,
+    /// What it is compared with: 1 for an interaction.
+    pub resistance: Amount,
+    /// What the resistance is.
+    pub level: Level,
+    /// Share of the resistance in use. For a combination of loads: by how much all of them together
+    /// would have to be divided to be just carried.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio")
+    )]
+    pub utilisation: Ratio,
+    /// The method: publisher, edition, clause.
+    pub method: &'static str,
+    /// What the user must be told.
+    pub cautions: Cautions,
+}
+
+impl Check {
+    /// The utilisation demand / resistance.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a demand that is negative or not finite, a resistance that is not positive
+    /// and finite, or a utilisation beyond all numbers; [`Error::Mismatch`] for amounts of two kinds.
+    ///
+    /// ```
+    /// use shankline::strength::check::{Check, Level, Mode, Place};
+    /// use shankline::units::newtons;
+    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(5.0), newtons(5.0), Level::Design).unwrap();
+    /// assert_eq!(check.utilisation.value, 1.0); // exactly, at capacity
+    /// ```
+    pub fn new<Q: Into<Amount>>(
+        mode: Mode,
+        place: Place,
+        demand: Q,
+        resistance: Q,
+        level: Level,
+    ) -> Result<Self, Error> {
+        let (demand, resistance) = (demand.into(), resistance.into());
+        if discriminant(&demand) != discriminant(&resistance) {
+            return Err(Error::Mismatch(format!(
+                "the demand ({demand}) and the resistance ({resistance}) are not of one kind"
+            )));
+        }
+        let (load, strength) = (demand.base(), resistance.base());
+        if !(load >= 0.0 && load < f64::INFINITY) {
+            return Err(out_of_range("demand", demand, Allowed::NotNegative));
+        }
+        if !(strength > 0.0 && strength < f64::INFINITY) {
+            return Err(out_of_range("resistance", resistance, Allowed::Positive));
+        }
+        Ok(Self {
+            mode,
+            place,
+            demand,
+            resistance,
+            level,
+            utilisation: not_negative("utilisation", Ratio::from(load / strength))?,
+            method: "",
+            cautions: Cautions::default(),
+        })
+    }
+
+    /// The check with the name of its method.
+    ///
+    /// ```
+    /// use shankline::strength::check::{Check, Level, Mode, Place};
+    /// use shankline::units::newtons;
+    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(4.0), newtons(5.0), Level::Design).unwrap();
+    /// assert_eq!(check.by("test on own parts").method, "test on own parts");
+    /// ```
+    #[must_use]
+    pub const fn by(mut self, method: &'static str) -> Self {
+        self.method = method;
+        self
+    }
+
+    /// The check with more cautions.
+    #[must_use]
+    pub(crate) fn warned(mut self, cautions: Cautions) -> Self {
+        self.cautions = self.cautions.and(cautions);
+        self
+    }
+
+    /// Whether the resistance is not exceeded.
+    ///
+    /// ```
+    /// use shankline::strength::check::{Check, Level, Mode, Place};
+    /// use shankline::units::newtons;
+    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(6.0), newtons(5.0), Level::Design).unwrap();
+    /// assert!(!check.holds());
+    /// ```
+    #[must_use]
+    pub fn holds(&self) -> bool {
+        self.utilisation.value <= 1.0
+    }
+
+    /// The check with the highest utilisation; the first of equals.
+    ///
+    /// ```
+    /// use shankline::strength::check::Check;
+    /// assert_eq!(Check::governing([]), None);
+    /// ```
+    #[must_use]
+    pub fn governing(checks: impl IntoIterator<Item = Self>) -> Option<Self> {
+        checks.into_iter().reduce(|worst, next| {
+            if next.utilisation > worst.utilisation {
+                next
+            } else {
+                worst
+            }
+        })
+    }
+
+    /// What the user must be told.
+    ///
+    /// ```
+    /// use shankline::strength::check::{Check, Level, Mode, Place};
+    /// use shankline::units::newtons;
+    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(6.0), newtons(5.0), Level::Design).unwrap();
+    /// assert_eq!(check.cautions().count(), 0);
+    /// ```
+    pub fn cautions(&self) -> impl Iterator<Item = &Caution> {
+        self.cautions.iter()
+    }
+}
+
+impl fmt::Display for Check {
+    /// `bolt shear, shear plane 1: 80.0 % of the design resistance`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let Self {
+            mode, place, level, ..
+        } = self;
+        let used = self.utilisation.value * 100.0;
+        write!(f, "{mode}, {place}: {used:.1} % of the {level} resistance")
+    }
+}
