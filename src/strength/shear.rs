@@ -36,6 +36,7 @@ mod stress;
 pub use bolt::{BoltShear, bolt_shear};
 pub use planes::{LoadedPlane, PlaneRule, ShearResistance, shear_resistance};
 pub use reductions::{AppliedReductions, ShearReductions};
+pub(crate) use stress::en_tensile_strength;
 
 use core::fmt;
 

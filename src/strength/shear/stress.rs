@@ -241,7 +241,7 @@ fn rows_for_class(
 }
 
 /// Nominal tensile strength fub of EN 1993-1-8 Table 3.1, below that of ISO 898-1 for class 8.8.
-pub(super) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
+pub(crate) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
     let BoltGrade::Iso(class) = grade else {
         return Err(not_listed(grade, "EN 1993-1-8"));
     };
