@@ -43,8 +43,9 @@ pub enum TorsionModel {
     /// Fully plastic torsion, W = pi d0^3 / 12: VDI 2230 from 2001 on, whose tables of preload and
     /// torque it reproduces.
     Vdi2230,
-    /// Elastic torsion, W = pi d0^3 / 16: JIS B 1083, yield clamp force, read in a public
-    /// reproduction. It also fits torque tables that suppliers call those of 1986 (inferred).
+    /// Elastic torsion, W = pi d0^3 / 16: the yield clamp force of JIS B 1083, read in a public
+    /// reproduction (which has lost its root sign). It also fits torque tables that suppliers call those
+    /// of 1986 (inferred).
     JisB1083,
 }
 
