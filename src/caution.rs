@@ -170,7 +170,7 @@ impl fmt::Display for Caution {
             ),
             Self::MethodFromMemory { method } => write!(
                 f,
-                "The stresses of {method} were recalled and not read in it; check them there."
+                "The numbers of {method} were recalled and not read in it; check them there."
             ),
             Self::StatedStrength => f.write_str(
                 "The strengths of the bolt were stated by the caller; nothing here vouches for them.",

@@ -21,6 +21,7 @@
 //! | [`sockets`] | socket head cap screws |
 //! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`fatigue`] | endurance strengths of bolts |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`tightening`] | scatter of tightening methods, embedment |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
@@ -43,6 +44,7 @@ use crate::units::Length;
 
 pub mod aircraft;
 pub mod bolts;
+pub mod fatigue;
 pub mod friction;
 pub mod grades;
 pub mod head_marks;

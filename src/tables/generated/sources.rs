@@ -295,8 +295,9 @@ pub(in crate::tables) static A563_15_3: Source = Source { key: "a563-15-3", docu
 pub(in crate::tables) static ISO898_2_MATING: Source = Source { key: "iso898-2-mating", document: "ISO 898-2", edition: Some("2012"), locator: "mating bolts", read_in: "supplier page: nut class 5 for bolts up to class 5.8" };
 pub(in crate::tables) static EN1993_34_SHEET: Source = Source { key: "en1993-34-sheet", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "worked calculation sheet of a bolt in shear" };
 pub(in crate::tables) static ISO10511_CAD: Source = Source { key: "iso10511-cad", document: "ISO 10511", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
 
-pub(in crate::tables) static SOURCES: [&Source; 293] = [
+pub(in crate::tables) static SOURCES: [&Source; 294] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -590,4 +591,5 @@ pub(in crate::tables) static SOURCES: [&Source; 293] = [
     &ISO898_2_MATING,
     &EN1993_34_SHEET,
     &ISO10511_CAD,
+    &SHIGLEY_8_17,
 ];
