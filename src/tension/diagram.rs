@@ -10,7 +10,7 @@ use crate::units::{Force, Ratio, Stiffness, from_base, newtons};
 /// The bolt's share of a load that pulls on a clamped joint.
 ///
 /// Phi = n kb / (kb + km). With the load introduction factor n = 1 this is Shigley's joint constant C
-/// and the Phi_K of VDI 2230: the load acts under head and nut. That is safe for the bolt and not
+/// and the `Phi_K` of VDI 2230: the load acts under head and nut. That is safe for the bolt and not
 /// for separation; a load that acts within the plates has n down to about 0.1.
 ///
 /// ```

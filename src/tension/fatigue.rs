@@ -231,19 +231,19 @@ impl FatigueStrengths {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FatigueStress {
-    /// Stress of the preload alone, sigma_i.
+    /// Stress of the preload alone, `sigma_i`.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub preload: Stress,
-    /// Amplitude sigma_a.
+    /// Amplitude `sigma_a`.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub amplitude: Stress,
-    /// Mean stress sigma_m.
+    /// Mean stress `sigma_m`.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -282,7 +282,7 @@ impl FatigueStress {
         })
     }
 
-    /// Stresses of a joint whose load goes between two values: sigma_i = Fi / At, sigma_a and sigma_m half
+    /// Stresses of a joint whose load goes between two values: `sigma_i` = Fi / At, `sigma_a` and `sigma_m` half
     /// the difference and half the sum of the bolt forces over At.
     ///
     /// With Fi = 0 the bolt carries the whole load (C = 1).
@@ -320,7 +320,7 @@ impl FatigueStress {
         )
     }
 
-    /// Slope of the load line, sigma_a / (sigma_m - sigma_i); infinite if the mean is that of the
+    /// Slope of the load line, `sigma_a` / (`sigma_m` - `sigma_i`); infinite if the mean is that of the
     /// preload. 1 for a load that falls to zero.
     ///
     /// ```
@@ -440,7 +440,7 @@ pub struct MachineDesignFatigue {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub strength_mean: Stress,
-    /// nf = Sa / sigma_a.
+    /// nf = Sa / `sigma_a`.
     pub factor: f64,
 }
 

@@ -71,7 +71,7 @@ pub struct VdiFatigueStrength {
     pub thread: VdiThread,
     /// Cycles it holds for.
     pub cycles: f64,
-    /// Amplitude sigma_A.
+    /// Amplitude `sigma_A`.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -197,7 +197,7 @@ impl VdiFatigueStrength {
     }
 }
 
-/// Fatigue of a bolt by VDI 2230: sigma_a = (FSA,max - FSA,min) / (2 A0), SD = sigma_A / sigma_a, which
+/// Fatigue of a bolt by VDI 2230: `sigma_a` = (FSA,max - FSA,min) / (2 A0), SD = `sigma_A` / `sigma_a`, which
 /// should be 1.2 at least (recalled).
 ///
 /// ```
@@ -232,7 +232,7 @@ pub struct VdiFatigue {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub area: Area,
-    /// Amplitude sigma_a.
+    /// Amplitude `sigma_a`.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
