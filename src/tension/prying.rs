@@ -554,22 +554,6 @@ impl AiscPrying {
         let flange = &self.flange;
         let (rho, delta) = (flange.rho(), flange.delta());
         let (b, a) = (flange.lever_to_stem(), flange.lever_to_edge());
-        let available = if self.alpha_at_strength <= 0.0 {
-            Step::new("strength per bolt, no prying", "Ta", "B", self.available)
-                .with("B", self.bolt_strength)
-        } else {
-            Step::new(
-                "strength per bolt",
-                "Ta",
-                "B * (t / tc)^2 * (1 + delta * min(alpha', 1))",
-                self.available,
-            )
-            .with("B", self.bolt_strength)
-            .with("t", self.thickness)
-            .with("tc", self.full_thickness)
-            .with("delta", delta)
-            .with("alpha'", self.alpha_at_strength)
-        };
         Derivation::new("Prying, AISC Manual")
             .step(
                 Step::new("lever to the stem", "b'", "b - db / 2", b)
@@ -622,7 +606,7 @@ impl AiscPrying {
                 .with("rho", rho)
                 .source(SOURCE),
             )
-            .step(available.source(SOURCE))
+            .step(self.available_step().source(SOURCE))
             .step(
                 Step::new(
                     "alpha under the load",
@@ -652,6 +636,25 @@ impl AiscPrying {
                 .with("tc", self.full_thickness)
                 .source("the same equilibrium"),
             )
+    }
+
+    fn available_step(&self) -> Step {
+        if self.alpha_at_strength <= 0.0 {
+            Step::new("strength per bolt, no prying", "Ta", "B", self.available)
+                .with("B", self.bolt_strength)
+        } else {
+            Step::new(
+                "strength per bolt",
+                "Ta",
+                "B * (t / tc)^2 * (1 + delta * min(alpha', 1))",
+                self.available,
+            )
+            .with("B", self.bolt_strength)
+            .with("t", self.thickness)
+            .with("tc", self.full_thickness)
+            .with("delta", self.flange.delta())
+            .with("alpha'", self.alpha_at_strength)
+        }
     }
 }
 

@@ -34,14 +34,14 @@ pub enum VdiThread {
     RolledBeforeHeatTreatment,
     /// Rolled after heat treatment: stronger, and less so with more preload.
     RolledAfterHeatTreatment {
-        /// Mean bolt force over the force at 0.2 % proof strain, FSm / F0.2min, from 0.3 to below 1.
+        /// Mean bolt force over the force at 0.2 % proof strain, `FSm / F0.2min`, from 0.3 to below 1.
         preload_ratio: f64,
     },
 }
 
 /// Amplitude that a thread bears by VDI 2230, on the stress area, classes 8.8 to 12.9.
 ///
-/// Rolled before heat treatment 0.85 (150 / d + 45) MPa with d in mm; rolled after it (2 - FSm / F0.2)
+/// Rolled before heat treatment 0.85 (150 / d + 45) MPa with d in mm; rolled after it `(2 - FSm / F0.2)`
 /// times that. Below 2 million cycles N the amplitude is (2e6 / N)^(1/3) times as great, rolled after heat
 /// treatment (2e6 / N)^(1/6). All of it was recalled, not read: results carry a [`Caution`].
 ///
