@@ -20,6 +20,8 @@ mod diagram;
 mod fatigue;
 mod member_stiffness;
 mod prying;
+#[cfg(feature = "serde")]
+mod serialize;
 mod vdi_fatigue;
 
 pub use bolt_stiffness::{

@@ -654,3 +654,46 @@ proptest! {
         }
     }
 }
+
+/// Data files say the unit of every quantity and carry the cautions.
+#[cfg(feature = "serde")]
+#[test]
+fn results_as_data() {
+    let json = |value: serde_json::Value| value.to_string();
+    let k = newtons_per_millimetre(1e5);
+    let share = LoadShare::new(k, k).unwrap().introduced_at(0.5).unwrap();
+    let text = json(serde_json::to_value(share).unwrap());
+    assert!(
+        text.contains(r#""members":{"unit":"N/mm","value":100000.0}"#),
+        "{text}"
+    );
+    assert!(text.contains("method_from_memory"), "{text}");
+
+    let joint = JointDiagram::new(share, newtons(20e3)).unwrap();
+    let check = joint.check(newtons(10e3), newtons(40e3)).unwrap();
+    let text = json(serde_json::to_value(check).unwrap());
+    assert!(text.contains(r#""state":"clamped""#), "{text}");
+
+    let layer = Layer::new(millimetres(20.0), megapascals(70e3)).unwrap();
+    let fit = wileman(WilemanMaterial::Aluminium, millimetres(12.0), layer).unwrap();
+    let text = json(serde_json::to_value(fit).unwrap());
+    assert!(
+        text.contains(r#""material":"aluminium""#) && text.contains("cautions"),
+        "{text}"
+    );
+
+    let made = VdiThread::RolledAfterHeatTreatment { preload_ratio: 0.7 };
+    let text = serde_json::to_string(&made).unwrap();
+    assert_eq!(
+        text,
+        r#"{"rolled_after_heat_treatment":{"preload_ratio":0.7}}"#
+    );
+    assert_eq!(serde_json::from_str::<VdiThread>(&text).unwrap(), made);
+
+    let frusta = Cones::shigley(millimetres(12.0))
+        .unwrap()
+        .frusta(&[layer])
+        .unwrap();
+    let text = json(serde_json::to_value(frusta).unwrap());
+    assert!(text.contains(r#""half_angle":{"unit":"deg""#), "{text}");
+}

@@ -322,7 +322,6 @@ pub enum BoltStiffnessMethod {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct BoltStiffness {
     /// Method.
@@ -330,10 +329,6 @@ pub struct BoltStiffness {
     /// Head, shank, free thread, engaged thread, nut, from the head on.
     pub segments: [BoltSegment; 5],
     /// Stiffness kb.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub stiffness: Stiffness,
 }
 

@@ -21,28 +21,15 @@ use crate::units::{Force, Ratio, Stiffness, from_base, newtons};
 /// assert!((c.share.value - 0.368).abs() < 0.0005);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct LoadShare {
     /// Stiffness kb of the bolt.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub bolt: Stiffness,
     /// Stiffness km of the members.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub members: Stiffness,
     /// Load introduction factor n.
     pub introduction: f64,
     /// The share Phi, or C.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_ratio")
-    )]
     pub share: Ratio,
 }
 

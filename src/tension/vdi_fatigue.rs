@@ -58,24 +58,15 @@ pub enum VdiThread {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct VdiFatigueStrength {
     /// Nominal diameter.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub diameter: Length,
     /// When the thread was rolled.
     pub thread: VdiThread,
     /// Cycles it holds for.
     pub cycles: f64,
     /// Amplitude `sigma_A`.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
     pub amplitude: Stress,
 }
 
