@@ -14,8 +14,9 @@ use shankline::caution::GENERAL;
 use shankline::derivation::{Derivation, Format};
 use shankline::prelude::*;
 use shankline::tension::{
-    AiscBasis, AiscFlange, BoltStiffness, Cones, FatigueCriterion, FatigueStrengths, FatigueStress,
-    GripSections, JointDiagram, Layer, LoadShare, MachineDesignFatigue, bolts_needed,
+    AiscBasis, AiscFlange, AiscPrying, BoltStiffness, Cones, FatigueCriterion, FatigueStrengths,
+    FatigueStress, GripSections, JointDiagram, Layer, LoadShare, MachineDesignFatigue,
+    bolts_needed,
 };
 use shankline::units::msi;
 
@@ -96,9 +97,35 @@ fn worked(system: UnitSystem) -> Result<(), Error> {
         needed.quotient, needed.bolts
     );
 
-    // Fatigue, machine-design system.
-    let stress = FatigueStress::of_joint(&joint, loads.tensile_stress_area, newtons(0.0), load)?;
-    let strengths = FatigueStrengths::of_bolt(&strength)?;
+    let least = fatigue(&joint, &strength, loads.tensile_stress_area, load, system)?;
+    let prying = prying(&thread, plate, load, system)?;
+
+    println!("Summary\n");
+    println!("   yield factor       np {:>6.2}", check.yield_factor);
+    println!("   load factor        nL {:>6.2}", check.load_factor);
+    println!("   separation factor  n0 {:>6.2}", check.separation_factor);
+    println!("   fatigue, least     nf {least:>6.2}");
+    println!(
+        "   strength with prying used {:>3.0} %",
+        100.0 * prying.utilisation.value
+    );
+    println!();
+    for caution in GENERAL.iter().chain(check.cautions().iter()) {
+        println!("   {caution}");
+    }
+    Ok(())
+}
+
+/// Fatigue by the machine-design system; the least factor of all lines.
+fn fatigue(
+    joint: &JointDiagram,
+    strength: &BoltStrength,
+    stress_area: Area,
+    load: Force,
+    system: UnitSystem,
+) -> Result<f64, Error> {
+    let stress = FatigueStress::of_joint(joint, stress_area, newtons(0.0), load)?;
+    let strengths = FatigueStrengths::of_bolt(strength)?;
     let goodman = MachineDesignFatigue::new(strengths, stress, FatigueCriterion::Goodman)?;
     show("4. Fatigue by Goodman", &goodman.derivation(), system);
     let mut least = goodman.factor;
@@ -111,7 +138,15 @@ fn worked(system: UnitSystem) -> Result<(), Error> {
         println!("   {:<14} {:.2}", criterion.to_string(), other.factor);
         least = least.min(other.factor);
     }
+    Ok(least)
+}
 
+fn prying(
+    thread: &Thread,
+    plate: Length,
+    load: Force,
+    system: UnitSystem,
+) -> Result<AiscPrying, Error> {
     // Prying: the plate taken as a tee of A36 steel, bolts at strength 0.75 x 90 ksi x area.
     let bolt_strength = 0.75 * (ksi(90.0) * thread.shank_area());
     let tee = AiscFlange::new(
@@ -130,21 +165,7 @@ fn worked(system: UnitSystem) -> Result<(), Error> {
         &prying.derivation(),
         system,
     );
-
-    println!("Summary\n");
-    println!("   yield factor       np {:>6.2}", check.yield_factor);
-    println!("   load factor        nL {:>6.2}", check.load_factor);
-    println!("   separation factor  n0 {:>6.2}", check.separation_factor);
-    println!("   fatigue, least     nf {:>6.2}", least);
-    println!(
-        "   strength with prying used {:>3.0} %",
-        100.0 * prying.utilisation.value
-    );
-    println!();
-    for caution in GENERAL.iter().chain(check.cautions().iter()) {
-        println!("   {caution}");
-    }
-    Ok(())
+    Ok(prying)
 }
 
 fn main() -> ExitCode {

@@ -44,7 +44,6 @@ mod cut_plan;
 mod data;
 mod environment;
 mod in_hand;
-mod normal;
 mod nut_choice;
 mod nut_end;
 mod rules;
@@ -52,6 +51,7 @@ mod search;
 mod shopping;
 mod stack;
 mod tolerance;
+mod whole;
 
 pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
@@ -67,3 +67,7 @@ pub use search::LengthSearch;
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
 pub use stack::{Layer, Plane, Stack, StackBuilder};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
+pub use whole::{
+    Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPreload,
+    NotChecked, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
+};

@@ -54,11 +54,11 @@
 //! | module | holds |
 //! |---|---|
 //! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
-//! | [`thread`] | designations, basic profile, stress areas, limits of size, fits |
+//! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
-//! | [`preload`] | torque to preload and back; share of the proof load |
+//! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
@@ -132,7 +132,11 @@ pub mod prelude {
     pub use crate::parts::{
         Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle, Zone,
     };
-    pub use crate::preload::{NutFactor, PreloadTarget, ShortForm, proof_use};
+    pub use crate::preload::{
+        BearingFace, BearingPressure, ElasticJoint, EnTorque, Friction, FrictionForm, NasaPreload,
+        NutFactor, PreloadSample, PreloadTarget, ShortForm, ThermalLayer, TighteningStress,
+        TorsionModel, VdiPreload, proof_use, scattered,
+    };
     pub use crate::spread::{PlusMinus, Spread};
     pub use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod, bolt_shear};
     pub use crate::tables::nut_grades::NutShape;

@@ -1,5 +1,7 @@
 //! Strength of bolts and plies across the axis of the bolt.
 
+pub mod bolt_tension;
 pub mod check;
+pub mod interaction;
 pub mod shear;
 pub mod strip;

@@ -9,7 +9,7 @@ use shankline::{
     },
     parts::AnWashers,
     prelude::*,
-    tables::aircraft::{AircraftBolt, AircraftGripRow},
+    tables::aircraft::{AircraftBolt, AircraftGrip, AircraftGripRow},
 };
 
 const HAIR: Length = millimetres(1e-6);
@@ -274,6 +274,7 @@ proptest! {
         prop_assert_eq!(verdict.candidate, searched);
         // Fits exactly if it measures as wanted, with that many washers.
         let wanted = verdict.wanted;
+        prop_assert_eq!(wanted.derivation().check(), Ok(()));
         let measures = screw.nominal >= wanted.length_min - HAIR
             && screw.grip_gaging_length_max <= wanted.thread_start_max + HAIR
             && (arrangement.rules.cut != CutRule::Never
@@ -421,10 +422,152 @@ proptest! {
             prop_assert!(end >= rules.protrusion_min_pitches * pitch - 1e-9);
             prop_assert!(c.washers.count() <= rules.washers_max && c.washers.under_nut + c.washers.light_under_nut >= 1);
         }
+        for c in selection.accepted().iter().chain(selection.rejected()) {
+            prop_assert_eq!(c.derivation().check(), Ok(()));
+        }
         for c in selection.rejected() {
             prop_assert!(!c.reasons.is_empty());
         }
+        let found = selection.best().map(|c| (c.bolt.grip.dash, c.washers.under_head, c.washers.under_nut, c.washers.light_under_nut));
+        prop_assert_eq!(found, naive_dash(bolt, t, tolerance, planes, &rules, (nut.height().min, nut.height().max)));
     }
+}
+
+/// What dash numbers are ranked by, and the washers under the head, regular and light under the nut.
+type Ranked = ((usize, f64, usize, usize, u8), (usize, usize, usize));
+
+/// The best dash number and washers by trying all in plain inches: fewest planes off the shank,
+/// least thread in the hole, fewest washers, fewest light ones, shortest bolt.
+fn naive_dash(
+    bolt: &'static AircraftBolt,
+    t: f64,
+    tolerance: f64,
+    planes: bool,
+    rules: &GripRules,
+    nut: (Length, Length),
+) -> Option<(u8, usize, usize, usize)> {
+    let inch = |length: Length| length.value / 0.0254;
+    #[allow(clippy::cast_precision_loss)]
+    let times = |count: usize, thickness: f64| count as f64 * thickness;
+    let pitch = 1.0 / bolt.threads_per_inch;
+    let mut best: Option<Ranked> = None;
+    for dash in 1..=80 {
+        let Ok(row) = AircraftGrip::of(bolt, dash) else {
+            continue;
+        };
+        let (grip, length) = (inch(row.grip.nominal), inch(row.length.nominal));
+        for head in 0..=rules.washers_under_head_max {
+            for regular in 0..=rules.washers_under_nut_max {
+                for light in 0..=rules.washers_under_nut_max - regular {
+                    let count = head + regular + light;
+                    if regular + light < rules.washers_under_nut_min || count > rules.washers_max {
+                        continue;
+                    }
+                    let start = times(head, 0.063);
+                    let under = times(regular, 0.063) + times(light, 0.032);
+                    let threads = ((start + t - grip) / pitch).max(0.0);
+                    let thin = rules.threads_only_in_thickest && threads * pitch > 0.5 * t;
+                    let too_many = (threads - rules.threads_in_hole_max) * pitch > 0.000_55;
+                    let jams = start + t - tolerance + under < grip + 0.016 - 1e-9;
+                    let beyond = |l: f64, t: f64, nut: Length| l - start - t - under - inch(nut);
+                    let least = beyond(length - 0.016, t + tolerance, nut.1);
+                    let most = beyond(length + 0.031, t - tolerance, nut.0);
+                    let short = least < rules.protrusion_min_pitches * pitch - 1e-9;
+                    let long = rules
+                        .protrusion_max_pitches
+                        .is_some_and(|max| most > max * pitch + 1e-9);
+                    if thin || too_many || jams || short || long {
+                        continue;
+                    }
+                    let off = planes && start + 0.5 * (t + tolerance) > grip - 0.016 + 1e-9;
+                    let key = (usize::from(off), threads, count, light, dash);
+                    if best.is_none_or(|(known, _)| key < known) {
+                        best = Some((key, (head, regular, light)));
+                    }
+                }
+            }
+        }
+    }
+    best.map(|((.., dash), (head, regular, light))| (dash, head, regular, light))
+}
+
+/// Two of the worked length selections (own construction, computed outside this crate): a clevis
+/// whose cut no fixed length holds, and a hay-rake drawbar whose cut one does.
+#[test]
+fn worked_cut_plans() {
+    let plan = |product, thread: &str, nut, washer, plies: [Spread<Length>; 3]| {
+        let thread: Thread = thread.parse().unwrap();
+        let washer = Washer::find(washer, &thread).unwrap().thickness().unwrap();
+        let stack = plies
+            .into_iter()
+            .fold(Stack::builder(), |builder, ply| builder.ply("ply", ply))
+            .shear_planes([1, 2])
+            .washers_under_nut(washer, 1)
+            .build()
+            .unwrap();
+        let screws = ScrewSeries::new(product, &thread).unwrap();
+        let nut = NutEnd::of(Nut::find(nut, &thread).unwrap()).unwrap();
+        let system = if thread.is_unified() {
+            UnitSystem::UsCustomary
+        } else {
+            UnitSystem::Si
+        };
+        let rules = LengthRules::fabrication(system);
+        let search = LengthSearch::new(&stack, &screws, nut, rules).unwrap();
+        CutPlan::new(search.run().unwrap().best().unwrap(), &thread, nut, rules).unwrap()
+    };
+    let near = |found: Length, expected: Length, half: Length| {
+        assert!(
+            (found - expected).abs() <= half + HAIR,
+            "{found:?} {expected:?}"
+        );
+    };
+    let ear = inches(0.500).plus_minus(inches(0.015));
+    let tongue = inches(1.000).plus_minus(inches(0.020));
+    let clevis = plan(
+        ScrewProduct::HexCapScrew,
+        "3/4-10 UNC",
+        NutStyle::InsertLockNe,
+        WasherStyle::TypeANarrow,
+        [ear, tongue, ear],
+    );
+    // "the spread of stack + nut + cut is 3.17 P, the wanted window only 3.00 P"
+    assert_eq!(clevis.method, CutMethod::AtFitUp);
+    near(
+        clevis.window_margin.unwrap(),
+        inches(-0.017),
+        inches(0.0005),
+    );
+    let fixed = clevis.fixed.unwrap();
+    near(fixed.mark_from_head.nominal, inches(3.688), inches(0.0005));
+    near(fixed.removed.nominal, inches(0.312), inches(0.0005));
+    let fit_up = clevis.at_fit_up.unwrap();
+    near(
+        fit_up.mark_from_nut.nominal,
+        inches(0.2 + 1.0 / 64.0),
+        inches(0.0),
+    );
+    assert!(fit_up.holds_window && !fixed.holds_window);
+
+    let ear = millimetres(15.0).plus_minus(millimetres(0.5));
+    let tongue = millimetres(30.0).plus_minus(millimetres(0.5));
+    let drawbar = plan(
+        ScrewProduct::Iso4014,
+        "M20",
+        NutStyle::Iso4032,
+        WasherStyle::Iso7089,
+        [ear, tongue, ear],
+    );
+    assert_eq!(drawbar.method, CutMethod::ToFixedLength);
+    let cut = drawbar.cut().unwrap();
+    near(cut.finished.nominal, millimetres(95.0), millimetres(0.0));
+    near(cut.removed.nominal, millimetres(15.0), millimetres(0.0));
+    near(cut.thread_left, millimetres(31.0 - 0.5), millimetres(0.0));
+    near(
+        cut.protrusion.max,
+        4.80 * millimetres(2.5),
+        millimetres(0.0125),
+    );
 }
 
 /// Grip equal to the thickness: each row of the table of grips is the choice for its own grip.

@@ -237,6 +237,16 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::tightening::{Embedment, LoadDirection};",
     ),
     (
+        "turns",
+        "NutTurn",
+        "use crate::tables::tightening::{NutTurn, OuterFaces, TurnRule};",
+    ),
+    (
+        "aircraft_torques",
+        "AircraftTorque",
+        "use crate::tables::aircraft_torque::AircraftTorque;",
+    ),
+    (
         "prevailing_torques_inch",
         "PrevailingTorque",
         "use crate::tables::locking::{PrevailingTorque, PrevailingTorqueKind};\nuse crate::tables::nuts::Locking;",
@@ -366,6 +376,8 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("lubrication", "friction_surfaces", "Lubrication"),
     ("method", "tightening", "TighteningMethod"),
     ("load", "embedments", "LoadDirection"),
+    ("rule", "turns", "TurnRule"),
+    ("faces", "turns", "OuterFaces"),
     ("kind", "prevailing", "PrevailingTorqueKind"),
     ("locking", "prevailing", "Locking"),
     ("element", "service_temp", "TemperatureLimited"),
@@ -377,6 +389,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
 const UNITS: &[(&str, &str)] = &[
     ("_lbf_in", "pound_force_inches"),
     ("_nm", "newton_metres"),
+    ("_deg", "degrees"),
     ("_ppm_per_f", "ppm_per_fahrenheit"),
     ("_um", "micrometres"),
     ("_msi", "msi"),

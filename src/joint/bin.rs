@@ -2,7 +2,7 @@
 
 use alloc::{string::String, vec::Vec};
 
-use super::{BoltInHand, Candidate, LengthRules, LengthSearch, NutEnd, Stack};
+use super::{BoltInHand, BoltTrait, Candidate, CutRule, LengthRules, LengthSearch, NutEnd, Stack};
 use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range};
 use crate::parts::{AnBolt, ScrewLength, ScrewSeries};
@@ -55,6 +55,8 @@ pub struct BinItem {
     pub screw: ScrewLength,
     /// How many there are.
     pub count: usize,
+    /// What may speak against cutting it.
+    pub traits: Vec<BoltTrait>,
     /// What must be said of its dimensions.
     pub cautions: Cautions,
 }
@@ -96,6 +98,7 @@ impl Bin {
             thread: screws.thread(),
             screw,
             count,
+            traits: Vec::new(),
             cautions: screws.cautions(&screw),
         })
     }
@@ -126,11 +129,12 @@ impl Bin {
             thread: bolt.thread,
             screw: bolt.screw()?,
             count,
+            traits: Vec::new(),
             cautions: Cautions::default(),
         })
     }
 
-    /// The bin with aircraft bolts in it.
+    /// The bin with aircraft bolts in it. They are not cut, whatever the rules permit.
     ///
     /// # Errors
     ///
@@ -149,8 +153,37 @@ impl Bin {
             thread: bolt.thread()?,
             screw: bolt.screw_length()?,
             count,
+            traits: alloc::vec![BoltTrait::Aircraft],
             cautions: bolt.cautions(),
         })
+    }
+
+    /// The bin with traits of the item that was put in last: one that forbids cutting it is kept to,
+    /// whatever the rules permit.
+    ///
+    /// ```
+    /// use shankline::{joint::{Bin, BoltTrait}, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let stack = Stack::builder().ply("plate", Spread::exact(millimetres(40.0))).build()?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// let bin = Bin::new()
+    ///     .product("M10 x 60", &screws, millimetres(60.0), 4)?
+    ///     .product("M10 x 60, drilled", &screws, millimetres(60.0), 4)?
+    ///     .with_traits([BoltTrait::DrilledShank]);
+    /// let pick = bin.pick(&stack, &thread, nut, rules, 4)?;
+    /// assert!(pick.fitting[0].candidate.needs_cut && pick.fitting.len() == 1);
+    /// assert_eq!(pick.rejected[0].item, 1); // too long, and must not be cut
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn with_traits(mut self, traits: impl IntoIterator<Item = BoltTrait>) -> Self {
+        if let Some(last) = self.items.last_mut() {
+            last.traits.extend(traits);
+        }
+        self
     }
 
     fn with(mut self, item: BinItem) -> Result<Self, Error> {
@@ -218,10 +251,13 @@ impl Bin {
             let allowed = Allowed::AtMost(MOST.into());
             return Err(out_of_range("number of joints", joints, allowed));
         }
-        let search = LengthSearch::of_thread(stack, thread, &nut, rules)?;
+        let search = |rules| LengthSearch::of_thread(stack, thread, &nut, rules);
+        let (free, uncut) = (search(rules)?, search(rules.with_cut(CutRule::Never))?);
         let (mut assessed, mut other_threads) = (Vec::new(), Vec::new());
         for (item, stocked) in self.items.iter().enumerate() {
             if same_thread(&stocked.thread, thread) {
+                let own = BoltTrait::rules_for(&stocked.traits, rules);
+                let search = if own.cut == rules.cut { &free } else { &uncut };
                 let candidate = search.assess(stocked.screw)?;
                 assessed.push(BinCandidate { item, candidate });
             } else {

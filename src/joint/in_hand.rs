@@ -3,8 +3,10 @@
 use alloc::{format, string::String, vec::Vec};
 
 use super::{Candidate, Cut, LengthRules, LengthSearch, NutEnd, Reason, Stack};
+use crate::derivation::{Derivation, Step};
 use crate::error::{Error, not_negative, sane_length};
 use crate::parts::ScrewLength;
+use crate::spread::Spread;
 use crate::thread::Thread;
 use crate::units::{Length, UnitSystem, shown};
 
@@ -331,6 +333,36 @@ pub struct WantedBolt {
         serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub length_max: Option<Length>,
+    /// Everything between the bearing faces of head and nut, G.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub grip: Spread<Length>,
+    /// Nut height, m.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub nut_height: Spread<Length>,
+    /// Clear thread wanted under the nut, c P.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub clear_thread: Length,
+    /// Least wanted protrusion, p req P.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub protrusion_min: Length,
+    /// Greatest wanted protrusion, p lim P; none without a limit.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub protrusion_max: Option<Length>,
 }
 
 impl WantedBolt {
@@ -362,15 +394,81 @@ impl WantedBolt {
         LengthSearch::of_thread(stack, thread, &nut, rules)?;
         let (grip, height, pitch) = (stack.grip_with(washers_added), nut.height(), thread.pitch());
         let last = stack.plane_positions().last();
+        let clear_thread = rules.clear_threads_min * pitch;
+        let protrusion_min = rules.protrusion_min_pitches * pitch;
+        let protrusion_max = rules.protrusion_max_pitches.map(|limit| limit * pitch);
         Ok(Self {
             washers_added,
             shank_min: last.map_or(Length::default(), |last| last.max),
-            thread_start_max: grip.min - rules.clear_threads_min * pitch,
-            length_min: grip.max + height.max + rules.protrusion_min_pitches * pitch,
-            length_max: rules
-                .protrusion_max_pitches
-                .map(|limit| grip.min + height.min + limit * pitch),
+            thread_start_max: grip.min - clear_thread,
+            length_min: grip.max + height.max + protrusion_min,
+            length_max: protrusion_max.map(|limit| grip.min + height.min + limit),
+            grip,
+            nut_height: height,
+            clear_thread,
+            protrusion_min,
+            protrusion_max,
         })
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// use shankline::{joint::WantedBolt, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M10".parse()?;
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(30.0))).build()?;
+    /// let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+    /// let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let derivation = WantedBolt::of(&stack, &thread, nut, rules, 0)?.derivation();
+    /// derivation.check()?;
+    /// assert_eq!(derivation.steps().len(), 4);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let (grip, nut) = (self.grip, self.nut_height);
+        let mut derivation = Derivation::new("What the bolt must measure")
+            .step(Step::given(
+                "least shank: the last shear plane, thickest plies",
+                "LB",
+                self.shank_min,
+            ))
+            .step(
+                Step::new(
+                    "latest start of thread",
+                    "LG",
+                    "Gmin - c",
+                    self.thread_start_max,
+                )
+                .with("Gmin", grip.min)
+                .with("c", self.clear_thread),
+            )
+            .step(
+                Step::new(
+                    "least length",
+                    "Lmin",
+                    "Gmax + mmax + preq",
+                    self.length_min,
+                )
+                .with("Gmax", grip.max)
+                .with("mmax", nut.max)
+                .with("preq", self.protrusion_min),
+            );
+        if let (Some(longest), Some(limit)) = (self.length_max, self.protrusion_max) {
+            let step = Step::new(
+                "greatest length without a cut",
+                "Lmax",
+                "Gmin + mmin + plim",
+                longest,
+            );
+            derivation = derivation.step(
+                step.with("Gmin", grip.min)
+                    .with("mmin", nut.min)
+                    .with("plim", limit),
+            );
+        }
+        derivation
     }
 }
 

@@ -16,8 +16,8 @@ use crate::units::Length;
 /// (`H`), dash number 7, shank not drilled (`A`). Without the `A` the shank has a hole for a
 /// cotter pin.
 ///
-/// Source of the letters: a supplier's page on ordering these bolts, and a technicians' page that
-/// says the same.
+/// Source of the letters: a supplier's page on ordering these bolts and a builders' article, which
+/// agree. Bolts of other materials (`C`, `DD` in place of the hyphen) are not known here.
 ///
 /// ```
 /// use shankline::{parts::AnBolt, units::inches};

@@ -194,11 +194,15 @@ impl Cones {
     }
 
     #[inline]
-    fn resilience(&self, thickness: Length, modulus: f64, small: Length) -> f64 {
+    fn logarithm(&self, thickness: Length, small: Length) -> f64 {
         let (d, s) = (self.hole.value, small.value);
         let large = 2.0 * thickness.value * self.tangent + s;
         math::ln(((large - d) * (s + d)) / ((large + d) * (s - d)))
-            / (PI * self.tangent * modulus * d)
+    }
+
+    #[inline]
+    fn resilience(&self, thickness: Length, modulus: f64, small: Length) -> f64 {
+        self.logarithm(thickness, small) / (PI * self.tangent * modulus * self.hole.value)
     }
 
     /// Calls `piece` for each frustum from the head to the nut.
@@ -246,12 +250,14 @@ impl Cones {
     /// ```
     #[inline]
     pub fn stiffness(&self, layers: &[Layer]) -> Result<Stiffness, Error> {
-        let mut resilience = 0.0;
+        // The factor of all frusta is taken out of the sum.
+        let mut sum = 0.0;
         let grip = self.each_piece(layers, |thickness, modulus, small| {
-            resilience += self.resilience(thickness, modulus.value, small);
+            sum += self.logarithm(thickness, small) / modulus.value;
         });
         part_length("grip", grip)?;
-        sane_stiffness("stiffness of the members", from_base(1.0 / resilience))
+        let stiffness = from_base(PI * self.tangent * self.hole.value / sum);
+        sane_stiffness("stiffness of the members", stiffness)
     }
 
     /// The frusta one by one, and the stiffness of all.

@@ -3,12 +3,16 @@
 use core::str::FromStr;
 
 use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of};
-use super::{Engagement, Hand, Profile, Thread, ToleranceClass};
+use super::{Profile, Thread};
 use crate::error::{DesignationProblem, Error};
-use crate::math::round;
-use crate::tables::thread_tolerances::EngagementGroup;
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Length, inches, millimetres};
+
+mod cursor;
+mod marks;
+
+use cursor::Cursor;
+use marks::{read_marks, read_starts, starts_of};
 
 impl FromStr for Thread {
     type Err = Error;
@@ -36,88 +40,6 @@ impl FromStr for Thread {
 }
 
 type Failure = (usize, DesignationProblem);
-
-struct Cursor<'a> {
-    bytes: &'a [u8],
-    at: usize,
-}
-
-impl Cursor<'_> {
-    fn peek(&self) -> Option<u8> {
-        self.bytes.get(self.at).copied()
-    }
-
-    fn skip_spaces(&mut self) {
-        while self.peek() == Some(b' ') {
-            self.at += 1;
-        }
-    }
-
-    fn take(&mut self, wanted: u8) -> bool {
-        let found = self.peek() == Some(wanted);
-        if found {
-            self.at += 1;
-        }
-        found
-    }
-
-    /// Takes a letter in upper or lower case.
-    fn take_letter(&mut self, upper: u8) -> bool {
-        self.take(upper) || self.take(upper.to_ascii_lowercase())
-    }
-
-    /// Digits as a whole number; `None` without digits or beyond a million.
-    fn whole(&mut self) -> Option<u32> {
-        let start = self.at;
-        let mut value: u32 = 0;
-        while let Some(digit @ b'0'..=b'9') = self.peek() {
-            value = value
-                .checked_mul(10)?
-                .checked_add(u32::from(digit - b'0'))?;
-            self.at += 1;
-        }
-        (self.at > start && value <= 1_000_000).then_some(value)
-    }
-
-    /// A decimal number with at most nine digits in all.
-    fn decimal(&mut self) -> Option<f64> {
-        self.decimal_and_places().map(|(value, _)| value)
-    }
-
-    /// The same with the number of its decimals.
-    fn decimal_and_places(&mut self) -> Option<(f64, usize)> {
-        const POWERS: [f64; 10] = [1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
-        let mut mantissa: u32 = 0;
-        let mut digits = 0;
-        let mut decimals = None;
-        loop {
-            match self.peek() {
-                Some(digit @ b'0'..=b'9') if digits < 9 => {
-                    mantissa = mantissa * 10 + u32::from(digit - b'0');
-                    digits += 1;
-                    if let Some(count) = decimals.as_mut() {
-                        *count += 1;
-                    }
-                }
-                Some(b'.') if decimals.is_none() => decimals = Some(0),
-                _ => break,
-            }
-            self.at += 1;
-        }
-        let ends_cleanly = !matches!(self.peek(), Some(b'0'..=b'9' | b'.'));
-        let places = decimals.unwrap_or(0_usize);
-        (digits > 0 && ends_cleanly).then(|| (f64::from(mantissa) / POWERS[places], places))
-    }
-
-    /// The rest up to a space, a hyphen or the end.
-    fn word(&mut self) -> &[u8] {
-        let start = self.at;
-        while self.peek().is_some_and(|b| b != b' ' && b != b'-') {
-            self.at += 1;
-        }
-        &self.bytes[start..self.at]
-    }
-}
 
 fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     cursor.skip_spaces();
@@ -175,11 +97,13 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
 fn read_metric_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
     let positive = |cursor: &mut Cursor<'_>| {
         let at = cursor.at;
-        let value = cursor.decimal().filter(|value| *value > 0.0);
+        let value = cursor
+            .decimal_and_places()
+            .filter(|(value, _)| *value > 0.0);
         value.ok_or((at, DesignationProblem::Pitch))
     };
     if !cursor.take_letter(b'P') {
-        return Ok((positive(cursor)?, 1));
+        return Ok((positive(cursor)?.0, 1));
     }
     if !cursor.take_letter(b'H') {
         return Err((cursor.at, DesignationProblem::Pitch));
@@ -191,51 +115,9 @@ fn read_metric_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
         return Err((cursor.at, DesignationProblem::Pitch));
     }
     let pitch = positive(cursor)?;
-    let starts = starts_of(lead, pitch, 1e-6).ok_or((lead_at, DesignationProblem::Starts))?;
+    let starts = starts_of(lead, pitch).ok_or((lead_at, DesignationProblem::Starts))?;
     read_starts(cursor, starts)?;
-    Ok((pitch, starts))
-}
-
-/// How many pitches make the lead, if they do within a share of the lead.
-fn starts_of(lead: f64, pitch: f64, slack: f64) -> Option<u8> {
-    let count = round(lead / pitch);
-    let fits = (1.0..=f64::from(Thread::MOST_STARTS)).contains(&count)
-        && (count * pitch - lead).abs() <= slack * lead;
-    // In 1 to 20.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    fits.then_some(count as u8)
-}
-
-/// `(3 STARTS)` or `(THREE STARTS)`, which must say what lead and pitch say; it may be missing.
-fn read_starts(cursor: &mut Cursor<'_>, starts: u8) -> Result<(), Failure> {
-    const WORDS: [&str; 6] = ["ONE", "TWO", "THREE", "FOUR", "FIVE", "SIX"];
-    cursor.skip_spaces();
-    if !cursor.take(b'(') {
-        return Ok(());
-    }
-    cursor.skip_spaces();
-    let at = cursor.at;
-    let wrong = |at| (at, DesignationProblem::Starts);
-    let count = cursor.whole().or_else(|| {
-        let word = cursor.word();
-        let place = WORDS.iter().position(|known| same(word, known))?;
-        u32::try_from(place + 1).ok()
-    });
-    if count != Some(u32::from(starts)) {
-        return Err(wrong(at));
-    }
-    cursor.skip_spaces();
-    let at = cursor.at;
-    let word = cursor.word();
-    if same(word, "STARTS)") || same(word, "START)") {
-        Ok(())
-    } else {
-        Err(wrong(at))
-    }
-}
-
-fn same(word: &[u8], upper: &str) -> bool {
-    word.eq_ignore_ascii_case(upper.as_bytes())
+    Ok((pitch.0, starts))
 }
 
 /// A nominal size as read: a length, and whether it may instead be a number size.
@@ -308,12 +190,11 @@ fn read_unified_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
     }
     cursor.skip_spaces();
     let at = cursor.at;
-    let (lead, _) = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
+    let lead = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
     if !cursor.take_letter(b'L') {
         return Err(missing(cursor.at));
     }
-    // Both are rounded, to four decimals at the least.
-    let starts = starts_of(lead, value, 0.01).ok_or((at, DesignationProblem::Starts))?;
+    let starts = starts_of(lead, (value, places)).ok_or((at, DesignationProblem::Starts))?;
     read_starts(cursor, starts)?;
     Ok((threads_per_inch_of(value, places), starts))
 }
@@ -455,86 +336,6 @@ fn find_row(
                 Some(Series::Special) => false,
             }
     })
-}
-
-/// What may follow the series or the pitch.
-#[derive(Default)]
-struct Marks {
-    class: Option<ToleranceClass>,
-    hand: Hand,
-    engagement: Option<Engagement>,
-}
-
-/// Class, length of engagement and hand, each at most once. The class comes first, after a hyphen.
-fn read_marks(cursor: &mut Cursor<'_>, profile: Profile) -> Result<Marks, Failure> {
-    let mut marks = Marks::default();
-    let (mut first, mut has_engagement) = (true, false);
-    loop {
-        cursor.skip_spaces();
-        if cursor.peek().is_none() {
-            return Ok(marks);
-        }
-        let hyphen = cursor.take(b'-');
-        cursor.skip_spaces();
-        let at = cursor.at;
-        let word = cursor.word();
-        if first && hyphen {
-            let class = if profile.is_unified() {
-                ToleranceClass::unified(word)
-            } else {
-                ToleranceClass::metric(word)
-            };
-            if class.is_some_and(|class| profile == Profile::Unr && !class.is_external()) {
-                return Err((at, DesignationProblem::NutOfRoundedRoot));
-            }
-            if class.is_some() {
-                marks.class = class;
-                first = false;
-                continue;
-            }
-        }
-        if same(word, "LH") && marks.hand == Hand::Right {
-            marks.hand = Hand::Left;
-        } else if profile.is_unified() && same(word, "SE") && !has_engagement {
-            cursor.skip_spaces();
-            let at = cursor.at;
-            let length = cursor.decimal().filter(|length| *length > 0.0);
-            let length = length.ok_or((at, DesignationProblem::Engagement))?;
-            marks.engagement = Some(Engagement::Length(inches(length)));
-            has_engagement = true;
-        } else if !profile.is_unified() && hyphen && marks.class.is_some() && !has_engagement {
-            cursor.at = at;
-            marks.engagement = read_metric_engagement(cursor)?;
-            has_engagement = true;
-        } else if first && hyphen {
-            return Err((at, DesignationProblem::Class));
-        } else {
-            return Err((at, DesignationProblem::Trailing));
-        }
-        first = false;
-    }
-}
-
-/// `S`, `N`, `L` or millimetres.
-fn read_metric_engagement(cursor: &mut Cursor<'_>) -> Result<Option<Engagement>, Failure> {
-    let at = cursor.at;
-    let word = cursor.word();
-    if same(word, "N") {
-        return Ok(None);
-    }
-    if same(word, "S") {
-        return Ok(Some(Engagement::Group(EngagementGroup::Short)));
-    }
-    if same(word, "L") {
-        return Ok(Some(Engagement::Group(EngagementGroup::Long)));
-    }
-    let end = cursor.at;
-    cursor.at = at;
-    let length = cursor
-        .decimal()
-        .filter(|length| *length > 0.0 && cursor.at == end);
-    let length = length.ok_or((at, DesignationProblem::Engagement))?;
-    Ok(Some(Engagement::Length(millimetres(length))))
 }
 
 #[cfg(test)]
@@ -683,6 +484,10 @@ mod tests {
         assert_eq!(
             wrong(".75-.0625P-.2L (3 STARTS) UNS"),
             (11, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.05P-.0505L UNS"),
+            (9, DesignationProblem::Starts)
         );
         assert_eq!(
             wrong(".75-.0625P-.1875L (4 STARTS) UNS"),

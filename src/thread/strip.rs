@@ -17,12 +17,17 @@
 //! | [`Basic`](StripForm::Basic) | basic ones: As = 0.75 pi D1 LE, An = 0.875 pi D LE (UN, M) | [`Thread::strip_areas_basic`] |
 //! | [`HalfPitchCylinder`](StripForm::HalfPitchCylinder) | both areas pi D2 LE / 2 | [`Thread::strip_areas_simplified`] |
 //!
+//! [`bolt_thread_area`] and [`nut_thread_area`] are the bare formulas for diameters of any origin.
+//!
 //! The minimum-material form is that of FED-STD-H28/2, of the appendix of ASME B1.1 and of Machinery's
 //! Handbook; for metric threads Alexander (SAE 770420), ISO/TR 16224 and VDI 2230 write the same
 //! formula with d, d2, D1, D2. It gives the least area that threads within their limits have; the
 //! stretching of a nut and the bending of threads make the effective area smaller still
 //! ([`strength::strip`](crate::strength::strip) has factors for both), and load is not shared evenly: a
 //! thread much longer than 1.5 D gains little.
+//!
+//! A nut whose hole is bell-mouthed, as formed nuts are, holds fewer bolt threads: Alexander (read) takes
+//! the mean diameter of the mouth, which is up to 1.03 times the minor diameter.
 //!
 //! # Misprints
 //!
@@ -44,7 +49,7 @@ use core::f64::consts::PI;
 use super::{Limits, Thread, ThreadFit};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Error, positive, sane_length};
+use crate::error::{Allowed, Error, LONGEST, out_of_range, positive, sane_length};
 use crate::units::{Area, Length, from_base};
 
 mod engaged;
@@ -53,6 +58,105 @@ pub use engaged::{EndLoss, EngagedLength};
 
 /// tan 30 degrees, which the publishers round to 0.57735.
 const TAN_30: f64 = 0.577_350_269_189_625_8;
+
+/// Shear area of the threads of a bolt, As = pi K (LE/P) [P/2 + 0.57735 (E - K)], from diameters that
+/// are measured or taken from a table: K minor diameter of the nut, E pitch diameter of the bolt.
+///
+/// Source: FED-STD-H28/2: see the [module](self).
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] for a length that is not positive and finite or beyond a kilometre, and for a
+/// thread that has no width where it would shear.
+///
+/// ```
+/// use shankline::{thread::strip, units::inches};
+/// use shankline::uom::si::area::square_inch;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let (nut_minor, bolt_pitch, pitch) = (inches(0.4340), inches(0.4435), inches(1.0 / 13.0));
+/// let area = strip::bolt_thread_area(nut_minor, bolt_pitch, pitch, inches(1.0))?;
+/// assert!((area.get::<square_inch>() - 0.7789).abs() < 5e-5);
+/// # Ok(())
+/// # }
+/// ```
+#[inline]
+pub fn bolt_thread_area(
+    nut_minor_diameter: Length,
+    bolt_pitch_diameter: Length,
+    pitch: Length,
+    engagement: Length,
+) -> Result<Area, Error> {
+    let width = 0.5 * pitch + TAN_30 * (bolt_pitch_diameter - nut_minor_diameter);
+    cylinder(nut_minor_diameter, width, pitch, engagement)
+}
+
+/// Shear area of the threads of a nut, An = pi D (LE/P) [P/2 + 0.57735 (D - En)], from diameters that
+/// are measured or taken from a table: D major diameter of the bolt, En pitch diameter of the nut.
+///
+/// Source: FED-STD-H28/2: see the [module](self).
+///
+/// # Errors
+///
+/// As [`bolt_thread_area`].
+///
+/// ```
+/// use shankline::{thread::strip, units::inches};
+/// use shankline::uom::si::area::square_inch;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let (bolt_major, nut_pitch, pitch) = (inches(0.4876), inches(0.4565), inches(1.0 / 13.0));
+/// let area = strip::nut_thread_area(bolt_major, nut_pitch, pitch, inches(1.0))?;
+/// assert!((area.get::<square_inch>() - 1.12).abs() < 5e-3); // printed 1.12
+/// # Ok(())
+/// # }
+/// ```
+#[inline]
+pub fn nut_thread_area(
+    bolt_major_diameter: Length,
+    nut_pitch_diameter: Length,
+    pitch: Length,
+    engagement: Length,
+) -> Result<Area, Error> {
+    let width = 0.5 * pitch + TAN_30 * (bolt_major_diameter - nut_pitch_diameter);
+    cylinder(bolt_major_diameter, width, pitch, engagement)
+}
+
+/// A band of a width, once every pitch, on a cylinder.
+#[inline]
+fn cylinder(
+    diameter: Length,
+    width: Length,
+    pitch: Length,
+    engagement: Length,
+) -> Result<Area, Error> {
+    let zero = Length::default();
+    // NaN fails every comparison.
+    let sound = diameter > zero && width > zero && pitch > zero && engagement > zero;
+    if sound && diameter <= LONGEST && pitch <= LONGEST && engagement <= LONGEST {
+        let area = PI * (engagement / pitch) * (diameter * width);
+        if area > Area::default() && area.value < f64::INFINITY {
+            return Ok(area);
+        }
+    }
+    Err(cylinder_error(diameter, width, pitch, engagement))
+}
+
+#[cold]
+fn cylinder_error(diameter: Length, width: Length, pitch: Length, engagement: Length) -> Error {
+    let named = [
+        ("diameter of the threads", diameter),
+        ("pitch", pitch),
+        ("length of engagement", engagement),
+        ("width of the thread where it shears", width),
+    ];
+    let fault = named
+        .into_iter()
+        .find_map(|(quantity, length)| sane_length(quantity, length).err());
+    // What remains is an area beyond the range of f64.
+    fault.unwrap_or_else(|| {
+        let allowed = Allowed::Above(Length::default().into());
+        out_of_range("length of engagement", engagement, allowed)
+    })
+}
 
 /// Which diameters a shear area is computed from.
 ///
@@ -272,18 +376,8 @@ impl StripAreas {
     ) -> Result<Self, Error> {
         let ((major, bolt_pitch), (minor, nut_pitch)) = (bolt, nut);
         let (pitch, engagement) = (thread.pitch(), engaged.full_threads());
-        let bolt_width = 0.5 * pitch + TAN_30 * (bolt_pitch - minor);
-        let nut_width = 0.5 * pitch + TAN_30 * (major - nut_pitch);
-        // Below this bolt and nut do not overlap: a fine special thread inside its tolerances.
-        let overlap = major - minor;
-        for (quantity, width) in [
-            ("overlap of bolt and nut threads", overlap),
-            ("width of the bolt thread where it shears", bolt_width),
-            ("width of the nut thread where it shears", nut_width),
-        ] {
-            positive(quantity, width)?;
-        }
-        let turns = engagement / pitch;
+        // Where a very fine special thread has wide tolerances bolt and nut need not overlap.
+        positive("overlap of bolt and nut threads", major - minor)?;
         Ok(Self {
             thread,
             form,
@@ -293,8 +387,8 @@ impl StripAreas {
             bolt_pitch_diameter: bolt_pitch,
             nut_minor_diameter: minor,
             nut_pitch_diameter: nut_pitch,
-            bolt_threads: PI * turns * (minor * bolt_width),
-            nut_threads: PI * turns * (major * nut_width),
+            bolt_threads: bolt_thread_area(minor, bolt_pitch, pitch, engagement)?,
+            nut_threads: nut_thread_area(major, nut_pitch, pitch, engagement)?,
             cautions: engaged.cautions().and(cautions),
         })
     }
