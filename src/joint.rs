@@ -69,5 +69,5 @@ pub use stack::{Layer, Plane, Stack, StackBuilder};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,
-    JointPreload, NotChecked, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
+    JointPreload, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
 };

@@ -20,9 +20,11 @@ use crate::units::{Force, Length, Ratio, Torque};
 mod axial;
 mod checks;
 mod findings;
+mod report;
 mod sheet;
 
 pub use findings::{Finding, NotChecked, Subject};
+pub use report::RenderedCheck;
 pub use sheet::{RenderedSheet, Sheet, SheetStep};
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.

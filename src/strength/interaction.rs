@@ -9,7 +9,7 @@
 //! | [`Aisc360`](InteractionRule::Aisc360) | S + T <= 1.3, S <= 1, T <= 1 | AISC 360-10 J3.7, Eq. J3-3a and J3-3b, read |
 //! | [`En1993`](InteractionRule::En1993) | S + T / 1.4 <= 1, T <= 1 | EN 1993-1-8:2005 Table 3.4, read in two reproductions |
 //! | [`Bs5950`](InteractionRule::Bs5950) | S + T <= 1.4, S <= 1, T <= 1 | BS 5950-1, 6.3.4.4; sum read, limits recalled |
-//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | von Mises on one section; AISC commentary, AS 4100, IS 800, CSA S16 recalled |
+//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | follows from von Mises on one section; that AISC's commentary, AS 4100, IS 800 and CSA S16 have it is recalled |
 //! | [`AircraftSteel`](InteractionRule::AircraftSteel) | S^3 + (T + B)^2 <= 1 | ANC-5, MIL-HDBK-5, recalled |
 //! | [`Nsts08307`](InteractionRule::Nsts08307) | (T + B / K)^2 + S^3 <= 1 | NSTS 08307 Revision A, quoted text read |
 //! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, recalled |
@@ -121,11 +121,8 @@ impl InteractionRule {
 
     fn cautions(self) -> Cautions {
         let recalled = match self {
-            Self::Aisc360 | Self::En1993 | Self::Nsts08307 { .. } => None,
+            Self::Aisc360 | Self::En1993 | Self::Ellipse | Self::Nsts08307 { .. } => None,
             Self::Bs5950 => Some("the limits of BS 5950-1 6.3.4.4"),
-            Self::Ellipse => {
-                Some("the ellipse of the AISC commentary, AS 4100, IS 800 and CSA S16")
-            }
             Self::AircraftSteel => Some("the exponents of MIL-HDBK-5"),
             Self::NasaStd5020 => Some("the exponents of NASA-STD-5020"),
         };
