@@ -4,4 +4,5 @@ pub mod bolt_tension;
 pub mod check;
 pub mod interaction;
 pub mod shear;
+pub mod slip;
 pub mod strip;

@@ -128,6 +128,7 @@ proptest! {
             prop_assert!((0.0..=1.0).contains(&split.share(part).value));
         }
         prop_assert!(sound(&split.derivation()));
+        prop_assert!(sound(&form.derivation(form.torque(preload).unwrap().max).unwrap()));
     }
 
     #[test]

@@ -130,7 +130,7 @@ impl ElasticJoint {
     /// # use shankline::{prelude::*, units::newtons_per_millimetre};
     /// let k = newtons_per_millimetre(300e3);
     /// let joint = ElasticJoint::new(millimetres(1.75), k, k).unwrap();
-    /// assert!((joint.stiffness() / k).value - 0.5 < 1e-12);
+    /// assert!(((joint.stiffness() / k).value - 0.5).abs() < 1e-12);
     /// ```
     #[must_use]
     pub const fn stiffness(&self) -> Stiffness {

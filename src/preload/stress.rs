@@ -43,8 +43,9 @@ pub enum TorsionModel {
     /// Fully plastic torsion, W = pi d0^3 / 12: VDI 2230 from 2001 on, whose tables of preload and
     /// torque it reproduces.
     Vdi2230,
-    /// Elastic torsion, W = pi d0^3 / 16: JIS B 1083, yield clamp force, read in a public
-    /// reproduction. It also fits torque tables that suppliers call those of 1986 (inferred).
+    /// Elastic torsion, W = pi d0^3 / 16: the yield clamp force of JIS B 1083, read in a public
+    /// reproduction (which has lost its root sign). It also fits torque tables that suppliers call those
+    /// of 1986 (inferred).
     JisB1083,
 }
 
@@ -269,42 +270,44 @@ impl TighteningStress {
     pub fn derivation(&self) -> Derivation {
         let form = &self.form;
         let title = format!("Stress of {} during tightening", form.thread());
-        let derivation = Derivation::new(title).step(Step::given("preload", "F", self.preload));
         let lock = form.prevailing_torque().nominal;
-        section_steps(
-            form.thread_steps(derivation, self.preload),
-            self.stress_area,
-            self.stress_diameter,
-        )
-        .step(
-            Step::new("tension", "sigma", "F / As", self.tension)
+        let thread = self.thread_torque.nominal;
+        let arm: Length = from_base(form.thread_arm_on(form.thread_friction().nominal()));
+        let derivation = form.thread_steps(Derivation::new(title)).step(
+            Step::new("torque in the thread", "Tth", "F * a + Tl", thread)
                 .with("F", self.preload)
-                .with("As", self.stress_area),
-        )
-        .step(
-            Step::new(
-                "torsion",
-                "tau",
-                "(Tth + Tl) * k / (pi * d0 ^ 3)",
-                self.torsion.nominal,
+                .with("a", arm)
+                .with("Tl", lock),
+        );
+        section_steps(derivation, self.stress_area, self.stress_diameter)
+            .step(
+                Step::new("tension", "sigma", "F / As", self.tension)
+                    .with("F", self.preload)
+                    .with("As", self.stress_area),
             )
-            .with("Tth", self.thread_torque.nominal - lock)
-            .with("Tl", lock)
-            .with("k", self.model.divisor())
-            .with("d0", self.stress_diameter)
-            .source(self.model.source()),
-        )
-        .step(
-            Step::new(
-                "equivalent stress",
-                "sigmae",
-                "sqrt(sigma ^ 2 + 3 * tau ^ 2)",
-                self.equivalent.nominal,
+            .step(
+                Step::new(
+                    "torsion",
+                    "tau",
+                    "Tth * k / (pi * d0 ^ 3)",
+                    self.torsion.nominal,
+                )
+                .with("Tth", thread)
+                .with("k", self.model.divisor())
+                .with("d0", self.stress_diameter)
+                .source(self.model.source()),
             )
-            .with("sigma", self.tension)
-            .with("tau", self.torsion.nominal)
-            .source("von Mises"),
-        )
+            .step(
+                Step::new(
+                    "equivalent stress",
+                    "sigmae",
+                    "sqrt(sigma ^ 2 + 3 * tau ^ 2)",
+                    self.equivalent.nominal,
+                )
+                .with("sigma", self.tension)
+                .with("tau", self.torsion.nominal)
+                .source("von Mises"),
+            )
     }
 }
 

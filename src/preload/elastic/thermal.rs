@@ -174,9 +174,8 @@ impl ElasticJoint {
     /// Positive where the members grow more. `bolt` has the length between the bearing faces. The
     /// stiffnesses are those at temperature: a modulus falls with it, and with it the preload.
     ///
-    /// Source: statics; in this form (growth of members less growth of bolt, over both
-    /// compliances) read in a public reproduction of a design handbook, and derived in M.-Z. Lee, How
-    /// internal loads affect bolt preload, Machine Design, November 2010.
+    /// Source: statics; read in this form on a public page of bolt formulas, and the free growths in
+    /// M.-Z. Lee, How internal loads affect bolt preload, Machine Design, November 2010.
     ///
     /// # Errors
     ///

@@ -1,12 +1,13 @@
 //! What a torque goes into, and its working.
 
+use alloc::format;
 use core::f64::consts::PI;
 
 use super::{FrictionForm, TorqueForm, Way};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
-use crate::units::{Force, Ratio, Torque, degrees, from_base};
+use crate::units::{Force, Length, Ratio, Torque, degrees, from_base};
 
 /// What a tightening torque goes into.
 ///
@@ -118,13 +119,14 @@ impl TorqueSplit {
     pub fn derivation(&self) -> Derivation {
         let form = &self.form;
         let thread = self.pitch + self.thread;
-        let derivation = Derivation::new(alloc::format!(
-            "Torque of {} by the {}",
-            form.thread,
-            form.form
-        ))
-        .step(Step::given("preload", "F", self.preload));
-        form.thread_steps(derivation, self.preload)
+        let arm: Length = from_base(form.thread_arm(form.thread_friction.nominal(), Way::On));
+        let title = format!("Torque of {} by the {}", form.thread, form.form);
+        form.thread_steps(Derivation::new(title))
+            .step(
+                Step::new("torque in the thread", "Tth", "F * a", thread)
+                    .with("F", self.preload)
+                    .with("a", arm),
+            )
             .step(
                 Step::new(
                     "torque that stretches the bolt",
@@ -184,61 +186,84 @@ impl FrictionForm {
         })
     }
 
-    /// Torque in the thread for a preload, by the steps of the form: symbols P, dm, mu, F, Tth.
-    pub(in crate::preload) fn thread_steps(
-        &self,
-        mut derivation: Derivation,
-        preload: Force,
-    ) -> Derivation {
+    /// The working from a torque to the nominal preload and the nut factor.
+    ///
+    /// # Errors
+    ///
+    /// As [`preload`](Self::preload).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let friction = Friction::new(0.10, 0.12, 0.14)?;
+    /// let form = FrictionForm::linear(&"M12".parse()?, millimetres(15.07), friction, friction)?;
+    /// form.derivation(newton_metres(80.0))?.check()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self, torque: Torque) -> Result<Derivation, Error> {
+        let preload = self.preload(torque)?.nominal;
+        let thread: Length = from_base(self.thread_arm(self.thread_friction.nominal(), Way::On));
+        let face: Length = from_base(self.face_arm(self.bearing_friction.nominal()));
+        let diameter = self.thread.nominal_diameter();
+        let title = format!("Preload of {} by the {}", self.thread, self.form);
+        Ok(self
+            .thread_steps(Derivation::new(title))
+            .step(
+                Step::new("torque of the face over preload", "b", "muk * Db / 2", face)
+                    .with("muk", self.bearing_friction.nominal())
+                    .with("Db", self.bearing_diameter),
+            )
+            .step(
+                Step::new("nut factor", "K", "(a + b) / d", (thread + face) / diameter)
+                    .with("a", thread)
+                    .with("b", face)
+                    .with("d", diameter),
+            )
+            .step(
+                Step::new("preload", "F", "(T - Tl) / (a + b)", preload)
+                    .with("T", torque)
+                    .with("Tl", self.prevailing.nominal)
+                    .with("a", thread)
+                    .with("b", face),
+            ))
+    }
+
+    /// Torque in the thread over preload by the steps of the form; leaves the symbols P, dm, a.
+    pub(in crate::preload) fn thread_steps(&self, derivation: Derivation) -> Derivation {
         let friction = self.thread_friction.nominal();
-        let arm = self.thread_arm(friction, Way::On);
-        derivation = derivation
+        let arm: Length = from_base(self.thread_arm(friction, Way::On));
+        let linear = "P / (2 * pi) + mu * dm / (2 * cos(alpha))";
+        let (formula, source) = match self.form {
+            TorqueForm::LeadAngle => (
+                "dm / 2 * (tl + mu / cos(alpha)) / (1 - mu * tl / cos(alpha))",
+                "Shigley, 9th ed., Eq. 8-26",
+            ),
+            TorqueForm::Linear => (linear, "JIS B 1083; VDI 2230"),
+            TorqueForm::ThreeTerm => (linear, "Motosh (recalled)"),
+        };
+        let derivation = derivation
             .step(Step::given("pitch", "P", self.thread.pitch()))
             .step(Step::given(
                 "diameter of the thread friction",
                 "dm",
                 self.thread_diameter,
             ));
-        let (formula, source) = match self.form {
-            TorqueForm::LeadAngle => (
-                "F * dm / 2 * (tl + mu / cos(alpha)) / (1 - mu * tl / cos(alpha))",
-                "Shigley, 9th ed., Eq. 8-26",
-            ),
-            TorqueForm::Linear => (
-                "F * (P / (2 * pi) + mu * dm / (2 * cos(alpha)))",
-                "JIS B 1083; VDI 2230",
-            ),
-            TorqueForm::ThreeTerm => (
-                "F * (P / (2 * pi) + mu * dm / (2 * cos(alpha)))",
-                "Motosh (recalled)",
-            ),
-        };
-        let mut step = Step::new(
-            "torque in the thread",
-            "Tth",
-            formula,
-            from_base::<uom::si::torque::Dimension, uom::si::SI<f64>>(preload.value * arm),
-        )
-        .with("F", preload)
-        .with("dm", self.thread_diameter)
-        .with("mu", friction)
-        .with("alpha", degrees(30.0))
-        .source(source);
-        if self.form == TorqueForm::LeadAngle {
-            derivation = derivation.step(
-                Step::new(
-                    "tangent of the lead angle",
-                    "tl",
-                    "P / (pi * dm)",
-                    self.lead_tangent(),
-                )
-                .with("P", self.thread.pitch())
-                .with("dm", self.thread_diameter),
-            );
-            step = step.with("tl", self.lead_tangent());
-        } else {
-            step = step.with("P", self.thread.pitch());
+        let step = Step::new("torque in the thread over preload", "a", formula, arm)
+            .with("dm", self.thread_diameter)
+            .with("mu", friction)
+            .with("alpha", degrees(30.0))
+            .source(source);
+        if self.form != TorqueForm::LeadAngle {
+            return derivation.step(step.with("P", self.thread.pitch()));
         }
-        derivation.step(step)
+        let tangent = self.lead_tangent();
+        derivation
+            .step(
+                Step::new("tangent of the lead angle", "tl", "P / (pi * dm)", tangent)
+                    .with("P", self.thread.pitch())
+                    .with("dm", self.thread_diameter),
+            )
+            .step(step.with("tl", tangent))
     }
 }

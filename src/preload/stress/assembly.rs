@@ -109,18 +109,7 @@ impl AssemblyPreload {
         let lock = form.prevailing_torque().nominal;
         let (c, t): (f64, Force) = (per_torque * arm.value, from_base(per_torque * lock.value));
         let allowed = self.yield_strength * self.utilisation * self.stress_area;
-        // Any preload shows the torque per preload; the one that results is as good as another.
-        let preload = self.preload.nominal;
-        let derivation = form.thread_steps(Derivation::new(title), preload).step(
-            Step::new("thread torque over preload", "a", "Tth / F", arm)
-                .with(
-                    "Tth",
-                    from_base::<uom::si::torque::Dimension, uom::si::SI<f64>>(
-                        preload.value * arm.value,
-                    ),
-                )
-                .with("F", preload),
-        );
+        let derivation = form.thread_steps(Derivation::new(title));
         section_steps(derivation, self.stress_area, self.stress_diameter)
             .step(
                 Step::new("force at the stress used", "Fa", "nu * Rp * As", allowed)
