@@ -59,6 +59,7 @@
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
+//! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
@@ -112,6 +113,7 @@ pub mod source;
 mod spread;
 pub mod strength;
 pub mod tables;
+pub mod tension;
 pub mod thread;
 pub mod units;
 

@@ -86,8 +86,8 @@ fn preload_of(
         nominal: force(torque.nominal, prevailing.nominal, arm.nominal),
         max: force(torque.max, prevailing.min, arm.min),
     };
-    // The least is not negative and the greatest finite only if the torque is sound.
-    if preload.min.value >= 0.0 && preload.max.value < f64::INFINITY {
+    // The torque itself, for a tiny negative one may vanish in the division.
+    if torque.min.value >= prevailing.max.value && preload.max.value < f64::INFINITY {
         Ok(preload)
     } else {
         Err(bad_torque(torque.min, prevailing.max))

@@ -22,6 +22,7 @@
 //! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
 //! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`fatigue`] | endurance strengths of bolts |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
@@ -45,6 +46,7 @@ use crate::units::Length;
 pub mod aircraft;
 pub mod aircraft_torque;
 pub mod bolts;
+pub mod fatigue;
 pub mod friction;
 pub mod grades;
 pub mod head_marks;

@@ -30,6 +30,7 @@ pub mod percent;
 pub mod profile;
 pub mod strip;
 pub mod wires;
+mod working;
 
 use label::{inch_label, metric_near, trimmed, unified_near};
 

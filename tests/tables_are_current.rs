@@ -117,6 +117,16 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};",
     ),
     (
+        "endurance_strengths_inch",
+        "EnduranceRow",
+        "use crate::material::{BoltGrade, SaeGrade};\nuse crate::tables::fatigue::EnduranceRow;",
+    ),
+    (
+        "endurance_strengths_metric",
+        "EnduranceRow",
+        "use crate::material::{BoltGrade, PropertyClass};\nuse crate::tables::fatigue::EnduranceRow;",
+    ),
+    (
         "shear_ratios",
         "ShearRatio",
         "use crate::tables::strengths::ShearRatio;",
@@ -347,6 +357,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("hardness_max_scale", "nut_grades", "HardnessScale"),
     ("bolt", "nut_pairings", "BoltGrade"),
     ("bolt", "head_marks", "BoltGrade"),
+    ("bolt", "endurance_strengths", "BoltGrade"),
     ("quantity", "design_stresses", "StressQuantity"),
     ("plane", "design_stresses", "StressPlane"),
     ("part", "published_loads", "LoadedPart"),

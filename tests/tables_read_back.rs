@@ -10,6 +10,7 @@ use shankline::{
         aircraft::{AircraftBolt, AircraftGripRow},
         aircraft_torque::AircraftTorque,
         bolts::{HexBolt, StructuralBolt},
+        fatigue::EnduranceRow,
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
@@ -563,6 +564,22 @@ fn strengths() {
 }
 
 #[test]
+fn endurance_strengths() {
+    read_back(
+        "endurance_strengths_inch",
+        EnduranceRow::all_inch(),
+        columns![EnduranceRow; bolt "bolt", size_from "size_from_in", size_thru "size_thru_in",
+            endurance_strength "endurance_strength_ksi"],
+    );
+    read_back(
+        "endurance_strengths_metric",
+        EnduranceRow::all_metric(),
+        columns![EnduranceRow; bolt "bolt", size_from "size_from_mm", size_thru "size_thru_mm",
+            endurance_strength "endurance_strength_mpa"],
+    );
+}
+
+#[test]
 fn head_marks() {
     read_back(
         "head_marks",
@@ -1042,6 +1059,20 @@ fn provenance_of_every_row() {
     check(
         "head_marks",
         HeadMark::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "endurance_strengths_inch",
+        EnduranceRow::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "endurance_strengths_metric",
+        EnduranceRow::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "washers_inch",

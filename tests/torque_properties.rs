@@ -128,6 +128,7 @@ proptest! {
             prop_assert!((0.0..=1.0).contains(&split.share(part).value));
         }
         prop_assert!(sound(&split.derivation()));
+        prop_assert!(sound(&form.derivation(form.torque(preload).unwrap().max).unwrap()));
     }
 
     #[test]
@@ -341,7 +342,7 @@ proptest! {
             }
         }
         for (kb, km) in [(a, b), (x, c), (x, x)] {
-            let stiffness = |value: f64| Stiffness::new::<shankline::uom::si::surface_tension::newton_per_meter>(value);
+            let stiffness = |value: f64| shankline::units::newtons_per_millimetre(1e-3 * value);
             let Ok(joint) = ElasticJoint::new(Length::new::<meter>(c.abs()), stiffness(kb), stiffness(km)) else { continue };
             prop_assert!(joint.stiffness().value > 0.0 && joint.stiffness().value.is_finite());
             for value in [x, a, b] {

@@ -42,7 +42,11 @@ pub enum BearingPressure {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawBearingFace")
+)]
 pub struct BearingFace {
     #[cfg_attr(
         feature = "serde",
@@ -54,6 +58,27 @@ pub struct BearingFace {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     hole: Length,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(
+    deny_unknown_fields,
+    expecting = "a bearing face with outer and hole diameter"
+)]
+struct RawBearingFace {
+    #[serde(deserialize_with = "crate::units::quantity::deserialize")]
+    outer: Length,
+    #[serde(deserialize_with = "crate::units::quantity::deserialize")]
+    hole: Length,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawBearingFace> for BearingFace {
+    type Error = Error;
+    fn try_from(raw: RawBearingFace) -> Result<Self, Error> {
+        Self::new(raw.outer, raw.hole)
+    }
 }
 
 impl BearingFace {

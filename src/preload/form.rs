@@ -5,12 +5,15 @@ use core::f64::consts::{FRAC_PI_4, PI};
 use super::friction::{FLANK, Friction};
 use super::{NutFactor, no_prevailing, preload_of, torque_of};
 use crate::caution::{Caution, Cautions};
-use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::math;
 use crate::spread::{Spread, ordered};
 use crate::thread::Thread;
-use crate::units::{Angle, Force, Length, Ratio, Torque, degrees, from_base};
+use crate::units::{Angle, Force, Length, Torque, from_base};
+
+mod split;
+
+pub use split::TorqueSplit;
 
 /// Formula between torque and preload.
 ///
@@ -291,7 +294,7 @@ impl FrictionForm {
         thread_friction: Friction,
         bearing_friction: Friction,
     ) -> Result<Self, Error> {
-        positive("bearing diameter", bearing_diameter)?;
+        sane_length("bearing diameter", bearing_diameter)?;
         let mut this = Self {
             form,
             thread: *thread,
@@ -313,8 +316,8 @@ impl FrictionForm {
             }
         }
         this.arm = this.arms(Way::On);
-        // Diameters beyond the range of f64 only.
-        positive("bearing diameter", this.arm.max)?;
+        // Only a friction within a few bits of seizing makes the arm infinite.
+        positive("coefficient of friction of the thread", this.arm.max)?;
         Ok(this)
     }
 
@@ -615,39 +618,6 @@ impl FrictionForm {
         NutFactor::new(k.min, k.nominal, k.max)
     }
 
-    /// What the torque for a preload goes into, at the nominal friction.
-    ///
-    /// # Errors
-    ///
-    /// As [`torque`](Self::torque).
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let friction = Friction::new(0.10, 0.12, 0.14)?;
-    /// let form = FrictionForm::linear(&"M12".parse()?, millimetres(15.07), friction, friction)?;
-    /// let split = form.split(newtons(40e3))?;
-    /// // About a seventh of the torque stretches the bolt.
-    /// assert!((split.share(split.pitch).value - 0.14).abs() < 0.005);
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn split(&self, preload: Force) -> Result<TorqueSplit, Error> {
-        let total = self.torque(preload)?.nominal;
-        let part = |arm: f64| -> Torque { from_base(preload.value * arm) };
-        let pitch = self.thread.pitch().value / (2.0 * PI);
-        let thread = self.thread_arm(self.thread_friction.nominal(), Way::On);
-        Ok(TorqueSplit {
-            form: *self,
-            preload,
-            pitch: part(pitch),
-            thread: part(thread - pitch),
-            bearing: part(self.face_arm(self.bearing_friction.nominal())),
-            prevailing: self.prevailing.nominal,
-            total,
-        })
-    }
-
     fn lead_tangent(&self) -> f64 {
         self.thread.pitch().value / (PI * self.thread_diameter.value)
     }
@@ -692,185 +662,6 @@ impl FrictionForm {
     /// Torque over preload, for the least, nominal and greatest friction.
     pub(super) const fn arm(&self) -> Spread<Length> {
         self.arm
-    }
-
-    /// Torque in the thread for a preload, by the steps of the form: symbols P, dm, mu, F, Tth.
-    pub(super) fn thread_steps(&self, mut derivation: Derivation, preload: Force) -> Derivation {
-        let friction = self.thread_friction.nominal();
-        let arm = self.thread_arm(friction, Way::On);
-        derivation = derivation
-            .step(Step::given("pitch", "P", self.thread.pitch()))
-            .step(Step::given(
-                "diameter of the thread friction",
-                "dm",
-                self.thread_diameter,
-            ));
-        let (formula, source) = match self.form {
-            TorqueForm::LeadAngle => (
-                "F * dm / 2 * (tl + mu / cos(alpha)) / (1 - mu * tl / cos(alpha))",
-                "Shigley, 9th ed., Eq. 8-26",
-            ),
-            TorqueForm::Linear => (
-                "F * (P / (2 * pi) + mu * dm / (2 * cos(alpha)))",
-                "JIS B 1083; VDI 2230",
-            ),
-            TorqueForm::ThreeTerm => (
-                "F * (P / (2 * pi) + mu * dm / (2 * cos(alpha)))",
-                "Motosh (recalled)",
-            ),
-        };
-        let mut step = Step::new(
-            "torque in the thread",
-            "Tth",
-            formula,
-            from_base::<uom::si::torque::Dimension, uom::si::SI<f64>>(preload.value * arm),
-        )
-        .with("F", preload)
-        .with("dm", self.thread_diameter)
-        .with("mu", friction)
-        .with("alpha", degrees(30.0))
-        .source(source);
-        if self.form == TorqueForm::LeadAngle {
-            derivation = derivation.step(
-                Step::new(
-                    "tangent of the lead angle",
-                    "tl",
-                    "P / (pi * dm)",
-                    self.lead_tangent(),
-                )
-                .with("P", self.thread.pitch())
-                .with("dm", self.thread_diameter),
-            );
-            step = step.with("tl", self.lead_tangent());
-        } else {
-            step = step.with("P", self.thread.pitch());
-        }
-        derivation.step(step)
-    }
-}
-
-/// What a tightening torque goes into.
-///
-/// ```
-/// use shankline::prelude::*;
-/// # fn main() -> Result<(), shankline::Error> {
-/// let friction = Friction::new(0.10, 0.12, 0.14)?;
-/// let form = FrictionForm::linear(&"M12".parse()?, millimetres(15.07), friction, friction)?;
-/// let split = form.split(newtons(40e3))?;
-/// let sum = split.pitch + split.thread + split.bearing + split.prevailing;
-/// assert!((sum - split.total).value.abs() < 1e-9);
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct TorqueSplit {
-    /// The form.
-    pub form: FrictionForm,
-    /// Preload.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub preload: Force,
-    /// Stretches the bolt: F P / (2 pi).
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub pitch: Torque,
-    /// Overcomes the friction of the thread.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub thread: Torque,
-    /// Overcomes the friction of the turned face.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub bearing: Torque,
-    /// Overcomes the drag of the lock nut.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub prevailing: Torque,
-    /// All of them.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub total: Torque,
-}
-
-impl TorqueSplit {
-    /// A part over the total.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let friction = Friction::new(0.10, 0.12, 0.14)?;
-    /// let form = FrictionForm::linear(&"M12".parse()?, millimetres(15.07), friction, friction)?;
-    /// let split = form.split(newtons(40e3))?;
-    /// assert!((split.share(split.bearing).value - 0.47).abs() < 0.005);
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub fn share(&self, part: Torque) -> Ratio {
-        if self.total.value > 0.0 {
-            part / self.total
-        } else {
-            Ratio::default()
-        }
-    }
-
-    /// The working: torque in the thread, in the face, and the whole.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let friction = Friction::new(0.10, 0.12, 0.14)?;
-    /// let form = FrictionForm::linear(&"M12".parse()?, millimetres(15.07), friction, friction)?;
-    /// form.split(newtons(40e3))?.derivation().check()?;
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn derivation(&self) -> Derivation {
-        let form = &self.form;
-        let thread = self.pitch + self.thread;
-        let derivation = Derivation::new(alloc::format!(
-            "Torque of {} by the {}",
-            form.thread,
-            form.form
-        ))
-        .step(Step::given("preload", "F", self.preload));
-        form.thread_steps(derivation, self.preload)
-            .step(
-                Step::new(
-                    "torque that stretches the bolt",
-                    "Tp",
-                    "F * P / (2 * pi)",
-                    self.pitch,
-                )
-                .with("F", self.preload)
-                .with("P", form.thread.pitch()),
-            )
-            .step(
-                Step::new("torque of the face", "Tb", "F * muk * Db / 2", self.bearing)
-                    .with("F", self.preload)
-                    .with("muk", form.bearing_friction.nominal())
-                    .with("Db", form.bearing_diameter),
-            )
-            .step(
-                Step::new("tightening torque", "T", "Tth + Tb + Tl", self.total)
-                    .with("Tth", thread)
-                    .with("Tb", self.bearing)
-                    .with("Tl", self.prevailing),
-            )
     }
 }
 

@@ -10,6 +10,8 @@ pub(super) mod clearance_holes_metric;
 pub(super) mod design_stresses_inch;
 pub(super) mod design_stresses_metric;
 pub(super) mod embedments;
+pub(super) mod endurance_strengths_inch;
+pub(super) mod endurance_strengths_metric;
 pub(super) mod friction_classes;
 pub(super) mod friction_surfaces;
 pub(super) mod head_marks;

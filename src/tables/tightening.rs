@@ -371,7 +371,7 @@ impl NutTurn {
                 .iter()
                 .filter(|row| row.rule == rule && row.faces == faces)
         };
-        let Some(last) = rows().last() else {
+        let Some(last) = rows().next_back() else {
             return Err(Error::NoValue {
                 quantity: "turn of the nut",
                 subject: "sloped faces by EN 1090-2".into(),

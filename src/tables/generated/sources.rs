@@ -298,8 +298,9 @@ pub(in crate::tables) static ISO10511_CAD: Source = Source { key: "iso10511-cad"
 pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "Table 7-1, recommended torque values for nut-bolt combinations (without lubrication)", read_in: "page copy of the circular" };
 pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
+pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
 
-pub(in crate::tables) static SOURCES: [&Source; 296] = [
+pub(in crate::tables) static SOURCES: [&Source; 297] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -596,4 +597,5 @@ pub(in crate::tables) static SOURCES: [&Source; 296] = [
     &AC43_13_7_1,
     &RCSC_TURN,
     &EN1090_COMBINED,
+    &SHIGLEY_8_17,
 ];
