@@ -126,7 +126,7 @@ impl ElasticGroup {
                 "M",
                 self.load.moment,
             ));
-        let each = areas(pattern.from_centroid().map(|(_, _, area)| area));
+        let each = areas(pattern.offsets().map(|(_, _, area)| area));
         derivation = sum(
             derivation,
             "relative areas together",
@@ -136,25 +136,22 @@ impl ElasticGroup {
         );
         let turns = pattern.gyration().is_some();
         if turns {
-            let squares = pattern
-                .from_centroid()
-                .enumerate()
-                .map(|(n, (x, y, area))| {
-                    let n = n + 1;
-                    Addend {
-                        formula: format!("a{n} * (x{n}^2 + y{n}^2)"),
-                        symbols: [
-                            (format!("a{n}"), area.into()),
-                            (format!("x{n}"), length(x)),
-                            (format!("y{n}"), length(y)),
-                        ]
-                        .into(),
-                        value: area * (x * x + y * y),
-                    }
-                });
+            let squares = pattern.offsets().enumerate().map(|(n, (x, y, area))| {
+                let n = n + 1;
+                Addend {
+                    formula: format!("a{n} * (x{n}^2 + y{n}^2)"),
+                    symbols: [
+                        (format!("a{n}"), area.into()),
+                        (format!("x{n}"), length(x)),
+                        (format!("y{n}"), length(y)),
+                    ]
+                    .into(),
+                    value: area * (x * x + y * y),
+                }
+            });
             derivation = sum(derivation, "polar moment", "J", area, squares.collect());
         }
-        let Some((x, y, share)) = pattern.from_centroid().nth(self.governing) else {
+        let Some((x, y, share)) = pattern.offsets().nth(self.governing) else {
             return derivation;
         };
         let found = self.forces[self.governing];
@@ -273,6 +270,21 @@ impl InstantaneousCentre {
                 .with("in", inches(1.0))
                 .source(source),
             );
+        derivation = self.balance(derivation);
+        let Some(coefficient) = self.coefficient else {
+            return derivation;
+        };
+        derivation.step(
+            Step::new("coefficient", "C", "sqrt(Px^2 + Py^2) / Rult", coefficient)
+                .with("Px", self.load.force_x)
+                .with("Py", self.load.force_y)
+                .with("Rult", self.strength_needed)
+                .source(source),
+        )
+    }
+
+    /// The sums of the forces and moments, which are the loads again.
+    fn balance(&self, mut derivation: Derivation) -> Derivation {
         let component = |letter: char, of: fn(&BoltForce) -> f64| -> Vec<Addend> {
             let forces = self.forces.iter().enumerate();
             forces
@@ -296,11 +308,7 @@ impl InstantaneousCentre {
         );
         let up = component('y', |found| found.y.value);
         derivation = sum(derivation, "all forces up: Py", "Ry", force, up);
-        let moments = self
-            .forces
-            .iter()
-            .zip(self.pattern.from_centroid())
-            .enumerate();
+        let moments = self.forces.iter().zip(self.pattern.offsets()).enumerate();
         let moments = moments.map(|(n, (found, (x, y, _)))| {
             let n = n + 1;
             Addend {
@@ -315,22 +323,12 @@ impl InstantaneousCentre {
                 value: x * found.y.value - y * found.x.value,
             }
         });
-        derivation = sum(
+        sum(
             derivation,
             "all moments: M",
             "MR",
             torque,
             moments.collect(),
-        );
-        let Some(coefficient) = self.coefficient else {
-            return derivation;
-        };
-        derivation.step(
-            Step::new("coefficient", "C", "sqrt(Px^2 + Py^2) / Rult", coefficient)
-                .with("Px", self.load.force_x)
-                .with("Py", self.load.force_y)
-                .with("Rult", self.strength_needed)
-                .source(source),
         )
     }
 }

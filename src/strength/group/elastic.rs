@@ -74,7 +74,7 @@ impl BoltPattern {
         let (x, y, turn) = self.elastic_motion(&load);
         let mut forces = Vec::with_capacity(self.bolts().len());
         let (mut governing, mut greatest) = (0, -1.0);
-        for (n, (px, py, area)) in self.from_centroid().enumerate() {
+        for (n, (px, py, area)) in self.offsets().enumerate() {
             let force = BoltForce::new(area * (x - turn * py), area * (y + turn * px))?;
             let share = force.resultant.value / area;
             // Equal bolts differ by rounding: the first of them governs.
@@ -110,8 +110,8 @@ impl BoltPattern {
 pub(super) fn centre(pattern: &BoltPattern, x: f64, y: f64, turn: f64) -> Option<Point> {
     let from = pattern.centroid();
     let (x, y) = (-y / turn, x / turn);
-    let far = |part: f64| !(part.abs() <= LONGEST.value);
-    (!far(x) && !far(y)).then(|| Point {
+    let near = |part: f64| part.abs() <= LONGEST.value; // false for NaN
+    (near(x) && near(y)).then(|| Point {
         x: from.x + from_base(x),
         y: from.y + from_base(y),
     })

@@ -152,9 +152,9 @@ impl BoltPattern {
             moment / size,
         ];
         let bolts = self
-            .from_centroid()
+            .offsets()
             .map(move |(x, y, area)| (x / radius, y / radius, area));
-        let found = ultimate(bolts.clone(), unit).map_err(|residual| {
+        let found = ultimate(&bolts, unit).map_err(|residual| {
             Error::Mismatch(format!(
                 "the search for the instantaneous centre ended {residual:e} of the bolt forces out of balance"
             ))
@@ -175,7 +175,7 @@ impl BoltPattern {
         let count = self.bolts().len();
         let (mut forces, mut deformations) = (Vec::with_capacity(count), Vec::with_capacity(count));
         let (mut governing, mut most) = (0, 0.0);
-        for (n, (x, y, area)) in self.from_centroid().enumerate() {
+        for (n, (x, y, area)) in self.offsets().enumerate() {
             let (dx, dy) = displacement(motion, x / radius, y / radius);
             let d = sqrt(dx * dx + dy * dy);
             let chord = if d > 0.0 { curve(d) / d } else { 0.0 };

@@ -252,7 +252,7 @@ impl BoltPattern {
     }
 
     /// Places of the bolts from the centroid, in metres, and their relative areas.
-    pub(super) fn from_centroid(&self) -> impl Iterator<Item = (f64, f64, f64)> + Clone + '_ {
+    pub(super) fn offsets(&self) -> impl Iterator<Item = (f64, f64, f64)> + Clone + '_ {
         let Point { x, y } = self.centroid;
         self.bolts
             .iter()

@@ -163,7 +163,7 @@ pub(super) struct Solution {
 /// chord stiffness of each bolt as its weight, which comes closer from anywhere because the curve is
 /// concave. Fails rather than return a motion out of balance.
 pub(super) fn ultimate(
-    bolts: impl Iterator<Item = (f64, f64, f64)> + Clone,
+    bolts: &(impl Iterator<Item = (f64, f64, f64)> + Clone),
     load: Vector,
 ) -> Result<Solution, f64> {
     let mut now = state(bolts.clone(), load, load).ok_or(f64::INFINITY)?;

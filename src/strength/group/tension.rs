@@ -153,8 +153,8 @@ impl BoltPattern {
             .iter()
             .map(|b| b.relative_area * arm(b.y) * arm(b.y))
             .sum();
-        // One micrometre, as for bolts in one spot.
-        if !(second > 1e-12 * self.total) {
+        // One micrometre, as for bolts in one spot. Coordinates are finite, so this is a number.
+        if second <= 1e-12 * self.total {
             return Err(Error::Mismatch(
                 "the bolts are all on the neutral axis and carry no moment".to_string(),
             ));
