@@ -2,6 +2,8 @@
 //!
 //! The hand-written elastic method returns the same forces in a new list, and checks nothing.
 
+#![allow(clippy::cast_precision_loss)] // a few bolts at most
+
 use criterion::{Criterion, criterion_group, criterion_main};
 use shankline::strength::group::{BoltPattern, DeformationLaw, PlaneLoad};
 use shankline::units::{degrees, millimetres, newtons};

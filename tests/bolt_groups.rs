@@ -1,5 +1,7 @@
 //! Bolt groups against print, and their invariants.
 
+#![allow(clippy::cast_precision_loss)] // a few bolts at most
+
 mod support;
 
 use proptest::prelude::*;
