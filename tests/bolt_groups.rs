@@ -330,6 +330,29 @@ fn larger_bolts_carry_more_and_are_checked_for_it() {
     assert!((check.utilisation.value - 0.5).abs() < 1e-12);
 }
 
+#[test]
+fn the_working_of_many_bolts_stays_readable() {
+    let pattern = BoltPattern::rows_and_columns(25, 20, millimetres(50.0), millimetres(60.0));
+    let (pattern, one) = (pattern.unwrap(), load(3e3, -5e5, 900.0, 0.0, 0.0));
+    let mut group = pattern
+        .instantaneous_centre(&[one], DeformationLaw::Aisc)
+        .unwrap();
+    let mut elastic = pattern.elastic(&[one]).unwrap();
+    for derivation in [group.derivation(), elastic.derivation()] {
+        derivation.check().unwrap();
+        assert!(
+            derivation
+                .steps()
+                .iter()
+                .all(|step| step.formula().len() <= 600)
+        );
+    }
+    // Public fields may be changed; nothing may panic.
+    (group.governing, elastic.governing) = (usize::MAX, 500);
+    let _ = (group.derivation(), elastic.derivation());
+    assert!(elastic.check(newtons(1.0), Level::Nominal).is_err());
+}
+
 #[cfg(feature = "serde")]
 #[test]
 fn patterns_are_checked_when_read() {

@@ -154,7 +154,9 @@ impl ElasticGroup {
         let Some((x, y, share)) = pattern.offsets().nth(self.governing) else {
             return derivation;
         };
-        let found = self.forces[self.governing];
+        let Some(&found) = self.forces.get(self.governing) else {
+            return derivation;
+        };
         let part = |what, symbol, load: (&'static str, Force), arm: (&'static str, f64), value| {
             let (formula, sign) = (load.0, if arm.0 == "y" { "-" } else { "+" });
             let direct = format!("a * {formula} / A");
@@ -177,7 +179,11 @@ impl ElasticGroup {
             }
         };
         derivation
-            .step(Step::given("governing bolt", "n", self.governing + 1))
+            .step(Step::given(
+                "governing bolt",
+                "n",
+                self.governing.saturating_add(1),
+            ))
             .step(part(
                 "its force to the right",
                 "Rx",
@@ -247,15 +253,21 @@ impl InstantaneousCentre {
                     centre.y - from.y,
                 ));
         }
-        let share = self.pattern.bolts()[self.governing].relative_area;
-        let far = self.forces[self.governing];
+        let far = self.pattern.governing(self.governing, &self.forces);
+        let (Ok((bolt, far)), Some(&most)) = (far, self.deformations.get(self.governing)) else {
+            return derivation;
+        };
         derivation = derivation
             .step(Step::given(
                 "strength needed, found by search",
                 "Rult",
                 self.strength_needed,
             ))
-            .step(Step::given("governing bolt", "n", self.governing + 1))
+            .step(Step::given(
+                "governing bolt",
+                "n",
+                self.governing.saturating_add(1),
+            ))
             .step(
                 Step::new(
                     "its force",
@@ -264,9 +276,9 @@ impl InstantaneousCentre {
                     far.resultant,
                 )
                 .with("f", self.law.factor())
-                .with("a", share)
+                .with("a", bolt.relative_area)
                 .with("Rult", self.strength_needed)
-                .with("D", self.deformations[self.governing])
+                .with("D", most)
                 .with("in", inches(1.0))
                 .source(source),
             );
@@ -370,19 +382,16 @@ impl GroupTension {
             area,
             squares.collect(),
         );
-        let bolt = bolts[self.governing];
+        let Ok((bolt, tension)) = self.pattern.governing(self.governing, &self.tensions) else {
+            return derivation;
+        };
         derivation.step(
-            Step::new(
-                "greatest tension",
-                "T",
-                "M * a * c / I",
-                self.tensions[self.governing],
-            )
-            .with("M", self.moment)
-            .with("a", bolt.relative_area)
-            .with("c", bolt.y - self.axis_y)
-            .with("I", self.second_moment)
-            .source(self.axis.method()),
+            Step::new("greatest tension", "T", "M * a * c / I", tension)
+                .with("M", self.moment)
+                .with("a", bolt.relative_area)
+                .with("c", bolt.y - self.axis_y)
+                .with("I", self.second_moment)
+                .source(self.axis.method()),
         )
     }
 }

@@ -122,7 +122,7 @@ impl ElasticGroup {
     ///
     /// # Errors
     ///
-    /// Those of [`Check::new`].
+    /// Those of [`Check::new`]; [`Error::Mismatch`] if the number of the governing bolt was changed to none there is.
     ///
     /// ```
     /// use shankline::strength::check::{Level, Place};
@@ -138,10 +138,10 @@ impl ElasticGroup {
     /// # }
     /// ```
     pub fn check(&self, resistance: Force, level: Level) -> Result<Check, Error> {
-        let force = self.forces[self.governing].resultant;
-        let area = self.pattern.bolts()[self.governing].relative_area;
-        let place = Place::Bolt(self.governing + 1);
-        let check = Check::new(Mode::BoltShear, place, force, area * resistance, level)?;
+        let (bolt, force) = self.pattern.governing(self.governing, &self.forces)?;
+        let resistance = bolt.relative_area * resistance;
+        let place = Place::Bolt(self.governing.saturating_add(1));
+        let check = Check::new(Mode::BoltShear, place, force.resultant, resistance, level)?;
         Ok(check.by("elastic vector method (Shigley, 9th ed., Eq. 8-57)"))
     }
 }

@@ -279,7 +279,7 @@ impl InstantaneousCentre {
     /// # }
     /// ```
     pub fn check(&self, resistance: Force, level: Level) -> Result<Check, Error> {
-        let place = Place::Bolt(self.governing + 1);
+        let place = Place::Bolt(self.governing.saturating_add(1));
         let check = Check::new(
             Mode::BoltShear,
             place,

@@ -251,6 +251,20 @@ impl BoltPattern {
         from_base(self.polar)
     }
 
+    /// The governing bolt beside its own value. Fields of results are public, so they may have been changed.
+    pub(super) fn governing<T: Copy>(
+        &self,
+        n: usize,
+        values: &[T],
+    ) -> Result<(GroupBolt, T), Error> {
+        match (self.bolts.get(n), values.get(n)) {
+            (Some(bolt), Some(value)) => Ok((*bolt, *value)),
+            _ => Err(Error::Mismatch(format!(
+                "there is no bolt {n}, counted from 0"
+            ))),
+        }
+    }
+
     /// Places of the bolts from the centroid, in metres, and their relative areas.
     pub(super) fn offsets(&self) -> impl Iterator<Item = (f64, f64, f64)> + Clone + '_ {
         let Point { x, y } = self.centroid;

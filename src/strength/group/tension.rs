@@ -193,7 +193,7 @@ impl GroupTension {
     ///
     /// # Errors
     ///
-    /// Those of [`Check::new`].
+    /// Those of [`Check::new`]; [`Error::Mismatch`] if the number of the governing bolt was changed to none there is.
     ///
     /// ```
     /// use shankline::strength::check::{Level, Mode};
@@ -209,10 +209,10 @@ impl GroupTension {
     /// # }
     /// ```
     pub fn check_tension(&self, resistance: Force, level: Level) -> Result<Check, Error> {
-        let area = self.pattern.bolts()[self.governing].relative_area;
-        let place = Place::Bolt(self.governing + 1);
-        let tension = self.tensions[self.governing];
-        let check = Check::new(Mode::BoltTension, place, tension, area * resistance, level)?;
+        let (bolt, tension) = self.pattern.governing(self.governing, &self.tensions)?;
+        let resistance = bolt.relative_area * resistance;
+        let place = Place::Bolt(self.governing.saturating_add(1));
+        let check = Check::new(Mode::BoltTension, place, tension, resistance, level)?;
         Ok(check.by(self.axis.method()).warned(self.cautions))
     }
 }
