@@ -42,6 +42,8 @@ pub enum Caution {
     NotForScrews,
     /// AISC 360 lowers the shear stress of A307 bolts with a long grip, which no capacity here does.
     LongGripOfA307,
+    /// The area at the root is that of the basic thread, not of the smallest its class allows.
+    BasicMinorArea,
     /// The list of stock lengths is trade practice or recalled.
     StockLengths,
     /// The method was written for other materials than the one it is used with.
@@ -182,6 +184,10 @@ impl fmt::Display for Caution {
             Self::LongGripOfA307 => f.write_str(
                 "AISC 360 Table J3.2 lowers the stress of A307 bolts by 1 % for each 1/16 in of grip \
                  beyond 5 diameters; that is not taken off here.",
+            ),
+            Self::BasicMinorArea => f.write_str(
+                "The area at the thread root is that of the basic thread; the method takes the \
+                 smallest its class allows, a few per cent less.",
             ),
             Self::StockLengths => f.write_str(
                 "The list of stock lengths is common practice or recalled: ask your dealer.",

@@ -1,0 +1,338 @@
+//! Resistance of a bolt with any number of planes, loaded alike or not.
+
+use alloc::{format, string::ToString, vec::Vec};
+
+use super::ShearMethod;
+use super::reductions::{AppliedReductions, ShearReductions, recalled};
+use super::stress::Factors;
+use crate::caution::Cautions;
+use crate::error::{Allowed, Error, out_of_range};
+use crate::material::{BoltGrade, BoltStrength};
+use crate::parts::Zone;
+use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::thread::Thread;
+use crate::units::{Area, Force, Stress};
+
+/// One shear plane: what it cuts, and its share of the load on the bolt.
+///
+/// Shares come from statics: the force in plane k is the sum of the ply loads up to it. In double
+/// shear each plane has one half; five plates pulled in turn may load a plane with the whole.
+///
+/// ```
+/// use shankline::{parts::Zone, strength::shear::LoadedPlane};
+/// let planes = LoadedPlane::equal(&[Zone::Shank, Zone::Thread]);
+/// assert_eq!(planes[1].share, 0.5);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct LoadedPlane {
+    /// What the plane cuts; run-out counts as thread.
+    pub zone: Zone,
+    /// Force in the plane over load on the bolt, without sign.
+    pub share: f64,
+}
+
+impl LoadedPlane {
+    /// Planes that carry the load in equal shares.
+    ///
+    /// ```
+    /// use shankline::{parts::Zone, strength::shear::LoadedPlane};
+    /// assert_eq!(LoadedPlane::equal(&[Zone::Shank])[0].share, 1.0);
+    /// ```
+    #[must_use]
+    pub fn equal(zones: &[Zone]) -> Vec<Self> {
+        // At most a few planes: exact in f64.
+        #[allow(clippy::cast_precision_loss)]
+        let share = 1.0 / zones.len() as f64;
+        zones.iter().map(|&zone| Self { zone, share }).collect()
+    }
+}
+
+/// How the planes of one bolt are put together.
+///
+/// ```
+/// use shankline::strength::shear::PlaneRule;
+/// assert_eq!(PlaneRule::default(), PlaneRule::Each);
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum PlaneRule {
+    /// Every plane carries its share: the first to give governs.
+    #[default]
+    Each,
+    /// The resistances of the planes are added, as AS 4100, IS 800 and CSA S16 do: once the weaker
+    /// plane has yielded the stronger takes more. For planes loaded alike only.
+    Sum,
+}
+
+/// Shear resistance of one bolt.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Level;
+/// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+/// use shankline::uom::si::force::kilonewton;
+/// # fn main() -> Result<(), shankline::Error> {
+/// // M20 class 8.8, threads in the plane: 94 kN (Steel Buildings in Europe, part 5)
+/// let thread: Thread = "M20".parse()?;
+/// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
+/// let planes = LoadedPlane::equal(&[Zone::Thread]);
+/// let none = ShearReductions::default();
+/// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::En1993, &none)?;
+/// assert!((shear.resistance.at(Level::Design)?.get::<kilonewton>() - 94.0).abs() < 0.5);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ShearResistance {
+    /// The method.
+    pub method: ShearMethod,
+    /// The bolt material.
+    pub grade: BoltGrade,
+    /// How the planes were put together.
+    pub rule: PlaneRule,
+    /// Number of shear planes.
+    pub planes: usize,
+    /// The plane that gives first, counted from the head, from 1.
+    pub governing_plane: usize,
+    /// What that plane cuts.
+    pub governing_zone: Zone,
+    /// Its share of the load.
+    pub governing_share: f64,
+    /// The area that plane is taken on.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub area: Area,
+    /// The stress the method allows on that area, before reductions.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub stress: Stress,
+    /// What was taken off.
+    pub reductions: AppliedReductions,
+    /// What nominal resistance is multiplied by for the design resistance.
+    pub resistance_factor: Option<f64>,
+    /// What nominal resistance is divided by for the allowable load.
+    pub safety_factor: Option<f64>,
+    /// Resistance of the governing plane.
+    pub plane: Resistance,
+    /// Resistance of the bolt: the load on the bolt as a whole.
+    pub resistance: Resistance,
+    any_in_thread: bool,
+}
+
+impl ShearResistance {
+    /// What the user of this resistance must be told.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M20".parse()?;
+    /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
+    /// let long = ShearReductions { joint_length: Some(millimetres(400.0)), ..ShearReductions::default() };
+    /// let planes = LoadedPlane::equal(&[Zone::Thread]);
+    /// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::Is800, &long)?;
+    /// assert_eq!(shear.reductions.long_joint, 0.975);
+    /// assert_eq!(shear.cautions().iter().count(), 1); // the reduction was recalled
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        self.method
+            .cautions(self.grade, self.any_in_thread)
+            .and(recalled(self.method, &self.reductions))
+    }
+
+    /// A load on the bolt beside its resistance.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a
+    /// load that is negative or not finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::check::{Level, Place};
+    /// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M20".parse()?;
+    /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
+    /// let planes = LoadedPlane::equal(&[Zone::Shank, Zone::Thread]);
+    /// let none = ShearReductions::default();
+    /// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::En1993, &none)?;
+    /// let check = shear.check(newtons(150e3), Level::Design)?;
+    /// assert_eq!(check.place, Place::Plane(2));
+    /// assert!((check.utilisation.value - 0.797).abs() < 0.0005);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
+        let place = match self.rule {
+            PlaneRule::Each => Place::Plane(self.governing_plane),
+            PlaneRule::Sum => Place::Bolt(1),
+        };
+        let resistance = self.resistance.at(level)?;
+        let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
+        Ok(check.by(self.method.name()).warned(self.cautions()))
+    }
+}
+
+/// Shear resistance of one bolt by any method.
+///
+/// [`PlaneRule::Each`]: F = min(R_k / s_k), R_k the resistance of plane k by what it cuts, s_k its share.
+/// [`PlaneRule::Sum`]: F = sum of R_k. For a plane in the thread and one in the shank the sum
+/// is R_1 + R_2, the check of each 2 min(R_1, R_2).
+///
+/// Sources: see [`ShearMethod`] and [`ShearReductions`].
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] without planes, for a share that is not from 0 to 1 or planes that are all
+/// without load, for a factor of the method below 1, for a length that is not positive or beyond what
+/// the code covers; [`Error::NoValue`] if the method lists no such bolt; [`Error::Mismatch`] if the
+/// strengths hold for another diameter, or if planes are to be added that are not loaded alike
+/// or not by a code that adds them.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Level;
+/// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "M20".parse()?;
+/// let strength = PropertyClass::Class4_6.strength(millimetres(20.0))?;
+/// let planes = LoadedPlane::equal(&[Zone::Thread, Zone::Shank]);
+/// let load = |rule| {
+///     shear_resistance(&thread, &strength, &planes, rule, ShearMethod::As4100, &ShearReductions::default())?
+///         .resistance
+///         .at(Level::Design)
+/// };
+/// // AS 4100 adds 44.6 and 62.3 kN; the check of each plane gives twice 44.6 kN.
+/// assert!(load(PlaneRule::Sum)? > load(PlaneRule::Each)?);
+/// # Ok(())
+/// # }
+/// ```
+pub fn shear_resistance(
+    thread: &Thread,
+    strength: &BoltStrength,
+    planes: &[LoadedPlane],
+    rule: PlaneRule,
+    method: ShearMethod,
+    reductions: &ShearReductions,
+) -> Result<ShearResistance, Error> {
+    let factors = method.factors()?;
+    strength.matches(thread)?;
+    let mut sum = 0.0;
+    let mut worst: Option<Plane> = None;
+    for (index, plane) in planes.iter().enumerate() {
+        if !(0.0..=1.0).contains(&plane.share) {
+            let name = format!("share of shear plane {}", index + 1);
+            let allowed = Allowed::FromTo(0.0.into(), 1.0.into());
+            return Err(out_of_range(name, plane.share, allowed));
+        }
+        let (stress, area) = method.plane(thread, strength, plane.zone)?;
+        let load = stress * area;
+        sum += load.value;
+        // A plane without load never gives; times the other's share, so as not to divide by it.
+        let weaker = worst
+            .is_none_or(|worst| worst.plane.share * load.value < plane.share * worst.load.value);
+        if weaker {
+            worst = Some(Plane {
+                number: index + 1,
+                plane: *plane,
+                stress,
+                area,
+                load,
+            });
+        }
+    }
+    let worst = governing(worst, planes.len())?;
+    let reductions = reductions.factors(method, thread, strength.grade)?;
+    let plane = factors.resistance(worst.load).times(reductions.product());
+    let times = match rule {
+        PlaneRule::Each => 1.0 / worst.plane.share,
+        PlaneRule::Sum => {
+            may_add(method, planes)?;
+            sum / worst.load.value
+        }
+    };
+    let Factors {
+        resistance, safety, ..
+    } = factors;
+    Ok(ShearResistance {
+        method,
+        grade: strength.grade,
+        rule,
+        planes: planes.len(),
+        governing_plane: worst.number,
+        governing_zone: worst.plane.zone,
+        governing_share: worst.plane.share,
+        area: worst.area,
+        stress: worst.stress,
+        reductions,
+        resistance_factor: resistance,
+        safety_factor: safety,
+        plane: plane.sound()?,
+        resistance: plane.times(times).sound()?,
+        any_in_thread: planes.iter().any(|plane| plane.zone != Zone::Shank),
+    })
+}
+
+#[derive(Clone, Copy)]
+struct Plane {
+    number: usize,
+    plane: LoadedPlane,
+    stress: Stress,
+    area: Area,
+    load: Force,
+}
+
+fn governing(worst: Option<Plane>, planes: usize) -> Result<Plane, Error> {
+    let Some(worst) = worst else {
+        let allowed = Allowed::AtLeast(1_usize.into());
+        return Err(out_of_range("number of shear planes", planes, allowed));
+    };
+    if worst.plane.share > 0.0 {
+        Ok(worst)
+    } else {
+        let share = worst.plane.share;
+        Err(out_of_range(
+            "greatest share of a shear plane",
+            share,
+            Allowed::Positive,
+        ))
+    }
+}
+
+fn may_add(method: ShearMethod, planes: &[LoadedPlane]) -> Result<(), Error> {
+    if !method.adds_planes() {
+        return Err(Error::Mismatch(format!(
+            "{method} checks every shear plane and does not add them"
+        )));
+    }
+    let first = planes.first().map_or(0.0, |plane| plane.share);
+    if planes
+        .iter()
+        .any(|plane| (plane.share - first).abs() > 1e-9)
+    {
+        return Err(Error::Mismatch(
+            "shear planes are added only if they are loaded alike".to_string(),
+        ));
+    }
+    Ok(())
+}
