@@ -8,6 +8,8 @@ use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use shankline::prelude::*;
 use shankline::tables::threads::UnifiedThread;
 use shankline::thread::area;
+use shankline::thread::strip::{EngagedLength, bolt_thread_area, nut_thread_area};
+use shankline::uom::si::length::meter;
 use std::f64::consts::FRAC_PI_4;
 use std::hint::black_box;
 
@@ -235,5 +237,71 @@ fn limits_of_size(c: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, stress_area, preload, shear, limits_of_size);
+/// One area of FED-STD-H28/2, with the checks the typed formula must make.
+fn strip_by_hand(cylinder: f64, flank: f64, pitch: f64, length: f64) -> Option<f64> {
+    const LONGEST: f64 = 1e3;
+    let width = 0.5 * pitch + 0.577_350_269_189_625_8 * flank;
+    let sound = cylinder > 0.0 && width > 0.0 && pitch > 0.0 && length > 0.0;
+    let area = std::f64::consts::PI * (length / pitch) * (cylinder * width);
+    let in_range = cylinder <= LONGEST && pitch <= LONGEST && length <= LONGEST;
+    (sound && in_range && area > 0.0 && area < f64::INFINITY).then_some(area)
+}
+
+fn strip(c: &mut Criterion) {
+    let mut group = c.benchmark_group("strip areas");
+    let fit = "1/2-13 UNC".parse::<Thread>().unwrap();
+    let fit = fit
+        .fit("2A".parse().unwrap(), "2B".parse().unwrap())
+        .unwrap();
+    let pitch = fit.bolt.thread.pitch();
+    // Cylinder and the pitch diameter on its other side, of bolt and of nut threads.
+    let diameters = [
+        fit.nut.crest_diameter.max,
+        fit.bolt.pitch_diameter.min,
+        fit.bolt.crest_diameter.min,
+        fit.nut.pitch_diameter.max,
+    ];
+    group.throughput(Throughput::Elements(COUNT as u64));
+    group.bench_function("checked, f64 by hand", |b| {
+        b.iter(|| {
+            let pitch = black_box(pitch).value;
+            let [minor, bolt_pitch, major, nut_pitch] = black_box(diameters).map(|d| d.value);
+            (0..COUNT)
+                .filter_map(|i| {
+                    let length = 0.01 * value(i);
+                    let bolt = strip_by_hand(minor, bolt_pitch - minor, pitch, length)?;
+                    Some(bolt.min(strip_by_hand(major, major - nut_pitch, pitch, length)?))
+                })
+                .sum::<f64>()
+        });
+    });
+    group.bench_function("checked, typed", |b| {
+        b.iter(|| {
+            let pitch = black_box(pitch);
+            let [minor, bolt_pitch, major, nut_pitch] = black_box(diameters);
+            (0..COUNT)
+                .filter_map(|i| {
+                    let length = Length::new::<meter>(0.01 * value(i));
+                    let bolt = bolt_thread_area(minor, bolt_pitch, pitch, length).ok()?;
+                    Some(
+                        bolt.min(nut_thread_area(major, nut_pitch, pitch, length).ok()?)
+                            .value,
+                    )
+                })
+                .sum::<f64>()
+        });
+    });
+    group.bench_function("of a fit, with diameters and cautions", |b| {
+        b.iter(|| {
+            (0..COUNT)
+                .filter_map(|i| EngagedLength::new(inches(0.01 * value(i))).ok())
+                .filter_map(|engaged| black_box(&fit).strip_areas(engaged).ok())
+                .map(|areas| areas.nut_threads.value)
+                .sum::<f64>()
+        });
+    });
+    group.finish();
+}
+
+criterion_group!(benches, stress_area, preload, shear, limits_of_size, strip);
 criterion_main!(benches);

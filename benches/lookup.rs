@@ -34,6 +34,9 @@ fn lookup(c: &mut Criterion) {
         "1-1/2-6 UNC-2A",
         "M12x1.25",
         "M10 x 1.5 - 6g",
+        "1-1/2-12 UNRF-2A-LH",
+        "0.750-0.0625P-0.1875L (3 STARTS) UNS-2A",
+        "M20x2-7g6g-L-LH",
     ] {
         group.bench_function(text, |b| b.iter(|| black_box(text).parse::<Thread>()));
     }

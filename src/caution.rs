@@ -96,7 +96,7 @@ impl Caution {
 /// ```
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// let nut = Nut::find(NutStyle::Iso7040, &"M12".parse()?)?;
+/// let nut = Nut::find(NutStyle::Iso7042, &"M12".parse()?)?;
 /// for caution in nut.cautions().iter() {
 ///     println!("{caution}");
 /// }
@@ -172,7 +172,7 @@ impl fmt::Display for Caution {
             ),
             Self::MethodFromMemory { method } => write!(
                 f,
-                "The stresses of {method} were recalled and not read in it; check them there."
+                "The formulas and numbers of {method} were recalled and not read in it; check them there."
             ),
             Self::StatedStrength => f.write_str(
                 "The strengths of the bolt were stated by the caller; nothing here vouches for them.",

@@ -135,7 +135,6 @@ impl Derivation {
     /// # use shankline::derivation::Derivation;
     /// assert!(Derivation::new("Preload").steps().is_empty());
     /// ```
-    #[must_use]
     pub fn steps(&self) -> &[Step] {
         &self.steps
     }

@@ -49,7 +49,7 @@ pub enum Error {
         available: String,
     },
     /// The row exists but the source gives no such value, or nobody has read it.
-    #[error("no {quantity} is known for {subject}: {reason}")]
+    #[error("no known {quantity} for {subject}: {reason}")]
     NoValue {
         /// The value that is missing.
         quantity: &'static str,
@@ -147,9 +147,22 @@ pub enum DesignationProblem {
     Pitch,
     /// The series symbol is not known.
     #[error(
-        "the series is not one of UNC, UNF, UNEF, UN, 4-UN, 6-UN, 8-UN, 12-UN, 16-UN, 20-UN, 28-UN, 32-UN, UNS"
+        "the series is not one of UNC, UNF, UNEF, UN, 4-UN, 6-UN, 8-UN, 12-UN, 16-UN, 20-UN, 28-UN, 32-UN, UNS, or these with R or J after UN"
     )]
     Series,
+    /// Lead, pitch and number of starts do not belong together.
+    #[error(
+        "the lead must be a whole number of pitches from 1 to {most}, and that number the starts", most = crate::thread::Thread::MOST_STARTS
+    )]
+    Starts,
+    /// The profile has no such threads.
+    #[error("UNR is a profile of external threads only; their nuts are UN")]
+    NutOfRoundedRoot,
+    /// The length of engagement cannot be read.
+    #[error(
+        "a length of engagement is expected: inches after SE for Unified, S, N, L or millimetres for metric threads"
+    )]
+    Engagement,
     /// The tolerance class is not known.
     #[error(
         "the class is not one of 1A, 2A, 3A, 1B, 2B, 3B for Unified, or such as 6g, 6H, 4g6g for metric threads"

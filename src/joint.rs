@@ -23,21 +23,51 @@
 //! # Ok(())
 //! # }
 //! ```
+//!
+//! | question | begins at |
+//! |---|---|
+//! | which stock length | [`LengthSearch`] |
+//! | will the bolt in my hand do | [`BoltInHand::verdict`] |
+//! | what of the bolts in my bins | [`Bin::pick`] |
+//! | nothing does: what to change | [`Arrangement::advice`] |
+//! | where to cut, and may I | [`CutPlan`], [`BoltTrait`] |
+//! | how likely is the worst case | [`JointTolerances`] |
+//! | many joints, few part numbers | [`shopping_list`] |
+//! | which dash number | [`GripSearch`] |
 
+mod advice;
+mod aircraft;
+mod bin;
 mod candidate;
+mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
 mod environment;
+mod in_hand;
 mod nut_choice;
 mod nut_end;
 mod rules;
 mod search;
+mod shopping;
 mod stack;
+mod tolerance;
+mod whole;
 
+pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
+pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
+pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use environment::Environment;
+pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
+pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
 pub use stack::{Layer, Plane, Stack, StackBuilder};
+pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
+pub use whole::{
+    Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPreload,
+    NotChecked, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
+};

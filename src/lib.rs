@@ -54,12 +54,13 @@
 //! | module | holds |
 //! |---|---|
 //! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
-//! | [`thread`] | designations, basic profile, stress areas, limits of size, fits |
+//! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
 //! | [`strength`] | capacity of a bolt in shear, by named methods |
-//! | [`preload`] | torque to preload and back; share of the proof load |
-//! | [`joint`] | stack, shear planes, length selection, cut |
+//! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
+//! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
+//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
@@ -112,6 +113,7 @@ pub mod source;
 mod spread;
 pub mod strength;
 pub mod tables;
+pub mod tension;
 pub mod thread;
 pub mod units;
 
@@ -130,7 +132,11 @@ pub mod prelude {
     pub use crate::parts::{
         Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle, Zone,
     };
-    pub use crate::preload::{NutFactor, PreloadTarget, ShortForm, proof_use};
+    pub use crate::preload::{
+        BearingFace, BearingPressure, ElasticJoint, EnTorque, Friction, FrictionForm, NasaPreload,
+        NutFactor, PreloadSample, PreloadTarget, ShortForm, ThermalLayer, TighteningStress,
+        TorsionModel, VdiPreload, proof_use, scattered,
+    };
     pub use crate::spread::{PlusMinus, Spread};
     pub use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod, bolt_shear};
     pub use crate::tables::nut_grades::NutShape;

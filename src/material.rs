@@ -16,6 +16,7 @@ pub use sae::SaeGrade;
 pub use stainless::StainlessClass;
 
 use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::tables::nanometres;
@@ -286,6 +287,72 @@ impl BoltStrength {
             yielding: self.yield_strength.map(|stress| stress * area),
             tensile: self.tensile_strength * area,
         })
+    }
+
+    /// The working of the [`loads`](Self::loads) of a thread: its areas, the strengths, the loads.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`loads`](Self::loads).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let strength = SaeGrade::Grade8.strength(inches(0.75))?;
+    /// let derivation = strength.load_derivation(&"3/4-10 UNC".parse()?)?;
+    /// derivation.check()?;
+    /// assert_eq!(derivation.steps().last().unwrap().what(), "breaking load");
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn load_derivation(&self, thread: &Thread) -> Result<Derivation, Error> {
+        let loads = self.loads(thread)?;
+        let title = alloc::format!("Loads of a {thread} bolt, {}", self.grade);
+        let mut derivation = Derivation::new(title).and(thread.area_derivation());
+        let source = match self.provenance {
+            Some(provenance) => alloc::format!("{provenance}"),
+            None => "stated by the caller".into(),
+        };
+        for (stress, symbol, strength, load, load_symbol, formula, value) in [
+            (
+                "proof stress",
+                "Sp",
+                self.proof_stress,
+                "proof load",
+                "Fp",
+                "Sp * At",
+                loads.proof,
+            ),
+            (
+                "yield strength",
+                "Sy",
+                self.yield_strength,
+                "load at yield",
+                "Fy",
+                "Sy * At",
+                loads.yielding,
+            ),
+            (
+                "tensile strength",
+                "Su",
+                Some(self.tensile_strength),
+                "breaking load",
+                "Fu",
+                "Su * At",
+                Some(loads.tensile),
+            ),
+        ] {
+            if let (Some(strength), Some(value)) = (strength, value) {
+                derivation = derivation
+                    .step(Step::given(stress, symbol, strength).source(source.clone()))
+                    .step(
+                        Step::new(load, load_symbol, formula, value)
+                            .with(symbol, strength)
+                            .with("At", loads.tensile_stress_area),
+                    );
+            }
+        }
+        Ok(derivation)
     }
 
     /// What the user of these strengths must be told.

@@ -15,11 +15,13 @@
 //! ring gage stops from the head) only ever a maximum. Between them a given screw may have
 //! shank, run-out or thread.
 
+mod aircraft;
 mod screw_length;
 mod screw_series;
 
 pub use crate::tables::nuts::{Locking, Nut, NutStyle};
 pub use crate::tables::washers::{Washer, WasherStyle};
+pub use aircraft::{AnBolt, AnWashers};
 pub(crate) use screw_length::SAME_LENGTH;
 pub use screw_length::{ScrewLength, Zone};
 pub use screw_series::{ScrewProduct, ScrewSeries};

@@ -1,4 +1,8 @@
 //! Strength of bolts and plies across the axis of the bolt.
 
+pub mod bolt_tension;
 pub mod check;
+pub mod interaction;
 pub mod shear;
+pub mod slip;
+pub mod strip;

@@ -20,9 +20,11 @@
 //! | [`bolts`] | hex and heavy hex bolts, structural bolts |
 //! | [`sockets`] | socket head cap screws |
 //! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
+//! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`fatigue`] | endurance strengths of bolts |
 //! | [`friction`] | nut factors, friction classes |
-//! | [`tightening`] | scatter of tightening methods, embedment |
+//! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
@@ -42,7 +44,9 @@ use crate::thread::Thread;
 use crate::units::Length;
 
 pub mod aircraft;
+pub mod aircraft_torque;
 pub mod bolts;
+pub mod fatigue;
 pub mod friction;
 pub mod grades;
 pub mod head_marks;
@@ -66,6 +70,7 @@ pub mod wrench;
 #[allow(clippy::unreadable_literal, clippy::approx_constant)]
 #[rustfmt::skip]
 mod generated;
+mod optional;
 
 pub(crate) fn all_sources() -> &'static [&'static Source] {
     &generated::sources::SOURCES

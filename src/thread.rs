@@ -12,12 +12,11 @@
 //! ```
 
 use alloc::format;
-use core::fmt;
 
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
-use crate::units::{Area, INCH, Length, inches};
+use crate::units::{Area, Length, inches};
 
 pub mod area;
 mod at_least;
@@ -26,33 +25,46 @@ mod designation;
 mod identify;
 mod label;
 pub mod limits;
+mod modifiers;
+pub mod percent;
+pub mod profile;
+pub mod strip;
+pub mod wires;
+mod working;
 
-use label::{
-    inch_label, metric_label, metric_near, trimmed, trimmed_number, unified_label, unified_near,
-};
+use label::{inch_label, metric_near, trimmed, unified_near};
 
 pub use at_least::AtLeast;
 pub use class::{MetricClass, ToleranceClass, UnifiedClass};
 pub use identify::ThreadMatch;
 pub use limits::{Limits, ThreadFit, ThreadLimits};
+pub use modifiers::{Engagement, Hand};
+pub use profile::Profile;
 
-/// A 60 degree screw thread: Unified or ISO metric, right-handed, single-start.
+/// A 60 degree screw thread: Unified or ISO metric, of any of their profiles, of either hand, with
+/// one or more starts.
 ///
-/// Reads from a designation, with optional spaces between its parts and symbols of series in
-/// either case:
+/// Reads from a designation, with optional spaces between its parts and letters of series, hand and
+/// engagement in either case:
 ///
 /// ```text
-/// unified = size "-" threads-per-inch [series] ["-" class]
+/// unified = size "-" (threads-per-inch | starts) [series] ["-" class] ["-" LH] [SE inches]
 /// size    = "#" digits | whole | [whole ("-" | " ")] digits "/" digits | decimal
-/// series  = UNC | UNF | UNEF | UNS | [threads-per-inch ["-"]] UN
-/// metric  = "M" decimal ["x" decimal] ["-" class]
+/// starts  = pitch "P" "-" lead "L" ["(" number STARTS ")"], pitch and lead in inches
+/// series  = UNC | UNF | UNEF | UNS | [threads-per-inch ["-"]] UN, with R or J after UN: UNRC, UNJF
+/// metric  = ("M" | "MJ") decimal ["x" (pitch | "Ph" lead "P" pitch)]
+///           ["-" class ["-" (S | N | L | millimetres)]] ["-" LH]
 /// class   = 1A | 2A | 3A | 1B | 2B | 3B | such as 6g, 6H, 4g6g
 /// ```
 ///
 /// A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), as ASME
 /// B1.1 writes it, otherwise inches (`1-8 UNC`). A Unified thread without series is the standard
-/// one of that pitch; a metric one without pitch is the coarse one. Hand and number of starts are
-/// not read yet.
+/// one of that pitch; a metric one without pitch is the coarse one. A space may stand for the hyphen
+/// before `LH`. Right hand, one start and the engagement group N are implied. Gaging systems (`(21)`)
+/// and modified limits (`MOD`) are refused: what they say would be lost.
+///
+/// Source: the syntax of ASME B1.1 and of ISO 965-1 was recalled; the plain forms were read in a design
+/// handbook, `LH` in a guide to thread notes.
 ///
 /// `Display` writes the canonical designation, which parses back to the same thread. (A special
 /// thread is written with at most five decimals.)
@@ -60,7 +72,11 @@ pub use limits::{Limits, ThreadFit, ThreadLimits};
 /// ```
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// for text in ["3/8-16 UNC", "5/8-18 UNF-2A", "#10-32 UNF", "M12", "M12x1.25", "M10-6g"] {
+/// for text in [
+///     "3/8-16 UNC", "5/8-18 UNF-2A", "#10-32 UNF", "1/2-20 UNRF-2A", "1/4-20 UNC-2A-LH",
+///     "0.75-0.0625P-0.1875L (3 STARTS) UNS-2A", "M12", "M12x1.25", "M10-6g", "MJ6x1-4h6h",
+///     "M16xPh3P1.5-6H", "M20x2-7g6g-L-LH",
+/// ] {
 ///     let thread: Thread = text.parse()?;
 ///     assert_eq!(thread.to_string(), text);
 /// }
@@ -73,6 +89,10 @@ pub struct Thread {
     pitch: Length,
     form: Form,
     class: Option<ToleranceClass>,
+    profile: Profile,
+    hand: Hand,
+    starts: u8,
+    engagement: Option<Engagement>,
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -187,29 +207,31 @@ impl Thread {
                 Allowed::AtLeast((3.0 * pitch).into()),
             ));
         }
-        Ok(Self {
-            diameter,
-            pitch,
-            form: Form::UnifiedSpecial(threads_per_inch),
-            class: None,
-        })
+        let form = Form::UnifiedSpecial(threads_per_inch);
+        Ok(Self::plain(diameter, pitch, form, Profile::Un))
     }
 
     pub(crate) fn from_unified(row: &'static UnifiedThread) -> Self {
-        Self {
-            diameter: row.nominal_diameter,
-            pitch: row.pitch(),
-            form: Form::Unified(row),
-            class: None,
-        }
+        let form = Form::Unified(row);
+        Self::plain(row.nominal_diameter, row.pitch(), form, Profile::Un)
     }
 
     pub(crate) fn from_metric(row: &'static MetricThread) -> Self {
+        let form = Form::Metric(row);
+        Self::plain(row.nominal_diameter, row.pitch, form, Profile::M)
+    }
+
+    /// What a designation without further marks implies.
+    const fn plain(diameter: Length, pitch: Length, form: Form, profile: Profile) -> Self {
         Self {
-            diameter: row.nominal_diameter,
-            pitch: row.pitch,
-            form: Form::Metric(row),
+            diameter,
+            pitch,
+            form,
             class: None,
+            profile,
+            hand: Hand::Right,
+            starts: 1,
+            engagement: None,
         }
     }
 
@@ -217,7 +239,8 @@ impl Thread {
     ///
     /// # Errors
     ///
-    /// [`Error::Mismatch`] for a metric class on a Unified thread or the reverse.
+    /// [`Error::Mismatch`] for a metric class on a Unified thread or the reverse, and for a class of
+    /// internal threads on a UNR thread.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -229,16 +252,21 @@ impl Thread {
     /// # }
     /// ```
     pub fn with_class(self, class: ToleranceClass) -> Result<Self, Error> {
-        if matches!(class, ToleranceClass::Unified(_)) == self.is_unified() {
-            Ok(Self {
-                class: Some(class),
-                ..self
-            })
-        } else {
-            Err(Error::Mismatch(format!(
+        if matches!(class, ToleranceClass::Unified(_)) != self.is_unified() {
+            return Err(Error::Mismatch(format!(
                 "class {class} does not belong to thread {self}"
-            )))
+            )));
         }
+        if self.profile == Profile::Unr && !class.is_external() {
+            return Err(Error::Mismatch(format!(
+                "class {class} does not belong to thread {self}: UNR is a profile of external threads, \
+                 their nuts are UN"
+            )));
+        }
+        Ok(Self {
+            class: Some(class),
+            ..self
+        })
     }
 
     /// Basic major diameter D or d.
@@ -406,9 +434,10 @@ impl Thread {
         area::H_PER_PITCH * self.pitch
     }
 
-    /// Height of the basic profile, 5H/8: the radial overlap of bolt and nut threads.
+    /// Height of the basic profile, 5H/8, of UNJ and MJ 9H/16: the radial overlap of bolt and nut
+    /// threads.
     ///
-    /// Source: ISO 68-1; ASME B1.1 (basic profile).
+    /// Source: ISO 68-1; ASME B1.1 (basic profile); [`profile`] for UNJ and MJ.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -421,7 +450,7 @@ impl Thread {
     /// ```
     #[must_use]
     pub fn basic_thread_height(&self) -> Length {
-        0.625 * self.sharp_height()
+        self.profile.overlap() * self.sharp_height()
     }
 
     /// Basic pitch diameter, d2 = d - 3H/4 = d - 0.649519 P.
@@ -442,9 +471,10 @@ impl Thread {
         self.diameter - 0.75 * self.sharp_height()
     }
 
-    /// Basic minor diameter of the internal thread, D1 = D - 5H/4 = D - 1.082532 P.
+    /// Basic minor diameter of the internal thread, D1 = D - 5H/4 = D - 1.082532 P, of UNJ and MJ
+    /// D1 = D - 9H/8 = D - 0.974279 P.
     ///
-    /// Source: ISO 68-1; ASME B1.1 (basic profile).
+    /// Source: ISO 68-1; ASME B1.1 (basic profile); [`profile`] for UNJ and MJ.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -457,11 +487,12 @@ impl Thread {
     /// ```
     #[must_use]
     pub fn basic_minor_diameter(&self) -> Length {
-        self.diameter - 1.25 * self.sharp_height()
+        self.diameter - 2.0 * self.profile.overlap() * self.sharp_height()
     }
 
     /// Minor diameter of the external thread at the design root of ISO 68-1,
-    /// d3 = d - 17H/12 = d - 1.226869 P.
+    /// d3 = d - 17H/12 = d - 1.226869 P, whatever the profile of the thread;
+    /// [`basic_profile`](Self::basic_profile) has the root of its own profile.
     ///
     /// Source: ISO 898-1 (stress area), ISO 68-1 with root truncation H/6.
     ///
@@ -483,7 +514,9 @@ impl Thread {
     /// inch threads, [`area::metric`] for metric ones.
     ///
     /// Tables print this value rounded; the printed one is in
-    /// [`tabulated_stress_area`](Self::tabulated_stress_area).
+    /// [`tabulated_stress_area`](Self::tabulated_stress_area). UNJ and MJ threads take the same
+    /// formulas here, which is on the safe side: their roots are less deep, and the areas of their own
+    /// standards were not read.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -564,23 +597,6 @@ impl Thread {
     #[inline]
     pub fn shank_area(&self) -> Area {
         area::circle(self.diameter)
-    }
-}
-
-impl fmt::Display for Thread {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let mut text = match self.form {
-            Form::Unified(row) => unified_label(row),
-            Form::UnifiedSpecial(n) => {
-                let size = trimmed_number(self.diameter.value / INCH);
-                format!("{size}-{} UNS", trimmed_number(n))
-            }
-            Form::Metric(row) => metric_label(row),
-        };
-        if let Some(class) = self.class {
-            text = format!("{text}-{class}");
-        }
-        f.pad(&text)
     }
 }
 

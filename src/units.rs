@@ -29,15 +29,16 @@ pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
 pub use uom::si::f64::{
-    Angle, Area, Force, Length, Pressure, Ratio, SurfaceTension, TemperatureCoefficient,
+    Angle, Area, Force, Length, Pressure, RadiantExposure, Ratio, TemperatureCoefficient,
     TemperatureInterval, ThermodynamicTemperature, Torque,
 };
 
 /// A stress or a strength: force over area.
 pub type Stress = Pressure;
 
-/// A stiffness: force over the length it moves, whatever uom calls that dimension.
-pub type Stiffness = SurfaceTension;
+/// A stiffness: force over the length it moves, whatever uom calls that dimension (its surface
+/// tension is another kind of quantity, which no quotient is).
+pub type Stiffness = RadiantExposure;
 
 /// 1 lbf in newtons, by definition of the avoirdupois pound and of standard gravity.
 pub(crate) const POUND_FORCE: f64 = 4.448_221_615_260_5;

@@ -7,6 +7,15 @@ use proptest::prelude::*;
 use serde_json::{Value, from_str, from_value, json, to_value};
 use shankline::joint::Layer;
 use shankline::prelude::*;
+use shankline::tables::{
+    friction::Condition,
+    grades::HardnessScale,
+    nut_grades::NutThreads,
+    strengths::StressPlane,
+    thread_tolerances::EngagementGroup,
+    threads::{MetricSeries, UnifiedSeries},
+    tightening::TighteningMethod,
+};
 use shankline::units::{Length, Torque, quantity};
 
 #[derive(Debug, PartialEq, serde::Serialize, serde::Deserialize)]
@@ -162,8 +171,21 @@ fn every_input_type_reads_back() {
     round_trip(&WasherStyle::TypeANarrow);
     round_trip(&ScrewProduct::Iso4014);
     round_trip(&Zone::RunOut);
+    round_trip(&UnifiedSeries::Un12);
+    round_trip(&MetricSeries::Fine);
+    round_trip(&Condition::ZincPlated);
+    round_trip(&TighteningMethod::TorqueWrench);
+    round_trip(&EngagementGroup::Long);
+    round_trip(&HardnessScale::RockwellC);
+    round_trip(&StressPlane::Thread);
+    round_trip(&NutThreads::Un12AndFiner);
     round_trip(&UnitSystem::UsCustomary);
     round_trip(&NutFactor::new(0.15, 0.2, 0.25).unwrap());
+    round_trip(&Friction::new(0.10, 0.12, 0.16).unwrap());
+    round_trip(&PreloadTarget::AiscJ31);
+    round_trip(&TorsionModel::Vdi2230);
+    round_trip(&BearingFace::new(millimetres(16.6), millimetres(13.5)).unwrap());
+    round_trip(&BearingPressure::UniformPressure);
     round_trip(&PreloadTarget::Permanent);
     round_trip(&ShearMethod::DistortionEnergy {
         basis: ShearBasis::Yield,
@@ -181,6 +203,10 @@ fn every_input_type_reads_back() {
 fn bad_inputs_are_refused_by_name() {
     refused::<Thread>(json!("3/4-11 UNC"), &["3/4-11 UNC", "3/4-10 UNC"]);
     refused::<BoltGrade>(json!("grade 9"), &["grade 9", "8.8"]);
+    refused::<Friction>(
+        json!({"min": 0.2, "nominal": 0.1, "max": 0.3}),
+        &["coefficient of friction", "0.1"],
+    );
     refused::<NutFactor>(
         json!({"min": 0.3, "nominal": 0.2, "max": 0.4}),
         &["nut factor"],
@@ -252,6 +278,26 @@ fn every_result_type_writes_its_units() {
             .as_f64()
             .unwrap()
             > 0.7
+    );
+
+    let friction = Friction::new(0.10, 0.12, 0.16).unwrap();
+    let form = FrictionForm::shigley(&thread, friction, friction).unwrap();
+    let limit = form.yield_point(ksi(92.0), TorsionModel::JisB1083).unwrap();
+    let value = to_value(limit).unwrap();
+    assert_eq!(value["model"], "jis_b1083");
+    assert_eq!(value["form"]["form"], "lead_angle");
+    assert_eq!(value["torque"]["min"]["unit"], "N m");
+    let stress = form
+        .tightening_stress(limit.preload.nominal, TorsionModel::Vdi2230)
+        .unwrap();
+    assert_eq!(to_value(stress).unwrap()["tension"]["unit"], "MPa");
+    let range = VdiPreload::new(limit.preload.max, 1.6)
+        .unwrap()
+        .range()
+        .unwrap();
+    assert_eq!(
+        to_value(range).unwrap()["method"]["vdi2230"]["tightening_factor"],
+        1.6
     );
 
     let stack = stack();

@@ -117,6 +117,16 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};",
     ),
     (
+        "endurance_strengths_inch",
+        "EnduranceRow",
+        "use crate::material::{BoltGrade, SaeGrade};\nuse crate::tables::fatigue::EnduranceRow;",
+    ),
+    (
+        "endurance_strengths_metric",
+        "EnduranceRow",
+        "use crate::material::{BoltGrade, PropertyClass};\nuse crate::tables::fatigue::EnduranceRow;",
+    ),
+    (
         "shear_ratios",
         "ShearRatio",
         "use crate::tables::strengths::ShearRatio;",
@@ -225,6 +235,16 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "embedments",
         "Embedment",
         "use crate::tables::tightening::{Embedment, LoadDirection};",
+    ),
+    (
+        "turns",
+        "NutTurn",
+        "use crate::tables::tightening::{NutTurn, OuterFaces, TurnRule};",
+    ),
+    (
+        "aircraft_torques",
+        "AircraftTorque",
+        "use crate::tables::aircraft_torque::AircraftTorque;",
     ),
     (
         "prevailing_torques_inch",
@@ -337,6 +357,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("hardness_max_scale", "nut_grades", "HardnessScale"),
     ("bolt", "nut_pairings", "BoltGrade"),
     ("bolt", "head_marks", "BoltGrade"),
+    ("bolt", "endurance_strengths", "BoltGrade"),
     ("quantity", "design_stresses", "StressQuantity"),
     ("plane", "design_stresses", "StressPlane"),
     ("part", "published_loads", "LoadedPart"),
@@ -355,6 +376,8 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("lubrication", "friction_surfaces", "Lubrication"),
     ("method", "tightening", "TighteningMethod"),
     ("load", "embedments", "LoadDirection"),
+    ("rule", "turns", "TurnRule"),
+    ("faces", "turns", "OuterFaces"),
     ("kind", "prevailing", "PrevailingTorqueKind"),
     ("locking", "prevailing", "Locking"),
     ("element", "service_temp", "TemperatureLimited"),
@@ -366,6 +389,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
 const UNITS: &[(&str, &str)] = &[
     ("_lbf_in", "pound_force_inches"),
     ("_nm", "newton_metres"),
+    ("_deg", "degrees"),
     ("_ppm_per_f", "ppm_per_fahrenheit"),
     ("_um", "micrometres"),
     ("_msi", "msi"),
@@ -484,6 +508,15 @@ fn field(
         );
         return Some((name.into(), "None".into()));
     }
+    if let Some((_, constructor)) = unit
+        && optional
+    {
+        used.insert("optional".into());
+        return Some((
+            name.into(),
+            format!("optional::{constructor}({})", float(cell)),
+        ));
+    }
     let value = if let Some((_, constructor)) = unit {
         used.insert((*constructor).into());
         format!("{constructor}({})", float(cell))
@@ -534,22 +567,29 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
             .iter()
             .all(|t| t.fields.iter().any(|f| base_name(f) == name && f.required))
     };
-    let missing = same_type.iter().flat_map(|t| &t.fields).any(|f| {
-        !table
-            .fields
+    // A row type whose tables differ in columns has a `BLANK`; its rows leave out what is empty.
+    let lacks = |t: &Table| {
+        same_type
             .iter()
-            .any(|own| base_name(own) == base_name(f))
-    });
+            .flat_map(|other| &other.fields)
+            .any(|f| !t.fields.iter().any(|own| base_name(own) == base_name(f)))
+    };
+    let (missing, has_blank) = (lacks(table), same_type.iter().any(|t| lacks(t)));
     let mut used = BTreeSet::new();
     let mut body = String::new();
     let (basis, source) = (table.column("basis"), table.column("source"));
     for row in &table.rows {
         body.push_str("    ");
         write!(body, "{row_type} {{ ").unwrap();
+        let mut blank = missing;
         for (definition, cell) in table.fields.iter().zip(row) {
             let optional = !plain(base_name(definition));
             if let Some((name, value)) = field(table, definition, cell, optional, &mut used) {
-                write!(body, "{name}: {value}, ").unwrap();
+                if has_blank && value == "None" {
+                    blank = true;
+                } else {
+                    write!(body, "{name}: {value}, ").unwrap();
+                }
             }
         }
         write!(
@@ -559,11 +599,16 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
             pascal(&row[basis])
         )
         .unwrap();
-        if missing {
+        if blank {
             write!(body, ", ..{row_type}::BLANK").unwrap();
         }
         body.push_str(" },\n");
     }
+    let optional = if used.remove("optional") {
+        "use crate::tables::optional;\n"
+    } else {
+        ""
+    };
     let units: Vec<String> = used.into_iter().collect();
     let units = if units.is_empty() {
         String::new()
@@ -572,7 +617,7 @@ fn rows_file(table: &Table, row_type: &str, imports: &str, same_type: &[&Table])
     };
     let constant = table.name.to_uppercase();
     format!(
-        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{imports}\n{units}\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
+        "{}use super::sources;\nuse crate::source::Basis;\nuse crate::tables::known;\n{optional}{imports}\n{units}\npub(in crate::tables) static {constant}: [{row_type}; {}] = [\n{body}];\n",
         header(table),
         table.rows.len(),
     )

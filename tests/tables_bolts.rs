@@ -527,7 +527,7 @@ fn aircraft_designations() {
     let error = AircraftGrip::find("AN8-12").unwrap_err().to_string();
     assert_eq!(
         error,
-        "no grip is known for AN8: nobody has read its grips; those of AN3 to AN6 are known"
+        "no known grip for AN8: nobody has read its grips; those of AN3 to AN6 are known"
     );
 }
 

@@ -52,7 +52,7 @@ fn weaker_shapes_are_weaker() {
             }
         }
     }
-    assert_eq!(compared, 30);
+    assert_eq!(compared, 31);
 }
 
 /// Metric nuts: the proof stress of a class is at least the tensile strength of the bolts ISO 898-2

@@ -8,7 +8,9 @@ use shankline::{
     material::{BoltGrade, NutGrade},
     tables::{
         aircraft::{AircraftBolt, AircraftGripRow},
+        aircraft_torque::AircraftTorque,
         bolts::{HexBolt, StructuralBolt},
+        fatigue::EnduranceRow,
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
@@ -29,14 +31,15 @@ use shankline::{
             UnifiedClassRow, UnifiedLimitException,
         },
         threads::{MetricThread, UnifiedThread},
-        tightening::{Embedment, TighteningScatter},
+        tightening::{Embedment, NutTurn, TighteningScatter},
         washers::Washer,
     },
     units::{
-        Area, Force, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature,
-        Torque, kip_per_square_inch, pound_force, pound_force_inch,
+        Angle, Area, Force, Length, Ratio, Stress, TemperatureCoefficient,
+        ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force, pound_force_inch,
     },
     uom::si::{
+        angle::degree,
         area::{square_inch, square_millimeter},
         length::{inch, micrometer, millimeter},
         pressure::megapascal,
@@ -103,6 +106,13 @@ impl IntoCell for Torque {
             assert!(column.ends_with("_nm"), "{column}");
             self.get::<newton_meter>()
         }))
+    }
+}
+
+impl IntoCell for Angle {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_deg"), "{column}");
+        Cell::Number(Some(self.get::<degree>()))
     }
 }
 
@@ -244,6 +254,22 @@ fn friction() {
         columns![Embedment; roughness_from "roughness_from_um",
             roughness_below "roughness_below_um", thread "thread_um",
             bearing_face "bearing_face_um", interface "interface_um"],
+    );
+    read_back(
+        "turns",
+        NutTurn::all(),
+        columns![NutTurn; diameters_from "diameters_from", diameters_to "diameters_to",
+            turn "turn_deg"],
+    );
+    read_back(
+        "aircraft_torques",
+        AircraftTorque::all(),
+        columns![AircraftTorque; size "size", nominal_diameter "nominal_diameter_in",
+            threads_per_inch "threads_per_inch", tension_nut_min "tension_nut_min_lbf_in",
+            tension_nut_max "tension_nut_max_lbf_in", shear_nut_min "shear_nut_min_lbf_in",
+            shear_nut_max "shear_nut_max_lbf_in", tension_nut_limit "tension_nut_limit_lbf_in",
+            shear_nut_limit "shear_nut_limit_lbf_in",
+            shear_nut_estimated "shear_nut_estimated"],
     );
 }
 
@@ -534,6 +560,22 @@ fn strengths() {
         PublishedLoad::all(),
         columns![PublishedLoad; size "size", nominal_diameter "nominal_diameter_in",
             threads_per_inch "threads_per_inch", load "load_lbf", note "note"],
+    );
+}
+
+#[test]
+fn endurance_strengths() {
+    read_back(
+        "endurance_strengths_inch",
+        EnduranceRow::all_inch(),
+        columns![EnduranceRow; bolt "bolt", size_from "size_from_in", size_thru "size_thru_in",
+            endurance_strength "endurance_strength_ksi"],
+    );
+    read_back(
+        "endurance_strengths_metric",
+        EnduranceRow::all_metric(),
+        columns![EnduranceRow; bolt "bolt", size_from "size_from_mm", size_thru "size_thru_mm",
+            endurance_strength "endurance_strength_mpa"],
     );
 }
 
@@ -1019,6 +1061,20 @@ fn provenance_of_every_row() {
         HeadMark::all().iter().map(|r| r.provenance).collect(),
     );
     check(
+        "endurance_strengths_inch",
+        EnduranceRow::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "endurance_strengths_metric",
+        EnduranceRow::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
         "washers_inch",
         Washer::all_inch().iter().map(|r| r.provenance).collect(),
     );
@@ -1130,6 +1186,14 @@ fn provenance_of_every_row() {
     check(
         "embedments",
         Embedment::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "turns",
+        NutTurn::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "aircraft_torques",
+        AircraftTorque::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "prevailing_torques_inch",

@@ -10,6 +10,9 @@ use support::{repository, tables};
 const BEGIN: &str = "<!-- counts: written by tests/tables_readme.rs -->\n";
 const END: &str = "<!-- end of counts -->\n";
 
+/// Recalled rows and all rows of the collection the tables were begun from.
+const AT_FIRST: (u32, u32) = (560, 3437);
+
 fn counts() -> String {
     let mut text = String::from(
         "| table | rows | published | reproduced | computed | memory | other cells from memory |\n\
@@ -57,6 +60,16 @@ fn counts() -> String {
         text,
         "| **all but sources** | **{all_rows}** | {} | {} | {} | {} | |",
         total["published"], total["reproduced"], total["computed"], total["memory"]
+    )
+    .unwrap();
+    let percent = |part: f64, whole: f64| 100.0 * part / whole;
+    let first = percent(AT_FIRST.0.into(), AT_FIRST.1.into());
+    #[allow(clippy::cast_precision_loss)] // a few thousand rows
+    let now = percent(total["memory"] as f64, all_rows as f64);
+    writeln!(
+        text,
+        "\nRecalled are {now:.1} % of the rows; of the {} rows the tables were begun from it was {first:.1} %.",
+        AT_FIRST.1
     )
     .unwrap();
     text

@@ -4,8 +4,10 @@ mod support;
 
 use std::collections::BTreeMap;
 
+use shankline::preload::{scatter_of, tightening_factor};
 use shankline::prelude::*;
 use shankline::source::Basis;
+use shankline::tables::aircraft_torque::AircraftTorque;
 use shankline::tables::friction::{Condition, FrictionClassRow, FrictionSurface, NutFactorRow};
 use shankline::tables::locking::{
     PrevailingTorque, PrevailingTorqueKind, ServiceTemperature, TemperatureLimited,
@@ -13,11 +15,13 @@ use shankline::tables::locking::{
 use shankline::tables::nuts::Locking;
 use shankline::tables::plies::{PlyBearing, PlyMaterial, StrengthKind};
 use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
-use shankline::tables::tightening::{Embedment, LoadDirection, TighteningScatter};
+use shankline::tables::tightening::{
+    Embedment, LoadDirection, NutTurn, OuterFaces, TighteningScatter, TurnRule,
+};
 use shankline::units::{
     Torque, celsius, fahrenheit, kip_per_square_inch, micrometres, newton_metres, pound_force_inch,
 };
-use shankline::uom::si::{pressure::megapascal, ratio::ratio, torque::newton_meter};
+use shankline::uom::si::{angle::degree, pressure::megapascal, ratio::ratio, torque::newton_meter};
 use support::{csv_rows, number};
 
 #[test]
@@ -421,5 +425,169 @@ fn names_of_plies_are_offered_by_their_beginning() {
     ));
     for strange in ["", "   ", "é", "ASTM A36 stee", "unobtainium"] {
         assert!(message(strange).contains("ASTM A36 steel"), "{strange:?}");
+    }
+}
+
+/// The shear columns are about 0.6 of the tension ones, as the stresses at their heads (24 / 40 and 54 / 90
+/// ksi); and no one nut factor stands behind the table.
+#[test]
+fn aircraft_torques_hang_together() {
+    let rows = AircraftTorque::all();
+    let (mut least, mut greatest) = (f64::INFINITY, 0.0_f64);
+    for row in rows {
+        // 1-14 is a special thread since 12 threads became the fine series.
+        let thread = format!("{}-{}", row.size, row.threads_per_inch)
+            .parse()
+            .or_else(|_| Thread::unified_special(row.nominal_diameter, row.threads_per_inch))
+            .unwrap();
+        assert_eq!(AircraftTorque::find(&thread).unwrap(), row);
+        assert!(row.tension_nut_min < row.tension_nut_max);
+        assert!(row.tension_nut_max < row.tension_nut_limit);
+        assert!(row.shear_nut_min < row.shear_nut_max);
+        assert!(row.shear_nut_max < row.shear_nut_limit);
+        for (shear, tension, band) in [
+            (row.shear_nut_min, row.tension_nut_min, 0.52..0.65),
+            (row.shear_nut_max, row.tension_nut_max, 0.52..0.65),
+            (row.shear_nut_limit, row.tension_nut_limit, 0.57..0.63),
+        ] {
+            let part = (shear / tension).get::<ratio>();
+            assert!(band.contains(&part), "{} {part}", row.size);
+        }
+        let aimed = ksi(40.0) * thread.tensile_stress_area();
+        let middle = 0.5 * (row.tension_nut_min + row.tension_nut_max);
+        let k = middle.value / (aimed.value * thread.nominal_diameter().value);
+        (least, greatest) = (least.min(k), greatest.max(k));
+    }
+    assert!((least - 0.130).abs() < 1e-3 && (greatest - 0.229).abs() < 1e-3);
+    let estimated: Vec<_> = rows
+        .iter()
+        .filter(|row| row.shear_nut_estimated)
+        .map(|row| row.size)
+        .collect();
+    assert_eq!(estimated, ["1", "1-1/8", "1-1/4"]);
+    // Coarse or fine, torques rise with the size. 7/16-20 reads high, but is still below the next.
+    for fine in [false, true] {
+        let column: Vec<_> = rows
+            .iter()
+            .filter(|row| is_fine(row.size, row.threads_per_inch) == fine)
+            .collect();
+        assert!(column.len() > 10);
+        for pair in column.windows(2) {
+            assert!(
+                pair[0].tension_nut_max < pair[1].tension_nut_max,
+                "{}",
+                pair[1].size
+            );
+            assert!(
+                pair[0].shear_nut_limit < pair[1].shear_nut_limit,
+                "{}",
+                pair[1].size
+            );
+        }
+    }
+}
+
+#[test]
+fn turns_rise_with_length_and_slope() {
+    let find = |faces, diameters: f64| {
+        NutTurn::find(
+            TurnRule::Rcsc,
+            faces,
+            diameters * inches(0.75),
+            inches(0.75),
+        )
+        .map(|row| row.turn.get::<degree>())
+    };
+    let near = |found: f64, expected: f64| (found - expected).abs() < 1e-9;
+    for (diameters, sixths) in [
+        (0.1, 2.0),
+        (4.0, 2.0),
+        (4.01, 3.0),
+        (8.0, 3.0),
+        (8.01, 4.0),
+        (12.0, 4.0),
+    ] {
+        for (faces, more) in [
+            (OuterFaces::BothNormal, 0.0),
+            (OuterFaces::OneSloped, 1.0),
+            (OuterFaces::BothSloped, 2.0),
+        ] {
+            let turn = find(faces, diameters).unwrap();
+            assert!(near(turn, 60.0 * (sixths + more)), "{diameters} {turn}");
+        }
+    }
+    for bad in [12.01, 0.0, -1.0, f64::NAN, f64::INFINITY] {
+        assert!(find(OuterFaces::BothNormal, bad).is_err(), "{bad}");
+    }
+    let combined = |grip: f64| {
+        NutTurn::find(
+            TurnRule::En1090Combined,
+            OuterFaces::BothNormal,
+            millimetres(grip),
+            millimetres(24.0),
+        )
+        .map(|row| row.turn.get::<degree>())
+    };
+    for (grip, turn) in [
+        (47.9, 60.0),
+        (48.0, 90.0),
+        (143.9, 90.0),
+        (144.0, 120.0),
+        (240.0, 120.0),
+    ] {
+        assert!(near(combined(grip).unwrap(), turn), "{grip}");
+    }
+    assert!(combined(240.1).is_err());
+    let sloped = NutTurn::find(
+        TurnRule::En1090Combined,
+        OuterFaces::OneSloped,
+        millimetres(50.0),
+        millimetres(24.0),
+    );
+    assert!(
+        sloped
+            .unwrap_err()
+            .to_string()
+            .contains("the code asks for a test")
+    );
+    // Each row is found, and each ends where the next begins.
+    for row in NutTurn::all() {
+        let middle = 0.5 * (row.diameters_from + row.diameters_to);
+        let found = NutTurn::find(row.rule, row.faces, middle * inches(1.0), inches(1.0)).unwrap();
+        assert_eq!(found, row);
+    }
+}
+
+#[test]
+fn embedment_of_a_joint_adds_up() {
+    let row = Embedment::find(micrometres(20.0), LoadDirection::Shear).unwrap();
+    let sum = row.thread + 2.0 * row.bearing_face + 3.0 * row.interface;
+    assert!((row.of_joint(2, 3) - sum).value.abs() < 1e-15);
+    assert_eq!(row.of_joint(0, 0), row.thread);
+}
+
+#[test]
+fn every_row_of_scatter_gives_a_range() {
+    for row in TighteningScatter::all() {
+        let scatter = scatter_of(row).unwrap();
+        let preload = scattered(newtons(10e3), row).unwrap();
+        assert!(preload.min > newtons(0.0) && preload.min < preload.max);
+        let factor = tightening_factor(scatter).unwrap();
+        let (most, least) = (preload.max.value, preload.min.value);
+        assert!((most / least - factor).abs() < 1e-9 * factor);
+        assert!(scattered(newtons(f64::NAN), row).is_err());
+    }
+}
+
+#[test]
+fn friction_classes_make_frictions() {
+    for row in FrictionClassRow::all() {
+        match (Friction::of_class(row.class), row.friction_max) {
+            (Ok(friction), Some(max)) => {
+                assert_eq!((friction.min(), friction.max()), (row.friction_min, max));
+                assert!((friction.nominal() - 0.5 * (row.friction_min + max)).abs() < 1e-12);
+            }
+            (found, max) => assert!(found.is_err() && max.is_none()),
+        }
     }
 }

@@ -285,12 +285,12 @@ fn recalled_values_come_with_a_caution() {
     for size in ["M3", "M4", "M5", "M6", "M8", "M10", "M8x1", "M10x1.25"] {
         assert_eq!(recalled(size, "6g"), 0, "{size}");
     }
-    for size in ["M3", "M4", "M6", "M8", "M10", "M12", "M14", "M12x1.5"] {
+    for size in ["M3", "M4", "M5", "M6", "M8", "M10", "M12", "M14", "M12x1.5"] {
         assert_eq!(recalled(size, "6H"), 0, "{size}");
     }
-    assert_eq!(recalled("M5", "6H"), 1); // crest tolerance
-    assert_eq!(recalled("M12", "6g"), 2); // crest tolerance and deviation
-    assert_eq!(recalled("M48", "9e8f"), 3); // the two deviations are one caution
+    assert_eq!(recalled("M12", "6g"), 0); // deviation and crest tolerance by formula
+    assert_eq!(recalled("M12", "6f"), 1); // the formula does not give this deviation
+    assert_eq!(recalled("M20", "9e8f"), 1); // the two deviations are one caution
     for row in UnifiedThread::all() {
         let thread = Thread::unified(row.nominal_diameter, row.series).unwrap();
         assert_eq!(

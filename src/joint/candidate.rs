@@ -103,6 +103,13 @@ pub struct Cut {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub length: Length,
+    /// The same with its tolerance. A bolt at its least length may be shorter than the cut, and is
+    /// then left as it is.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub finished: Spread<Length>,
     /// What comes off the nominal length.
     #[cfg_attr(
         feature = "serde",
@@ -479,13 +486,13 @@ impl Selection {
     /// # let thread: Thread = "M10".parse()?;
     /// # let stack = Stack::builder().ply("plate", Spread::exact(millimetres(40.0))).build()?;
     /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
-    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso7040, &thread)?)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso7042, &thread)?)?;
     /// # let rules = LengthRules::fabrication(UnitSystem::Si);
     /// let selection = LengthSearch::new(&stack, &screws, nut, rules)?.run()?;
     /// for caution in selection.cautions().iter() {
-    ///     println!("{caution}"); // the nut heights of ISO 7040, and the stock lengths
+    ///     println!("{caution}"); // the nut heights of ISO 7042
     /// }
-    /// # assert_eq!(selection.cautions().iter().count(), 2);
+    /// # assert_eq!(selection.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```

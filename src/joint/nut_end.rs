@@ -38,7 +38,7 @@ impl NutEnd {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let nut = NutEnd::of(Nut::find(NutStyle::Iso7040, &"M12".parse()?)?)?;
+    /// let nut = NutEnd::of(Nut::find(NutStyle::Iso7042, &"M12".parse()?)?)?;
     /// assert_eq!(nut.cautions().iter().count(), 1); // its height was recalled, not read
     /// # Ok(())
     /// # }

@@ -8,6 +8,7 @@ use crate::error::{Allowed, Error, out_of_range};
 use crate::math::ceil;
 use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
 use crate::spread::Spread;
+use crate::thread::Thread;
 use crate::units::Length;
 
 /// A search over the stock lengths of one product for one stack and nut.
@@ -43,7 +44,9 @@ use crate::units::Length;
 #[derive(Clone, Copy, Debug)]
 pub struct LengthSearch<'a> {
     stack: &'a Stack,
-    screws: &'a ScrewSeries,
+    /// None for bolts in the hand, which no list of stock lengths goes with.
+    screws: Option<&'a ScrewSeries>,
+    pitch: Length,
     nut: NutEnd,
     rules: LengthRules,
 }
@@ -97,6 +100,19 @@ impl<'a> LengthSearch<'a> {
         nut: NutEnd,
         rules: LengthRules,
     ) -> Result<Self, Error> {
+        Ok(Self {
+            screws: Some(screws),
+            ..Self::of_thread(stack, &screws.thread(), &nut, rules)?
+        })
+    }
+
+    /// A search that can only assess bolts in the hand, of a thread that no product need have.
+    pub(super) fn of_thread(
+        stack: &'a Stack,
+        thread: &Thread,
+        nut: &NutEnd,
+        rules: LengthRules,
+    ) -> Result<Self, Error> {
         let rules = rules.checked()?;
         if let Some((_, start)) = stack.washers_under_nut() {
             if start > rules.washers_under_nut_max {
@@ -109,8 +125,9 @@ impl<'a> LengthSearch<'a> {
         }
         Ok(Self {
             stack,
-            screws,
-            nut,
+            screws: None,
+            pitch: thread.pitch(),
+            nut: *nut,
             rules,
         })
     }
@@ -142,10 +159,15 @@ impl<'a> LengthSearch<'a> {
     /// # }
     /// ```
     pub fn run(&self) -> Result<Selection, Error> {
+        let screws = self.screws.ok_or_else(|| Error::NoValue {
+            quantity: "stock length",
+            subject: "a bolt in the hand".into(),
+            reason: "no product was named",
+        })?;
         let mut candidates = Vec::with_capacity(40);
         let mut not_assessed = Vec::new();
-        for length in self.screws.stock_lengths() {
-            match self.screws.length(length) {
+        for length in screws.stock_lengths() {
+            match screws.length(length) {
                 Ok(screw) => candidates.push(self.candidate(screw)),
                 // A hole in the tables must not hide the lengths that are known.
                 Err(Error::NoValue { .. } | Error::NotInTable { .. }) => not_assessed.push(length),
@@ -156,11 +178,11 @@ impl<'a> LengthSearch<'a> {
         let Some(first) = candidates.first() else {
             return Err(Error::NoValue {
                 quantity: "stock length with all its dimensions",
-                subject: format!("{}", self.screws),
+                subject: format!("{screws}"),
                 reason: "none has been read at that size",
             });
         };
-        let cautions = self.screws.cautions(&first.screw).and(self.nut.cautions());
+        let cautions = screws.cautions(&first.screw).and(self.nut.cautions());
         let accepted = candidates.partition_point(Candidate::fits);
         Ok(Selection {
             candidates,
@@ -247,8 +269,8 @@ impl<'a> LengthSearch<'a> {
         candidate
     }
 
-    fn pitch(&self) -> Length {
-        self.screws.thread().pitch()
+    const fn pitch(&self) -> Length {
+        self.pitch
     }
 
     /// Bolt length beyond the nut. Thick plies and a high nut leave least of a short bolt.
@@ -371,7 +393,6 @@ impl<'a> LengthSearch<'a> {
         if !candidate.needs_cut || length >= screw.nominal - SAME_LENGTH {
             return None;
         }
-        // A bolt at its least length may be shorter than the cut, and is then left as it is.
         let finished = Spread {
             min: screw.min.min(length - tolerance),
             nominal: length,
@@ -380,6 +401,7 @@ impl<'a> LengthSearch<'a> {
         let protrusion = self.protrusion(finished, grip);
         Some(Cut {
             length,
+            finished,
             removed: screw.nominal - length,
             thread_left: length - screw.grip_gaging_length_max,
             protrusion,

@@ -126,6 +126,25 @@ pub struct Plane {
 }
 
 impl Stack {
+    /// A builder that makes this stack again, to change something of it.
+    pub(super) fn to_builder(&self) -> StackBuilder {
+        // Without `..`, so that no feature of a stack is lost on the way.
+        let Self {
+            washers_under_head,
+            plies,
+            shear_planes,
+            washers_under_nut,
+            grip: _,
+            positions: _,
+        } = self.clone();
+        StackBuilder {
+            washers_under_head,
+            plies,
+            shear_planes,
+            washers_under_nut,
+        }
+    }
+
     /// Starts a stack.
     ///
     /// ```
@@ -403,6 +422,24 @@ impl StackBuilder {
     /// ```
     pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
         self.washers_under_nut = Some(NutWashers { thickness, count });
+        self
+    }
+
+    /// The bolt put through from the other side; washers stay under head and nut.
+    pub(super) fn turned(mut self) -> Self {
+        let plies = self.plies.len();
+        self.plies.reverse();
+        for plane in &mut self.shear_planes {
+            *plane = plies.saturating_sub(*plane);
+        }
+        self
+    }
+
+    /// The ply at the nut made thicker.
+    pub(super) fn thicker_last_ply(mut self, by: Length) -> Self {
+        if let Some(last) = self.plies.last_mut() {
+            last.thickness = last.thickness + Spread::exact(by);
+        }
         self
     }
 

@@ -92,6 +92,8 @@ pub enum Mode {
     Separation,
     /// Failure under repeated load.
     Fatigue,
+    /// The bolt is stretched for good while it is tightened.
+    Tightening,
 }
 
 impl fmt::Display for Mode {
@@ -110,6 +112,7 @@ impl fmt::Display for Mode {
             Self::Slip => "slip",
             Self::Separation => "separation",
             Self::Fatigue => "fatigue",
+            Self::Tightening => "tightening",
         })
     }
 }

@@ -16,6 +16,11 @@ use crate::source::Provenance;
 /// assert_eq!(Condition::ZincPlated.to_string(), "zinc plated bolts");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum Condition {
     /// Bare steel, dry or as received.
@@ -218,6 +223,11 @@ impl fmt::Display for NutFactorRow {
 /// assert!(FrictionClass::A < FrictionClass::E);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 pub enum FrictionClass {
     /// Lowest friction: solid lubricants and waxes.
     A,
@@ -273,6 +283,11 @@ impl FrictionClassRow {
 /// assert_eq!(FrictionSurface::all()[0].surface, Surface::Bare);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum Surface {
     /// Bare steel.
@@ -306,6 +321,11 @@ pub enum Surface {
 /// assert_eq!(FrictionSurface::all()[0].lubrication, Lubrication::SolidLubricant);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum Lubrication {
     /// Solid lubricant (molybdenum disulphide, graphite, polymers) in varnish, top coat or paste.

@@ -2,6 +2,7 @@
 
 pub(super) mod aircraft_bolt_grips;
 pub(super) mod aircraft_bolts;
+pub(super) mod aircraft_torques;
 pub(super) mod astm_grades;
 pub(super) mod astm_grades_metric;
 pub(super) mod clearance_holes_inch;
@@ -9,6 +10,8 @@ pub(super) mod clearance_holes_metric;
 pub(super) mod design_stresses_inch;
 pub(super) mod design_stresses_metric;
 pub(super) mod embedments;
+pub(super) mod endurance_strengths_inch;
+pub(super) mod endurance_strengths_metric;
 pub(super) mod friction_classes;
 pub(super) mod friction_surfaces;
 pub(super) mod head_marks;
@@ -57,6 +60,7 @@ pub(super) mod tap_drills_metric;
 pub(super) mod threads_metric;
 pub(super) mod threads_unified;
 pub(super) mod tightening_scatter;
+pub(super) mod turns;
 pub(super) mod unified_limit_exceptions;
 pub(super) mod unified_thread_classes;
 pub(super) mod washers_inch;

@@ -17,6 +17,11 @@ use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
 /// assert_eq!(SaeGradeRow::all()[0].core_hardness_scale, HardnessScale::RockwellB);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum HardnessScale {
     /// Rockwell B.
@@ -36,6 +41,11 @@ pub enum HardnessScale {
 /// assert_eq!(PropertyClassRow::all()[0].yield_measure, YieldMeasure::LowerYield);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum YieldMeasure {
     /// Lower yield strength ReL, on a machined specimen.

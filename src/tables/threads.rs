@@ -16,6 +16,11 @@ use crate::units::{Area, Length, inches};
 /// assert_eq!(coarse.count(), 33);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum UnifiedSeries {
     /// Coarse.
@@ -68,6 +73,11 @@ impl UnifiedSeries {
 /// assert_eq!(UnifiedThread::all()[0].choice, SizeChoice::Primary); // #0-80 UNF
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 pub enum SizeChoice {
     /// Preferred.
     Primary,
@@ -177,6 +187,11 @@ impl UnifiedThread {
 /// assert_eq!(coarse.count(), 40);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 pub enum MetricSeries {
     /// The coarse pitch, which a designation need not write.
     Coarse,

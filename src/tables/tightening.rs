@@ -1,10 +1,11 @@
-//! Tightening: how far the preload scatters by each method, how much the surfaces embed after it.
+//! Tightening: how far the preload scatters by each method, how much the surfaces embed after it, how
+//! far structural codes turn the nut.
 
 use super::{generated, rows_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
-use crate::units::{Length, Ratio, micrometres};
+use crate::units::{Angle, Length, Ratio, micrometres};
 
 /// How a bolt is tightened.
 ///
@@ -13,6 +14,11 @@ use crate::units::{Length, Ratio, micrometres};
 /// assert_eq!(TighteningScatter::of_method(TighteningMethod::Ultrasonic).len(), 2);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum TighteningMethod {
     /// By feel.
@@ -133,6 +139,11 @@ impl TighteningScatter {
 /// assert_eq!(Embedment::all()[0].load, LoadDirection::Axial);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum LoadDirection {
     /// Along the bolt.
@@ -205,6 +216,28 @@ impl Embedment {
             })
     }
 
+    /// Embedment of a whole joint, fZ: the thread once, each bearing face, each interface.
+    ///
+    /// A through bolt with a nut has two bearing faces, a screw in a tapped hole one; n plies and
+    /// washers touch each other in n - 1 interfaces.
+    ///
+    /// ```
+    /// use shankline::tables::tightening::{Embedment, LoadDirection};
+    /// use shankline::units::micrometres;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let row = Embedment::find(micrometres(16.0), LoadDirection::Axial)?;
+    /// // Two plies under head and nut: 3 + 2 * 3 + 1 * 2 micrometres.
+    /// assert!((row.of_joint(2, 1) - micrometres(11.0)).value.abs() < 1e-15);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn of_joint(&self, bearing_faces: u16, interfaces: u16) -> Length {
+        self.thread
+            + f64::from(bearing_faces) * self.bearing_face
+            + f64::from(interfaces) * self.interface
+    }
+
     /// What the user of this row must be told, if it was recalled, not read.
     ///
     /// ```
@@ -214,5 +247,150 @@ impl Embedment {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         Cautions::default().with(Caution::from_memory("embedment", self.provenance))
+    }
+}
+
+/// Rule for turning the nut of a structural bolt.
+///
+/// ```
+/// use shankline::tables::tightening::TurnRule;
+/// assert_ne!(TurnRule::Rcsc, TurnRule::En1090Combined);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum TurnRule {
+    /// RCSC Specification, turn-of-nut: from snug-tight, by the length of the bolt from under the
+    /// head to its end.
+    Rcsc,
+    /// EN 1090-2, combined method: after the first step with the wrench, by the total thickness of
+    /// plies and washers.
+    En1090Combined,
+}
+
+/// Slope of the outer faces, under head and nut, against the axis of the bolt.
+///
+/// ```
+/// use shankline::tables::tightening::{NutTurn, OuterFaces};
+/// assert_eq!(NutTurn::all()[0].faces, OuterFaces::BothNormal);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum OuterFaces {
+    /// Both normal to the axis.
+    BothNormal,
+    /// One normal, the other sloped not more than 1 in 20, without bevelled washer.
+    OneSloped,
+    /// Both sloped not more than 1 in 20, without bevelled washers.
+    BothSloped,
+}
+
+/// How far a structural code turns the nut.
+///
+/// RCSC (2014, Table 8.2) holds for hexagon heads with all plies of steel; the tolerance of the turn
+/// was not read. Beyond 12 diameters it asks for a test in a tension calibrator. EN 1090-2 gives no
+/// angle above 10 diameters.
+///
+/// ```
+/// use shankline::tables::tightening::{NutTurn, OuterFaces, TurnRule};
+/// use shankline::units::{degrees, inches};
+/// # fn main() -> Result<(), shankline::Error> {
+/// // 3/4 in bolt of 2-1/2 in between parallel faces: a third of a turn from snug.
+/// let row = NutTurn::find(TurnRule::Rcsc, OuterFaces::BothNormal, inches(2.5), inches(0.75))?;
+/// assert_eq!(row.turn, degrees(120.0));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct NutTurn {
+    /// Rule.
+    pub rule: TurnRule,
+    /// Outer faces.
+    pub faces: OuterFaces,
+    /// Length (RCSC) or grip (EN 1090-2) over diameter that the row begins at.
+    pub diameters_from: f64,
+    /// Length or grip over diameter that the row ends at.
+    pub diameters_to: f64,
+    /// Turn of the nut.
+    pub turn: Angle,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+/// A tenth of a nanometre, in metres.
+const SAME: f64 = 1e-10;
+
+impl NutTurn {
+    /// Every row.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::tightening::NutTurn::all().len(), 12);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::turns::TURNS
+    }
+
+    /// The turn for a length of the bolt (RCSC) or a grip (EN 1090-2), and a diameter.
+    ///
+    /// RCSC rows run over one limit up to and including the next; EN 1090-2 rows from one limit
+    /// up to below the next, the last one to 10 diameters included.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a length or diameter that is not positive and finite, or a length
+    /// beyond the table; [`Error::NoValue`] for sloped faces by EN 1090-2.
+    ///
+    /// ```
+    /// use shankline::tables::tightening::{NutTurn, OuterFaces, TurnRule};
+    /// use shankline::units::{degrees, millimetres};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let find = |grip| NutTurn::find(
+    ///     TurnRule::En1090Combined, OuterFaces::BothNormal, millimetres(grip), millimetres(20.0),
+    /// );
+    /// assert_eq!(find(39.0)?.turn, degrees(60.0));
+    /// assert_eq!(find(40.0)?.turn, degrees(90.0));
+    /// assert!(find(201.0).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn find(
+        rule: TurnRule,
+        faces: OuterFaces,
+        length: Length,
+        diameter: Length,
+    ) -> Result<&'static Self, Error> {
+        let what = match rule {
+            TurnRule::Rcsc => "length of the bolt",
+            TurnRule::En1090Combined => "grip",
+        };
+        positive("nominal diameter", diameter)?;
+        positive(what, length)?;
+        let rows = || {
+            Self::all()
+                .iter()
+                .filter(|row| row.rule == rule && row.faces == faces)
+        };
+        let Some(last) = rows().next_back() else {
+            return Err(Error::NoValue {
+                quantity: "turn of the nut",
+                subject: "sloped faces by EN 1090-2".into(),
+                reason: "the code asks for a test",
+            });
+        };
+        // A length of exactly four diameters must not fall on either side by the last bit.
+        let limit = |diameters: f64| diameters * diameter;
+        let reaches = |row: &&Self| {
+            let open = rule == TurnRule::En1090Combined && row.diameters_to < last.diameters_to;
+            let slack = if open { -SAME } else { SAME };
+            length.value < limit(row.diameters_to).value + slack
+        };
+        rows().find(reaches).ok_or_else(|| {
+            out_of_range(
+                what,
+                length,
+                Allowed::AtMost(limit(last.diameters_to).into()),
+            )
+        })
     }
 }

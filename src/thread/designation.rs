@@ -2,11 +2,17 @@
 
 use core::str::FromStr;
 
-use super::label::{not_standard_metric, not_standard_unified};
-use super::{Thread, ToleranceClass};
+use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of};
+use super::{Profile, Thread};
 use crate::error::{DesignationProblem, Error};
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Length, inches, millimetres};
+
+mod cursor;
+mod marks;
+
+use cursor::Cursor;
+use marks::{read_marks, read_starts, starts_of};
 
 impl FromStr for Thread {
     type Err = Error;
@@ -35,78 +41,6 @@ impl FromStr for Thread {
 
 type Failure = (usize, DesignationProblem);
 
-struct Cursor<'a> {
-    bytes: &'a [u8],
-    at: usize,
-}
-
-impl Cursor<'_> {
-    fn peek(&self) -> Option<u8> {
-        self.bytes.get(self.at).copied()
-    }
-
-    fn skip_spaces(&mut self) {
-        while self.peek() == Some(b' ') {
-            self.at += 1;
-        }
-    }
-
-    fn take(&mut self, wanted: u8) -> bool {
-        let found = self.peek() == Some(wanted);
-        if found {
-            self.at += 1;
-        }
-        found
-    }
-
-    /// Digits as a whole number; `None` without digits or beyond a million.
-    fn whole(&mut self) -> Option<u32> {
-        let start = self.at;
-        let mut value: u32 = 0;
-        while let Some(digit @ b'0'..=b'9') = self.peek() {
-            value = value
-                .checked_mul(10)?
-                .checked_add(u32::from(digit - b'0'))?;
-            self.at += 1;
-        }
-        (self.at > start && value <= 1_000_000).then_some(value)
-    }
-
-    /// A decimal number with at most nine digits in all.
-    fn decimal(&mut self) -> Option<f64> {
-        const POWERS: [f64; 10] = [1.0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9];
-        let mut mantissa: u32 = 0;
-        let mut digits = 0;
-        let mut decimals = None;
-        loop {
-            match self.peek() {
-                Some(digit @ b'0'..=b'9') if digits < 9 => {
-                    mantissa = mantissa * 10 + u32::from(digit - b'0');
-                    digits += 1;
-                    if let Some(count) = decimals.as_mut() {
-                        *count += 1;
-                    }
-                }
-                Some(b'.') if decimals.is_none() => decimals = Some(0),
-                _ => break,
-            }
-            self.at += 1;
-        }
-        let ends_cleanly = !matches!(self.peek(), Some(b'0'..=b'9' | b'.'));
-        (digits > 0 && ends_cleanly)
-            .then(|| f64::from(mantissa) / POWERS[decimals.unwrap_or(0_usize)])
-    }
-
-    /// The rest up to a space, a hyphen or the end.
-    fn word(&mut self) -> &[u8] {
-        let start = self.at;
-        while self.peek().is_some_and(|b| b != b' ' && b != b'-') {
-            self.at += 1;
-        }
-        &self.bytes[start..self.at]
-    }
-}
-
 fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     cursor.skip_spaces();
     match cursor.peek() {
@@ -119,23 +53,28 @@ fn read(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
 fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     let start = cursor.at;
     cursor.at += 1;
+    let profile = if cursor.take_letter(b'J') {
+        Profile::Mj
+    } else {
+        Profile::M
+    };
     let diameter = cursor
         .decimal()
         .filter(|d| *d > 0.0)
         .ok_or((cursor.at, DesignationProblem::Size))?;
     cursor.skip_spaces();
     // "x", "X", or the multiplication sign (two bytes in UTF-8).
-    let has_pitch = cursor.take(b'x') || cursor.take(b'X') || {
+    let has_pitch = cursor.take_letter(b'X') || {
         let sign = cursor.bytes[cursor.at..].starts_with("×".as_bytes());
         cursor.at += if sign { 2 } else { 0 };
         sign
     };
-    let pitch = if has_pitch {
+    let (pitch, starts) = if has_pitch {
         cursor.skip_spaces();
-        let at = cursor.at;
-        Some(cursor.decimal().ok_or((at, DesignationProblem::Pitch))?)
+        let (pitch, starts) = read_metric_pitch(cursor)?;
+        (Some(pitch), starts)
     } else {
-        None
+        (None, 1)
     };
     let size = millimetres(diameter);
     let row = match pitch {
@@ -143,11 +82,42 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         None => MetricThread::coarse(size),
     };
     let row = row.ok_or_else(|| (start, not_standard_metric(diameter)))?;
-    let class = read_class(cursor, ToleranceClass::metric)?;
+    let marks = read_marks(cursor, profile)?;
     Ok(Thread {
-        class,
+        profile,
+        starts,
+        class: marks.class,
+        hand: marks.hand,
+        engagement: marks.engagement,
         ..Thread::from_metric(row)
     })
+}
+
+/// `1.5`, or lead and pitch of several starts: `Ph3P1.5`.
+fn read_metric_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
+    let positive = |cursor: &mut Cursor<'_>| {
+        let at = cursor.at;
+        let value = cursor
+            .decimal_and_places()
+            .filter(|(value, _)| *value > 0.0);
+        value.ok_or((at, DesignationProblem::Pitch))
+    };
+    if !cursor.take_letter(b'P') {
+        return Ok((positive(cursor)?.0, 1));
+    }
+    if !cursor.take_letter(b'H') {
+        return Err((cursor.at, DesignationProblem::Pitch));
+    }
+    let lead_at = cursor.at;
+    let lead = positive(cursor)?;
+    cursor.skip_spaces();
+    if !cursor.take_letter(b'P') {
+        return Err((cursor.at, DesignationProblem::Pitch));
+    }
+    let pitch = positive(cursor)?;
+    let starts = starts_of(lead, pitch).ok_or((lead_at, DesignationProblem::Starts))?;
+    read_starts(cursor, starts)?;
+    Ok((pitch.0, starts))
 }
 
 /// A nominal size as read: a length, and whether it may instead be a number size.
@@ -166,13 +136,9 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         return Err((at, DesignationProblem::Pitch));
     }
     cursor.skip_spaces();
-    let at = cursor.at;
-    let threads_per_inch = cursor
-        .decimal()
-        .filter(|n| *n > 0.0)
-        .ok_or((at, DesignationProblem::Pitch))?;
+    let (threads_per_inch, starts) = read_unified_pitch(cursor)?;
     cursor.skip_spaces();
-    let series = read_series(cursor)?;
+    let (profile, series) = read_series(cursor)?;
     let row = [
         size.number,
         (!size.named_by_number).then_some(size.diameter),
@@ -180,7 +146,7 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     .into_iter()
     .flatten()
     .find_map(|diameter| find_row(diameter, threads_per_inch, series));
-    let class = read_class(cursor, ToleranceClass::unified)?;
+    let marks = read_marks(cursor, profile)?;
     let thread = match (row, series) {
         (Some(row), _) => Thread::from_unified(row),
         (None, Some(Series::Special)) => {
@@ -199,7 +165,38 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
             return Err((start, not_standard_unified(diameter)));
         }
     };
-    Ok(Thread { class, ..thread })
+    Ok(Thread {
+        profile,
+        starts,
+        class: marks.class,
+        hand: marks.hand,
+        engagement: marks.engagement,
+        ..thread
+    })
+}
+
+/// Threads per inch, or pitch and lead of several starts in inches: `0.0625P-0.1875L (3 STARTS)`.
+fn read_unified_pitch(cursor: &mut Cursor<'_>) -> Result<(f64, u8), Failure> {
+    let at = cursor.at;
+    let missing = |at| (at, DesignationProblem::Pitch);
+    let positive = |read: Option<(f64, usize)>| read.filter(|(value, _)| *value > 0.0);
+    let (value, places) = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
+    if !cursor.take_letter(b'P') {
+        return Ok((value, 1));
+    }
+    cursor.skip_spaces();
+    if !cursor.take(b'-') {
+        return Err(missing(cursor.at));
+    }
+    cursor.skip_spaces();
+    let at = cursor.at;
+    let lead = positive(cursor.decimal_and_places()).ok_or(missing(at))?;
+    if !cursor.take_letter(b'L') {
+        return Err(missing(cursor.at));
+    }
+    let starts = starts_of(lead, (value, places)).ok_or((at, DesignationProblem::Starts))?;
+    read_starts(cursor, starts)?;
+    Ok((threads_per_inch_of(value, places), starts))
 }
 
 fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
@@ -268,17 +265,17 @@ enum Series {
     Special,
 }
 
-fn read_series(cursor: &mut Cursor<'_>) -> Result<Option<Series>, Failure> {
+fn read_series(cursor: &mut Cursor<'_>) -> Result<(Profile, Option<Series>), Failure> {
     let at = cursor.at;
     if matches!(cursor.peek(), None | Some(b'-')) {
-        return Ok(None);
+        return Ok((Profile::Un, None));
     }
     // "8-UN" and "8UN" repeat the pitch before the symbol.
     let prefix = cursor.whole();
     if prefix.is_some() {
         cursor.take(b'-');
     }
-    let mut symbol = [0; 4];
+    let mut symbol = [0; 5];
     let word = cursor.word();
     if word.len() > symbol.len() {
         return Err((at, DesignationProblem::Series));
@@ -286,23 +283,36 @@ fn read_series(cursor: &mut Cursor<'_>) -> Result<Option<Series>, Failure> {
     let symbol = &mut symbol[..word.len()];
     symbol.copy_from_slice(word);
     symbol.make_ascii_uppercase();
-    let series = match (prefix, &*symbol) {
-        (None, b"UNC") => Series::Named(UnifiedSeries::Unc),
-        (None, b"UNF") => Series::Named(UnifiedSeries::Unf),
-        (None, b"UNEF") => Series::Named(UnifiedSeries::Unef),
-        (None, b"UN") => Series::ConstantPitch,
-        (None, b"UNS") => Series::Special,
-        (Some(4), b"UN") => Series::Named(UnifiedSeries::Un4),
-        (Some(6), b"UN") => Series::Named(UnifiedSeries::Un6),
-        (Some(8), b"UN") => Series::Named(UnifiedSeries::Un8),
-        (Some(12), b"UN") => Series::Named(UnifiedSeries::Un12),
-        (Some(16), b"UN") => Series::Named(UnifiedSeries::Un16),
-        (Some(20), b"UN") => Series::Named(UnifiedSeries::Un20),
-        (Some(28), b"UN") => Series::Named(UnifiedSeries::Un28),
-        (Some(32), b"UN") => Series::Named(UnifiedSeries::Un32),
+    // The hand may follow a pitch without series.
+    if prefix.is_none() && symbol == b"LH" {
+        cursor.at = at;
+        return Ok((Profile::Un, None));
+    }
+    let Some(rest) = symbol.strip_prefix(b"UN") else {
+        return Err((at, DesignationProblem::Series));
+    };
+    let (profile, kind) = match rest {
+        [b'R', kind @ ..] => (Profile::Unr, kind),
+        [b'J', kind @ ..] => (Profile::Unj, kind),
+        kind => (Profile::Un, kind),
+    };
+    let series = match (prefix, kind) {
+        (None, b"C") => Series::Named(UnifiedSeries::Unc),
+        (None, b"F") => Series::Named(UnifiedSeries::Unf),
+        (None, b"EF") => Series::Named(UnifiedSeries::Unef),
+        (None, b"") => Series::ConstantPitch,
+        (None, b"S") => Series::Special,
+        (Some(4), b"") => Series::Named(UnifiedSeries::Un4),
+        (Some(6), b"") => Series::Named(UnifiedSeries::Un6),
+        (Some(8), b"") => Series::Named(UnifiedSeries::Un8),
+        (Some(12), b"") => Series::Named(UnifiedSeries::Un12),
+        (Some(16), b"") => Series::Named(UnifiedSeries::Un16),
+        (Some(20), b"") => Series::Named(UnifiedSeries::Un20),
+        (Some(28), b"") => Series::Named(UnifiedSeries::Un28),
+        (Some(32), b"") => Series::Named(UnifiedSeries::Un32),
         _ => return Err((at, DesignationProblem::Series)),
     };
-    Ok(Some(series))
+    Ok((profile, Some(series)))
 }
 
 fn find_row(
@@ -326,25 +336,6 @@ fn find_row(
                 Some(Series::Special) => false,
             }
     })
-}
-
-fn read_class(
-    cursor: &mut Cursor<'_>,
-    parse: impl Fn(&[u8]) -> Option<ToleranceClass>,
-) -> Result<Option<ToleranceClass>, Failure> {
-    cursor.skip_spaces();
-    let class = if cursor.take(b'-') {
-        cursor.skip_spaces();
-        let at = cursor.at;
-        Some(parse(cursor.word()).ok_or((at, DesignationProblem::Class))?)
-    } else {
-        None
-    };
-    cursor.skip_spaces();
-    if cursor.peek().is_some() {
-        return Err((cursor.at, DesignationProblem::Trailing));
-    }
-    Ok(class)
 }
 
 #[cfg(test)]
@@ -395,6 +386,44 @@ mod tests {
             ("m6", "M6"),
             ("M72x6", "M72x6"),
             ("M3.5-6H", "M3.5-6H"),
+            ("1/4-20 UNC-2A-LH", "1/4-20 UNC-2A-LH"),
+            ("1/4-20 UNC-2A LH", "1/4-20 UNC-2A-LH"),
+            ("1/4-20 UNC - 2A - lh", "1/4-20 UNC-2A-LH"),
+            ("1/4-20 LH", "1/4-20 UNC-LH"),
+            ("1/4-20-LH", "1/4-20 UNC-LH"),
+            ("1/4-20 UNC LH", "1/4-20 UNC-LH"),
+            ("1/2-20 UNRF-2A", "1/2-20 UNRF-2A"),
+            ("1/2-20 unjf-3A", "1/2-20 UNJF-3A"),
+            ("1-11/16-18 UNJEF", "1-11/16-18 UNJEF"),
+            ("1-1/8-8 8-UNR-2A", "1-1/8-8 UNR-2A"),
+            ("1-14 UNRS", "1-14 UNRS"),
+            ("1/2-13 UNC-2A SE 0.75", "1/2-13 UNC-2A SE 0.75"),
+            ("1/2-13 UNC-2A SE .75-LH", "1/2-13 UNC-2A-LH SE 0.75"),
+            (
+                "0.750-0.0625P-0.1875L (3 STARTS) UNS-2A",
+                "0.75-0.0625P-0.1875L (3 STARTS) UNS-2A",
+            ),
+            (
+                "3/4 - .0625P - .125L (two starts) UNF-2A-LH",
+                "3/4-0.0625P-0.125L (2 STARTS) UNF-2A-LH",
+            ),
+            (
+                "1/2-0.07692P-0.15385L UNC",
+                "1/2-0.0769P-0.1538L (2 STARTS) UNC",
+            ),
+            ("1/2-0.0769P-0.0769L (1 START) UNC", "1/2-13 UNC"),
+            ("M20x2-7g6g-L-LH", "M20x2-7g6g-L-LH"),
+            ("M20 x 2 - 7g6g - S", "M20x2-7g6g-S"),
+            ("M20x2-7g6g-n", "M20x2-7g6g"),
+            ("M20x2-7g6g-40-LH", "M20x2-7g6g-40-LH"),
+            ("M8x1-6g-LH", "M8x1-6g-LH"),
+            ("M8-LH", "M8-LH"),
+            ("M8 LH", "M8-LH"),
+            ("MJ6x1-4h6h", "MJ6x1-4h6h"),
+            ("MJ6-4H5H", "MJ6x1-4H5H"),
+            ("M16xPh3P1.5-6H", "M16xPh3P1.5-6H"),
+            ("M16 x Ph3 P1.5 (two starts) - 6H", "M16xPh3P1.5-6H"),
+            ("m16xph4p2", "M16xPh4P2"),
         ] {
             assert_eq!(canonical(text), expected, "{text}");
         }
@@ -420,8 +449,53 @@ mod tests {
         assert_eq!(wrong("3/8-16 UNX"), (7, DesignationProblem::Series));
         assert_eq!(wrong("3/8-16 UNC-2C"), (11, DesignationProblem::Class));
         assert_eq!(
-            wrong("3/8-16 UNC-2A LH"),
+            wrong("3/8-16 UNC-2A RH"),
             (14, DesignationProblem::Trailing)
+        );
+        assert_eq!(
+            wrong("3/8-16 UNC-2A-LH-LH"),
+            (17, DesignationProblem::Trailing)
+        );
+        assert_eq!(wrong("3/8-16 UNC-"), (11, DesignationProblem::Class));
+        assert_eq!(wrong("3/8-16 UNC 2A"), (11, DesignationProblem::Trailing));
+        assert_eq!(
+            wrong("3/8-16 UNC-LH-2A"),
+            (14, DesignationProblem::Trailing)
+        );
+        assert_eq!(
+            wrong("3/8-16 UNRC-2B"),
+            (12, DesignationProblem::NutOfRoundedRoot)
+        );
+        assert_eq!(wrong("3/8-16 UNQC-2B"), (7, DesignationProblem::Series));
+        assert_eq!(
+            wrong("3/8-16 UNC-2A SE x"),
+            (17, DesignationProblem::Engagement)
+        );
+        assert_eq!(wrong("M20-7g6g-Q"), (9, DesignationProblem::Engagement));
+        assert_eq!(wrong("M20-7g6g-4x"), (9, DesignationProblem::Engagement));
+        assert_eq!(wrong("M20-L"), (4, DesignationProblem::Class));
+        assert_eq!(wrong("M16xPh3.2P1.5"), (6, DesignationProblem::Starts));
+        assert_eq!(wrong("M16xPh3"), (7, DesignationProblem::Pitch));
+        assert_eq!(wrong("M16xP3P1.5"), (5, DesignationProblem::Pitch));
+        assert_eq!(
+            wrong("M16xPh3P1.5 (three starts)"),
+            (13, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.0625P-.2L (3 STARTS) UNS"),
+            (11, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.05P-.0505L UNS"),
+            (9, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.0625P-.1875L (4 STARTS) UNS"),
+            (19, DesignationProblem::Starts)
+        );
+        assert_eq!(
+            wrong(".75-.0625P-.1875 UNS"),
+            (16, DesignationProblem::Pitch)
         );
         assert_eq!(wrong("#13-32"), (0, DesignationProblem::Size));
         assert_eq!(wrong("M10×1.5-zz"), (8, DesignationProblem::Class)); // characters, not bytes

@@ -1,25 +1,125 @@
-//! Names of threads and sizes, and what stands near a size that is not in the tables.
+//! Designations of threads and sizes, and what stands near a size that is not in the tables.
 
 use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
+use core::fmt::{self, Write};
 
+use super::{Engagement, Form, Hand, Profile, Thread};
 use crate::error::DesignationProblem;
+use crate::math::round;
+use crate::tables::thread_tolerances::EngagementGroup;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedThread};
 use crate::units::{INCH, Length, inch_fraction, millimetres};
 
-pub(super) fn unified_label(row: &UnifiedThread) -> String {
-    format!(
-        "{}-{} {}",
-        row.size,
-        row.threads_per_inch,
-        row.series.symbol()
-    )
+impl fmt::Display for Thread {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(&designation(self))
+    }
 }
 
-pub(super) fn metric_label(row: &MetricThread) -> String {
+/// The canonical designation. The grammar stands in the documentation of [`Thread`].
+fn designation(thread: &Thread) -> String {
+    let mut text = match thread.form {
+        Form::Unified(row) => unified_size(thread, row.size, row.threads_per_inch),
+        Form::UnifiedSpecial(n) => {
+            unified_size(thread, &trimmed_number(thread.diameter.value / INCH), n)
+        }
+        Form::Metric(row) => metric_size(thread, row),
+    };
+    // To a string nothing fails to be written.
+    if let Some(class) = thread.class {
+        let _ = write!(text, "-{class}");
+    }
+    if let (Some(mark), false) = (thread.engagement, thread.is_unified()) {
+        let _ = match mark {
+            Engagement::Group(EngagementGroup::Short) => write!(text, "-S"),
+            Engagement::Group(EngagementGroup::Normal) => write!(text, "-N"),
+            Engagement::Group(EngagementGroup::Long) => write!(text, "-L"),
+            Engagement::Length(length) => write!(text, "-{}", trimmed(length)),
+        };
+    }
+    if thread.hand == Hand::Left {
+        text.push_str("-LH");
+    }
+    if let (Some(Engagement::Length(length)), true) = (thread.engagement, thread.is_unified()) {
+        let _ = write!(text, " SE {}", trimmed_number(length.value / INCH));
+    }
+    text
+}
+
+/// Size, pitch or starts, and series: `3/8-16 UNC`, `0.75-0.0625P-0.1875L (3 STARTS) UNS`.
+fn unified_size(thread: &Thread, size: &str, n: f64) -> String {
+    // The letter of the profile goes after UN.
+    let letter = match thread.profile {
+        Profile::Unr => "R",
+        Profile::Unj => "J",
+        _ => "",
+    };
+    let series = match thread.form {
+        Form::Unified(row) => row.series.symbol(),
+        _ => "UNS",
+    };
+    let kind = series.strip_prefix("UN").unwrap_or(series);
+    if thread.starts == 1 {
+        let n = trimmed_number(n);
+        return format!("{size}-{n} UN{letter}{kind}");
+    }
+    let starts = thread.starts;
+    let decimals = pitch_decimals(n);
+    let length = |value: f64| pitch_text(value, decimals);
+    let (pitch, lead) = (length(1.0 / n), length(f64::from(starts) / n));
+    format!("{size}-{pitch}P-{lead}L ({starts} STARTS) UN{letter}{kind}")
+}
+
+/// A pitch or lead in inches. Beyond the four decimals of the standard zeros say how exact it is.
+fn pitch_text(inches: f64, decimals: usize) -> String {
+    let text = format!("{inches:.decimals$}");
+    if decimals > 4 {
+        text
+    } else {
+        without_zeros(text)
+    }
+}
+
+/// As many decimals of the pitch in inches as bring the number of threads per inch back, at least
+/// four, as the standard writes it.
+fn pitch_decimals(n: f64) -> usize {
+    let brings_back = |decimals: &usize| {
+        let text = pitch_text(1.0 / n, *decimals);
+        let places = text.split_once('.').map_or(0, |(_, places)| places.len());
+        let pitch = text.parse().unwrap_or(1.0 / n);
+        // Exactly: it is the same number or another thread.
+        #[allow(clippy::float_cmp)]
+        let same = threads_per_inch_of(pitch, places) == n;
+        same
+    };
+    (4..8).find(brings_back).unwrap_or(8)
+}
+
+/// The number of threads per inch that a pitch written with some decimals stands for: the roundest
+/// whose pitch is that one rounded. `0.0769` and `0.07692` are 13 threads per inch.
+pub(super) fn threads_per_inch_of(pitch: f64, decimals: usize) -> f64 {
+    let exact = 1.0 / pitch;
+    if decimals < 4 {
+        return exact;
+    }
+    let half_a_unit = [5e-5, 5e-6, 5e-7, 5e-8][(decimals - 4).min(3)];
+    [1.0, 10.0, 100.0, 1000.0]
+        .into_iter()
+        .map(|scale| round(exact * scale) / scale)
+        .find(|n| (1.0 / n - pitch).abs() <= half_a_unit)
+        .unwrap_or(exact)
+}
+
+fn metric_size(thread: &Thread, row: &MetricThread) -> String {
+    let symbol = thread.profile.symbol();
     let diameter = trimmed(row.nominal_diameter);
-    match row.series {
-        MetricSeries::Coarse => format!("M{diameter}"),
-        MetricSeries::Fine => format!("M{diameter}x{}", trimmed(row.pitch)),
+    let pitch = trimmed(row.pitch);
+    if thread.starts > 1 {
+        format!("{symbol}{diameter}xPh{}P{pitch}", trimmed(thread.lead()))
+    } else if row.series == MetricSeries::Coarse && thread.profile == Profile::M {
+        format!("{symbol}{diameter}")
+    } else {
+        format!("{symbol}{diameter}x{pitch}")
     }
 }
 
@@ -29,8 +129,12 @@ pub(super) fn trimmed(length: Length) -> String {
 }
 
 pub(super) fn trimmed_number(value: f64) -> String {
-    let text = format!("{value:.5}");
-    text.trim_end_matches('0').trim_end_matches('.').to_owned()
+    without_zeros(format!("{value:.5}"))
+}
+
+fn without_zeros(mut text: String) -> String {
+    text.truncate(text.trim_end_matches('0').trim_end_matches('.').len());
+    text
 }
 
 pub(super) fn inch_label(diameter: Length) -> String {
@@ -38,12 +142,16 @@ pub(super) fn inch_label(diameter: Length) -> String {
     format!("{name} in")
 }
 
+fn at_that_diameter(threads: impl Iterator<Item = Thread>) -> String {
+    let names: Vec<String> = threads.map(|thread| designation(&thread)).collect();
+    format!("at that diameter there are {}", names.join(", "))
+}
+
 /// Standard threads at a diameter, or the sizes either side of it.
 pub(super) fn unified_near(diameter: Length) -> String {
     let rows = UnifiedThread::of_diameter(diameter);
     if !rows.is_empty() {
-        let names: Vec<String> = rows.iter().map(unified_label).collect();
-        return format!("at that diameter there are {}", names.join(", "));
+        return at_that_diameter(rows.iter().map(Thread::from_unified));
     }
     let all = UnifiedThread::all();
     let after = all.partition_point(|row| row.nominal_diameter < diameter);
@@ -56,8 +164,7 @@ pub(super) fn unified_near(diameter: Length) -> String {
 pub(super) fn metric_near(diameter: Length) -> String {
     let rows = MetricThread::of_diameter(diameter);
     if !rows.is_empty() {
-        let names: Vec<String> = rows.iter().map(metric_label).collect();
-        return format!("at that diameter there are {}", names.join(", "));
+        return at_that_diameter(rows.iter().map(Thread::from_metric));
     }
     let all = MetricThread::all();
     let after = all.partition_point(|row| row.nominal_diameter < diameter);

@@ -47,13 +47,14 @@
 //! 0.125 P tangent to the flanks, d3 = d2min - 0.616025 P.
 //!
 //! Source: ISO 965-1:1998. Two in five values of the tables were read, most of them in Machinery's
-//! Handbook, 27th and 31st ed. (ASME B1.13M prints the same values); the others are recalled. With them
-//! 468 of 471 limits printed elsewhere come out to the last digit. Limits that rest on a recalled
-//! value carry a [`Caution`](crate::caution::Caution); 6g of M3 to M10 do not.
+//! Handbook, 27th and 31st ed. (ASME B1.13M prints the same values); nearly all others follow from the
+//! formulas of clause 13, read in an open code file. With them 468 of 471 limits printed elsewhere come
+//! out to the last digit. Limits that rest on one of the 13 values the formulas do not give carry a
+//! [`Caution`](crate::caution::Caution): some of positions e and f, and grade 8 of 8 mm pitch.
 
 use alloc::{format, string::ToString};
 
-use super::{MetricClass, Thread, ToleranceClass, area};
+use super::{Engagement, MetricClass, Thread, ToleranceClass, area};
 use crate::caution::Cautions;
 use crate::error::{Error, sane_length};
 use crate::source::Provenance;
@@ -222,8 +223,8 @@ impl ThreadLimits {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// assert_eq!("1/2-13 UNC-2A".parse::<Thread>()?.limits()?.cautions().iter().count(), 0);
-    /// let recalled = "M64-9g8g".parse::<Thread>()?.limits()?;
-    /// assert!(recalled.cautions().iter().count() > 0);
+    /// let recalled = "M12-6f".parse::<Thread>()?.limits()?; // the deviation of position f
+    /// assert_eq!(recalled.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```
@@ -331,7 +332,7 @@ impl Thread {
     /// assert_eq!("3/8-16 UNC-3A".parse::<Thread>()?.limits()?.allowance, inches(0.0));
     /// assert_eq!(
     ///     "3/8-16 UNC".parse::<Thread>()?.limits().unwrap_err().to_string(),
-    ///     "no limits of size is known for 3/8-16 UNC: the thread has no tolerance class; \
+    ///     "no known limits of size for 3/8-16 UNC: the thread has no tolerance class; \
     ///      give one, such as 2A or 2B, 6g or 6H",
     /// );
     /// # Ok(())
@@ -351,7 +352,10 @@ impl Thread {
     /// # Errors
     ///
     /// [`Error::Mismatch`] for a class of the other system; [`Error::NotInTable`] for a tolerance grade
-    /// or position that ISO 965-1 does not give for the thread, with those it gives.
+    /// or position that ISO 965-1 does not give for the thread, with those it gives;
+    /// [`Error::NoValue`] for UNJ and MJ threads and for several starts, whose limits nobody has read;
+    /// [`Error::OutOfRange`] for a special length of engagement in the designation that
+    /// [`limits_for_engagement`](Self::limits_for_engagement) refuses.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -369,8 +373,13 @@ impl Thread {
     /// ```
     pub fn limits_of(&self, class: ToleranceClass) -> Result<ThreadLimits, Error> {
         let thread = self.with_class(class)?;
+        thread.has_known_limits()?;
+        let special = match self.engagement {
+            Some(Engagement::Length(length)) => Some(length),
+            _ => None,
+        };
         match class {
-            ToleranceClass::Unified(class) => unified::limits(thread, class, None),
+            ToleranceClass::Unified(class) => unified::limits(thread, class, special),
             ToleranceClass::Metric(class) => metric::limits(thread, class),
         }
     }
@@ -406,6 +415,7 @@ impl Thread {
         length: Length,
     ) -> Result<ThreadLimits, Error> {
         let thread = self.with_class(class)?;
+        thread.has_known_limits()?;
         match class {
             ToleranceClass::Unified(class) => unified::limits(thread, class, Some(length)),
             ToleranceClass::Metric(_) => Err(Error::Mismatch(format!(
@@ -413,6 +423,23 @@ impl Thread {
                  its group (short, normal, long)"
             ))),
         }
+    }
+
+    /// Refuses threads whose limits are other than those of UN and M threads of one start.
+    fn has_known_limits(&self) -> Result<(), Error> {
+        let reason = if self.profile.has_large_root() {
+            "those of UNJ and MJ threads stand in SAE AS8879, ASME B1.15, ISO 5855 and ASME B1.21M, \
+             which were not read"
+        } else if self.starts > 1 {
+            "those of threads with several starts were not read"
+        } else {
+            return Ok(());
+        };
+        Err(Error::NoValue {
+            quantity: "limits of size",
+            subject: self.to_string(),
+            reason,
+        })
     }
 
     /// Group of a length of engagement of a metric thread: short, normal or long.

@@ -95,6 +95,14 @@ pub(crate) fn serialize_option<Q: Measured, S: Serializer>(
     quantity.map(AsObject).serialize(serializer)
 }
 
+pub(crate) fn deserialize_option<'de, Q: Measured, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Option<Q>, D::Error> {
+    Option::<RawQuantity>::deserialize(deserializer)?
+        .map(|raw| raw.quantity().map_err(de::Error::custom))
+        .transpose()
+}
+
 pub(crate) fn serialize_spread<Q: Measured, S: Serializer>(
     spread: &Spread<Q>,
     serializer: S,
@@ -113,6 +121,12 @@ pub(crate) fn serialize_ratio<S: Serializer>(
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
     serializer.serialize_f64(ratio.value)
+}
+
+pub(crate) fn deserialize_ratio<'de, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Ratio, D::Error> {
+    f64::deserialize(deserializer).map(Ratio::from)
 }
 
 pub(crate) fn serialize_ratio_spread<S: Serializer>(

@@ -4,7 +4,7 @@ use alloc::{format, string::String};
 use core::fmt;
 
 use super::{
-    Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, SurfaceTension,
+    Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, RadiantExposure,
     ThermodynamicTemperature, Torque,
 };
 use crate::error::{Error, TextProblem};
@@ -105,7 +105,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, SurfaceTension: Stiffness, ThermodynamicTemperature: Temperature);
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ThermodynamicTemperature: Temperature);
 
 /// One unit a quantity may be written in. The first name is the one written out; names are
 /// compared after separators (space, dot, hyphen, star) are taken away.

@@ -12,7 +12,6 @@ pub(in crate::tables) static B1_1_AREA_FORMULA: Source = Source { key: "b1.1-are
 pub(in crate::tables) static ISO898_1_AREA_FORMULA: Source = Source { key: "iso898-1-area-formula", document: "ISO 898-1", edition: None, locator: "formula for the nominal stress area", read_in: "computed with exact constants, 3 significant figures, whole square millimetres from 100 up" };
 pub(in crate::tables) static GBT16823_1: Source = Source { key: "gbt16823.1", document: "GB/T 16823.1", edition: Some("1997"), locator: "stress area table", read_in: "two supplier reproductions" };
 pub(in crate::tables) static ISO898_1_AREA_COARSE: Source = Source { key: "iso898-1-area-coarse", document: "ISO 898-1", edition: None, locator: "nominal stress area table, coarse threads", read_in: "two supplier reproductions" };
-pub(in crate::tables) static ISO898_1_AREA_FINE: Source = Source { key: "iso898-1-area-fine", document: "ISO 898-1", edition: None, locator: "nominal stress area table, fine threads", read_in: "recalled; agrees with the formula" };
 pub(in crate::tables) static B1_13M_AREA: Source = Source { key: "b1.13m-area", document: "ASME B1.13M", edition: None, locator: "tensile stress area table on the sizes of the standard", read_in: "training page printing four figures, rounded here to the three figures of ISO 898-1" };
 pub(in crate::tables) static BICKFORD4_METRIC_AREA: Source = Source { key: "bickford4-metric-area", document: "Bickford, Introduction to the Design and Behavior of Bolted Joints", edition: Some("4th ed."), locator: "metric stress and shear area table", read_in: "read in the book" };
 pub(in crate::tables) static J429_1: Source = Source { key: "j429-1", document: "SAE J429", edition: None, locator: "Table 1", read_in: "supplier grade tables and Shigley & Mischke, Mechanical Engineering Design, 5th ed., p. 341; three or more agree" };
@@ -37,11 +36,8 @@ pub(in crate::tables) static B18_2_2_HEX: Source = Source { key: "b18.2.2-hex", 
 pub(in crate::tables) static B18_2_2_HEX_LARGE: Source = Source { key: "b18.2.2-hex-large", document: "ASME B18.2.2", edition: Some("2010 and later"), locator: "hex nuts above 1-1/2 in", read_in: "distributor data sheet compared with a reference page" };
 pub(in crate::tables) static B18_2_2_JAM_LARGE: Source = Source { key: "b18.2.2-jam-large", document: "ASME B18.2.2", edition: Some("2010 and later"), locator: "hex jam nut 1-5/8 in", read_in: "one secondary reproduction" };
 pub(in crate::tables) static B18_2_2_HEAVY: Source = Source { key: "b18.2.2-heavy", document: "ASME B18.2.2", edition: None, locator: "heavy hex nuts", read_in: "four supplier reproductions compared" };
-pub(in crate::tables) static B18_2_2_RECALLED: Source = Source { key: "b18.2.2-recalled", document: "ASME B18.2.2", edition: None, locator: "heavy hex nuts", read_in: "recalled, not read" };
 pub(in crate::tables) static B18_2_2_HEAVY_JAM: Source = Source { key: "b18.2.2-heavy-jam", document: "ASME B18.2.2", edition: Some("2015"), locator: "heavy hex jam nuts", read_in: "Machinery's Handbook, 31st ed., Table 7" };
-pub(in crate::tables) static B18_2_2_HEAVY_JAM_RECALLED: Source = Source { key: "b18.2.2-heavy-jam-recalled", document: "ASME B18.2.2", edition: None, locator: "heavy hex jam nuts", read_in: "heights recalled; flats and corners are those of the heavy hex nut" };
 pub(in crate::tables) static B18_2_2_SLOTTED: Source = Source { key: "b18.2.2-slotted", document: "ASME B18.2.2", edition: None, locator: "hex slotted nuts", read_in: "two supplier reproductions agree" };
-pub(in crate::tables) static B18_2_2_THICK: Source = Source { key: "b18.2.2-thick", document: "ASME B18.2.2", edition: None, locator: "hex thick nuts", read_in: "heights recalled, not read" };
 pub(in crate::tables) static J482A: Source = Source { key: "j482a", document: "SAE J482a", edition: None, locator: "hex high nuts", read_in: "Machinery's Handbook, 31st ed., p. 1682" };
 pub(in crate::tables) static B18_16_6_NE: Source = Source { key: "b18.16.6-ne", document: "ASME B18.16.6", edition: None, locator: "nonmetallic insert lock nuts, style NE", read_in: "two reproductions agree on flats, height and hex height" };
 pub(in crate::tables) static IFI100_INSERT: Source = Source { key: "ifi100-insert", document: "IFI-100/107", edition: Some("superseded by ASME B18.16.6"), locator: "nonmetallic insert lock nuts, regular hex series", read_in: "supplier reproduction" };
@@ -55,13 +51,10 @@ pub(in crate::tables) static ISO4032: Source = Source { key: "iso4032", document
 pub(in crate::tables) static ISO4033: Source = Source { key: "iso4033", document: "ISO 4033", edition: None, locator: "Table 1", read_in: "reproduction; heights agree with the ANSI B18.2.4.3M slotted nut table" };
 pub(in crate::tables) static ISO4035: Source = Source { key: "iso4035", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "two reproductions compared" };
 pub(in crate::tables) static ISO4035_DIN439: Source = Source { key: "iso4035-din439", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "heights, s and e read in a reproduction of DIN 439-2, identical by class" };
-pub(in crate::tables) static ISO4035_RECALLED: Source = Source { key: "iso4035-recalled", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO4036: Source = Source { key: "iso4036", document: "ISO 4036", edition: None, locator: "dimension table", read_in: "reproduction of EN ISO 4036" };
 pub(in crate::tables) static ISO4034: Source = Source { key: "iso4034", document: "ISO 4034", edition: None, locator: "heights and flats", read_in: "DIN-ISO comparison table in a fastener catalogue, 2020" };
 pub(in crate::tables) static ISO4034_RECALLED: Source = Source { key: "iso4034-recalled", document: "ISO 4034", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static DIN934: Source = Source { key: "din934", document: "DIN 934", edition: Some("withdrawn"), locator: "dimension table", read_in: "reproduction; nominal heights agree with a second page" };
-pub(in crate::tables) static ISO4161: Source = Source { key: "iso4161", document: "ISO 4161", edition: None, locator: "dimension table", read_in: "recalled, not read" };
-pub(in crate::tables) static EN1661: Source = Source { key: "en1661", document: "EN 1661", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static B18_2_4_4M: Source = Source { key: "b18.2.4.4m", document: "ANSI/ASME B18.2.4.4M", edition: Some("1982, withdrawn"), locator: "hex flange nuts", read_in: "Machinery's Handbook, 31st ed., Table 26" };
 pub(in crate::tables) static B18_2_4_1M: Source = Source { key: "b18.2.4.1m", document: "ASME B18.2.4.1M", edition: None, locator: "hex nuts, style 1", read_in: "Machinery's Handbook, 31st ed., Table 25" };
 pub(in crate::tables) static B18_2_4_2M: Source = Source { key: "b18.2.4.2m", document: "ASME B18.2.4.2M", edition: None, locator: "hex nuts, style 2", read_in: "Machinery's Handbook, 31st ed., Table 25" };
@@ -72,17 +65,13 @@ pub(in crate::tables) static B18_16M: Source = Source { key: "b18.16m", document
 pub(in crate::tables) static B18_16_3M: Source = Source { key: "b18.16.3m", document: "ASME B18.16.3M", edition: None, locator: "prevailing-torque hex nuts", read_in: "reproduction" };
 pub(in crate::tables) static ISO7040: Source = Source { key: "iso7040", document: "ISO 7040", edition: Some("1997 and 2012"), locator: "dimension table", read_in: "heights recalled; s, e and m min are those of ISO 4032 (read)" };
 pub(in crate::tables) static ISO7041: Source = Source { key: "iso7041", document: "ISO 7041", edition: Some("2002"), locator: "dimension table", read_in: "JIS B 1199-1:2008 Amendment 1, Table 3.1 (text of the national standard)" };
-pub(in crate::tables) static ISO10511: Source = Source { key: "iso10511", document: "ISO 10511", edition: None, locator: "heights", read_in: "computed: h max = m min (ISO 4035) + [h max - m min] (ISO 7040), the equal-feature-height rule in the scope note of ISO 7040:2025" };
 pub(in crate::tables) static ISO10512: Source = Source { key: "iso10512", document: "ISO 10512", edition: None, locator: "dimension table", read_in: "recalled: same dimensions as ISO 7040 of the same diameter" };
 pub(in crate::tables) static ISO7042: Source = Source { key: "iso7042", document: "ISO 7042", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4033 (read)" };
 pub(in crate::tables) static ISO7719: Source = Source { key: "iso7719", document: "ISO 7719", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4032 (read)" };
-pub(in crate::tables) static ISO7720: Source = Source { key: "iso7720", document: "ISO 7720", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4033 (read)" };
 pub(in crate::tables) static DIN985: Source = Source { key: "din985", document: "DIN 985", edition: Some("1987"), locator: "dimension table", read_in: "reproduction; e min M3 to M16 from the text of DIN 985:1987" };
 pub(in crate::tables) static DIN980: Source = Source { key: "din980", document: "DIN 980", edition: None, locator: "dimension table", read_in: "reproduction" };
 pub(in crate::tables) static B18_21_1_A: Source = Source { key: "b18.21.1-a", document: "ASME B18.21.1", edition: Some("2009 (R2016)"), locator: "plain washers, type A preferred sizes", read_in: "Machinery's Handbook, 31st ed., Table 1a" };
-pub(in crate::tables) static B18_21_1_A_RECALLED: Source = Source { key: "b18.21.1-a-recalled", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "recalled, not read" };
 pub(in crate::tables) static B18_21_1_B: Source = Source { key: "b18.21.1-b", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "two reproductions (B18.21.1 and the earlier B18.22.1)" };
-pub(in crate::tables) static B18_21_1_B_RECALLED: Source = Source { key: "b18.21.1-b-recalled", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "recalled, not read" };
 pub(in crate::tables) static F436_RECALLED: Source = Source { key: "f436-recalled", document: "ASTM F436", edition: None, locator: "hardened circular washers", read_in: "recalled, not read" };
 pub(in crate::tables) static F436_B18_2_6: Source = Source { key: "f436-b18.2.6", document: "ASTM F436", edition: None, locator: "circular washers, ASME B18.2.6-2019 Table 4.1.1-1", read_in: "one supplier reproduction" };
 pub(in crate::tables) static AN960: Source = Source { key: "an960", document: "AN960 / NAS1149", edition: None, locator: "flat washers", read_in: "recalled, not read" };
@@ -96,11 +85,8 @@ pub(in crate::tables) static ISO7089: Source = Source { key: "iso7089", document
 pub(in crate::tables) static ISO7089_JIS_DIN: Source = Source { key: "iso7089-jis-din", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "outside diameter and thickness in a JIS B 1256:2008 table; inside diameter in a DIN 125 table (same)" };
 pub(in crate::tables) static ISO7090: Source = Source { key: "iso7090", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "nominals recalled" };
 pub(in crate::tables) static DIN125: Source = Source { key: "din125", document: "DIN 125", edition: None, locator: "form A", read_in: "supplier table" };
-pub(in crate::tables) static ISO7091: Source = Source { key: "iso7091", document: "ISO 7091", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO7092_M10: Source = Source { key: "iso7092-m10", document: "ISO 7092", edition: None, locator: "M10", read_in: "one reference page" };
-pub(in crate::tables) static ISO7093_RECALLED: Source = Source { key: "iso7093-recalled", document: "ISO 7093-1", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO7093_M10: Source = Source { key: "iso7093-m10", document: "ISO 7093-1", edition: None, locator: "M10", read_in: "one reference page" };
-pub(in crate::tables) static ISO7094: Source = Source { key: "iso7094", document: "ISO 7094", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO4014_4017_RANGE: Source = Source { key: "iso4014-4017-range", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length", read_in: "recalled, not read" };
 pub(in crate::tables) static PCC1_H1: Source = Source { key: "pcc1-h1", document: "ASME PCC-1", edition: None, locator: "Table H-1, bolt root and tensile stress areas (SI)", read_in: "online copy of the table printing four figures, rounded here to the three figures of ISO 898-1" };
 pub(in crate::tables) static B18_2_1_UNTHREADED: Source = Source { key: "b18.2.1-unthreaded", document: "ASME B18.2.1", edition: None, locator: "unthreaded length under the head of screws threaded full length", read_in: "recalled, not read" };
@@ -150,7 +136,6 @@ pub(in crate::tables) static ISO898_2_RECALLED: Source = Source { key: "iso898-2
 pub(in crate::tables) static ISO898_6: Source = Source { key: "iso898-6", document: "ISO 898-6", edition: None, locator: "proof stress and hardness", read_in: "one page; the boundary at 16 mm is hard to read there" };
 pub(in crate::tables) static ISO10684: Source = Source { key: "iso10684", document: "ISO 10684", edition: Some("2004"), locator: "Annex A, M8 and M10", read_in: "one page" };
 pub(in crate::tables) static B18166_STRENGTH: Source = Source { key: "b18166-strength", document: "ASME B18.16.6", edition: Some("2017 and before"), locator: "proof loads of insert nuts, UNC", read_in: "30 cells of one reproduction give these stresses on the stress area" };
-pub(in crate::tables) static ISO898_2_PAIRS: Source = Source { key: "iso898-2-pairs", document: "ISO 898-2", edition: Some("2012"), locator: "Table 1", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO898_2_PAIR_8: Source = Source { key: "iso898-2-pair-8", document: "ISO 898-2", edition: None, locator: "which bolt class goes with which nut class", read_in: "two pages that agree and an extract of DIN EN 20898-2" };
 pub(in crate::tables) static J995_PAIRS: Source = Source { key: "j995-pairs", document: "SAE J995", edition: None, locator: "nuts of grade 2 for bolts of grades 1 and 2", read_in: "recalled, not read" };
 pub(in crate::tables) static PAIRS_CHART: Source = Source { key: "pairs-chart", document: "SAE J995, ASTM A563", edition: None, locator: "suitable nuts", read_in: "a supplier strength chart of January 2016" };
@@ -185,7 +170,7 @@ pub(in crate::tables) static EN1993_34: Source = Source { key: "en1993-34", docu
 pub(in crate::tables) static EN1993_34_RECALLED: Source = Source { key: "en1993-34-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "recalled, not read" };
 pub(in crate::tables) static RATIO_TRADE: Source = Source { key: "ratio-trade", document: "Industrial Fasteners Institute", edition: None, locator: "shear strength as a share of tensile strength", read_in: "three reference pages" };
 pub(in crate::tables) static RATIO_TESTS: Source = Source { key: "ratio-tests", document: "Guide to Design Criteria for Bolted and Riveted Joints", edition: None, locator: "mean of tests", read_in: "recalled, not read" };
-pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "computed" };
 pub(in crate::tables) static RATIO_SOCKET: Source = Source { key: "ratio-socket", document: "makers of socket screws to ASTM A574", edition: None, locator: "108/180 and 102/170 ksi", read_in: "maker tables" };
 pub(in crate::tables) static RATIO_AN: Source = Source { key: "ratio-an", document: "MIL-HDBK-5J", edition: None, locator: "75 ksi shear of 125 ksi bolts", read_in: "an aviation technical page that cites it" };
 pub(in crate::tables) static RATIO_160: Source = Source { key: "ratio-160", document: "NAS bolt standards", edition: None, locator: "95 ksi shear of 160 ksi bolts", read_in: "recalled, not read" };
@@ -271,7 +256,6 @@ pub(in crate::tables) static B18_2_1_HEAVY_HEX_BOLT: Source = Source { key: "b18
 pub(in crate::tables) static B18_2_6_2019: Source = Source { key: "b18.2.6-2019", document: "ASME B18.2.6", edition: Some("2019"), locator: "heavy hex structural bolt tables and length tolerance", read_in: "supplier reproductions; the shortest part-threaded length is the first with a body length in the table of grip gaging and body lengths" };
 pub(in crate::tables) static EN14399_4: Source = Source { key: "en14399-4", document: "EN 14399-4", edition: None, locator: "bolt dimension and length tables", read_in: "two supplier reproductions that agree" };
 pub(in crate::tables) static B18_2_3_1M: Source = Source { key: "b18.2.3.1m", document: "ASME B18.2.3.1M", edition: None, locator: "metric hex cap screw table", read_in: "reproduction; thread lengths by rule" };
-pub(in crate::tables) static ISO8765_RECALLED: Source = Source { key: "iso8765-recalled", document: "ISO 8765 and ISO 8676", edition: None, locator: "list of threads and thread lengths", read_in: "recalled, not read" };
 pub(in crate::tables) static B18_3_2003: Source = Source { key: "b18.3-2003", document: "ASME B18.3", edition: Some("2003"), locator: "socket head cap screw table, 1960 series", read_in: "supplier reproductions; the 1998 edition prints fillet diameters 0.001 in larger at several sizes" };
 pub(in crate::tables) static B18_3_RECALLED: Source = Source { key: "b18.3-recalled", document: "ASME B18.3", edition: None, locator: "socket head cap screw table, thread lengths and the 1 in size", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO4762: Source = Source { key: "iso4762", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "reproduction; thread lengths above M36 by its rule, 2 d + 12 mm" };
@@ -284,8 +268,39 @@ pub(in crate::tables) static AN_GRIP_TABLE: Source = Source { key: "an-grip-tabl
 pub(in crate::tables) static AN_GRIP_RULE: Source = Source { key: "an-grip-rule", document: "AN3 to AN20", edition: None, locator: "rule of eighths for grip and length", read_in: "computed from the rows read in an aircraft builder manual, which states the rule for length; grips of AN4-15, AN5-27 and AN6-20 on a supplier page agree" };
 pub(in crate::tables) static A563_FINE: Source = Source { key: "a563-fine", document: "ASTM A563", edition: Some("2015"), locator: "Table 3, fine threads", read_in: "a scan of the table and a maker page that agree" };
 pub(in crate::tables) static ISO898_2_2012: Source = Source { key: "iso898-2-2012", document: "ISO 898-2", edition: Some("2012"), locator: "table of proof loads, coarse threads", read_in: "proof load over stress area of the table in GOST ISO 898-2-2015" };
+pub(in crate::tables) static ISO7040_CAD: Source = Source { key: "iso7040-cad", document: "ISO 7040", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO10512_CAD: Source = Source { key: "iso10512-cad", document: "ISO 10512", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7719_CAD: Source = Source { key: "iso7719-cad", document: "ISO 7719", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7720_CAD: Source = Source { key: "iso7720-cad", document: "ISO 7720", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static EN1661_CAD: Source = Source { key: "en1661-cad", document: "EN 1661", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO4161_CAD: Source = Source { key: "iso4161-cad", document: "ISO 4161", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO4035_CAD: Source = Source { key: "iso4035-cad", document: "ISO 4035", edition: None, locator: "dimension table", read_in: "dimension tables of two open CAD parts libraries" };
+pub(in crate::tables) static B18_2_2_HEAVY_JAM_CAD: Source = Source { key: "b18.2.2-heavy-jam-cad", document: "ASME B18.2.2", edition: None, locator: "heavy hex jam nuts", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static B18_2_2_THICK_CAD: Source = Source { key: "b18.2.2-thick-cad", document: "ASME B18.2.2", edition: None, locator: "hex thick nuts", read_in: "dimension table of an open CAD parts library, table of the slotted thick nut, whose body is the same" };
+pub(in crate::tables) static B18_2_2_HEAVY_CAD: Source = Source { key: "b18.2.2-heavy-cad", document: "ASME B18.2.2", edition: None, locator: "heavy hex nuts", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7091_CAD: Source = Source { key: "iso7091-cad", document: "ISO 7091", edition: None, locator: "dimension table", read_in: "dimension tables of two open CAD parts libraries" };
+pub(in crate::tables) static ISO7093_CAD: Source = Source { key: "iso7093-cad", document: "ISO 7093-1", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7094_CAD: Source = Source { key: "iso7094-cad", document: "ISO 7094", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7089_CAD: Source = Source { key: "iso7089-cad", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7090_CAD: Source = Source { key: "iso7090-cad", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static B18_21_1_A_CAD: Source = Source { key: "b18.21.1-a-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static B18_21_1_B_CAD: Source = Source { key: "b18.21.1-b-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO8765_CAD: Source = Source { key: "iso8765-cad", document: "ISO 8765", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO4014_4017_RANGE_CAD: Source = Source { key: "iso4014-4017-range-cad", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length", read_in: "range tables of two open CAD parts libraries, which differ at the other sizes" };
+pub(in crate::tables) static ISO8765_LENGTHS_CAD: Source = Source { key: "iso8765-lengths-cad", document: "ISO 8765", edition: None, locator: "nominal lengths 30 to 500 mm", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO965_1_FORMULAE: Source = Source { key: "iso965-1-formulae", document: "ISO 965-1", edition: Some("1998"), locator: "clause 13, formulae", read_in: "an open engineering code file; the rounding to R40 numbers and the factors of the pitch diameter grades are recalled; with them the formulas give all but 18 of the 310 values read" };
+pub(in crate::tables) static ISO965_LIMITS_CAD: Source = Source { key: "iso965-limits-cad", document: "ISO 965-2", edition: None, locator: "limits of 6g and 6H threads", read_in: "limits table of an open CAD thread library; the value is the difference of printed limits" };
+pub(in crate::tables) static F568M_3: Source = Source { key: "f568m-3", document: "ASTM F568M", edition: None, locator: "Table 3", read_in: "a page copied from the standard" };
+pub(in crate::tables) static A563_15_3: Source = Source { key: "a563-15-3", document: "ASTM A563", edition: Some("2015"), locator: "Table 3", read_in: "a page copied from the standard" };
+pub(in crate::tables) static ISO898_2_MATING: Source = Source { key: "iso898-2-mating", document: "ISO 898-2", edition: Some("2012"), locator: "mating bolts", read_in: "supplier page: nut class 5 for bolts up to class 5.8" };
+pub(in crate::tables) static EN1993_34_SHEET: Source = Source { key: "en1993-34-sheet", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "worked calculation sheet of a bolt in shear" };
+pub(in crate::tables) static ISO10511_CAD: Source = Source { key: "iso10511-cad", document: "ISO 10511", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "Table 7-1, recommended torque values for nut-bolt combinations (without lubrication)", read_in: "page copy of the circular" };
+pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
+pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
+pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
 
-pub(in crate::tables) static SOURCES: [&Source; 282] = [
+pub(in crate::tables) static SOURCES: [&Source; 297] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -296,7 +311,6 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &ISO898_1_AREA_FORMULA,
     &GBT16823_1,
     &ISO898_1_AREA_COARSE,
-    &ISO898_1_AREA_FINE,
     &B1_13M_AREA,
     &BICKFORD4_METRIC_AREA,
     &J429_1,
@@ -321,11 +335,8 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &B18_2_2_HEX_LARGE,
     &B18_2_2_JAM_LARGE,
     &B18_2_2_HEAVY,
-    &B18_2_2_RECALLED,
     &B18_2_2_HEAVY_JAM,
-    &B18_2_2_HEAVY_JAM_RECALLED,
     &B18_2_2_SLOTTED,
-    &B18_2_2_THICK,
     &J482A,
     &B18_16_6_NE,
     &IFI100_INSERT,
@@ -339,13 +350,10 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &ISO4033,
     &ISO4035,
     &ISO4035_DIN439,
-    &ISO4035_RECALLED,
     &ISO4036,
     &ISO4034,
     &ISO4034_RECALLED,
     &DIN934,
-    &ISO4161,
-    &EN1661,
     &B18_2_4_4M,
     &B18_2_4_1M,
     &B18_2_4_2M,
@@ -356,17 +364,13 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &B18_16_3M,
     &ISO7040,
     &ISO7041,
-    &ISO10511,
     &ISO10512,
     &ISO7042,
     &ISO7719,
-    &ISO7720,
     &DIN985,
     &DIN980,
     &B18_21_1_A,
-    &B18_21_1_A_RECALLED,
     &B18_21_1_B,
-    &B18_21_1_B_RECALLED,
     &F436_RECALLED,
     &F436_B18_2_6,
     &AN960,
@@ -380,11 +384,8 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &ISO7089_JIS_DIN,
     &ISO7090,
     &DIN125,
-    &ISO7091,
     &ISO7092_M10,
-    &ISO7093_RECALLED,
     &ISO7093_M10,
-    &ISO7094,
     &ISO4014_4017_RANGE,
     &PCC1_H1,
     &B18_2_1_UNTHREADED,
@@ -434,7 +435,6 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &ISO898_6,
     &ISO10684,
     &B18166_STRENGTH,
-    &ISO898_2_PAIRS,
     &ISO898_2_PAIR_8,
     &J995_PAIRS,
     &PAIRS_CHART,
@@ -555,7 +555,6 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &B18_2_6_2019,
     &EN14399_4,
     &B18_2_3_1M,
-    &ISO8765_RECALLED,
     &B18_3_2003,
     &B18_3_RECALLED,
     &ISO4762,
@@ -568,4 +567,35 @@ pub(in crate::tables) static SOURCES: [&Source; 282] = [
     &AN_GRIP_RULE,
     &A563_FINE,
     &ISO898_2_2012,
+    &ISO7040_CAD,
+    &ISO10512_CAD,
+    &ISO7719_CAD,
+    &ISO7720_CAD,
+    &EN1661_CAD,
+    &ISO4161_CAD,
+    &ISO4035_CAD,
+    &B18_2_2_HEAVY_JAM_CAD,
+    &B18_2_2_THICK_CAD,
+    &B18_2_2_HEAVY_CAD,
+    &ISO7091_CAD,
+    &ISO7093_CAD,
+    &ISO7094_CAD,
+    &ISO7089_CAD,
+    &ISO7090_CAD,
+    &B18_21_1_A_CAD,
+    &B18_21_1_B_CAD,
+    &ISO8765_CAD,
+    &ISO4014_4017_RANGE_CAD,
+    &ISO8765_LENGTHS_CAD,
+    &ISO965_1_FORMULAE,
+    &ISO965_LIMITS_CAD,
+    &F568M_3,
+    &A563_15_3,
+    &ISO898_2_MATING,
+    &EN1993_34_SHEET,
+    &ISO10511_CAD,
+    &AC43_13_7_1,
+    &RCSC_TURN,
+    &EN1090_COMBINED,
+    &SHIGLEY_8_17,
 ];

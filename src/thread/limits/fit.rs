@@ -1,11 +1,12 @@
 //! A bolt thread in a nut thread.
 
-use alloc::format;
+use alloc::{format, string::ToString};
+use core::{fmt, str::FromStr};
 
 use super::{Limits, ThreadLimits};
-use crate::error::Error;
+use crate::error::{DesignationProblem, Error};
 use crate::tables::nanometres;
-use crate::thread::{Thread, ToleranceClass};
+use crate::thread::{Profile, Thread, ToleranceClass};
 use crate::units::{Length, millimetres};
 
 /// Limits of a bolt thread and of the nut thread it goes into.
@@ -16,6 +17,8 @@ use crate::units::{Length, millimetres};
 /// let fit = "M12".parse::<Thread>()?.fit("6g".parse()?, "6H".parse()?)?;
 /// assert!(fit.pitch_clearance.min >= millimetres(0.034) - millimetres(1e-9));
 /// assert!(!fit.may_touch());
+/// assert_eq!(fit, "M12-6H/6g".parse()?);
+/// assert_eq!(fit.to_string(), "M12-6H/6g");
 /// # Ok(())
 /// # }
 /// ```
@@ -114,7 +117,7 @@ impl ThreadFit {
 const LEAST_CLEARANCE: Length = millimetres(1e-6);
 
 impl Thread {
-    /// The fit of this thread as a bolt of one class in a nut of another.
+    /// The fit of this thread as a bolt of one class in a nut of another. A UNR bolt goes into a UN nut.
     ///
     /// # Errors
     ///
@@ -131,11 +134,28 @@ impl Thread {
     /// # }
     /// ```
     pub fn fit(&self, bolt: ToleranceClass, nut: ToleranceClass) -> Result<ThreadFit, Error> {
-        ThreadFit::of(&self.limits_of(bolt)?, &self.limits_of(nut)?)
+        ThreadFit::of(&self.limits_of(bolt)?, &self.of_nut().limits_of(nut)?)
     }
 
-    /// Whether this thread, as a bolt, goes into a nut with another one: the same system, diameter and
-    /// pitch, and classes, if given, of a bolt and a nut.
+    /// The thread of the nut that goes on this one.
+    pub(crate) fn of_nut(&self) -> Self {
+        let profile = match self.profile {
+            Profile::Unr => Profile::Un,
+            other => other,
+        };
+        Self {
+            profile,
+            class: None,
+            ..*self
+        }
+    }
+
+    /// Whether this thread, as a bolt, goes into a nut with another one: the same system, diameter,
+    /// pitch, starts and hand, profiles that fit, and classes, if given, of a bolt and a nut.
+    ///
+    /// UN, UNR and M bolts go into nuts of their own system of any profile; UNJ and MJ bolts only into
+    /// UNJ and MJ nuts, whose minor diameter leaves room for the large root radius. (Source: a
+    /// comparison of UN and UNJ by a maker of ring gauges.) UNR is no profile of nuts.
     ///
     /// # Errors
     ///
@@ -150,6 +170,9 @@ impl Thread {
     ///     bolt.goes_into(&"3/8-24 UNF-2B".parse()?).unwrap_err().to_string(),
     ///     "3/8-16 UNC-2A does not go into 3/8-24 UNF-2B: the pitches differ",
     /// );
+    /// let aircraft: Thread = "1/4-28 UNJF-3A".parse()?;
+    /// assert!(aircraft.goes_into(&"1/4-28 UNF-3B".parse()?).is_err());
+    /// assert!("1/4-28 UNF-3A".parse::<Thread>()?.goes_into(&"1/4-28 UNJF-3B".parse()?).is_ok());
     /// # Ok(())
     /// # }
     /// ```
@@ -160,6 +183,15 @@ impl Thread {
             "the diameters differ"
         } else if nanometres(self.pitch) != nanometres(nut.pitch) {
             "the pitches differ"
+        } else if self.starts != nut.starts {
+            "the numbers of starts differ, and with them the leads"
+        } else if self.hand != nut.hand {
+            "one is a right-hand thread, the other a left-hand one"
+        } else if nut.profile == Profile::Unr {
+            "UNR is a profile of external threads only"
+        } else if self.profile.has_large_root() && !nut.profile.has_large_root() {
+            "the large root radius of the bolt meets the crests of the nut, whose minor diameter is \
+             smaller than that of UNJ and MJ nuts"
         } else if self.class.is_some_and(|class| !class.is_external()) {
             "the class of the bolt is one of internal threads"
         } else if nut.class.is_some_and(ToleranceClass::is_external) {
@@ -170,5 +202,65 @@ impl Thread {
         Err(Error::Mismatch(format!(
             "{self} does not go into {nut}: {reason}"
         )))
+    }
+}
+
+impl FromStr for ThreadFit {
+    type Err = Error;
+
+    /// Reads the designation of a fit: that of the nut with the class of the bolt after a stroke,
+    /// `M6-6H/6g`, as ISO 965-1 writes it (syntax recalled), or `1/2-13 UNC-2B/2A`.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::Designation`] tells what is wrong and at which character; those of
+    /// [`Thread::limits`] and [`Thread::goes_into`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        let wrong = |before: &str, problem| Error::Designation {
+            text: text.into(),
+            position: before.chars().count(),
+            problem,
+        };
+        // The stroke of a size such as 1/2 stands before any class.
+        let Some((nut, rest)) = text.rsplit_once('/') else {
+            return Err(wrong(text, DesignationProblem::Class));
+        };
+        let end = rest.find([' ', '-']).unwrap_or(rest.len());
+        let (class, marks) = rest.split_at(end);
+        let bolt: ToleranceClass = class
+            .parse()
+            .map_err(|_| wrong(&text[..=nut.len()], DesignationProblem::Class))?;
+        let after_class = nut.len() + 1 + end;
+        let thread: Thread = format!("{nut}{marks}")
+            .parse()
+            .map_err(|error| match error {
+                Error::Designation {
+                    position, problem, ..
+                } => {
+                    let in_nut = nut.chars().count();
+                    let skipped = text[nut.len()..after_class].chars().count();
+                    Error::Designation {
+                        text: text.into(),
+                        position: position + if position > in_nut { skipped } else { 0 },
+                        problem,
+                    }
+                }
+                other => other,
+            })?;
+        Self::of(&thread.limits_of(bolt)?, &thread.limits()?)
+    }
+}
+
+impl fmt::Display for ThreadFit {
+    /// `M6-6H/6g`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let nut = self.nut.thread.to_string();
+        let class = |thread: &Thread| {
+            let class = thread.class.map(|class| class.to_string());
+            class.unwrap_or_default()
+        };
+        let (of_nut, of_bolt) = (class(&self.nut.thread), class(&self.bolt.thread));
+        let both = format!("-{of_nut}/{of_bolt}");
+        f.pad(&nut.replacen(&format!("-{of_nut}"), &both, 1))
     }
 }

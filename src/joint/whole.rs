@@ -1,0 +1,459 @@
+//! One joint, one verdict.
+
+use alloc::{string::String, vec::Vec};
+
+use super::{Candidate, Environment, LengthRules, NutOption, Stack};
+use crate::caution::Caution;
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::material::{BoltGrade, BoltLoads, BoltStrength, NutGrade};
+use crate::parts::{NutStyle, ScrewProduct};
+use crate::preload::{NutFactor, PreloadTarget};
+use crate::spread::Spread;
+use crate::strength::check::{Check, Level};
+use crate::strength::shear::ShearMethod;
+use crate::thread::Thread;
+use crate::units::{Force, Length, Ratio, Torque};
+
+mod checks;
+mod findings;
+mod sheet;
+
+pub use findings::{Finding, NotChecked, Subject};
+pub use sheet::{RenderedSheet, Sheet, SheetStep};
+
+/// A joint described once: parts, loads, surroundings, and the methods to check it by.
+///
+/// Plain data. Everything is per bolt: of a group, take the loads of its most loaded bolt.
+///
+/// ```
+/// use shankline::joint::{
+///     Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening,
+/// };
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "3/4-10 UNC".parse()?;
+/// let washer = Washer::find(WasherStyle::TypeANarrow, &thread)?;
+/// // A harrow drawbar in its clevis; loads invented.
+/// let joint = Joint {
+///     title: "harrow drawbar".into(),
+///     bolt: JointBolt {
+///         product: ScrewProduct::HexCapScrew,
+///         thread,
+///         grade: BoltGrade::Sae(SaeGrade::Grade8),
+///         length: None, // to be found
+///     },
+///     nut: JointNut { style: NutStyle::InsertLockNe, grade: None },
+///     stack: Stack::builder()
+///         .ply("ear", inches(0.500).plus_minus(inches(0.015)))
+///         .ply("drawbar", inches(1.000).plus_minus(inches(0.020)))
+///         .ply("ear", inches(0.500).plus_minus(inches(0.015)))
+///         .shear_planes([1, 2])
+///         .washers_under_nut(washer.thickness()?, 1)
+///         .build()?,
+///     load: JointLoad { across: pounds_force(12000.0), shock_factor: 1.5, ..JointLoad::default() },
+///     environment: Environment { vibration: true, ..Environment::default() },
+///     tightening: Some(Tightening::new(NutFactor::new(0.15, 0.18, 0.22)?, PreloadTarget::Reusable)),
+///     rules: LengthRules::fabrication(UnitSystem::UsCustomary),
+///     methods: JointMethods::machine_design(2.0),
+/// };
+/// let verdict = joint.check()?;
+/// assert!(verdict.holds());
+/// // The greatest preload uses 90 % of the proof load; shear 54 % of what each plane may carry.
+/// assert_eq!(verdict.governing().unwrap().mode.to_string(), "tightening");
+/// for missing in &verdict.not_checked {
+///     println!("not checked: {missing}");
+/// }
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct Joint {
+    /// What a drawing would call it.
+    pub title: String,
+    /// The bolt.
+    pub bolt: JointBolt,
+    /// Its nut.
+    pub nut: JointNut,
+    /// What it goes through.
+    pub stack: Stack,
+    /// What it carries.
+    pub load: JointLoad,
+    /// What it lives through.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub environment: Environment,
+    /// How it is tightened; none if nobody controls it, and then no preload is counted on.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub tightening: Option<Tightening>,
+    /// Rules for its length.
+    pub rules: LengthRules,
+    /// By which methods.
+    pub methods: JointMethods,
+}
+
+/// The bolt of a [`Joint`].
+///
+/// ```
+/// use shankline::joint::JointBolt;
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let bolt = JointBolt {
+///     product: ScrewProduct::Iso4014,
+///     thread: "M16".parse()?,
+///     grade: BoltGrade::Iso(PropertyClass::Class8_8),
+///     length: Some(millimetres(80.0)),
+/// };
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct JointBolt {
+    /// The product.
+    pub product: ScrewProduct,
+    /// Its thread.
+    pub thread: Thread,
+    /// Its grade.
+    pub grade: BoltGrade,
+    /// Its nominal length; none to have the best stock length found.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            default,
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub length: Option<Length>,
+}
+
+/// The nut of a [`Joint`].
+///
+/// ```
+/// use shankline::joint::JointNut;
+/// use shankline::prelude::*;
+/// let nut = JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) };
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct JointNut {
+    /// Its style.
+    pub style: NutStyle,
+    /// Its grade; none if unknown, and then its strength is not checked.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub grade: Option<NutGrade>,
+}
+
+/// The loads of one bolt. All zero by default.
+///
+/// ```
+/// use shankline::joint::JointLoad;
+/// use shankline::prelude::*;
+/// let load = JointLoad { across: newtons(8e3), shock_factor: 2.0, ..JointLoad::default() };
+/// assert!(load.check().is_ok());
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(default, deny_unknown_fields)
+)]
+pub struct JointLoad {
+    /// Load across the axis in service, all shear planes together.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub across: Force,
+    /// Load along the axis in service that pulls the plies apart.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub along: Force,
+    /// Least load along the axis, where it changes between this and `along`; with `alternates` false
+    /// it does not change.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub along_least: Force,
+    /// Whether the load along the axis goes up and down for the whole life of the joint.
+    pub alternates: bool,
+    /// What service loads are multiplied by for shock, 1 for none.
+    pub shock_factor: f64,
+    /// What service loads are multiplied by where the methods want factored loads
+    /// ([`Level::Design`]), by the code in force. Not used otherwise.
+    pub load_factor: f64,
+}
+
+impl Default for JointLoad {
+    fn default() -> Self {
+        let none = Force::default();
+        Self {
+            across: none,
+            along: none,
+            along_least: none,
+            alternates: false,
+            shock_factor: 1.0,
+            load_factor: 1.0,
+        }
+    }
+}
+
+impl JointLoad {
+    /// Refuses what is no load.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a load that is negative or not finite, a least load above the
+    /// greatest, or a factor below 1.
+    ///
+    /// ```
+    /// use shankline::joint::JointLoad;
+    /// let load = JointLoad { shock_factor: 0.5, ..JointLoad::default() };
+    /// assert_eq!(load.check().unwrap_err().to_string(), "shock factor is 0.5; it must be at least 1");
+    /// ```
+    pub fn check(&self) -> Result<(), Error> {
+        not_negative("load across the axis", self.across)?;
+        not_negative("load along the axis", self.along)?;
+        not_negative("least load along the axis", self.along_least)?;
+        if self.along_least > self.along {
+            return Err(out_of_range(
+                "least load along the axis",
+                self.along_least,
+                Allowed::AtMost(self.along.into()),
+            ));
+        }
+        for (name, factor) in [
+            ("shock factor", self.shock_factor),
+            ("load factor", self.load_factor),
+        ] {
+            positive(name, factor)?;
+            if factor < 1.0 {
+                return Err(out_of_range(name, factor, Allowed::AtLeast(1.0.into())));
+            }
+        }
+        Ok(())
+    }
+
+    /// What the service loads are multiplied by at a level of resistance.
+    fn factor(&self, level: Level) -> f64 {
+        match level {
+            Level::Design => self.shock_factor * self.load_factor,
+            Level::Nominal | Level::Allowable => self.shock_factor,
+        }
+    }
+}
+
+/// How the bolt of a [`Joint`] is tightened.
+///
+/// ```
+/// use shankline::joint::Tightening;
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let oiled = Tightening::new(NutFactor::new(0.15, 0.18, 0.22)?, PreloadTarget::Reusable);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct Tightening {
+    /// Nut factor with its range.
+    pub nut_factor: NutFactor,
+    /// What share of which load the nominal preload is to be.
+    pub target: PreloadTarget,
+    /// Share of the preload that is lost to settling and relaxation; a NASA default is 5 %.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            default,
+            serialize_with = "crate::units::quantity::serialize_ratio",
+            deserialize_with = "crate::units::quantity::deserialize_ratio"
+        )
+    )]
+    pub relaxation: Ratio,
+}
+
+impl Tightening {
+    /// Tightening without relaxation.
+    ///
+    /// ```
+    /// use shankline::joint::Tightening;
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = Tightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
+    /// assert_eq!(dry.relaxation.value, 0.0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn new(nut_factor: NutFactor, target: PreloadTarget) -> Self {
+        Self {
+            nut_factor,
+            target,
+            relaxation: crate::units::percent(0.0),
+        }
+    }
+}
+
+/// By which methods a [`Joint`] is checked.
+///
+/// ```
+/// use shankline::joint::JointMethods;
+/// use shankline::strength::check::Level;
+/// assert_eq!(JointMethods::machine_design(2.0).level, Level::Allowable);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct JointMethods {
+    /// Shear of the bolt.
+    pub shear: ShearMethod,
+    /// Which resistance the loads are held against: design for factored loads, allowable for service
+    /// loads.
+    pub level: Level,
+}
+
+impl JointMethods {
+    /// Machine design: onset of yield by distortion energy over a design factor, service loads.
+    ///
+    /// Source: Shigley, Mechanical Engineering Design, 9th ed., chapter 8.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::machine_design(2.0).shear.to_string(), "distortion energy, yield");
+    /// ```
+    #[must_use]
+    pub const fn machine_design(design_factor: f64) -> Self {
+        Self {
+            shear: ShearMethod::DistortionEnergy {
+                basis: crate::strength::shear::ShearBasis::Yield,
+                design_factor,
+            },
+            level: Level::Allowable,
+        }
+    }
+
+    /// AISC 360 with factored loads (LRFD).
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// use shankline::prelude::*;
+    /// let methods = JointMethods::aisc_lrfd(AiscEdition::E2010);
+    /// assert_eq!(methods.shear.to_string(), "AISC 360-10 J3.6");
+    /// ```
+    #[must_use]
+    pub const fn aisc_lrfd(edition: crate::strength::shear::AiscEdition) -> Self {
+        Self {
+            shear: ShearMethod::Aisc360 { edition },
+            level: Level::Design,
+        }
+    }
+}
+
+/// The verdict on a [`Joint`]: what was chosen, every comparison of a load with a resistance, what
+/// else was found, and what was not checked.
+///
+/// ```
+/// use shankline::joint::JointCheck;
+/// fn worst(verdict: &JointCheck) {
+///     if let Some(check) = verdict.governing() {
+///         println!("{check}");
+///     }
+/// }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct JointCheck {
+    /// The bolt length with its washers, cut and shear planes.
+    pub candidate: Candidate,
+    /// Strength of the bolt at its size and length.
+    pub strength: BoltStrength,
+    /// Its proof, yield and tensile load.
+    pub loads: BoltLoads,
+    /// Torque and preload; none if nobody controls the tightening.
+    pub preload: Option<JointPreload>,
+    /// Every comparison of a load with a resistance, the highest utilisation first.
+    pub checks: Vec<Check>,
+    /// What else was found: what is wrong, and what is to be done.
+    pub findings: Vec<Finding>,
+    /// What was not checked, and why.
+    pub not_checked: Vec<NotChecked>,
+    /// The kind of nut in this environment.
+    pub nut: NutOption,
+    /// What the user must be told.
+    pub cautions: Vec<Caution>,
+}
+
+/// Torque and preload of a [`Joint`].
+///
+/// ```
+/// use shankline::joint::JointPreload;
+/// fn print(preload: &JointPreload) {
+///     println!("{:?}", preload.torque);
+/// }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct JointPreload {
+    /// Torque for the wrench, without the running torque of a lock nut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub torque: Torque,
+    /// Preload this torque gives, by the range of the nut factor.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub preload: Spread<Force>,
+    /// Least preload left in service.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub in_service: Force,
+}
+
+impl JointCheck {
+    /// The check with the highest utilisation.
+    ///
+    /// ```
+    /// # use shankline::joint::JointCheck;
+    /// fn worst(verdict: &JointCheck) -> Option<String> {
+    ///     verdict.governing().map(|check| check.to_string())
+    /// }
+    /// ```
+    #[must_use]
+    pub fn governing(&self) -> Option<&Check> {
+        self.checks.first()
+    }
+
+    /// Whether every check holds and nothing found forbids the joint. What was not checked is not in
+    /// it.
+    ///
+    /// ```
+    /// # use shankline::joint::JointCheck;
+    /// fn verdict(check: &JointCheck) -> &'static str {
+    ///     if check.holds() { "holds, as far as it was checked" } else { "does not hold" }
+    /// }
+    /// ```
+    #[must_use]
+    pub fn holds(&self) -> bool {
+        self.checks.iter().all(Check::holds) && !self.findings.iter().any(Finding::is_fault)
+    }
+}

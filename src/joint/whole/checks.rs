@@ -1,0 +1,326 @@
+//! Every check of a joint.
+
+use alloc::{vec, vec::Vec};
+
+use super::{Finding, Joint, JointCheck, JointPreload, NotChecked, Subject};
+use crate::caution::{Caution, Cautions, GENERAL};
+use crate::error::Error;
+use crate::joint::{Candidate, LengthSearch, NutChoice, NutEnd, NutOption};
+use crate::material::{BoltGrade, BoltLoads, BoltStrength};
+use crate::parts::{Nut, ScrewSeries, Zone};
+use crate::preload::ShortForm;
+use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::shear::bolt_shear;
+use crate::strength::strip::nut_proof;
+use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
+use crate::units::Force;
+
+/// What is collected on the way.
+#[derive(Default)]
+struct Report {
+    checks: Vec<Check>,
+    findings: Vec<Finding>,
+    not_checked: Vec<NotChecked>,
+    cautions: Vec<Caution>,
+}
+
+impl Report {
+    fn skip(&mut self, mode: Mode, reason: &'static str) {
+        self.not_checked.push(NotChecked {
+            subject: Subject::Mode(mode),
+            reason,
+        });
+    }
+
+    fn warn(&mut self, cautions: Cautions) {
+        for caution in cautions.iter() {
+            if !self.cautions.contains(caution) {
+                self.cautions.push(*caution);
+            }
+        }
+    }
+}
+
+impl Joint {
+    /// Finds the length if none is given, and checks everything that the description allows.
+    ///
+    /// Checks come by falling utilisation, so that the first one governs; equal ones in the order of
+    /// the modes. What cannot be checked is listed with the reason.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] or [`Error::NoValue`] for parts that do not exist, [`Error::OutOfRange`]
+    /// for loads, temperatures or rules that make no sense.
+    ///
+    /// ```
+    /// use shankline::joint::{Joint, JointBolt, JointLoad, JointMethods, JointNut};
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M12".parse()?;
+    /// let ply = millimetres(20.0).plus_minus(millimetres(0.3));
+    /// let swing = Joint {
+    ///     title: "swing hanger (invented)".into(),
+    ///     bolt: JointBolt {
+    ///         product: ScrewProduct::Iso4014,
+    ///         thread,
+    ///         grade: BoltGrade::Iso(PropertyClass::Class8_8),
+    ///         length: None,
+    ///     },
+    ///     nut: JointNut { style: NutStyle::Iso4032, grade: None },
+    ///     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
+    ///     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
+    ///     environment: shankline::joint::Environment { rotates: true, ..Default::default() },
+    ///     tightening: None,
+    ///     rules: LengthRules::fabrication(UnitSystem::Si),
+    ///     methods: JointMethods::machine_design(2.0),
+    /// };
+    /// let verdict = swing.check()?;
+    /// assert!(verdict.checks.iter().all(|check| check.holds()));
+    /// assert!(!verdict.holds()); // strong enough, but a plain nut on a hinge comes off
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn check(&self) -> Result<JointCheck, Error> {
+        self.load.check()?;
+        let mut report = Report::default();
+        report.cautions.extend_from_slice(GENERAL);
+
+        let candidate = self.candidate(&mut report)?;
+        let strength = self
+            .bolt
+            .grade
+            .strength_at_length(self.bolt.thread.nominal_diameter(), candidate.screw.nominal)?;
+        let loads = strength.loads(&self.bolt.thread)?;
+        report.warn(strength.cautions());
+        let nut = self.nut_option(&mut report)?;
+        self.temperatures_of_bolt(&mut report);
+
+        self.shear(&candidate, &strength, &mut report)?;
+        let preload = self.preload(&loads, &mut report)?;
+        self.nut_strength(&strength, preload.as_ref(), &mut report)?;
+
+        // A stable sort keeps the order of the modes between equals.
+        report
+            .checks
+            .sort_by(|a, b| b.utilisation.value.total_cmp(&a.utilisation.value));
+        for check in report.checks.clone() {
+            report.warn(check.cautions);
+        }
+        Ok(JointCheck {
+            candidate,
+            strength,
+            loads,
+            preload,
+            checks: report.checks,
+            findings: report.findings,
+            not_checked: report.not_checked,
+            nut,
+            cautions: report.cautions,
+        })
+    }
+
+    /// The length given, or the best one; if nothing fits, the nearest, with the reasons against it.
+    fn candidate(&self, report: &mut Report) -> Result<Candidate, Error> {
+        let screws = ScrewSeries::new(self.bolt.product, &self.bolt.thread)?;
+        let nut = NutEnd::of(Nut::find(self.nut.style, &self.bolt.thread)?)?;
+        report.warn(nut.cautions());
+        let search = LengthSearch::new(&self.stack, &screws, nut, self.rules)?;
+        let candidate = if let Some(length) = self.bolt.length {
+            search.assess(screws.length(length)?)?
+        } else {
+            let selection = search.run()?;
+            report.warn(selection.cautions());
+            let nearest = selection.best().or_else(|| selection.rejected().first());
+            *nearest.ok_or_else(|| Error::NoValue {
+                quantity: "stock length",
+                subject: alloc::string::ToString::to_string(&screws),
+                reason: "none has been read at that size",
+            })?
+        };
+        report.warn(screws.cautions(&candidate.screw));
+        let findings = &mut report.findings;
+        findings.extend(candidate.reasons().copied().map(Finding::Length));
+        for plane in self.stack.planes(&candidate.screw) {
+            if plane.worst != Zone::Shank {
+                findings.push(Finding::PlaneInThread {
+                    after_ply: plane.after_ply,
+                });
+            }
+        }
+        if candidate.washers_added > 0 {
+            findings.push(Finding::AddWashers {
+                count: candidate.washers_added,
+            });
+        }
+        if candidate.needs_cut {
+            let to = candidate.cut.filter(|cut| cut.holds_window);
+            findings.push(Finding::Cut {
+                to: to.map(|cut| cut.length),
+            });
+        }
+        Ok(candidate)
+    }
+
+    /// The kind of nut that is used, among those that could be.
+    fn nut_option(&self, report: &mut Report) -> Result<NutOption, Error> {
+        let locking = self.nut.style.locking();
+        let choice = NutChoice::new(&self.bolt.thread, &self.environment)?;
+        let own = choice
+            .options
+            .into_iter()
+            .find(|option| option.locking == locking);
+        // `candidate` has found the nut, so its kind is among the options.
+        let own = own.unwrap_or(NutOption {
+            locking,
+            styles: vec![self.nut.style],
+            reasons: Vec::new(),
+        });
+        report
+            .findings
+            .extend(own.reasons.iter().copied().map(Finding::Nut));
+        Ok(own)
+    }
+
+    fn temperatures_of_bolt(&self, report: &mut Report) {
+        let (element, publisher) = match self.bolt.grade {
+            BoltGrade::Iso(_) => (TemperatureLimited::Iso898Steel, "ISO 898"),
+            BoltGrade::Stainless(_) => (TemperatureLimited::Iso3506Stainless, "ISO 3506"),
+            _ => (TemperatureLimited::LowAlloySteel, "NASA RP-1228"),
+        };
+        let Some(row) = ServiceTemperature::latest(element, publisher) else {
+            return;
+        };
+        if let Some(limit) = row
+            .temperature_max
+            .filter(|&limit| self.environment.hottest > limit)
+        {
+            report.findings.push(Finding::BoltTooHot { limit });
+        }
+        if let Some(limit) = row
+            .temperature_min
+            .filter(|&limit| self.environment.coldest < limit)
+        {
+            report.findings.push(Finding::BoltTooCold { limit });
+        }
+    }
+
+    /// Every shear plane by itself, each with its share of the load.
+    fn shear(
+        &self,
+        candidate: &Candidate,
+        strength: &BoltStrength,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let count = self.stack.shear_planes().len();
+        if count == 0 {
+            report.skip(Mode::BoltShear, "the stack has no shear plane");
+            return Ok(());
+        }
+        let level = self.methods.level;
+        // A stack has at most 1000 plies: exact.
+        #[allow(clippy::cast_precision_loss)]
+        let load = self.load.factor(level) / count as f64 * self.load.across;
+        for (number, plane) in (1..).zip(self.stack.planes(&candidate.screw)) {
+            let shear = bolt_shear(
+                &self.bolt.thread,
+                strength,
+                &[plane.worst],
+                self.methods.shear,
+            )?;
+            let resistance = match level {
+                Level::Nominal => Some(shear.nominal),
+                Level::Design => shear.design,
+                Level::Allowable => Some(shear.allowable),
+            };
+            let Some(resistance) = resistance else {
+                report.skip(
+                    Mode::BoltShear,
+                    "the method defines no resistance at this level",
+                );
+                return Ok(());
+            };
+            let check = Check::new(
+                Mode::BoltShear,
+                Place::Plane(number),
+                load,
+                resistance,
+                level,
+            )?;
+            report.checks.push(check.warned(shear.cautions()));
+        }
+        Ok(())
+    }
+
+    /// Torque, preload, and whether the greatest preload passes the proof load.
+    fn preload(
+        &self,
+        loads: &BoltLoads,
+        report: &mut Report,
+    ) -> Result<Option<JointPreload>, Error> {
+        let Some(tightening) = self.tightening else {
+            report.skip(Mode::Tightening, "nobody controls the tightening");
+            return Ok(None);
+        };
+        let aim = tightening.target.of(loads)?;
+        let form = ShortForm::new(tightening.nut_factor, self.bolt.thread.nominal_diameter())?;
+        let torque = form.torque(aim)?.nominal;
+        let preload = form.preload(torque)?;
+        if let Some(proof) = loads.proof {
+            let check = Check::new(
+                Mode::Tightening,
+                Place::Joint,
+                preload.max,
+                proof,
+                Level::Nominal,
+            )?;
+            report
+                .checks
+                .push(check.by("T = K F d, greatest preload against the proof load"));
+        } else {
+            report.skip(Mode::Tightening, "the grade has no proof load");
+        }
+        Ok(Some(JointPreload {
+            torque,
+            preload,
+            in_service: (1.0 - tightening.relaxation.value) * preload.min,
+        }))
+    }
+
+    /// Whether nut and bolt belong together, and whether the nut bears the preload.
+    fn nut_strength(
+        &self,
+        strength: &BoltStrength,
+        preload: Option<&JointPreload>,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let Some(grade) = self.nut.grade else {
+            report.skip(Mode::Stripping, "the grade of the nut is not given");
+            return Ok(());
+        };
+        let Some(shape) = self.nut.style.shape() else {
+            report.skip(Mode::Stripping, "nut strengths are for other shapes of nut");
+            return Ok(());
+        };
+        let nut = grade.strength(shape, &self.bolt.thread)?;
+        let proof = nut_proof(&self.bolt.thread, strength, &nut)?;
+        report.warn(nut.cautions());
+        if !proof.bolt_breaks_first() {
+            report
+                .findings
+                .push(Finding::NutWeaker { ratio: proof.ratio });
+        }
+        let along = self.load.shock_factor * self.load.along;
+        let greatest = preload.map_or(along, |preload| preload.preload.max.max(along));
+        if greatest > Force::default() {
+            let check = Check::new(
+                Mode::Stripping,
+                Place::Nut,
+                greatest,
+                proof.nut_proof_load,
+                Level::Nominal,
+            )?;
+            report.checks.push(check.by("proof load of the nut"));
+        }
+        Ok(())
+    }
+}

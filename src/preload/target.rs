@@ -1,0 +1,371 @@
+//! How much of its strength a bolt is preloaded to.
+
+use alloc::format;
+
+use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::material::BoltLoads;
+use crate::spread::{Spread, ordered};
+use crate::units::{Force, Ratio, percent};
+
+/// What a [`PreloadTarget`] is a share of.
+///
+/// ```
+/// use shankline::preload::{PreloadTarget, TargetBase};
+/// assert_eq!(PreloadTarget::AiscJ31.base(), TargetBase::TensileLoad);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum TargetBase {
+    /// Proof load: proof stress times stress area, or the load the standard prints. The two differ by
+    /// the rounding of the print (9046 and 9075 lbf for 75 % of a 1/2-13 bolt of grade 5).
+    ProofLoad,
+    /// Yield strength times stress area.
+    YieldLoad,
+    /// Tensile strength times stress area.
+    TensileLoad,
+}
+
+impl core::fmt::Display for TargetBase {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.pad(match self {
+            Self::ProofLoad => "proof load",
+            Self::YieldLoad => "yield load",
+            Self::TensileLoad => "tensile load",
+        })
+    }
+}
+
+/// The preload a publisher aims at, as a share of a load of the bolt.
+///
+/// VDI 2230 aims at 90 % of the yield strength under tension *and* torsion, which depends on the
+/// friction: [`FrictionForm::assembly_preload`](super::FrictionForm::assembly_preload). FAA
+/// torques are a look-up of their own, [`tables::aircraft_torque`](crate::tables::aircraft_torque).
+///
+/// ```
+/// use shankline::prelude::*;
+/// assert!(PreloadTarget::Reusable.fraction() < PreloadTarget::Permanent.fraction());
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum PreloadTarget {
+    /// 75 % of the proof load, for joints that are taken apart and bolts that are used again.
+    ///
+    /// Source: Shigley, Mechanical Engineering Design, 9th ed., Eq. 8-31; supplier torque guides.
+    Reusable,
+    /// 90 % of the proof load, for permanent joints.
+    ///
+    /// Source: Shigley, Mechanical Engineering Design, 9th ed., Eq. 8-31.
+    Permanent,
+    /// 90 % of the proof load wherever possible.
+    ///
+    /// Source: Juvinall and Marshek, Fundamentals of Machine Component Design, in review notes.
+    JuvinallMarshek,
+    /// 70 % of the tensile load: the *least* pretension of A325 and A490 bolts, not a target. The
+    /// printed table rounds it to a kip or kilonewton, and rules (A490M M20: 179, not 178 kN).
+    ///
+    /// Source: AISC 360-05, Tables J3.1 and J3.1M.
+    AiscJ31,
+    /// Fp,C = 0.7 fub As, the least preload of classes 8.8 and 10.9.
+    ///
+    /// Source: EN 1993-1-8, 3.6.1; EN 1090-2.
+    En1993,
+    /// Fp,C* = 0.7 fyb As, printed rounded to 10 kN.
+    ///
+    /// Source: German national annex of EN 1993-1-8.
+    En1993German,
+}
+
+impl PreloadTarget {
+    /// The share.
+    ///
+    /// ```
+    /// use shankline::preload::PreloadTarget;
+    /// use shankline::uom::si::ratio::percent;
+    /// assert_eq!(PreloadTarget::Reusable.fraction().get::<percent>(), 75.0);
+    /// ```
+    #[must_use]
+    pub const fn fraction(self) -> Ratio {
+        match self {
+            Self::Reusable => percent(75.0),
+            Self::Permanent | Self::JuvinallMarshek => percent(90.0),
+            Self::AiscJ31 | Self::En1993 | Self::En1993German => percent(70.0),
+        }
+    }
+
+    /// What it is a share of.
+    ///
+    /// ```
+    /// use shankline::preload::{PreloadTarget, TargetBase};
+    /// assert_eq!(PreloadTarget::Reusable.base(), TargetBase::ProofLoad);
+    /// ```
+    #[must_use]
+    pub const fn base(self) -> TargetBase {
+        match self {
+            Self::Reusable | Self::Permanent | Self::JuvinallMarshek => TargetBase::ProofLoad,
+            Self::AiscJ31 | Self::En1993 => TargetBase::TensileLoad,
+            Self::En1993German => TargetBase::YieldLoad,
+        }
+    }
+
+    /// The preload for a load of the bolt, which must be the one of [`base`](Self::base).
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a load that is not positive and finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // M20 of class 10.9: 0.7 x 1000 MPa x 245 mm2, printed 172 kN
+    /// let preload = PreloadTarget::En1993.preload(megapascals(1000.0) * square_millimetres(245.0))?;
+    /// assert!((preload - newtons(171.5e3)).abs() < newtons(1e-6));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn preload(self, load: Force) -> Result<Force, Error> {
+        let name = match self.base() {
+            TargetBase::ProofLoad => "proof load",
+            TargetBase::YieldLoad => "yield load",
+            TargetBase::TensileLoad => "tensile load",
+        };
+        Ok(positive(name, load)? * self.fraction())
+    }
+
+    /// The preload for the loads of a grade at a thread.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] where the standard of the grade gives no such load.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::units::kip;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "5/8-11 UNC".parse()?;
+    /// let loads = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread)?;
+    /// let preload = PreloadTarget::Reusable.of(&loads)?;
+    /// assert!((preload.get::<kip>() - 14.4).abs() < 0.05); // Shigley, Example 8-4
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn of(self, loads: &BoltLoads) -> Result<Force, Error> {
+        let load = match self.base() {
+            TargetBase::ProofLoad => loads.proof,
+            TargetBase::YieldLoad => loads.yielding,
+            TargetBase::TensileLoad => Some(loads.tensile),
+        };
+        let quantity = match self.base() {
+            TargetBase::ProofLoad => "proof load",
+            TargetBase::YieldLoad => "yield load",
+            TargetBase::TensileLoad => "tensile load",
+        };
+        self.preload(load.ok_or_else(|| Error::NoValue {
+            quantity,
+            subject: "this grade".into(),
+            reason: "its standard gives none",
+        })?)
+    }
+}
+
+/// A preload beside the proof load of its bolt.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let usage = proof_use(Spread::exact(newtons(80e3)), newtons(100e3), PreloadTarget::Reusable)?;
+/// assert!(matches!(usage.cautions().iter().next(), Some(Caution::PreloadAboveTarget { .. })));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct ProofUse {
+    /// Preload over proof load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_spread")
+    )]
+    pub fraction: Spread<Ratio>,
+    /// The target it was held against.
+    pub target: PreloadTarget,
+    /// Preload.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub preload: Spread<Force>,
+    /// Proof load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub proof_load: Force,
+    cautions: Cautions,
+}
+
+impl ProofUse {
+    /// A warning, if the nominal preload passes the target or the greatest passes the proof load.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let usage = proof_use(Spread::exact(newtons(70e3)), newtons(100e3), PreloadTarget::Reusable)?;
+    /// assert_eq!(usage.cautions().iter().count(), 0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn cautions(&self) -> Cautions {
+        self.cautions
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let usage = proof_use(Spread::exact(newtons(70e3)), newtons(100e3), PreloadTarget::Reusable)?;
+    /// usage.derivation().check()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let step = |what: &'static str, symbol: &'static str, share: Ratio, preload: Force| {
+            Step::new(what, symbol, "Fi / Fp", share)
+                .with("Fi", preload)
+                .with("Fp", self.proof_load)
+        };
+        Derivation::new("Preload over proof load")
+            .step(step(
+                "nominal share",
+                "u",
+                self.fraction.nominal,
+                self.preload.nominal,
+            ))
+            .step(step(
+                "greatest share",
+                "umax",
+                self.fraction.max,
+                self.preload.max,
+            ))
+            .step(Step::given("share aimed at", "ut", self.target.fraction()))
+    }
+}
+
+/// Holds a preload against the proof load of the bolt.
+///
+/// Warns if the *nominal* preload is above the target, and more strongly if the *greatest* one is
+/// above the proof load itself.
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] for a preload or proof load that is not finite, or a proof load that is
+/// not positive; [`Error::Mismatch`] for a target that is no share of the proof load.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "1/2-13 UNC".parse()?;
+/// let proof = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread)?.proof.unwrap();
+/// let form = ShortForm::new(NutFactor::new(0.18, 0.20, 0.22)?, thread.nominal_diameter())?;
+/// let gentle = proof_use(form.preload(pound_force_feet(70.0))?, proof, PreloadTarget::Reusable)?;
+/// assert_eq!(gentle.cautions().iter().count(), 0);
+/// let heavy = proof_use(form.preload(pound_force_feet(100.0))?, proof, PreloadTarget::Reusable)?;
+/// assert!(matches!(heavy.cautions().iter().next(), Some(Caution::PreloadAboveProof { .. })));
+/// # Ok(())
+/// # }
+/// ```
+pub fn proof_use(
+    preload: Spread<Force>,
+    proof_load: Force,
+    target: PreloadTarget,
+) -> Result<ProofUse, Error> {
+    let preload = ordered("preload", preload)?;
+    positive("proof load", proof_load)?;
+    if target.base() != TargetBase::ProofLoad {
+        return Err(Error::Mismatch(format!(
+            "the target is a share of the {} and not of the proof load",
+            target.base()
+        )));
+    }
+    let fraction = preload.map(|force| force / proof_load);
+    if !fraction.max.value.is_finite() {
+        let least = preload.max / f64::MAX;
+        return Err(out_of_range(
+            "proof load",
+            proof_load,
+            Allowed::Above(least.into()),
+        ));
+    }
+    // Aiming at the target exactly must not warn: leave the last bits of T = K F d and back.
+    let above = |value: Ratio, limit: Ratio| value.value > limit.value * (1.0 + 1e-9);
+    let caution = if above(fraction.max, percent(100.0)) {
+        Some(Caution::PreloadAboveProof {
+            fraction: fraction.max,
+        })
+    } else if above(fraction.nominal, target.fraction()) {
+        Some(Caution::PreloadAboveTarget {
+            fraction: fraction.max,
+            target: target.fraction(),
+        })
+    } else {
+        None
+    };
+    Ok(ProofUse {
+        fraction,
+        target,
+        preload,
+        proof_load,
+        cautions: Cautions::default().with(caution),
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::preload::{NutFactor, ShortForm};
+    use crate::units::{inches, newton_metres, newtons, pounds_force};
+
+    #[test]
+    fn refuses_nonsense_at_the_door() {
+        for bad in [0.0, -0.1, 1.1, f64::NAN, f64::INFINITY] {
+            assert!(NutFactor::new(bad, bad, bad).is_err(), "{bad}");
+        }
+        let form = ShortForm::new(NutFactor::new(0.1, 0.2, 0.3).unwrap(), inches(0.5)).unwrap();
+        for bad in [-1.0, f64::NAN, f64::INFINITY] {
+            assert!(form.preload(newton_metres(bad)).is_err(), "{bad}");
+            assert!(form.torque(newtons(bad)).is_err(), "{bad}");
+        }
+        // Finite, but the preload would not be.
+        assert!(form.preload(newton_metres(f64::MAX)).is_err());
+        let exact = Spread::exact(pounds_force(100.0));
+        assert!(proof_use(exact, pounds_force(0.0), PreloadTarget::Reusable).is_err());
+    }
+
+    #[test]
+    fn target_torque_does_not_warn_at_its_own_nominal() {
+        let form = ShortForm::new(NutFactor::new(0.19, 0.2, 0.21).unwrap(), inches(0.75)).unwrap();
+        let proof = pounds_force(40_080.0);
+        let torque = form.torque(0.75 * proof).unwrap().nominal;
+        let result = proof_use(
+            form.preload(torque).unwrap(),
+            proof,
+            PreloadTarget::Reusable,
+        )
+        .unwrap();
+        assert_eq!(result.cautions().iter().count(), 0);
+    }
+}

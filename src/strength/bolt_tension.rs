@@ -1,0 +1,340 @@
+//! Resistance of a bolt to a load along its axis, thread in tension.
+//!
+//! | method | load | factors | known how |
+//! |---|---|---|---|
+//! | [`Proof`](TensionMethod::Proof) | Sp At | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
+//! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005 and 2010 read, later editions recalled |
+//! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, read in reproductions; countersunk recalled |
+//!
+//! A is the shank area, At = As the tensile stress area: AISC puts the threads into its stress, the
+//! others into the area. Preload is not taken off: in a joint that stays closed the bolt feels only a
+//! part of the load; these resistances are for the
+//! whole load on the bolt, prying included.
+
+use core::fmt;
+
+use super::check::{Check, Level, Mode, Place, Resistance};
+use super::shear::{AiscEdition, en_tensile_strength};
+use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Allowed, Error, out_of_range};
+use crate::material::{AstmGrade, BoltGrade, BoltStrength};
+use crate::thread::Thread;
+use crate::units::{Area, Force, Stress, ksi};
+
+/// A published method for the tension of a bolt.
+///
+/// ```
+/// use shankline::strength::bolt_tension::TensionMethod;
+/// assert_eq!(TensionMethod::Proof { design_factor: 1.2 }.name(), "proof load");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum TensionMethod {
+    /// Machine design: the proof load over a factor.
+    Proof {
+        /// The factor nd the allowable load is divided by.
+        design_factor: f64,
+    },
+    /// AISC 360, J3.6 and Table J3.2.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360 {
+        /// Edition.
+        edition: AiscEdition,
+    },
+    /// EN 1993-1-8:2005 Table 3.4, with the recommended partial factor 1.25.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
+    En1993 {
+        /// Whether the head is countersunk.
+        countersunk: bool,
+    },
+}
+
+impl TensionMethod {
+    /// Publisher, edition and clause.
+    ///
+    /// ```
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// let plain = TensionMethod::En1993 { countersunk: false };
+    /// assert_eq!(plain.to_string(), "EN 1993-1-8:2005 Table 3.4, tension");
+    /// ```
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Proof { .. } => "proof load",
+            Self::Aisc360 { edition } => match edition {
+                AiscEdition::E2005 => "AISC 360-05 J3.6, tension",
+                AiscEdition::E2010 => "AISC 360-10 J3.6, tension",
+                AiscEdition::E2016 => "AISC 360-16 J3.6, tension",
+                AiscEdition::E2022 => "AISC 360-22 J3.6, tension",
+            },
+            Self::En1993 { .. } => "EN 1993-1-8:2005 Table 3.4, tension",
+        }
+    }
+
+    fn cautions(self, grade: BoltGrade) -> Cautions {
+        let recalled = match self {
+            Self::Proof { .. }
+            | Self::En1993 { countersunk: false }
+            | Self::Aisc360 {
+                edition: AiscEdition::E2005 | AiscEdition::E2010,
+            } => None,
+            Self::En1993 { countersunk: true } => {
+                Some("EN 1993-1-8, k2 = 0.63 for countersunk bolts")
+            }
+            Self::Aisc360 {
+                edition: AiscEdition::E2016,
+            } => Some("AISC 360-16 Table J3.2"),
+            Self::Aisc360 {
+                edition: AiscEdition::E2022,
+            } => Some("AISC 360-22 Table J3.2"),
+        };
+        let analogy = match (self, grade) {
+            (
+                Self::Aisc360 { .. },
+                BoltGrade::Sae(_) | BoltGrade::Iso(_) | BoltGrade::Stainless(_),
+            ) => Some(Caution::MaterialOutsideMethod {
+                method: "AISC 360 Table J3.2",
+                written_for: "ASTM structural bolts and threaded parts",
+            }),
+            _ => None,
+        };
+        Cautions::default()
+            .with(analogy)
+            .with(recalled.map(|method| Caution::MethodFromMemory { method }))
+    }
+}
+
+impl fmt::Display for TensionMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name())
+    }
+}
+
+/// Resistance of one bolt to tension.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+/// use shankline::strength::check::Level;
+/// use shankline::uom::si::force::kilonewton;
+/// # fn main() -> Result<(), shankline::Error> {
+/// // M20 class 8.8: 0.9 x 800 x 245 / 1.25 = 141 kN, as tension tables print it
+/// let thread: Thread = "M20".parse()?;
+/// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
+/// let tension = bolt_tension(&thread, &strength, TensionMethod::En1993 { countersunk: false })?;
+/// assert!((tension.resistance.at(Level::Design)?.get::<kilonewton>() - 141.0).abs() < 0.5);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct BoltTension {
+    /// The method.
+    pub method: TensionMethod,
+    /// The bolt material.
+    pub grade: BoltGrade,
+    /// The area the stress is taken on.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub area: Area,
+    /// The stress of the method on that area.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub stress: Stress,
+    /// What nominal resistance is multiplied by for the design resistance.
+    pub resistance_factor: Option<f64>,
+    /// What nominal resistance is divided by for the allowable load.
+    pub safety_factor: Option<f64>,
+    /// Nominal, design and allowable load, as far as the method defines them.
+    pub resistance: Resistance,
+}
+
+/// Resistance of one bolt to tension by a method.
+///
+/// # Errors
+///
+/// [`Error::NoValue`] if the grade has no proof stress or the code lists no such bolt;
+/// [`Error::OutOfRange`] for a design factor that is not from 1 to 100; [`Error::Mismatch`] if the
+/// strengths hold for another diameter.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let thread: Thread = "3/4-10 UNC".parse()?;
+/// let strength = AstmGrade::A307A.strength(inches(0.75))?;
+/// // A307 has no proof load: none is made up
+/// assert!(bolt_tension(&thread, &strength, TensionMethod::Proof { design_factor: 2.0 }).is_err());
+/// # Ok(())
+/// # }
+/// ```
+pub fn bolt_tension(
+    thread: &Thread,
+    strength: &BoltStrength,
+    method: TensionMethod,
+) -> Result<BoltTension, Error> {
+    strength.matches(thread)?;
+    let thread_area = thread.tensile_stress_area();
+    let (stress, area, resistance_factor, safety_factor) = match method {
+        TensionMethod::Proof { design_factor } => {
+            if !(1.0..=100.0).contains(&design_factor) {
+                let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
+                return Err(out_of_range("design factor", design_factor, allowed));
+            }
+            let proof = strength.proof_stress.ok_or_else(|| Error::NoValue {
+                quantity: "proof stress",
+                subject: alloc::format!("{}", strength.grade),
+                reason: "its standard gives none",
+            })?;
+            (proof, thread_area, None, Some(design_factor))
+        }
+        TensionMethod::Aisc360 { .. } => (
+            aisc_stress(strength),
+            thread.shank_area(),
+            Some(0.75),
+            Some(2.00),
+        ),
+        TensionMethod::En1993 { countersunk } => {
+            let share = if countersunk { 0.63 } else { 0.9 };
+            let tensile = en_tensile_strength(strength.grade)?;
+            (share * tensile, thread_area, Some(1.0 / 1.25), None)
+        }
+    };
+    let load = stress * area;
+    let resistance = Resistance::from_levels(
+        Some(load),
+        resistance_factor.map(|factor| factor * load),
+        safety_factor.map(|factor| load / factor),
+    )?;
+    Ok(BoltTension {
+        method,
+        grade: strength.grade,
+        area,
+        stress,
+        resistance_factor,
+        safety_factor,
+        resistance,
+    })
+}
+
+/// Fnt of AISC 360 Table J3.2, the same in its editions from 2005 on.
+fn aisc_stress(strength: &BoltStrength) -> Stress {
+    use AstmGrade as G;
+    match strength.grade {
+        BoltGrade::Astm(G::A307A | G::A307B) => ksi(45.0),
+        BoltGrade::Astm(
+            G::A325To2014
+            | G::F3125A325Type1
+            | G::F3125A325Type3
+            | G::F3125A325m
+            | G::F3125F1852Type1
+            | G::F3125F1852Type3,
+        ) => ksi(90.0),
+        BoltGrade::Astm(
+            G::F3125A490Type1
+            | G::F3125A490Type3
+            | G::F3125A490m
+            | G::F3125F2280Type1
+            | G::F3125F2280Type3,
+        ) => ksi(113.0),
+        _ => 0.75 * strength.tensile_strength,
+    }
+}
+
+impl BoltTension {
+    /// A load on the bolt beside its resistance.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a
+    /// load that is negative or not finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+    /// use shankline::strength::check::Level;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "1/2-13 UNC".parse()?;
+    /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
+    /// let tension = bolt_tension(&thread, &strength, TensionMethod::Proof { design_factor: 2.0 })?;
+    /// let check = tension.check(pounds_force(3000.0), Level::Allowable)?;
+    /// assert!((check.utilisation.value - 0.497).abs() < 0.001); // 85 ksi x 0.1419 in2 / 2
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
+        let resistance = self.resistance.at(level)?;
+        let check = Check::new(Mode::BoltTension, Place::Bolt(1), load, resistance, level)?;
+        Ok(check.by(self.method.name()).warned(self.cautions()))
+    }
+
+    /// What the user must be told.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
+    /// let method = TensionMethod::Aisc360 { edition: AiscEdition::E2010 };
+    /// let tension = bolt_tension(&"1/2-13 UNC".parse()?, &strength, method)?;
+    /// assert_eq!(tension.cautions().iter().count(), 1); // written for ASTM bolts
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        self.method.cautions(self.grade)
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
+    /// let method = TensionMethod::Proof { design_factor: 2.0 };
+    /// bolt_tension(&"1/2-13 UNC".parse()?, &strength, method)?.derivation().check()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let mut derivation = Derivation::new("Tension of the bolt")
+            .step(Step::given("area", "A", self.area))
+            .step(Step::given("stress", "F", self.stress).source(self.method.name()));
+        let Some(nominal) = self.resistance.nominal else {
+            return derivation;
+        };
+        derivation = derivation.step(
+            Step::new("nominal resistance", "Rn", "F * A", nominal)
+                .with("F", self.stress)
+                .with("A", self.area),
+        );
+        if let (Some(factor), Some(design)) = (self.resistance_factor, self.resistance.design) {
+            derivation = derivation.step(
+                Step::new("design resistance", "Rd", "phi * Rn", design)
+                    .with("phi", factor)
+                    .with("Rn", nominal),
+            );
+        }
+        if let (Some(factor), Some(allowable)) = (self.safety_factor, self.resistance.allowable) {
+            derivation = derivation.step(
+                Step::new("allowable load", "Ra", "Rn / n", allowable)
+                    .with("Rn", nominal)
+                    .with("n", factor),
+            );
+        }
+        derivation
+    }
+}

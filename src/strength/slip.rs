@@ -1,0 +1,599 @@
+//! Resistance of a preloaded joint to slip: friction between the plies.
+//!
+//! | method | nominal | factors | known how |
+//! |---|---|---|---|
+//! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B) | 1.0 and 1.5 (serviceability) | worked example read |
+//! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | recalled |
+//! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
+//! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
+//!
+//! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tension T on the bolt takes
+//! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
+//! for service loads (one bolt; recalled), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
+//! stiffness and is the cautious end.
+
+use core::fmt;
+
+use super::check::{Check, Level, Mode, Place, Resistance};
+use super::shear::AiscEdition;
+use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::units::Force;
+
+/// Classes of friction faces. AISC has A and B only, and calls other finishes A than EN.
+///
+/// ```
+/// use shankline::strength::slip::SlipClass;
+/// assert_eq!(SlipClass::A.to_string(), "class A");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum SlipClass {
+    /// AISC: clean mill scale. EN: blasted, loose rust removed, no pitting.
+    A,
+    /// AISC: blast-cleaned. EN: blasted and metallized with aluminium or zinc, or painted with
+    /// alkali-zinc silicate.
+    B,
+    /// EN: wire-brushed or flame-cleaned.
+    C,
+    /// EN: as rolled.
+    D,
+}
+
+impl fmt::Display for SlipClass {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::A => "class A",
+            Self::B => "class B",
+            Self::C => "class C",
+            Self::D => "class D",
+        })
+    }
+}
+
+/// Holes of a slip-resistant joint.
+///
+/// ```
+/// use shankline::strength::slip::SlipHole;
+/// assert_eq!(SlipHole::default(), SlipHole::Standard);
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum SlipHole {
+    /// Standard (normal) holes.
+    #[default]
+    Standard,
+    /// Oversize holes.
+    Oversize,
+    /// Short slots across the load.
+    ShortSlotAcross,
+    /// Short slots along the load.
+    ShortSlotAlong,
+    /// Long slots across the load.
+    LongSlotAcross,
+    /// Long slots along the load.
+    LongSlotAlong,
+}
+
+/// A published method for the slip resistance.
+///
+/// ```
+/// use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod};
+/// let method = SlipMethod::En1993 {
+///     class: SlipClass::B,
+///     hole: SlipHole::Standard,
+///     serviceability: false,
+/// };
+/// assert_eq!(method.name(), "EN 1993-1-8:2005 3.9");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum SlipMethod {
+    /// AISC 360 J3.8, slip-critical connections.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360 {
+        /// Edition.
+        edition: AiscEdition,
+        /// Class of the faying surfaces: A or B.
+        class: SlipClass,
+        /// Holes.
+        hole: SlipHole,
+        /// Two or more fillers between the plies (2010 on: factor 0.85).
+        fillers: bool,
+    },
+    /// EN 1993-1-8:2005 3.9.1, preloaded bolts of class 8.8 or 10.9.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
+    En1993 {
+        /// Class of the friction surfaces (EN 1090-2).
+        class: SlipClass,
+        /// Holes.
+        hole: SlipHole,
+        /// Whether slip is excluded in serviceability only (category B, partial factor 1.1).
+        serviceability: bool,
+    },
+    /// Friction and factor stated by the caller.
+    Stated {
+        /// Coefficient of friction between the plies, least value.
+        friction: f64,
+        /// What the nominal load is divided by.
+        safety_factor: f64,
+    },
+}
+
+/// Friction coefficient, further multiplier, and the factors of a method.
+struct Numbers {
+    friction: f64,
+    multiplier: f64,
+    resistance: Option<f64>,
+    safety: Option<f64>,
+}
+
+impl SlipMethod {
+    /// Publisher, edition and clause.
+    ///
+    /// ```
+    /// use shankline::strength::slip::SlipMethod;
+    /// let own = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
+    /// assert_eq!(own.to_string(), "friction as stated");
+    /// ```
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Aisc360 { edition, .. } => match edition {
+                AiscEdition::E2005 => "AISC 360-05 J3.8",
+                AiscEdition::E2010 => "AISC 360-10 J3.8",
+                AiscEdition::E2016 => "AISC 360-16 J3.8",
+                AiscEdition::E2022 => "AISC 360-22 J3.8",
+            },
+            Self::En1993 { .. } => "EN 1993-1-8:2005 3.9",
+            Self::Stated { .. } => "friction as stated",
+        }
+    }
+
+    fn numbers(self) -> Result<Numbers, Error> {
+        match self {
+            Self::Aisc360 {
+                edition,
+                class,
+                hole,
+                fillers,
+            } => aisc_numbers(edition, class, hole, fillers),
+            Self::En1993 {
+                class,
+                hole,
+                serviceability,
+            } => Ok(Numbers {
+                friction: match class {
+                    SlipClass::A => 0.5,
+                    SlipClass::B => 0.4,
+                    SlipClass::C => 0.3,
+                    SlipClass::D => 0.2,
+                },
+                multiplier: match hole {
+                    SlipHole::Standard => 1.0,
+                    SlipHole::Oversize | SlipHole::ShortSlotAcross => 0.85,
+                    SlipHole::LongSlotAcross => 0.7,
+                    SlipHole::ShortSlotAlong => 0.76,
+                    SlipHole::LongSlotAlong => 0.63,
+                },
+                resistance: Some(1.0 / if serviceability { 1.1 } else { 1.25 }),
+                safety: None,
+            }),
+            Self::Stated {
+                friction,
+                safety_factor,
+            } => {
+                positive("friction between the plies", friction)?;
+                if friction > 2.0 {
+                    let allowed = Allowed::AtMost(2.0.into());
+                    return Err(out_of_range(
+                        "friction between the plies",
+                        friction,
+                        allowed,
+                    ));
+                }
+                if !(1.0..=100.0).contains(&safety_factor) {
+                    let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
+                    return Err(out_of_range("safety factor", safety_factor, allowed));
+                }
+                Ok(Numbers {
+                    friction,
+                    multiplier: 1.0,
+                    resistance: None,
+                    safety: Some(safety_factor),
+                })
+            }
+        }
+    }
+
+    fn cautions(self, tension: bool) -> Cautions {
+        let recalled = match self {
+            Self::Aisc360 {
+                edition: AiscEdition::E2005,
+                ..
+            } => tension.then_some("AISC 360 J3.9, slip with tension"),
+            Self::Aisc360 { .. } => Some("AISC 360 J3.8"),
+            Self::En1993 { class, hole, .. } => {
+                let read =
+                    matches!(class, SlipClass::A | SlipClass::B) && hole == SlipHole::Standard;
+                (!read || tension).then_some("EN 1993-1-8 3.9, classes, slots and tension")
+            }
+            Self::Stated { .. } => None,
+        };
+        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
+    }
+}
+
+fn aisc_numbers(
+    edition: AiscEdition,
+    class: SlipClass,
+    hole: SlipHole,
+    fillers: bool,
+) -> Result<Numbers, Error> {
+    /// Mean installed pretension over the least specified one.
+    const DU: f64 = 1.13;
+    let old = edition == AiscEdition::E2005;
+    let friction = match (class, old) {
+        (SlipClass::A, true) => 0.35,
+        (SlipClass::A, false) => 0.30,
+        (SlipClass::B, _) => 0.50,
+        (SlipClass::C | SlipClass::D, _) => {
+            return Err(Error::Mismatch(alloc::format!(
+                "AISC 360 J3.8 has the classes A and B, not {class}"
+            )));
+        }
+    };
+    let (old_hole, phi, omega) = match hole {
+        SlipHole::Standard | SlipHole::ShortSlotAcross => (1.0, 1.00, 1.50),
+        SlipHole::Oversize | SlipHole::ShortSlotAlong => (0.85, 0.85, 1.76),
+        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => (0.70, 0.70, 2.14),
+    };
+    Ok(if old {
+        Numbers {
+            friction,
+            // The factor of 2005 for short slots does not ask for their direction.
+            multiplier: DU
+                * if hole == SlipHole::ShortSlotAcross {
+                    0.85
+                } else {
+                    old_hole
+                },
+            resistance: Some(1.0),
+            safety: Some(1.5),
+        }
+    } else {
+        Numbers {
+            friction,
+            multiplier: DU * if fillers { 0.85 } else { 1.0 },
+            resistance: Some(phi),
+            safety: Some(omega),
+        }
+    })
+}
+
+impl fmt::Display for SlipMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name())
+    }
+}
+
+/// Slip resistance of one bolt.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Level;
+/// use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod, slip_resistance};
+/// use shankline::units::kip;
+/// # fn main() -> Result<(), shankline::Error> {
+/// // 3/4 in A325, class A, one face, AISC 360-05: 11.1 kip in a published example
+/// let method = SlipMethod::Aisc360 {
+///     edition: AiscEdition::E2005,
+///     class: SlipClass::A,
+///     hole: SlipHole::Standard,
+///     fillers: false,
+/// };
+/// let slip = slip_resistance(method, pounds_force(28e3), 1, newtons(0.0))?;
+/// assert!((slip.resistance.at(Level::Nominal)?.get::<kip>() - 11.1).abs() < 0.05);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct SlipResistance {
+    /// The method.
+    pub method: SlipMethod,
+    /// Preload of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub preload: Force,
+    /// Number of friction faces.
+    pub faces: usize,
+    /// Tension on the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub tension: Force,
+    /// Coefficient of friction.
+    pub friction: f64,
+    /// What else the method multiplies the clamp force with: pretension ratio, holes, fillers.
+    pub multiplier: f64,
+    /// Nominal, design and allowable load, as far as the method defines them.
+    pub resistance: Resistance,
+    resistance_factor: Option<f64>,
+    safety_factor: Option<f64>,
+    /// Share of the clamp force that tension leaves, for design loads and for service loads.
+    left: [f64; 2],
+}
+
+/// Slip resistance of one preloaded bolt.
+///
+/// `tension` is at the level the load will be: factored for design, service for allowable.
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] for a preload that is not positive and finite, no friction face or more than
+/// 1000, tension that is negative or leaves no clamp force; [`Error::Mismatch`] for a class the code does
+/// not have.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Level;
+/// use shankline::strength::slip::{SlipMethod, slip_resistance};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
+/// let slip = slip_resistance(dry, newtons(40e3), 2, newtons(0.0))?;
+/// assert!((slip.resistance.at(Level::Allowable)? - newtons(8e3)).abs() < newtons(1e-6));
+/// assert!(slip_resistance(dry, newtons(40e3), 2, newtons(40e3)).is_err());
+/// # Ok(())
+/// # }
+/// ```
+pub fn slip_resistance(
+    method: SlipMethod,
+    preload: Force,
+    faces: usize,
+    tension: Force,
+) -> Result<SlipResistance, Error> {
+    const MOST_FACES: usize = 1000;
+    positive("preload", preload)?;
+    not_negative("tension on the bolt", tension)?;
+    if !(1..=MOST_FACES).contains(&faces) {
+        let allowed = Allowed::FromTo(1_usize.into(), MOST_FACES.into());
+        return Err(out_of_range("number of friction faces", faces, allowed));
+    }
+    let numbers = method.numbers()?;
+    let used = (tension / preload).value;
+    let (design, service) = match method {
+        SlipMethod::Aisc360 { .. } => (1.0 - used / 1.13, 1.0 - 1.5 * used / 1.13),
+        SlipMethod::En1993 { .. } => (1.0 - 0.8 * used, 1.0 - 0.8 * used),
+        SlipMethod::Stated { .. } => (1.0 - used, 1.0 - used),
+    };
+    if design <= 0.0 {
+        return Err(out_of_range(
+            "tension on the bolt",
+            tension,
+            Allowed::AtMost((preload * ((used / (1.0 - design)) / used)).into()),
+        ));
+    }
+    // At most 1000: exact.
+    #[allow(clippy::cast_precision_loss)]
+    let whole = numbers.multiplier * numbers.friction * faces as f64 * preload;
+    let resistance = Resistance::from_levels(
+        Some(design * whole),
+        numbers.resistance.map(|factor| factor * design * whole),
+        numbers
+            .safety
+            .filter(|_| service > 0.0)
+            .map(|factor| service * whole / factor),
+    )?;
+    Ok(SlipResistance {
+        method,
+        preload,
+        faces,
+        tension,
+        friction: numbers.friction,
+        multiplier: numbers.multiplier,
+        resistance,
+        resistance_factor: numbers.resistance,
+        safety_factor: numbers.safety,
+        left: [design, service],
+    })
+}
+
+impl SlipResistance {
+    /// A load on the bolt beside its slip resistance.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a
+    /// load that is negative or not finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::check::{Level, Mode};
+    /// use shankline::strength::slip::{SlipMethod, slip_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
+    /// let check = slip_resistance(dry, newtons(40e3), 2, newtons(0.0))?.check(newtons(4e3), Level::Allowable)?;
+    /// assert_eq!(check.mode, Mode::Slip);
+    /// assert!((check.utilisation.value - 0.5).abs() < 1e-12);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
+        let resistance = self.resistance.at(level)?;
+        let check = Check::new(Mode::Slip, Place::Joint, load, resistance, level)?;
+        Ok(check.by(self.method.name()).warned(self.cautions()))
+    }
+
+    /// What the user must be told.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::slip::{SlipMethod, slip_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
+    /// assert_eq!(slip_resistance(dry, newtons(40e3), 1, newtons(0.0))?.cautions().iter().count(), 0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        self.method.cautions(self.tension > Force::default())
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::slip::{SlipMethod, slip_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
+    /// slip_resistance(dry, newtons(40e3), 2, newtons(5e3))?.derivation().check()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let [design, service] = self.left;
+        let mut derivation = Derivation::new("Slip resistance of one bolt")
+            .step(Step::given("preload", "Fi", self.preload))
+            .step(Step::given("tension on the bolt", "T", self.tension));
+        let load = |what, symbol, formula, value, left, factor: Option<f64>| {
+            let step = Step::new(what, symbol, formula, value)
+                .with("m", self.multiplier)
+                .with("mu", self.friction)
+                .with("n", self.faces)
+                .with("Fi", self.preload)
+                .with("k", left)
+                .source(self.method.name());
+            match factor {
+                Some(factor) => step.with("f", factor),
+                None => step,
+            }
+        };
+        let (left, reserve) = match self.method {
+            SlipMethod::Aisc360 { .. } => ("1 - T / (1.13 * Fi)", "1 - 1.5 * T / (1.13 * Fi)"),
+            SlipMethod::En1993 { .. } => ("1 - 0.8 * T / Fi", "1 - 0.8 * T / Fi"),
+            SlipMethod::Stated { .. } => ("1 - T / Fi", "1 - T / Fi"),
+        };
+        let clamp = |formula, value: f64| {
+            Step::new("share of the clamp force left", "k", formula, value)
+                .with("T", self.tension)
+                .with("Fi", self.preload)
+        };
+        derivation = derivation.step(clamp(left, design));
+        if let Some(nominal) = self.resistance.nominal {
+            let formula = "k * m * mu * n * Fi";
+            derivation = derivation.step(load(
+                "nominal resistance",
+                "Rn",
+                formula,
+                nominal,
+                design,
+                None,
+            ));
+        }
+        if let (Some(factor), Some(value)) = (self.resistance_factor, self.resistance.design) {
+            derivation = derivation.step(load(
+                "design resistance",
+                "Rd",
+                "f * k * m * mu * n * Fi",
+                value,
+                design,
+                Some(factor),
+            ));
+        }
+        if let (Some(factor), Some(value)) = (self.safety_factor, self.resistance.allowable) {
+            derivation = derivation.step(clamp(reserve, service)).step(load(
+                "allowable load",
+                "Ra",
+                "k * m * mu * n * Fi / f",
+                value,
+                service,
+                Some(factor),
+            ));
+        }
+        derivation
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{kip, newtons, pounds_force};
+    use proptest::prelude::*;
+
+    /// Quimby, A Beginner's Guide to the Steel Construction Manual, 13th ed., Example 4.1 (AISC
+    /// 360-05): eleven 3/4 in A325, class A: 11.1 a bolt, 122 in all, 81.2 kip allowable.
+    #[test]
+    fn published_splice() {
+        let method = SlipMethod::Aisc360 {
+            edition: AiscEdition::E2005,
+            class: SlipClass::A,
+            hole: SlipHole::Standard,
+            fillers: false,
+        };
+        let slip = slip_resistance(method, pounds_force(28e3), 1, newtons(0.0)).unwrap();
+        let at = |level| slip.resistance.at(level).unwrap().get::<kip>();
+        assert!((at(Level::Nominal) - 11.1).abs() < 0.05);
+        assert!((11.0 * at(Level::Design) - 122.0).abs() < 0.5);
+        assert!((11.0 * at(Level::Allowable) - 81.2).abs() < 0.05);
+    }
+
+    proptest! {
+        #[test]
+        fn grows_with_preload_and_falls_with_tension(
+            preload in 1.0..1e6f64, tension in 0.0..1e6f64, faces in 1..9usize, mu in 0.05..0.8f64,
+        ) {
+            let methods = [
+                SlipMethod::Stated { friction: mu, safety_factor: 1.5 },
+                SlipMethod::En1993 { class: SlipClass::C, hole: SlipHole::Oversize, serviceability: true },
+                SlipMethod::Aisc360 {
+                    edition: AiscEdition::E2016, class: SlipClass::B, hole: SlipHole::LongSlotAlong, fillers: true,
+                },
+            ];
+            for method in methods {
+                let nominal = |preload: f64, tension: f64| {
+                    slip_resistance(method, newtons(preload), faces, newtons(tension))
+                        .map(|slip| slip.resistance.nominal.unwrap().value)
+                };
+                let whole = nominal(preload, 0.0).unwrap();
+                prop_assert!(nominal(2.0 * preload, 0.0).unwrap() > whole);
+                if let Ok(less) = nominal(preload, tension) {
+                    prop_assert!(less <= whole);
+                    let slip = slip_resistance(method, newtons(preload), faces, newtons(tension)).unwrap();
+                    prop_assert!(slip.derivation().check().is_ok());
+                    let load = slip.resistance.nominal.unwrap();
+                    let check = slip.check(load, Level::Nominal).unwrap();
+                    prop_assert!((check.utilisation.value - 1.0).abs() < 1e-15);
+                }
+            }
+        }
+
+        #[test]
+        fn no_number_breaks_it(p in any::<f64>(), t in any::<f64>(), mu in any::<f64>(), n in any::<f64>(), faces: usize) {
+            let method = SlipMethod::Stated { friction: mu, safety_factor: n };
+            if let Ok(slip) = slip_resistance(method, newtons(p), faces, newtons(t)) {
+                prop_assert!(slip.resistance.nominal.unwrap().value > 0.0);
+            }
+        }
+    }
+}
