@@ -3,6 +3,8 @@
 pub mod bolt_tension;
 pub mod check;
 pub mod interaction;
+pub mod loads;
+pub mod pin;
 pub mod shear;
 pub mod slip;
 pub mod strip;
