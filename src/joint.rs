@@ -68,6 +68,6 @@ pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
 pub use stack::{Layer, Plane, Stack, StackBuilder};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
-    Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPreload,
-    NotChecked, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
+    Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,
+    JointPreload, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
 };

@@ -49,11 +49,13 @@ use crate::error::{Error, not_negative, positive};
 use crate::units::{Area, Force, Stiffness};
 
 /// Refuses a force beyond what any joint can have, so that sums and quotients stay finite.
+#[inline]
 fn sane_load(quantity: &'static str, force: Force) -> Result<Force, Error> {
     not_negative(quantity, force)?;
     at_most(quantity, force, crate::units::newtons(1e15))
 }
 
+#[inline]
 fn at_most<Q>(quantity: &'static str, value: Q, limit: Q) -> Result<Q, Error>
 where
     Q: Copy + PartialOrd + Into<crate::error::Amount>,
@@ -69,6 +71,7 @@ where
     }
 }
 
+#[inline]
 fn sane_area(quantity: &'static str, area: Area) -> Result<Area, Error> {
     within(
         quantity,
@@ -78,6 +81,7 @@ fn sane_area(quantity: &'static str, area: Area) -> Result<Area, Error> {
     )
 }
 
+#[inline]
 fn sane_stiffness(quantity: &'static str, stiffness: Stiffness) -> Result<Stiffness, Error> {
     within(
         quantity,
@@ -88,6 +92,7 @@ fn sane_stiffness(quantity: &'static str, stiffness: Stiffness) -> Result<Stiffn
 }
 
 /// A modulus of elasticity or a strength, from a pascal to a million GPa.
+#[inline]
 fn sane_stress(
     quantity: &'static str,
     stress: crate::units::Stress,
@@ -101,6 +106,7 @@ fn sane_stress(
 }
 
 /// A length of a part, from a nanometre to a kilometre.
+#[inline]
 fn part_length(
     quantity: &'static str,
     length: crate::units::Length,
@@ -113,6 +119,7 @@ fn part_length(
     )
 }
 
+#[inline]
 fn within<Q>(quantity: &'static str, value: Q, least: Q, greatest: Q) -> Result<Q, Error>
 where
     Q: Copy + PartialOrd + Into<crate::error::Amount> + crate::error::Finite,

@@ -412,6 +412,17 @@ proptest! {
         prop_assert!(((a / b).value - 1.0).abs() < 1e-9);
     }
 
+    /// Two materials of half the grip each: each half has twice the stiffness of the whole grip of its
+    /// material (Shigley, problems 8-19 and 8-20), and so have the frusta.
+    #[test]
+    fn halves_of_two_materials_are_twice_as_stiff_each(t in 5.0..80.0, e in 40e3..220e3, f in 40e3..220e3) {
+        let cones = Cones::shigley(millimetres(16.0)).unwrap();
+        let frusta = cones.stiffness(&made(&[(t, e), (t, f)])).unwrap();
+        let whole = |e| 2.0 * cones.identical(made(&[(2.0 * t, e)])[0]).unwrap().stiffness;
+        let series = in_series(&[whole(e), whole(f)]).unwrap();
+        prop_assert!(((series / frusta).value - 1.0).abs() < 1e-9);
+    }
+
     #[test]
     fn stiffness_falls_with_grip_and_rises_with_modulus(t in 5.0..80.0, more in 1.01..3.0, e in 40e3..200e3) {
         let cones = Cones::shigley(millimetres(16.0)).unwrap();

@@ -9,16 +9,22 @@ use crate::material::{BoltGrade, BoltLoads, BoltStrength, NutGrade};
 use crate::parts::{NutStyle, ScrewProduct};
 use crate::preload::{NutFactor, PreloadTarget};
 use crate::spread::Spread;
+use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level};
+use crate::strength::interaction::InteractionRule;
 use crate::strength::shear::ShearMethod;
+use crate::strength::slip::SlipMethod;
 use crate::thread::Thread;
 use crate::units::{Force, Length, Ratio, Torque};
 
+mod axial;
 mod checks;
 mod findings;
+mod report;
 mod sheet;
 
 pub use findings::{Finding, NotChecked, Subject};
+pub use report::RenderedCheck;
 pub use sheet::{RenderedSheet, Sheet, SheetStep};
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.
@@ -50,6 +56,7 @@ pub use sheet::{RenderedSheet, Sheet, SheetStep};
 ///         .shear_planes([1, 2])
 ///         .washers_under_nut(washer.thickness()?, 1)
 ///         .build()?,
+///     plies: Vec::new(), // nothing known: they are not checked
 ///     load: JointLoad { across: pounds_force(12000.0), shock_factor: 1.5, ..JointLoad::default() },
 ///     environment: Environment { vibration: true, ..Environment::default() },
 ///     tightening: Some(Tightening::new(NutFactor::new(0.15, 0.18, 0.22)?, PreloadTarget::Reusable)),
@@ -81,6 +88,9 @@ pub struct Joint {
     pub nut: JointNut,
     /// What it goes through.
     pub stack: Stack,
+    /// More about each ply of the stack, in the same order; empty if nothing is known.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub plies: Vec<JointPly>,
     /// What it carries.
     pub load: JointLoad,
     /// What it lives through.
@@ -154,6 +164,23 @@ pub struct JointNut {
     /// Its grade; none if unknown, and then its strength is not checked.
     #[cfg_attr(feature = "serde", serde(default))]
     pub grade: Option<NutGrade>,
+}
+
+/// What is known of one ply of a [`Joint`].
+///
+/// ```
+/// use shankline::joint::JointPly;
+/// let ear = JointPly { material: Some("ASTM A36 steel".into()) };
+/// ```
+#[derive(Clone, Debug, Default, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(default, deny_unknown_fields)
+)]
+pub struct JointPly {
+    /// Name of its material in [`tables::plies`](crate::tables::plies).
+    pub material: Option<String>,
 }
 
 /// The loads of one bolt. All zero by default.
@@ -320,6 +347,13 @@ impl Tightening {
 pub struct JointMethods {
     /// Shear of the bolt.
     pub shear: ShearMethod,
+    /// Tension of the bolt, for the whole load along it.
+    pub tension: TensionMethod,
+    /// Tension and shear together.
+    pub interaction: InteractionRule,
+    /// Slip, if the joint must not slip.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub slip: Option<SlipMethod>,
     /// Which resistance the loads are held against: design for factored loads, allowable for service
     /// loads.
     pub level: Level,
@@ -341,6 +375,9 @@ impl JointMethods {
                 basis: crate::strength::shear::ShearBasis::Yield,
                 design_factor,
             },
+            tension: TensionMethod::Proof { design_factor },
+            interaction: InteractionRule::Ellipse,
+            slip: None,
             level: Level::Allowable,
         }
     }
@@ -357,6 +394,28 @@ impl JointMethods {
     pub const fn aisc_lrfd(edition: crate::strength::shear::AiscEdition) -> Self {
         Self {
             shear: ShearMethod::Aisc360 { edition },
+            tension: TensionMethod::Aisc360 { edition },
+            interaction: InteractionRule::Aisc360,
+            slip: None,
+            level: Level::Design,
+        }
+    }
+}
+
+impl JointMethods {
+    /// EN 1993-1-8:2005 with design loads.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::en_1993().shear.to_string(), "EN 1993-1-8:2005 Table 3.4");
+    /// ```
+    #[must_use]
+    pub const fn en_1993() -> Self {
+        Self {
+            shear: ShearMethod::En1993,
+            tension: TensionMethod::En1993 { countersunk: false },
+            interaction: InteractionRule::En1993,
+            slip: None,
             level: Level::Design,
         }
     }

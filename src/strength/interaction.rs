@@ -9,7 +9,7 @@
 //! | [`Aisc360`](InteractionRule::Aisc360) | S + T <= 1.3, S <= 1, T <= 1 | AISC 360-10 J3.7, Eq. J3-3a and J3-3b, read |
 //! | [`En1993`](InteractionRule::En1993) | S + T / 1.4 <= 1, T <= 1 | EN 1993-1-8:2005 Table 3.4, read in two reproductions |
 //! | [`Bs5950`](InteractionRule::Bs5950) | S + T <= 1.4, S <= 1, T <= 1 | BS 5950-1, 6.3.4.4; sum read, limits recalled |
-//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | von Mises on one section; CSA S16 read in three reference pages; AISC commentary, AS 4100, IS 800 recalled |
+//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | follows from von Mises on one section; read for CSA S16 in three reference pages; that AISC's commentary, AS 4100 and IS 800 have it is recalled |
 //! | [`AircraftSteel`](InteractionRule::AircraftSteel) | S^3 + (T + B)^2 <= 1 | ANC-5, MIL-HDBK-5, recalled |
 //! | [`Nsts08307`](InteractionRule::Nsts08307) | (T + B / K)^2 + S^3 <= 1 | NSTS 08307 Revision A, quoted text read |
 //! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, Eq. 20 and 22, read as quoted with their numbers in a published comparison of methods; a second public note agrees |
@@ -124,9 +124,12 @@ impl InteractionRule {
 
     fn cautions(self) -> Cautions {
         let recalled = match self {
-            Self::Aisc360 | Self::En1993 | Self::Nsts08307 { .. } | Self::NasaStd5020 => None,
+            Self::Aisc360
+            | Self::En1993
+            | Self::Ellipse
+            | Self::Nsts08307 { .. }
+            | Self::NasaStd5020 => None,
             Self::Bs5950 => Some("the limits of BS 5950-1 6.3.4.4"),
-            Self::Ellipse => Some("the ellipse of the AISC commentary, AS 4100 and IS 800"),
             Self::AircraftSteel => Some("the exponents of MIL-HDBK-5"),
         };
         Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))

@@ -215,7 +215,8 @@ impl Cones {
         let zero: Length = from_base(0.0);
         let grip = layers.iter().fold(zero, |sum, layer| sum + layer.thickness);
         let middle = 0.5 * grip;
-        let small = |depth: Length| self.bearing + 2.0 * self.tangent * depth.max(zero);
+        // A depth of -1e-18 m, by rounding, does no harm.
+        let small = |depth: Length| self.bearing + 2.0 * self.tangent * depth;
         let mut top = zero;
         for layer in layers {
             let bottom = top + layer.thickness;

@@ -742,6 +742,32 @@ pub struct EnTStub {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub moment_2: Torque,
+    /// Effective length of mode 1.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub length_1: Length,
+    /// Effective length of mode 2.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub length_2: Length,
+    /// Thickness of the plate.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub thickness: Length,
+    /// Yield strength of the plate.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub yield_strength: Stress,
+    /// gamma M0.
+    pub gamma_m0: f64,
     /// ew = dw / 4, zero where the washer is left out.
     #[cfg_attr(
         feature = "serde",
@@ -777,6 +803,11 @@ impl EnTStub {
             bolts,
             moment_1: newton_metres(0.0),
             moment_2: newton_metres(0.0),
+            length_1: from_base(0.0),
+            length_2: from_base(0.0),
+            thickness: from_base(0.0),
+            yield_strength: from_base(0.0),
+            gamma_m0: 1.0,
             washer: from_base(0.0),
         })
     }
@@ -817,6 +848,11 @@ impl EnTStub {
         Ok(Self {
             moment_1: moment(length_1),
             moment_2: moment(length_2),
+            length_1,
+            length_2,
+            thickness,
+            yield_strength,
+            gamma_m0,
             ..self
         })
     }
@@ -955,7 +991,22 @@ impl EnTStubResistance {
         } else {
             Step::new("mode 1", "FT1", "4 * Mpl1 / m", self.mode_1)
         };
+        let moment = |symbol, length_name, length, value| {
+            Step::new(
+                "plastic moment",
+                symbol,
+                alloc::format!("0.25 * {length_name} * t^2 * fy / gM0"),
+                value,
+            )
+            .with(length_name, length)
+            .with("t", stub.thickness)
+            .with("fy", stub.yield_strength)
+            .with("gM0", stub.gamma_m0)
+            .source(SOURCE)
+        };
         Derivation::new("T-stub in tension")
+            .step(moment("Mpl1", "leff1", stub.length_1, stub.moment_1))
+            .step(moment("Mpl2", "leff2", stub.length_2, stub.moment_2))
             .step(
                 mode_1
                     .with("Mpl1", stub.moment_1)

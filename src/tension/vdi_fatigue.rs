@@ -241,7 +241,8 @@ impl VdiFatigue {
     ///
     /// # Errors
     ///
-    /// [`Error::Mismatch`] if strength and thread are of different diameters; [`Error::OutOfRange`]
+    /// [`Error::Mismatch`] for a Unified thread, and if strength and thread are of different diameters;
+    /// [`Error::OutOfRange`]
     /// unless 0 <= least < greatest load, and if the greatest separates the joint.
     ///
     /// ```
@@ -252,6 +253,9 @@ impl VdiFatigue {
     /// let strength = VdiFatigueStrength::new(millimetres(12.0), made).unwrap();
     /// let other: Thread = "M16".parse().unwrap();
     /// assert!(VdiFatigue::new(strength, &joint, &other, newtons(0.0), newtons(20e3)).is_err());
+    /// let inch: Thread = "1/2-13 UNC".parse().unwrap();
+    /// let strength = VdiFatigueStrength::new(inches(0.5), made).unwrap();
+    /// assert!(VdiFatigue::new(strength, &joint, &inch, newtons(0.0), newtons(20e3)).is_err());
     /// ```
     pub fn new(
         strength: VdiFatigueStrength,
@@ -260,6 +264,11 @@ impl VdiFatigue {
         least: Force,
         greatest: Force,
     ) -> Result<Self, Error> {
+        if thread.is_unified() {
+            return Err(Error::Mismatch(alloc::format!(
+                "{thread} is no metric thread: the fatigue strengths of VDI 2230 are for those"
+            )));
+        }
         if (strength.diameter - thread.nominal_diameter()).abs() > crate::parts::SAME_LENGTH {
             return Err(Error::Mismatch(alloc::format!(
                 "the fatigue strength is not that of {thread}: it is for another diameter"

@@ -10,22 +10,22 @@ use crate::material::{BoltGrade, BoltLoads, BoltStrength};
 use crate::parts::{Nut, ScrewSeries, Zone};
 use crate::preload::ShortForm;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::shear::bolt_shear;
+use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
 use crate::strength::strip::nut_proof;
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::units::Force;
 
 /// What is collected on the way.
 #[derive(Default)]
-struct Report {
-    checks: Vec<Check>,
+pub(super) struct Report {
+    pub(super) checks: Vec<Check>,
     findings: Vec<Finding>,
     not_checked: Vec<NotChecked>,
     cautions: Vec<Caution>,
 }
 
 impl Report {
-    fn skip(&mut self, mode: Mode, reason: &'static str) {
+    pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
         self.not_checked.push(NotChecked {
             subject: Subject::Mode(mode),
             reason,
@@ -68,6 +68,7 @@ impl Joint {
     ///     },
     ///     nut: JointNut { style: NutStyle::Iso4032, grade: None },
     ///     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
+    ///     plies: Vec::new(),
     ///     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
     ///     environment: shankline::joint::Environment { rotates: true, ..Default::default() },
     ///     tightening: None,
@@ -97,6 +98,8 @@ impl Joint {
 
         self.shear(&candidate, &strength, &mut report)?;
         let preload = self.preload(&loads, &mut report)?;
+        self.tension(&candidate, &strength, &loads, preload.as_ref(), &mut report)?;
+        self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
         self.nut_strength(&strength, preload.as_ref(), &mut report)?;
 
         // A stable sort keeps the order of the modes between equals.
@@ -221,32 +224,24 @@ impl Joint {
         #[allow(clippy::cast_precision_loss)]
         let load = self.load.factor(level) / count as f64 * self.load.across;
         for (number, plane) in (1..).zip(self.stack.planes(&candidate.screw)) {
-            let shear = bolt_shear(
+            let alone = LoadedPlane {
+                zone: plane.worst,
+                share: 1.0,
+            };
+            let shear = shear_resistance(
                 &self.bolt.thread,
                 strength,
-                &[plane.worst],
+                &[alone],
+                PlaneRule::Each,
                 self.methods.shear,
+                &ShearReductions::default(),
             )?;
-            let resistance = match level {
-                Level::Nominal => Some(shear.nominal),
-                Level::Design => shear.design,
-                Level::Allowable => Some(shear.allowable),
-            };
-            let Some(resistance) = resistance else {
-                report.skip(
-                    Mode::BoltShear,
-                    "the method defines no resistance at this level",
-                );
-                return Ok(());
-            };
-            let check = Check::new(
-                Mode::BoltShear,
-                Place::Plane(number),
-                load,
-                resistance,
-                level,
-            )?;
-            report.checks.push(check.warned(shear.cautions()));
+            let place = Place::Plane(number);
+            let resistance = shear.resistance.at(level)?;
+            let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
+            report
+                .checks
+                .push(check.by(self.methods.shear.name()).warned(shear.cautions()));
         }
         Ok(())
     }

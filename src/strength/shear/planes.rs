@@ -285,9 +285,9 @@ impl ShearResistance {
 
 /// Shear resistance of one bolt by any method.
 ///
-/// [`PlaneRule::Each`]: F = min(R_k / s_k), R_k the resistance of plane k by what it cuts, s_k its share.
-/// [`PlaneRule::Sum`]: F = sum of R_k. For a plane in the thread and one in the shank the sum
-/// is R_1 + R_2, the check of each 2 min(R_1, R_2).
+/// [`PlaneRule::Each`]: F = min(Rk / sk), Rk the resistance of plane k by what it cuts, sk its share.
+/// [`PlaneRule::Sum`]: F = sum of Rk. For a plane in the thread and one in the shank the sum
+/// is R1 + R2, the check of each 2 min(R1, R2).
 ///
 /// Sources: see [`ShearMethod`] and [`ShearReductions`].
 ///

@@ -1,0 +1,76 @@
+//! Checks a joint described in JSON, and answers with a report or with JSON.
+//!
+//! ```text
+//! cargo run --features serde --example check_joint [JOINT.json] [--json | --sheet]
+//! ```
+//!
+//! Without a file it takes `examples/data/davit_socket.json`, which is also the template for requests
+//! of your own; `examples/data/davit_socket_verdict.json` is the answer to it. Exit code: 0 if the joint
+//! holds as far as it was checked, 1 if it does not, 2 for a bad request.
+
+use std::process::ExitCode;
+
+use shankline::joint::{Joint, JointCheck, Sheet};
+use shankline::prelude::*;
+
+const DEMO: &str = include_str!("data/davit_socket.json");
+
+fn main() -> ExitCode {
+    let mut form = Form::Report;
+    let mut text = DEMO.to_owned();
+    for argument in std::env::args().skip(1) {
+        match argument.as_str() {
+            "--json" => form = Form::Json,
+            "--sheet" => form = Form::Sheet,
+            path => match std::fs::read_to_string(path) {
+                Ok(read) => text = read,
+                Err(error) => {
+                    eprintln!("{path}: {error}");
+                    return ExitCode::from(2);
+                }
+            },
+        }
+    }
+    match answer(&text, form) {
+        Ok(holds) => ExitCode::from(u8::from(!holds)),
+        Err(problem) => {
+            eprintln!("{problem}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+#[derive(Clone, Copy)]
+enum Form {
+    Report,
+    Json,
+    Sheet,
+}
+
+fn answer(text: &str, form: Form) -> Result<bool, Box<dyn std::error::Error>> {
+    let joint: Joint = serde_json::from_str(text)?;
+    let verdict = joint.check()?;
+    let system = if joint.bolt.thread.is_unified() {
+        UnitSystem::UsCustomary
+    } else {
+        UnitSystem::Si
+    };
+    match form {
+        Form::Json => println!("{}", serde_json::to_string_pretty(&verdict)?),
+        Form::Sheet => print!("{}", Sheet::new(&joint, &verdict)?.render(system)),
+        Form::Report => report(&joint, &verdict, system)?,
+    }
+    Ok(verdict.holds())
+}
+
+fn report(joint: &Joint, verdict: &JointCheck, system: UnitSystem) -> Result<(), shankline::Error> {
+    println!("{}\n", joint.title);
+    println!("Checks");
+    println!("{}", verdict.render(system));
+    println!("{}", Sheet::new(joint, verdict)?.render(system));
+    println!("Cautions");
+    for caution in &verdict.cautions {
+        println!("  * {caution}");
+    }
+    Ok(())
+}

@@ -1,0 +1,233 @@
+//! Checks along the axis: tension, separation, fatigue, and with them slip and combined loads.
+
+use super::checks::Report;
+use super::{Joint, JointPreload};
+use crate::error::Error;
+use crate::joint::Candidate;
+use crate::material::{BoltLoads, BoltStrength};
+use crate::parts::Zone;
+use crate::strength::bolt_tension::bolt_tension;
+use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::interaction::interaction;
+use crate::strength::slip::slip_resistance;
+use crate::tables::plies::PlyMaterial;
+use crate::tension::{
+    BoltStiffness, Cones, FatigueCriterion, FatigueStrengths, FatigueStress, GripSections,
+    JointDiagram, Layer, LoadShare, MachineDesignFatigue,
+};
+use crate::units::{Force, Ratio, Stress, megapascals};
+
+/// Modulus of elasticity of bolt and washers: steel, as Shigley's chapter 8 takes it (30 Mpsi).
+const STEEL: Stress = megapascals(207e3);
+
+impl Joint {
+    /// Tension of the bolt by the code, for the whole load; then as the preloaded joint shares it.
+    pub(super) fn tension(
+        &self,
+        candidate: &Candidate,
+        strength: &BoltStrength,
+        loads: &BoltLoads,
+        preload: Option<&JointPreload>,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        if self.load.along <= Force::default() {
+            return Ok(());
+        }
+        let level = self.methods.level;
+        let load = self.load.factor(level) * self.load.along;
+        let code = bolt_tension(&self.bolt.thread, strength, self.methods.tension)?;
+        report.checks.push(code.check(load, level)?);
+        let Some(preload) = preload else {
+            report.skip(Mode::Separation, "nobody controls the tightening");
+            report.skip(
+                Mode::Fatigue,
+                "without preload the bolt takes the whole change of the load",
+            );
+            return Ok(());
+        };
+        let share = self.load_share(candidate)?;
+        // In service, without load factors: what the joint really sees.
+        let load = self.load.shock_factor * self.load.along;
+        let (bolt, separation, method) = match share {
+            Some(share) => {
+                let greatest = JointDiagram::new(share, preload.preload.max)?;
+                let least = JointDiagram::new(share, preload.in_service)?;
+                (
+                    greatest.under(load)?.bolt,
+                    least.separation_load,
+                    "joint diagram (Shigley, 9th ed., Eqs. 8-24 to 8-30)",
+                )
+            }
+            // Bounds of the diagram for any stiffness.
+            None => (
+                preload.preload.max + load,
+                preload.in_service,
+                "bounds of the joint diagram for any stiffness",
+            ),
+        };
+        if let Some(proof) = loads.proof {
+            let check = Check::new(
+                Mode::BoltTension,
+                Place::Bolt(1),
+                bolt,
+                proof,
+                Level::Nominal,
+            )?;
+            report.checks.push(check.by(method));
+        }
+        if separation > Force::default() {
+            let check = Check::new(
+                Mode::Separation,
+                Place::Joint,
+                load,
+                separation,
+                Level::Nominal,
+            )?;
+            report.checks.push(check.by(method));
+        } else {
+            report.skip(Mode::Separation, "relaxation leaves no preload");
+        }
+        self.fatigue(share, strength, loads, preload, report)
+    }
+
+    /// Fatigue by the machine-design system with the Goodman line, at the greatest preload.
+    fn fatigue(
+        &self,
+        share: Option<LoadShare>,
+        strength: &BoltStrength,
+        loads: &BoltLoads,
+        preload: &JointPreload,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        if !self.load.alternates {
+            return Ok(());
+        }
+        let Some(share) = share else {
+            report.skip(Mode::Fatigue, "the materials of the plies are not given");
+            return Ok(());
+        };
+        let strengths = match FatigueStrengths::of_bolt(strength) {
+            Ok(strengths) => strengths,
+            Err(Error::NoValue { .. } | Error::NotInTable { .. }) => {
+                report.skip(
+                    Mode::Fatigue,
+                    "no endurance strength of the grade and size is known",
+                );
+                return Ok(());
+            }
+            Err(error) => return Err(error),
+        };
+        let diagram = JointDiagram::new(share, preload.preload.max)?;
+        let shock = self.load.shock_factor;
+        let (least, greatest) = (shock * self.load.along_least, shock * self.load.along);
+        let area = loads.tensile_stress_area;
+        let fatigue = FatigueStress::of_joint(&diagram, area, least, greatest).and_then(|stress| {
+            MachineDesignFatigue::new(strengths, stress, FatigueCriterion::Goodman)
+        });
+        let fatigue = match fatigue {
+            Ok(fatigue) => fatigue,
+            Err(Error::OutOfRange { .. }) => {
+                report.skip(
+                    Mode::Fatigue,
+                    "the load does not change, separates the joint, or the preload is beyond the line",
+                );
+                return Ok(());
+            }
+            Err(error) => return Err(error),
+        };
+        let check = Check::new(
+            Mode::Fatigue,
+            Place::Bolt(1),
+            fatigue.stress.amplitude,
+            fatigue.strength_amplitude,
+            Level::Nominal,
+        )?;
+        report.checks.push(
+            check
+                .by("Goodman (Shigley, 9th ed., 8-11), rolled threads")
+                .warned(fatigue.cautions()),
+        );
+        Ok(())
+    }
+
+    /// The share of the load that the bolt takes, if the material of every ply is given.
+    fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+        let plies = self.stack.plies();
+        if self.plies.len() != plies.len() {
+            return Ok(None);
+        }
+        let mut layers = alloc::vec::Vec::new();
+        for washer in self.stack.washers_under_head() {
+            layers.push(Layer::new(washer.thickness.nominal, STEEL)?);
+        }
+        for (ply, detail) in plies.iter().zip(&self.plies) {
+            let Some(material) = &detail.material else {
+                return Ok(None);
+            };
+            let modulus = PlyMaterial::find(material)?.elastic_modulus_min;
+            layers.push(Layer::new(ply.thickness.nominal, modulus)?);
+        }
+        if let Some((thickness, _)) = self.stack.washers_under_nut() {
+            for _ in 0..candidate.washers_under_nut {
+                layers.push(Layer::new(thickness.nominal, STEEL)?);
+            }
+        }
+        let thread = &self.bolt.thread;
+        let sections = GripSections::of_screw(&candidate.screw, candidate.grip.nominal)?;
+        let bolt = BoltStiffness::shigley(thread, sections, STEEL)?;
+        let members = Cones::shigley(thread.nominal_diameter())?.stiffness(&layers)?;
+        LoadShare::new(bolt.stiffness, members).map(Some)
+    }
+
+    /// Slip, if the joint must not slip; and tension and shear together, if there are both.
+    pub(super) fn together(
+        &self,
+        candidate: &Candidate,
+        strength: &BoltStrength,
+        preload: Option<&JointPreload>,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        if self.load.across <= Force::default() {
+            return Ok(());
+        }
+        let level = self.methods.level;
+        let factor = self.load.factor(level);
+        let (across, along) = (factor * self.load.across, factor * self.load.along);
+        let faces = self.stack.shear_planes().len();
+        match (self.methods.slip, preload) {
+            (Some(method), Some(preload)) if faces > 0 => {
+                match slip_resistance(method, preload.in_service, faces, along) {
+                    Ok(slip) => report.checks.push(slip.check(across, level)?),
+                    Err(Error::OutOfRange { .. }) => report.skip(
+                        Mode::Slip,
+                        "the tension leaves no clamp force: the joint slips",
+                    ),
+                    Err(error) => return Err(error),
+                }
+            }
+            (Some(_), _) => report.skip(Mode::Slip, "nobody controls the tightening"),
+            (None, _) => report.skip(
+                Mode::Slip,
+                "no method is asked for: it may slip into bearing",
+            ),
+        }
+        let shear = report
+            .checks
+            .iter()
+            .filter(|check| check.mode == Mode::BoltShear)
+            .map(|check| check.utilisation.value)
+            .fold(0.0, f64::max);
+        if along <= Force::default() || shear <= 0.0 {
+            return Ok(());
+        }
+        let tension = bolt_tension(&self.bolt.thread, strength, self.methods.tension)?;
+        let tension = tension.check(along, level)?.utilisation;
+        // What the worst plane cuts decides the exponents.
+        let in_thread = candidate.planes_in_run_out + candidate.planes_in_thread > 0;
+        let zone = if in_thread { Zone::Thread } else { Zone::Shank };
+        let rule = self.methods.interaction;
+        let both = interaction(rule, Ratio::from(shear), tension, Ratio::from(0.0), zone)?;
+        report.checks.push(both.check(level)?);
+        Ok(())
+    }
+}

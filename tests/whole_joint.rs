@@ -1,0 +1,300 @@
+//! The whole check: each mode can govern, checks against hand calculations, and no input breaks it.
+
+use proptest::prelude::*;
+use shankline::joint::{
+    Environment, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly, NutReason,
+    Sheet, Tightening,
+};
+use shankline::prelude::*;
+use shankline::strength::check::{Check, Level, Mode};
+use shankline::strength::slip::SlipMethod;
+use shankline::units::{celsius, percent};
+
+/// Two plates of a mezzanine frame and one M16 bolt; invented.
+fn frame() -> Joint {
+    let thread: Thread = "M16".parse().unwrap();
+    let ply = millimetres(20.0).plus_minus(millimetres(0.3));
+    let washer = Washer::find(WasherStyle::Iso7089, &thread).unwrap();
+    Joint {
+        title: "frame plate".into(),
+        bolt: JointBolt {
+            product: ScrewProduct::Iso4014,
+            thread,
+            grade: BoltGrade::Iso(PropertyClass::Class8_8),
+            length: None,
+        },
+        nut: JointNut {
+            style: NutStyle::Iso4032,
+            grade: Some(NutGrade::Iso898_2Class8),
+        },
+        stack: Stack::builder()
+            .ply("plate", ply)
+            .ply("bracket", ply)
+            .shear_planes([1])
+            .washers_under_nut(washer.thickness().unwrap(), 1)
+            .build()
+            .unwrap(),
+        plies: vec![
+            JointPly {
+                material: Some("ASTM A36 steel".into()),
+                ..JointPly::default()
+            };
+            2
+        ],
+        load: JointLoad::default(),
+        environment: Environment::default(),
+        tightening: None,
+        rules: LengthRules::fabrication(UnitSystem::Si),
+        methods: JointMethods::machine_design(2.0),
+    }
+}
+
+fn tightened(min: f64, max: f64) -> Option<Tightening> {
+    let k = NutFactor::new(min, 0.18, max).unwrap();
+    Some(Tightening::new(k, PreloadTarget::Reusable))
+}
+
+fn governing(joint: &Joint) -> Check {
+    *joint.check().unwrap().governing().unwrap()
+}
+
+#[test]
+fn shear_of_the_bolt_governs() {
+    let mut joint = frame();
+    joint.load.across = newtons(30e3);
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::BoltShear);
+    // By hand: pi/4 x 16^2 = 201.06 mm2 on the shank; 0.577 x 640 x 201.06 / 2 = 37.12 kN.
+    assert!((worst.utilisation.value - 30.0 / 37.124).abs() < 1e-4);
+}
+
+#[test]
+fn tension_of_the_bolt_governs() {
+    let mut joint = frame();
+    joint.load.along = newtons(40e3);
+    let worst = governing(&joint);
+    assert_eq!(
+        (worst.mode, worst.level),
+        (Mode::BoltTension, Level::Allowable)
+    );
+    // By hand: At = pi/4 (16 - 0.9382 x 2)^2 = 156.67 mm2; 580 x 156.67 / 2 = 45.43 kN. (ISO 898-1
+    // rounds the proof stress of 8.8 up to M16 to 580 MPa.)
+    assert!((worst.utilisation.value - 40.0 / 45.434).abs() < 1e-4);
+}
+
+#[test]
+fn both_together_govern() {
+    let mut joint = frame();
+    joint.load.across = newtons(25e3);
+    joint.load.along = newtons(30e3);
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::Combined);
+    // By hand: S = 25 / 37.124 = 0.6734, T = 30 / 45.434 = 0.6603; sqrt(S^2 + T^2) = 0.9431.
+    assert!((worst.utilisation.value - 0.9431).abs() < 1e-4);
+}
+
+#[test]
+fn tightening_governs_and_passes_the_proof_load() {
+    let mut joint = frame();
+    joint.load.across = newtons(5e3);
+    joint.tightening = tightened(0.12, 0.24);
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::Tightening);
+    // By hand: 0.75 x 0.18 / 0.12 = 1.125 of the proof load.
+    assert!((worst.utilisation.value - 1.125).abs() < 1e-9);
+    assert!(!joint.check().unwrap().holds());
+}
+
+#[test]
+fn separation_governs() {
+    let mut joint = frame();
+    joint.load.along = newtons(38e3);
+    joint.tightening = tightened(0.17, 0.34);
+    joint.methods = JointMethods::machine_design(1.0);
+    let verdict = joint.check().unwrap();
+    let separation = verdict
+        .checks
+        .iter()
+        .find(|check| check.mode == Mode::Separation);
+    assert!(separation.unwrap().utilisation.value > 0.7);
+    // Relaxation leaves too little of the least preload.
+    joint.tightening.as_mut().unwrap().relaxation = percent(60.0);
+    assert_eq!(governing(&joint).mode, Mode::Separation);
+}
+
+#[test]
+fn slip_governs() {
+    let mut joint = frame();
+    joint.load.across = newtons(8e3);
+    joint.tightening = tightened(0.17, 0.25);
+    joint.methods.slip = Some(SlipMethod::Stated {
+        friction: 0.15,
+        safety_factor: 1.25,
+    });
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::Slip);
+    // By hand: 0.75 x 90.87 x 0.18 / 0.25 = 49.07 kN; 0.15 x 49.07 / 1.25 = 5.888 kN.
+    assert!((worst.utilisation.value - 8.0 / 5.888).abs() < 1e-3);
+}
+
+#[test]
+fn stripping_of_a_soft_nut_governs() {
+    let mut joint = frame();
+    joint.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
+    joint.nut.grade = Some(NutGrade::Iso898_2Class5);
+    joint.tightening = tightened(0.18, 0.18);
+    let verdict = joint.check().unwrap();
+    assert_eq!(verdict.governing().unwrap().mode, Mode::Stripping);
+    assert!(
+        verdict
+            .findings
+            .iter()
+            .any(|finding| matches!(finding, Finding::NutWeaker { .. }))
+    );
+}
+
+#[test]
+fn fatigue_governs() {
+    let mut joint = frame();
+    joint.bolt.product = ScrewProduct::Iso4017;
+    joint.nut.grade = None;
+    joint.load.along = newtons(60e3);
+    joint.load.alternates = true;
+    joint.tightening = tightened(0.18, 0.18);
+    joint.methods = JointMethods::machine_design(1.0);
+    // Soft plies: the bolt takes much of the load.
+    for ply in &mut joint.plies {
+        ply.material = Some("6061-T6 aluminium, A-basis".into());
+    }
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::Fatigue);
+}
+
+#[test]
+fn what_is_not_known_is_said() {
+    let mut joint = frame();
+    joint.load.across = newtons(8e3);
+    joint.load.along = newtons(8e3);
+    joint.nut.grade = None;
+    let verdict = joint.check().unwrap();
+    let missing: Vec<String> = verdict
+        .not_checked
+        .iter()
+        .map(ToString::to_string)
+        .collect();
+    for part in ["thread stripping: the grade", "separation: nobody controls"] {
+        assert!(
+            missing.iter().any(|line| line.starts_with(part)),
+            "{part}: {missing:?}"
+        );
+    }
+}
+
+#[test]
+fn heat_and_turning_are_found() {
+    let mut joint = frame();
+    joint.load.across = newtons(8e3);
+    joint.environment = Environment {
+        hottest: celsius(200.0),
+        rotates: true,
+        vibration: true,
+        ..Environment::default()
+    };
+    let verdict = joint.check().unwrap();
+    assert!(verdict.checks.iter().all(Check::holds) && !verdict.holds());
+    let faults: Vec<Finding> = verdict
+        .findings
+        .iter()
+        .copied()
+        .filter(Finding::is_fault)
+        .collect();
+    assert_eq!(
+        faults,
+        [
+            Finding::Nut(NutReason::SpinsFree),
+            Finding::Nut(NutReason::FrictionLockTurns),
+            Finding::BoltTooHot {
+                limit: celsius(150.0)
+            },
+        ]
+    );
+}
+
+#[test]
+fn a_length_that_does_not_fit_is_a_fault_with_its_reason() {
+    let mut joint = frame();
+    joint.load.across = newtons(8e3);
+    joint.bolt.length = Some(millimetres(120.0));
+    let verdict = joint.check().unwrap();
+    assert!(!verdict.holds());
+    let text = verdict.render(UnitSystem::Si).to_string();
+    assert!(text.starts_with("  DOES NOT HOLD"), "{text}");
+    assert!(
+        text.contains("FAULT  length: nut reaches the run-out"),
+        "{text}"
+    );
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// Twice the load is twice the utilisation where nothing but the load is compared.
+    #[test]
+    fn shear_scales_with_the_load(load in 1.0..50e3f64, factor in 1.0..3.0f64) {
+        let mut joint = frame();
+        joint.load.across = newtons(load);
+        let once = governing(&joint).utilisation.value;
+        joint.load.shock_factor = factor;
+        let shocked = governing(&joint).utilisation.value;
+        prop_assert!((shocked / once - factor).abs() < 1e-9);
+    }
+
+    /// Checks fall in order, every utilisation is a number, and the sheet can be written.
+    #[test]
+    fn sane_joints_give_sane_verdicts(
+        across in 0.0..100e3f64, along in 0.0..100e3f64, shock in 1.0..3.0f64,
+        k in 0.1..0.3f64, alternates: bool, tight: bool, codes in 0..3usize,
+    ) {
+        let mut joint = frame();
+        joint.load = JointLoad {
+            across: newtons(across),
+            along: newtons(along),
+            shock_factor: shock,
+            alternates,
+            ..JointLoad::default()
+        };
+        joint.tightening = tight.then(|| {
+            Tightening::new(NutFactor::new(0.8 * k, k, 1.3 * k).unwrap(), PreloadTarget::Reusable)
+        });
+        joint.methods = [
+            JointMethods::machine_design(1.5),
+            JointMethods::aisc_lrfd(AiscEdition::E2010),
+            JointMethods::en_1993(),
+        ][codes];
+        let verdict = joint.check().unwrap();
+        let used: Vec<f64> = verdict.checks.iter().map(|check| check.utilisation.value).collect();
+        prop_assert!(used.iter().all(|used| used.is_finite() && *used >= 0.0));
+        prop_assert!(used.windows(2).all(|pair| pair[0] >= pair[1]));
+        let sheet = Sheet::new(&joint, &verdict).unwrap();
+        prop_assert!(!sheet.render(UnitSystem::UsCustomary).to_string().is_empty());
+    }
+
+    /// No number breaks it.
+    #[test]
+    fn no_number_breaks_it(numbers in proptest::array::uniform6(any::<f64>())) {
+        let [a, b, c, d, e, f] = numbers;
+        let mut joint = frame();
+        joint.load = JointLoad {
+            across: newtons(a),
+            along: newtons(b),
+            along_least: newtons(c),
+            alternates: true,
+            shock_factor: d,
+            load_factor: e,
+        };
+        joint.environment.hottest = celsius(f);
+        if let Ok(verdict) = joint.check() {
+            prop_assert!(verdict.checks.iter().all(|check| check.utilisation.value.is_finite()));
+        }
+    }
+}
