@@ -339,12 +339,12 @@ pub fn shear_resistance(
         let load = stress * area;
         sum += load.value;
         // A plane without load never gives; times the other's share, so as not to divide by it.
-        let weaker = worst
-            .is_none_or(|worst| worst.plane.share * load.value < plane.share * worst.load.value);
+        let weaker =
+            worst.is_none_or(|worst| worst.cut.share * load.value < plane.share * worst.load.value);
         if weaker {
             worst = Some(Plane {
                 number: index + 1,
-                plane: *plane,
+                cut: *plane,
                 stress,
                 area,
                 load,
@@ -355,7 +355,7 @@ pub fn shear_resistance(
     let reductions = reductions.factors(method, thread, strength.grade)?;
     let plane = factors.resistance(worst.load).times(reductions.product());
     let times = match rule {
-        PlaneRule::Each => 1.0 / worst.plane.share,
+        PlaneRule::Each => 1.0 / worst.cut.share,
         PlaneRule::Sum => {
             may_add(method, planes)?;
             sum / worst.load.value
@@ -370,8 +370,8 @@ pub fn shear_resistance(
         rule,
         planes: planes.len(),
         governing_plane: worst.number,
-        governing_zone: worst.plane.zone,
-        governing_share: worst.plane.share,
+        governing_zone: worst.cut.zone,
+        governing_share: worst.cut.share,
         area: worst.area,
         stress: worst.stress,
         reductions,
@@ -386,7 +386,7 @@ pub fn shear_resistance(
 #[derive(Clone, Copy)]
 struct Plane {
     number: usize,
-    plane: LoadedPlane,
+    cut: LoadedPlane,
     stress: Stress,
     area: Area,
     load: Force,
@@ -397,10 +397,10 @@ fn governing(worst: Option<Plane>, planes: usize) -> Result<Plane, Error> {
         let allowed = Allowed::AtLeast(1_usize.into());
         return Err(out_of_range("number of shear planes", planes, allowed));
     };
-    if worst.plane.share > 0.0 {
+    if worst.cut.share > 0.0 {
         Ok(worst)
     } else {
-        let share = worst.plane.share;
+        let share = worst.cut.share;
         Err(out_of_range(
             "greatest share of a shear plane",
             share,
