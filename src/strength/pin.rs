@@ -114,6 +114,7 @@ impl PinJoint {
     /// # Ok(())
     /// # }
     /// ```
+    #[inline]
     #[must_use]
     pub fn arm(&self) -> Length {
         0.5 * self.outer + 0.25 * self.inner + self.gap
@@ -134,6 +135,7 @@ impl PinJoint {
     /// # Ok(())
     /// # }
     /// ```
+    #[inline]
     pub fn moment(&self, load: Force) -> Result<Torque, Error> {
         let load = not_negative("load on the pin", load)?;
         not_negative("moment in the pin", Torque::from(0.5 * load * self.arm()))
@@ -156,6 +158,7 @@ impl PinJoint {
     /// # Ok(())
     /// # }
     /// ```
+    #[inline]
     pub fn bending_stress(&self, load: Force) -> Result<Stress, Error> {
         let moment = self.moment(load)?;
         let modulus = self.section_modulus();
