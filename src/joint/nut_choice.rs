@@ -351,6 +351,32 @@ impl NutChoice {
 }
 
 impl NutOption {
+    /// What there is to know of one style of nut in an environment.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`Environment::check`].
+    ///
+    /// ```
+    /// # use shankline::joint::{Environment, NutOption};
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let shaken = Environment { vibration: true, ..Environment::default() };
+    /// let plain = NutOption::of(NutStyle::Iso4032, &"M10".parse()?, &shaken)?;
+    /// assert!(!plain.is_suitable());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn of(style: NutStyle, thread: &Thread, environment: &Environment) -> Result<Self, Error> {
+        environment.check()?;
+        let locking = style.locking();
+        Ok(Self {
+            locking,
+            styles: Vec::from([style]),
+            reasons: reasons(locking, thread, environment),
+        })
+    }
+
     /// Whether nothing speaks against it.
     ///
     /// ```

@@ -1,11 +1,11 @@
 //! Every check of a joint.
 
-use alloc::{vec, vec::Vec};
+use alloc::vec::Vec;
 
 use super::{Finding, Joint, JointCheck, JointPreload, NotChecked, Subject};
 use crate::caution::{Caution, Cautions, GENERAL};
 use crate::error::Error;
-use crate::joint::{Candidate, LengthSearch, NutChoice, NutEnd, NutOption};
+use crate::joint::{Candidate, LengthSearch, NutEnd, NutOption};
 use crate::material::{BoltGrade, BoltLoads, BoltStrength};
 use crate::parts::{Nut, ScrewSeries, Zone};
 use crate::preload::ShortForm;
@@ -16,7 +16,6 @@ use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::units::Force;
 
 /// What is collected on the way.
-#[derive(Default)]
 pub(super) struct Report {
     pub(super) checks: Vec<Check>,
     findings: Vec<Finding>,
@@ -83,7 +82,13 @@ impl Joint {
     /// ```
     pub fn check(&self) -> Result<JointCheck, Error> {
         self.load.check()?;
-        let mut report = Report::default();
+        // Room for what most joints need, so that the lists grow once.
+        let mut report = Report {
+            checks: Vec::with_capacity(12),
+            findings: Vec::with_capacity(8),
+            not_checked: Vec::new(),
+            cautions: Vec::with_capacity(6),
+        };
         report.cautions.extend_from_slice(GENERAL);
 
         let candidate = self.candidate(&mut report)?;
@@ -106,8 +111,8 @@ impl Joint {
         report
             .checks
             .sort_by(|a, b| b.utilisation.value.total_cmp(&a.utilisation.value));
-        for check in report.checks.clone() {
-            report.warn(check.cautions);
+        for index in 0..report.checks.len() {
+            report.warn(report.checks[index].cautions);
         }
         Ok(JointCheck {
             candidate,
@@ -164,20 +169,9 @@ impl Joint {
         Ok(candidate)
     }
 
-    /// The kind of nut that is used, among those that could be.
+    /// What speaks for and against the nut in this environment.
     fn nut_option(&self, report: &mut Report) -> Result<NutOption, Error> {
-        let locking = self.nut.style.locking();
-        let choice = NutChoice::new(&self.bolt.thread, &self.environment)?;
-        let own = choice
-            .options
-            .into_iter()
-            .find(|option| option.locking == locking);
-        // `candidate` has found the nut, so its kind is among the options.
-        let own = own.unwrap_or(NutOption {
-            locking,
-            styles: vec![self.nut.style],
-            reasons: Vec::new(),
-        });
+        let own = NutOption::of(self.nut.style, &self.bolt.thread, &self.environment)?;
         report
             .findings
             .extend(own.reasons.iter().copied().map(Finding::Nut));
