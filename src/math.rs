@@ -41,9 +41,6 @@ mod with {
     pub(crate) fn atan(x: f64) -> f64 {
         x.atan()
     }
-    pub(crate) fn atan2(y: f64, x: f64) -> f64 {
-        y.atan2(x)
-    }
     pub(crate) fn powf(x: f64, exponent: f64) -> f64 {
         x.powf(exponent)
     }
@@ -90,9 +87,6 @@ mod with {
     pub(crate) fn atan(x: f64) -> f64 {
         libm::atan(x)
     }
-    pub(crate) fn atan2(y: f64, x: f64) -> f64 {
-        libm::atan2(y, x)
-    }
     pub(crate) fn powf(x: f64, exponent: f64) -> f64 {
         libm::pow(x, exponent)
     }
@@ -103,5 +97,5 @@ mod with {
 
 #[cfg(any(feature = "std", feature = "libm"))]
 pub(crate) use with::{
-    acos, asin, atan, atan2, cbrt, ceil, cos, exp, hypot, ln, powf, round, sin, sqrt, tan,
+    acos, asin, atan, cbrt, ceil, cos, exp, hypot, ln, powf, round, sin, sqrt, tan,
 };

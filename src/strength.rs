@@ -4,6 +4,8 @@ pub mod bolt_tension;
 pub mod check;
 pub mod group;
 pub mod interaction;
+pub mod loads;
+pub mod pin;
 pub mod shear;
 pub mod slip;
 pub mod strip;

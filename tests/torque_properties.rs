@@ -8,7 +8,7 @@ use shankline::preload::{bearing_friction, thread_friction, tightening_factor, t
 use shankline::prelude::*;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
 use shankline::units::{
-    Angle, Stiffness, TemperatureCoefficient, TemperatureInterval, newtons_per_millimetre, percent,
+    Angle, TemperatureCoefficient, TemperatureInterval, newtons_per_millimetre, percent,
 };
 use shankline::uom::si::{
     angle::radian, force::newton, length::meter, pressure::pascal, ratio::ratio,

@@ -37,7 +37,6 @@ fn frame() -> Joint {
         plies: vec![
             JointPly {
                 material: Some("ASTM A36 steel".into()),
-                ..JointPly::default()
             };
             2
         ],
@@ -49,6 +48,8 @@ fn frame() -> Joint {
     }
 }
 
+// What the field of a joint takes.
+#[allow(clippy::unnecessary_wraps)]
 fn tightened(min: f64, max: f64) -> Option<Tightening> {
     let k = NutFactor::new(min, 0.18, max).unwrap();
     Some(Tightening::new(k, PreloadTarget::Reusable))

@@ -248,10 +248,11 @@ impl Resistance {
     /// Refuses loads that overflowed.
     #[inline]
     pub(crate) fn sound(self) -> Result<Self, Error> {
-        for load in [self.nominal, self.design, self.allowable] {
-            if let Some(load) = load {
-                positive("resistance", load)?;
-            }
+        for load in [self.nominal, self.design, self.allowable]
+            .into_iter()
+            .flatten()
+        {
+            positive("resistance", load)?;
         }
         Ok(self)
     }
@@ -340,7 +341,7 @@ impl Check {
             )));
         }
         let (load, strength) = (demand.base(), resistance.base());
-        if !(load >= 0.0 && load < f64::INFINITY) {
+        if !(0.0..f64::INFINITY).contains(&load) {
             return Err(out_of_range("demand", demand, Allowed::NotNegative));
         }
         if !(strength > 0.0 && strength < f64::INFINITY) {

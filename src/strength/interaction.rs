@@ -9,16 +9,18 @@
 //! | [`Aisc360`](InteractionRule::Aisc360) | S + T <= 1.3, S <= 1, T <= 1 | AISC 360-10 J3.7, Eq. J3-3a and J3-3b, read |
 //! | [`En1993`](InteractionRule::En1993) | S + T / 1.4 <= 1, T <= 1 | EN 1993-1-8:2005 Table 3.4, read in two reproductions |
 //! | [`Bs5950`](InteractionRule::Bs5950) | S + T <= 1.4, S <= 1, T <= 1 | BS 5950-1, 6.3.4.4; sum read, limits recalled |
-//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | follows from von Mises on one section; that AISC's commentary, AS 4100, IS 800 and CSA S16 have it is recalled |
+//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | follows from von Mises on one section; read for CSA S16 in three reference pages; that AISC's commentary, AS 4100 and IS 800 have it is recalled |
 //! | [`AircraftSteel`](InteractionRule::AircraftSteel) | S^3 + (T + B)^2 <= 1 | ANC-5, MIL-HDBK-5, recalled |
 //! | [`Nsts08307`](InteractionRule::Nsts08307) | (T + B / K)^2 + S^3 <= 1 | NSTS 08307 Revision A, quoted text read |
-//! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, recalled |
+//! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, Eq. 20 and 22, read as quoted with their numbers in a published comparison of methods |
 //!
 //! The utilisation is what all loads together would have to be divided by to be just carried, so it is 1
 //! at the limit of every rule and doubles when the loads do. It is not the sum of the left side.
 //!
-//! Where thread lies in the plane the curve recalled as NASA's runs below the ellipse: the ellipse is
-//! not the cautious choice there.
+//! Where thread lies in the plane the curve of NASA runs below the ellipse, for both stresses peak in
+//! one section: the ellipse is not the cautious choice there. NASA's pair rests on tests of ductile
+//! A-286 bolts, takes the applied tension without preload, and is not for brittle materials. Its second
+//! pair of equations (21 and 23), with plastic bending as a term of its own, is not offered.
 
 use core::fmt;
 
@@ -67,7 +69,8 @@ pub enum InteractionRule {
         /// curve, with a permanent strain of at most 0.2 %.
         plastic_bending_factor: f64,
     },
-    /// NASA-STD-5020, exponents by what lies in the shear plane. **Recalled: verify in the standard.**
+    /// NASA-STD-5020 Eq. 20 and 22, exponents by what lies in the shear plane; bending without plastic
+    /// reserve. Read as quoted, not in the standard itself.
     #[cfg_attr(feature = "serde", serde(rename = "nasa_std_5020"))]
     NasaStd5020,
 }
@@ -88,7 +91,7 @@ impl InteractionRule {
             Self::Ellipse => "ellipse (von Mises on one section)",
             Self::AircraftSteel => "MIL-HDBK-5, steel aircraft bolts",
             Self::Nsts08307 { .. } => "NSTS 08307 Revision A",
-            Self::NasaStd5020 => "NASA-STD-5020",
+            Self::NasaStd5020 => "NASA-STD-5020 Eq. 20 and 22",
         }
     }
 
@@ -121,10 +124,13 @@ impl InteractionRule {
 
     fn cautions(self) -> Cautions {
         let recalled = match self {
-            Self::Aisc360 | Self::En1993 | Self::Ellipse | Self::Nsts08307 { .. } => None,
+            Self::Aisc360
+            | Self::En1993
+            | Self::Ellipse
+            | Self::Nsts08307 { .. }
+            | Self::NasaStd5020 => None,
             Self::Bs5950 => Some("the limits of BS 5950-1 6.3.4.4"),
             Self::AircraftSteel => Some("the exponents of MIL-HDBK-5"),
-            Self::NasaStd5020 => Some("the exponents of NASA-STD-5020"),
         };
         Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
     }
@@ -334,8 +340,8 @@ impl Interaction {
     /// use shankline::{parts::Zone, units::percent};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let ratio = percent(50.0);
-    /// let nasa = interaction(InteractionRule::NasaStd5020, ratio, ratio, ratio, Zone::Shank)?;
-    /// assert_eq!(nasa.cautions().iter().count(), 1);
+    /// let steel = interaction(InteractionRule::AircraftSteel, ratio, ratio, ratio, Zone::Shank)?;
+    /// assert_eq!(steel.cautions().iter().count(), 1);
     /// # Ok(())
     /// # }
     /// ```

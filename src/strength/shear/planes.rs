@@ -6,6 +6,7 @@ use super::ShearMethod;
 use super::reductions::{AppliedReductions, ShearReductions, recalled};
 use super::stress::Factors;
 use crate::caution::Cautions;
+use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
@@ -191,13 +192,102 @@ impl ShearResistance {
         let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
         Ok(check.by(self.method.name()).warned(self.cautions()))
     }
+
+    /// The working: stress, area, what is taken off, the planes, the factors.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M20".parse()?;
+    /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
+    /// let planes = LoadedPlane::equal(&[Zone::Shank, Zone::Thread]);
+    /// let packed = ShearReductions { packing: Some(millimetres(10.0)), ..ShearReductions::default() };
+    /// let aisc = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
+    /// for method in [ShearMethod::En1993, ShearMethod::Bs5950, ShearMethod::Bs449, aisc] {
+    ///     shear_resistance(&thread, &strength, &planes, PlaneRule::Each, method, &packed)?
+    ///         .derivation()
+    ///         .check()?;
+    /// }
+    /// let sum = shear_resistance(
+    ///     &thread, &strength, &planes, PlaneRule::Sum, ShearMethod::As4100, &packed,
+    /// )?;
+    /// sum.derivation().check()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let source = self.method.name();
+        let product = self.reductions.product();
+        let level = if self.plane.nominal.is_some() {
+            Level::Nominal
+        } else if self.plane.design.is_some() {
+            Level::Design
+        } else {
+            Level::Allowable
+        };
+        let load = |resistance: &Resistance| resistance.at(level).unwrap_or_default();
+        let (plane, whole) = (load(&self.plane), load(&self.resistance));
+        let reductions = &self.reductions;
+        let mut derivation = Derivation::new(format!("Bolt in shear by {source}"))
+            .step(Step::given(format!("{level} shear stress"), "tau", self.stress).source(source))
+            .step(Step::given("area of the plane", "A", self.area).source(source));
+        if product < 1.0 {
+            derivation = derivation.step(
+                Step::new("reductions together", "k", "kj * kg * kp * kc", product)
+                    .with("kj", reductions.long_joint)
+                    .with("kg", reductions.long_grip)
+                    .with("kp", reductions.packing)
+                    .with("kc", reductions.clearance)
+                    .source(source),
+            );
+        }
+        derivation = derivation.step(
+            Step::new(
+                format!("{level} resistance of plane {}", self.governing_plane),
+                "V",
+                "tau * A * k",
+                plane,
+            )
+            .with("tau", self.stress)
+            .with("A", self.area)
+            .with("k", product),
+        );
+        derivation = derivation.step(match self.rule {
+            PlaneRule::Each => Step::new(format!("{level} resistance"), "F", "V / s", whole)
+                .with("V", plane)
+                .with("s", self.governing_share)
+                .source("statics: the plane carries the share s of the load"),
+            PlaneRule::Sum => Step::new(format!("{level} resistance"), "F", "V + V'", whole)
+                .with("V", plane)
+                .with("V'", whole - plane)
+                .source("the other planes, V', are added"),
+        });
+        if let (Some(design), Some(phi)) = (self.resistance.design, self.resistance_factor) {
+            derivation = derivation.step(
+                Step::new("design resistance", "Fd", "phi * F", design)
+                    .with("phi", phi)
+                    .with("F", whole)
+                    .source(source),
+            );
+        }
+        if let (Some(allowable), Some(omega)) = (self.resistance.allowable, self.safety_factor) {
+            derivation = derivation.step(
+                Step::new("allowable load", "Fa", "F / n", allowable)
+                    .with("n", omega)
+                    .with("F", whole)
+                    .source(source),
+            );
+        }
+        derivation
+    }
 }
 
 /// Shear resistance of one bolt by any method.
 ///
-/// [`PlaneRule::Each`]: F = min(R_k / s_k), R_k the resistance of plane k by what it cuts, s_k its share.
-/// [`PlaneRule::Sum`]: F = sum of R_k. For a plane in the thread and one in the shank the sum
-/// is R_1 + R_2, the check of each 2 min(R_1, R_2).
+/// [`PlaneRule::Each`]: F = min(Rk / sk), Rk the resistance of plane k by what it cuts, sk its share.
+/// [`PlaneRule::Sum`]: F = sum of Rk. For a plane in the thread and one in the shank the sum
+/// is R1 + R2, the check of each 2 min(R1, R2).
 ///
 /// Sources: see [`ShearMethod`] and [`ShearReductions`].
 ///
@@ -249,12 +339,12 @@ pub fn shear_resistance(
         let load = stress * area;
         sum += load.value;
         // A plane without load never gives; times the other's share, so as not to divide by it.
-        let weaker = worst
-            .is_none_or(|worst| worst.plane.share * load.value < plane.share * worst.load.value);
+        let weaker =
+            worst.is_none_or(|worst| worst.cut.share * load.value < plane.share * worst.load.value);
         if weaker {
             worst = Some(Plane {
                 number: index + 1,
-                plane: *plane,
+                cut: *plane,
                 stress,
                 area,
                 load,
@@ -265,7 +355,7 @@ pub fn shear_resistance(
     let reductions = reductions.factors(method, thread, strength.grade)?;
     let plane = factors.resistance(worst.load).times(reductions.product());
     let times = match rule {
-        PlaneRule::Each => 1.0 / worst.plane.share,
+        PlaneRule::Each => 1.0 / worst.cut.share,
         PlaneRule::Sum => {
             may_add(method, planes)?;
             sum / worst.load.value
@@ -280,8 +370,8 @@ pub fn shear_resistance(
         rule,
         planes: planes.len(),
         governing_plane: worst.number,
-        governing_zone: worst.plane.zone,
-        governing_share: worst.plane.share,
+        governing_zone: worst.cut.zone,
+        governing_share: worst.cut.share,
         area: worst.area,
         stress: worst.stress,
         reductions,
@@ -296,7 +386,7 @@ pub fn shear_resistance(
 #[derive(Clone, Copy)]
 struct Plane {
     number: usize,
-    plane: LoadedPlane,
+    cut: LoadedPlane,
     stress: Stress,
     area: Area,
     load: Force,
@@ -307,10 +397,10 @@ fn governing(worst: Option<Plane>, planes: usize) -> Result<Plane, Error> {
         let allowed = Allowed::AtLeast(1_usize.into());
         return Err(out_of_range("number of shear planes", planes, allowed));
     };
-    if worst.plane.share > 0.0 {
+    if worst.cut.share > 0.0 {
         Ok(worst)
     } else {
-        let share = worst.plane.share;
+        let share = worst.cut.share;
         Err(out_of_range(
             "greatest share of a shear plane",
             share,

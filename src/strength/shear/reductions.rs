@@ -14,16 +14,16 @@ use crate::units::{Length, inches, millimetres};
 ///
 /// | method | long joint | long grip | packing | wide holes |
 /// |---|---|---|---|---|
-/// | AISC 360-05 | 0.8 above 50 in | A307: 1 % for each 1/16 in above 5 d | 1 - 0.4 (t - 0.25), at least 0.85 [m] | none |
-/// | AISC 360-10 on | 0.833 above 38 in | the same | the same [m] | none |
-/// | EN 1993-1-8 3.8, 3.6.1 | 1 - (L - 15 d) / (200 d), 0.75 to 1 [m] | none | 9 d / (8 d + 3 t) for t over d/3 | 0.85 |
-/// | BS 5950-1 6.3.2 | (5500 - L) / 5000 above 500 mm [m] | 8 d / (3 d + G) above 5 d [m] | 9 d / (8 d + 3 t) for t over d/3 | none |
-/// | IS 800 10.3.3 | 1.075 - L / (200 d), 0.75 to 1, above 15 d [m] | 8 d / (3 d + G) above 5 d, at most 8 d [m] | 1 - 0.0125 t for t over 6 mm [m] | none |
-/// | AS 4100 9.3.2.1 | 1.075 - L / 4000 above 300 mm, at least 0.75 [m] | none | 0.85 for t over 6 to 20 mm [m] | none |
-/// | CSA S16 13.12.1.2 | 0.833 from 760 mm [m] | none | over 6.4 mm refused | none |
+/// | AISC 360-05 | 0.8 above 50 in | A307: 1 % for each 1/16 in above 5 d | 1 - 0.4 (t - 0.25), at least 0.85 (m) | none |
+/// | AISC 360-10 on | 0.833 above 38 in | the same | the same (m) | none |
+/// | EN 1993-1-8 3.8, 3.6.1 | 1 - (L - 15 d) / (200 d), 0.75 to 1 (m) | none | 9 d / (8 d + 3 t) for t over d/3 | 0.85 |
+/// | BS 5950-1 6.3.2 | (5500 - L) / 5000 above 500 mm (m) | 8 d / (3 d + G) above 5 d (m) | 9 d / (8 d + 3 t) for t over d/3 | none |
+/// | IS 800 10.3.3 | 1.075 - L / (200 d), 0.75 to 1, above 15 d (m) | 8 d / (3 d + G) above 5 d, at most 8 d (m) | 1 - 0.0125 t for t over 6 mm (m) | none |
+/// | AS 4100 9.3.2.1 | 1.075 - L / 4000 above 300 mm, at least 0.75 (m) | none | 0.85 for t over 6 to 20 mm (m) | none |
+/// | CSA S16 13.12.1.2 | 0.833 from 760 mm (m) | none | over 6.4 mm refused | none |
 /// | others | none | none | none | none |
 ///
-/// L and t in the unit of the numbers beside them, mm or in. \[m\]: recalled, not read; a capacity it was
+/// L and t in the unit of the numbers beside them, mm or in. (m): recalled, not read; a capacity it was
 /// applied to carries a caution. Several reductions multiply.
 ///
 /// ```

@@ -60,9 +60,8 @@ impl ShearMethod {
                 factors(None, Some(sane_factor("design factor", design_factor)?))
             }
             Self::Aisc360 { .. } => factors(Some(0.75), Some(2.00)),
-            // 1 / 1.25 is exact enough: 0.8.
-            Self::En1993 | Self::Is800 => factors(Some(0.8), None),
-            Self::As4100 | Self::CsaS16 => factors(Some(0.80), None),
+            // EN and IS divide by 1.25, which is the 0.80 that AS and CSA multiply by.
+            Self::En1993 | Self::Is800 | Self::As4100 | Self::CsaS16 => factors(Some(0.80), None),
             Self::Bs5950 => Factors {
                 of: Level::Design,
                 ..factors(None, None)
@@ -251,7 +250,7 @@ pub(crate) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
         .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
 }
 
-/// alpha_v fub of EN 1993-1-8 Tables 3.1 and 3.4.
+/// The factor for shear times fub, of EN 1993-1-8 Tables 3.1 and 3.4.
 fn en_stress(grade: BoltGrade, in_shank: bool) -> Result<Stress, Error> {
     let plane = if in_shank {
         StressPlane::Shank
