@@ -63,7 +63,7 @@ fn whole_check(c: &mut Criterion) {
     group.bench_function("length given", |b| b.iter(|| black_box(&given).check()));
     let searched = joint(None);
     group.bench_function("length searched", |b| {
-        b.iter(|| black_box(&searched).check())
+        b.iter(|| black_box(&searched).check());
     });
     group.finish();
 }
