@@ -6,6 +6,7 @@ pub mod group;
 pub mod interaction;
 pub mod loads;
 pub mod pin;
+pub mod ply;
 pub mod shear;
 pub mod slip;
 pub mod strip;

@@ -1,0 +1,455 @@
+//! Block shear, and the width left by staggered holes.
+
+use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::units::{Area, Force, Length, Stress};
+use core::fmt;
+
+/// A published method for block shear.
+///
+/// | method | nominal | factors |
+/// |---|---|---|
+/// | [`Aisc360`](Self::Aisc360) | min(0.6 Fu Anv, 0.6 Fy Agv) + Ubs Fu Ant | 0.75, 2.00 |
+/// | [`AiscLrfd1999`](Self::AiscLrfd1999) | Fu Ant >= 0.6 Fu Anv: 0.6 Fy Agv + Fu Ant, else 0.6 Fu Anv + Fy Agt | 0.75 |
+/// | [`En1993`](Self::En1993) | design: k fu Ant / 1.25 + fy Anv / (sqrt 3 x 1.0), k 1 or 0.5 | in it |
+///
+/// Sources: AISC 360-05 on, J4.3 (a lecture sheet); AISC LRFD 1999 J4.3 (handbook example); EN 1993-1-8 3.10.2
+/// (European design guide).
+///
+/// ```
+/// use shankline::strength::ply::BlockMethod;
+/// assert_eq!(BlockMethod::AiscLrfd1999.to_string(), "AISC LRFD 1999 J4.3");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum BlockMethod {
+    /// AISC 360, 2005 on.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360 {
+        /// Whether the tension on the block is uniform: Ubs 1, else 0.5.
+        uniform_tension: bool,
+    },
+    /// AISC LRFD to 1999: the larger term decides.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_lrfd_1999"))]
+    AiscLrfd1999,
+    /// EN 1993-1-8:2005 3.10.2.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
+    En1993 {
+        /// Whether the load is eccentric: half of the tension term.
+        eccentric: bool,
+    },
+}
+
+impl BlockMethod {
+    /// Publisher, edition and clause.
+    ///
+    /// ```
+    /// use shankline::strength::ply::BlockMethod;
+    /// assert_eq!(BlockMethod::En1993 { eccentric: true }.name(), "EN 1993-1-8:2005 3.10.2");
+    /// ```
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Aisc360 { .. } => "AISC 360 J4.3",
+            Self::AiscLrfd1999 => "AISC LRFD 1999 J4.3",
+            Self::En1993 { .. } => "EN 1993-1-8:2005 3.10.2",
+        }
+    }
+}
+
+impl fmt::Display for BlockMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name())
+    }
+}
+
+/// The areas of a block that could tear out, and the strengths of its ply.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Level;
+/// use shankline::strength::ply::{BlockMethod, BlockShear, block_shear};
+/// use shankline::uom::si::force::kilonewton;
+/// # fn main() -> Result<(), shankline::Error> {
+/// // Fin plate of Steel Buildings in Europe, part 5: 483 kN
+/// let block = BlockShear {
+///     yield_strength: megapascals(275.0),
+///     tensile_strength: megapascals(430.0),
+///     gross_shear: square_millimetres(3200.0),
+///     net_shear: square_millimetres(2210.0),
+///     gross_tension: square_millimetres(1100.0),
+///     net_tension: square_millimetres(770.0),
+/// };
+/// let torn = block_shear(&block, BlockMethod::En1993 { eccentric: true })?;
+/// assert!((torn.resistance.at(Level::Design)?.get::<kilonewton>() - 483.0).abs() < 0.8);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct BlockShear {
+    /// Yield strength Fy = fy.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub yield_strength: Stress,
+    /// Tensile strength Fu = fu.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub tensile_strength: Stress,
+    /// Gross area in shear, Agv.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub gross_shear: Area,
+    /// Net area in shear, Anv.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub net_shear: Area,
+    /// Gross area in tension, Agt.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub gross_tension: Area,
+    /// Net area in tension, Ant.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub net_tension: Area,
+}
+
+/// Resistance of a block to tearing out.
+///
+/// ```
+/// # use shankline::strength::ply::BlockResistance;
+/// fn method(path: &BlockResistance) -> &'static str {
+///     path.method.name()
+/// }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct BlockResistance {
+    /// The block.
+    pub block: BlockShear,
+    /// The method.
+    pub method: BlockMethod,
+    /// What the shear faces bear.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub shear: Force,
+    /// What the tension face bears.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub tension: Force,
+    /// Nominal, design and allowable load, as far as the method defines them.
+    pub resistance: Resistance,
+    shear_formula: &'static str,
+    tension_formula: &'static str,
+    tension_factor: f64,
+}
+
+/// Resistance of a block to tearing out, by a method.
+///
+/// # Errors
+///
+/// [`Error::OutOfRange`] for an area or strength that is not positive and finite, or a net area greater
+/// than its gross area.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::ply::{BlockMethod, BlockShear, block_shear};
+/// let area = square_inches(1.0);
+/// let block = BlockShear {
+///     yield_strength: ksi(36.0),
+///     tensile_strength: ksi(58.0),
+///     gross_shear: area,
+///     net_shear: 2.0 * area, // more than the gross area
+///     gross_tension: area,
+///     net_tension: area,
+/// };
+/// assert!(block_shear(&block, BlockMethod::AiscLrfd1999).is_err());
+/// ```
+pub fn block_shear(block: &BlockShear, method: BlockMethod) -> Result<BlockResistance, Error> {
+    positive("yield strength of the ply", block.yield_strength)?;
+    positive("tensile strength of the ply", block.tensile_strength)?;
+    for (name, net, gross) in [
+        ("net area in shear", block.net_shear, block.gross_shear),
+        (
+            "net area in tension",
+            block.net_tension,
+            block.gross_tension,
+        ),
+    ] {
+        positive(name, net)?;
+        positive("gross area", gross)?;
+        if net > gross {
+            return Err(out_of_range(name, net, Allowed::AtMost(gross.into())));
+        }
+    }
+    let (fy, fu) = (block.yield_strength, block.tensile_strength);
+    let net_rupture = 0.6 * fu * block.net_shear;
+    let gross_yield = 0.6 * fy * block.gross_shear;
+    let (shear, shear_formula, tension, tension_formula, tension_factor) = match method {
+        BlockMethod::Aisc360 { uniform_tension } => {
+            let ubs = if uniform_tension { 1.0 } else { 0.5 };
+            (
+                if net_rupture < gross_yield {
+                    net_rupture
+                } else {
+                    gross_yield
+                },
+                "min(0.6 * Fu * Anv, 0.6 * Fy * Agv)",
+                ubs * fu * block.net_tension,
+                "k * Fu * Ant",
+                ubs,
+            )
+        }
+        BlockMethod::AiscLrfd1999 => {
+            let net_tension = fu * block.net_tension;
+            if net_tension >= net_rupture {
+                (
+                    gross_yield,
+                    "0.6 * Fy * Agv",
+                    net_tension,
+                    "k * Fu * Ant",
+                    1.0,
+                )
+            } else {
+                let tension = fy * block.gross_tension;
+                (net_rupture, "0.6 * Fu * Anv", tension, "k * Fy * Agt", 1.0)
+            }
+        }
+        BlockMethod::En1993 { eccentric } => {
+            let k = if eccentric { 0.5 } else { 1.0 };
+            (
+                fy * block.net_shear / crate::math::sqrt(3.0),
+                "Fy * Anv / sqrt(3)",
+                k * fu * block.net_tension / 1.25,
+                "k * Fu * Ant / 1.25",
+                k,
+            )
+        }
+    };
+    let sum = shear + tension;
+    let resistance = match method {
+        BlockMethod::Aisc360 { .. } => {
+            Resistance::from_levels(Some(sum), Some(0.75 * sum), Some(sum / 2.00))
+        }
+        BlockMethod::AiscLrfd1999 => Resistance::from_levels(Some(sum), Some(0.75 * sum), None),
+        BlockMethod::En1993 { .. } => Resistance::from_levels(None, Some(sum), None),
+    }?;
+    Ok(BlockResistance {
+        block: *block,
+        method,
+        shear,
+        tension,
+        resistance,
+        shear_formula,
+        tension_formula,
+        tension_factor,
+    })
+}
+
+impl BlockResistance {
+    /// The load on the block beside its resistance.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a
+    /// load that is negative or not finite.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # use shankline::strength::{check::{Check, Level}, ply::BlockResistance};
+    /// fn check(path: &BlockResistance) -> Result<Check, shankline::Error> {
+    ///     path.check(newtons(100e3), Level::Design, 1)
+    /// }
+    /// ```
+    pub fn check(&self, load: Force, level: Level, ply: usize) -> Result<Check, Error> {
+        let resistance = self.resistance.at(level)?;
+        let check = Check::new(Mode::BlockShear, Place::Ply(ply), load, resistance, level)?;
+        Ok(check.by(self.method.name()))
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// # use shankline::strength::ply::BlockResistance;
+    /// fn steps(path: &BlockResistance) -> usize {
+    ///     path.derivation().steps().len()
+    /// }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let BlockShear {
+            yield_strength: fy,
+            tensile_strength: fu,
+            gross_shear,
+            net_shear,
+            gross_tension,
+            net_tension,
+        } = self.block;
+        let mut derivation = Derivation::new("Block shear")
+            .step(
+                Step::new("shear faces", "V", self.shear_formula, self.shear)
+                    .with("Fu", fu)
+                    .with("Fy", fy)
+                    .with("Anv", net_shear)
+                    .with("Agv", gross_shear)
+                    .source(self.method.name()),
+            )
+            .step(
+                Step::new("tension face", "T", self.tension_formula, self.tension)
+                    .with("k", self.tension_factor)
+                    .with("Fu", fu)
+                    .with("Fy", fy)
+                    .with("Ant", net_tension)
+                    .with("Agt", gross_tension),
+            );
+        for (what, symbol, formula, value) in [
+            ("nominal resistance", "Rn", "V + T", self.resistance.nominal),
+            (
+                "design resistance",
+                "Rd",
+                if self.resistance.nominal.is_some() {
+                    "0.75 * (V + T)"
+                } else {
+                    "V + T"
+                },
+                self.resistance.design,
+            ),
+            (
+                "allowable load",
+                "Ra",
+                "(V + T) / 2",
+                self.resistance.allowable,
+            ),
+        ] {
+            if let Some(value) = value {
+                derivation = derivation.step(
+                    Step::new(what, symbol, formula, value)
+                        .with("V", self.shear)
+                        .with("T", self.tension),
+                );
+            }
+        }
+        derivation
+    }
+}
+
+/// Rule for the width left by staggered holes.
+///
+/// ```
+/// use shankline::strength::ply::StaggerRule;
+/// assert_ne!(StaggerRule::Aisc360, StaggerRule::En1993);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum StaggerRule {
+    /// AISC 360 B4.3: holes 1/16 in wider, s^2 / (4 g) back for each diagonal. Recalled.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360,
+    /// EN 1993-1-1 6.2.2.2: s^2 / (4 p) back for each diagonal. Recalled; the same form.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_1"))]
+    En1993,
+}
+
+/// One diagonal of a zigzag path through staggered holes.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::ply::{Stagger, StaggerRule};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let diagonal = Stagger { along: inches(2.0), across: inches(2.5) };
+/// let holes = inches(0.875);
+/// let width = Stagger::net_width(StaggerRule::En1993, inches(8.0), holes, 3, &[diagonal; 2])?;
+/// assert!((width - inches(8.0 - 3.0 * 0.875 + 2.0 * 0.4)).abs() < inches(1e-9));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Stagger {
+    /// Distance of the two holes along the load, s.
+    pub along: Length,
+    /// Distance of the two holes across the load, g = p.
+    pub across: Length,
+}
+
+impl Stagger {
+    /// Net width of one path: gross width less its holes, and s^2 / (4 g) back for each diagonal.
+    ///
+    /// The least of all paths through the holes counts.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a length that is not positive and finite, more diagonals than there are
+    /// between the holes, or a path that leaves no width or more than the gross one.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # use shankline::strength::ply::{Stagger, StaggerRule};
+    /// // Straight across: no diagonal.
+    /// let width = Stagger::net_width(StaggerRule::Aisc360, inches(4.0), inches(0.8125), 2, &[]);
+    /// assert!((width.unwrap() - inches(2.25)).abs() < inches(1e-9));
+    /// ```
+    pub fn net_width(
+        rule: StaggerRule,
+        width: Length,
+        hole: Length,
+        holes: usize,
+        diagonals: &[Self],
+    ) -> Result<Length, Error> {
+        sane_length("width of the ply", width)?;
+        sane_length("hole diameter", hole)?;
+        let most = holes.saturating_sub(1);
+        if diagonals.len() > most {
+            let allowed = Allowed::AtMost(most.into());
+            return Err(out_of_range(
+                "number of diagonals",
+                diagonals.len(),
+                allowed,
+            ));
+        }
+        let lost = match rule {
+            StaggerRule::Aisc360 => hole + crate::units::inches(1.0 / 16.0),
+            StaggerRule::En1993 => hole,
+        };
+        // Beyond a million holes no width is left in any case.
+        #[allow(clippy::cast_precision_loss)]
+        let mut net = width - holes as f64 * lost;
+        for diagonal in diagonals {
+            sane_length("stagger of the holes", diagonal.along)?;
+            sane_length("gauge of the holes", diagonal.across)?;
+            net += diagonal.along * (diagonal.along / diagonal.across).value / 4.0;
+        }
+        if net.value > 0.0 && net <= width {
+            Ok(net)
+        } else {
+            let allowed = Allowed::OverThru(Length::default().into(), width.into());
+            Err(out_of_range("net width of the path", net, allowed))
+        }
+    }
+
+    /// What the user of either rule must be told.
+    ///
+    /// ```
+    /// use shankline::strength::ply::Stagger;
+    /// assert_eq!(Stagger::cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions() -> Cautions {
+        Cautions::default().with(Some(Caution::MethodFromMemory {
+            method: "s^2 / (4 g) for staggered holes",
+        }))
+    }
+}
