@@ -34,6 +34,7 @@ fn joint(length: Option<Length>) -> Joint {
         plies: vec![
             JointPly {
                 material: Some("ASTM A36 steel".into()),
+                ..JointPly::default()
             };
             2
         ],

@@ -37,6 +37,7 @@ fn frame() -> Joint {
         plies: vec![
             JointPly {
                 material: Some("ASTM A36 steel".into()),
+                ..JointPly::default()
             };
             2
         ],

@@ -12,6 +12,7 @@ use crate::spread::Spread;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level};
 use crate::strength::interaction::InteractionRule;
+use crate::strength::ply::PlyMethod;
 use crate::strength::shear::ShearMethod;
 use crate::strength::slip::SlipMethod;
 use crate::thread::Thread;
@@ -20,6 +21,7 @@ use crate::units::{Force, Length, Ratio, Torque};
 mod axial;
 mod checks;
 mod findings;
+mod plies;
 mod report;
 mod sheet;
 
@@ -170,7 +172,13 @@ pub struct JointNut {
 ///
 /// ```
 /// use shankline::joint::JointPly;
-/// let ear = JointPly { material: Some("ASTM A36 steel".into()) };
+/// use shankline::units::inches;
+/// let ear = JointPly {
+///     material: Some("ASTM A36 steel".into()),
+///     hole: Some(inches(0.8125)),
+///     end_distance: Some(inches(1.5)),
+///     ..JointPly::default()
+/// };
 /// ```
 #[derive(Clone, Debug, Default, PartialEq)]
 #[cfg_attr(
@@ -181,6 +189,60 @@ pub struct JointNut {
 pub struct JointPly {
     /// Name of its material in [`tables::plies`](crate::tables::plies).
     pub material: Option<String>,
+    /// Diameter of its hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub hole: Option<Length>,
+    /// From the centre of the hole to the end of the ply, along the load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub end_distance: Option<Length>,
+    /// From the centre of the hole to the side of the ply, across the load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub edge_distance: Option<Length>,
+    /// To the next hole along the load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub pitch: Option<Length>,
+    /// To the next hole across the load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub gauge: Option<Length>,
+    /// Width that the load of one bolt comes through.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub width: Option<Length>,
 }
 
 /// The loads of one bolt. All zero by default.
@@ -351,6 +413,8 @@ pub struct JointMethods {
     pub tension: TensionMethod,
     /// Tension and shear together.
     pub interaction: InteractionRule,
+    /// Bearing, tear-out and sections of the plies.
+    pub plies: PlyMethod,
     /// Slip, if the joint must not slip.
     #[cfg_attr(feature = "serde", serde(default))]
     pub slip: Option<SlipMethod>,
@@ -376,6 +440,7 @@ impl JointMethods {
                 design_factor,
             },
             tension: TensionMethod::Proof { design_factor },
+            plies: PlyMethod::MachineDesign { design_factor },
             interaction: InteractionRule::Ellipse,
             slip: None,
             level: Level::Allowable,
@@ -395,6 +460,10 @@ impl JointMethods {
         Self {
             shear: ShearMethod::Aisc360 { edition },
             tension: TensionMethod::Aisc360 { edition },
+            plies: PlyMethod::Aisc360 {
+                edition,
+                deformation_matters: true,
+            },
             interaction: InteractionRule::Aisc360,
             slip: None,
             level: Level::Design,
@@ -414,6 +483,7 @@ impl JointMethods {
         Self {
             shear: ShearMethod::En1993,
             tension: TensionMethod::En1993 { countersunk: false },
+            plies: PlyMethod::En1993,
             interaction: InteractionRule::En1993,
             slip: None,
             level: Level::Design,

@@ -18,20 +18,23 @@ use crate::units::Force;
 /// What is collected on the way.
 pub(super) struct Report {
     pub(super) checks: Vec<Check>,
-    findings: Vec<Finding>,
+    pub(super) findings: Vec<Finding>,
     not_checked: Vec<NotChecked>,
     cautions: Vec<Caution>,
 }
 
 impl Report {
     pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
-        self.not_checked.push(NotChecked {
+        let missing = NotChecked {
             subject: Subject::Mode(mode),
             reason,
-        });
+        };
+        if !self.not_checked.contains(&missing) {
+            self.not_checked.push(missing);
+        }
     }
 
-    fn warn(&mut self, cautions: Cautions) {
+    pub(super) fn warn(&mut self, cautions: Cautions) {
         for caution in cautions.iter() {
             if !self.cautions.contains(caution) {
                 self.cautions.push(*caution);
@@ -102,6 +105,7 @@ impl Joint {
         self.temperatures_of_bolt(&mut report);
 
         self.shear(&candidate, &strength, &mut report)?;
+        self.ply_checks(&strength, &mut report)?;
         let preload = self.preload(&loads, &mut report)?;
         self.tension(&candidate, &strength, &loads, preload.as_ref(), &mut report)?;
         self.together(&candidate, &strength, preload.as_ref(), &mut report)?;

@@ -5,6 +5,7 @@ use core::fmt;
 
 use crate::joint::{NutReason, Reason};
 use crate::strength::check::Mode;
+use crate::strength::ply::DistanceKind;
 use crate::units::{Length, Ratio, ThermodynamicTemperature, UnitSystem, shown};
 
 /// Something found that is no comparison of a load with a resistance.
@@ -55,6 +56,25 @@ pub enum Finding {
         )]
         limit: ThermodynamicTemperature,
     },
+    /// Fault: a hole lies nearer to an edge or to the next hole than the code permits.
+    ShortDistance {
+        /// Ply, counted from 1 at the head.
+        ply: usize,
+        /// Which distance.
+        kind: DistanceKind,
+        /// What it is.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        distance: Length,
+        /// What it must be at least.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        least: Length,
+    },
     /// A shear plane is not on plain shank in the worst case. Capacities are those of the thread.
     PlaneInThread {
         /// The plane lies after this ply, counted from 1 at the head.
@@ -88,6 +108,7 @@ impl Finding {
         match self {
             Self::Length(_)
             | Self::NutWeaker { .. }
+            | Self::ShortDistance { .. }
             | Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. } => true,
             Self::Nut(reason) => reason.is_objection(),
@@ -121,6 +142,16 @@ impl Finding {
                     shown(limit, system)
                 )
             }
+            Self::ShortDistance {
+                ply,
+                kind,
+                distance,
+                least,
+            } => format!(
+                "ply {ply}: {kind} {}, must be at least {}",
+                shown(distance, system),
+                shown(least, system)
+            ),
             Self::PlaneInThread { after_ply } => format!(
                 "the shear plane after ply {after_ply} may cut thread: its capacity is that of thread"
             ),

@@ -1,0 +1,136 @@
+//! Checks of the plies.
+
+use super::checks::Report;
+use super::{Joint, JointPly};
+use crate::error::Error;
+use crate::material::BoltStrength;
+use crate::strength::check::{Level, Mode};
+use crate::strength::ply::{HoleKind, Ply, PlyMethod};
+use crate::strength::shear::en_tensile_strength;
+use crate::tables::plies::PlyMaterial;
+use crate::units::{Force, Length, Stress};
+
+/// What a ply is not checked for when its description is missing.
+const MODES: [Mode; 3] = [Mode::Bearing, Mode::TearOut, Mode::NetSection];
+
+impl Joint {
+    /// Bearing, tear-out and sections of every ply that is described.
+    ///
+    /// A ply takes what the shear planes beside it bring. Where several plies lie between two planes
+    /// nothing here says how they divide the load, and they are listed as not checked.
+    pub(super) fn ply_checks(
+        &self,
+        strength: &BoltStrength,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let planes = self.stack.shear_planes();
+        if self.load.across <= Force::default() || planes.is_empty() {
+            return Ok(());
+        }
+        let level = self.methods.level;
+        let plies = self.stack.plies();
+        if self.plies.len() != plies.len() {
+            for mode in MODES {
+                report.skip(mode, "the plies are not described");
+            }
+            return Ok(());
+        }
+        // At most 1000 plies: exact.
+        #[allow(clippy::cast_precision_loss)]
+        let of_one_plane = self.load.factor(level) / planes.len() as f64 * self.load.across;
+        for (number, (layer, detail)) in (1..).zip(plies.iter().zip(&self.plies)) {
+            // Plane k lies after ply k: a ply of its own has a plane, or an end of the stack, on both sides.
+            let before = planes.contains(&(number - 1));
+            let after = planes.contains(&number);
+            let alone = (before || number == 1) && (after || number == plies.len());
+            if !alone {
+                report.skip(
+                    Mode::Bearing,
+                    "several plies between two planes share one load",
+                );
+                continue;
+            }
+            let load = f64::from(u8::from(before) + u8::from(after)) * of_one_plane;
+            let Some(ply) = detail.ply(layer.thickness.min)? else {
+                for mode in MODES {
+                    report.skip(mode, "material or hole of a ply is not given");
+                }
+                continue;
+            };
+            self.one_ply(number, &ply, load, strength, level, report)?;
+        }
+        Ok(())
+    }
+
+    fn one_ply(
+        &self,
+        number: usize,
+        ply: &Ply,
+        load: Force,
+        strength: &BoltStrength,
+        level: Level,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let method = self.methods.plies;
+        let bolt = bolt_strength(method, strength)?;
+        let diameter = self.bolt.thread.nominal_diameter();
+        let modes = match ply.resistances(diameter, bolt, method) {
+            Ok(modes) => modes,
+            Err(Error::NoValue { .. }) => {
+                for mode in MODES {
+                    report.skip(
+                        mode,
+                        "a strength or distance that the method needs is not given",
+                    );
+                }
+                return Ok(());
+            }
+            Err(error) => return Err(error),
+        };
+        for mode in [Mode::TearOut, Mode::NetSection] {
+            let inside = mode == Mode::TearOut && matches!(method, PlyMethod::En1993);
+            if !inside && !modes.iter().any(|found| found.mode == mode) {
+                report.skip(mode, "a distance or width of a ply is not given");
+            }
+        }
+        for mode in modes {
+            report.checks.push(mode.check(load, level, number)?);
+        }
+        for short in ply.short_distances(diameter, method)? {
+            report.warn(short.cautions());
+            report.findings.push(super::Finding::ShortDistance {
+                ply: number,
+                kind: short.kind,
+                distance: short.distance,
+                least: short.least,
+            });
+        }
+        Ok(())
+    }
+}
+
+fn bolt_strength(method: PlyMethod, strength: &BoltStrength) -> Result<Option<Stress>, Error> {
+    match method {
+        PlyMethod::En1993 => en_tensile_strength(strength.grade).map(Some),
+        _ => Ok(None),
+    }
+}
+
+impl JointPly {
+    /// The ply at its least thickness; none without material or hole.
+    fn ply(&self, thickness: Length) -> Result<Option<Ply>, Error> {
+        let (Some(material), Some(hole)) = (&self.material, self.hole) else {
+            return Ok(None);
+        };
+        let material = PlyMaterial::find(material)?;
+        Ok(Some(Ply {
+            hole_kind: HoleKind::Standard,
+            end_distance: self.end_distance,
+            edge_distance: self.edge_distance,
+            pitch: self.pitch,
+            gauge: self.gauge,
+            width: self.width,
+            ..Ply::of(material, thickness, hole)
+        }))
+    }
+}
