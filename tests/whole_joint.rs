@@ -172,6 +172,88 @@ fn fatigue_governs() {
     assert_eq!(worst.mode, Mode::Fatigue);
 }
 
+fn plated() -> Joint {
+    let mut joint = frame();
+    for ply in &mut joint.plies {
+        ply.hole = Some(millimetres(18.0));
+        ply.end_distance = Some(millimetres(40.0));
+        ply.width = Some(millimetres(80.0));
+    }
+    joint.load.across = newtons(20e3);
+    joint
+}
+
+/// Plies of 19.7 mm in the worst case; ASTM A36, 36 ksi = 248.21 MPa; design factor 2.
+#[test]
+fn bearing_of_a_ply_governs() {
+    let mut joint = plated();
+    joint.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
+    joint.nut.grade = None;
+    joint.load.across = newtons(35e3);
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::Bearing);
+    // By hand: 248.21 x 16 x 19.7 / 2 = 39.118 kN.
+    assert!((worst.utilisation.value - 35.0 / 39.118).abs() < 1e-4);
+}
+
+#[test]
+fn tear_out_of_a_ply_governs() {
+    let mut joint = plated();
+    joint.plies[1].end_distance = Some(millimetres(10.0));
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::TearOut);
+    // By hand: 0.577 x 248.21 x 2 x 10 x 19.7 / 2 = 28.214 kN.
+    assert!((worst.utilisation.value - 20.0 / 28.214).abs() < 1e-4);
+}
+
+#[test]
+fn net_section_of_a_ply_governs() {
+    let mut joint = plated();
+    joint.plies[0].width = Some(millimetres(28.0));
+    let worst = governing(&joint);
+    assert_eq!(worst.mode, Mode::NetSection);
+    // By hand: 248.21 x (28 - 18) x 19.7 / 2 = 24.449 kN.
+    assert!((worst.utilisation.value - 20.0 / 24.449).abs() < 1e-4);
+}
+
+#[test]
+fn short_distances_are_faults_by_their_code() {
+    let mut joint = plated();
+    joint.methods = JointMethods::en_1993();
+    for ply in &mut joint.plies {
+        ply.end_distance = Some(millimetres(20.0));
+        ply.edge_distance = Some(millimetres(30.0));
+    }
+    let verdict = joint.check().unwrap();
+    let text = verdict.render(UnitSystem::Si).to_string();
+    assert!(
+        text.contains("FAULT  ply 2: end distance 20.00 mm, must be at least 21.60 mm"),
+        "{text}"
+    );
+}
+
+/// Every working of the whole check gives its numbers again.
+#[test]
+fn workings_are_true() {
+    let mut joint = plated();
+    joint.load.along = newtons(10e3);
+    joint.load.alternates = true;
+    joint.tightening = tightened(0.16, 0.22);
+    joint.methods.slip = Some(SlipMethod::Stated {
+        friction: 0.15,
+        safety_factor: 1.25,
+    });
+    for methods in [joint.methods, JointMethods::aisc_lrfd(AiscEdition::E2010)] {
+        joint.methods = methods;
+        let (verdict, workings) = joint.check_with_working().unwrap();
+        assert_eq!(verdict, joint.check().unwrap());
+        assert!(workings.len() > 10, "{}", workings.len());
+        for working in workings {
+            working.check().unwrap();
+        }
+    }
+}
+
 #[test]
 fn what_is_not_known_is_said() {
     let mut joint = frame();

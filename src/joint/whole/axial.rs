@@ -36,6 +36,7 @@ impl Joint {
         let level = self.methods.level;
         let load = self.load.factor(level) * self.load.along;
         let code = bolt_tension(&self.bolt.thread, strength, self.methods.tension)?;
+        report.work(|| code.derivation());
         report.checks.push(code.check(load, level)?);
         let Some(preload) = preload else {
             report.skip(Mode::Separation, "nobody controls the tightening");
@@ -52,6 +53,7 @@ impl Joint {
             Some(share) => {
                 let greatest = JointDiagram::new(share, preload.preload.max)?;
                 let least = JointDiagram::new(share, preload.in_service)?;
+                report.work(|| share.derivation());
                 (
                     greatest.under(load)?.bolt,
                     least.separation_load,
@@ -135,6 +137,7 @@ impl Joint {
             }
             Err(error) => return Err(error),
         };
+        report.work(|| fatigue.derivation());
         let check = Check::new(
             Mode::Fatigue,
             Place::Bolt(1),
@@ -197,7 +200,10 @@ impl Joint {
         match (self.methods.slip, preload) {
             (Some(method), Some(preload)) if faces > 0 => {
                 match slip_resistance(method, preload.in_service, faces, along) {
-                    Ok(slip) => report.checks.push(slip.check(across, level)?),
+                    Ok(slip) => {
+                        report.work(|| slip.derivation());
+                        report.checks.push(slip.check(across, level)?);
+                    }
                     Err(Error::OutOfRange { .. }) => report.skip(
                         Mode::Slip,
                         "the tension leaves no clamp force: the joint slips",
@@ -227,6 +233,7 @@ impl Joint {
         let zone = if in_thread { Zone::Thread } else { Zone::Shank };
         let rule = self.methods.interaction;
         let both = interaction(rule, Ratio::from(shear), tension, Ratio::from(0.0), zone)?;
+        report.work(|| both.derivation());
         report.checks.push(both.check(level)?);
         Ok(())
     }

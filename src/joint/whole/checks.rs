@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{Finding, Joint, JointCheck, JointPreload, NotChecked, Subject};
 use crate::caution::{Caution, Cautions, GENERAL};
+use crate::derivation::Derivation;
 use crate::error::Error;
 use crate::joint::{Candidate, LengthSearch, NutEnd, NutOption};
 use crate::material::{BoltGrade, BoltLoads, BoltStrength};
@@ -21,9 +22,18 @@ pub(super) struct Report {
     pub(super) findings: Vec<Finding>,
     not_checked: Vec<NotChecked>,
     cautions: Vec<Caution>,
+    /// The workings, if they are wanted.
+    workings: Option<Vec<Derivation>>,
 }
 
 impl Report {
+    /// Keeps a working, if workings are wanted: otherwise it is not even written.
+    pub(super) fn work(&mut self, derivation: impl FnOnce() -> Derivation) {
+        if let Some(workings) = &mut self.workings {
+            workings.push(derivation());
+        }
+    }
+
     pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
         let missing = NotChecked {
             subject: Subject::Mode(mode),
@@ -84,13 +94,41 @@ impl Joint {
     /// # }
     /// ```
     pub fn check(&self) -> Result<JointCheck, Error> {
+        self.run(false).map(|(check, _)| check)
+    }
+
+    /// The check with the working of every step that has one.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`check`](Self::check).
+    ///
+    /// ```
+    /// use shankline::derivation::Format;
+    /// use shankline::joint::Joint;
+    /// use shankline::units::UnitSystem;
+    /// fn homework(joint: &Joint) -> Result<(), shankline::Error> {
+    ///     let (verdict, workings) = joint.check_with_working()?;
+    ///     for working in workings {
+    ///         println!("{}", working.render(Format::Markdown, UnitSystem::Si));
+    ///     }
+    ///     println!("{}", verdict.render(UnitSystem::Si));
+    ///     Ok(())
+    /// }
+    /// ```
+    pub fn check_with_working(&self) -> Result<(JointCheck, Vec<Derivation>), Error> {
+        self.run(true)
+    }
+
+    fn run(&self, with_working: bool) -> Result<(JointCheck, Vec<Derivation>), Error> {
         self.load.check()?;
         // Room for what most joints need, so that the lists grow once.
         let mut report = Report {
-            checks: Vec::with_capacity(12),
+            checks: Vec::with_capacity(24),
             findings: Vec::with_capacity(8),
             not_checked: Vec::new(),
             cautions: Vec::with_capacity(6),
+            workings: with_working.then(Vec::new),
         };
         report.cautions.extend_from_slice(GENERAL);
 
@@ -101,6 +139,10 @@ impl Joint {
             .strength_at_length(self.bolt.thread.nominal_diameter(), candidate.screw.nominal)?;
         let loads = strength.loads(&self.bolt.thread)?;
         report.warn(strength.cautions());
+        if with_working {
+            let loads = strength.load_derivation(&self.bolt.thread)?;
+            report.work(|| loads);
+        }
         let nut = self.nut_option(&mut report)?;
         self.temperatures_of_bolt(&mut report);
 
@@ -118,7 +160,7 @@ impl Joint {
         for index in 0..report.checks.len() {
             report.warn(report.checks[index].cautions);
         }
-        Ok(JointCheck {
+        let check = JointCheck {
             candidate,
             strength,
             loads,
@@ -128,7 +170,8 @@ impl Joint {
             not_checked: report.not_checked,
             nut,
             cautions: report.cautions,
-        })
+        };
+        Ok((check, report.workings.unwrap_or_default()))
     }
 
     /// The length given, or the best one; if nothing fits, the nearest, with the reasons against it.
@@ -234,6 +277,7 @@ impl Joint {
                 self.methods.shear,
                 &ShearReductions::default(),
             )?;
+            report.work(|| shear.derivation());
             let place = Place::Plane(number);
             let resistance = shear.resistance.at(level)?;
             let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
@@ -258,6 +302,10 @@ impl Joint {
         let form = ShortForm::new(tightening.nut_factor, self.bolt.thread.nominal_diameter())?;
         let torque = form.torque(aim)?.nominal;
         let preload = form.preload(torque)?;
+        if report.workings.is_some() {
+            let working = form.derivation(torque)?;
+            report.work(|| working);
+        }
         if let Some(proof) = loads.proof {
             let check = Check::new(
                 Mode::Tightening,
@@ -296,6 +344,7 @@ impl Joint {
         };
         let nut = grade.strength(shape, &self.bolt.thread)?;
         let proof = nut_proof(&self.bolt.thread, strength, &nut)?;
+        report.work(|| proof.derivation());
         report.warn(nut.cautions());
         if !proof.bolt_breaks_first() {
             report

@@ -94,6 +94,7 @@ impl Joint {
             }
         }
         for mode in modes {
+            report.work(|| mode.derivation());
             report.checks.push(mode.check(load, level, number)?);
         }
         for short in ply.short_distances(diameter, method)? {
