@@ -414,7 +414,7 @@ impl Ply {
                 needed(self.bearing_strength, "bearing strength", method)?,
             ),
         };
-        let mut bearing = self.resistance(Mode::Bearing, method, coefficient, stress, area)?;
+        let mut bearing = resistance(Mode::Bearing, method, coefficient, stress, area)?;
         let recalled = method == PlyMethod::En1993 && self.hole_kind != HoleKind::Standard;
         bearing.cautions = bearing
             .cautions
@@ -471,8 +471,7 @@ impl Ply {
                 // Two planes, each from the centre of the hole to the end.
                 let area = 2.0 * end * self.thickness;
                 let stress = self.needed_yield(method)?;
-                self.resistance(Mode::TearOut, method, 0.577, stress, area)
-                    .map(Some)
+                resistance(Mode::TearOut, method, 0.577, stress, area).map(Some)
             }
             PlyMethod::Aisc360 {
                 deformation_matters,
@@ -494,8 +493,7 @@ impl Ply {
                 };
                 let stress = self.needed_tensile(method)?;
                 let area = clear * self.thickness;
-                self.resistance(Mode::TearOut, method, coefficient, stress, area)
-                    .map(Some)
+                resistance(Mode::TearOut, method, coefficient, stress, area).map(Some)
             }
             PlyMethod::En1993 | PlyMethod::MilHdbk5 { .. } => Ok(None),
         }
@@ -523,8 +521,7 @@ impl Ply {
             ));
         }
         let area = (width - lost) * self.thickness;
-        self.resistance(Mode::NetSection, method, coefficient, stress, area)
-            .map(Some)
+        resistance(Mode::NetSection, method, coefficient, stress, area).map(Some)
     }
 
     fn gross_section(&self, method: PlyMethod) -> Result<Option<PlyResistance>, Error> {
@@ -534,8 +531,7 @@ impl Ply {
         };
         let stress = self.needed_yield(method)?;
         let area = width * self.thickness;
-        self.resistance(Mode::GrossSection, method, 1.0, stress, area)
-            .map(Some)
+        resistance(Mode::GrossSection, method, 1.0, stress, area).map(Some)
     }
 
     fn needed_yield(&self, method: PlyMethod) -> Result<Stress, Error> {
@@ -545,46 +541,45 @@ impl Ply {
     fn needed_tensile(&self, method: PlyMethod) -> Result<Stress, Error> {
         needed(self.tensile_strength, "tensile strength", method)
     }
+}
 
-    fn resistance(
-        &self,
-        mode: Mode,
-        method: PlyMethod,
-        coefficient: f64,
-        stress: Stress,
-        area: Area,
-    ) -> Result<PlyResistance, Error> {
-        let gross = mode == Mode::GrossSection;
-        let (resistance_factor, safety_factor) = match method {
-            PlyMethod::MachineDesign { design_factor } => {
-                (None, Some(factor("design factor", design_factor)?))
-            }
-            PlyMethod::Aisc360 { .. } if gross => (Some(0.90), Some(1.67)),
-            PlyMethod::Aisc360 { .. } => (Some(0.75), Some(2.00)),
-            PlyMethod::En1993 if gross => (Some(1.0), None),
-            PlyMethod::En1993 => (Some(1.0 / 1.25), None),
-            PlyMethod::MilHdbk5 { ultimate_factor } => {
-                (None, Some(factor("ultimate factor", ultimate_factor)?))
-            }
-        };
-        let nominal = coefficient * stress * area;
-        let resistance = Resistance::from_levels(
-            Some(nominal),
-            resistance_factor.map(|factor| factor * nominal),
-            safety_factor.map(|factor| nominal / factor),
-        )?;
-        Ok(PlyResistance {
-            mode,
-            method,
-            coefficient,
-            stress,
-            area,
-            resistance_factor,
-            safety_factor,
-            resistance,
-            cautions: method.cautions(mode),
-        })
-    }
+fn resistance(
+    mode: Mode,
+    method: PlyMethod,
+    coefficient: f64,
+    stress: Stress,
+    area: Area,
+) -> Result<PlyResistance, Error> {
+    let gross = mode == Mode::GrossSection;
+    let (resistance_factor, safety_factor) = match method {
+        PlyMethod::MachineDesign { design_factor } => {
+            (None, Some(factor("design factor", design_factor)?))
+        }
+        PlyMethod::Aisc360 { .. } if gross => (Some(0.90), Some(1.67)),
+        PlyMethod::Aisc360 { .. } => (Some(0.75), Some(2.00)),
+        PlyMethod::En1993 if gross => (Some(1.0), None),
+        PlyMethod::En1993 => (Some(1.0 / 1.25), None),
+        PlyMethod::MilHdbk5 { ultimate_factor } => {
+            (None, Some(factor("ultimate factor", ultimate_factor)?))
+        }
+    };
+    let nominal = coefficient * stress * area;
+    let resistance = Resistance::from_levels(
+        Some(nominal),
+        resistance_factor.map(|factor| factor * nominal),
+        safety_factor.map(|factor| nominal / factor),
+    )?;
+    Ok(PlyResistance {
+        mode,
+        method,
+        coefficient,
+        stress,
+        area,
+        resistance_factor,
+        safety_factor,
+        resistance,
+        cautions: method.cautions(mode),
+    })
 }
 
 fn needed(
