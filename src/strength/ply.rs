@@ -32,7 +32,7 @@ use super::check::{Check, Level, Mode, Place, Resistance};
 use super::shear::AiscEdition;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::error::{Allowed, Amount, Error, out_of_range, positive, sane_length};
 use crate::tables::plies::PlyMaterial;
 use crate::units::{Area, Force, Length, Stress, inches};
 use alloc::vec::Vec;
@@ -319,6 +319,20 @@ pub struct PlyResistance {
     pub mode: Mode,
     /// The method.
     pub method: PlyMethod,
+    /// The ply.
+    pub ply: Ply,
+    /// Bolt diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub diameter: Length,
+    /// Tensile strength of the bolt, if the method asks for it.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub bolt_tensile_strength: Option<Stress>,
     /// What multiplies stress and area.
     pub coefficient: f64,
     /// The strength of the ply that is used.
@@ -339,6 +353,8 @@ pub struct PlyResistance {
     pub safety_factor: Option<f64>,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
+    /// How the area follows from the ply, for the working.
+    area_formula: &'static str,
     cautions: Cautions,
 }
 
@@ -373,24 +389,36 @@ impl Ply {
         method: PlyMethod,
     ) -> Result<Vec<PlyResistance>, Error> {
         self.check_inputs(diameter)?;
+        let asked = Asked {
+            ply: self,
+            diameter,
+            bolt: bolt_tensile_strength,
+            method,
+        };
         let mut modes = Vec::with_capacity(4);
-        modes.push(self.bearing(diameter, bolt_tensile_strength, method)?);
-        modes.extend(self.tear_out(method)?);
-        modes.extend(self.net_section(method)?);
-        modes.extend(self.gross_section(method)?);
+        modes.push(asked.bearing()?);
+        modes.extend(asked.tear_out()?);
+        modes.extend(asked.net_section()?);
+        modes.extend(asked.gross_section()?);
         Ok(modes)
     }
+}
 
-    fn bearing(
-        &self,
-        diameter: Length,
-        bolt_tensile_strength: Option<Stress>,
-        method: PlyMethod,
-    ) -> Result<PlyResistance, Error> {
-        let area = diameter * self.thickness;
-        let slot = self.hole_kind == HoleKind::LongSlotAcross;
+/// What is asked of a ply.
+struct Asked<'a> {
+    ply: &'a Ply,
+    diameter: Length,
+    bolt: Option<Stress>,
+    method: PlyMethod,
+}
+
+impl Asked<'_> {
+    fn bearing(&self) -> Result<PlyResistance, Error> {
+        let method = self.method;
+        let area = self.diameter * self.ply.thickness;
+        let slot = self.ply.hole_kind == HoleKind::LongSlotAcross;
         let (coefficient, stress) = match method {
-            PlyMethod::MachineDesign { .. } => (1.0, self.needed_yield(method)?),
+            PlyMethod::MachineDesign { .. } => (1.0, self.needed_yield()?),
             PlyMethod::Aisc360 {
                 deformation_matters,
                 ..
@@ -400,22 +428,19 @@ impl Ply {
                     (false, true) => 2.4,
                     (false, false) => 3.0,
                 },
-                self.needed_tensile(method)?,
+                self.needed_tensile()?,
             ),
             PlyMethod::En1993 => {
-                let tensile = self.needed_tensile(method)?;
-                (
-                    self.en_coefficient(tensile, bolt_tensile_strength)?,
-                    tensile,
-                )
+                let tensile = self.needed_tensile()?;
+                (self.en_coefficient(tensile)?, tensile)
             }
             PlyMethod::MilHdbk5 { .. } => (
                 1.0,
-                needed(self.bearing_strength, "bearing strength", method)?,
+                needed(self.ply.bearing_strength, "bearing strength", method)?,
             ),
         };
-        let mut bearing = resistance(Mode::Bearing, method, coefficient, stress, area)?;
-        let recalled = method == PlyMethod::En1993 && self.hole_kind != HoleKind::Standard;
+        let mut bearing = self.resistance(Mode::Bearing, coefficient, stress, area, "d * t")?;
+        let recalled = method == PlyMethod::En1993 && self.ply.hole_kind != HoleKind::Standard;
         bearing.cautions = bearing
             .cautions
             .with(recalled.then_some(Caution::MethodFromMemory {
@@ -426,31 +451,31 @@ impl Ply {
 
     /// k1 ab of EN 1993-1-8 Table 3.4. An end distance or side distance that is not known is a refusal: the
     /// coefficient has no value without it.
-    fn en_coefficient(&self, tensile: Stress, bolt: Option<Stress>) -> Result<f64, Error> {
-        let d0 = self.hole;
-        let end = needed_length(self.end_distance.or(self.pitch), "end distance")?;
-        let side = needed_length(self.edge_distance.or(self.gauge), "edge distance")?;
+    fn en_coefficient(&self, tensile: Stress) -> Result<f64, Error> {
+        let d0 = self.ply.hole;
+        let end = needed_length(self.ply.end_distance.or(self.ply.pitch), "end distance")?;
+        let side = needed_length(self.ply.edge_distance.or(self.ply.gauge), "edge distance")?;
         let mut alpha: f64 = 1.0;
-        match self.end_distance {
+        match self.ply.end_distance {
             Some(e1) => alpha = alpha.min((e1 / (3.0 * d0)).value),
             None => alpha = alpha.min((end / (3.0 * d0)).value - 0.25),
         }
-        if let Some(p1) = self.pitch {
+        if let Some(p1) = self.ply.pitch {
             alpha = alpha.min((p1 / (3.0 * d0)).value - 0.25);
         }
-        if let Some(bolt) = bolt {
+        if let Some(bolt) = self.bolt {
             positive("tensile strength of the bolt", bolt)?;
             alpha = alpha.min((bolt / tensile).value);
         }
         let mut k1: f64 = 2.5;
-        match self.edge_distance {
+        match self.ply.edge_distance {
             Some(e2) => k1 = k1.min(2.8 * (e2 / d0).value - 1.7),
             None => k1 = k1.min(1.4 * (side / d0).value - 1.7),
         }
-        if let Some(p2) = self.gauge {
+        if let Some(p2) = self.ply.gauge {
             k1 = k1.min(1.4 * (p2 / d0).value - 1.7);
         }
-        let hole = match self.hole_kind {
+        let hole = match self.ply.hole_kind {
             HoleKind::Standard => 1.0,
             HoleKind::Oversize => 0.8,
             HoleKind::LongSlotAcross => 0.6,
@@ -461,56 +486,62 @@ impl Ply {
         )
     }
 
-    fn tear_out(&self, method: PlyMethod) -> Result<Option<PlyResistance>, Error> {
-        let half = 0.5 * self.hole;
+    fn tear_out(&self) -> Result<Option<PlyResistance>, Error> {
+        let method = self.method;
+        let half = 0.5 * self.ply.hole;
         match method {
             PlyMethod::MachineDesign { .. } => {
-                let Some(end) = self.end_distance else {
+                let Some(end) = self.ply.end_distance else {
                     return Ok(None);
                 };
                 // Two planes, each from the centre of the hole to the end.
-                let area = 2.0 * end * self.thickness;
-                let stress = self.needed_yield(method)?;
-                resistance(Mode::TearOut, method, 0.577, stress, area).map(Some)
+                let area = 2.0 * end * self.ply.thickness;
+                let stress = self.needed_yield()?;
+                self.resistance(Mode::TearOut, 0.577, stress, area, "2 * e1 * t")
+                    .map(Some)
             }
             PlyMethod::Aisc360 {
                 deformation_matters,
                 ..
             } => {
-                let end = self.end_distance.map(|end| end - half);
-                let inside = self.pitch.map(|pitch| pitch - self.hole);
-                let clear = match (end, inside) {
-                    (Some(a), Some(b)) => Some(if b < a { b } else { a }),
-                    (a, b) => a.or(b),
+                let end = self.ply.end_distance.map(|end| end - half);
+                let inside = self.ply.pitch.map(|pitch| pitch - self.ply.hole);
+                let (clear, formula) = match (end, inside) {
+                    (Some(end), Some(inside)) if inside < end => (inside, "(p1 - dh) * t"),
+                    (Some(end), _) => (end, "(e1 - dh / 2) * t"),
+                    (None, Some(inside)) => (inside, "(p1 - dh) * t"),
+                    (None, None) => return Ok(None),
                 };
-                let Some(clear) = clear else {
-                    return Ok(None);
-                };
-                let coefficient = match (self.hole_kind, deformation_matters) {
+                let coefficient = match (self.ply.hole_kind, deformation_matters) {
                     (HoleKind::LongSlotAcross, _) => 1.0,
                     (_, true) => 1.2,
                     (_, false) => 1.5,
                 };
-                let stress = self.needed_tensile(method)?;
-                let area = clear * self.thickness;
-                resistance(Mode::TearOut, method, coefficient, stress, area).map(Some)
+                let stress = self.needed_tensile()?;
+                let area = clear * self.ply.thickness;
+                self.resistance(Mode::TearOut, coefficient, stress, area, formula)
+                    .map(Some)
             }
             PlyMethod::En1993 | PlyMethod::MilHdbk5 { .. } => Ok(None),
         }
     }
 
-    fn net_section(&self, method: PlyMethod) -> Result<Option<PlyResistance>, Error> {
-        let Some(width) = self.width else {
+    fn net_section(&self) -> Result<Option<PlyResistance>, Error> {
+        let method = self.method;
+        let Some(width) = self.ply.width else {
             return Ok(None);
         };
-        let (coefficient, stress, lost) = match method {
-            PlyMethod::MachineDesign { .. } => (1.0, self.needed_yield(method)?, self.hole),
+        let (coefficient, stress, lost, formula) = match method {
+            PlyMethod::MachineDesign { .. } => {
+                (1.0, self.needed_yield()?, self.ply.hole, "(w - dh) * t")
+            }
             PlyMethod::Aisc360 { .. } => (
                 1.0,
-                self.needed_tensile(method)?,
-                self.hole + inches(1.0 / 16.0),
+                self.needed_tensile()?,
+                self.ply.hole + inches(1.0 / 16.0),
+                "(w - dh - in / 16) * t",
             ),
-            PlyMethod::En1993 => (0.9, self.needed_tensile(method)?, self.hole),
+            PlyMethod::En1993 => (0.9, self.needed_tensile()?, self.ply.hole, "(w - dh) * t"),
             PlyMethod::MilHdbk5 { .. } => return Ok(None),
         };
         if width <= lost {
@@ -520,66 +551,75 @@ impl Ply {
                 Allowed::Above(lost.into()),
             ));
         }
-        let area = (width - lost) * self.thickness;
-        resistance(Mode::NetSection, method, coefficient, stress, area).map(Some)
+        let area = (width - lost) * self.ply.thickness;
+        self.resistance(Mode::NetSection, coefficient, stress, area, formula)
+            .map(Some)
     }
 
-    fn gross_section(&self, method: PlyMethod) -> Result<Option<PlyResistance>, Error> {
-        let (Some(width), false) = (self.width, matches!(method, PlyMethod::MilHdbk5 { .. }))
+    fn gross_section(&self) -> Result<Option<PlyResistance>, Error> {
+        let method = self.method;
+        let (Some(width), false) = (self.ply.width, matches!(method, PlyMethod::MilHdbk5 { .. }))
         else {
             return Ok(None);
         };
-        let stress = self.needed_yield(method)?;
-        let area = width * self.thickness;
-        resistance(Mode::GrossSection, method, 1.0, stress, area).map(Some)
+        let stress = self.needed_yield()?;
+        let area = width * self.ply.thickness;
+        self.resistance(Mode::GrossSection, 1.0, stress, area, "w * t")
+            .map(Some)
     }
 
-    fn needed_yield(&self, method: PlyMethod) -> Result<Stress, Error> {
-        needed(self.yield_strength, "yield strength", method)
+    fn needed_yield(&self) -> Result<Stress, Error> {
+        needed(self.ply.yield_strength, "yield strength", self.method)
     }
 
-    fn needed_tensile(&self, method: PlyMethod) -> Result<Stress, Error> {
-        needed(self.tensile_strength, "tensile strength", method)
+    fn needed_tensile(&self) -> Result<Stress, Error> {
+        needed(self.ply.tensile_strength, "tensile strength", self.method)
     }
-}
 
-fn resistance(
-    mode: Mode,
-    method: PlyMethod,
-    coefficient: f64,
-    stress: Stress,
-    area: Area,
-) -> Result<PlyResistance, Error> {
-    let gross = mode == Mode::GrossSection;
-    let (resistance_factor, safety_factor) = match method {
-        PlyMethod::MachineDesign { design_factor } => {
-            (None, Some(factor("design factor", design_factor)?))
-        }
-        PlyMethod::Aisc360 { .. } if gross => (Some(0.90), Some(1.67)),
-        PlyMethod::Aisc360 { .. } => (Some(0.75), Some(2.00)),
-        PlyMethod::En1993 if gross => (Some(1.0), None),
-        PlyMethod::En1993 => (Some(1.0 / 1.25), None),
-        PlyMethod::MilHdbk5 { ultimate_factor } => {
-            (None, Some(factor("ultimate factor", ultimate_factor)?))
-        }
-    };
-    let nominal = coefficient * stress * area;
-    let resistance = Resistance::from_levels(
-        Some(nominal),
-        resistance_factor.map(|factor| factor * nominal),
-        safety_factor.map(|factor| nominal / factor),
-    )?;
-    Ok(PlyResistance {
-        mode,
-        method,
-        coefficient,
-        stress,
-        area,
-        resistance_factor,
-        safety_factor,
-        resistance,
-        cautions: method.cautions(mode),
-    })
+    fn resistance(
+        &self,
+        mode: Mode,
+        coefficient: f64,
+        stress: Stress,
+        area: Area,
+        area_formula: &'static str,
+    ) -> Result<PlyResistance, Error> {
+        let method = self.method;
+        let gross = mode == Mode::GrossSection;
+        let (resistance_factor, safety_factor) = match method {
+            PlyMethod::MachineDesign { design_factor } => {
+                (None, Some(factor("design factor", design_factor)?))
+            }
+            PlyMethod::Aisc360 { .. } if gross => (Some(0.90), Some(1.67)),
+            PlyMethod::Aisc360 { .. } => (Some(0.75), Some(2.00)),
+            PlyMethod::En1993 if gross => (Some(1.0), None),
+            PlyMethod::En1993 => (Some(1.0 / 1.25), None),
+            PlyMethod::MilHdbk5 { ultimate_factor } => {
+                (None, Some(factor("ultimate factor", ultimate_factor)?))
+            }
+        };
+        let nominal = coefficient * stress * area;
+        let resistance = Resistance::from_levels(
+            Some(nominal),
+            resistance_factor.map(|factor| factor * nominal),
+            safety_factor.map(|factor| nominal / factor),
+        )?;
+        Ok(PlyResistance {
+            mode,
+            method,
+            ply: *self.ply,
+            diameter: self.diameter,
+            bolt_tensile_strength: self.bolt,
+            coefficient,
+            stress,
+            area,
+            resistance_factor,
+            safety_factor,
+            resistance,
+            area_formula,
+            cautions: method.cautions(mode),
+        })
+    }
 }
 
 fn needed(
@@ -676,10 +716,31 @@ impl PlyResistance {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
+        let ply = &self.ply;
+        let mut area = Step::new("area", "A", self.area_formula, self.area)
+            .with("t", ply.thickness)
+            .with("d", self.diameter)
+            .with("dh", ply.hole)
+            .with("in", inches(1.0));
+        for (symbol, length) in [
+            ("e1", ply.end_distance),
+            ("p1", ply.pitch),
+            ("w", ply.width),
+        ] {
+            if let Some(length) = length {
+                area = area.with(symbol, length);
+            }
+        }
+        let coefficient = if self.method == PlyMethod::En1993 && self.mode == Mode::Bearing {
+            self.en_working()
+        } else {
+            Derivation::new("")
+                .step(Step::given("coefficient", "c", self.coefficient).source(self.method.name()))
+        };
         let mut derivation = Derivation::new(alloc::format!("Ply: {}", self.mode))
-            .step(Step::given("coefficient", "c", self.coefficient).source(self.method.name()))
+            .and(coefficient)
             .step(Step::given("strength", "F", self.stress))
-            .step(Step::given("area", "A", self.area));
+            .step(area);
         let Some(nominal) = self.resistance.nominal else {
             return derivation;
         };
@@ -704,5 +765,48 @@ impl PlyResistance {
             );
         }
         derivation
+    }
+
+    /// k1 and ab of EN 1993-1-8 Table 3.4, with the distances that are known.
+    fn en_working(&self) -> Derivation {
+        let ply = &self.ply;
+        let mut alpha = Vec::from(["1"]);
+        let mut k1 = Vec::from(["2.5"]);
+        let mut terms = Vec::from([("d0", Amount::from(ply.hole)), ("fu", self.stress.into())]);
+        for (known, symbol, limit, list) in [
+            (ply.end_distance, "e1", "e1 / (3 * d0)", &mut alpha),
+            (ply.edge_distance, "e2", "2.8 * e2 / d0 - 1.7", &mut k1),
+        ] {
+            if let Some(length) = known {
+                list.push(limit);
+                terms.push((symbol, length.into()));
+            }
+        }
+        for (known, symbol, limit, list) in [
+            (ply.pitch, "p1", "p1 / (3 * d0) - 1 / 4", &mut alpha),
+            (ply.gauge, "p2", "1.4 * p2 / d0 - 1.7", &mut k1),
+        ] {
+            if let Some(length) = known {
+                list.push(limit);
+                terms.push((symbol, length.into()));
+            }
+        }
+        if let Some(bolt) = self.bolt_tensile_strength {
+            alpha.push("fub / fu");
+            terms.push(("fub", bolt.into()));
+        }
+        let hole = match ply.hole_kind {
+            HoleKind::Standard => 1.0,
+            HoleKind::Oversize => 0.8,
+            HoleKind::LongSlotAcross => 0.6,
+        };
+        let formula = alloc::format!("ch * min({}) * min({})", k1.join(", "), alpha.join(", "));
+        let step = Step::new("coefficient ch k1 ab", "c", formula, self.coefficient)
+            .with("ch", hole)
+            .source(self.method.name());
+        let step = terms
+            .into_iter()
+            .fold(step, |step, (symbol, value)| step.with(symbol, value));
+        Derivation::new("").step(step)
     }
 }
