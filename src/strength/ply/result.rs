@@ -1,0 +1,167 @@
+//! What is done with the resistance of a ply: compared with a load, worked out in steps.
+
+use alloc::vec::Vec;
+
+use super::{HoleKind, PlyMethod, PlyResistance};
+use crate::caution::Cautions;
+use crate::derivation::{Derivation, Step};
+use crate::error::{Amount, Error};
+use crate::strength::check::{Check, Level, Mode, Place};
+use crate::units::{Force, inches};
+
+impl PlyResistance {
+    /// The load of one bolt beside the resistance of ply number `ply`, counted from 1 at the head.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a load
+    /// that is negative or not finite.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::check::{Level, Place};
+    /// use shankline::strength::ply::{Ply, PlyMethod};
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let plate = Ply::of(PlyMaterial::find("ASTM A36 steel")?, inches(0.5), inches(0.8125));
+    /// let bearing = plate.resistances(inches(0.75), None, PlyMethod::MachineDesign { design_factor: 2.0 })?[0];
+    /// let check = bearing.check(pounds_force(5000.0), Level::Allowable, 2)?;
+    /// assert_eq!(check.place, Place::Ply(2));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn check(&self, load: Force, level: Level, ply: usize) -> Result<Check, Error> {
+        let check = Check::new(
+            self.mode,
+            Place::Ply(ply),
+            load,
+            self.resistance.at(level)?,
+            level,
+        )?;
+        Ok(check.by(self.method.name()).warned(self.cautions))
+    }
+
+    /// What the user must be told.
+    ///
+    /// ```
+    /// # use shankline::strength::ply::PlyResistance;
+    /// fn print(resistance: &PlyResistance) {
+    ///     for caution in resistance.cautions().iter() {
+    ///         println!("{caution}");
+    ///     }
+    /// }
+    /// ```
+    #[must_use]
+    pub const fn cautions(&self) -> Cautions {
+        self.cautions
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::ply::{Ply, PlyMethod};
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let plate = Ply::of(PlyMaterial::find("ASTM A36 steel")?, inches(0.5), inches(0.8125));
+    /// for mode in plate.resistances(inches(0.75), None, PlyMethod::MachineDesign { design_factor: 2.0 })? {
+    ///     mode.derivation().check()?;
+    /// }
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let ply = &self.ply;
+        let mut area = Step::new("area", "A", self.area_formula, self.area)
+            .with("t", ply.thickness)
+            .with("d", self.diameter)
+            .with("dh", ply.hole)
+            .with("in", inches(1.0));
+        for (symbol, length) in [
+            ("e1", ply.end_distance),
+            ("p1", ply.pitch),
+            ("w", ply.width),
+        ] {
+            if let Some(length) = length {
+                area = area.with(symbol, length);
+            }
+        }
+        let coefficient = if self.method == PlyMethod::En1993 && self.mode == Mode::Bearing {
+            self.en_working()
+        } else {
+            Derivation::new("")
+                .step(Step::given("coefficient", "c", self.coefficient).source(self.method.name()))
+        };
+        let mut derivation = Derivation::new(alloc::format!("Ply: {}", self.mode))
+            .and(coefficient)
+            .step(Step::given("strength", "F", self.stress))
+            .step(area);
+        let Some(nominal) = self.resistance.nominal else {
+            return derivation;
+        };
+        derivation = derivation.step(
+            Step::new("nominal resistance", "Rn", "c * F * A", nominal)
+                .with("c", self.coefficient)
+                .with("F", self.stress)
+                .with("A", self.area),
+        );
+        if let (Some(factor), Some(design)) = (self.resistance_factor, self.resistance.design) {
+            derivation = derivation.step(
+                Step::new("design resistance", "Rd", "phi * Rn", design)
+                    .with("phi", factor)
+                    .with("Rn", nominal),
+            );
+        }
+        if let (Some(factor), Some(allowable)) = (self.safety_factor, self.resistance.allowable) {
+            derivation = derivation.step(
+                Step::new("allowable load", "Ra", "Rn / n", allowable)
+                    .with("Rn", nominal)
+                    .with("n", factor),
+            );
+        }
+        derivation
+    }
+
+    /// k1 and ab of EN 1993-1-8 Table 3.4, with the distances that are known.
+    fn en_working(&self) -> Derivation {
+        let ply = &self.ply;
+        let mut alpha = Vec::from(["1"]);
+        let mut k1 = Vec::from(["2.5"]);
+        let mut terms = Vec::from([("d0", Amount::from(ply.hole)), ("fu", self.stress.into())]);
+        for (known, symbol, limit, list) in [
+            (ply.end_distance, "e1", "e1 / (3 * d0)", &mut alpha),
+            (ply.edge_distance, "e2", "2.8 * e2 / d0 - 1.7", &mut k1),
+        ] {
+            if let Some(length) = known {
+                list.push(limit);
+                terms.push((symbol, length.into()));
+            }
+        }
+        for (known, symbol, limit, list) in [
+            (ply.pitch, "p1", "p1 / (3 * d0) - 1 / 4", &mut alpha),
+            (ply.gauge, "p2", "1.4 * p2 / d0 - 1.7", &mut k1),
+        ] {
+            if let Some(length) = known {
+                list.push(limit);
+                terms.push((symbol, length.into()));
+            }
+        }
+        if let Some(bolt) = self.bolt_tensile_strength {
+            alpha.push("fub / fu");
+            terms.push(("fub", bolt.into()));
+        }
+        let hole = match ply.hole_kind {
+            HoleKind::Standard => 1.0,
+            HoleKind::Oversize => 0.8,
+            HoleKind::LongSlotAcross => 0.6,
+        };
+        let formula = alloc::format!("ch * min({}) * min({})", k1.join(", "), alpha.join(", "));
+        let step = Step::new("coefficient ch k1 ab", "c", formula, self.coefficient)
+            .with("ch", hole)
+            .source(self.method.name());
+        let step = terms
+            .into_iter()
+            .fold(step, |step, (symbol, value)| step.with(symbol, value));
+        Derivation::new("").step(step)
+    }
+}
