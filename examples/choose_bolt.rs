@@ -16,7 +16,10 @@ use std::{
 use serde::Deserialize;
 use shankline::{
     caution,
-    joint::{Candidate, Selection},
+    joint::{
+        Candidate, Environment, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut,
+        JointPly, Selection, Sheet,
+    },
     parts::Locking,
     prelude::*,
     source::Provenance,
@@ -41,6 +44,11 @@ struct JointFile {
     rules: Rules,
     shear: ShearSection,
     tightening: Tightening,
+    #[serde(default)]
+    environment: Environment,
+    /// Material, hole and distances of each ply; left out, the plies are not checked.
+    #[serde(default)]
+    plies: Vec<JointPly>,
 }
 
 #[derive(Deserialize)]
@@ -55,6 +63,7 @@ struct Bolt {
 #[serde(deny_unknown_fields)]
 struct NutChoice {
     style: NutStyle,
+    grade: Option<NutGrade>,
 }
 
 #[derive(Deserialize)]
@@ -77,6 +86,12 @@ struct Plies {
 struct Load {
     #[serde(with = "shankline::units::quantity")]
     across: Force,
+    #[serde(default = "one")]
+    shock_factor: f64,
+}
+
+const fn one() -> f64 {
+    1.0
 }
 
 #[derive(Default, Deserialize)]
@@ -144,6 +159,43 @@ fn main() -> ExitCode {
     }
 }
 
+/// The joint of the file with the chosen length, checked by machine design.
+fn whole_check(
+    file: &JointFile,
+    stack: &Stack,
+    rules: LengthRules,
+    best: &Candidate,
+) -> Result<(Joint, JointCheck), Problem> {
+    let tightening =
+        shankline::joint::Tightening::new(file.tightening.nut_factor, file.tightening.target);
+    let joint = Joint {
+        title: file.title.clone(),
+        bolt: JointBolt {
+            product: file.bolt.product,
+            thread: file.bolt.thread,
+            grade: file.bolt.grade,
+            length: Some(best.screw.nominal),
+        },
+        nut: JointNut {
+            style: file.nut.style,
+            grade: file.nut.grade,
+        },
+        stack: stack.clone(),
+        plies: file.plies.clone(),
+        load: JointLoad {
+            across: file.load.across,
+            shock_factor: file.load.shock_factor,
+            ..JointLoad::default()
+        },
+        environment: file.environment,
+        tightening: Some(tightening),
+        rules,
+        methods: JointMethods::machine_design(file.shear.design_factor),
+    };
+    let check = about("load", joint.check())?;
+    Ok((joint, check))
+}
+
 /// Everything that was looked up and worked out.
 struct Answer {
     washer: &'static Washer,
@@ -154,6 +206,7 @@ struct Answer {
     selection: Selection,
     strength: BoltStrength,
     shear: Vec<BoltShear>,
+    whole: Option<(Joint, JointCheck)>,
 }
 
 impl Answer {
@@ -233,7 +286,12 @@ impl Answer {
                 "[load] across: must be finite and greater than zero".into(),
             ));
         }
+        let whole = match selection.best() {
+            Some(best) => Some(whole_check(file, &stack, rules, best)?),
+            None => None,
+        };
         let answer = Self {
+            whole,
             washer,
             nut,
             stack,
@@ -250,7 +308,7 @@ impl Answer {
 
     /// Whether a length fits and the bolt carries the load by every method.
     fn holds(&self, file: &JointFile) -> bool {
-        self.selection.best().is_some()
+        self.whole.as_ref().is_some_and(|(_, check)| check.holds())
             && self
                 .shear
                 .iter()
@@ -269,6 +327,7 @@ impl Answer {
                 text += &self.shear_lines(file);
                 // `find` has asked for it already.
                 text += &self.torque_lines(file).unwrap_or_default();
+                text += &self.whole_lines(file);
             }
             None => text += &self.nothing_fits_lines(file),
         }
@@ -500,10 +559,6 @@ impl Answer {
                 if share > 100.0 { ": TOO MUCH" } else { "" }
             );
         }
-        text.push_str(
-            "  Not checked here: the plies (bearing, tear-out, net section), bending of the bolt, nut\n  \
-             strength, tension, slip, fatigue.\n",
-        );
         text
     }
 
@@ -564,6 +619,21 @@ impl Answer {
             );
         }
         Ok(text)
+    }
+
+    fn whole_lines(&self, file: &JointFile) -> String {
+        let mut text = String::new();
+        let Some((joint, check)) = &self.whole else {
+            return text;
+        };
+        heading(&mut text, "The whole check", '-');
+        let _ = write!(text, "{}", check.render(file.units));
+        heading(&mut text, "To build and inspect by", '-');
+        // Its parts have been found already.
+        if let Ok(sheet) = Sheet::new(joint, check) {
+            let _ = write!(text, "{}", sheet.render(file.units));
+        }
+        text
     }
 
     fn nothing_fits_lines(&self, file: &JointFile) -> String {

@@ -1,8 +1,9 @@
 //! Reference tables for bolts, screws, nuts and washers as typed, sourced data, and the
 //! calculations that turn them into a decision about one bolted joint loaded across its axis:
 //! which length, so that the plain shank and not the thread crosses every shear plane while the nut
-//! still clamps; how many washers, and where; where to cut; what the bolt carries in single and
-//! double shear; and what torque gives what preload.
+//! still clamps; how many washers, and where; where to cut; what bolt, plies and nut bear, by named
+//! methods with their working; what torque gives what preload; which nut; and what to look at later.
+//! [`joint::Joint::check`] does all of it in one call.
 //!
 //! # A joint from end to end
 //!
@@ -57,10 +58,10 @@
 //! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
-//! | [`strength`] | capacity of a bolt in shear, by named methods |
+//! | [`strength`] | bolt in shear and tension and both, slip, pins, plies, bolt groups, stripping, by named methods; one shape for every check |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
-//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers |
+//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, nut choice, workshop sheet |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
