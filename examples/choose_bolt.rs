@@ -291,7 +291,6 @@ impl Answer {
             None => None,
         };
         let answer = Self {
-            whole,
             washer,
             nut,
             stack,
@@ -300,6 +299,7 @@ impl Answer {
             selection,
             strength,
             shear,
+            whole,
         };
         // Asked for now, so that no report stops half-way.
         answer.torque_lines(file)?;
