@@ -6,7 +6,7 @@ use super::load::{BoltForce, PlaneLoad, PlaneResultant};
 use super::pattern::{BoltPattern, Point};
 use crate::error::{Error, LONGEST};
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::units::{Force, from_base};
+use crate::units::{Force, Length, from_base};
 
 /// Forces on the bolts by the elastic vector method; see [`BoltPattern::elastic`].
 ///
@@ -111,9 +111,11 @@ pub(super) fn centre(pattern: &BoltPattern, x: f64, y: f64, turn: f64) -> Option
     let from = pattern.centroid();
     let (x, y) = (-y / turn, x / turn);
     let near = |part: f64| part.abs() <= LONGEST.value; // false for NaN
+    // Typed here: beside uom's `autoconvert` a sum could be of other units.
+    let (dx, dy): (Length, Length) = (from_base(x), from_base(y));
     (near(x) && near(y)).then(|| Point {
-        x: from.x + from_base(x),
-        y: from.y + from_base(y),
+        x: from.x + dx,
+        y: from.y + dy,
     })
 }
 
