@@ -7,6 +7,7 @@ use super::{SAME_LENGTH, ScrewLength};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
+use crate::tables::bolts::StructuralBolt;
 use crate::tables::nanometres;
 use crate::tables::screws::{
     FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance, ProductGrade,
@@ -14,6 +15,8 @@ use crate::tables::screws::{
 };
 use crate::thread::Thread;
 use crate::units::{Length, UnitSystem, inches, millimetres, shown};
+
+mod structural;
 
 /// Kinds of screw this crate knows the body lengths of.
 ///
@@ -37,6 +40,11 @@ pub enum ScrewProduct {
     /// Hexagon head screw threaded to the head, metric, ISO 4017.
     #[cfg_attr(feature = "serde", serde(rename = "iso_4017"))]
     Iso4017,
+    /// Heavy hex structural bolt, inch, ASME B18.2.6 (ASTM F3125 grades A325 and A490).
+    StructuralBolt,
+    /// Structural bolt of system HV, metric, EN 14399-4.
+    #[cfg_attr(feature = "serde", serde(rename = "en_14399_4"))]
+    En14399_4,
 }
 
 impl fmt::Display for ScrewProduct {
@@ -45,6 +53,8 @@ impl fmt::Display for ScrewProduct {
             Self::HexCapScrew => "hex cap screw ASME B18.2.1",
             Self::Iso4014 => "hexagon bolt ISO 4014",
             Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
+            Self::StructuralBolt => "heavy hex structural bolt ASME B18.2.6",
+            Self::En14399_4 => "structural bolt EN 14399-4",
         })
     }
 }
@@ -55,6 +65,8 @@ impl fmt::Display for ScrewProduct {
 /// |---|---|---|---|
 /// | hex cap screw | LT = 2 D + 0.25 in, 2 D + 0.50 in over 6 in | LG = L - LT; LB = LG - Y, Y = 5 coarse pitches, also on fine threads | ASME B18.2.1-2010, 4.7 |
 /// | ISO 4014 | b = 2 d + 6, 2 d + 12 over 125 mm, 2 d + 25 over 200 mm | lg = l - b; ls = lg - 5 P | ISO 888, ISO 4014 |
+/// | structural bolt, inch | LT by size | LG = L - LT; LB = LG - Y, Y by size, 2.4 to 2.7 pitches | ASME B18.2.6 |
+/// | EN 14399-4 | b by size | lg = l - b; ls = lg - 3 P | EN 14399-4 |
 /// | threaded to the head | whole length | LB = 0; LG = 2.5 P (inch, to 1 in), 3.5 P (inch, above), a max = 3 P (ISO 4017) | inch: from memory; ISO 4017 |
 ///
 /// ```
@@ -87,6 +99,7 @@ enum Rows {
         small: &'static HexScrew,
         large: Option<&'static HexScrew>,
     },
+    Structural(&'static StructuralBolt),
 }
 
 impl ScrewSeries {
@@ -149,6 +162,22 @@ impl ScrewSeries {
                     }
                 };
                 Rows::Metric { small, large }
+            }
+            ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
+                let inch = product == ScrewProduct::StructuralBolt;
+                if thread.is_unified() != inch {
+                    return Err(Error::NotInTable {
+                        table: "the tables of structural bolts",
+                        wanted: thread.to_string(),
+                        available: if inch {
+                            "those of ASME B18.2.6 have UNC threads"
+                        } else {
+                            "those of EN 14399-4 have metric coarse threads"
+                        }
+                        .into(),
+                    });
+                }
+                Rows::Structural(StructuralBolt::find(thread)?)
             }
         };
         Ok(Self {
@@ -215,6 +244,7 @@ impl ScrewSeries {
                 Some(row) => row.provenance,
                 None => self.unknown_screw(),
             },
+            Rows::Structural(bolt) => bolt.provenance,
         }
     }
 
@@ -265,6 +295,7 @@ impl ScrewSeries {
                 .first()
                 .map_or(Basis::Memory, |step| step.provenance.basis),
             Rows::Metric { small, .. } => small.length_range_basis,
+            Rows::Structural(_) => structural::STOCK_BASIS,
         }
     }
 
@@ -273,6 +304,7 @@ impl ScrewSeries {
         let source = match self.rows {
             Rows::Inch { dimensions, .. } => dimensions.provenance.source,
             Rows::Metric { small, .. } => small.provenance.source,
+            Rows::Structural(bolt) => bolt.provenance.source,
         };
         Provenance {
             source,
@@ -319,6 +351,7 @@ impl ScrewSeries {
                 tolerances,
             } => self.inch_length(dimensions, full_thread, tolerances, nominal),
             Rows::Metric { small, large } => self.metric_length(small, large, nominal),
+            Rows::Structural(bolt) => self.structural_length(bolt, nominal),
         }
     }
 
@@ -493,9 +526,10 @@ impl ScrewSeries {
     /// ```
     pub fn stock_lengths(&self) -> impl Iterator<Item = Length> + use<> {
         let diameter = self.thread.nominal_diameter();
-        let (range, inch) = match self.rows {
-            Rows::Inch { .. } => (None, true),
-            Rows::Metric { small, large } => (self.metric_range(small, large), false),
+        let (range, inch, structural) = match self.rows {
+            Rows::Inch { .. } => (None, true, None),
+            Rows::Metric { small, large } => (self.metric_range(small, large), false, None),
+            Rows::Structural(bolt) => (None, false, Some(bolt)),
         };
         let size = nanometres(diameter);
         let steps = StockStep::all()
@@ -527,7 +561,8 @@ impl ScrewSeries {
                     *length >= from - SAME_LENGTH && *length <= thru + SAME_LENGTH
                 })
             });
-        steps.chain(lengths)
+        let structural = structural.into_iter().flat_map(structural::stock_lengths);
+        steps.chain(lengths).chain(structural)
     }
 
     /// The shortest stock length that is at least so long.
