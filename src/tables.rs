@@ -80,6 +80,19 @@ const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }
 }
 
+/// Refuses a thread that no stock part has: left-hand or of several starts.
+pub(crate) fn right_hand_single_start(table: &'static str, thread: &Thread) -> Result<(), Error> {
+    use crate::thread::Hand;
+    if thread.hand() == Hand::Right && thread.starts() == 1 {
+        return Ok(());
+    }
+    Err(Error::NotInTable {
+        table,
+        wanted: alloc::string::ToString::to_string(thread),
+        available: "they hold right-hand parts of a single start".into(),
+    })
+}
+
 /// A length as a whole number of nanometres. Every nominal size, inch or metric, is one, which
 /// makes look-ups by size exact.
 #[inline]

@@ -9,6 +9,7 @@ use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::nanometres;
+use crate::tables::right_hand_single_start;
 use crate::tables::screws::{
     FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance, ProductGrade,
     StockLength, StockStep, ToleranceGrade,
@@ -123,6 +124,7 @@ impl ScrewSeries {
     /// # }
     /// ```
     pub fn new(product: ScrewProduct, thread: &Thread) -> Result<Self, Error> {
+        right_hand_single_start("the tables of screws", thread)?;
         let diameter = thread.nominal_diameter();
         let rows = match product {
             ScrewProduct::HexCapScrew => {
@@ -612,6 +614,15 @@ mod tests {
 
     fn cap(thread: &str) -> ScrewSeries {
         ScrewSeries::new(ScrewProduct::HexCapScrew, &thread.parse().unwrap()).unwrap()
+    }
+
+    #[test]
+    fn left_hand_threads_are_refused() {
+        use crate::parts::{Nut, NutStyle};
+        let left: Thread = "3/8-16 UNC-2A-LH".parse().unwrap();
+        let error = ScrewSeries::new(ScrewProduct::HexCapScrew, &left).unwrap_err();
+        assert!(error.to_string().contains("right-hand parts"), "{error}");
+        assert!(Nut::find(NutStyle::Hex, &left).is_err());
     }
 
     #[test]

@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::fmt;
 
 use super::locking::{ServiceTemperature, TemperatureLimited};
-use super::{generated, nanometres, rows_of, size_range};
+use super::{generated, nanometres, right_hand_single_start, rows_of, size_range};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
@@ -372,6 +372,7 @@ impl Nut {
     /// # }
     /// ```
     pub fn find(style: NutStyle, thread: &Thread) -> Result<&'static Self, Error> {
+        right_hand_single_start("the tables of nuts", thread)?;
         let size = nanometres(thread.nominal_diameter());
         let pitch = nanometres(thread.pitch());
         let rows = Self::of_style(style);
