@@ -57,6 +57,9 @@ struct Choice {
     needs_cut: bool,
 }
 
+/// Planes in thread, planes not on shank, to be cut, washers added, length: less is better.
+type Rank = (usize, usize, bool, usize, f64);
+
 /// A tenth of a nanometre, for sums.
 const SLACK: f64 = 1e-7;
 
@@ -69,7 +72,7 @@ fn enumerate(
     nut: Range,
     rules: &Rules,
 ) -> Option<Choice> {
-    let mut best: Option<((usize, usize, bool, usize, f64), Choice)> = None;
+    let mut best: Option<(Rank, Choice)> = None;
     for bolt in bolts {
         // One washer is always there.
         for added in 0..rules.washers {

@@ -91,7 +91,7 @@ fn printed_cases() {
         );
         count += 1;
     }
-    assert_eq!(count, 17);
+    assert_eq!(count, 22);
 }
 
 /// Chen, Structural Engineering Handbook, chapter 4: C8x11.5 web, A36: 88.8 kip. Steel Buildings in

@@ -558,6 +558,19 @@ mod tests {
         assert!((11.0 * at(Level::Allowable) - 81.2).abs() < 0.05);
     }
 
+    /// IS 800:2007 bolt table: M20 of class 8.8, mu 0.2, F0 = 0.7 x 830 x 0.78 A, divided by 1.25: 22.78 kN.
+    #[test]
+    fn published_is_800_cell() {
+        let method = SlipMethod::Stated {
+            friction: 0.2,
+            safety_factor: 1.25,
+        };
+        let area = core::f64::consts::FRAC_PI_4 * 400.0;
+        let slip = slip_resistance(method, newtons(0.7 * 830.0 * 0.78 * area), 1, newtons(0.0));
+        let load = slip.unwrap().resistance.at(Level::Allowable).unwrap();
+        assert!((load.value / 1e3 - 22.78).abs() < 0.01);
+    }
+
     proptest! {
         #[test]
         fn grows_with_preload_and_falls_with_tension(
