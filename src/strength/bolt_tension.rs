@@ -321,20 +321,7 @@ impl BoltTension {
                 .with("F", self.stress)
                 .with("A", self.area),
         );
-        if let (Some(factor), Some(design)) = (self.resistance_factor, self.resistance.design) {
-            derivation = derivation.step(
-                Step::new("design resistance", "Rd", "phi * Rn", design)
-                    .with("phi", factor)
-                    .with("Rn", nominal),
-            );
-        }
-        if let (Some(factor), Some(allowable)) = (self.safety_factor, self.resistance.allowable) {
-            derivation = derivation.step(
-                Step::new("allowable load", "Ra", "Rn / n", allowable)
-                    .with("Rn", nominal)
-                    .with("n", factor),
-            );
-        }
-        derivation
+        self.resistance
+            .factored(derivation, self.resistance_factor, self.safety_factor)
     }
 }

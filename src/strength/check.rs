@@ -17,6 +17,7 @@ use alloc::format;
 use core::{fmt, mem::discriminant};
 
 use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Amount, Error, not_negative, out_of_range, positive};
 use crate::units::{Force, Ratio};
 
@@ -232,6 +233,33 @@ impl Resistance {
             allowable,
         }
         .sound()
+    }
+
+    /// The steps from the nominal resistance Rn to the design and the allowable one.
+    pub(crate) fn factored(
+        &self,
+        mut derivation: Derivation,
+        resistance_factor: Option<f64>,
+        safety_factor: Option<f64>,
+    ) -> Derivation {
+        let Some(nominal) = self.nominal else {
+            return derivation;
+        };
+        if let (Some(factor), Some(design)) = (resistance_factor, self.design) {
+            derivation = derivation.step(
+                Step::new("design resistance", "Rd", "phi * Rn", design)
+                    .with("phi", factor)
+                    .with("Rn", nominal),
+            );
+        }
+        if let (Some(factor), Some(allowable)) = (safety_factor, self.allowable) {
+            derivation = derivation.step(
+                Step::new("allowable load", "Ra", "Rn / n", allowable)
+                    .with("Rn", nominal)
+                    .with("n", factor),
+            );
+        }
+        derivation
     }
 
     /// Every level times a factor.
