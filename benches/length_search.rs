@@ -111,5 +111,53 @@ fn search(c: &mut Criterion) {
     group.finish();
 }
 
-criterion_group!(benches, search);
+/// A drag in a drawing: one ply changes its thickness, and everything is searched again.
+fn drag(c: &mut Criterion) {
+    let mut group = c.benchmark_group("drag");
+    let thread: Thread = "3/4-10 UNC".parse().unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread).unwrap();
+    let nut = NutEnd::of(Nut::find(NutStyle::InsertLockNe, &thread).unwrap()).unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+    let washer = Washer::find(WasherStyle::TypeANarrow, &thread)
+        .unwrap()
+        .thickness()
+        .unwrap();
+    let ear = inches(0.5).plus_minus(inches(0.015));
+    let search = |thickness: f64| {
+        let stack = Stack::builder()
+            .ply("ear", ear)
+            .ply("tongue", inches(thickness).plus_minus(inches(0.02)))
+            .ply("ear", ear)
+            .shear_planes([1, 2])
+            .washers_under_nut(washer, 1)
+            .build()
+            .unwrap();
+        LengthSearch::new(&stack, &screws, nut, rules)
+            .unwrap()
+            .run()
+            .unwrap()
+    };
+    group.bench_function("one ply changes, stack built and searched again", |b| {
+        let mut thickness = 0.5;
+        b.iter(|| {
+            thickness = if thickness > 3.0 {
+                0.5
+            } else {
+                thickness + 0.001
+            };
+            search(black_box(thickness))
+        });
+    });
+    group.sample_size(10);
+    group.bench_function("10 000 joints, each with all its stock lengths", |b| {
+        b.iter(|| {
+            (0..10_000)
+                .filter(|step| search(0.3 + 0.0003 * f64::from(*step)).best().is_some())
+                .count()
+        });
+    });
+    group.finish();
+}
+
+criterion_group!(benches, search, drag);
 criterion_main!(benches);
