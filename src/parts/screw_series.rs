@@ -11,12 +11,14 @@ use crate::tables::bolts::StructuralBolt;
 use crate::tables::nanometres;
 use crate::tables::right_hand_single_start;
 use crate::tables::screws::{
-    FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance, ProductGrade,
-    StockLength, StockStep, ToleranceGrade,
+    FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, ProductGrade, StockLength,
+    StockStep,
 };
 use crate::thread::Thread;
-use crate::units::{Length, UnitSystem, inches, millimetres, shown};
+use crate::units::{Length, inches};
 
+mod inch;
+mod metric;
 mod structural;
 
 /// Kinds of screw this crate knows the body lengths of.
@@ -314,19 +316,6 @@ impl ScrewSeries {
         }
     }
 
-    /// The row of the product grade a length is made in: grade A up to 10 d or 150 mm, whichever is
-    /// shorter (ISO 4014, ISO 4017).
-    fn metric_row(&self, nominal: Length) -> Option<&'static HexScrew> {
-        let Rows::Metric { small, large } = self.rows else {
-            return None;
-        };
-        let limit = (10.0 * self.thread.nominal_diameter()).min(millimetres(150.0));
-        Some(match large {
-            Some(large) if nominal > limit + SAME_LENGTH => large,
-            _ => small,
-        })
-    }
-
     /// The screw of a nominal length, by the rules of the product.
     ///
     /// # Errors
@@ -354,159 +343,6 @@ impl ScrewSeries {
             } => self.inch_length(dimensions, full_thread, tolerances, nominal),
             Rows::Metric { small, large } => self.metric_length(small, large, nominal),
             Rows::Structural(bolt) => self.structural_length(bolt, nominal),
-        }
-    }
-
-    fn inch_length(
-        &self,
-        dimensions: &HexCapScrew,
-        full_thread: Option<&FullThreadLimit>,
-        tolerances: &'static [InchLengthTolerance],
-        nominal: Length,
-    ) -> Result<ScrewLength, Error> {
-        let no_value = |quantity, reason| Error::NoValue {
-            quantity,
-            subject: format!("{self} of that length"),
-            reason,
-        };
-        let unread = || {
-            no_value(
-                "limit of full-length threading",
-                "its row of ASME B18.2.1 Table 11 has not been read",
-            )
-        };
-        let tolerance = InchLengthTolerance::among(tolerances, nominal).ok_or_else(|| {
-            no_value(
-                "length tolerance",
-                "no row of ASME B18.2.1 has been read there",
-            )
-        })?;
-        let min = nominal - tolerance.tolerance_minus;
-        let max = nominal + tolerance.tolerance_plus;
-        let row = full_thread.ok_or_else(unread)?;
-        let full_max = row.full_thread_length_max.ok_or_else(unread)?;
-        // 2-1/2 in has no printed shortest screw with a body: it begins just above the limit.
-        let part_min = row.part_thread_length_min.unwrap_or(full_max);
-        if nominal <= full_max + SAME_LENGTH {
-            return ScrewLength {
-                nominal,
-                min,
-                max,
-                body_length_min: inches(0.0),
-                grip_gaging_length_max: dimensions.full_thread_run_out_max_pitches
-                    * self.thread.pitch(),
-                fully_threaded: true,
-            }
-            .checked();
-        }
-        if nominal < part_min - SAME_LENGTH {
-            // Between the two limits the standard's table has no screw.
-            return Err(Error::NotInTable {
-                table: "the table of full-length threading",
-                wanted: format!("{self} {:.4} long", shown(nominal, UnitSystem::UsCustomary)),
-                available: format!(
-                    "up to {:.4} it is threaded to the head, from {:.4} it has a body",
-                    shown(full_max, UnitSystem::UsCustomary),
-                    shown(part_min, UnitSystem::UsCustomary)
-                ),
-            });
-        }
-        let thread_length = if nominal <= inches(6.0) + SAME_LENGTH {
-            dimensions.thread_length_short.ok_or_else(|| {
-                no_value(
-                    "thread length",
-                    "at this size screws up to 6 in are threaded to the head",
-                )
-            })?
-        } else {
-            dimensions.thread_length_long
-        };
-        let grip_gaging_length_max = nominal - thread_length;
-        // The rule, not the printed transition length, which is rounded to three decimals.
-        let transition = inches(5.0 / dimensions.coarse_threads_per_inch);
-        ScrewLength {
-            nominal,
-            min,
-            max,
-            body_length_min: grip_gaging_length_max - transition,
-            grip_gaging_length_max,
-            fully_threaded: false,
-        }
-        .checked()
-    }
-
-    fn metric_length(
-        &self,
-        small: &HexScrew,
-        large: Option<&HexScrew>,
-        nominal: Length,
-    ) -> Result<ScrewLength, Error> {
-        let row = self.metric_row(nominal).unwrap_or(small);
-        let range = self.metric_range(small, large);
-        let (from, thru) = range.ok_or_else(|| self.unread())?;
-        if nominal < from - SAME_LENGTH || nominal > thru + SAME_LENGTH {
-            return Err(out_of_range(
-                format!("nominal length of {self}"),
-                nominal,
-                Allowed::FromTo(from.into(), thru.into()),
-            ));
-        }
-        let grade = match row.product_grade {
-            ProductGrade::A if nominal <= millimetres(150.0) + SAME_LENGTH => ToleranceGrade::Js15,
-            _ => ToleranceGrade::Js17,
-        };
-        let tolerance = LengthTolerance::find(grade, nominal)
-            .ok_or_else(|| self.unread())?
-            .tolerance;
-        let (min, max) = (nominal - tolerance, nominal + tolerance);
-        if self.product == ScrewProduct::Iso4017 {
-            let run_out = row.full_thread_run_out_max.ok_or_else(|| self.unread())?;
-            return ScrewLength {
-                nominal,
-                min,
-                max,
-                body_length_min: millimetres(0.0),
-                grip_gaging_length_max: run_out,
-                fully_threaded: true,
-            }
-            .checked();
-        }
-        let thread_length = if nominal <= millimetres(125.0) + SAME_LENGTH {
-            row.thread_length_short
-        } else if nominal <= millimetres(200.0) + SAME_LENGTH {
-            row.thread_length_medium
-        } else {
-            row.thread_length_long
-        }
-        .ok_or_else(|| self.unread())?;
-        let grip_gaging_length_max = nominal - thread_length;
-        ScrewLength {
-            nominal,
-            min,
-            max,
-            body_length_min: grip_gaging_length_max - 5.0 * row.pitch,
-            grip_gaging_length_max,
-            fully_threaded: false,
-        }
-        .checked()
-    }
-
-    fn unread(&self) -> Error {
-        Error::NoValue {
-            quantity: "thread length or length range",
-            subject: format!("{self} of that length"),
-            reason: "the row of the standard has not been read there",
-        }
-    }
-
-    fn metric_range(&self, small: &HexScrew, large: Option<&HexScrew>) -> Option<(Length, Length)> {
-        let last = large.unwrap_or(small);
-        match self.product {
-            ScrewProduct::Iso4014 => Some((
-                small.part_thread_length_from?,
-                last.part_thread_length_thru?,
-            )),
-            _ => Some((small.full_thread_length_from, last.full_thread_length_thru)),
         }
     }
 
