@@ -43,6 +43,9 @@ pub enum ScrewProduct {
     /// Hexagon head screw threaded to the head, metric, ISO 4017.
     #[cfg_attr(feature = "serde", serde(rename = "iso_4017"))]
     Iso4017,
+    /// Hexagon head bolt with shank, metric fine pitch thread, ISO 8765.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_8765"))]
+    Iso8765,
     /// Heavy hex structural bolt, inch, ASME B18.2.6 (ASTM F3125 grades A325 and A490).
     StructuralBolt,
     /// Structural bolt of system HV, metric, EN 14399-4.
@@ -56,6 +59,7 @@ impl fmt::Display for ScrewProduct {
             Self::HexCapScrew => "hex cap screw ASME B18.2.1",
             Self::Iso4014 => "hexagon bolt ISO 4014",
             Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
+            Self::Iso8765 => "hexagon bolt ISO 8765, fine pitch",
             Self::StructuralBolt => "heavy hex structural bolt ASME B18.2.6",
             Self::En14399_4 => "structural bolt EN 14399-4",
         })
@@ -68,6 +72,7 @@ impl fmt::Display for ScrewProduct {
 /// |---|---|---|---|
 /// | hex cap screw | LT = 2 D + 0.25 in, 2 D + 0.50 in over 6 in | LG = L - LT; LB = LG - Y, Y = 5 coarse pitches, also on fine threads | ASME B18.2.1-2010, 4.7 |
 /// | ISO 4014 | b = 2 d + 6, 2 d + 12 over 125 mm, 2 d + 25 over 200 mm | lg = l - b; ls = lg - 5 P | ISO 888, ISO 4014 |
+/// | ISO 8765 | as ISO 4014 | lg = l - b; ls = lg - 5 P of the coarse pitch | ISO 8765; the coarse pitch and the range of lengths, taken from ISO 4014, from memory |
 /// | structural bolt, inch | LT by size | LG = L - LT; LB = LG - Y, Y by size, 2.4 to 2.7 pitches | ASME B18.2.6 |
 /// | EN 14399-4 | b by size | lg = l - b; ls = lg - 3 P | EN 14399-4 |
 /// | threaded to the head | whole length | LB = 0; LG = 2.5 P (inch, to 1 in), 3.5 P (inch, above), a max = 3 P (ISO 4017) | inch: from memory; ISO 4017 |
@@ -111,7 +116,7 @@ impl ScrewSeries {
     /// # Errors
     ///
     /// [`Error::NotInTable`] if the product is not made with the thread: hex cap screws are Unified
-    /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse.
+    /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse, ISO 8765 bolts metric fine.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -149,23 +154,8 @@ impl ScrewSeries {
                             .into(),
                     })?
             }
-            ScrewProduct::Iso4014 | ScrewProduct::Iso4017 => {
-                let a = HexScrew::find(diameter, ProductGrade::A);
-                let b = HexScrew::find(diameter, ProductGrade::B);
-                let coarse = thread.metric_row().is_some() && thread.is_coarse();
-                let (small, large) = match (a, b) {
-                    (Some(a), b) if coarse => (a, b),
-                    (None, Some(b)) if coarse => (b, None),
-                    _ => {
-                        return Err(Error::NotInTable {
-                            table: "the table of ISO 4014 and ISO 4017 screws",
-                            wanted: thread.to_string(),
-                            available: "they have the coarse pitch and sizes from M1.6 to M64"
-                                .into(),
-                        });
-                    }
-                };
-                Rows::Metric { small, large }
+            ScrewProduct::Iso4014 | ScrewProduct::Iso4017 | ScrewProduct::Iso8765 => {
+                metric::rows(product, thread)?
             }
             ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
                 let inch = product == ScrewProduct::StructuralBolt;
@@ -245,6 +235,9 @@ impl ScrewSeries {
                     source: row.full_thread_run_out_source,
                     basis: row.full_thread_run_out_basis,
                 },
+                Some(_) if self.product == ScrewProduct::Iso8765 => {
+                    metric::fine(&self.thread).unwrap_or_else(|| self.unknown_screw())
+                }
                 Some(row) => row.provenance,
                 None => self.unknown_screw(),
             },

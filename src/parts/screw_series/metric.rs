@@ -1,11 +1,47 @@
-//! Lengths of metric hexagon head screws: ISO 4014 and ISO 4017.
+//! Lengths of metric hexagon head screws: ISO 4014, ISO 4017 and ISO 8765.
 
-use alloc::format;
+use alloc::{format, string::ToString};
 
 use super::{Rows, SAME_LENGTH, ScrewLength, ScrewProduct, ScrewSeries};
 use crate::error::{Allowed, Error, out_of_range};
+use crate::source::{Basis, Provenance};
+use crate::tables::metric_screws::FineHexScrew;
 use crate::tables::screws::{HexScrew, LengthTolerance, ProductGrade, ToleranceGrade};
+use crate::thread::Thread;
 use crate::units::{Length, millimetres};
+
+/// The rows of a product with a thread. A fine thread bolt has the head, the body and the thread lengths
+/// of the coarse one of its diameter.
+pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error> {
+    let diameter = thread.nominal_diameter();
+    let a = HexScrew::find(diameter, ProductGrade::A);
+    let b = HexScrew::find(diameter, ProductGrade::B);
+    let made = if product == ScrewProduct::Iso8765 {
+        FineHexScrew::find(thread)?;
+        true
+    } else {
+        thread.metric_row().is_some() && thread.is_coarse()
+    };
+    match (a, b) {
+        (Some(small), large) if made => Ok(Rows::Metric { small, large }),
+        (None, Some(small)) if made => Ok(Rows::Metric { small, large: None }),
+        _ => Err(Error::NotInTable {
+            table: "the table of ISO 4014 and ISO 4017 screws",
+            wanted: thread.to_string(),
+            available: "they have the coarse pitch and sizes from M1.6 to M64".into(),
+        }),
+    }
+}
+
+/// How the lengths of an ISO 8765 bolt are known: its thread length was read, but that the body keeps the
+/// coarse transition is recalled.
+pub(super) fn fine(thread: &Thread) -> Option<Provenance> {
+    let row = FineHexScrew::find(thread).ok()?;
+    Some(Provenance {
+        basis: Basis::Memory,
+        ..row.provenance
+    })
+}
 
 impl ScrewSeries {
     /// The row of the product grade a length is made in: grade A up to 10 d or 150 mm, whichever is
@@ -92,11 +128,66 @@ impl ScrewSeries {
     ) -> Option<(Length, Length)> {
         let last = large.unwrap_or(small);
         match self.product {
-            ScrewProduct::Iso4014 => Some((
+            ScrewProduct::Iso4014 | ScrewProduct::Iso8765 => Some((
                 small.part_thread_length_from?,
                 last.part_thread_length_thru?,
             )),
             _ => Some((small.full_thread_length_from, last.full_thread_length_thru)),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use alloc::vec::Vec;
+
+    /// The rows of ISO 8765 hold the thread lengths that the search takes from ISO 4014.
+    #[test]
+    fn fine_threads_have_the_thread_lengths_of_the_coarse_screw() {
+        for fine in FineHexScrew::all() {
+            let thread = Thread::metric(fine.nominal_diameter, fine.pitch).unwrap();
+            let Ok(Rows::Metric { small, .. }) = rows(ScrewProduct::Iso8765, &thread) else {
+                panic!("{thread}")
+            };
+            assert_eq!(
+                fine.thread_length_short, small.thread_length_short,
+                "{thread}"
+            );
+            let series = ScrewSeries::new(ScrewProduct::Iso8765, &thread).unwrap();
+            let lengths: Vec<_> = series.stock_lengths().collect();
+            assert!(lengths.len() > 5, "{thread}");
+            for nominal in lengths {
+                let screw = series.length(nominal).unwrap();
+                let printed = if nominal <= millimetres(125.0) {
+                    fine.thread_length_short
+                } else if nominal <= millimetres(200.0) {
+                    Some(fine.thread_length_medium)
+                } else {
+                    fine.thread_length_long
+                };
+                let thread_length = nominal - screw.grip_gaging_length_max;
+                assert!(
+                    (thread_length - printed.unwrap()).abs() < SAME_LENGTH,
+                    "{thread}"
+                );
+                assert!(screw.body_length_min > millimetres(0.0), "{thread}");
+            }
+        }
+    }
+
+    #[test]
+    fn fine_threads_keep_the_coarse_transition_and_say_so() {
+        let fine = ScrewSeries::new(ScrewProduct::Iso8765, &"M20x1.5".parse().unwrap()).unwrap();
+        let coarse = ScrewSeries::new(ScrewProduct::Iso4014, &"M20".parse().unwrap()).unwrap();
+        let (of_fine, of_coarse) = (
+            fine.length(millimetres(110.0)).unwrap(),
+            coarse.length(millimetres(110.0)).unwrap(),
+        );
+        assert_eq!(of_fine, of_coarse);
+        let cautions = |series: &ScrewSeries| series.cautions(&of_fine).iter().count();
+        assert_eq!((cautions(&fine), cautions(&coarse)), (2, 1));
+        assert!(ScrewSeries::new(ScrewProduct::Iso8765, &"M20".parse().unwrap()).is_err());
+        assert!(ScrewSeries::new(ScrewProduct::Iso8765, &"3/4-16 UNF".parse().unwrap()).is_err());
     }
 }
