@@ -93,6 +93,9 @@ pub(crate) fn right_hand_single_start(table: &'static str, thread: &Thread) -> R
     })
 }
 
+/// The standard of HR bolts, of which no table was read.
+pub(crate) static EN14399_3: &Source = &generated::sources::EN14399_3;
+
 /// A length as a whole number of nanometres. Every nominal size, inch or metric, is one, which
 /// makes look-ups by size exact.
 #[inline]

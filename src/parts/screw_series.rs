@@ -11,8 +11,7 @@ use crate::tables::bolts::StructuralBolt;
 use crate::tables::nanometres;
 use crate::tables::right_hand_single_start;
 use crate::tables::screws::{
-    FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, ProductGrade, StockLength,
-    StockStep,
+    FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, StockLength, StockStep,
 };
 use crate::thread::Thread;
 use crate::units::{Length, inches};
@@ -48,6 +47,9 @@ pub enum ScrewProduct {
     Iso8765,
     /// Heavy hex structural bolt, inch, ASME B18.2.6 (ASTM F3125 grades A325 and A490).
     StructuralBolt,
+    /// Structural bolt of system HR, metric, EN 14399-3.
+    #[cfg_attr(feature = "serde", serde(rename = "en_14399_3"))]
+    En14399_3,
     /// Structural bolt of system HV, metric, EN 14399-4.
     #[cfg_attr(feature = "serde", serde(rename = "en_14399_4"))]
     En14399_4,
@@ -61,6 +63,7 @@ impl fmt::Display for ScrewProduct {
             Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
             Self::Iso8765 => "hexagon bolt ISO 8765, fine pitch",
             Self::StructuralBolt => "heavy hex structural bolt ASME B18.2.6",
+            Self::En14399_3 => "structural bolt EN 14399-3",
             Self::En14399_4 => "structural bolt EN 14399-4",
         })
     }
@@ -75,6 +78,7 @@ impl fmt::Display for ScrewProduct {
 /// | ISO 8765 | as ISO 4014 | lg = l - b; ls = lg - 5 P of the coarse pitch | ISO 8765; the coarse pitch and the range of lengths, taken from ISO 4014, from memory |
 /// | structural bolt, inch | LT by size | LG = L - LT; LB = LG - Y, Y by size, 2.4 to 2.7 pitches | ASME B18.2.6 |
 /// | EN 14399-4 | b by size | lg = l - b; ls = lg - 3 P | EN 14399-4 |
+/// | EN 14399-3 | as ISO 4014 | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | from memory |
 /// | threaded to the head | whole length | LB = 0; LG = 2.5 P (inch, to 1 in), 3.5 P (inch, above), a max = 3 P (ISO 4017) | inch: from memory; ISO 4017 |
 ///
 /// ```
@@ -154,9 +158,10 @@ impl ScrewSeries {
                             .into(),
                     })?
             }
-            ScrewProduct::Iso4014 | ScrewProduct::Iso4017 | ScrewProduct::Iso8765 => {
-                metric::rows(product, thread)?
-            }
+            ScrewProduct::Iso4014
+            | ScrewProduct::Iso4017
+            | ScrewProduct::Iso8765
+            | ScrewProduct::En14399_3 => metric::rows(product, thread)?,
             ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
                 let inch = product == ScrewProduct::StructuralBolt;
                 if thread.is_unified() != inch {
@@ -235,6 +240,7 @@ impl ScrewSeries {
                     source: row.full_thread_run_out_source,
                     basis: row.full_thread_run_out_basis,
                 },
+                Some(_) if self.product == ScrewProduct::En14399_3 => metric::HR,
                 Some(_) if self.product == ScrewProduct::Iso8765 => {
                     metric::fine(&self.thread).unwrap_or_else(|| self.unknown_screw())
                 }
@@ -291,6 +297,14 @@ impl ScrewSeries {
             Rows::Inch { .. } => StockStep::all()
                 .first()
                 .map_or(Basis::Memory, |step| step.provenance.basis),
+            Rows::Metric { .. }
+                if matches!(
+                    self.product,
+                    ScrewProduct::Iso8765 | ScrewProduct::En14399_3
+                ) =>
+            {
+                Basis::Memory
+            }
             Rows::Metric { small, .. } => small.length_range_basis,
             Rows::Structural(_) => structural::STOCK_BASIS,
         }
@@ -343,7 +357,8 @@ impl ScrewSeries {
     ///
     /// Inch: steps of 1/8 in to 1 in, 1/4 in to 6 in and (from 3/8 in diameter) 1/2 in to 12 in,
     /// not shorter than the diameter, up to 1-1/2 in diameter: common practice, no source.
-    /// Metric: the lengths of ISO 888 that ISO 4014 lists, within the range of the product.
+    /// Metric: the lengths of ISO 888 that ISO 4014 lists, within the range of the product; all of
+    /// ISO 888 for EN 14399-3, up to 200 mm.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -362,6 +377,8 @@ impl ScrewSeries {
             Rows::Metric { small, large } => (self.metric_range(small, large), false, None),
             Rows::Structural(bolt) => (None, false, Some(bolt)),
         };
+        // HR bolts come in steps of 5 mm too.
+        let hr = self.product == ScrewProduct::En14399_3;
         let size = nanometres(diameter);
         let steps = StockStep::all()
             .iter()
@@ -385,7 +402,7 @@ impl ScrewSeries {
             .filter(move |length| *length >= diameter - SAME_LENGTH);
         let lengths = StockLength::all()
             .iter()
-            .filter(|row| row.hex_screws)
+            .filter(move |row| row.hex_screws || hr)
             .map(|row| row.nominal_length)
             .filter(move |length| {
                 range.is_some_and(|(from, thru)| {
@@ -440,6 +457,7 @@ impl fmt::Display for ScrewSeries {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::tables::screws::ProductGrade;
 
     fn cap(thread: &str) -> ScrewSeries {
         ScrewSeries::new(ScrewProduct::HexCapScrew, &thread.parse().unwrap()).unwrap()

@@ -1,10 +1,12 @@
-//! Lengths of metric hexagon head screws: ISO 4014, ISO 4017 and ISO 8765.
+//! Lengths of metric hexagon head screws: ISO 4014, ISO 4017, ISO 8765, EN 14399-3.
 
 use alloc::{format, string::ToString};
 
 use super::{Rows, SAME_LENGTH, ScrewLength, ScrewProduct, ScrewSeries};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::{Basis, Provenance};
+use crate::tables::EN14399_3;
+use crate::tables::bolts::StructuralBolt;
 use crate::tables::metric_screws::FineHexScrew;
 use crate::tables::screws::{HexScrew, LengthTolerance, ProductGrade, ToleranceGrade};
 use crate::thread::Thread;
@@ -16,6 +18,10 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
     let diameter = thread.nominal_diameter();
     let a = HexScrew::find(diameter, ProductGrade::A);
     let b = HexScrew::find(diameter, ProductGrade::B);
+    if product == ScrewProduct::En14399_3 {
+        // Both systems have the sizes M12 to M36.
+        StructuralBolt::find(thread)?;
+    }
     let made = if product == ScrewProduct::Iso8765 {
         FineHexScrew::find(thread)?;
         true
@@ -32,6 +38,15 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
         }),
     }
 }
+
+/// How the lengths of an EN 14399-3 bolt are known.
+pub(super) const HR: Provenance = Provenance {
+    source: EN14399_3,
+    basis: Basis::Memory,
+};
+
+/// Longest HR bolt the crate answers for: the table is recalled, and longer ones are made to order.
+const HR_LONGEST: Length = millimetres(200.0);
 
 /// How the lengths of an ISO 8765 bolt are known: its thread length was read, but that the body keeps the
 /// coarse transition is recalled.
@@ -74,7 +89,12 @@ impl ScrewSeries {
             ));
         }
         let grade = match row.product_grade {
-            ProductGrade::A if nominal <= millimetres(150.0) + SAME_LENGTH => ToleranceGrade::Js15,
+            ProductGrade::A
+                if self.product != ScrewProduct::En14399_3
+                    && nominal <= millimetres(150.0) + SAME_LENGTH =>
+            {
+                ToleranceGrade::Js15
+            }
             _ => ToleranceGrade::Js17,
         };
         let tolerance = LengthTolerance::find(grade, nominal)
@@ -132,6 +152,14 @@ impl ScrewSeries {
                 small.part_thread_length_from?,
                 last.part_thread_length_thru?,
             )),
+            // A short HR bolt is threaded to the head so that enough thread is left to stretch
+            // (EN 14399-2). Where that begins was not read: a body below 0.5 d is not relied upon.
+            ScrewProduct::En14399_3 => Some((
+                small.thread_length_short.or(small.thread_length_medium)?
+                    + 5.0 * small.pitch
+                    + 0.5 * small.nominal_diameter,
+                HR_LONGEST,
+            )),
             _ => Some((small.full_thread_length_from, last.full_thread_length_thru)),
         }
     }
@@ -173,6 +201,33 @@ mod tests {
                 );
                 assert!(screw.body_length_min > millimetres(0.0), "{thread}");
             }
+        }
+    }
+
+    #[test]
+    fn hr_bolts_are_recalled_and_never_have_a_stub_of_body() {
+        for size in ["M12", "M16", "M20", "M24", "M30", "M36"] {
+            let thread: Thread = size.parse().unwrap();
+            let series = ScrewSeries::new(ScrewProduct::En14399_3, &thread).unwrap();
+            let lengths: Vec<_> = series.stock_lengths().collect();
+            assert!(lengths.len() > 5, "{size}");
+            for nominal in lengths {
+                let screw = series.length(nominal).unwrap();
+                assert!(
+                    screw.body_length_min >= 0.5 * thread.nominal_diameter() - SAME_LENGTH,
+                    "{size}"
+                );
+                assert_eq!(series.provenance(&screw).source.document, "EN 14399-3");
+                assert_eq!(series.cautions(&screw).iter().count(), 2);
+            }
+            assert!(series.length(millimetres(205.0)).is_err());
+        }
+        for other in ["M14", "M20x1.5", "3/4-10 UNC"] {
+            let thread = other.parse().unwrap();
+            assert!(
+                ScrewSeries::new(ScrewProduct::En14399_3, &thread).is_err(),
+                "{other}"
+            );
         }
     }
 

@@ -255,6 +255,7 @@ pub(in crate::tables) static B18_2_1_HEX_BOLT: Source = Source { key: "b18.2.1-h
 pub(in crate::tables) static B18_2_1_HEAVY_HEX_BOLT: Source = Source { key: "b18.2.1-heavy-hex-bolt", document: "ASME B18.2.1", edition: None, locator: "heavy hex bolt table", read_in: "reproduction" };
 pub(in crate::tables) static B18_2_6_2019: Source = Source { key: "b18.2.6-2019", document: "ASME B18.2.6", edition: Some("2019"), locator: "heavy hex structural bolt tables and length tolerance", read_in: "supplier reproductions; the shortest part-threaded length is the first with a body length in the table of grip gaging and body lengths" };
 pub(in crate::tables) static EN14399_4: Source = Source { key: "en14399-4", document: "EN 14399-4", edition: None, locator: "bolt dimension and length tables", read_in: "two supplier reproductions that agree" };
+pub(in crate::tables) static EN14399_3: Source = Source { key: "en14399-3", document: "EN 14399-3", edition: None, locator: "bolt dimension table, system HR", read_in: "recalled, not read; thread lengths taken from ISO 4014" };
 pub(in crate::tables) static B18_2_3_1M: Source = Source { key: "b18.2.3.1m", document: "ASME B18.2.3.1M", edition: None, locator: "metric hex cap screw table", read_in: "reproduction; thread lengths by rule" };
 pub(in crate::tables) static B18_3_2003: Source = Source { key: "b18.3-2003", document: "ASME B18.3", edition: Some("2003"), locator: "socket head cap screw table, 1960 series", read_in: "supplier reproductions; the 1998 edition prints fillet diameters 0.001 in larger at several sizes" };
 pub(in crate::tables) static B18_3_RECALLED: Source = Source { key: "b18.3-recalled", document: "ASME B18.3", edition: None, locator: "socket head cap screw table, thread lengths and the 1 in size", read_in: "recalled, not read" };
@@ -300,7 +301,7 @@ pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", docu
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
 
-pub(in crate::tables) static SOURCES: [&Source; 297] = [
+pub(in crate::tables) static SOURCES: [&Source; 298] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -554,6 +555,7 @@ pub(in crate::tables) static SOURCES: [&Source; 297] = [
     &B18_2_1_HEAVY_HEX_BOLT,
     &B18_2_6_2019,
     &EN14399_4,
+    &EN14399_3,
     &B18_2_3_1M,
     &B18_3_2003,
     &B18_3_RECALLED,
