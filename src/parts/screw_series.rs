@@ -13,11 +13,13 @@ use crate::tables::right_hand_single_start;
 use crate::tables::screws::{
     FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, StockLength, StockStep,
 };
+use crate::tables::sockets::SocketHeadCapScrew;
 use crate::thread::Thread;
 use crate::units::{Length, inches};
 
 mod inch;
 mod metric;
+mod socket;
 mod structural;
 
 /// Kinds of screw this crate knows the body lengths of.
@@ -47,6 +49,12 @@ pub enum ScrewProduct {
     Iso8765,
     /// Heavy hex structural bolt, inch, ASME B18.2.6 (ASTM F3125 grades A325 and A490).
     StructuralBolt,
+    /// Socket head cap screw, inch, ASME B18.3. Its body is not computed: see
+    /// [`tables::sockets`](crate::tables::sockets).
+    SocketHeadCapScrew,
+    /// Socket head cap screw, metric, ISO 4762: the lengths that were read.
+    #[cfg_attr(feature = "serde", serde(rename = "iso_4762"))]
+    Iso4762,
     /// Structural bolt of system HR, metric, EN 14399-3.
     #[cfg_attr(feature = "serde", serde(rename = "en_14399_3"))]
     En14399_3,
@@ -62,6 +70,8 @@ impl fmt::Display for ScrewProduct {
             Self::Iso4014 => "hexagon bolt ISO 4014",
             Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
             Self::Iso8765 => "hexagon bolt ISO 8765, fine pitch",
+            Self::SocketHeadCapScrew => "socket head cap screw ASME B18.3",
+            Self::Iso4762 => "socket head cap screw ISO 4762",
             Self::StructuralBolt => "heavy hex structural bolt ASME B18.2.6",
             Self::En14399_3 => "structural bolt EN 14399-3",
             Self::En14399_4 => "structural bolt EN 14399-4",
@@ -79,6 +89,8 @@ impl fmt::Display for ScrewProduct {
 /// | structural bolt, inch | LT by size | LG = L - LT; LB = LG - Y, Y by size, 2.4 to 2.7 pitches | ASME B18.2.6 |
 /// | EN 14399-4 | b by size | lg = l - b; ls = lg - 3 P | EN 14399-4 |
 /// | EN 14399-3 | as ISO 4014 | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | from memory |
+/// | ISO 4762 | b = 2 d + 12 | as read, row by row; other lengths are refused | ISO 4762 |
+/// | socket head cap screw, inch | not read | refused: several lengths may share one LG | ASME B18.3 |
 /// | threaded to the head | whole length | LB = 0; LG = 2.5 P (inch, to 1 in), 3.5 P (inch, above), a max = 3 P (ISO 4017) | inch: from memory; ISO 4017 |
 ///
 /// ```
@@ -112,6 +124,7 @@ enum Rows {
         large: Option<&'static HexScrew>,
     },
     Structural(&'static StructuralBolt),
+    Socket(&'static SocketHeadCapScrew),
 }
 
 impl ScrewSeries {
@@ -120,7 +133,8 @@ impl ScrewSeries {
     /// # Errors
     ///
     /// [`Error::NotInTable`] if the product is not made with the thread: hex cap screws are Unified
-    /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse, ISO 8765 bolts metric fine.
+    /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse, ISO 8765 bolts metric fine, socket screws as
+    /// [`SocketHeadCapScrew::find`] has them.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -162,6 +176,9 @@ impl ScrewSeries {
             | ScrewProduct::Iso4017
             | ScrewProduct::Iso8765
             | ScrewProduct::En14399_3 => metric::rows(product, thread)?,
+            ScrewProduct::SocketHeadCapScrew | ScrewProduct::Iso4762 => {
+                Rows::Socket(socket::row(product, thread)?)
+            }
             ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
                 let inch = product == ScrewProduct::StructuralBolt;
                 if thread.is_unified() != inch {
@@ -248,6 +265,8 @@ impl ScrewSeries {
                 None => self.unknown_screw(),
             },
             Rows::Structural(bolt) => bolt.provenance,
+            Rows::Socket(_) => socket::provenance(&self.thread, screw.nominal)
+                .unwrap_or_else(|| self.unknown_screw()),
         }
     }
 
@@ -307,6 +326,8 @@ impl ScrewSeries {
             }
             Rows::Metric { small, .. } => small.length_range_basis,
             Rows::Structural(_) => structural::STOCK_BASIS,
+            // What was read is not what is stocked.
+            Rows::Socket(_) => Basis::Memory,
         }
     }
 
@@ -316,6 +337,7 @@ impl ScrewSeries {
             Rows::Inch { dimensions, .. } => dimensions.provenance.source,
             Rows::Metric { small, .. } => small.provenance.source,
             Rows::Structural(bolt) => bolt.provenance.source,
+            Rows::Socket(screw) => screw.provenance.source,
         };
         Provenance {
             source,
@@ -350,6 +372,7 @@ impl ScrewSeries {
             } => self.inch_length(dimensions, full_thread, tolerances, nominal),
             Rows::Metric { small, large } => self.metric_length(small, large, nominal),
             Rows::Structural(bolt) => self.structural_length(bolt, nominal),
+            Rows::Socket(screw) => self.socket_length(screw, nominal),
         }
     }
 
@@ -358,7 +381,8 @@ impl ScrewSeries {
     /// Inch: steps of 1/8 in to 1 in, 1/4 in to 6 in and (from 3/8 in diameter) 1/2 in to 12 in,
     /// not shorter than the diameter, up to 1-1/2 in diameter: common practice, no source.
     /// Metric: the lengths of ISO 888 that ISO 4014 lists, within the range of the product; all of
-    /// ISO 888 for EN 14399-3, up to 200 mm.
+    /// ISO 888 for EN 14399-3, up to 200 mm. Socket screws: those whose body was read, for want of
+    /// a list of what is stocked; none in inches.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -372,10 +396,11 @@ impl ScrewSeries {
     /// ```
     pub fn stock_lengths(&self) -> impl Iterator<Item = Length> + use<> {
         let diameter = self.thread.nominal_diameter();
-        let (range, inch, structural) = match self.rows {
-            Rows::Inch { .. } => (None, true, None),
-            Rows::Metric { small, large } => (self.metric_range(small, large), false, None),
-            Rows::Structural(bolt) => (None, false, Some(bolt)),
+        let (range, inch, structural, socket) = match self.rows {
+            Rows::Inch { .. } => (None, true, None, None),
+            Rows::Metric { small, large } => (self.metric_range(small, large), false, None, None),
+            Rows::Structural(bolt) => (None, false, Some(bolt), None),
+            Rows::Socket(screw) => (None, false, None, Some(screw)),
         };
         // HR bolts come in steps of 5 mm too.
         let hr = self.product == ScrewProduct::En14399_3;
@@ -410,7 +435,8 @@ impl ScrewSeries {
                 })
             });
         let structural = structural.into_iter().flat_map(structural::stock_lengths);
-        steps.chain(lengths).chain(structural)
+        let sockets = socket.into_iter().flat_map(socket::lengths_read);
+        steps.chain(lengths).chain(structural).chain(sockets)
     }
 
     /// The shortest stock length that is at least so long.
