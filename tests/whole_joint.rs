@@ -266,7 +266,11 @@ fn what_is_not_known_is_said() {
         .iter()
         .map(ToString::to_string)
         .collect();
-    for part in ["thread stripping: the grade", "separation: nobody controls"] {
+    for part in [
+        "thread stripping: the grade",
+        "separation: nobody controls",
+        "corrosion between unlike metals",
+    ] {
         assert!(
             missing.iter().any(|line| line.starts_with(part)),
             "{part}: {missing:?}"
@@ -381,4 +385,73 @@ proptest! {
             prop_assert!(verdict.checks.iter().all(|check| check.utilisation.value.is_finite()));
         }
     }
+}
+
+/// Joints worked out by hand in `tests/data/whole_joints.toml`, each figure to a twentieth of a per cent.
+#[cfg(feature = "serde")]
+#[test]
+fn joints_worked_by_hand() {
+    use serde::Deserialize;
+    use shankline::error::Amount;
+
+    #[derive(Deserialize)]
+    struct File {
+        case: Vec<Case>,
+    }
+    #[derive(Deserialize)]
+    struct Case {
+        name: String,
+        joint: Joint,
+        check: Vec<Expected>,
+    }
+    #[derive(Deserialize)]
+    struct Expected {
+        mode: String,
+        place: String,
+        level: String,
+        demand: f64,
+        resistance: f64,
+        unit: String,
+        steps: Vec<String>,
+        source: String,
+    }
+    let text = std::fs::read_to_string("tests/data/whole_joints.toml").unwrap();
+    let file: File = toml::from_str(&text).unwrap();
+    let mut count = 0;
+    for case in file.case {
+        let (verdict, workings) = case.joint.check_with_working().unwrap();
+        for working in workings {
+            working.check().unwrap();
+        }
+        for expected in case.check {
+            assert!(!expected.steps.is_empty() && !expected.source.is_empty());
+            let found = verdict.checks.iter().find(|check| {
+                check.mode.to_string() == expected.mode
+                    && check.place.to_string() == expected.place
+                    && check.level.to_string() == expected.level
+            });
+            let found = found.unwrap_or_else(|| panic!("{}: no {}", case.name, expected.mode));
+            let force = |amount: Amount| match amount {
+                Amount::Force(force) if expected.unit == "lbf" => {
+                    force.get::<shankline::units::pound_force>()
+                }
+                Amount::Force(force) => force.value,
+                other => panic!("{other}"),
+            };
+            for (what, found, by_hand) in [
+                ("demand", force(found.demand), expected.demand),
+                ("resistance", force(found.resistance), expected.resistance),
+            ] {
+                assert!(
+                    (found / by_hand - 1.0).abs() < 5e-4,
+                    "{}, {} {} {what}: {found}, by hand {by_hand}",
+                    case.name,
+                    expected.mode,
+                    expected.place
+                );
+            }
+            count += 1;
+        }
+    }
+    assert_eq!(count, 13);
 }

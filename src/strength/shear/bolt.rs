@@ -2,12 +2,14 @@
 
 use super::ShearMethod;
 use super::stress::is_a307;
-use alloc::string::ToString;
+use alloc::{format, string::ToString};
 
 use crate::caution::{Caution, Cautions};
+use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
+use crate::strength::check::Resistance;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress};
 
@@ -82,6 +84,47 @@ impl BoltShear {
         self.method
             .cautions(self.grade, in_thread)
             .with(grip.then_some(Caution::LongGripOfA307))
+    }
+
+    /// The working.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "3/4-10 UNC".parse()?;
+    /// let strength = SaeGrade::Grade8.strength(thread.nominal_diameter())?;
+    /// let method = ShearMethod::DistortionEnergy { basis: ShearBasis::Yield, design_factor: 2.0 };
+    /// bolt_shear(&thread, &strength, &[Zone::Shank, Zone::Shank], method)?.derivation().check()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn derivation(&self) -> Derivation {
+        let derivation = Derivation::new(format!("Shear of the bolt, {} planes", self.planes))
+            .step(
+                Step::given("shear stress of the weakest plane", "F", self.stress)
+                    .source(self.method.name()),
+            )
+            .step(Step::given(
+                format!("area, {}", self.governing_zone),
+                "A",
+                self.area,
+            ))
+            .step(
+                Step::new("weakest plane", "R1", "F * A", self.plane_nominal)
+                    .with("F", self.stress)
+                    .with("A", self.area),
+            )
+            .step(
+                Step::new("nominal resistance", "Rn", "n * R1", self.nominal)
+                    .with("n", self.planes)
+                    .with("R1", self.plane_nominal),
+            );
+        let levels = Resistance {
+            nominal: Some(self.nominal),
+            design: self.design,
+            allowable: Some(self.allowable),
+        };
+        levels.factored(derivation, self.resistance_factor, Some(self.safety_factor))
     }
 }
 
