@@ -230,6 +230,8 @@ fn fifty_thousand_metric_joints() {
         (ScrewProduct::Iso4014, "M20"),
         (ScrewProduct::Iso4017, "M12"),
         (ScrewProduct::En14399_4, "M24"),
+        (ScrewProduct::En14399_3, "M20"),
+        (ScrewProduct::Iso8765, "M12x1.25"),
     ];
     let found = compare(&products, 10_000, 2);
     assert!(found > 15_000, "{found}");
