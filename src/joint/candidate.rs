@@ -3,6 +3,8 @@
 use alloc::{format, string::String, vec::Vec};
 use core::cmp::Ordering;
 
+mod working;
+
 use super::search::Trial;
 use crate::caution::Cautions;
 use crate::parts::{ScrewLength, Zone};
@@ -43,6 +45,18 @@ pub struct Candidate {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub grip: Spread<Length>,
+    /// Height of the nut, m.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub nut_height: Spread<Length>,
+    /// Pitch P of the thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub pitch: Length,
     /// Jam margin J = G min - LG max: how far the nut is from the run-out when it clamps the
     /// thinnest stack. Negative: it may jam before it clamps.
     #[cfg_attr(

@@ -250,6 +250,8 @@ impl<'a> LengthSearch<'a> {
             washers_added: best.added,
             washers_under_nut: start + best.added,
             grip: best.grip,
+            nut_height: self.nut.height(),
+            pitch: self.pitch(),
             jam_margin: best.jam_margin,
             clear_threads: best.jam_margin.value / self.pitch().value,
             protrusion: best.protrusion,
