@@ -80,16 +80,21 @@ const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }
 }
 
-/// Refuses a thread that no stock part has: left-hand or of several starts.
-pub(crate) fn right_hand_single_start(table: &'static str, thread: &Thread) -> Result<(), Error> {
+/// Refuses a thread that no stock part has: left-hand, of several starts, or with the large root radius
+/// of UNJ and MJ, whose parts have standards of their own.
+pub(crate) fn stock_thread(table: &'static str, thread: &Thread) -> Result<(), Error> {
     use crate::thread::Hand;
-    if thread.hand() == Hand::Right && thread.starts() == 1 {
+    let available = if thread.hand() != Hand::Right || thread.starts() != 1 {
+        "they hold right-hand parts of a single start"
+    } else if thread.profile().has_large_root() {
+        "they hold parts with UN, UNR and M threads"
+    } else {
         return Ok(());
-    }
+    };
     Err(Error::NotInTable {
         table,
         wanted: alloc::string::ToString::to_string(thread),
-        available: "they hold right-hand parts of a single start".into(),
+        available: available.into(),
     })
 }
 

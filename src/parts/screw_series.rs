@@ -9,11 +9,11 @@ use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::nanometres;
-use crate::tables::right_hand_single_start;
 use crate::tables::screws::{
     FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, StockLength, StockStep,
 };
 use crate::tables::sockets::SocketHeadCapScrew;
+use crate::tables::stock_thread;
 use crate::thread::Thread;
 use crate::units::{Length, inches};
 
@@ -134,7 +134,7 @@ impl ScrewSeries {
     ///
     /// [`Error::NotInTable`] if the product is not made with the thread: hex cap screws are Unified
     /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse, ISO 8765 bolts metric fine, socket screws as
-    /// [`SocketHeadCapScrew::find`] has them.
+    /// [`SocketHeadCapScrew::find`] has them. No product is made with left-hand, multi-start, UNJ or MJ threads.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -149,7 +149,7 @@ impl ScrewSeries {
     /// # }
     /// ```
     pub fn new(product: ScrewProduct, thread: &Thread) -> Result<Self, Error> {
-        right_hand_single_start("the tables of screws", thread)?;
+        stock_thread("the tables of screws", thread)?;
         let diameter = thread.nominal_diameter();
         let rows = match product {
             ScrewProduct::HexCapScrew => {
@@ -489,13 +489,65 @@ mod tests {
         ScrewSeries::new(ScrewProduct::HexCapScrew, &thread.parse().unwrap()).unwrap()
     }
 
+    /// Each thread is one that a product or nut of the same size and pitch has, but for its mark.
     #[test]
-    fn left_hand_threads_are_refused() {
+    fn threads_of_no_stock_part_are_refused() {
         use crate::parts::{Nut, NutStyle};
-        let left: Thread = "3/8-16 UNC-2A-LH".parse().unwrap();
-        let error = ScrewSeries::new(ScrewProduct::HexCapScrew, &left).unwrap_err();
-        assert!(error.to_string().contains("right-hand parts"), "{error}");
-        assert!(Nut::find(NutStyle::Hex, &left).is_err());
+        use ScrewProduct::{HexCapScrew, Iso4014, Iso8765, StructuralBolt};
+        for (product, nut, plain, special, reason) in [
+            (
+                HexCapScrew,
+                NutStyle::Hex,
+                "3/8-16 UNC-2A",
+                "3/8-16 UNC-2A-LH",
+                "right-hand",
+            ),
+            (Iso4014, NutStyle::Iso4032, "M16", "M16-LH", "right-hand"),
+            (
+                Iso4014,
+                NutStyle::Iso4032,
+                "M16",
+                "M16xPh4P2",
+                "single start",
+            ),
+            (
+                HexCapScrew,
+                NutStyle::Hex,
+                "3/8-16 UNC",
+                "3/8-16 UNJC",
+                "UN, UNR and M",
+            ),
+            (
+                StructuralBolt,
+                NutStyle::HeavyHex,
+                "3/4-10 UNC",
+                "3/4-10 UNJC-3A",
+                "UN, UNR and M",
+            ),
+            (
+                Iso4014,
+                NutStyle::Iso4032,
+                "M20",
+                "MJ20x2.5",
+                "UN, UNR and M",
+            ),
+        ] {
+            let thread: Thread = plain.parse().unwrap();
+            assert!(ScrewSeries::new(product, &thread).is_ok(), "{plain}");
+            assert!(Nut::find(nut, &thread).is_ok(), "{plain}");
+            let thread: Thread = special.parse().unwrap();
+            for error in [
+                ScrewSeries::new(product, &thread).unwrap_err(),
+                Nut::find(nut, &thread).unwrap_err(),
+            ] {
+                assert!(matches!(error, Error::NotInTable { .. }), "{error}");
+                assert!(error.to_string().contains(reason), "{error}");
+            }
+        }
+        let fine = ScrewSeries::new(Iso8765, &"MJ12x1.5".parse().unwrap());
+        assert!(fine.unwrap_err().to_string().contains("UN, UNR and M"));
+        // The rounded root of UNR is that of the plain screw.
+        assert!(ScrewSeries::new(HexCapScrew, &"3/8-16 UNRC".parse().unwrap()).is_ok());
     }
 
     #[test]

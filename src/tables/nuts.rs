@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::fmt;
 
 use super::locking::{ServiceTemperature, TemperatureLimited};
-use super::{generated, nanometres, right_hand_single_start, rows_of, size_range};
+use super::{generated, nanometres, rows_of, size_range, stock_thread};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
@@ -358,7 +358,8 @@ impl Nut {
     /// # Errors
     ///
     /// [`Error::NotInTable`] if the style is not made for the thread; the message gives the sizes
-    /// of the style, or the thread series it is made in at that size.
+    /// of the style, or the thread series it is made in at that size. Left-hand, multi-start, UNJ
+    /// and MJ threads are refused: the tables hold none of their nuts.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -372,7 +373,7 @@ impl Nut {
     /// # }
     /// ```
     pub fn find(style: NutStyle, thread: &Thread) -> Result<&'static Self, Error> {
-        right_hand_single_start("the tables of nuts", thread)?;
+        stock_thread("the tables of nuts", thread)?;
         let size = nanometres(thread.nominal_diameter());
         let pitch = nanometres(thread.pitch());
         let rows = Self::of_style(style);
