@@ -26,7 +26,7 @@ struct Joint {
     thread: Thread,
     nut: NutStyle,
     washer: WasherStyle,
-    /// Of a washer that is not in the tables.
+    /// Of a washer that is not in the tables, or has no nominal thickness there.
     washer_thickness: Option<Spread<Length>>,
     washers_under_head: usize,
     plies: Vec<Spread<Length>>,
@@ -154,7 +154,7 @@ fn every_row_of_the_twelve_examples() {
         }
     }
     assert_eq!((checked, cuts_checked), (rows.len(), cuts.len()));
-    assert_eq!((checked, cuts_checked), (47, 8));
+    assert_eq!((checked, cuts_checked), (48, 8));
 }
 
 fn check_row(joint: &Joint, stack: &Stack, selection: &Selection, found: &Candidate, row: &Row) {
