@@ -171,6 +171,8 @@ fn every_input_type_reads_back() {
     round_trip(&WasherStyle::TypeANarrow);
     round_trip(&ScrewProduct::Iso4014);
     round_trip(&ScrewProduct::Iso8765);
+    round_trip(&ScrewProduct::HeavyHexBolt);
+    round_trip(&ScrewProduct::MetricHexCapScrew);
     round_trip(&ScrewProduct::Iso4762);
     round_trip(&ScrewProduct::En14399_3);
     round_trip(&Zone::RunOut);

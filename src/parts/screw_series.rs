@@ -21,6 +21,7 @@ mod inch;
 mod metric;
 mod socket;
 mod structural;
+mod unread;
 
 /// Kinds of screw this crate knows the body lengths of.
 ///
@@ -38,6 +39,12 @@ mod structural;
 pub enum ScrewProduct {
     /// Hex cap screw, inch, ASME B18.2.1. Short ones are threaded to the head.
     HexCapScrew,
+    /// Hex bolt, inch, ASME B18.2.1. Its body is not computed: the rule read is that of screws.
+    HexBolt,
+    /// Heavy hex bolt, inch, ASME B18.2.1: no structural bolt. Its body is not computed either.
+    HeavyHexBolt,
+    /// Hex cap screw, metric, ASME B18.2.3.1M. Its lengths are not computed: their tolerance was not read.
+    MetricHexCapScrew,
     /// Hexagon head bolt with shank, metric, ISO 4014.
     #[cfg_attr(feature = "serde", serde(rename = "iso_4014"))]
     Iso4014,
@@ -67,6 +74,9 @@ impl fmt::Display for ScrewProduct {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(match self {
             Self::HexCapScrew => "hex cap screw ASME B18.2.1",
+            Self::HexBolt => "hex bolt ASME B18.2.1",
+            Self::HeavyHexBolt => "heavy hex bolt ASME B18.2.1",
+            Self::MetricHexCapScrew => "hex cap screw ASME B18.2.3.1M",
             Self::Iso4014 => "hexagon bolt ISO 4014",
             Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
             Self::Iso8765 => "hexagon bolt ISO 8765, fine pitch",
@@ -91,6 +101,8 @@ impl fmt::Display for ScrewProduct {
 /// | EN 14399-3 | as ISO 4014 | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | from memory |
 /// | ISO 4762 | b = 2 d + 12 | as read, row by row; other lengths are refused | ISO 4762 |
 /// | socket head cap screw, inch | not read | refused: several lengths may share one LG | ASME B18.3 |
+/// | hex bolt, heavy hex bolt | LT = 2 D + 0.25 in, 2 D + 0.50 in over 6 in | refused: the rule of ASME B18.2.1-2010, 4.7 is that of screws, and bolts have wider limits | ASME B18.2.1 |
+/// | hex cap screw, metric | as ISO 4014 | refused: the length tolerance was not read | ASME B18.2.3.1M |
 /// | threaded to the head | whole length | LB = 0; LG = 2.5 P (inch, to 1 in), 3.5 P (inch, above), a max = 3 P (ISO 4017) | inch: from memory; ISO 4017 |
 ///
 /// ```
@@ -125,6 +137,8 @@ enum Rows {
     },
     Structural(&'static StructuralBolt),
     Socket(&'static SocketHeadCapScrew),
+    /// Made with the thread, but of unknown lengths.
+    Unread(Provenance),
 }
 
 impl ScrewSeries {
@@ -179,6 +193,9 @@ impl ScrewSeries {
             ScrewProduct::SocketHeadCapScrew | ScrewProduct::Iso4762 => {
                 Rows::Socket(socket::row(product, thread)?)
             }
+            ScrewProduct::HexBolt
+            | ScrewProduct::HeavyHexBolt
+            | ScrewProduct::MetricHexCapScrew => Rows::Unread(unread::provenance(product, thread)?),
             ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
                 let inch = product == ScrewProduct::StructuralBolt;
                 if thread.is_unified() != inch {
@@ -267,6 +284,7 @@ impl ScrewSeries {
             Rows::Structural(bolt) => bolt.provenance,
             Rows::Socket(_) => socket::provenance(&self.thread, screw.nominal)
                 .unwrap_or_else(|| self.unknown_screw()),
+            Rows::Unread(_) => self.unknown_screw(),
         }
     }
 
@@ -327,7 +345,7 @@ impl ScrewSeries {
             Rows::Metric { small, .. } => small.length_range_basis,
             Rows::Structural(_) => structural::STOCK_BASIS,
             // What was read is not what is stocked.
-            Rows::Socket(_) => Basis::Memory,
+            Rows::Socket(_) | Rows::Unread(_) => Basis::Memory,
         }
     }
 
@@ -338,6 +356,7 @@ impl ScrewSeries {
             Rows::Metric { small, .. } => small.provenance.source,
             Rows::Structural(bolt) => bolt.provenance.source,
             Rows::Socket(screw) => screw.provenance.source,
+            Rows::Unread(row) => row.source,
         };
         Provenance {
             source,
@@ -373,6 +392,7 @@ impl ScrewSeries {
             Rows::Metric { small, large } => self.metric_length(small, large, nominal),
             Rows::Structural(bolt) => self.structural_length(bolt, nominal),
             Rows::Socket(screw) => self.socket_length(screw, nominal),
+            Rows::Unread(_) => Err(self.unread_length()),
         }
     }
 
@@ -382,7 +402,7 @@ impl ScrewSeries {
     /// not shorter than the diameter, up to 1-1/2 in diameter: common practice, no source.
     /// Metric: the lengths of ISO 888 that ISO 4014 lists, within the range of the product; all of
     /// ISO 888 for EN 14399-3, up to 200 mm. Socket screws: those whose body was read, for want of
-    /// a list of what is stocked; none in inches.
+    /// a list of what is stocked; none in inches. None for products whose lengths are not known.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -401,6 +421,7 @@ impl ScrewSeries {
             Rows::Metric { small, large } => (self.metric_range(small, large), false, None, None),
             Rows::Structural(bolt) => (None, false, Some(bolt), None),
             Rows::Socket(screw) => (None, false, None, Some(screw)),
+            Rows::Unread(_) => (None, false, None, None),
         };
         // HR bolts come in steps of 5 mm too.
         let hr = self.product == ScrewProduct::En14399_3;
