@@ -48,7 +48,7 @@ use crate::units::Ratio;
 )]
 #[non_exhaustive]
 pub enum InteractionRule {
-    /// AISC 360 J3.7, bearing type: F'nt = 1.3 Fnt - (Fnt / (phi Fnv)) frv <= Fnt. The specification
+    /// AISC 360 J3.7 (J3.8 in 2022), bearing type: F'nt = 1.3 Fnt - (Fnt / (phi Fnv)) frv <= Fnt. The specification
     /// lets it be left out where either ratio is at most 0.30 (0.20 in 2005); the rule gives the same there.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360,

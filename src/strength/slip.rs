@@ -104,7 +104,7 @@ pub enum SlipHole {
 )]
 #[non_exhaustive]
 pub enum SlipMethod {
-    /// AISC 360 J3.8, slip-critical connections.
+    /// AISC 360 J3.8 (J3.9 in 2022), slip-critical connections.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360 {
         /// Edition.
@@ -158,7 +158,7 @@ impl SlipMethod {
                 AiscEdition::E2005 => "AISC 360-05 J3.8",
                 AiscEdition::E2010 => "AISC 360-10 J3.8",
                 AiscEdition::E2016 => "AISC 360-16 J3.8",
-                AiscEdition::E2022 => "AISC 360-22 J3.8",
+                AiscEdition::E2022 => "AISC 360-22 J3.9",
             },
             Self::En1993 { .. } => "EN 1993-1-8:2005 3.9",
             Self::Stated { .. } => "friction as stated",

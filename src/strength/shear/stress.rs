@@ -174,7 +174,8 @@ fn outside(
     }))
 }
 
-fn aisc_cautions(edition: AiscEdition, grade: BoltGrade) -> Cautions {
+/// What goes with Table J3.2 of AISC 360: material it was not written for, stresses that were recalled.
+pub(crate) fn aisc_cautions(edition: AiscEdition, grade: BoltGrade) -> Cautions {
     let by_analogy = match grade {
         BoltGrade::Stated => false, // the caller has been told already
         BoltGrade::Sae(_) | BoltGrade::Iso(_) | BoltGrade::Stainless(_) => true,
