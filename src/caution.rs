@@ -40,7 +40,7 @@ pub enum Caution {
     /// No hexagon bolts or screws are made of the grade: only studs, sems, structural bolts or socket
     /// screws.
     NotForScrews,
-    /// AISC 360 lowers the shear stress of A307 bolts with a long grip, which no capacity here does.
+    /// AISC 360 lowers the shear stress of A307 bolts with a long grip; the grip was not given.
     LongGripOfA307,
     /// The area at the root is that of the basic thread, not of the smallest its class allows.
     BasicMinorArea,

@@ -343,6 +343,107 @@ fn sum_of_planes_where_a_code_adds_them() {
     }
 }
 
+/// Plates pulled in turn load both planes with the whole: neither can take from the other, and the sum
+/// would be twice what the bolt bears.
+#[test]
+fn planes_that_do_not_share_the_load_are_not_added() {
+    let thread: Thread = "M20".parse().unwrap();
+    let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
+    let none = ShearReductions::default();
+    let found = |share, rule| {
+        let plane = LoadedPlane {
+            zone: Zone::Thread,
+            share,
+        };
+        shear_resistance(
+            &thread,
+            &strength,
+            &[plane; 2],
+            rule,
+            ShearMethod::As4100,
+            &none,
+        )
+    };
+    assert!(found(0.5, PlaneRule::Sum).is_ok());
+    for share in [0.25, 0.6, 1.0] {
+        assert!(found(share, PlaneRule::Sum).is_err(), "{share}");
+        assert!(found(share, PlaneRule::Each).is_ok(), "{share}");
+    }
+}
+
+/// AISC J5.2 in 2005 (as in the specification of 1999, which was read): fillers to 3/4 in, without the floor
+/// of 0.85 of later editions. BS 5950-1 6.3.2.2 (recalled): packing to 4 d / 3.
+#[test]
+fn fillers_have_the_limits_of_their_edition() {
+    let packed = |method, packing| {
+        let packing = Some(packing);
+        let reductions = ShearReductions {
+            packing,
+            ..ShearReductions::default()
+        };
+        of(20.0, PropertyClass::Class8_8, method, &reductions).map(|found| found.reductions.packing)
+    };
+    let aisc = |edition| ShearMethod::Aisc360 { edition };
+    for (thickness, old, new) in [
+        (0.25, 1.0, 1.0),
+        (0.50, 0.90, 0.90),
+        (0.625, 0.85, 0.85),
+        (0.75, 0.80, 0.85),
+    ] {
+        for (edition, factor) in [(AiscEdition::E2005, old), (AiscEdition::E2010, new)] {
+            let found = packed(aisc(edition), inches(thickness)).unwrap();
+            assert!((found - factor).abs() < 1e-12, "{edition:?} {thickness}");
+        }
+    }
+    assert!(packed(aisc(AiscEdition::E2005), inches(0.76)).is_err());
+    assert!(packed(aisc(AiscEdition::E2010), inches(0.76)).is_ok());
+    assert!(packed(ShearMethod::Bs5950, millimetres(26.6)).is_ok());
+    assert!(packed(ShearMethod::Bs5950, millimetres(26.7)).is_err());
+}
+
+/// AISC lowers the stress of A307 bolts for a long grip: who does not know the grip is told so.
+#[test]
+fn a307_without_its_grip_is_told() {
+    let thread: Thread = "3/4-10 UNC".parse().unwrap();
+    let strength = AstmGrade::A307A.strength(inches(0.75)).unwrap();
+    let planes = LoadedPlane::equal(&[Zone::Thread]);
+    let edition = AiscEdition::E2010;
+    let told = |grip| {
+        let reductions = ShearReductions {
+            grip,
+            ..ShearReductions::default()
+        };
+        let method = ShearMethod::Aisc360 { edition };
+        shear_resistance(
+            &thread,
+            &strength,
+            &planes,
+            PlaneRule::Each,
+            method,
+            &reductions,
+        )
+        .unwrap()
+        .cautions()
+        .iter()
+        .any(|caution| *caution == shankline::caution::Caution::LongGripOfA307)
+    };
+    assert!(told(None));
+    assert!(!told(Some(inches(5.0))));
+}
+
+/// A strength so small that the load vanishes is refused by both forms.
+#[test]
+fn a_load_that_vanishes_is_refused() {
+    let thread: Thread = "M20".parse().unwrap();
+    let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
+    let method = ShearMethod::NasaStd5020 {
+        shear_strength: megapascals(1e-329),
+        ultimate_factor: 1.4,
+        fitting_factor: 1.0,
+    };
+    assert!(bolt_shear(&thread, &strength, &[Zone::Shank], method).is_err());
+}
+
 proptest! {
     /// At the resistance the utilisation is 1 to the last bit; reductions only lower it.
     #[test]

@@ -2,14 +2,14 @@
 //!
 //! | method | nominal | factors | known how |
 //! |---|---|---|---|
-//! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B) | 1.0 and 1.5 (serviceability) | worked example read |
+//! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B), hsc 1.00 / 0.85 / 0.70 | 1.0 and 1.5 (serviceability); oversize holes and slots along the load 0.85 and 1.76 (required strength) | worked example and hsc read, the second pair of factors recalled |
 //! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | recalled |
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!
 //! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tension T on the bolt takes
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
-//! for service loads (one bolt; recalled), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
+//! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
 //! stiffness and is the cautious end.
 
 use core::fmt;
@@ -135,6 +135,9 @@ pub enum SlipMethod {
     },
 }
 
+/// Mean installed pretension over the least specified one, AISC 360 J3.8.
+const DU: f64 = 1.13;
+
 /// Friction coefficient, further multiplier, and the factors of a method.
 struct Numbers {
     friction: f64,
@@ -221,12 +224,22 @@ impl SlipMethod {
         }
     }
 
+    /// What tension takes from the clamp force, for design loads and for service loads.
+    const fn taken_off(self) -> [f64; 2] {
+        match self {
+            Self::Aisc360 { .. } => [1.0 / DU, 1.5 / DU],
+            Self::En1993 { .. } => [0.8, 0.8],
+            Self::Stated { .. } => [1.0, 1.0],
+        }
+    }
+
     fn cautions(self, tension: bool) -> Cautions {
         let recalled = match self {
             Self::Aisc360 {
                 edition: AiscEdition::E2005,
+                hole,
                 ..
-            } => tension.then_some("AISC 360 J3.9, slip with tension"),
+            } => along(hole).then_some("AISC 360-05 J3.8, factors for the required strength level"),
             Self::Aisc360 { .. } => Some("AISC 360 J3.8"),
             Self::En1993 { class, hole, .. } => {
                 let read =
@@ -239,14 +252,20 @@ impl SlipMethod {
     }
 }
 
+/// Holes in which AISC 360-05 J3.8 excludes slip at the required strength level, not in service only.
+const fn along(hole: SlipHole) -> bool {
+    matches!(
+        hole,
+        SlipHole::Oversize | SlipHole::ShortSlotAlong | SlipHole::LongSlotAlong
+    )
+}
+
 fn aisc_numbers(
     edition: AiscEdition,
     class: SlipClass,
     hole: SlipHole,
     fillers: bool,
 ) -> Result<Numbers, Error> {
-    /// Mean installed pretension over the least specified one.
-    const DU: f64 = 1.13;
     let old = edition == AiscEdition::E2005;
     let friction = match (class, old) {
         (SlipClass::A, true) => 0.35,
@@ -273,8 +292,8 @@ fn aisc_numbers(
                 } else {
                     old_hole
                 },
-            resistance: Some(1.0),
-            safety: Some(1.5),
+            resistance: Some(if along(hole) { 0.85 } else { 1.0 }),
+            safety: Some(if along(hole) { 1.76 } else { 1.5 }),
         }
     } else {
         Numbers {
@@ -338,8 +357,10 @@ pub struct SlipResistance {
     pub multiplier: f64,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
-    resistance_factor: Option<f64>,
-    safety_factor: Option<f64>,
+    /// What nominal resistance is multiplied by for the design resistance.
+    pub resistance_factor: Option<f64>,
+    /// What nominal resistance is divided by for the allowable load, beside its own share of clamp force.
+    pub safety_factor: Option<f64>,
     /// Share of the clamp force that tension leaves, for design loads and for service loads.
     left: [f64; 2],
 }
@@ -381,17 +402,9 @@ pub fn slip_resistance(
     }
     let numbers = method.numbers()?;
     let used = (tension / preload).value;
-    let (design, service) = match method {
-        SlipMethod::Aisc360 { .. } => (1.0 - used / 1.13, 1.0 - 1.5 * used / 1.13),
-        SlipMethod::En1993 { .. } => (1.0 - 0.8 * used, 1.0 - 0.8 * used),
-        SlipMethod::Stated { .. } => (1.0 - used, 1.0 - used),
-    };
+    let [design, service] = method.taken_off().map(|share| 1.0 - share * used);
     if design <= 0.0 {
-        return Err(out_of_range(
-            "tension on the bolt",
-            tension,
-            Allowed::AtMost((preload * ((used / (1.0 - design)) / used)).into()),
-        ));
+        return Err(no_clamp_left(tension, preload / method.taken_off()[0]));
     }
     // At most 1000: exact.
     #[allow(clippy::cast_precision_loss)]
@@ -418,13 +431,22 @@ pub fn slip_resistance(
     })
 }
 
+#[cold]
+fn no_clamp_left(tension: Force, limit: Force) -> Error {
+    out_of_range(
+        "tension on the bolt, which must leave clamp force,",
+        tension,
+        Allowed::AtMost(limit.into()),
+    )
+}
+
 impl SlipResistance {
     /// A load on the bolt beside its slip resistance.
     ///
     /// # Errors
     ///
     /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a
-    /// load that is negative or not finite.
+    /// load that is negative or not finite, or a tension that leaves no clamp force at that level.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -439,6 +461,11 @@ impl SlipResistance {
     /// # }
     /// ```
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
+        let [_, service] = self.left;
+        if level == Level::Allowable && self.safety_factor.is_some() && service <= 0.0 {
+            let most = self.preload / self.method.taken_off()[1];
+            return Err(no_clamp_left(self.tension, most));
+        }
         let resistance = self.resistance.at(level)?;
         let check = Check::new(Mode::Slip, Place::Joint, load, resistance, level)?;
         Ok(check.by(self.method.name()).warned(self.cautions()))
@@ -538,6 +565,7 @@ impl SlipResistance {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::error::Amount;
     use crate::units::{kip, newtons, pounds_force};
     use proptest::prelude::*;
 
@@ -569,6 +597,76 @@ mod tests {
         let slip = slip_resistance(method, newtons(0.7 * 830.0 * 0.78 * area), 1, newtons(0.0));
         let load = slip.unwrap().resistance.at(Level::Allowable).unwrap();
         assert!((load.value / 1e3 - 22.78).abs() < 0.01);
+    }
+
+    /// AISC 360-05 J3.8 (recalled): slip in oversize holes and along slots is excluded at the required strength
+    /// level, 0.85 and 1.76, beside the hole factor.
+    #[test]
+    fn strength_level_of_2005() {
+        for (hole, hsc, phi, omega, cautions) in [
+            (SlipHole::Standard, 1.00, 1.00, 1.50, 0),
+            (SlipHole::Oversize, 0.85, 0.85, 1.76, 1),
+            (SlipHole::ShortSlotAcross, 0.85, 1.00, 1.50, 0),
+            (SlipHole::ShortSlotAlong, 0.85, 0.85, 1.76, 1),
+            (SlipHole::LongSlotAcross, 0.70, 1.00, 1.50, 0),
+            (SlipHole::LongSlotAlong, 0.70, 0.85, 1.76, 1),
+        ] {
+            let method = SlipMethod::Aisc360 {
+                edition: AiscEdition::E2005,
+                class: SlipClass::A,
+                hole,
+                fillers: false,
+            };
+            let slip = slip_resistance(method, newtons(1e5), 2, newtons(0.0)).unwrap();
+            let nominal = 0.35 * 1.13 * hsc * 2.0 * 1e5;
+            for (level, expected) in [
+                (Level::Nominal, nominal),
+                (Level::Design, phi * nominal),
+                (Level::Allowable, nominal / omega),
+            ] {
+                let found = slip.resistance.at(level).unwrap().value;
+                assert!((found / expected - 1.0).abs() < 1e-12, "{hole:?} {level}");
+            }
+            assert_eq!(slip.cautions().iter().count(), cautions, "{hole:?}");
+        }
+    }
+
+    /// The greatest tension a refusal names is the one at which the clamp force is gone.
+    #[test]
+    fn refusal_names_the_tension_that_opens_the_joint() {
+        let aisc = SlipMethod::Aisc360 {
+            edition: AiscEdition::E2010,
+            class: SlipClass::A,
+            hole: SlipHole::Standard,
+            fillers: false,
+        };
+        let en = SlipMethod::En1993 {
+            class: SlipClass::A,
+            hole: SlipHole::Standard,
+            serviceability: false,
+        };
+        let stated = SlipMethod::Stated {
+            friction: 0.2,
+            safety_factor: 1.5,
+        };
+        let limit = |error| match error {
+            Error::OutOfRange {
+                allowed: Allowed::AtMost(Amount::Force(most)),
+                ..
+            } => most.value,
+            other => panic!("{other}"),
+        };
+        for (method, share) in [(aisc, 1.13), (en, 1.25), (stated, 1.0)] {
+            for tension in [3e5, 1e300] {
+                let error = slip_resistance(method, newtons(1e5), 1, newtons(tension));
+                assert!((limit(error.unwrap_err()) / (share * 1e5) - 1.0).abs() < 1e-12);
+            }
+        }
+        // 0.9 of the preload leaves clamp force for design loads and none for service loads.
+        let slip = slip_resistance(aisc, newtons(1e5), 1, newtons(9e4)).unwrap();
+        assert!(slip.check(newtons(1.0), Level::Design).is_ok());
+        let error = slip.check(newtons(1.0), Level::Allowable).unwrap_err();
+        assert!((limit(error) / (1.13 / 1.5 * 1e5) - 1.0).abs() < 1e-12);
     }
 
     proptest! {
