@@ -35,7 +35,8 @@ pub enum TorqueForm {
     ///
     /// Source: Shigley, Mechanical Engineering Design, 9th ed., Eq. 8-26 (Example 8-3 is reproduced).
     LeadAngle,
-    /// T = F [P / (2 pi) + mu d2 / (2 cos 30) + muk Db/2], d2 the pitch diameter.
+    /// T = F [P / (2 pi) + mu d2 / (2 cos 30) + muk Db/2], d2 the pitch diameter. P is what one turn moves the
+    /// nut: the lead, where the thread has several starts.
     ///
     /// Source: JIS B 1083, formulas for the tightening torque read in a public reproduction; VDI 2230
     /// (2001), whose printed torques it reproduces, rounds the constants to 0.16 and 0.58.
@@ -619,7 +620,7 @@ impl FrictionForm {
     }
 
     fn lead_tangent(&self) -> f64 {
-        self.thread.pitch().value / (PI * self.thread_diameter.value)
+        self.thread.lead().value / (PI * self.thread_diameter.value)
     }
 
     /// Torque in the thread over preload, in metres.
@@ -638,8 +639,8 @@ impl FrictionForm {
                 };
                 radius * (lead + flank) / (1.0 - flank * lead)
             }
-            (_, Way::On) => self.thread.pitch().value / (2.0 * PI) + radius * flank,
-            (_, Way::Off) => radius * flank - self.thread.pitch().value / (2.0 * PI),
+            (_, Way::On) => self.thread.lead().value / (2.0 * PI) + radius * flank,
+            (_, Way::Off) => radius * flank - self.thread.lead().value / (2.0 * PI),
         }
     }
 
