@@ -102,14 +102,27 @@ impl PlyMethod {
         }
     }
 
-    fn cautions(self, mode: Mode) -> Cautions {
+    fn cautions(self, mode: Mode, hole: HoleKind) -> Cautions {
+        let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
         let recalled = match self {
+            Self::Aisc360 { .. } if section => Some("AISC 360 D2"),
+            Self::Aisc360 { .. } if hole == HoleKind::LongSlotAcross => {
+                Some("AISC 360 J3.10, 2.0 and 1.0 of long slots")
+            }
             Self::Aisc360 {
                 deformation_matters: false,
                 ..
             } => Some("AISC 360 J3.10, 3.0 and 1.5"),
-            Self::Aisc360 { .. } if matches!(mode, Mode::NetSection | Mode::GrossSection) => {
-                Some("AISC 360 D2")
+            Self::Aisc360 {
+                edition: AiscEdition::E2016,
+                ..
+            } => Some("AISC 360-16 J3.10"),
+            Self::Aisc360 {
+                edition: AiscEdition::E2022,
+                ..
+            } => Some("AISC 360-22 J3.11"),
+            Self::En1993 if mode == Mode::Bearing && hole != HoleKind::Standard => {
+                Some("EN 1993-1-8, bearing in oversize holes and slots")
             }
             _ => None,
         };
@@ -364,13 +377,14 @@ pub struct PlyResistance {
 impl Ply {
     /// The resistance in every mode that the method has and the known dimensions allow.
     ///
-    /// `bolt_tensile_strength` is fub of EN 1993-1-8; the other methods do not ask for it.
+    /// `bolt_tensile_strength` is fub of EN 1993-1-8, which has no bearing without it; the other methods do
+    /// not ask for it.
     ///
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a dimension or strength that is not positive and finite, a hole smaller than
     /// the bolt, a distance inside the hole, or a factor that is not from 1 to 100; [`Error::NoValue`] if the
-    /// strength the method starts from is not given.
+    /// strength or distance the method starts from is not given.
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -334,7 +334,7 @@ impl JointDiagram {
             joint: *self,
             loaded,
             proof_load,
-            yield_factor: proof_load.value / (c * load.value + self.preload.value),
+            yield_factor: proof_load.value / loaded.bolt.value,
             load_factor,
             separation_factor,
             overload_factor,
@@ -372,7 +372,7 @@ pub struct TensionCheck {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub proof_load: Force,
-    /// np = Sp At / (C P + Fi), Shigley Eq. 8-28.
+    /// np = Sp At / Fb: of a closed joint Sp At / (C P + Fi), Shigley Eq. 8-28; of an open one Sp At / P.
     pub yield_factor: f64,
     /// nL = (Sp At - Fi) / (C P), Shigley Eq. 8-29: as if the joint stayed clamped.
     pub load_factor: f64,
@@ -461,14 +461,10 @@ impl TensionCheck {
         }
         derivation
             .step(
-                step(
-                    "yield factor",
-                    "np",
-                    "Fp / (C * P + Fi)",
-                    self.yield_factor.into(),
-                )
-                .with("Fp", self.proof_load)
-                .source("Shigley, 9th ed., Eq. 8-28"),
+                Step::new("yield factor", "np", "Fp / Fb", self.yield_factor)
+                    .with("Fp", self.proof_load)
+                    .with("Fb", self.loaded.bolt)
+                    .source("Shigley, 9th ed., Eq. 8-28"),
             )
             .step(
                 step(
