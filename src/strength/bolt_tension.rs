@@ -4,7 +4,7 @@
 //! |---|---|---|---|
 //! | [`Proof`](TensionMethod::Proof) | Sp At | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
 //! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005 and 2010 read, later editions recalled |
-//! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, read in reproductions; countersunk recalled |
+//! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, its page read |
 //!
 //! A is the shank area, At = As the tensile stress area: AISC puts the threads into its stress, the
 //! others into the area. Preload is not taken off: in a joint that stays closed the bolt feels only a
@@ -14,8 +14,8 @@
 use core::fmt;
 
 use super::check::{Check, Level, Mode, Place, Resistance};
-use super::shear::{AiscEdition, aisc_cautions, en_tensile_strength};
-use crate::caution::{Caution, Cautions};
+use super::shear::{AiscEdition, aisc_cautions, en_cautions, en_tensile_strength};
+use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength};
@@ -80,12 +80,8 @@ impl TensionMethod {
     fn cautions(self, grade: BoltGrade) -> Cautions {
         match self {
             Self::Aisc360 { edition } => aisc_cautions(edition, grade),
-            Self::En1993 { countersunk: true } => {
-                Cautions::default().with(Some(Caution::MethodFromMemory {
-                    method: "EN 1993-1-8, k2 = 0.63 for countersunk bolts",
-                }))
-            }
-            Self::Proof { .. } | Self::En1993 { countersunk: false } => Cautions::default(),
+            Self::En1993 { .. } => en_cautions(grade),
+            Self::Proof { .. } => Cautions::default(),
         }
     }
 }
@@ -356,6 +352,43 @@ mod tests {
         ] {
             let found = bolt_tension(&thread, &strength, TensionMethod::Aisc360 { edition });
             assert!((found.unwrap().stress - ksi(expected)).abs() < ksi(1e-9));
+        }
+    }
+
+    /// Strengths of three classes of EN 1993-1-8 Table 3.1 were recalled: both say so. The page of Table 3.4
+    /// was read, countersunk heads and planes in the shank included.
+    #[test]
+    fn recalled_classes_of_en_are_told() {
+        use crate::material::PropertyClass as C;
+        use crate::parts::Zone;
+        use crate::strength::shear::{
+            LoadedPlane, PlaneRule, ShearMethod, ShearReductions, shear_resistance,
+        };
+        let thread = "M12".parse().unwrap();
+        for (class, count) in [
+            (C::Class4_6, 0),
+            (C::Class4_8, 1),
+            (C::Class5_6, 0),
+            (C::Class5_8, 1),
+            (C::Class6_8, 1),
+            (C::Class8_8, 0),
+            (C::Class10_9, 0),
+        ] {
+            let strength = class.strength(crate::units::millimetres(12.0)).unwrap();
+            let method = TensionMethod::En1993 { countersunk: true };
+            let tension = bolt_tension(&thread, &strength, method).unwrap();
+            assert_eq!(tension.cautions().iter().count(), count, "{class}");
+            for zone in [Zone::Shank, Zone::Thread] {
+                let shear = shear_resistance(
+                    &thread,
+                    &strength,
+                    &LoadedPlane::equal(&[zone]),
+                    PlaneRule::Each,
+                    ShearMethod::En1993,
+                    &ShearReductions::default(),
+                );
+                assert_eq!(shear.unwrap().cautions().iter().count(), count, "{class}");
+            }
         }
     }
 

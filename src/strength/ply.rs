@@ -19,7 +19,8 @@
 //!
 //! Sources: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6; AISC 360 J3.10 and D2 (bearing and
 //! tear-out met in a handbook example and its factors read, J3.10 of 2010; 1.5, 3.0 and section rules
-//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 and EN 1993-1-1 6.2.3 in a European design guide;
+//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its factors for oversize holes and slots)
+//! and EN 1993-1-1 6.2.3 in a European design guide;
 //! MIL-HDBK-5 as quoted. AISC's block shear and EN's are in [`BlockShear`].
 
 mod asked;
@@ -121,9 +122,6 @@ impl PlyMethod {
                 edition: AiscEdition::E2022,
                 ..
             } => Some("AISC 360-22 J3.11"),
-            Self::En1993 if mode == Mode::Bearing && hole != HoleKind::Standard => {
-                Some("EN 1993-1-8, bearing in oversize holes and slots")
-            }
             _ => None,
         };
         Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
@@ -153,9 +151,9 @@ pub enum HoleKind {
     /// Standard (normal) holes.
     #[default]
     Standard,
-    /// Oversize holes: EN takes 0.8 of the bearing, recalled.
+    /// Oversize holes: EN takes 0.8 of the bearing.
     Oversize,
-    /// Long slots across the load: AISC 2.0 and 1.0, EN 0.6 of the bearing, recalled.
+    /// Long slots across the load: AISC 2.0 and 1.0, recalled; EN 0.6 of the bearing.
     LongSlotAcross,
 }
 
@@ -371,7 +369,6 @@ pub struct PlyResistance {
     pub resistance: Resistance,
     /// How the area follows from the ply, for the working.
     area_formula: &'static str,
-    cautions: Cautions,
 }
 
 impl Ply {

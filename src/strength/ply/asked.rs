@@ -210,7 +210,6 @@ impl Asked<'_> {
             safety_factor,
             resistance,
             area_formula,
-            cautions: method.cautions(mode, self.ply.hole_kind),
         })
     }
 }
