@@ -14,7 +14,7 @@ use crate::units::{Angle, Length, Stiffness, Stress, degrees, from_base};
 ///
 /// Each layer is a frustum, or two where it crosses the middle; washers are layers. The cones are as
 /// wide as they grow: for members narrower than that the stiffness is too high (take
-/// [`VdiPlates`], which ends the cone at the edge, or [`hollow_cylinder`]).
+/// [`VdiPlates`](super::VdiPlates), which ends the cone at the edge, or [`hollow_cylinder`](super::hollow_cylinder)).
 ///
 /// Splitting a layer into thinner ones of the same material changes nothing: the frusta add up to
 /// the same integral.

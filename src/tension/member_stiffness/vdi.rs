@@ -33,8 +33,8 @@ pub enum ClampEnd {
 /// The cone opens with tan f = 0.362 + 0.032 ln(bL / 2) + 0.153 ln y for a through bolt and 0.348 +
 /// 0.013 ln bL + 0.193 ln y in a tapped hole, bL = l / dw, y = DA / dw, and becomes a sleeve where it
 /// meets the outside diameter DA. The angle formulas and the lengths of the standard were
-/// recalled: the result carries a [`Caution`]. The resilience of cone and sleeve themselves
-/// follows from the geometry, and is the same as that of [`Cones`] of the same angle.
+/// recalled: the result carries a [`Caution`](crate::caution::Caution). The resilience of cone and sleeve themselves
+/// follows from the geometry, and is the same as that of [`Cones`](super::Cones) of the same angle.
 ///
 /// ```
 /// use shankline::{prelude::*, tension::{ClampEnd, Layer, VdiPlates}};
@@ -80,7 +80,7 @@ impl VdiPlates {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for lengths that are none of a part, or unless hole < bearing face <=
-    /// outside diameter; narrower members are a [`hollow_cylinder`].
+    /// outside diameter; narrower members are a [`hollow_cylinder`](super::hollow_cylinder).
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::{ClampEnd, VdiPlates}};
