@@ -387,16 +387,27 @@ impl Stack {
     /// # }
     /// ```
     pub fn planes<'a>(&'a self, screw: &ScrewLength) -> impl Iterator<Item = Plane> + use<'a> {
+        self.planes_moved(screw, Spread::exact(Length::default()))
+    }
+
+    /// The same with everything pushed towards the nut by washers added under the head.
+    pub(super) fn planes_moved<'a>(
+        &'a self,
+        screw: &ScrewLength,
+        moved: Spread<Length>,
+    ) -> impl Iterator<Item = Plane> + use<'a> {
         let screw = *screw;
-        self.parts
-            .shear_planes
-            .iter()
+        let planes = self.parts.shear_planes.iter();
+        planes
             .zip(&self.positions)
-            .map(move |(&after_ply, &position)| Plane {
-                after_ply,
-                position,
-                nominal: screw.zone_at(position.nominal),
-                worst: screw.zone_at(position.max),
+            .map(move |(&after_ply, &position)| {
+                let position = position + moved;
+                Plane {
+                    after_ply,
+                    position,
+                    nominal: screw.zone_at(position.nominal),
+                    worst: screw.zone_at(position.max),
+                }
             })
     }
 
