@@ -116,6 +116,12 @@ impl Ranking {
         &self.0
     }
 
+    pub(super) fn cut_before_washers(self) -> bool {
+        let decides =
+            |criterion: &Criterion| matches!(criterion, Criterion::Cut | Criterion::WashersAdded);
+        self.0.iter().find(|criterion| decides(criterion)) == Some(&Criterion::Cut)
+    }
+
     pub(super) fn rank(self, merits: &Merits) -> Rank {
         // More than 255 planes or washers rank alike; no stack has them.
         let byte = |count: usize| u128::from(u8::try_from(count).unwrap_or(u8::MAX));
