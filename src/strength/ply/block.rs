@@ -434,10 +434,17 @@ pub enum StaggerRule {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
 pub struct Stagger {
     /// Distance of the two holes along the load, s.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub along: Length,
     /// Distance of the two holes across the load, g = p.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub across: Length,
 }
 

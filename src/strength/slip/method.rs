@@ -18,6 +18,7 @@ use crate::strength::shear::AiscEdition;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[non_exhaustive]
 pub enum SlipClass {
     /// AISC: clean mill scale. EN: blasted, loose rust removed, no pitting.
     A,
