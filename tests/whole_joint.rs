@@ -56,6 +56,15 @@ fn tightened(min: f64, max: f64) -> Option<Tightening> {
     Some(Tightening::new(k, PreloadTarget::Reusable))
 }
 
+fn not_checked(joint: &Joint) -> Vec<String> {
+    let verdict = joint.check().unwrap();
+    verdict
+        .not_checked
+        .iter()
+        .map(ToString::to_string)
+        .collect()
+}
+
 fn governing(joint: &Joint) -> Check {
     *joint.check().unwrap().governing().unwrap()
 }
@@ -229,6 +238,105 @@ fn short_distances_are_faults_by_their_code() {
     assert!(
         text.contains("FAULT  ply 2: end distance 20.00 mm, must be at least 21.60 mm"),
         "{text}"
+    );
+}
+
+/// A link of 20 mm between two ears of 10 mm, 2 to 4 mm of play on each side; invented.
+fn clevis() -> Joint {
+    let mut joint = frame();
+    let ear = millimetres(10.0).plus_minus(millimetres(0.2));
+    let play = Spread {
+        min: millimetres(2.0),
+        nominal: millimetres(3.0),
+        max: millimetres(4.0),
+    };
+    joint.stack = Stack::builder()
+        .ply("ear", ear)
+        .gap(play)
+        .ply("link", millimetres(20.0).plus_minus(millimetres(0.4)))
+        .gap(play)
+        .ply("ear", ear)
+        .shear_planes([1, 2])
+        .build()
+        .unwrap();
+    joint.plies.resize(3, joint.plies[0].clone());
+    joint.load.across = newtons(10e3);
+    joint
+}
+
+#[test]
+fn bending_of_the_bolt_governs() {
+    let mut joint = clevis();
+    let worst = governing(&joint);
+    assert_eq!(
+        (worst.mode, worst.level),
+        (Mode::BoltBending, Level::Allowable)
+    );
+    // By hand: e = 10.2 / 2 + 20.4 / 4 + 4 = 14.2 mm; M = 10 kN / 2 x 14.2 mm = 71.0 N m. One
+    // plane cuts thread: the circle of At = 156.67 mm2 has 14.1236 mm; pi/32 x 14.1236^3 = 276.59 mm3;
+    // 276.59 x 640 / 2 = 88.51 N m.
+    assert!((worst.utilisation.value - 71.0 / 88.51).abs() < 1e-4);
+
+    // By EN 1993-1-8, Table 3.10: 1.5 x 276.59 x 640 = 265.53 N m.
+    joint.methods = JointMethods::en_1993();
+    let verdict = joint.check().unwrap();
+    let bending = verdict
+        .checks
+        .iter()
+        .find(|check| check.mode == Mode::BoltBending)
+        .unwrap();
+    assert!((bending.utilisation.value - 71.0 / 265.53).abs() < 1e-4);
+    for working in joint.check_with_working().unwrap().1 {
+        working.check().unwrap();
+    }
+}
+
+/// The same link without play: clamped it is not checked for bending, as a pivot it is.
+#[test]
+fn a_pivot_bends_without_gaps() {
+    let mut joint = clevis();
+    let ear = millimetres(10.0).plus_minus(millimetres(0.2));
+    joint.stack = Stack::builder()
+        .ply("ear", ear)
+        .ply("link", millimetres(20.0).plus_minus(millimetres(0.4)))
+        .ply("ear", ear)
+        .shear_planes([1, 2])
+        .build()
+        .unwrap();
+    let bends = |joint: &Joint| {
+        let verdict = joint.check().unwrap();
+        let bending = |check: &&Check| check.mode == Mode::BoltBending;
+        verdict.checks.iter().find(bending).copied()
+    };
+    assert_eq!(bends(&joint), None);
+    assert!(
+        not_checked(&joint)
+            .iter()
+            .any(|line| line.starts_with("bolt bending: the plies touch"))
+    );
+    joint.environment.rotates = true;
+    // By hand: e = 10.2 mm, M = 51.0 N m.
+    assert!((bends(&joint).unwrap().utilisation.value - 51.0 / 88.51).abs() < 1e-4);
+}
+
+#[test]
+fn bending_without_a_method_is_said() {
+    let mut joint = clevis();
+    joint.methods = JointMethods::aisc_lrfd(AiscEdition::E2010);
+    let no_method = "bolt bending: the method for shear gives no resistance";
+    assert!(
+        not_checked(&joint)
+            .iter()
+            .any(|line| line.starts_with(no_method))
+    );
+    let mut single = frame();
+    single.load.across = newtons(8e3);
+    single.environment.rotates = true;
+    let single_shear = "bolt bending: only double shear";
+    assert!(
+        not_checked(&single)
+            .iter()
+            .any(|line| line.starts_with(single_shear))
     );
 }
 

@@ -19,6 +19,7 @@ use crate::thread::Thread;
 use crate::units::{Force, Length, Ratio, Torque};
 
 mod axial;
+mod bending;
 mod checks;
 mod findings;
 mod plies;

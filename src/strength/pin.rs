@@ -21,9 +21,11 @@ use crate::units::{Force, Length, Ratio, Stress, Torque};
 
 mod en_1993;
 mod weak;
+mod yielding;
 
 pub use en_1993::{EnPin, PinStrengths, en_1993_pin};
 pub use weak::{WeakPin, weak_pin};
+pub use yielding::{YieldingPin, yielding_pin};
 
 /// Plastic over elastic section modulus of a round bar, 16 / (3 pi).
 ///

@@ -164,6 +164,7 @@ impl Joint {
         self.temperatures_of_bolt(&mut report);
 
         self.shear(&candidate, &strength, &mut report)?;
+        self.bending(&candidate, &strength, &loads, &mut report)?;
         self.ply_checks(&strength, &mut report)?;
         let preload = self.preload(&loads, &mut report)?;
         self.tension(&candidate, &strength, &loads, preload.as_ref(), &mut report)?;
