@@ -39,6 +39,7 @@ mod advice;
 mod aircraft;
 mod bin;
 mod candidate;
+mod corrosion;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
@@ -59,6 +60,7 @@ pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use corrosion::{Contact, Finish, Part};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};

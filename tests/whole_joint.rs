@@ -2,13 +2,14 @@
 
 use proptest::prelude::*;
 use shankline::joint::{
-    Environment, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly, NutReason,
-    Sheet, Tightening,
+    Contact, Environment, Finding, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
+    JointPly, NutReason, Part, Sheet, Tightening,
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Level, Mode};
 use shankline::strength::slip::SlipMethod;
-use shankline::units::{celsius, percent};
+use shankline::tables::galvanic::{Exposure, Metal};
+use shankline::units::{celsius, percent, volts};
 
 /// Two plates of a mezzanine frame and one M16 bolt; invented.
 fn frame() -> Joint {
@@ -414,6 +415,118 @@ fn heat_and_turning_are_found() {
             },
         ]
     );
+}
+
+fn faults(joint: &Joint) -> Vec<Finding> {
+    let findings = joint.check().unwrap().findings;
+    findings.into_iter().filter(Finding::is_fault).collect()
+}
+
+/// The frame with a coated bolt and nut on steel plies.
+fn coated(finish: Finish, exposure: Exposure) -> Joint {
+    let mut joint = frame();
+    joint.nut.grade = None;
+    joint.load.across = newtons(8e3);
+    for ply in &mut joint.plies {
+        ply.metal = Some(Metal::Steel);
+    }
+    joint.environment.contact = Some(Contact {
+        exposure,
+        bolt: finish,
+        nut: finish,
+    });
+    joint
+}
+
+#[test]
+fn unlike_metals_are_found() {
+    // By hand: stainless 0.50 and steel 0.85 are 0.35 V apart; 0.25 V is permitted, 0.50 V where it is dry.
+    let stainless = Finish::Bare(Metal::Stainless18Chromium);
+    let joint = coated(stainless, Exposure::Normal);
+    let expected = |ply| Finding::Galvanic {
+        anode: Part::Ply(ply),
+        cathode: Part::Bolt,
+        difference: volts(0.85) - volts(0.50),
+        permitted: volts(0.25),
+    };
+    let found = faults(&joint);
+    assert!(
+        found.contains(&expected(1)) && found.contains(&expected(2)),
+        "{found:?}"
+    );
+    assert_eq!(found.len(), 3); // and the nut on the last ply
+    assert!(!joint.check().unwrap().holds());
+    let text = found[0].text(UnitSystem::Si);
+    assert!(
+        text.contains("ply 1 corrodes on bolt, 0.35 V apart, at most 0.25 V"),
+        "{text}"
+    );
+    assert_eq!(faults(&coated(stainless, Exposure::Controlled)), []);
+    assert_eq!(
+        faults(&coated(Finish::Bare(Metal::Steel), Exposure::Harsh)),
+        []
+    );
+
+    // Described in part only: what is known is checked, the rest is said.
+    let mut half = coated(stainless, Exposure::Normal);
+    half.plies[1].metal = None;
+    assert_eq!(faults(&half), [expected(1)]);
+    assert!(
+        not_checked(&half)
+            .iter()
+            .any(|line| line.starts_with("corrosion"))
+    );
+    half.environment.contact = None;
+    assert!(
+        not_checked(&half)
+            .iter()
+            .any(|line| line.ends_with("are not described"))
+    );
+}
+
+#[test]
+fn coatings_of_hard_bolts_are_found() {
+    let plated = |class, baked| {
+        let mut joint = coated(Finish::ZincPlated { baked }, Exposure::Controlled);
+        joint.bolt.grade = BoltGrade::Iso(class);
+        faults(&joint)
+    };
+    assert_eq!(plated(PropertyClass::Class10_9, false), []); // up to 39 HRC
+    assert_eq!(
+        plated(PropertyClass::Class12_9, false),
+        [Finding::NotBaked { hardness: 44.0 }]
+    );
+    assert_eq!(plated(PropertyClass::Class12_9, true), []);
+
+    let mut galvanized = coated(Finish::HotDipGalvanized, Exposure::Controlled);
+    galvanized.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
+    assert_eq!(
+        faults(&galvanized),
+        [Finding::GalvanizedTooStrong {
+            strength: megapascals(1220.0),
+            most: megapascals(1100.0)
+        }]
+    );
+
+    let mut hot = coated(Finish::CadmiumPlated { baked: false }, Exposure::Controlled);
+    hot.environment.hottest = celsius(240.0);
+    let limit = shankline::units::fahrenheit(446.0);
+    for part in [Part::Bolt, Part::Nut] {
+        assert!(faults(&hot).contains(&Finding::CoatingTooHot { part, limit }));
+    }
+}
+
+#[test]
+fn structural_bolts_of_the_hardest_grade_stay_bare() {
+    let mut joint = coated(Finish::HotDipGalvanized, Exposure::Controlled);
+    joint.bolt.product = ScrewProduct::HexCapScrew;
+    joint.bolt.thread = "5/8-11 UNC".parse().unwrap();
+    joint.bolt.grade = BoltGrade::Astm(AstmGrade::F3125A490Type1);
+    joint.nut = JointNut {
+        style: NutStyle::Hex,
+        grade: None,
+    };
+    assert!(faults(&joint).contains(&Finding::CoatingForbidden));
 }
 
 #[test]

@@ -15,12 +15,14 @@ use crate::strength::interaction::InteractionRule;
 use crate::strength::ply::PlyMethod;
 use crate::strength::shear::ShearMethod;
 use crate::strength::slip::SlipMethod;
+use crate::tables::galvanic::Metal;
 use crate::thread::Thread;
 use crate::units::{Force, Length, Ratio, Torque};
 
 mod axial;
 mod bending;
 mod checks;
+mod corrosion;
 mod findings;
 mod plies;
 mod report;
@@ -190,6 +192,8 @@ pub struct JointNut {
 pub struct JointPly {
     /// Name of its material in [`tables::plies`](crate::tables::plies).
     pub material: Option<String>,
+    /// What its surface is made of, coating included: for corrosion in contact only.
+    pub metal: Option<Metal>,
     /// Diameter of its hole.
     #[cfg_attr(
         feature = "serde",

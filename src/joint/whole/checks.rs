@@ -14,7 +14,7 @@ use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
 use crate::strength::strip::nut_proof;
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
-use crate::units::{Force, Stress, megapascals};
+use crate::units::Force;
 
 /// What is collected on the way.
 pub(super) struct Report {
@@ -35,29 +35,14 @@ impl Report {
     }
 
     pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
-        let missing = NotChecked {
-            subject: Subject::Mode(mode),
-            reason,
-        };
-        if !self.not_checked.contains(&missing) {
-            self.not_checked.push(missing);
-        }
+        self.miss(Subject::Mode(mode), reason);
     }
 
-    /// What no description of a joint here says enough about.
-    fn beyond_the_joint(&mut self, strength: &BoltStrength) {
-        // Hard bolts are the ones that plating and pickling make brittle: common practice, no source.
-        const HARD: Stress = megapascals(1000.0);
-        let mut missing = |subject, reason| self.not_checked.push(NotChecked { subject, reason });
-        missing(
-            Subject::Corrosion,
-            "metals and coatings in contact are not described",
-        );
-        if strength.tensile_strength >= HARD {
-            missing(
-                Subject::Embrittlement,
-                "the coating of this hard bolt is not described",
-            );
+    /// Lists what was not checked, once.
+    pub(super) fn miss(&mut self, subject: Subject, reason: &'static str) {
+        let missing = NotChecked { subject, reason };
+        if !self.not_checked.contains(&missing) {
+            self.not_checked.push(missing);
         }
     }
 
@@ -171,7 +156,7 @@ impl Joint {
         self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
         self.nut_strength(&strength, preload.as_ref(), &mut report)?;
 
-        report.beyond_the_joint(&strength);
+        self.corrosion(&strength, &mut report);
         // A stable sort keeps the order of the modes between equals.
         report
             .checks

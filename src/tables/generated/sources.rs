@@ -300,8 +300,10 @@ pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", 
 pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
+pub(in crate::tables) static ANODIC_INDEX: Source = Source { key: "anodic-index", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "two pages that print the list; beginnings of both read" };
+pub(in crate::tables) static ANODIC_INDEX_RECALLED: Source = Source { key: "anodic-index-recalled", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "recalled; the order and the groups were read in a connector maker's catalogue" };
 
-pub(in crate::tables) static SOURCES: [&Source; 298] = [
+pub(in crate::tables) static SOURCES: [&Source; 300] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -600,4 +602,6 @@ pub(in crate::tables) static SOURCES: [&Source; 298] = [
     &RCSC_TURN,
     &EN1090_COMBINED,
     &SHIGLEY_8_17,
+    &ANODIC_INDEX,
+    &ANODIC_INDEX_RECALLED,
 ];
