@@ -33,6 +33,7 @@
 //! | where to cut, and may I | [`CutPlan`], [`BoltTrait`] |
 //! | how likely is the worst case | [`JointTolerances`] |
 //! | many joints, few part numbers | [`shopping_list`] |
+//! | in which order to tighten a group | [`tightening_order`] |
 //! | which dash number | [`GripSearch`] |
 
 mod advice;
@@ -47,6 +48,7 @@ mod environment;
 mod in_hand;
 mod nut_choice;
 mod nut_end;
+mod order;
 mod ranking;
 mod rule_set;
 mod rules;
@@ -66,6 +68,7 @@ pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
+pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
@@ -75,5 +78,6 @@ pub use stack::{Gap, HeadSeat, Layer, Plane, Sleeve, Stack, StackBuilder, Tapped
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,
-    JointPreload, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
+    JointPreload, JointStiffness, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep,
+    Subject, Tightening,
 };

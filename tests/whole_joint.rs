@@ -3,13 +3,13 @@
 use proptest::prelude::*;
 use shankline::joint::{
     Contact, Environment, Finding, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
-    JointPly, NutReason, Part, Sheet, Tightening,
+    JointPly, JointStiffness, NutReason, Part, Sheet, Tightening,
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Level, Mode};
 use shankline::strength::slip::SlipMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
-use shankline::units::{celsius, percent, volts};
+use shankline::units::{celsius, newtons_per_millimetre, percent, volts};
 
 /// Two plates of a mezzanine frame and one M16 bolt; invented.
 fn frame() -> Joint {
@@ -339,6 +339,110 @@ fn bending_without_a_method_is_said() {
             .iter()
             .any(|line| line.starts_with(single_shear))
     );
+}
+
+#[test]
+fn the_running_torque_is_in_the_torque_and_scatters_the_preload() {
+    let mut joint = frame();
+    joint.nut.style = NutStyle::Iso7040;
+    joint.load.across = newtons(5e3);
+    joint.tightening = tightened(0.15, 0.22);
+    let lock = "running torque of the lock nut: it is not given";
+    assert!(
+        not_checked(&joint)
+            .iter()
+            .any(|line| line.starts_with(lock))
+    );
+    let running = Spread {
+        min: newton_metres(4.0),
+        nominal: newton_metres(14.0),
+        max: newton_metres(24.0),
+    };
+    joint.tightening = joint.tightening.map(|tight| tight.with_prevailing(running));
+    assert!(
+        !not_checked(&joint)
+            .iter()
+            .any(|line| line.starts_with("running"))
+    );
+    let (verdict, workings) = joint.check_with_working().unwrap();
+    let preload = verdict.preload.unwrap();
+    // By hand: 0.75 x 90.868 = 68.151 kN; T = 0.18 x 68.151 x 16 + 14 = 210.27 N m;
+    // most (210.27 - 4) / (0.15 x 16) = 85.948 kN, least (210.27 - 24) / (0.22 x 16) = 52.919 kN.
+    assert!((preload.torque - newton_metres(210.274)).abs() < newton_metres(0.01));
+    assert!((preload.preload.max - newtons(85_948.0)).abs() < newtons(5.0));
+    assert!((preload.preload.min - newtons(52_919.0)).abs() < newtons(5.0));
+    for working in workings {
+        working.check().unwrap();
+    }
+    let sheet = Sheet::new(&joint, &verdict)
+        .unwrap()
+        .render(UnitSystem::Si)
+        .to_string();
+    assert!(
+        sheet.contains("has 14.0 N m for it. Outside 4.0 N m to 24.0 N m"),
+        "{sheet}"
+    );
+}
+
+#[test]
+fn settling_takes_preload_where_the_stiffness_is_known() {
+    let mut joint = frame();
+    joint.load.across = newtons(5e3);
+    let mut tight = tightened(0.18, 0.18).unwrap();
+    tight.settling = Some(shankline::units::micrometres(11.0));
+    joint.tightening = Some(tight);
+    for ply in &mut joint.plies {
+        ply.material = None;
+    }
+    assert!(
+        not_checked(&joint)
+            .iter()
+            .any(|line| line.starts_with("preload lost to settling"))
+    );
+    tight.stiffness = Some(JointStiffness {
+        bolt: newtons_per_millimetre(300e3),
+        members: newtons_per_millimetre(1200e3),
+    });
+    joint.tightening = Some(tight);
+    let verdict = joint.check().unwrap();
+    let preload = verdict.preload.unwrap();
+    // By hand: 11 um x 240 kN/mm = 2640 N.
+    assert!((preload.settling_loss - newtons(2640.0)).abs() < newtons(1e-6));
+    assert!((preload.preload.min - preload.in_service - newtons(2640.0)).abs() < newtons(1e-6));
+    // By hand: 10/360 x 2 mm x 240 kN/mm = 13.33 kN of 68.15; all of it at 51.1 deg.
+    let sheet = Sheet::new(&joint, &verdict)
+        .unwrap()
+        .render(UnitSystem::Si)
+        .to_string();
+    let lost = "moved by 10.0 deg has lost 13.33 kN of 68.15 kN; at 51.1 deg nothing is left";
+    assert!(sheet.contains(lost), "{sheet}");
+    assert!(sheet.contains("Settling takes about 2.64 kN"), "{sheet}");
+
+    // What settles away cannot keep the faces together.
+    joint.load.along = newtons(40e3);
+    tight.settling = Some(shankline::units::micrometres(150.0));
+    joint.tightening = Some(tight);
+    assert_eq!(governing(&joint).mode, Mode::Separation);
+}
+
+#[test]
+fn the_sheet_of_a_group_has_its_order() {
+    use shankline::joint::tightening_order;
+    use shankline::strength::group::BoltPattern;
+    let mut joint = frame();
+    joint.load.along = newtons(8e3);
+    joint.tightening = tightened(0.16, 0.20);
+    let verdict = joint.check().unwrap();
+    let flange = BoltPattern::circle(4, millimetres(160.0)).unwrap();
+    let sheet = Sheet::new(&joint, &verdict)
+        .unwrap()
+        .for_group(tightening_order(&flange))
+        .render(UnitSystem::Si)
+        .to_string();
+    let order = sheet
+        .find("Order: bolts 1, 3, 2, 4; all of them to 30 %, then 70 %")
+        .unwrap();
+    assert!(order < sheet.find("Tighten to").unwrap());
 }
 
 /// Every working of the whole check gives its numbers again.

@@ -24,7 +24,7 @@ impl Joint {
     /// Tension of the bolt by the code, for the whole load; then as the preloaded joint shares it.
     pub(super) fn tension(
         &self,
-        candidate: &Candidate,
+        share: Option<LoadShare>,
         strength: &BoltStrength,
         loads: &BoltLoads,
         preload: Option<&JointPreload>,
@@ -46,7 +46,6 @@ impl Joint {
             );
             return Ok(());
         };
-        let share = self.load_share(candidate)?;
         // In service, without load factors: what the joint really sees.
         let load = self.load.shock_factor * self.load.along;
         let (bolt, separation, method) = match share {
@@ -153,8 +152,12 @@ impl Joint {
         Ok(())
     }
 
-    /// The share of the load that the bolt takes, if the material of every ply is given.
-    fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+    /// The share of the load that the bolt takes, by the stiffnesses given or, if the material of every ply
+    /// is given, by those of hard plies on each other.
+    pub(super) fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+        if let Some(given) = self.tightening.and_then(|tightening| tightening.stiffness) {
+            return LoadShare::new(given.bolt, given.members).map(Some);
+        }
         let plies = self.stack.plies();
         if self.plies.len() != plies.len() {
             return Ok(None);

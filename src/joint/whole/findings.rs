@@ -288,6 +288,10 @@ pub enum Subject {
     Mode(Mode),
     /// Corrosion between bolt, nut and plies of unlike metals.
     Corrosion,
+    /// What the running torque of a lock nut takes off the preload.
+    RunningTorque,
+    /// Preload lost to settling.
+    Settling,
     /// Embrittlement of hard bolts by hydrogen of plating and pickling.
     Embrittlement,
 }
@@ -297,6 +301,8 @@ impl fmt::Display for Subject {
         match self {
             Self::Mode(mode) => mode.fmt(f),
             Self::Corrosion => f.pad("corrosion between unlike metals"),
+            Self::RunningTorque => f.pad("running torque of the lock nut"),
+            Self::Settling => f.pad("preload lost to settling"),
             Self::Embrittlement => f.pad("hydrogen embrittlement of plated bolts"),
         }
     }

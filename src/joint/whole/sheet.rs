@@ -5,10 +5,14 @@ use core::fmt;
 
 use super::{Joint, JointCheck};
 use crate::error::Error;
-use crate::joint::{CutMethod, CutPlan, NutEnd};
+use crate::joint::{CutMethod, CutPlan, NutEnd, TighteningOrder};
 use crate::parts::{Locking, Nut};
+use crate::preload::Loosened;
 use crate::spread::Spread;
-use crate::units::{Force, Length, Torque, UnitSystem, shown};
+use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees, shown};
+
+/// A mark that moved so far is plain to see: common practice, no source.
+const MARK: Angle = degrees(10.0);
 
 /// Steps for the workshop and for the inspector.
 ///
@@ -72,6 +76,13 @@ pub enum SheetStep {
     },
     /// Measure the running torque of a lock nut and add it to the torque.
     AddRunningTorque,
+    /// Measure the running torque of a lock nut, whose range is in the torque.
+    CheckRunningTorque {
+        /// What the torque counts on.
+        torque: Spread<Torque>,
+    },
+    /// In which order the bolts of the group are tightened.
+    Order(TighteningOrder),
     /// Tighten.
     Tighten {
         /// Torque on the wrench.
@@ -116,6 +127,20 @@ pub enum SheetStep {
     FirstLook,
     /// A mark that moved.
     MovedMark,
+    /// What a mark that moved means in preload, by the stiffness of this joint.
+    MarkMeans {
+        /// The preload lost with a mark that moved so far.
+        loosened: Loosened,
+    },
+    /// What settling takes, as far as it was given.
+    Settling {
+        /// Preload lost.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        loss: Force,
+    },
     /// What a mark cannot show.
     MarkShowsRotationOnly,
     /// How to check the torque.
@@ -169,8 +194,13 @@ impl Sheet {
         if plan.method == CutMethod::ToFixedLength {
             assembly.extend(cut.clone());
         }
-        if matches!(locking, Locking::Insert | Locking::AllMetal) {
-            assembly.push(SheetStep::AddRunningTorque);
+        let prevailing = check.preload.and_then(|preload| preload.prevailing);
+        match prevailing {
+            Some(torque) => assembly.push(SheetStep::CheckRunningTorque { torque }),
+            None if matches!(locking, Locking::Insert | Locking::AllMetal) => {
+                assembly.push(SheetStep::AddRunningTorque);
+            }
+            None => {}
         }
         match (joint.tightening, check.preload) {
             (Some(tightening), Some(preload)) => {
@@ -196,9 +226,18 @@ impl Sheet {
             most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
         };
         assembly.extend([protrusion.clone(), SheetStep::WitnessMark]);
-        let inspection = Vec::from([
-            SheetStep::FirstLook,
-            SheetStep::MovedMark,
+        let mut inspection = Vec::from([SheetStep::FirstLook, SheetStep::MovedMark]);
+        if let Some(preload) = check.preload {
+            if let Some(springs) = joint.springs(joint.load_share(candidate)?)? {
+                let loosened = springs.loosened(preload.preload.nominal, MARK)?;
+                inspection.push(SheetStep::MarkMeans { loosened });
+            }
+            if preload.settling_loss > Force::default() {
+                let loss = preload.settling_loss;
+                inspection.push(SheetStep::Settling { loss });
+            }
+        }
+        inspection.extend([
             SheetStep::MarkShowsRotationOnly,
             SheetStep::Retorque,
             protrusion,
@@ -209,6 +248,25 @@ impl Sheet {
             assembly,
             inspection,
         })
+    }
+
+    /// The sheet for a group of such bolts: their order comes before the tightening.
+    ///
+    /// ```
+    /// # use shankline::joint::{Joint, JointCheck, Sheet, tightening_order};
+    /// # use shankline::strength::group::BoltPattern;
+    /// fn sheet(joint: &Joint, check: &JointCheck, group: &BoltPattern) -> Result<Sheet, shankline::Error> {
+    ///     Ok(Sheet::new(joint, check)?.for_group(tightening_order(group)))
+    /// }
+    /// ```
+    #[must_use]
+    pub fn for_group(mut self, order: TighteningOrder) -> Self {
+        let tightening =
+            |step: &SheetStep| matches!(step, SheetStep::Tighten { .. } | SheetStep::TightenSnug);
+        let place = self.assembly.iter().position(tightening);
+        let place = place.unwrap_or(self.assembly.len());
+        self.assembly.insert(place, SheetStep::Order(order));
+        self
     }
 
     /// The sheet as text, with boxes to tick.
@@ -306,6 +364,32 @@ impl SheetStep {
                     shown(preload.max, system)
                 );
             }
+            Self::CheckRunningTorque { torque } => {
+                return format!(
+                    "Turn the lock nut on until its lock grips the bolt and read the running torque before \
+                     it seats: the torque below has {} for it. Outside {} to {} take another nut.",
+                    shown(torque.nominal, system),
+                    shown(torque.min, system),
+                    shown(torque.max, system)
+                );
+            }
+            Self::Order(order) => return format!("Order: {order}."),
+            Self::MarkMeans { loosened } => {
+                return format!(
+                    "A mark that moved by {} has lost {} of {}; at {} nothing is left.",
+                    shown(loosened.angle, system),
+                    shown(loosened.lost, system),
+                    shown(loosened.preload, system),
+                    shown(loosened.angle_to_zero, system)
+                );
+            }
+            Self::Settling { loss } => {
+                return format!(
+                    "Settling takes about {} of the preload, with the mark in line; the check has taken it \
+                     off.",
+                    shown(*loss, system)
+                );
+            }
             Self::Protrusion { least, most } => {
                 let least = shown(*least, system);
                 return match most {
@@ -376,7 +460,11 @@ impl SheetStep {
                 "length selection under the rules of this joint"
             }
             Self::Tighten { .. } => "T = K F d with the nut factor of this joint",
-            Self::AddRunningTorque => "FAA AC 43.13-1B 7-40",
+            Self::Order(order) => order.rule.source(),
+            Self::MarkMeans { .. } | Self::Settling { .. } => {
+                "bolt and plies as two springs, stiffness of this joint"
+            }
+            Self::AddRunningTorque | Self::CheckRunningTorque { .. } => "FAA AC 43.13-1B 7-40",
             Self::WrenchRange => "a university's torquing procedure for space hardware",
             Self::FitPin => "helicopter maintenance manual, section 20-70",
             Self::WitnessMark => "an aerospace worker's account",
