@@ -426,6 +426,25 @@ fn settling_takes_preload_where_the_stiffness_is_known() {
 }
 
 #[test]
+fn preload_that_is_gone_is_a_fault() {
+    let mut joint = frame();
+    joint.load.along = newtons(8e3);
+    let mut tight = tightened(0.18, 0.18).unwrap();
+    tight.relaxation = percent(100.0);
+    joint.tightening = Some(tight);
+    assert_eq!(faults(&joint), [Finding::NoPreloadLeft]);
+    joint.load.across = newtons(1e3);
+    joint.methods.slip = Some(SlipMethod::Stated {
+        friction: 0.2,
+        safety_factor: 1.0,
+    });
+    assert_eq!(faults(&joint), [Finding::NoPreloadLeft, Finding::Slips]);
+    tight.relaxation = percent(120.0);
+    joint.tightening = Some(tight);
+    assert!(joint.check().is_err());
+}
+
+#[test]
 fn the_sheet_of_a_group_has_its_order() {
     use shankline::joint::tightening_order;
     use shankline::strength::group::BoltPattern;

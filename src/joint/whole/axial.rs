@@ -1,7 +1,7 @@
 //! Checks along the axis: tension, separation, fatigue, and with them slip and combined loads.
 
 use super::checks::Report;
-use super::{Joint, JointPreload};
+use super::{Finding, Joint, JointPreload};
 use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltLoads, BoltStrength};
@@ -86,7 +86,7 @@ impl Joint {
             )?;
             report.checks.push(check.by(method));
         } else {
-            report.skip(Mode::Separation, "relaxation leaves no preload");
+            report.findings.push(Finding::NoPreloadLeft);
         }
         self.fatigue(share, strength, loads, preload, report)
     }
@@ -219,10 +219,8 @@ impl Joint {
                         report.work(|| slip.derivation());
                         report.checks.push(slip.check(across, level)?);
                     }
-                    Err(Error::OutOfRange { .. }) => report.skip(
-                        Mode::Slip,
-                        "the tension leaves no clamp force: the joint slips",
-                    ),
+                    // The tension takes all of the clamp force.
+                    Err(Error::OutOfRange { .. }) => report.findings.push(Finding::Slips),
                     Err(error) => return Err(error),
                 }
             }

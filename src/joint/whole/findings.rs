@@ -134,6 +134,10 @@ pub enum Finding {
         )]
         limit: ThermodynamicTemperature,
     },
+    /// Fault: relaxation and settling leave no preload, so the load along the axis parts the plies.
+    NoPreloadLeft,
+    /// Fault: the joint must not slip, and the tension leaves no clamp force that would hold it.
+    Slips,
     /// A shear plane is not on plain shank in the worst case. Capacities are those of the thread.
     PlaneInThread {
         /// The plane lies after this ply, counted from 1 at the head.
@@ -176,6 +180,8 @@ impl Finding {
             | Self::Galvanic { .. }
             | Self::NotBaked { .. }
             | Self::CoatingForbidden
+            | Self::NoPreloadLeft
+            | Self::Slips
             | Self::GalvanizedTooStrong { .. }
             | Self::CoatingTooHot { .. }
             | Self::BoltTooHot { .. }
@@ -253,6 +259,10 @@ impl Finding {
                 shown(strength, system),
                 shown(most, system)
             ),
+            Self::NoPreloadLeft => {
+                "relaxation and settling leave no preload in service: the plies part under the load".into()
+            }
+            Self::Slips => "the tension leaves no clamp force: the joint slips".into(),
             Self::CoatingTooHot { part, limit } => format!(
                 "the coating of the {part} is for at most {}",
                 shown(limit, system)
