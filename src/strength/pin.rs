@@ -47,7 +47,11 @@ pub const ROUND_SHAPE_FACTOR: f64 = 16.0 / (3.0 * PI);
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawPinJoint")
+)]
 #[non_exhaustive]
 pub struct PinJoint {
     /// Diameter d of the pin.
@@ -74,6 +78,33 @@ pub struct PinJoint {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub gap: Length,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(
+    deny_unknown_fields,
+    expecting = "a pin joint with diameter, outer, inner and gap"
+)]
+struct RawPinJoint {
+    diameter: crate::units::quantity::RawQuantity,
+    outer: crate::units::quantity::RawQuantity,
+    inner: crate::units::quantity::RawQuantity,
+    gap: crate::units::quantity::RawQuantity,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawPinJoint> for PinJoint {
+    type Error = alloc::string::String;
+    fn try_from(raw: RawPinJoint) -> Result<Self, Self::Error> {
+        Self::new(
+            raw.diameter.named("diameter")?,
+            raw.outer.named("outer")?,
+            raw.inner.named("inner")?,
+            raw.gap.named("gap")?,
+        )
+        .map_err(|error| alloc::format!("{error}"))
+    }
 }
 
 impl PinJoint {
