@@ -320,6 +320,45 @@ fn a_pivot_bends_without_gaps() {
     assert!((bends(&joint).unwrap().utilisation.value - 51.0 / 88.51).abs() < 1e-4);
 }
 
+/// The link turns on a bushing that is 0.1 to 0.9 mm longer than it.
+#[test]
+fn end_play_on_a_sleeve_bends_the_bolt() {
+    let mut joint = clevis();
+    let ear = millimetres(10.0).plus_minus(millimetres(0.2));
+    joint.stack = Stack::builder()
+        .ply("ear", ear)
+        .ply("link", millimetres(20.0).plus_minus(millimetres(0.2)))
+        .ply("ear", ear)
+        .sleeve(
+            "bushing",
+            millimetres(20.5).plus_minus(millimetres(0.2)),
+            2,
+            2,
+        )
+        .shear_planes([1, 2])
+        .build()
+        .unwrap();
+    let verdict = joint.check().unwrap();
+    let bending = |check: &&Check| check.mode == Mode::BoltBending;
+    let bending = verdict.checks.iter().find(bending).unwrap();
+    // By hand: e = 10.2 / 2 + 20.2 / 4 + 0.9 = 11.05 mm; M = 5 kN x 11.05 mm = 55.25 N m.
+    assert!((bending.utilisation.value - 55.25 / 88.51).abs() < 1e-4);
+}
+
+#[test]
+fn a_gap_under_preload_is_found() {
+    let mut joint = clevis();
+    joint.tightening = tightened(0.16, 0.20);
+    let gaps = |joint: &Joint| {
+        let findings = joint.check().unwrap().findings;
+        let gap = |finding: &&Finding| matches!(finding, Finding::GapUnderPreload { .. });
+        findings.iter().filter(gap).count()
+    };
+    assert_eq!(gaps(&joint), 2);
+    joint.tightening = None;
+    assert_eq!(gaps(&joint), 0);
+}
+
 #[test]
 fn bending_without_a_method_is_said() {
     let mut joint = clevis();
@@ -727,6 +766,49 @@ proptest! {
         joint.environment.hottest = celsius(f);
         if let Ok(verdict) = joint.check() {
             prop_assert!(verdict.checks.iter().all(|check| check.utilisation.value.is_finite()));
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(200))]
+
+    /// Nor does any number of the tightening or of the gaps.
+    #[test]
+    fn no_number_of_the_tightening_breaks_it(
+        numbers in proptest::array::uniform6(any::<f64>()), relaxation in any::<f64>(),
+    ) {
+        let [least, nominal, most, settling, bolt, members] = numbers;
+        let mut joint = clevis();
+        joint.load.along = newtons(5e3);
+        let mut tight = tightened(0.16, 0.20).unwrap();
+        tight.prevailing = Some(Spread {
+            min: newton_metres(least),
+            nominal: newton_metres(nominal),
+            max: newton_metres(most),
+        });
+        for case in 0..4 {
+            joint.tightening = Some(tight);
+            if let Ok((verdict, workings)) = joint.check_with_working() {
+                let preload = verdict.preload.unwrap();
+                prop_assert!(preload.torque.is_finite() && preload.in_service.is_finite());
+                prop_assert!(preload.in_service.value >= 0.0);
+                for working in workings {
+                    prop_assert!(working.check().is_ok());
+                }
+                prop_assert!(Sheet::new(&joint, &verdict).is_ok());
+            }
+            match case {
+                0 => tight.prevailing = None,
+                1 => tight.settling = Some(millimetres(settling)),
+                _ => {
+                    tight.relaxation = percent(relaxation);
+                    tight.stiffness = Some(JointStiffness {
+                        bolt: newtons_per_millimetre(bolt),
+                        members: newtons_per_millimetre(members),
+                    });
+                }
+            }
         }
     }
 }

@@ -2,8 +2,8 @@
 
 use core::f64::consts::PI;
 
-use super::Joint;
 use super::checks::Report;
+use super::{Finding, Joint};
 use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltLoads, BoltStrength};
@@ -17,8 +17,8 @@ use crate::units::{Force, Length, Stress, from_base};
 impl Joint {
     /// Bending of a bolt in double shear across gaps, or of a pivot, which nothing clamps.
     ///
-    /// With the plies at their greatest thickness and the wider gap on both sides; a sleeve over the
-    /// bolt is not counted on. If a plane may cut thread, the whole bolt bends as its tensile stress area.
+    /// With the plies at their greatest thickness and the wider gap on both sides; neither a sleeve over the
+    /// bolt nor the clamping of its ends is counted on. If a plane may cut thread, the whole bolt bends as its tensile stress area.
     pub(super) fn bending(
         &self,
         candidate: &Candidate,
@@ -129,12 +129,32 @@ impl Joint {
         Ok(())
     }
 
-    /// The greatest width of a gap at a shear plane.
+    /// The greatest width of a gap at a shear plane, and of the end play of plies on a sleeve, which may lie
+    /// all on one side.
     fn widest_gap(&self) -> Length {
         let planes = self.stack.shear_planes().iter();
-        planes
-            .filter_map(|&ply| self.stack.gap_after(ply))
+        let gaps = planes.filter_map(|&ply| self.stack.gap_after(ply));
+        let plays = self.stack.sleeves().iter().map(|sleeve| sleeve.play);
+        gaps.chain(plays)
             .fold(Length::default(), |widest, gap| widest.max(gap.max))
+    }
+
+    /// Gaps that a preload has to pull together first, because no sleeve keeps them open.
+    pub(super) fn gaps_under_preload(&self, report: &mut Report) {
+        if self.tightening.is_none() {
+            return;
+        }
+        for gap in self.stack.gaps() {
+            let inside = |sleeve: &crate::joint::Sleeve| {
+                (sleeve.first_ply..sleeve.last_ply).contains(&gap.after_ply)
+            };
+            if !self.stack.sleeves().iter().any(inside) {
+                report.findings.push(Finding::GapUnderPreload {
+                    after_ply: gap.after_ply,
+                    width: gap.width.max,
+                });
+            }
+        }
     }
 
     /// The least yield strength of the plies, if all are known.

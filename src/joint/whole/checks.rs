@@ -153,6 +153,7 @@ impl Joint {
         self.temperatures_of_bolt(&mut report);
 
         self.shear(&candidate, &strength, &mut report)?;
+        self.gaps_under_preload(&mut report);
         self.bending(&candidate, &strength, &loads, &mut report)?;
         self.ply_checks(&strength, &mut report)?;
         let share = if self.needs_stiffness() {

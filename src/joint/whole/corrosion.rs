@@ -131,9 +131,9 @@ fn touching(
     let permitted = exposure.permitted();
     let difference = (first.anodic_index - second.anodic_index).abs();
     // Indices have two decimals: half a unit of the third keeps 0.40 - 0.25 at 0.15.
+    report.warn(first.cautions());
+    report.warn(second.cautions());
     if difference.value > permitted.value + 5e-4 {
-        report.warn(first.cautions());
-        report.warn(second.cautions());
         report.findings.push(Finding::Galvanic {
             anode,
             cathode,

@@ -138,6 +138,17 @@ pub enum Finding {
     NoPreloadLeft,
     /// Fault: the joint must not slip, and the tension leaves no clamp force that would hold it.
     Slips,
+    /// To know: the preload first pulls a gap together, and bends the plies with it.
+    GapUnderPreload {
+        /// The gap lies after this ply, counted from 1 at the head.
+        after_ply: usize,
+        /// Its greatest width.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        width: Length,
+    },
     /// A shear plane is not on plain shank in the worst case. Capacities are those of the thread.
     PlaneInThread {
         /// The plane lies after this ply, counted from 1 at the head.
@@ -188,6 +199,7 @@ impl Finding {
             | Self::BoltTooCold { .. } => true,
             Self::Nut(reason) => reason.is_objection(),
             Self::PlatedHard { .. }
+            | Self::GapUnderPreload { .. }
             | Self::PlaneInThread { .. }
             | Self::AddWashers { .. }
             | Self::AddWashersUnderHead { .. }
@@ -262,6 +274,11 @@ impl Finding {
             Self::NoPreloadLeft => {
                 "relaxation and settling leave no preload in service: the plies part under the load".into()
             }
+            Self::GapUnderPreload { after_ply, width } => format!(
+                "the gap of up to {} after ply {after_ply} takes preload to close: shim it, or keep it open \
+                 with a sleeve [common practice, no source]",
+                shown(width, system)
+            ),
             Self::Slips => "the tension leaves no clamp force: the joint slips".into(),
             Self::CoatingTooHot { part, limit } => format!(
                 "the coating of the {part} is for at most {}",
