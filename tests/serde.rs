@@ -411,11 +411,11 @@ fn inputs_of_calculations_read_back() {
     use shankline::tension;
     use shankline::units::newtons_per_millimetre;
 
-    fn again<T>(input: T, unknown: &str) -> T
+    fn again<T>(input: &T, unknown: &str) -> T
     where
         T: serde::Serialize + serde::de::DeserializeOwned + PartialEq + std::fmt::Debug,
     {
-        let value = to_value(&input).unwrap();
+        let value = to_value(input).unwrap();
         let back: T = from_value(value.clone()).unwrap();
         assert_eq!(to_value(&back).unwrap(), value);
         let mut spoiled = value;
@@ -426,7 +426,7 @@ fn inputs_of_calculations_read_back() {
 
     let mm = millimetres;
     let pin = again(
-        PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0)).unwrap(),
+        &PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0)).unwrap(),
         "slot",
     );
     assert_eq!(pin.gap, mm(1.0));
@@ -439,11 +439,14 @@ fn inputs_of_calculations_read_back() {
         &["gap"],
     );
 
-    again(tension::Layer::new(inches(0.5), ksi(30e3)).unwrap(), "name");
+    again(
+        &tension::Layer::new(inches(0.5), ksi(30e3)).unwrap(),
+        "name",
+    );
     refused::<tension::Layer>(json!({ "thickness": "8 mm", "modulus": 207 }), &["modulus"]);
 
     let k = newtons_per_millimetre(300e3);
-    again(ElasticJoint::new(mm(1.75), k, 2.0 * k).unwrap(), "plies");
+    again(&ElasticJoint::new(mm(1.75), k, 2.0 * k).unwrap(), "plies");
     let read: ElasticJoint =
         from_value(json!({ "pitch": "2 mm", "bolt": "300 kN/mm", "members": "300 kN/mm" }))
             .unwrap();
@@ -459,7 +462,7 @@ fn inputs_of_calculations_read_back() {
         max: newton_metres(8.0),
     };
     let form = ShortForm::new(NutFactor::new(0.15, 0.2, 0.25).unwrap(), mm(16.0)).unwrap();
-    let form = again(form.with_prevailing(running).unwrap(), "lubricant");
+    let form = again(&form.with_prevailing(running).unwrap(), "lubricant");
     assert_eq!(form.prevailing_torque().max, running.max);
     refused::<ShortForm>(
         json!({
@@ -482,7 +485,7 @@ fn inputs_of_calculations_read_back() {
     }))
     .unwrap();
     assert_eq!(read, linear);
-    again(linear, "lubricant");
+    again(&linear, "lubricant");
     refused::<FrictionForm>(
         json!({
             "form": "three_term",

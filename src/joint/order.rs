@@ -38,7 +38,8 @@ impl OrderRule {
     pub const fn source(self) -> &'static str {
         match self {
             Self::Star => {
-                "star pattern, the legacy one of ASME PCC-1; at least three passes, a gasket maker's page"
+                "star pattern, the legacy one of ASME PCC-1, percentages recalled; at least three passes, a \
+                 gasket maker's page"
             }
             Self::Outward => "EN 1090-2, 8.3, quoted by a supplier; AISC's answer on RCSC 8.2.1",
         }

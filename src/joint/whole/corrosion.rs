@@ -84,12 +84,11 @@ impl Joint {
                     Finding::NotBaked { hardness }
                 });
             }
-            Some(_) => {}
             None if strength.tensile_strength >= HARD => report.miss(
                 Subject::Embrittlement,
                 "no greatest hardness of the grade has been read",
             ),
-            None => {}
+            _ => {}
         }
     }
 
