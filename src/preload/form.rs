@@ -11,6 +11,8 @@ use crate::spread::{Spread, ordered};
 use crate::thread::Thread;
 use crate::units::{Angle, Force, Length, Torque, from_base};
 
+#[cfg(feature = "serde")]
+mod data;
 mod make;
 mod split;
 
@@ -80,7 +82,11 @@ impl core::fmt::Display for TorqueForm {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "data::RawFrictionForm")
+)]
 pub struct FrictionForm {
     form: TorqueForm,
     thread: Thread,

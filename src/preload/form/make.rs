@@ -183,7 +183,7 @@ impl FrictionForm {
         )
     }
 
-    fn build(
+    pub(super) fn build(
         form: TorqueForm,
         thread: &Thread,
         thread_diameter: Length,
