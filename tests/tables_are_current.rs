@@ -277,6 +277,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::plies::PlyBearing;",
     ),
     (
+        "timber",
+        "Timber",
+        "use crate::tables::timber::{Timber, TimberKind};",
+    ),
+    (
         "hex_bolts_inch",
         "HexBolt",
         "use crate::tables::bolts::{HexBolt, HexBoltStyle};",
@@ -383,6 +388,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("element", "service_temp", "TemperatureLimited"),
     ("strength_kind", "ply", "StrengthKind"),
     ("style", "hex_bolts", "HexBoltStyle"),
+    ("kind", "timber", "TimberKind"),
 ];
 
 /// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.
@@ -391,6 +397,7 @@ const UNITS: &[(&str, &str)] = &[
     ("_nm", "newton_metres"),
     ("_deg", "degrees"),
     ("_ppm_per_f", "ppm_per_fahrenheit"),
+    ("_kg_m3", "kilograms_per_cubic_metre"),
     ("_um", "micrometres"),
     ("_msi", "msi"),
     ("_in2", "square_inches"),

@@ -78,6 +78,20 @@ pub struct ShortDistance {
 }
 
 impl ShortDistance {
+    pub(crate) fn new(
+        kind: DistanceKind,
+        distance: Length,
+        least: Length,
+        caution: Option<Caution>,
+    ) -> Self {
+        Self {
+            kind,
+            distance,
+            least,
+            cautions: Cautions::default().with(caution),
+        }
+    }
+
     /// What the user must be told.
     ///
     /// ```
