@@ -165,10 +165,7 @@ pub struct Wood {
     /// Specific gravity G by NDS, 0.31 to 0.73 in its table.
     pub specific_gravity: Option<f64>,
     /// Characteristic density `rho_k` by EN 338 or EN 14080, 250 to 1000 kg/m3.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "result::serialize_density")
-    )]
+    #[cfg_attr(feature = "serde", serde(serialize_with = "result::serialize_density"))]
     pub characteristic_density: Option<Density>,
     /// Angle between load and grain, 0 (along the grain) to 90 deg.
     #[cfg_attr(

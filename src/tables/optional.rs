@@ -4,7 +4,9 @@
 //! of a dimension at every one of some nine thousand cells: a quarter of the build time of the crate.
 #![allow(clippy::unnecessary_wraps)] // the wrap is what they are for
 
-use crate::units::{self, Density, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature};
+use crate::units::{
+    self, Density, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature,
+};
 
 pub(super) const fn inches(value: f64) -> Option<Length> {
     Some(units::inches(value))

@@ -165,6 +165,7 @@ impl Joint {
 
         self.shear(&candidate, &strength, &mut report)?;
         self.ply_checks(&strength, &mut report)?;
+        self.timber_checks(&candidate, &strength, &mut report)?;
         let preload = self.preload(&loads, &mut report)?;
         self.tension(&candidate, &strength, &loads, preload.as_ref(), &mut report)?;
         self.together(&candidate, &strength, preload.as_ref(), &mut report)?;

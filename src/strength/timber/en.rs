@@ -49,8 +49,8 @@ fn side_crushed(t: &Terms) -> f64 {
 }
 
 fn hinge_in_main(t: &Terms) -> f64 {
-    let inner = 2.0 * t.b * (1.0 + t.b)
-        + 4.0 * t.b * (2.0 + t.b) * t.my / (t.fh1 * t.d * t.t1 * t.t1);
+    let inner =
+        2.0 * t.b * (1.0 + t.b) + 4.0 * t.b * (2.0 + t.b) * t.my / (t.fh1 * t.d * t.t1 * t.t1);
     1.05 * t.fh1 * t.t1 * t.d / (2.0 + t.b) * (sqrt(inner) - t.b)
 }
 

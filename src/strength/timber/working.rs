@@ -6,9 +6,7 @@ use super::{MemberMaterial, TimberMember, TimberMethod, TimberResistance, Timber
 use super::{en, nds};
 use crate::derivation::{Derivation, Step};
 use crate::error::Amount;
-use crate::units::{
-    Force, Stress, from_base, inches, ksi, megapascals, millimetres, newtons,
-};
+use crate::units::{Force, Stress, from_base, inches, ksi, megapascals, millimetres, newtons};
 
 impl TimberResistance {
     /// The working.
@@ -157,10 +155,15 @@ impl TimberResistance {
                 let (along, across): (Stress, Stress) = (from_base(along), from_base(across));
                 empty
                     .step(
-                        Step::new("bearing along the grain", format!("Fp{of}"), "11200 * G * psi", along)
-                            .with("G", gravity)
-                            .with("psi", ksi(1e-3))
-                            .source(source),
+                        Step::new(
+                            "bearing along the grain",
+                            format!("Fp{of}"),
+                            "11200 * G * psi",
+                            along,
+                        )
+                        .with("G", gravity)
+                        .with("psi", ksi(1e-3))
+                        .source(source),
                     )
                     .step(
                         Step::new(
@@ -191,10 +194,15 @@ impl TimberResistance {
             MemberMaterial::Steel {
                 tensile_strength, ..
             } => empty.step(
-                Step::new("bearing strength of the plate", format!("Fe{of}"), "c * Fu", bearing)
-                    .with("c", nds::steel_factor(member.thickness))
-                    .with("Fu", tensile_strength)
-                    .source("NDS 2018 Appendix I"),
+                Step::new(
+                    "bearing strength of the plate",
+                    format!("Fe{of}"),
+                    "c * Fu",
+                    bearing,
+                )
+                .with("c", nds::steel_factor(member.thickness))
+                .with("Fu", tensile_strength)
+                .source("NDS 2018 Appendix I"),
             ),
         }
     }
@@ -262,14 +270,12 @@ impl TimberResistance {
                     equation.formula,
                     mode.johansen,
                 );
-                derivation = derivation
-                    .step(filled(step.source(source), &given))
-                    .step(
-                        Step::new(what, symbol, "F0 + min(Fax / 4, F0 / 4)", mode.value)
-                            .with("F0", mode.johansen)
-                            .with("Fax", axial)
-                            .source("EN 1995-1-1:2004, 8.2.2(2)"),
-                    );
+                derivation = derivation.step(filled(step.source(source), &given)).step(
+                    Step::new(what, symbol, "F0 + min(Fax / 4, F0 / 4)", mode.value)
+                        .with("F0", mode.johansen)
+                        .with("Fax", axial)
+                        .source("EN 1995-1-1:2004, 8.2.2(2)"),
+                );
             } else {
                 let step = Step::new(what, symbol, equation.formula, mode.value);
                 derivation = derivation.step(filled(step.source(source), &given));
@@ -278,11 +284,16 @@ impl TimberResistance {
         derivation = derivation.step(self.en_load(&set));
         let design = self.resistance.design;
         derivation.step(
-            Step::new("design load", "FRd", "kmod * F / gM", design.unwrap_or_default())
-                .with("kmod", kmod)
-                .with("F", self.load)
-                .with("gM", gamma_m)
-                .source("EN 1995-1-1:2004 Eq. 2.17"),
+            Step::new(
+                "design load",
+                "FRd",
+                "kmod * F / gM",
+                design.unwrap_or_default(),
+            )
+            .with("kmod", kmod)
+            .with("F", self.load)
+            .with("gM", gamma_m)
+            .source("EN 1995-1-1:2004 Eq. 2.17"),
         )
     }
 
