@@ -8,13 +8,13 @@ use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, 
 use shankline::tables::timber::Timber;
 use shankline::units::degrees;
 
-/// Single shear by NDS, in inches and psi: G, D, lm, ls, Fyb, both members along the grain.
-fn nds_by_hand(g: f64, d: f64, lm: f64, ls: f64, fyb: f64, angles: [f64; 2]) -> f64 {
-    let bearing = |a: f64| {
+/// Single shear by NDS, in inches and psi: G, D, lm, ls, Fyb, angles to the grain.
+fn nds_by_hand(g: [f64; 2], d: f64, lm: f64, ls: f64, fyb: f64, angles: [f64; 2]) -> f64 {
+    let bearing = |g: f64, a: f64| {
         let (p, q) = (11200.0 * g, 6100.0 * g.powf(1.45) / d.sqrt());
         p * q / (p * a.sin().powi(2) + q * a.cos().powi(2))
     };
-    let [fem, fes] = angles.map(bearing);
+    let (fem, fes) = (bearing(g[0], angles[0]), bearing(g[1], angles[1]));
     let (re, rt) = (fem / fes, lm / ls);
     let kt = 1.0 + angles[0].max(angles[1]) / core::f64::consts::TAU;
     let k1 = ((re + 2.0 * re * re * (1.0 + rt + rt * rt) + rt * rt * re.powi(3)).sqrt()
@@ -63,7 +63,7 @@ fn timber(c: &mut Criterion) {
     });
     group.bench_function("NDS, by hand", |b| {
         b.iter(|| {
-            let (g, d, lm, ls, fyb) = black_box((0.5, 0.5, 3.5, 1.5, 45e3));
+            let (g, d, lm, ls, fyb) = black_box(([0.5, 0.5], 0.5, 3.5, 1.5, 45e3));
             nds_by_hand(g, d, lm, ls, fyb, black_box([0.0, 0.0]))
         });
     });

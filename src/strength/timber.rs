@@ -23,7 +23,7 @@
 //!
 //! Sources. NDS: National Design Specification for Wood Construction 2018, 12.3.1 to 12.3.7 and Tables 12.3.1A, 12.3.1B,
 //! 12.3.3, read as quoted in public design notes and scripts (bearing strengths, Hankinson, reduction terms, k1 to k3,
-//! the general dowel equations of the American Wood Council's Technical Report 12 for modes II and IIIm; steel from a
+//! the general dowel equations of the American Wood Council's Technical Report 12 for modes `II` and `IIIm`; steel from a
 //! course page). The closed forms agree with those general equations, which a test shows. EN 1995-1-1:2004, 8.2.2, 8.2.3
 //! and 8.5.1.1, as reproduced and worked in Porteous and Kermani, Structural Timber Design to Eurocode 5 (2007):
 //! double shear, all steel-to-timber equations, the limit of a quarter. Recalled, and marked in results: the equations of
@@ -513,7 +513,7 @@ impl TimberConnection {
                 kmod,
                 gamma_m,
             } => {
-                let tensile = bolt_tensile_strength.ok_or(Error::NoValue {
+                let tensile = bolt_tensile_strength.ok_or_else(|| Error::NoValue {
                     quantity: "tensile strength of the bolt",
                     subject: alloc::string::String::new(),
                     reason: "EN 1995-1-1 asks for it",

@@ -1,5 +1,6 @@
 //! The equations of EN 1995-1-1, 8.2.
 
+use super::result::no_mode;
 use super::{MemberMaterial, TimberConnection, TimberMethod, TimberShear, Wood};
 use super::{TimberResistance, YieldMode};
 use crate::caution::{Caution, Cautions};
@@ -207,10 +208,11 @@ impl Set {
 }
 
 /// Embedment strength along the grain and k90.
+#[inline]
 pub(super) fn along_and_k90(wood: &Wood, diameter: Length) -> Result<(f64, f64), Error> {
     // Sawn softwood to heavy hardwood.
     const DENSITY: (f64, f64) = (250.0, 1000.0);
-    let density = wood.characteristic_density.ok_or(Error::NoValue {
+    let density = wood.characteristic_density.ok_or_else(|| Error::NoValue {
         quantity: "characteristic density",
         subject: "the timber".into(),
         reason: "EN 1995-1-1 starts from it, and NDS species have none",
@@ -233,6 +235,7 @@ pub(super) fn along_and_k90(wood: &Wood, diameter: Length) -> Result<(f64, f64),
 }
 
 /// Embedment strength at the angle of the grain, in pascals.
+#[inline]
 pub(super) fn embedment(wood: &Wood, diameter: Length) -> Result<f64, Error> {
     wood.check_angle()?;
     let (along, k90) = along_and_k90(wood, diameter)?;
@@ -245,6 +248,7 @@ fn rope(axial: f64, johansen: f64) -> f64 {
     0.25 * axial.min(johansen)
 }
 
+#[inline]
 pub(super) fn resistance(
     joint: &TimberConnection,
     tensile: Stress,
@@ -292,6 +296,7 @@ pub(super) fn resistance(
         },
     };
     let mut modes = [None; 6];
+    let mut governing: Option<YieldMode> = None;
     let mut slots = modes.iter_mut();
     let mut least = |equations: &[Equation]| -> Result<f64, Error> {
         let mut least = f64::INFINITY;
@@ -303,11 +308,15 @@ pub(super) fn resistance(
                 0.0
             };
             let value = positive("load of a yield mode", from_base(johansen + pull))?;
-            *slot = Some(YieldMode {
+            let mode = YieldMode {
                 name: equation.name,
                 johansen: from_base(johansen),
                 value,
-            });
+            };
+            if mode.governs(governing.as_ref()) {
+                governing = Some(mode);
+            }
+            *slot = Some(mode);
             least = least.min(value.value);
         }
         Ok(least)
@@ -320,7 +329,7 @@ pub(super) fn resistance(
         let (thin, thick) = (least(set.first)?, least(set.thick)?);
         thin + set.weight * (thick - thin)
     };
-    let governing = YieldMode::least(&modes)?;
+    let governing = governing.ok_or_else(no_mode)?;
     let load: Force = from_base(f64::from(joint.shear.planes()) * per_plane);
     let recalled = (!set.plate || angled).then_some(Caution::MethodFromMemory {
         method: "EN 1995-1-1, Eq. 8.6, factor 1.05, k90",

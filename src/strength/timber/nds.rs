@@ -1,5 +1,6 @@
 //! The yield limit equations of the National Design Specification.
 
+use super::result::no_mode;
 use super::{MemberMaterial, TimberConnection, TimberMember, TimberMethod, TimberShear, Wood};
 use super::{TimberResistance, YieldMode};
 use crate::caution::Cautions;
@@ -104,10 +105,11 @@ pub(super) const EQUATIONS: [Equation; 6] = [
 ];
 
 /// Dowel bearing strength along and across the grain, in pascals.
+#[inline]
 pub(super) fn along_and_across(wood: &Wood, diameter: Length) -> Result<(f64, f64), Error> {
     // The range of the specification's own table of species.
     const GRAVITY: (f64, f64) = (0.31, 0.73);
-    let g = wood.specific_gravity.ok_or(Error::NoValue {
+    let g = wood.specific_gravity.ok_or_else(|| Error::NoValue {
         quantity: "specific gravity",
         subject: "the timber".into(),
         reason: "NDS starts from it, and European classes have none",
@@ -122,6 +124,7 @@ pub(super) fn along_and_across(wood: &Wood, diameter: Length) -> Result<(f64, f6
 }
 
 /// Dowel bearing strength at the angle of the grain, in pascals.
+#[inline]
 pub(super) fn bearing(wood: &Wood, diameter: Length) -> Result<f64, Error> {
     wood.check_angle()?;
     let (along, across) = along_and_across(wood, diameter)?;
@@ -138,6 +141,7 @@ pub(super) fn steel_factor(thickness: Length) -> f64 {
     }
 }
 
+#[inline]
 fn member_bearing(member: &TimberMember, diameter: Length) -> Result<f64, Error> {
     match &member.material {
         MemberMaterial::Wood(wood) => bearing(wood, diameter),
@@ -156,6 +160,7 @@ fn grain_factor(joint: &TimberConnection) -> f64 {
     1.0 + angle(&joint.main).max(angle(&joint.side)) / core::f64::consts::TAU
 }
 
+#[inline]
 pub(super) fn resistance(
     joint: &TimberConnection,
     bending_yield: Stress,
@@ -172,6 +177,7 @@ pub(super) fn resistance(
     let terms = Terms::new(d, lm, ls, fem, fes, bending_yield.value);
     let factor = grain_factor(joint);
     let mut modes = [None; 6];
+    let mut governing: Option<YieldMode> = None;
     for (slot, equation) in modes.iter_mut().zip(&EQUATIONS) {
         let planes = match joint.shear {
             TimberShear::Single => Some(1.0),
@@ -180,14 +186,18 @@ pub(super) fn resistance(
         if let Some(planes) = planes {
             let yields = (equation.value)(&terms);
             let value = planes * yields / (equation.reduction * factor);
-            *slot = Some(YieldMode {
+            let mode = YieldMode {
                 name: equation.name,
                 johansen: from_base(yields),
                 value: positive("load of a yield mode", from_base(value))?,
-            });
+            };
+            if mode.governs(governing.as_ref()) {
+                governing = Some(mode);
+            }
+            *slot = Some(mode);
         }
     }
-    let governing = YieldMode::least(&modes)?;
+    let governing = governing.ok_or_else(no_mode)?;
     let resistance = Resistance::from_levels(None, None, Some(adjustment * governing.value))?;
     Ok(TimberResistance {
         method: TimberMethod::Nds {

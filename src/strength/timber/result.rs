@@ -8,8 +8,8 @@ use crate::units::{Force, Stress, Torque};
 
 /// One way a bolt gives in timber, by the name its publisher has for it.
 ///
-/// NDS: Im and Is crush the main or the side member, in II the bolt turns stiffly, in IIIm and IIIs it bends once, in
-/// IV twice; values are for the bolt. EN 1995-1-1: the letters of its figures 8.2 and 8.3; values are for one shear
+/// NDS: `Im` and `Is` crush the main or the side member, in `II` the bolt turns stiffly, in `IIIm` and `IIIs` it bends
+/// once, in `IV` twice; values are for the bolt. EN 1995-1-1: the letters of its figures 8.2 and 8.3; values are for one shear
 /// plane.
 ///
 /// ```
@@ -40,20 +40,10 @@ pub struct YieldMode {
 }
 
 impl YieldMode {
-    /// The mode of the lowest load; the first of equals.
-    pub(super) fn least(modes: &[Option<Self>; 6]) -> Result<Self, Error> {
-        modes
-            .iter()
-            .flatten()
-            .copied()
-            .reduce(|least, next| {
-                if next.value < least.value {
-                    next
-                } else {
-                    least
-                }
-            })
-            .ok_or_else(|| Error::Mismatch("no yield mode applies".into()))
+    /// Whether no mode so far has a lower load.
+    #[inline]
+    pub(super) fn governs(&self, least: Option<&Self>) -> bool {
+        least.is_none_or(|least| self.value < least.value)
     }
 }
 
@@ -180,7 +170,9 @@ impl TimberResistance {
     }
 }
 
+// serde hands over the field as it is.
 #[cfg(feature = "serde")]
+#[allow(clippy::ref_option)]
 pub(super) fn serialize_density<S: serde::Serializer>(
     density: &Option<crate::units::Density>,
     serializer: S,
@@ -191,4 +183,9 @@ pub(super) fn serialize_density<S: serde::Serializer>(
         }
         None => serializer.serialize_none(),
     }
+}
+
+#[cold]
+pub(super) fn no_mode() -> Error {
+    Error::Mismatch("no yield mode applies".into())
 }
