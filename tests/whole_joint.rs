@@ -525,6 +525,8 @@ proptest! {
 fn joints_worked_by_hand() {
     use serde::Deserialize;
     use shankline::error::Amount;
+    use shankline::strength::group::{BoltPattern, PlaneLoad};
+    use shankline::units::{degrees, parse};
 
     #[derive(Deserialize)]
     struct File {
@@ -534,7 +536,34 @@ fn joints_worked_by_hand() {
     struct Case {
         name: String,
         joint: Joint,
+        group: Option<Group>,
+        length: Option<Length>,
         check: Vec<Expected>,
+    }
+    /// A bolt group whose worst bolt has the load of the joint.
+    #[derive(Deserialize)]
+    struct Group {
+        rows: usize,
+        columns: usize,
+        pitch: String,
+        gauge: String,
+        load: String,
+        eccentricity: String,
+        forces: Vec<f64>,
+        unit: String,
+        steps: Vec<String>,
+        source: String,
+    }
+    /// The length that is found, how far it stands out of the nut, and where it is cut.
+    #[derive(Deserialize)]
+    struct Length {
+        length: f64,
+        washers_added: usize,
+        protrusion: [f64; 2],
+        cut: f64,
+        unit: String,
+        steps: Vec<String>,
+        source: String,
     }
     #[derive(Deserialize)]
     struct Expected {
@@ -549,9 +578,56 @@ fn joints_worked_by_hand() {
     }
     let text = std::fs::read_to_string("tests/data/whole_joints.toml").unwrap();
     let file: File = toml::from_str(&text).unwrap();
-    let mut count = 0;
+    let pounds = |force: Force, unit: &str| match unit {
+        "lbf" => force.get::<shankline::units::pound_force>(),
+        _ => force.value,
+    };
+    let near = |what: &str, found: f64, by_hand: f64| {
+        assert!(
+            (found / by_hand - 1.0).abs() < 5e-4,
+            "{what}: {found}, by hand {by_hand}"
+        );
+    };
+    let (mut count, mut groups, mut lengths) = (0, 0, 0);
     for case in file.case {
         let (verdict, workings) = case.joint.check_with_working().unwrap();
+        if let Some(group) = case.group {
+            assert!(!group.steps.is_empty() && !group.source.is_empty());
+            let (pitch, gauge) = (parse(&group.pitch).unwrap(), parse(&group.gauge).unwrap());
+            let pattern =
+                BoltPattern::rows_and_columns(group.rows, group.columns, pitch, gauge).unwrap();
+            let load = PlaneLoad::eccentric(
+                &pattern,
+                parse(&group.load).unwrap(),
+                parse(&group.eccentricity).unwrap(),
+                degrees(0.0),
+            );
+            let elastic = pattern.elastic(&[load]).unwrap();
+            assert_eq!(elastic.forces.len(), group.forces.len());
+            for (found, by_hand) in elastic.forces.iter().zip(&group.forces) {
+                near(&case.name, pounds(found.resultant, &group.unit), *by_hand);
+            }
+            let worst = elastic.forces[elastic.governing].resultant;
+            near(&case.name, (case.joint.load.across / worst).value, 1.0);
+            groups += 1;
+        }
+        if let Some(length) = case.length {
+            assert!(!length.steps.is_empty() && !length.source.is_empty());
+            let found = &verdict.candidate;
+            let scale = if length.unit == "in" { 0.0254 } else { 0.001 };
+            near(&case.name, found.screw.nominal.value / scale, length.length);
+            assert_eq!(found.washers_added, length.washers_added, "{}", case.name);
+            let [low, high] = length.protrusion;
+            near(&case.name, found.protrusion.min.value / scale, low);
+            near(&case.name, found.protrusion.max.value / scale, high);
+            assert!(found.needs_cut, "{}", case.name);
+            near(
+                &case.name,
+                found.cut.unwrap().length.value / scale,
+                length.cut,
+            );
+            lengths += 1;
+        }
         for working in workings {
             working.check().unwrap();
         }
@@ -564,10 +640,7 @@ fn joints_worked_by_hand() {
             });
             let found = found.unwrap_or_else(|| panic!("{}: no {}", case.name, expected.mode));
             let force = |amount: Amount| match amount {
-                Amount::Force(force) if expected.unit == "lbf" => {
-                    force.get::<shankline::units::pound_force>()
-                }
-                Amount::Force(force) => force.value,
+                Amount::Force(force) => pounds(force, &expected.unit),
                 other => panic!("{other}"),
             };
             for (what, found, by_hand) in [
@@ -585,5 +658,5 @@ fn joints_worked_by_hand() {
             count += 1;
         }
     }
-    assert_eq!(count, 13);
+    assert_eq!((count, groups, lengths), (25, 1, 2));
 }
