@@ -106,7 +106,7 @@ impl Timber {
     /// ```
     /// use shankline::tables::timber::Timber;
     /// assert_eq!(Timber::find("C24").unwrap().cautions().iter().count(), 0);
-    /// assert_eq!(Timber::find("C30").unwrap().cautions().iter().count(), 1);
+    /// assert_eq!(Timber::find("D40").unwrap().cautions().iter().count(), 1);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {

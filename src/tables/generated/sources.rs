@@ -301,13 +301,14 @@ pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", docu
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
 pub(in crate::tables) static NDS_G: Source = Source { key: "nds-g", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "recalled" };
-pub(in crate::tables) static NDS_G_READ: Source = Source { key: "nds-g-read", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "worked design notes on bolts in Douglas Fir-Larch, which take 0.50" };
+pub(in crate::tables) static NDS_G_READ: Source = Source { key: "nds-g-read", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "worked design notes on bolts and a list of the table in a public source, which agree" };
 pub(in crate::tables) static EN338: Source = Source { key: "en338", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "recalled" };
+pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "four public lists of the classes; they agree in these" };
 pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
 pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
-pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "recalled" };
+pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
 
-pub(in crate::tables) static SOURCES: [&Source; 304] = [
+pub(in crate::tables) static SOURCES: [&Source; 305] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -609,6 +610,7 @@ pub(in crate::tables) static SOURCES: [&Source; 304] = [
     &NDS_G,
     &NDS_G_READ,
     &EN338,
+    &EN338_READ,
     &EN338_C18,
     &PORTEOUS_DENSITY,
     &EN14080,
