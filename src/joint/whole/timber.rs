@@ -61,16 +61,29 @@ impl Joint {
         candidate: &Candidate,
         method: TimberMethod,
     ) -> Result<Result<TimberConnection, &'static str>, Error> {
-        let layers = self.stack.plies();
-        let member = |index: usize| match (self.plies.get(index), layers.get(index)) {
-            (Some(ply), Some(layer)) => ply.member(layer.thickness.min),
-            _ => Ok(None),
+        let planes = self.stack.shear_planes();
+        if planes
+            .iter()
+            .any(|&ply| self.stack.gap_after(ply).is_some())
+        {
+            return Ok(Err("a gap between members is not in its equations"));
+        }
+        let member = |number: usize| {
+            let ply = number
+                .checked_sub(1)
+                .and_then(|index| self.plies.get(index));
+            match (ply, self.stack.bearing_thickness(number)) {
+                (Some(ply), Some(thickness)) => ply.member(thickness),
+                _ => Ok(None),
+            }
         };
-        let (side, main, shear) = match (layers.len(), self.stack.shear_planes()) {
-            (2, [1]) => (member(0)?, member(1)?, TimberShear::Single),
+        let (side, main, shear) = match (self.plies.len(), planes) {
+            (2, [1]) => (member(1)?, member(2)?, TimberShear::Single),
             (3, [1, 2]) => {
-                let (Some(first), Some(last)) = (member(0)?, member(2)?) else {
-                    return Ok(Err("material or hole of a ply is not given"));
+                let (Some(first), Some(last)) = (member(1)?, member(3)?) else {
+                    return Ok(Err(
+                        "material or hole of a ply is not given, or a sleeve carries it",
+                    ));
                 };
                 if first.material != last.material {
                     return Ok(Err("the outer plies differ"));
@@ -81,7 +94,7 @@ impl Joint {
                 } else {
                     last
                 };
-                (Some(thinner), member(1)?, TimberShear::Double)
+                (Some(thinner), member(2)?, TimberShear::Double)
             }
             _ => {
                 return Ok(Err(
@@ -90,7 +103,9 @@ impl Joint {
             }
         };
         let (Some(side), Some(main)) = (side, main) else {
-            return Ok(Err("material or hole of a ply is not given"));
+            return Ok(Err(
+                "material or hole of a ply is not given, or a sleeve carries it",
+            ));
         };
         let steel = |member: &TimberMember| matches!(member.material, MemberMaterial::Steel { .. });
         if steel(&side) && steel(&main) {
@@ -136,17 +151,23 @@ impl Joint {
             return Ok(());
         }
         report.work(|| found.derivation());
-        let load = self.load.factor(level) * self.load.across;
+        // The equations load both planes alike: where one takes more, both are held to take as much.
+        let greatest = self.stack.plane_shares().fold(0.0, f64::max);
+        let load =
+            greatest * f64::from(joint.shear.planes()) * self.load.factor(level) * self.load.across;
         report.checks.push(found.check(load, level)?);
         Ok(())
     }
 
     fn timber_distances(&self, method: TimberMethod, report: &mut Report) -> Result<(), Error> {
         let diameter = self.bolt.thread.nominal_diameter();
-        for (number, (ply, layer)) in (1..).zip(self.plies.iter().zip(self.stack.plies())) {
+        for (number, ply) in (1..).zip(&self.plies) {
             let Some(name) = &ply.timber else { continue };
             report.warn(Timber::find(name)?.cautions());
-            let Some(member) = ply.member(layer.thickness.min)? else {
+            let Some(thickness) = self.stack.bearing_thickness(number) else {
+                continue;
+            };
+            let Some(member) = ply.member(thickness)? else {
                 continue;
             };
             let own = TimberDistances {
