@@ -526,6 +526,7 @@ fn joints_worked_by_hand() {
     use serde::Deserialize;
     use shankline::error::Amount;
     use shankline::strength::group::{BoltPattern, PlaneLoad};
+    use shankline::strength::pin::PinJoint;
     use shankline::units::{degrees, parse};
 
     #[derive(Deserialize)]
@@ -538,6 +539,7 @@ fn joints_worked_by_hand() {
         joint: Joint,
         group: Option<Group>,
         length: Option<Length>,
+        pin: Option<Pin>,
         check: Vec<Expected>,
     }
     /// A bolt group whose worst bolt has the load of the joint.
@@ -576,6 +578,18 @@ fn joints_worked_by_hand() {
         steps: Vec<String>,
         source: String,
     }
+    /// Bending of the bolt in service, nominal and worst.
+    #[derive(Deserialize)]
+    struct Pin {
+        outer: [String; 2],
+        inner: [String; 2],
+        gap: [String; 2],
+        load: String,
+        moment: [f64; 2],
+        stress: [f64; 2],
+        steps: Vec<String>,
+        source: String,
+    }
     let text = std::fs::read_to_string("tests/data/whole_joints.toml").unwrap();
     let file: File = toml::from_str(&text).unwrap();
     let pounds = |force: Force, unit: &str| match unit {
@@ -588,7 +602,7 @@ fn joints_worked_by_hand() {
             "{what}: {found}, by hand {by_hand}"
         );
     };
-    let (mut count, mut groups, mut lengths) = (0, 0, 0);
+    let (mut count, mut groups, mut lengths, mut pins) = (0, 0, 0, 0);
     for case in file.case {
         let (verdict, workings) = case.joint.check_with_working().unwrap();
         if let Some(group) = case.group {
@@ -631,6 +645,20 @@ fn joints_worked_by_hand() {
         for working in workings {
             working.check().unwrap();
         }
+        if let Some(pin) = case.pin {
+            assert!(!pin.steps.is_empty() && !pin.source.is_empty());
+            let diameter = case.joint.bolt.thread.nominal_diameter();
+            for at in [0, 1] {
+                let length = |texts: &[String; 2]| parse(&texts[at]).unwrap();
+                let (outer, inner) = (length(&pin.outer), length(&pin.inner));
+                let bent = PinJoint::new(diameter, outer, inner, length(&pin.gap)).unwrap();
+                let load = parse(&pin.load).unwrap();
+                near(&case.name, bent.moment(load).unwrap().value, pin.moment[at]);
+                let stress = bent.bending_stress(load).unwrap().value / 1e6;
+                near(&case.name, stress, pin.stress[at]);
+            }
+            pins += 1;
+        }
         for expected in case.check {
             assert!(!expected.steps.is_empty() && !expected.source.is_empty());
             let found = verdict.checks.iter().find(|check| {
@@ -658,5 +686,5 @@ fn joints_worked_by_hand() {
             count += 1;
         }
     }
-    assert_eq!((count, groups, lengths), (25, 1, 2));
+    assert_eq!((count, groups, lengths, pins), (31, 1, 2, 1));
 }
