@@ -388,3 +388,29 @@ fn found_is_allowable_only(joint: &TimberConnection) -> bool {
     let found = joint.resistance(None, NDS).unwrap();
     found.resistance.at(Level::Design).is_err() && found.resistance.at(Level::Nominal).is_err()
 }
+
+/// Methods and joints of timber go through JSON; the result keeps what it was asked.
+#[cfg(feature = "serde")]
+#[test]
+fn json_in_and_out() {
+    let text = r#"{"en_1995_1_1":{"axial":"5 kN","kmod":0.8,"gamma_m":1.3}}"#;
+    let method: TimberMethod = serde_json::from_str(text).unwrap();
+    let again = serde_json::to_string(&method).unwrap();
+    assert_eq!(
+        serde_json::from_str::<TimberMethod>(&again).unwrap(),
+        method
+    );
+    assert!(serde_json::from_str::<TimberMethod>(r#"{"nds":{"adjustment":1.0}}"#).is_err());
+    let c24 = Timber::find("C24").unwrap();
+    let joint = TimberConnection {
+        diameter: millimetres(12.0),
+        main: TimberMember::wood(millimetres(90.0), c24, degrees(90.0)),
+        side: TimberMember::wood(millimetres(45.0), c24, degrees(0.0)),
+        shear: TimberShear::Double,
+    };
+    let found = joint.resistance(Some(megapascals(400.0)), method).unwrap();
+    let json = serde_json::to_value(found).unwrap();
+    assert_eq!(json["governing"]["name"], found.governing.name);
+    let density = &json["connection"]["main"]["material"]["wood"]["characteristic_density"];
+    assert_eq!(density["unit"], "kg/m3");
+}

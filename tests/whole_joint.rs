@@ -243,6 +243,18 @@ fn timber_without_a_method_or_of_another_build_is_not_checked() {
     let mut joint = timbered();
     joint.plies[2].hole = Some(millimetres(18.0));
     assert!(reason(&joint).unwrap().contains("outer plies differ"));
+    // Nor is a gap in the equations.
+    let mut joint = timbered();
+    let plate = millimetres(8.0).plus_minus(millimetres(0.0));
+    joint.stack = Stack::builder()
+        .ply("plate", plate)
+        .gap(millimetres(2.0).plus_minus(millimetres(1.0)))
+        .ply("beam", millimetres(100.0).plus_minus(millimetres(0.0)))
+        .ply("plate", plate)
+        .shear_planes([1, 2])
+        .build()
+        .unwrap();
+    assert!(reason(&joint).unwrap().contains("gap"));
     // An American timber has no European density.
     let mut joint = timbered();
     joint.plies[1].timber = Some("Hem-Fir".into());
@@ -254,6 +266,31 @@ fn timber_without_a_method_or_of_another_build_is_not_checked() {
     // What is steel cannot be timber.
     joint.plies[1].material = Some("ASTM A36 steel".into());
     assert!(joint.check().is_err());
+}
+
+/// Where one plane takes more, the timber is held to as much at the other.
+#[test]
+fn unequal_planes_of_timber_count_by_the_greater() {
+    let yields = |joint: &Joint| {
+        let verdict = joint.check().unwrap();
+        let mut checks = verdict.checks.iter();
+        let found = checks
+            .find(|check| check.mode == Mode::TimberYield)
+            .unwrap();
+        found.utilisation.value
+    };
+    let mut joint = timbered();
+    let even = yields(&joint);
+    let plate = millimetres(8.0).plus_minus(millimetres(0.0));
+    joint.stack = Stack::builder()
+        .ply("plate", plate)
+        .ply("beam", millimetres(100.0).plus_minus(millimetres(0.0)))
+        .ply("plate", plate)
+        .shear_planes([1, 2])
+        .plane_shares([0.7, 0.3])
+        .build()
+        .unwrap();
+    assert!((yields(&joint) / even - 1.4).abs() < 1e-12);
 }
 
 #[test]
