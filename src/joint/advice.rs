@@ -409,6 +409,7 @@ impl Arrangement {
             .turn()
             .into_iter()
             .chain(self.more_washers(goal)?)
+            .chain(self.more_head_washers(goal)?)
             .chain(self.allow_cut())
             .chain(self.other_rules(goal)?)
             .chain(spacer)
@@ -471,6 +472,22 @@ impl Arrangement {
         }
         for count in permitted + 1..=MOST_WASHERS {
             let change = Change::AddWashers { count, permitted };
+            if change.outcome(self, goal)?.is_some() {
+                return Ok(Some(change));
+            }
+        }
+        Ok(None)
+    }
+
+    /// More washers under the head than the rules permit: the fewest that do.
+    fn more_head_washers(&self, goal: Goal) -> Result<Option<Change>, Error> {
+        if self.stack.washer_to_add_under_head().is_none() {
+            return Ok(None);
+        }
+        let there = self.stack.washers_under_head().len();
+        let permitted = self.rules.washers_under_head_max.unwrap_or(there);
+        for count in permitted + 1..=MOST_WASHERS {
+            let change = Change::AddWashersUnderHead { count, permitted };
             if change.outcome(self, goal)?.is_some() {
                 return Ok(Some(change));
             }

@@ -64,13 +64,7 @@ pub struct Stack {
 )]
 struct Parts {
     washers_under_head: Vec<Layer>,
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            skip_serializing_if = "Option::is_none",
-            serialize_with = "serialize_optional_spread"
-        )
-    )]
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     washer_to_add_under_head: Option<Spread<Length>>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
     head_seat: HeadSeat,
@@ -86,13 +80,7 @@ struct Parts {
     washers_under_nut: Option<NutWashers>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     other_washers_under_nut: Vec<Layer>,
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            skip_serializing_if = "Option::is_none",
-            serialize_with = "serialize_optional_spread"
-        )
-    )]
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     spot_face_under_nut: Option<Spread<Length>>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     tapped_part: Option<TappedPart>,
@@ -157,14 +145,6 @@ impl<'a> Term<'a> {
 #[cfg(feature = "serde")]
 fn is_default<T: Default + PartialEq>(value: &T) -> bool {
     *value == T::default()
-}
-
-#[cfg(feature = "serde")]
-fn serialize_optional_spread<S: serde::Serializer>(
-    spread: &Option<Spread<Length>>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    serde::Serialize::serialize(spread, serializer)
 }
 
 #[cfg(feature = "serde")]

@@ -41,7 +41,9 @@ pub struct Layer {
     pub crush: Length,
 }
 
+// serde hands over a reference.
 #[cfg(feature = "serde")]
+#[allow(clippy::trivially_copy_pass_by_ref)]
 fn is_zero(length: &Length) -> bool {
     *length == Length::default()
 }
