@@ -46,6 +46,7 @@ fn timber(c: &mut Criterion) {
         main: TimberMember::wood(inches(3.5), timber, degrees(0.0)),
         side: TimberMember::wood(inches(1.5), timber, degrees(0.0)),
         shear: TimberShear::Single,
+        gap: inches(0.0),
     };
     let (nds, en) = (joint(larch), joint(c24));
     let by_nds = TimberMethod::Nds {

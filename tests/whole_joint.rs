@@ -243,7 +243,7 @@ fn timber_without_a_method_or_of_another_build_is_not_checked() {
     let mut joint = timbered();
     joint.plies[2].hole = Some(millimetres(18.0));
     assert!(reason(&joint).unwrap().contains("outer plies differ"));
-    // Nor is a gap in the equations.
+    // Nor is a gap in the equations of EN.
     let mut joint = timbered();
     let plate = millimetres(8.0).plus_minus(millimetres(0.0));
     joint.stack = Stack::builder()
@@ -334,6 +334,25 @@ fn thread_in_a_plane_of_timber_takes_the_root_by_nds() {
             .unwrap();
         20e3 / found.utilisation.value
     };
+    // A gap between the timbers costs strength.
+    let mut apart = joint.clone();
+    apart.stack = Stack::builder()
+        .ply("joist", ply)
+        .gap(millimetres(10.0).plus_minus(millimetres(2.0)))
+        .ply("post", ply)
+        .shear_planes([1])
+        .build()
+        .unwrap();
+    let verdict = apart.check().unwrap();
+    let mut checks = verdict.checks.iter();
+    let found = checks
+        .find(|check| check.mode == Mode::TimberYield)
+        .unwrap();
+    // By hand, mode II by the general equations: q = 42.472 x 16 = 679.55 N/mm; A = 1/(2 q), B = 38 + 12 mm,
+    // C = q 38^2 / 2 N mm; Z = (sqrt(B^2 + 4 A C) - B) / (2 A) = q (sqrt(50^2 + 38^2) - 50) = 8 700 N; over 3.6.
+    let q: f64 = 6160.0 * 6.894_757e-3 * 16.0;
+    let by_hand = q * ((50_f64.powi(2) + 38_f64.powi(2)).sqrt() - 50.0) / 3.6;
+    assert!((20e3 / found.utilisation.value / by_hand - 1.0).abs() < 1e-5);
     // By hand, mode II of equal members: k1 = sqrt(2) - 1, k1 D l Fe / 3.6; D = 16 mm on the shank, 16 - 1.226869 x 2
     // = 13.546 mm at the root; Fe = 6160 psi = 42.472 MPa.
     let on = |d: f64| (2_f64.sqrt() - 1.0) * d * 38.0 * 6160.0 * 6.894_757e-3 / 3.6;

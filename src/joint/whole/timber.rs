@@ -62,12 +62,8 @@ impl Joint {
         method: TimberMethod,
     ) -> Result<Result<TimberConnection, &'static str>, Error> {
         let planes = self.stack.shear_planes();
-        if planes
-            .iter()
-            .any(|&ply| self.stack.gap_after(ply).is_some())
-        {
-            return Ok(Err("a gap between members is not in its equations"));
-        }
+        let gaps = planes.iter().filter_map(|&ply| self.stack.gap_after(ply));
+        let gap = gaps.fold(Length::default(), |widest, gap| widest.max(gap.max));
         let member = |number: usize| {
             let ply = number
                 .checked_sub(1)
@@ -122,6 +118,7 @@ impl Joint {
             main,
             side,
             shear,
+            gap,
         }))
     }
 

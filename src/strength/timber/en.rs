@@ -257,6 +257,13 @@ pub(super) fn resistance(
     method: TimberMethod,
 ) -> Result<TimberResistance, Error> {
     positive("tensile strength of the bolt", tensile)?;
+    if joint.gap.value > 0.0 {
+        return Err(Error::NoValue {
+            quantity: "load of a yield mode",
+            subject: "members with a gap between them".into(),
+            reason: "the equations of EN 1995-1-1 have no gap",
+        });
+    }
     let diameter = joint.diameter;
     let member_bearing = |material: &MemberMaterial| match material {
         MemberMaterial::Wood(wood) => embedment(wood, diameter),

@@ -17,6 +17,7 @@ pub(super) struct Terms {
     fem: f64,
     fes: f64,
     fyb: f64,
+    g: f64,
     re: f64,
     pub(super) k1: f64,
     pub(super) k2: f64,
@@ -24,7 +25,10 @@ pub(super) struct Terms {
 }
 
 impl Terms {
-    pub(super) fn new(d: f64, lm: f64, ls: f64, fem: f64, fes: f64, fyb: f64) -> Self {
+    pub(super) fn new(joint: &TimberConnection, fem: Stress, fes: Stress, fyb: Stress) -> Self {
+        let (d, g) = (joint.diameter.value, joint.gap.value);
+        let (lm, ls) = (joint.main.thickness.value, joint.side.thickness.value);
+        let (fem, fes, fyb) = (fem.value, fes.value, fyb.value);
         let (re, rt) = (fem / fes, lm / ls);
         let root = sqrt(re + 2.0 * re * re * (1.0 + rt + rt * rt) + rt * rt * re * re * re);
         let k1 = (root - re * (1.0 + rt)) / (1.0 + re);
@@ -38,6 +42,7 @@ impl Terms {
             fem,
             fes,
             fyb,
+            g,
             re,
             k1,
             k2,
@@ -45,6 +50,90 @@ impl Terms {
         }
     }
 }
+
+/// A general dowel equation, for members with a gap g between them: A Z^2 + B Z = C, with qm = Fem D,
+/// qs = Fes D and the moment M = Fyb D^3 / 6.
+pub(super) struct General {
+    /// A, B and C, for the working.
+    pub(super) formulas: [&'static str; 3],
+    coefficients: fn(&Terms) -> [f64; 3],
+}
+
+impl General {
+    #[inline]
+    fn load(&self, terms: &Terms) -> f64 {
+        let [a, b, c] = (self.coefficients)(terms);
+        // The root of the quadratic in the form that loses no digits.
+        2.0 * c / (b + sqrt(b * b + 4.0 * a * c))
+    }
+}
+
+impl Terms {
+    fn qm(&self) -> f64 {
+        self.fem * self.d
+    }
+
+    fn qs(&self) -> f64 {
+        self.fes * self.d
+    }
+
+    fn moment(&self) -> f64 {
+        self.fyb * self.d * self.d * self.d / 6.0
+    }
+}
+
+static GENERAL_II: General = General {
+    formulas: [
+        "1 / (4 * qs) + 1 / (4 * qm)",
+        "ls / 2 + g + lm / 2",
+        "qs * ls ^ 2 / 4 + qm * lm ^ 2 / 4",
+    ],
+    coefficients: |t| {
+        let (qm, qs) = (t.qm(), t.qs());
+        [
+            0.25 / qs + 0.25 / qm,
+            0.5 * (t.ls + t.lm) + t.g,
+            0.25 * (qs * t.ls * t.ls + qm * t.lm * t.lm),
+        ]
+    },
+};
+
+static GENERAL_IIIM: General = General {
+    formulas: [
+        "1 / (2 * qs) + 1 / (4 * qm)",
+        "g + lm / 2",
+        "M + qm * lm ^ 2 / 4",
+    ],
+    coefficients: |t| {
+        let (qm, qs) = (t.qm(), t.qs());
+        [
+            0.5 / qs + 0.25 / qm,
+            t.g + 0.5 * t.lm,
+            t.moment() + 0.25 * qm * t.lm * t.lm,
+        ]
+    },
+};
+
+static GENERAL_IIIS: General = General {
+    formulas: [
+        "1 / (4 * qs) + 1 / (2 * qm)",
+        "ls / 2 + g",
+        "qs * ls ^ 2 / 4 + M",
+    ],
+    coefficients: |t| {
+        let (qm, qs) = (t.qm(), t.qs());
+        [
+            0.25 / qs + 0.5 / qm,
+            0.5 * t.ls + t.g,
+            0.25 * qs * t.ls * t.ls + t.moment(),
+        ]
+    },
+};
+
+static GENERAL_IV: General = General {
+    formulas: ["1 / (2 * qs) + 1 / (2 * qm)", "g", "2 * M"],
+    coefficients: |t| [0.5 / t.qs() + 0.5 / t.qm(), t.g, 2.0 * t.moment()],
+};
 
 /// One yield limit equation, without its reduction term.
 pub(super) struct Equation {
@@ -56,16 +145,30 @@ pub(super) struct Equation {
     /// Shear planes that count in double shear; none if the mode does not exist there.
     pub(super) double: Option<f64>,
     value: fn(&Terms) -> f64,
+    /// What takes its place where there is a gap; none if a gap changes nothing.
+    pub(super) general: Option<&'static General>,
+}
+
+impl Equation {
+    /// The load of one shear plane.
+    #[inline]
+    fn load(&self, terms: &Terms) -> f64 {
+        match self.general {
+            Some(general) if terms.g > 0.0 => general.load(terms),
+            _ => (self.value)(terms),
+        }
+    }
 }
 
 /// NDS 2018 Tables 12.3.1A and 12.3.1B.
-pub(super) const EQUATIONS: [Equation; 6] = [
+pub(super) static EQUATIONS: [Equation; 6] = [
     Equation {
         name: "Im",
         formula: "D * lm * Fem",
         reduction: 4.0,
         double: Some(1.0),
         value: |t| t.d * t.lm * t.fem,
+        general: None,
     },
     Equation {
         name: "Is",
@@ -73,6 +176,7 @@ pub(super) const EQUATIONS: [Equation; 6] = [
         reduction: 4.0,
         double: Some(2.0),
         value: |t| t.d * t.ls * t.fes,
+        general: None,
     },
     Equation {
         name: "II",
@@ -80,6 +184,7 @@ pub(super) const EQUATIONS: [Equation; 6] = [
         reduction: 3.6,
         double: None,
         value: |t| t.k1 * t.d * t.ls * t.fes,
+        general: Some(&GENERAL_II),
     },
     Equation {
         name: "IIIm",
@@ -87,6 +192,7 @@ pub(super) const EQUATIONS: [Equation; 6] = [
         reduction: 3.2,
         double: None,
         value: |t| t.k2 * t.d * t.lm * t.fem / (1.0 + 2.0 * t.re),
+        general: Some(&GENERAL_IIIM),
     },
     Equation {
         name: "IIIs",
@@ -94,6 +200,7 @@ pub(super) const EQUATIONS: [Equation; 6] = [
         reduction: 3.2,
         double: Some(2.0),
         value: |t| t.k3 * t.d * t.ls * t.fem / (2.0 + t.re),
+        general: Some(&GENERAL_IIIS),
     },
     Equation {
         name: "IV",
@@ -101,6 +208,7 @@ pub(super) const EQUATIONS: [Equation; 6] = [
         reduction: 3.2,
         double: Some(2.0),
         value: |t| t.d * t.d * sqrt(2.0 * t.fem * t.fyb / (3.0 * (1.0 + t.re))),
+        general: Some(&GENERAL_IV),
     },
 ];
 
@@ -167,14 +275,9 @@ pub(super) fn resistance(
     adjustment: f64,
 ) -> Result<TimberResistance, Error> {
     let diameter = joint.diameter;
-    let fem = member_bearing(&joint.main, diameter)?;
-    let fes = member_bearing(&joint.side, diameter)?;
-    let (d, lm, ls) = (
-        diameter.value,
-        joint.main.thickness.value,
-        joint.side.thickness.value,
-    );
-    let terms = Terms::new(d, lm, ls, fem, fes, bending_yield.value);
+    let fem: Stress = from_base(member_bearing(&joint.main, diameter)?);
+    let fes: Stress = from_base(member_bearing(&joint.side, diameter)?);
+    let terms = Terms::new(joint, fem, fes, bending_yield);
     let factor = grain_factor(joint);
     let mut modes = [None; 6];
     let mut governing: Option<YieldMode> = None;
@@ -184,7 +287,7 @@ pub(super) fn resistance(
             TimberShear::Double => equation.double,
         };
         if let Some(planes) = planes {
-            let yields = (equation.value)(&terms);
+            let yields = equation.load(&terms);
             let value = planes * yields / (equation.reduction * factor);
             let mode = YieldMode {
                 name: equation.name,
@@ -206,9 +309,9 @@ pub(super) fn resistance(
         },
         connection: *joint,
         bolt_strength: bending_yield,
-        main_bearing: from_base(fem),
-        side_bearing: from_base(fes),
-        yield_moment: from_base(bending_yield.value * d * d * d / 6.0),
+        main_bearing: fem,
+        side_bearing: fes,
+        yield_moment: from_base(terms.moment()),
         modes,
         governing,
         load: governing.value,

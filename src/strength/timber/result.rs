@@ -61,6 +61,7 @@ impl YieldMode {
 ///     main: TimberMember::wood(inches(5.5), pine, degrees(0.0)),
 ///     side: TimberMember::steel(inches(0.25), ksi(58.0), inches(0.6875)),
 ///     shear: TimberShear::Double,
+///     gap: inches(0.0),
 /// };
 /// let method = TimberMethod::Nds { bending_yield: ksi(45.0), adjustment: 0.7 }; // wet service
 /// let found = gate.resistance(None, method)?;

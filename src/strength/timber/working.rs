@@ -6,7 +6,9 @@ use super::{MemberMaterial, TimberMember, TimberMethod, TimberResistance, Timber
 use super::{en, nds};
 use crate::derivation::{Derivation, Step};
 use crate::error::Amount;
-use crate::units::{Force, Stress, from_base, inches, ksi, megapascals, millimetres, newtons};
+use crate::units::{
+    Force, Stiffness, Stress, from_base, inches, ksi, megapascals, millimetres, newtons,
+};
 
 impl TimberResistance {
     /// The working.
@@ -23,6 +25,7 @@ impl TimberResistance {
     ///     main: TimberMember::wood(inches(3.5), fir, degrees(0.0)),
     ///     side: TimberMember::wood(inches(1.5), fir, degrees(90.0)),
     ///     shear: TimberShear::Single,
+    ///     gap: inches(0.0),
     /// };
     /// let method = TimberMethod::Nds { bending_yield: ksi(45.0), adjustment: 1.15 };
     /// joist.resistance(None, method)?.derivation().check()?;
@@ -47,14 +50,16 @@ impl TimberResistance {
             .and(self.nds_bearing(main, self.main_bearing, "m"))
             .and(self.nds_bearing(side, self.side_bearing, "s"));
         let (fem, fes) = (self.main_bearing.value, self.side_bearing.value);
-        let (d, lm, ls) = (
-            joint.diameter.value,
-            main.thickness.value,
-            side.thickness.value,
+        let terms = nds::Terms::new(
+            joint,
+            self.main_bearing,
+            self.side_bearing,
+            self.bolt_strength,
         );
-        let terms = nds::Terms::new(d, lm, ls, fem, fes, self.bolt_strength.value);
-        let (re, rt) = (fem / fes, lm / ls);
-        let given: Vec<(&str, Amount)> = Vec::from([
+        let (re, rt) = (fem / fes, (main.thickness / side.thickness).value);
+        let d = joint.diameter.value;
+        let (qm, qs): (Stiffness, Stiffness) = (from_base(fem * d), from_base(fes * d));
+        let given: Vec<(&'static str, Amount)> = Vec::from([
             ("D", joint.diameter.into()),
             ("lm", main.thickness.into()),
             ("ls", side.thickness.into()),
@@ -66,6 +71,10 @@ impl TimberResistance {
             ("k1", terms.k1.into()),
             ("k2", terms.k2.into()),
             ("k3", terms.k3.into()),
+            ("g", joint.gap.into()),
+            ("qm", qm.into()),
+            ("qs", qs.into()),
+            ("M", self.yield_moment.into()),
         ]);
         let angles = [main, side].map(|member| match member.material {
             MemberMaterial::Wood(wood) => wood.grain_angle,
@@ -77,33 +86,11 @@ impl TimberResistance {
             angles[1]
         };
         let grain = 1.0 + angle.value / core::f64::consts::TAU;
-        for (what, symbol, formula, value) in [
-            ("ratio of the bearing strengths", "Re", "Fem / Fes", re),
-            ("ratio of the bearing lengths", "Rt", "lm / ls", rt),
-            (
-                "coefficient",
-                "k1",
-                "(sqrt(Re + 2 * Re ^ 2 * (1 + Rt + Rt ^ 2) + Rt ^ 2 * Re ^ 3) - Re * (1 + Rt)) / (1 + Re)",
-                terms.k1,
-            ),
-            (
-                "coefficient",
-                "k2",
-                "sqrt(2 * (1 + Re) + 2 * Fyb * (1 + 2 * Re) * D ^ 2 / (3 * Fem * lm ^ 2)) - 1",
-                terms.k2,
-            ),
-            (
-                "coefficient",
-                "k3",
-                "sqrt(2 * (1 + Re) / Re + 2 * Fyb * (2 + Re) * D ^ 2 / (3 * Fem * ls ^ 2)) - 1",
-                terms.k3,
-            ),
-        ] {
-            derivation = derivation.step(filled(
-                Step::new(what, symbol, formula, value).source("NDS 2018 Table 12.3.1A"),
-                &given,
-            ));
-        }
+        derivation = derivation.and(if joint.gap.value > 0.0 {
+            self.loads_of_length(qm, qs)
+        } else {
+            coefficients(re, rt, &terms, &given)
+        });
         derivation = derivation.step(
             Step::new("grain factor", "Kt", "1 + a / (2 * pi)", grain)
                 .with("a", angle)
@@ -117,7 +104,16 @@ impl TimberResistance {
                 TimberShear::Single => 1.0,
                 TimberShear::Double => equation.double.unwrap_or(1.0),
             };
-            let formula = format!("n * {} / ({} * Kt)", equation.formula, equation.reduction);
+            let mut source = "NDS 2018 Tables 12.3.1A and 12.3.1B";
+            let yields = match equation.general {
+                Some(general) if joint.gap.value > 0.0 => {
+                    source = "AWC Technical Report 12, general dowel equations";
+                    let [a, b, c] = general.formulas;
+                    format!("2 * ({c}) / ({b} + sqrt(({b}) ^ 2 + 4 * ({a}) * ({c})))")
+                }
+                _ => equation.formula.into(),
+            };
+            let formula = format!("n * {yields} / ({} * Kt)", equation.reduction);
             let step = Step::new(
                 format!("mode {}", mode.name),
                 format!("Z{}", mode.name),
@@ -126,7 +122,7 @@ impl TimberResistance {
             )
             .with("n", planes)
             .with("Kt", grain)
-            .source("NDS 2018 Tables 12.3.1A and 12.3.1B");
+            .source(source);
             derivation = derivation.step(filled(step, &given));
         }
         derivation = derivation.step(self.least_step("reference design value", "Z", "Z"));
@@ -138,6 +134,34 @@ impl TimberResistance {
             );
         }
         derivation
+    }
+
+    /// What the general dowel equations are written in: bearing loads a length, and the moment.
+    fn loads_of_length(&self, qm: Stiffness, qs: Stiffness) -> Derivation {
+        let diameter = self.connection.diameter;
+        let bears = |of: &str, bearing: Stress, q: Stiffness| {
+            Step::new("bearing load a length", format!("q{of}"), "Fe * D", q)
+                .with("Fe", bearing)
+                .with("D", diameter)
+        };
+        Derivation::new("")
+            .step(bears("m", self.main_bearing, qm))
+            .step(bears("s", self.side_bearing, qs))
+            .step(
+                Step::new(
+                    "moment of the bolt",
+                    "M",
+                    "Fyb * D ^ 3 / 6",
+                    self.yield_moment,
+                )
+                .with("Fyb", self.bolt_strength)
+                .with("D", diameter),
+            )
+            .step(Step::given(
+                "gap between the members",
+                "g",
+                self.connection.gap,
+            ))
     }
 
     fn nds_bearing(&self, member: &TimberMember, bearing: Stress, of: &str) -> Derivation {
@@ -239,7 +263,7 @@ impl TimberResistance {
             .source("EN 1995-1-1:2004 Eq. 8.30"),
         );
         let ratio = second.1.value / first.1.value;
-        let given: Vec<(&str, Amount)> = Vec::from([
+        let given: Vec<(&'static str, Amount)> = Vec::from([
             ("d", joint.diameter.into()),
             ("t1", first.0.thickness.into()),
             ("t2", second.0.thickness.into()),
@@ -391,6 +415,44 @@ impl TimberResistance {
             step.with(format!("{of}{}", mode.name), mode.value)
         })
     }
+}
+
+/// Ratios and coefficients of the closed forms.
+fn coefficients(
+    re: f64,
+    rt: f64,
+    terms: &nds::Terms,
+    given: &[(&'static str, Amount)],
+) -> Derivation {
+    let steps = [
+        ("ratio of the bearing strengths", "Re", "Fem / Fes", re),
+        ("ratio of the bearing lengths", "Rt", "lm / ls", rt),
+        (
+            "coefficient",
+            "k1",
+            "(sqrt(Re + 2 * Re ^ 2 * (1 + Rt + Rt ^ 2) + Rt ^ 2 * Re ^ 3) - Re * (1 + Rt)) / (1 + Re)",
+            terms.k1,
+        ),
+        (
+            "coefficient",
+            "k2",
+            "sqrt(2 * (1 + Re) + 2 * Fyb * (1 + 2 * Re) * D ^ 2 / (3 * Fem * lm ^ 2)) - 1",
+            terms.k2,
+        ),
+        (
+            "coefficient",
+            "k3",
+            "sqrt(2 * (1 + Re) / Re + 2 * Fyb * (2 + Re) * D ^ 2 / (3 * Fem * ls ^ 2)) - 1",
+            terms.k3,
+        ),
+    ];
+    steps.into_iter().fold(
+        Derivation::new(""),
+        |all, (what, symbol, formula, value)| {
+            let step = Step::new(what, symbol, formula, value).source("NDS 2018 Table 12.3.1A");
+            all.step(filled(step, given))
+        },
+    )
 }
 
 /// The step with the values its formula names.
