@@ -283,7 +283,7 @@ impl StripAreas {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let one = "M12".parse::<Thread>()?.strip_areas_basic(EngagedLength::new(millimetres(10.0))?)?;
     /// let two = one.over(millimetres(20.0))?;
-    /// assert!((two.nut_threads / one.nut_threads).value - 2.0 < 1e-12);
+    /// assert!(((two.nut_threads / one.nut_threads).value - 2.0).abs() < 1e-12);
     /// # Ok(())
     /// # }
     /// ```
@@ -449,7 +449,7 @@ impl Thread {
     /// let thread: Thread = "1/2-13 UNC".parse()?;
     /// let areas = thread.strip_areas_basic(EngagedLength::new(inches(0.5))?)?;
     /// let expected = 0.875 * PI * inches(0.5) * inches(0.5);
-    /// assert!((areas.nut_threads / expected).value - 1.0 < 1e-12);
+    /// assert!(((areas.nut_threads / expected).value - 1.0).abs() < 1e-12);
     /// # Ok(())
     /// # }
     /// ```
