@@ -155,7 +155,11 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
             let special = |diameter| Thread::unified_special(diameter, threads_per_inch);
             size.number
                 .and_then(|number| special(number).ok())
-                .or_else(|| special(size.diameter).ok().filter(|_| !size.named_by_number))
+                .or_else(|| {
+                    special(size.diameter)
+                        .ok()
+                        .filter(|_| !size.named_by_number)
+                })
                 .ok_or((start, DesignationProblem::Size))?
         }
         (None, _) => {

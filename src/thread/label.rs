@@ -22,9 +22,7 @@ impl fmt::Display for Thread {
 fn designation(thread: &Thread) -> String {
     let mut text = match thread.form {
         Form::Unified(row) => unified_size(thread, row.size, row.threads_per_inch),
-        Form::UnifiedSpecial(n) => {
-            unified_size(thread, &special_size(thread.diameter, n), n)
-        }
+        Form::UnifiedSpecial(n) => unified_size(thread, &special_size(thread.diameter, n), n),
         Form::Metric(row) => metric_size(thread, row),
     };
     // To a string nothing fails to be written.

@@ -414,9 +414,13 @@ impl fmt::Display for Shown {
         let (unit, _, decimals) = self.unit();
         let decimals = f.precision().unwrap_or(decimals);
         let value = self.value();
-        // A rounding residue must not print as minus zero.
-        let value = if value.abs() < 1e-9 { 0.0 } else { value };
-        let text = format!("{value:.decimals$} {unit}");
+        let number = format!("{value:.decimals$}");
+        // What rounds to zero must not print as minus zero.
+        let number = match number.strip_prefix('-') {
+            Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,
+            _ => &number,
+        };
+        let text = format!("{number} {unit}");
         let padding = f.width().unwrap_or(0).saturating_sub(text.chars().count());
         let (left, right) = match f.align() {
             Some(fmt::Alignment::Right) => (padding, 0),
@@ -531,6 +535,19 @@ mod tests {
         assert_eq!(
             shown(inches(-1e-15), UnitSystem::UsCustomary).to_string(),
             "0.000 in"
+        );
+        // Not a residue, but nothing at the decimals that are shown.
+        assert_eq!(
+            shown(inches(-0.0004), UnitSystem::UsCustomary).to_string(),
+            "0.000 in"
+        );
+        assert_eq!(
+            shown(inches(-0.0006), UnitSystem::UsCustomary).to_string(),
+            "-0.001 in"
+        );
+        assert_eq!(
+            shown(newtons(f64::NEG_INFINITY), UnitSystem::Si).to_string(),
+            "-inf kN"
         );
         assert_eq!(
             format!("[{:>12}]", shown(newtons(1e3), UnitSystem::Si)),
