@@ -5,7 +5,7 @@ use core::{fmt, iter};
 
 use super::{SAME_LENGTH, ScrewLength};
 use crate::caution::{Caution, Cautions};
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::source::{Basis, Provenance};
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::nanometres;
@@ -368,8 +368,8 @@ impl ScrewSeries {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a length that is not positive and finite or outside the range of
-    /// the product; [`Error::NoValue`] where the standard's table has not been read at that size.
+    /// [`Error::OutOfRange`] for a length that is not positive and finite, beyond a kilometre or outside the
+    /// range of the product; [`Error::NoValue`] where the standard's table has not been read at that size.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -382,7 +382,7 @@ impl ScrewSeries {
     /// # }
     /// ```
     pub fn length(&self, nominal: Length) -> Result<ScrewLength, Error> {
-        positive("nominal length", nominal)?;
+        sane_length("nominal length", nominal)?;
         match self.rows {
             Rows::Inch {
                 dimensions,
@@ -465,7 +465,7 @@ impl ScrewSeries {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] if the product is not stocked so long, or for a length that is not positive
-    /// and finite.
+    /// and finite; [`Error::NoValue`] if no stock lengths are known.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -484,6 +484,13 @@ impl ScrewSeries {
                 return Ok(stocked);
             }
             longest = stocked;
+        }
+        if longest == Length::default() {
+            return Err(Error::NoValue {
+                quantity: "stock length",
+                subject: self.to_string(),
+                reason: "its lengths have not been read, or its size is none that is stocked",
+            });
         }
         let quantity = format!("stock length of {} in {}", self.product, self.thread);
         Err(out_of_range(
@@ -645,5 +652,25 @@ mod tests {
             Err(Error::NoValue { .. })
         ));
         assert_eq!(screws.stock_lengths().count(), 0);
+        // Not "it must be at most 0 mm".
+        let error = screws.stock_length_at_least(inches(7.0)).unwrap_err();
+        assert!(matches!(error, Error::NoValue { .. }), "{error}");
+    }
+
+    #[test]
+    fn no_screw_is_longer_than_a_kilometre() {
+        for (product, thread) in [
+            (ScrewProduct::HexCapScrew, "1/2-13 UNC"),
+            (ScrewProduct::StructuralBolt, "3/4-10 UNC"),
+            (ScrewProduct::Iso4014, "M20"),
+        ] {
+            let screws = ScrewSeries::new(product, &thread.parse().unwrap()).unwrap();
+            for length in [1e7, 1e300] {
+                let error = screws.length(inches(length)).unwrap_err();
+                assert!(matches!(error, Error::OutOfRange { .. }), "{error}");
+            }
+        }
+        let huge = inches(1e300);
+        assert!(ScrewLength::measured(huge, inches(1.0), inches(1.5)).is_err());
     }
 }
