@@ -146,9 +146,9 @@ impl ScrewSeries {
     ///
     /// # Errors
     ///
-    /// [`Error::NotInTable`] if the product is not made with the thread: hex cap screws are Unified
-    /// coarse, fine or 8-UN, ISO 4014 and ISO 4017 screws metric coarse, ISO 8765 bolts metric fine, socket screws as
-    /// [`SocketHeadCapScrew::find`] has them. No product is made with left-hand, multi-start, UNJ or MJ threads.
+    /// [`Error::NotInTable`] if the product is not made with the thread: hex cap screws, hex bolts and inch
+    /// socket screws are Unified coarse, fine or 8-UN, ISO 4014, ISO 4017 and ISO 4762 screws metric coarse,
+    /// ISO 8765 bolts metric fine. No product is made with left-hand, multi-start, UNJ or MJ threads.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -166,26 +166,22 @@ impl ScrewSeries {
         stock_thread("the tables of screws", thread)?;
         let diameter = thread.nominal_diameter();
         let rows = match product {
-            ScrewProduct::HexCapScrew => {
-                use crate::tables::threads::UnifiedSeries::{Un8, Unc, Unf};
-                let series = thread.unified_row().map(|row| row.series);
-                HexCapScrew::find(diameter)
-                    .filter(|_| matches!(series, Some(Unc | Unf | Un8)))
-                    .map(|dimensions| Rows::Inch {
-                        dimensions,
-                        full_thread: FullThreadLimit::find(diameter),
-                        tolerances: InchLengthTolerance::of_size(
-                            InchLengthTolerance::cap_screws(),
-                            diameter,
-                        ),
-                    })
-                    .ok_or_else(|| Error::NotInTable {
-                        table: "the table of ASME B18.2.1 hex cap screws",
-                        wanted: thread.to_string(),
-                        available: "they have UNC, UNF or 8-UN threads and sizes from 1/4 to 3 in"
-                            .into(),
-                    })?
-            }
+            ScrewProduct::HexCapScrew => HexCapScrew::find(diameter)
+                .filter(|_| thread.is_of_cap_screws())
+                .map(|dimensions| Rows::Inch {
+                    dimensions,
+                    full_thread: FullThreadLimit::find(diameter),
+                    tolerances: InchLengthTolerance::of_size(
+                        InchLengthTolerance::cap_screws(),
+                        diameter,
+                    ),
+                })
+                .ok_or_else(|| Error::NotInTable {
+                    table: "the table of ASME B18.2.1 hex cap screws",
+                    wanted: thread.to_string(),
+                    available: "they have UNC, UNF or 8-UN threads and sizes from 1/4 to 3 in"
+                        .into(),
+                })?,
             ScrewProduct::Iso4014
             | ScrewProduct::Iso4017
             | ScrewProduct::Iso8765
@@ -498,6 +494,15 @@ impl ScrewSeries {
             length,
             Allowed::AtMost(longest.into()),
         ))
+    }
+}
+
+impl Thread {
+    /// Whether the screws of ASME B18.2.1 and B18.3 are made with it: UNC, UNF or 8-UN.
+    fn is_of_cap_screws(&self) -> bool {
+        use crate::tables::threads::UnifiedSeries::{Un8, Unc, Unf};
+        let series = self.unified_row().map(|row| row.series);
+        matches!(series, Some(Unc | Unf | Un8))
     }
 }
 
