@@ -10,6 +10,7 @@
 use alloc::{format, string::String, vec::Vec};
 
 use super::{generated, nanometres};
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::math::round;
 use crate::source::Provenance;
@@ -535,6 +536,25 @@ impl EngagementLength {
         } else {
             EngagementGroup::Long
         }
+    }
+
+    /// What the user of this row must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::thread_tolerances::EngagementLength};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let row = EngagementLength::find(millimetres(1.0), millimetres(0.2))?;
+    /// assert_eq!(row.cautions().iter().count(), 1);
+    /// assert_eq!(EngagementLength::find(millimetres(20.0), millimetres(2.5))?.cautions().iter().count(), 0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory(
+            "range of lengths of engagement",
+            self.provenance,
+        ))
     }
 }
 
