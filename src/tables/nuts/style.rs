@@ -179,7 +179,7 @@ impl Locking {
     /// nonmetallic inserts, 150 C for all-metal nuts.
     ///
     /// Source: ISO 2320 (2015), scope, by
-    /// [`ServiceTemperature::latest`](super::locking::ServiceTemperature::latest). The edition of
+    /// [`ServiceTemperature::latest`](super::super::locking::ServiceTemperature::latest). The edition of
     /// 1997 let all-metal nuts go to 300 C; inserts sold as 250 F nuts (121 C) agree.
     ///
     /// ```
