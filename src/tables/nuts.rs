@@ -102,7 +102,7 @@ impl Nut {
     /// Every metric nut.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 367);
+    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 383);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

@@ -300,8 +300,11 @@ pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", 
 pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
+pub(in crate::tables) static EN14399_6: Source = Source { key: "en14399-6", document: "EN 14399-6", edition: None, locator: "dimension table of chamfered washers", read_in: "a supplier page" };
+pub(in crate::tables) static EN14399_3_NUT: Source = Source { key: "en14399-3-nut", document: "EN 14399-3", edition: None, locator: "scope: regular nut height according to ISO 4032 (style 1)", read_in: "the same sentence in the scopes of parts 7 and 10 on a standards page; heights from the table of ISO 4032" };
+pub(in crate::tables) static EN14399_4_NUT: Source = Source { key: "en14399-4-nut", document: "EN 14399-4", edition: None, locator: "dimension table of nuts, system HV", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 298] = [
+pub(in crate::tables) static SOURCES: [&Source; 301] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -600,4 +603,7 @@ pub(in crate::tables) static SOURCES: [&Source; 298] = [
     &RCSC_TURN,
     &EN1090_COMBINED,
     &SHIGLEY_8_17,
+    &EN14399_6,
+    &EN14399_3_NUT,
+    &EN14399_4_NUT,
 ];
