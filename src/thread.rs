@@ -129,7 +129,7 @@ impl Thread {
             .map(Self::from_unified)
             .ok_or_else(|| Error::NotInTable {
                 table: "the table of Unified threads",
-                wanted: format!("{} {}", inch_label(diameter), series.symbol()),
+                wanted: format!("{} {}", inch_label(diameter), series.name()),
                 available: unified_near(diameter),
             })
     }
