@@ -103,6 +103,7 @@ fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) 
             format!("\"{text}\" is a {found}, not a {expected} {hint}")
         }
         TextProblem::Number => format!("\"{text}\" has no readable number {hint}"),
+        TextProblem::BelowAbsoluteZero => format!("\"{text}\" is below absolute zero {hint}"),
     }
 }
 
@@ -124,6 +125,8 @@ pub enum TextProblem {
     OtherDimension(Dimension),
     /// The number cannot be read, or is not finite.
     Number,
+    /// The temperature does not exist.
+    BelowAbsoluteZero,
 }
 
 /// What is wrong with a thread designation.
