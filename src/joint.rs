@@ -34,6 +34,8 @@
 //! | how likely is the worst case | [`JointTolerances`] |
 //! | many joints, few part numbers | [`shopping_list`] |
 //! | which dash number | [`GripSearch`] |
+//! | does the joint hold | [`Joint::check`] |
+//! | which bolt, nut and washers, of many | [`Joint::design`] |
 
 mod advice;
 mod aircraft;
@@ -42,6 +44,7 @@ mod candidate;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
+mod design;
 mod environment;
 mod in_hand;
 mod nut_choice;
@@ -59,6 +62,10 @@ pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelecti
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
+pub use design::{
+    Design, DesignChoice, DesignSpace, Designs, HoleRule, Objective, OnHand, PartsMass, RuledOut,
+    RuledOutReason, Score, TurnedDown, TurnedDownReason,
+};
 pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};

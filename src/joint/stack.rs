@@ -435,6 +435,16 @@ impl StackBuilder {
         self
     }
 
+    /// Washers of another thickness under head and nut, as many as there are; more may be added under
+    /// the nut.
+    pub(super) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
+        for washer in &mut self.washers_under_head {
+            washer.thickness = thickness;
+        }
+        let count = self.washers_under_nut.map_or(0, |washers| washers.count);
+        self.washers_under_nut(thickness, count)
+    }
+
     /// The ply at the nut made thicker.
     pub(super) fn thicker_last_ply(mut self, by: Length) -> Self {
         if let Some(last) = self.plies.last_mut() {
