@@ -56,7 +56,7 @@ impl Joint {
     /// use shankline::tables::holes::HoleFit;
     /// # fn main() -> Result<(), shankline::Error> {
     /// // The hanger of a mezzanine walkway, shaken by steps; loads invented.
-    /// let cleat = millimetres(12.0).plus_minus(millimetres(0.4));
+    /// let cleat = millimetres(15.0).plus_minus(millimetres(0.4));
     /// let hanger = Joint {
     ///     title: "mezzanine hanger (invented)".into(),
     ///     bolt: JointBolt {
