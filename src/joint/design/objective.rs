@@ -47,14 +47,10 @@ pub enum Objective {
 }
 
 impl Objective {
-    /// What decides if the caller names nothing: shank in the shear planes, no cut, least mass, least
-    /// utilisation. The first two are those of [`LengthSearch`](crate::joint::LengthSearch).
-    pub const DEFAULT: &'static [Self] = &[
-        Self::ShankInPlanes,
-        Self::NoCut,
-        Self::Mass,
-        Self::Utilisation,
-    ];
+    /// What decides if the caller names nothing: shank in the shear planes, no cut, least mass. The first
+    /// two are those of [`LengthSearch`](crate::joint::LengthSearch). Between equals the weaker grade
+    /// comes first, as always: what holds need not be harder, and hard bolts are the brittle ones.
+    pub const DEFAULT: &'static [Self] = &[Self::ShankInPlanes, Self::NoCut, Self::Mass];
 
     /// What is compared, in words.
     ///
