@@ -15,9 +15,10 @@ pub use outcome::{
 };
 pub use space::{DesignSpace, HoleRule, OnHand};
 
-use super::{Candidate, Joint, JointCheck, JointNut, LengthSearch};
+use super::{Candidate, Finding, Joint, JointBolt, JointCheck, JointNut, LengthSearch};
 use crate::error::Error;
 use crate::material::BoltStrength;
+use crate::strength::check::Mode;
 use outcome::is_of_loads;
 use parts::{FoundNut, Parts, Screws, WasheredStack};
 
@@ -29,11 +30,11 @@ impl Joint {
     /// the strength, so torque and preload follow the bolt), rules, methods. Holes and washers follow the
     /// thread as the space says. A given length is not kept: the length follows the stack.
     ///
-    /// Each length that fits is checked by [`check`](Self::check), and nothing is left out or estimated.
+    /// Lengths that fit are checked by [`check`](Self::check), nothing is estimated: all of them but
+    /// those that cannot be better any more, or that fail for the same reason as one before.
     /// A design is feasible if the check [holds](JointCheck::holds) and the loads use no more than the
     /// space permits. Of each combination the best length under the objectives is kept. Without
-    /// loads it is a search for parts and length only. No
-    /// objective at all means [`Objective::DEFAULT`]. Equal designs are ordered by diameter, strength of
+    /// loads it is a search for parts and length only. No objective at all means [`Objective::DEFAULT`]. Equal designs are ordered by diameter, strength of
     /// the bolt, and the order of the parts in their types, so that neither the order of the lists nor
     /// repetitions in them change anything.
     ///
@@ -109,9 +110,14 @@ impl Joint {
         } else {
             objectives
         };
+        let known = objectives
+            .iter()
+            .take_while(|&&objective| objective != Objective::Utilisation)
+            .count();
         let mut search = Search {
             space,
             objectives,
+            known_first: objectives.split_at(known).0,
             joint: Self {
                 rules,
                 ..self.clone()
@@ -150,6 +156,8 @@ impl Joint {
 struct Search<'a> {
     space: &'a DesignSpace,
     objectives: &'a [Objective],
+    /// The objectives before utilisation: what they say is known without a check.
+    known_first: &'a [Objective],
     /// The joint as it is tried.
     joint: Joint,
     feasible: Vec<Design>,
@@ -277,26 +285,36 @@ impl Search<'_> {
             })
         };
         let may_be = |candidate: &&Candidate| !self.space.only_on_hand || on_hand(candidate);
-        let fitting = || lengths.iter().filter(may_be).filter(|length| length.fits());
-        // Where nothing fits, the nearest alone is checked: its reasons are enough.
-        let nearest = if fitting().next().is_none() {
-            lengths.iter().find(may_be)
-        } else {
-            None
-        };
+        // What is known of each length before it is checked: everything but the utilisation.
+        let mut fitting: Vec<Design> = lengths
+            .iter()
+            .filter(may_be)
+            .filter(|length| length.fits())
+            .map(|length| parts.design(&self.joint, length, on_hand(&length)))
+            .collect();
+        fitting.sort_by(|a, b| a.compare(b, self.known_first));
+        if fitting.is_empty() {
+            // Nothing fits: the nearest alone is checked, its reasons are enough.
+            let nearest = lengths.iter().find(may_be);
+            fitting
+                .extend(nearest.map(|length| parts.design(&self.joint, length, on_hand(&length))));
+        }
         let (mut best, mut least_bad): (Option<Design>, Option<TurnedDown>) = (None, None);
-        for candidate in fitting().chain(nearest) {
-            self.joint.bolt.length = Some(candidate.screw.nominal);
-            let choice = DesignChoice {
-                bolt: self.joint.bolt,
-                nut: parts.nut,
-                washers: parts.washered.style,
-            };
+        for mut design in fitting {
+            if let Some(best) = &best {
+                // Utilisation comes after what is known and cannot make up for it.
+                let decided = self.known_first.len() == self.objectives.len();
+                if decided || !design.is_as_good(best, self.known_first) {
+                    break;
+                }
+            }
+            let choice = design.choice;
+            self.joint.bolt.length = choice.bolt.length;
             match self.joint.check() {
                 Ok(check) => {
                     let reasons = reasons(&check, self.space);
                     if reasons.is_empty() {
-                        let design = parts.design(choice, &check, on_hand(&candidate));
+                        design.governing = check.checks.iter().copied().find(is_of_loads);
                         if best
                             .as_ref()
                             .is_none_or(|best| design.compare(best, self.objectives).is_lt())
@@ -305,7 +323,11 @@ impl Search<'_> {
                         }
                         continue;
                     }
+                    let hopeless = is_hopeless(&reasons, parts.strength, &design.candidate);
                     keep_least_bad(&mut least_bad, TurnedDown { choice, reasons });
+                    if hopeless {
+                        break;
+                    }
                 }
                 Err(error) => {
                     let reasons = Vec::from([TurnedDownReason::NotCheckable(error)]);
@@ -348,23 +370,65 @@ fn reasons(check: &JointCheck, space: &DesignSpace) -> Vec<TurnedDownReason> {
 }
 
 impl Combination<'_> {
-    fn design(&self, choice: DesignChoice, check: &JointCheck, on_hand: bool) -> Design {
-        let candidate = check.candidate;
+    /// The design with one length, before it is checked.
+    fn design(&self, joint: &Joint, candidate: &Candidate, on_hand: bool) -> Design {
         let washers = candidate.washers_under_nut + self.washered.stack.washers_under_head().len();
         let mass = match (&self.screws.mass, self.found.mass, self.washered.washer) {
             (Some(bolt), Some(nut), Some(washer)) => {
-                Some(mass::of_parts(bolt, nut, washer, washers, &candidate))
+                Some(mass::of_parts(bolt, nut, washer, washers, candidate))
             }
             _ => None,
         };
         Design {
-            choice,
-            candidate,
-            governing: check.checks.iter().copied().find(is_of_loads),
+            choice: DesignChoice {
+                bolt: JointBolt {
+                    length: Some(candidate.screw.nominal),
+                    ..joint.bolt
+                },
+                nut: self.nut,
+                washers: self.washered.style,
+            },
+            candidate: *candidate,
+            governing: None,
             mass,
             washers,
             on_hand,
-            tensile_strength: check.strength.tensile_strength,
+            tensile_strength: self.strength.tensile_strength,
         }
     }
+}
+
+/// Whether a reason against one length is one against every length: then no other is checked.
+fn is_hopeless(
+    reasons: &[TurnedDownReason],
+    strength: &BoltStrength,
+    candidate: &Candidate,
+) -> bool {
+    // Long screws of some grades are weaker.
+    let same_strength = strength.length_limit.is_none();
+    let all_on_shank = candidate.planes_in_run_out + candidate.planes_in_thread == 0;
+    reasons.iter().any(|reason| match reason {
+        TurnedDownReason::Fault(finding) => match finding {
+            Finding::Nut(_)
+            | Finding::BoltTooHot { .. }
+            | Finding::BoltTooCold { .. }
+            | Finding::ShortDistance { .. } => true,
+            Finding::NutWeaker { .. } => same_strength,
+            _ => false,
+        },
+        TurnedDownReason::Overloaded(check) | TurnedDownReason::AboveLimit { check, .. } => {
+            same_strength
+                && match check.mode {
+                    Mode::Bearing
+                    | Mode::TearOut
+                    | Mode::NetSection
+                    | Mode::Stripping
+                    | Mode::Tightening => true,
+                    // No length has more than the whole shank.
+                    Mode::BoltShear => all_on_shank,
+                    _ => false,
+                }
+        }
+        TurnedDownReason::NotCheckable(_) => false,
+    })
 }

@@ -138,7 +138,7 @@ pub struct Design {
     pub washers: usize,
     /// Whether enough of these bolts are on hand.
     pub on_hand: bool,
-    /// Tensile strength of the bolt: the weaker one goes first between equals.
+    /// Tensile strength of the grade at the size: the weaker one goes first between equals.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -159,6 +159,15 @@ impl Design {
     pub fn utilisation(&self) -> Ratio {
         self.governing
             .map_or_else(Ratio::default, |check| check.utilisation)
+    }
+
+    /// Whether it is no worse than another by some objectives.
+    pub(super) fn is_as_good(&self, other: &Self, objectives: &[Objective]) -> bool {
+        objectives
+            .iter()
+            .map(|&objective| self.score(objective).order(other.score(objective)))
+            .find(|order| order.is_ne())
+            .is_none_or(Ordering::is_lt)
     }
 
     /// Order under objectives; between equals smaller diameter, weaker bolt, and then the order of the
@@ -195,7 +204,7 @@ impl Design {
 #[non_exhaustive]
 pub struct TurnedDown {
     /// The parts. The length is the one with the fewest reasons against it, and of those the one least
-    /// overloaded; none if no length is known.
+    /// overloaded, among the lengths that were checked: where a reason holds for every length, the first.
     pub choice: DesignChoice,
     /// All reasons, overloads first, the worst of them first.
     pub reasons: Vec<TurnedDownReason>,
