@@ -229,6 +229,9 @@ impl Search<'_> {
         let product = screws.series.product();
         let combinations = parts.stacks.len() * parts.nuts.len();
         let mut grades = Vec::with_capacity(parts.grades.len());
+        if combinations == 0 {
+            return grades;
+        }
         for (position, strength) in parts.grades.iter().enumerate() {
             let grade = strength.grade;
             let is_on_hand = screws.on_hand.iter().any(|(_, own)| *own == grade);

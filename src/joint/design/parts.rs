@@ -60,11 +60,14 @@ impl Parts {
         ruled_out: &mut Vec<RuledOut>,
     ) -> Result<Option<Self>, Error> {
         let mut rule_out = |reason, combinations| {
-            ruled_out.push(RuledOut {
-                thread,
-                reason,
-                combinations,
-            });
+            // Nothing is left that it could rule out if another reason did so before.
+            if combinations > 0 {
+                ruled_out.push(RuledOut {
+                    thread,
+                    reason,
+                    combinations,
+                });
+            }
         };
         let of_one_washer = lists.products.len() * lists.nuts.len() * lists.grades.len();
         let plies = match plies(joint, space.holes, &thread) {
