@@ -49,6 +49,7 @@ mod environment;
 mod in_hand;
 mod nut_choice;
 mod nut_end;
+mod ranking;
 mod rule_set;
 mod rules;
 mod search;
@@ -70,11 +71,12 @@ pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
+pub use ranking::{Criterion, Ranking};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
-pub use stack::{Layer, Plane, Stack, StackBuilder};
+pub use stack::{Gap, HeadSeat, Layer, Plane, Sleeve, Stack, StackBuilder, TappedPart};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,

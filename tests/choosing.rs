@@ -823,7 +823,9 @@ mod data {
 
     /// A number with a unit never stands bare.
     fn every_length_has_a_unit(value: &serde_json::Value, path: &str) {
-        const BARE: [&str; 14] = [
+        const BARE: [&str; 16] = [
+            "end_not_counted_pitches",
+            "thread_in_holes_max_pitches",
             "clear_threads",
             "threads_in_hole",
             "threads_in_hole_worst",

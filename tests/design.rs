@@ -901,7 +901,7 @@ fn what_makes_no_sense_is_refused() {
     let joint = hanger();
     let refused = |space: &DesignSpace| joint.design(space, &[]).unwrap_err().to_string();
     let unwashered = DesignSpace::new().threads(threads(&["M12", "M16"]));
-    assert!(refused(&unwashered).contains("name a style of washer"));
+    assert!(refused(&unwashered).contains("no style of washer is named"));
     let unmeasured = OnHand {
         bolt: joint.bolt,
         count: 5,

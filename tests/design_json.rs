@@ -31,7 +31,8 @@ fn the_answer_is_current() {
         std::fs::write(ANSWER, &current).unwrap();
     }
     let kept = std::fs::read_to_string(ANSWER).unwrap();
-    assert_eq!(kept, current, "run this test with UPDATE_EXAMPLES=1");
+    // Long texts, not to be printed.
+    assert!(kept == current, "run this test with UPDATE_EXAMPLES=1");
     let value: serde_json::Value = serde_json::from_str(&kept).unwrap();
     for list in ["feasible", "rejected", "ruled_out"] {
         assert!(!value[list].as_array().unwrap().is_empty(), "{list}");
@@ -74,7 +75,11 @@ fn bad_requests_name_what_is_wrong() {
             "\"utilisation_max\": 1.95",
             "greatest utilisation",
         ),
-        ("\"washers\": [\"iso_7089\"],", "", "name a style of washer"),
+        (
+            "\"washers\": [\"iso_7089\"],",
+            "",
+            "no style of washer is named",
+        ),
     ] {
         let spoiled = text.replacen(right, wrong, 1);
         assert_ne!(spoiled, text, "{right}");

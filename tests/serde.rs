@@ -6,6 +6,7 @@
 use proptest::prelude::*;
 use serde_json::{Value, from_str, from_value, json, to_value};
 use shankline::joint::Layer;
+use shankline::joint::{Criterion, Ranking};
 use shankline::prelude::*;
 use shankline::tables::{
     friction::Condition,
@@ -153,6 +154,75 @@ fn a_stack_is_checked_as_the_builder_does() {
     );
 }
 
+/// As a data file would say it: every feature that a stack may have.
+#[test]
+fn a_stack_of_every_kind_is_read() {
+    let value = json!({
+        "head_seat": {"recessed": {"depth": "1.5 +/- 0.5 mm"}},
+        "washer_to_add_under_head": "2 +/- 0.2 mm",
+        "plies": [
+            {"name": "lug", "thickness": "20 +/- 1 mm"},
+            {"name": "mat", "thickness": "6 mm", "crush": "2 mm"},
+            {"name": "rocker", "thickness": "30 +/- 0.1 mm"},
+            {"name": "arm", "thickness": "10 mm"},
+        ],
+        "gaps": [{"after_ply": 1, "width": {"min": "0 mm", "nominal": "0.5 mm", "max": "1 mm"}}],
+        "sleeves": [
+            {"name": "bushing", "length": "30.5 +/- 0.1 mm", "first_ply": 3, "last_ply": 3},
+        ],
+        "shear_planes": [2, 3],
+        "plane_shares": [0.6, 0.4],
+        "spot_face_under_nut": "1 mm",
+        "other_washers_under_nut": [{"name": "cup", "thickness": "3 mm"}],
+        "washers_under_nut": {"thickness": "2 +/- 0.2 mm", "count": 1},
+    });
+    let stack: Stack = from_value(value.clone()).unwrap();
+    assert_eq!(stack.gap_after(1).unwrap().max, millimetres(1.0));
+    assert!(stack.plane_shares().eq([0.6, 0.4]));
+    let written = to_value(&stack).unwrap();
+    assert_eq!(
+        to_value(from_value::<Stack>(written.clone()).unwrap()).unwrap(),
+        written
+    );
+    // What a stack does not have is not written.
+    let keys = |stack: &Stack| to_value(stack).unwrap().as_object().unwrap().len();
+    assert_eq!(keys(&stack), value.as_object().unwrap().len() + 1); // and washers_under_head
+    assert_eq!(keys(&self::stack()), 4);
+    let tapped = json!({
+        "plies": [{"name": "cover", "thickness": "20 mm"}],
+        "shear_planes": [1],
+        "tapped_part": {"name": "bed"},
+    });
+    assert!(from_value::<Stack>(tapped).unwrap().tapped_part().is_some());
+    for (field, wrong, words) in [
+        (
+            "gaps",
+            json!([{"after_ply": 9, "width": "1 mm"}]),
+            "gap after ply 9",
+        ),
+        (
+            "head_seat",
+            json!({"recessed": {"depth": "25 mm"}}),
+            "left by its recess",
+        ),
+        ("plane_shares", json!([0.9, 0.9]), "add up to"),
+        (
+            "sleeves",
+            json!([{"name": "s", "length": "0 mm", "first_ply": 1, "last_ply": 1}]),
+            "length",
+        ),
+        (
+            "tapped_part",
+            json!({"name": "bed", "depth": "3 mm"}),
+            "depth",
+        ),
+    ] {
+        let mut changed = value.clone();
+        changed[field] = wrong;
+        refused::<Stack>(changed, &[words]);
+    }
+}
+
 #[test]
 fn every_input_type_reads_back() {
     /// Quantities are written with 12 digits, so what is compared is the text.
@@ -162,6 +232,12 @@ fn every_input_type_reads_back() {
         assert_eq!(serde_json::to_string(&read).unwrap(), text);
     }
     round_trip(&stack());
+    round_trip(&Ranking::by(&[Criterion::Cut, Criterion::Length]));
+    round_trip(
+        &LengthRules::fabrication(UnitSystem::Si)
+            .with_thread_in_holes(2.0)
+            .with_washers_in_all(4),
+    );
     round_trip(&"3/4-10 UNC-2A".parse::<Thread>().unwrap());
     round_trip(&"M12x1.25".parse::<Thread>().unwrap());
     round_trip(&BoltGrade::from(SaeGrade::Grade8));

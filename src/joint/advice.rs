@@ -2,6 +2,7 @@
 
 use alloc::{string::String, vec::Vec};
 
+use super::stack::Added;
 use super::{Candidate, CutRule, LengthRules, LengthSearch, NutEnd, Stack, WantedBolt};
 use crate::error::Error;
 use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries};
@@ -354,7 +355,8 @@ impl Arrangement {
         if !list.advice.is_empty() {
             return Ok(list);
         }
-        let firsts = [Change::TurnBolt]
+        let firsts = self
+            .turn()
             .into_iter()
             .chain(self.allow_cut())
             .chain(products);
@@ -403,9 +405,11 @@ impl Arrangement {
         let thicker = self.thicker(goal);
         let spacer = thicker.map(|(at_least, at_most)| Change::Spacer { at_least, at_most });
         let ply = thicker.map(|(at_least, at_most)| Change::ThickerLastPly { at_least, at_most });
-        let changes = [Change::TurnBolt]
+        let changes = self
+            .turn()
             .into_iter()
             .chain(self.more_washers(goal)?)
+            .chain(self.more_head_washers(goal)?)
             .chain(self.allow_cut())
             .chain(self.other_rules(goal)?)
             .chain(spacer)
@@ -422,11 +426,17 @@ impl Arrangement {
         Ok(found)
     }
 
+    fn turn(&self) -> Option<Change> {
+        self.stack.can_be_turned().then_some(Change::TurnBolt)
+    }
+
     /// Washers that may be added under the nut.
     fn washers_available(&self) -> usize {
+        let others = self.stack.other_washers_under_nut().len();
         let there = self.stack.washers_under_nut();
         there.map_or(0, |(_, start)| {
-            self.rules.washers_under_nut_max.saturating_sub(start)
+            let most = self.rules.washers_under_nut_max;
+            most.saturating_sub(start + others)
         })
     }
 
@@ -462,6 +472,22 @@ impl Arrangement {
         }
         for count in permitted + 1..=MOST_WASHERS {
             let change = Change::AddWashers { count, permitted };
+            if change.outcome(self, goal)?.is_some() {
+                return Ok(Some(change));
+            }
+        }
+        Ok(None)
+    }
+
+    /// More washers under the head than the rules permit: the fewest that do.
+    fn more_head_washers(&self, goal: Goal) -> Result<Option<Change>, Error> {
+        if self.stack.washer_to_add_under_head().is_none() {
+            return Ok(None);
+        }
+        let there = self.stack.washers_under_head().len();
+        let permitted = self.rules.washers_under_head_max.unwrap_or(there);
+        for count in permitted + 1..=MOST_WASHERS {
+            let change = Change::AddWashersUnderHead { count, permitted };
             if change.outcome(self, goal)?.is_some() {
                 return Ok(Some(change));
             }
@@ -537,8 +563,9 @@ impl Arrangement {
                     .build()?,
                 None => self.stack.clone(),
             };
+            let others = stack.other_washers_under_nut().len();
             let count = stack.washers_under_nut().map_or(0, |(_, count)| count);
-            let exactly = rules.with_washers_under_nut(count);
+            let exactly = rules.with_washers_under_nut(count + others);
             let search = LengthSearch::new(&stack, &self.screws, self.nut, exactly)?;
             for screw in self.stock() {
                 let candidate = search.assess(screw)?;
@@ -554,19 +581,27 @@ impl Arrangement {
     /// How much thicker the stack must be after its last plane, at least and at most: the smallest
     /// over all lengths and permitted numbers of washers.
     fn thicker(&self, goal: Goal) -> Option<(Length, Length)> {
+        // A tapped part begins where the last ply ends.
+        if self.nut.is_tapped() {
+            return None;
+        }
         let (rules, nut) = (self.rules, self.nut.height());
         let pitch = self.screws.thread().pitch();
+        let least = rules.least_protrusion_pitches() * pitch;
         let none = Length::default();
         let mut best: Option<(Length, Length)> = None;
         for screw in self.stock().filter(|screw| self.planes_suit(screw, goal)) {
             for added in 0..=self.washers_available() {
-                let grip = self.stack.grip_with(added);
+                let grip = self.stack.grip_with(Added {
+                    under_head: 0,
+                    under_nut: added,
+                });
                 let clear = rules.clear_threads_min * pitch;
                 let mut low = (screw.grip_gaging_length_max + clear - grip.min).max(none);
                 if let (Some(limit), CutRule::Never) = (rules.protrusion_max_pitches, rules.cut) {
                     low = low.max(screw.max - grip.min - nut.min - limit * pitch);
                 }
-                let high = screw.min - grip.max - nut.max - rules.protrusion_min_pitches * pitch;
+                let high = screw.min - grip.max - nut.max - least;
                 if low > SAME_LENGTH && low <= high && best.is_none_or(|(least, _)| low < least) {
                     best = Some((low, high));
                 }
@@ -584,6 +619,12 @@ impl Arrangement {
             Goal::NoPlaneInThread => Zone::RunOut,
             Goal::EveryPlaneOnShank => Zone::Shank,
         };
+        if let Some(most) = self.rules.thread_in_holes_max_pitches {
+            let in_holes = self.stack.holes_end().max - screw.body_length_min;
+            if in_holes > most * self.screws.thread().pitch() + SAME_LENGTH {
+                return false;
+            }
+        }
         let mut positions = self.stack.plane_positions().iter();
         positions.all(|position| screw.zone_at(position.max) <= worst)
     }

@@ -265,7 +265,7 @@ impl Bin {
             }
         }
         // Stable: of equals the first stays first.
-        assessed.sort_by(|a, b| a.candidate.compare(&b.candidate));
+        assessed.sort_by_key(|found| found.candidate.rank);
         let fit = assessed.partition_point(|found| found.candidate.fits());
         let rejected = assessed.split_off(fit);
         let mut missing = joints;

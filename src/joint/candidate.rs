@@ -1,13 +1,12 @@
 //! The outcome of a length search: candidates, their cuts, and reasons against them.
 
 use alloc::{format, string::String, vec::Vec};
-use core::cmp::Ordering;
 
 mod working;
 
-use super::search::Trial;
+use super::ranking::Rank;
 use crate::caution::Cautions;
-use crate::parts::{ScrewLength, Zone};
+use crate::parts::ScrewLength;
 use crate::spread::Spread;
 use crate::units::{Length, UnitSystem, shown};
 
@@ -37,8 +36,10 @@ pub struct Candidate {
     pub screw: ScrewLength,
     /// Washers to add under the nut, beyond those always there.
     pub washers_added: usize,
-    /// All washers under the nut.
+    /// All washers under the nut of the kind that may be added.
     pub washers_under_nut: usize,
+    /// Washers to add under the head.
+    pub washers_added_under_head: usize,
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
@@ -66,7 +67,8 @@ pub struct Candidate {
     pub jam_margin: Length,
     /// Clear full threads between the clamped nut and the run-out: the jam margin in pitches.
     pub clear_threads: f64,
-    /// Bolt length beyond the nut as bought; negative where the nut is not filled.
+    /// Bolt length beyond the nut as bought; negative where the nut is not filled. In a tapped part,
+    /// beyond the wanted engagement.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -84,9 +86,9 @@ pub struct Candidate {
     /// then the end is cut at fit-up, to the stack in hand.
     pub cut: Option<Cut>,
     #[cfg_attr(feature = "serde", serde(serialize_with = "serde_lists::reasons"))]
-    pub(super) reasons: [Option<Reason>; 3],
+    pub(super) reasons: [Option<Reason>; 4],
     #[cfg_attr(feature = "serde", serde(skip))]
-    pub(super) rank: u32,
+    pub(super) rank: Rank,
 }
 
 /// How a bolt is cut to length.
@@ -209,6 +211,24 @@ pub enum Reason {
         )]
         by: Length,
     },
+    /// More thread lies in the holes of the plies than the rules permit.
+    ThreadInHoles {
+        /// How much too much.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+    },
+    /// The screw reaches the end of the thread of the tapped hole before it clamps, and must not be cut.
+    Bottoms {
+        /// How much too long it is.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+    },
     /// The bolt may stick out too far and must not be cut.
     TooLong {
         /// How much too far.
@@ -271,6 +291,14 @@ impl Reason {
             Self::WashersMakeItShort { washers, by } => format!(
                 "with {washers} more washer{} too short by {}",
                 if *washers == 1 { "" } else { "s" },
+                shown(*by, system)
+            ),
+            Self::ThreadInHoles { by } => format!(
+                "{} too much thread in the holes of the plies",
+                shown(*by, system)
+            ),
+            Self::Bottoms { by } => format!(
+                "meets the end of the tapped thread {} before it clamps",
                 shown(*by, system)
             ),
             Self::TooLong { by } => {
@@ -352,26 +380,6 @@ impl Candidate {
     #[must_use]
     pub fn holds_window(&self) -> bool {
         !self.needs_cut || self.cut.is_some_and(|cut| cut.holds_window)
-    }
-
-    /// Order of preference, see [`LengthSearch`]: what comes before the length, in one number.
-    pub(super) fn rank(counts: [usize; 3], trial: &Trial) -> u32 {
-        // More than 255 planes or washers rank alike; no stack has them.
-        let byte = |count: usize| u32::from(u8::try_from(count).unwrap_or(u8::MAX));
-        let in_thread = counts[Zone::Thread as usize];
-        let not_on_shank = counts[Zone::RunOut as usize] + in_thread;
-        u32::from(!trial.fits) << 25
-            | byte(in_thread) << 17
-            | byte(not_on_shank) << 9
-            | u32::from(trial.needs_cut) << 8
-            | byte(trial.added)
-    }
-
-    pub(super) fn compare(&self, other: &Self) -> Ordering {
-        let length = |c: &Self| c.screw.nominal.value;
-        self.rank
-            .cmp(&other.rank)
-            .then(length(self).total_cmp(&length(other)))
     }
 }
 
@@ -524,7 +532,7 @@ mod serde_lists {
     use serde::{Serialize, Serializer, ser::SerializeStruct};
 
     pub(super) fn reasons<S: Serializer>(
-        reasons: &[Option<Reason>; 3],
+        reasons: &[Option<Reason>; 4],
         serializer: S,
     ) -> Result<S::Ok, S::Error> {
         serializer.collect_seq(reasons.iter().flatten())

@@ -260,8 +260,7 @@ impl CutPlan {
             CutRule::Never => Length::default(),
         };
         let width = |spread: Spread<Length>| spread.max - spread.min;
-        let protrusion_min = rules.protrusion_min_pitches * pitch;
-        let protrusion_max = rules.protrusion_max_pitches.map(|limit| limit * pitch);
+        let (protrusion_min, protrusion_max) = nut.window(&rules, pitch);
         let mut plan = Self {
             method: CutMethod::NotNeeded,
             fixed: None,

@@ -1,14 +1,12 @@
 //! Stacks and rules as they stand in data files (feature `serde`).
 
-use alloc::{
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
+use alloc::{format, string::String};
 
 use serde::{Deserialize, Serialize};
 
-use super::{CutRule, Layer, Stack};
+use super::stack::NutWashers;
+use super::{CutRule, Layer};
+use crate::units::Length;
 use crate::units::quantity::{RawQuantity, RawSpread};
 
 #[derive(Clone, Debug, Deserialize)]
@@ -16,6 +14,8 @@ use crate::units::quantity::{RawQuantity, RawSpread};
 pub(crate) struct RawLayer {
     name: String,
     thickness: RawSpread,
+    #[serde(default)]
+    crush: Option<RawQuantity>,
 }
 
 impl TryFrom<RawLayer> for Layer {
@@ -24,6 +24,10 @@ impl TryFrom<RawLayer> for Layer {
         let field = format!("thickness of \"{}\"", raw.name);
         Ok(Self {
             thickness: raw.thickness.named(&field)?,
+            crush: match raw.crush {
+                Some(crush) => crush.named(&format!("crush of \"{}\"", raw.name))?,
+                None => Length::default(),
+            },
             name: raw.name,
         })
     }
@@ -31,38 +35,18 @@ impl TryFrom<RawLayer> for Layer {
 
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(crate) struct RawStack {
-    #[serde(default)]
-    washers_under_head: Vec<Layer>,
-    plies: Vec<Layer>,
-    #[serde(default)]
-    shear_planes: Vec<usize>,
-    #[serde(default)]
-    washers_under_nut: Option<RawNutWashers>,
-}
-
-#[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct RawNutWashers {
+pub(crate) struct RawNutWashers {
     thickness: RawSpread,
     count: usize,
 }
 
-impl TryFrom<RawStack> for Stack {
+impl TryFrom<RawNutWashers> for NutWashers {
     type Error = String;
-    fn try_from(raw: RawStack) -> Result<Self, String> {
-        let mut builder = Self::builder().shear_planes(raw.shear_planes);
-        for washer in raw.washers_under_head {
-            builder = builder.washer_under_head(washer.name, washer.thickness);
-        }
-        for ply in raw.plies {
-            builder = builder.ply(ply.name, ply.thickness);
-        }
-        if let Some(washers) = raw.washers_under_nut {
-            let thickness = washers.thickness.named("thickness of washers_under_nut")?;
-            builder = builder.washers_under_nut(thickness, washers.count);
-        }
-        builder.build().map_err(|error| error.to_string())
+    fn try_from(raw: RawNutWashers) -> Result<Self, String> {
+        Ok(Self {
+            thickness: raw.thickness.named("thickness of washers_under_nut")?,
+            count: raw.count,
+        })
     }
 }
 

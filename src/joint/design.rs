@@ -375,10 +375,15 @@ fn reasons(check: &JointCheck, space: &DesignSpace) -> Vec<TurnedDownReason> {
 impl Combination<'_> {
     /// The design with one length, before it is checked.
     fn design(&self, joint: &Joint, candidate: &Candidate, on_hand: bool) -> Design {
-        let washers = candidate.washers_under_nut + self.washered.stack.washers_under_head().len();
+        let stack = &self.washered.stack;
+        let washers = candidate.washers_under_nut
+            + candidate.washers_added_under_head
+            + stack.washers_under_head().len();
+        // Other washers of the stack are not from the tables.
+        let of_style = washers.saturating_sub(stack.other_washers_under_nut().len());
         let mass = match (&self.screws.mass, self.found.mass, self.washered.washer) {
             (Some(bolt), Some(nut), Some(washer)) => {
-                Some(mass::of_parts(bolt, nut, washer, washers, candidate))
+                Some(mass::of_parts(bolt, nut, washer, of_style, candidate))
             }
             _ => None,
         };

@@ -2,6 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
+use super::stack::Added;
 use super::{Candidate, Cut, LengthRules, LengthSearch, NutEnd, Reason, Stack};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, not_negative, sane_length};
@@ -241,6 +242,10 @@ impl BoltInHand {
     ) -> Result<Verdict, Error> {
         let search = LengthSearch::of_thread(stack, &self.thread, &nut, rules)?;
         let candidate = search.assess(self.screw()?)?;
+        let at_head = candidate.washers_added_under_head;
+        let washered = (at_head > 0).then(|| stack.to_builder().with_head_washers(at_head).build());
+        let washered = washered.transpose()?;
+        let stack = washered.as_ref().unwrap_or(stack);
         let wanted = WantedBolt::of(stack, &self.thread, nut, rules, candidate.washers_added)?;
         Ok(Verdict {
             bolt: *self,
@@ -392,14 +397,20 @@ impl WantedBolt {
         washers_added: usize,
     ) -> Result<Self, Error> {
         LengthSearch::of_thread(stack, thread, &nut, rules)?;
-        let (grip, height, pitch) = (stack.grip_with(washers_added), nut.height(), thread.pitch());
-        let last = stack.plane_positions().last();
+        let (height, pitch) = (nut.height(), thread.pitch());
+        let grip = stack.grip_with(Added {
+            under_head: 0,
+            under_nut: washers_added,
+        });
+        let last = stack.plane_positions().last().map(|last| last.max);
+        let holes = rules.thread_in_holes_max_pitches;
+        let in_holes = holes.map(|most| stack.holes_end().max - most * pitch);
+        let shank_min = [last, in_holes].into_iter().flatten();
         let clear_thread = rules.clear_threads_min * pitch;
-        let protrusion_min = rules.protrusion_min_pitches * pitch;
-        let protrusion_max = rules.protrusion_max_pitches.map(|limit| limit * pitch);
+        let (protrusion_min, protrusion_max) = nut.window(&rules, pitch);
         Ok(Self {
             washers_added,
-            shank_min: last.map_or(Length::default(), |last| last.max),
+            shank_min: shank_min.fold(Length::default(), Length::max),
             thread_start_max: grip.min - clear_thread,
             length_min: grip.max + height.max + protrusion_min,
             length_max: protrusion_max.map(|limit| grip.min + height.min + limit),
@@ -494,6 +505,11 @@ pub enum ToDo {
         /// How many.
         count: usize,
     },
+    /// Put more washers under the head.
+    AddWashersUnderHead {
+        /// How many.
+        count: usize,
+    },
     /// Cut the bolt to a fixed length before it goes in.
     Cut(Cut),
     /// Fit the bolt, then cut it to the stack in hand: no fixed length keeps the wanted protrusion.
@@ -502,6 +518,15 @@ pub enum ToDo {
     CountAsThread {
         /// How many planes.
         planes: usize,
+    },
+    /// Take a bolt with more plain shank: too much thread lies in the holes.
+    LongerShank {
+        /// By at least so much.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
     },
     /// Take a longer bolt.
     LongerBolt {
@@ -572,11 +597,19 @@ impl ToDo {
                         });
                     }
                 }
-                Reason::TooLong { by } => list.push(Self::ShorterBolt { by }),
+                Reason::ThreadInHoles { by } => list.push(Self::LongerShank { by }),
+                Reason::TooLong { by } | Reason::Bottoms { by } => {
+                    list.push(Self::ShorterBolt { by });
+                }
             }
         }
         if !candidate.fits() {
             return list;
+        }
+        if candidate.washers_added_under_head > 0 {
+            list.push(Self::AddWashersUnderHead {
+                count: candidate.washers_added_under_head,
+            });
         }
         if candidate.washers_added > 0 {
             list.push(Self::AddWashers {
@@ -610,6 +643,13 @@ impl ToDo {
             Self::AddWashers { count } => {
                 format!("put {count} more washer{} under the nut", plural(*count))
             }
+            Self::AddWashersUnderHead { count } => {
+                format!("put {count} more washer{} under the head", plural(*count))
+            }
+            Self::LongerShank { by } => format!(
+                "take a bolt with at least {} more plain shank",
+                shown(*by, system)
+            ),
             Self::Cut(cut) => format!(
                 "cut it to {} from under the head: {} comes off",
                 shown(cut.length, system),

@@ -1,12 +1,13 @@
 //! What closes the joint at the far end of the bolt.
 
+use super::LengthRules;
 use crate::caution::Cautions;
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::spread::{Spread, sane_spread};
 use crate::tables::nuts::Nut;
 use crate::units::Length;
 
-/// The nut as a length search sees it: its height, and what must be said of it.
+/// What a bolt ends in as a length search sees it: a nut of some height, or the thread of a tapped part.
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -25,7 +26,20 @@ pub struct NutEnd {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     height: Spread<Length>,
+    tapped: Option<TappedThread>,
     cautions: Cautions,
+}
+
+/// The thread of a tapped hole.
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+struct TappedThread {
+    /// Depth of full thread from where it begins; none for a hole tapped through.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    depth: Option<Length>,
 }
 
 impl NutEnd {
@@ -46,6 +60,7 @@ impl NutEnd {
     pub fn of(nut: &Nut) -> Result<Self, Error> {
         Ok(Self {
             height: nut.height()?,
+            tapped: None,
             cautions: nut.cautions(),
         })
     }
@@ -64,11 +79,92 @@ impl NutEnd {
         sane_spread("nut height", height)?;
         Ok(Self {
             height,
+            tapped: None,
             cautions: Cautions::default(),
         })
     }
 
-    /// Height of the nut.
+    /// The thread of a tapped hole, for a stack that ends in a
+    /// [tapped part](super::StackBuilder::tapped_part).
+    ///
+    /// `engagement` is the least length of thread that must be filled; [`strip`](crate::strength::strip)
+    /// tells how much makes the bolt break first. `depth` is how much full thread there is, from where it
+    /// begins; none for a hole tapped through. The rules on protrusion do not apply: in their place the
+    /// screw must fill the engagement and must not reach the end of the thread. What does not count of its
+    /// end ([`LengthRules::end_not_counted_pitches`]) does not engage either.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] unless the engagement is positive and finite and the depth no less.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M12".parse()?;
+    /// // A winch base on a cast bed; the thread begins 12 mm below the face, which takes the run-out.
+    /// let stack = Stack::builder()
+    ///     .ply("base", millimetres(20.0).plus_minus(millimetres(0.3)))
+    ///     .tapped_part("bed", millimetres(12.0).plus_minus(millimetres(0.5)))
+    ///     .shear_planes([1])
+    ///     .build()?;
+    /// let hole = NutEnd::tapped(millimetres(15.0), Some(millimetres(25.0)))?;
+    /// let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// let rules = LengthRules::fabrication(UnitSystem::Si).with_cut(CutRule::Never);
+    /// let selection = LengthSearch::new(&stack, &screws, hole, rules)?.run()?;
+    /// let best = selection.best().unwrap();
+    /// assert_eq!((best.screw.nominal, best.planes_on_shank), (millimetres(55.0), 0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn tapped(engagement: Length, depth: Option<Length>) -> Result<Self, Error> {
+        sane_length("thread engagement", engagement)?;
+        if let Some(depth) = depth {
+            sane_length("depth of full thread", depth)?;
+            if depth < engagement {
+                return Err(out_of_range(
+                    "depth of full thread",
+                    depth,
+                    Allowed::AtLeast(engagement.into()),
+                ));
+            }
+        }
+        Ok(Self {
+            height: Spread::exact(engagement),
+            tapped: Some(TappedThread { depth }),
+            cautions: Cautions::default(),
+        })
+    }
+
+    /// Whether the bolt ends in a tapped part.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!(NutEnd::tapped(millimetres(20.0), None)?.is_tapped());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn is_tapped(&self) -> bool {
+        self.tapped.is_some()
+    }
+
+    /// What the end of the bolt must reach beyond the nut, or beyond the wanted engagement, at least and at
+    /// most.
+    pub(super) fn window(&self, rules: &LengthRules, pitch: Length) -> (Length, Option<Length>) {
+        match self.tapped {
+            None => (
+                rules.least_protrusion_pitches() * pitch,
+                rules.protrusion_max_pitches.map(|most| most * pitch),
+            ),
+            Some(TappedThread { depth }) => (
+                rules.end_not_counted_pitches * pitch,
+                depth.map(|depth| depth - self.height.max),
+            ),
+        }
+    }
+
+    /// Height of the nut; of a tapped part, the wanted engagement.
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -10,7 +10,7 @@ use crate::units::UnitSystem;
 /// | set | protrusion | clear threads | cutting | known how |
 /// |---|---|---|---|---|
 /// | [`Fabrication`](Self::Fabrication) | 2 to 5 pitches | 0 | yes | common practice, no source |
-/// | [`FaaAc4313`](Self::FaaAc4313) | at least 1 pitch | 0 | no | AC 43.13-1B 7-37, read in two reproductions; washers by association notes |
+/// | [`FaaAc4313`](Self::FaaAc4313) | at least 1 pitch | 0 | no | AC 43.13-1B 7-37, read in two reproductions; at most three washers in all by notes of owners' associations |
 /// | [`NavalAviation`](Self::NavalAviation) | at least 2 pitches | 0 | no | NAVEDTRA 14014, chapter 5, read |
 /// | [`En1090`](Self::En1090) | at least 1 pitch | 1 | no | EN 1090-2, 8.2.2, reproduced; three washers recalled |
 /// | [`En1090Preloaded`](Self::En1090Preloaded) | at least 1 pitch | 4 | no | the same, for EN 14399-3 |
@@ -21,7 +21,8 @@ use crate::units::UnitSystem;
 /// the hole, and then only in the thicker part ([`GripSearch`](super::GripSearch) does); EN 1090-2 has tables
 /// of clamp lengths for EN 14399-4; with threads excluded, AISC wants every plane on shank
 /// ([`Candidate::planes_on_shank`](super::Candidate)); NASA wants no thread in bearing. Chamfers count as
-/// part of the protrusion here.
+/// part of the protrusion here. Rules of one's own can ask for both:
+/// [`LengthRules::with_thread_in_holes`], [`LengthRules::with_end_not_counted`].
 ///
 /// ```
 /// use shankline::joint::RuleSet;
@@ -88,7 +89,10 @@ impl RuleSet {
         let rules = LengthRules::fabrication(system);
         match self {
             Self::Fabrication => rules,
-            Self::FaaAc4313 => rules.with_protrusion(1.0, None).with_cut(CutRule::Never),
+            Self::FaaAc4313 => rules
+                .with_protrusion(1.0, None)
+                .with_washers_in_all(3)
+                .with_cut(CutRule::Never),
             Self::NavalAviation | Self::NasaStd5020 => {
                 rules.with_protrusion(2.0, None).with_cut(CutRule::Never)
             }

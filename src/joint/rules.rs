@@ -13,6 +13,9 @@ use crate::units::{Length, UnitSystem, inches, millimetres};
 /// | EN 1090-2, 8.2.2, preloaded EN 14399-3 | at least 1 pitch | 4 | reproduced |
 /// | "three threads" of the trade | | | common practice, no source |
 ///
+/// Besides, rules may limit the washers at each end and in all, leave the chamfer out of the protrusion, and
+/// limit the thread that lies in the holes.
+///
 /// ```
 /// use shankline::prelude::*;
 /// let en = LengthRules::fabrication(UnitSystem::Si)
@@ -37,6 +40,21 @@ pub struct LengthRules {
     pub clear_threads_min: f64,
     /// Most washers under the nut, those always there included.
     pub washers_under_nut_max: usize,
+    /// Most washers under the head, those always there included; none for no limit on those always there,
+    /// and then none is added.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub washers_under_head_max: Option<usize>,
+    /// Most washers at both ends together; none for no limit but those of each end.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub washers_max: Option<usize>,
+    /// How much of the end of the bolt does not count against the least protrusion, in pitches: its
+    /// chamfer, up to 2 by ISO 4753. Zero where the chamfer counts.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub end_not_counted_pitches: f64,
+    /// Most thread and run-out that may lie in the holes of the plies, in pitches; none for no limit.
+    /// Counted from the end of the sure shank to the far face of the last ply.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub thread_in_holes_max_pitches: Option<f64>,
     /// Whether and how a bolt may be cut to length.
     pub cut: CutRule,
 }
@@ -86,6 +104,10 @@ impl LengthRules {
             protrusion_max_pitches: Some(5.0),
             clear_threads_min: 0.0,
             washers_under_nut_max: 3,
+            washers_under_head_max: None,
+            washers_max: None,
+            end_not_counted_pitches: 0.0,
+            thread_in_holes_max_pitches: None,
             cut: CutRule::usual(system),
         }
     }
@@ -130,6 +152,71 @@ impl LengthRules {
         self
     }
 
+    /// The same rules with a limit on the washers under the head, all of them counted: a search may add up
+    /// to it, of the kind that [`StackBuilder::washer_to_add_under_head`](super::StackBuilder) gives.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let two = LengthRules::fabrication(UnitSystem::Si).with_washers_under_head(2);
+    /// assert_eq!(two.washers_under_head_max, Some(2));
+    /// ```
+    #[must_use]
+    pub const fn with_washers_under_head(mut self, most: usize) -> Self {
+        self.washers_under_head_max = Some(most);
+        self
+    }
+
+    /// The same rules with a limit on the washers at both ends together.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let three = LengthRules::fabrication(UnitSystem::Si).with_washers_in_all(3);
+    /// assert_eq!(three.washers_max, Some(3));
+    /// ```
+    #[must_use]
+    pub const fn with_washers_in_all(mut self, most: usize) -> Self {
+        self.washers_max = Some(most);
+        self
+    }
+
+    /// The same rules with so much of the end of the bolt not counted as protrusion, in pitches.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// // Two full threads beyond the nut, the chamfer not counted.
+    /// let full = LengthRules::fabrication(UnitSystem::Si).with_end_not_counted(2.0);
+    /// assert_eq!(full.least_protrusion_pitches(), 4.0);
+    /// ```
+    #[must_use]
+    pub const fn with_end_not_counted(mut self, pitches: f64) -> Self {
+        self.end_not_counted_pitches = pitches;
+        self
+    }
+
+    /// The same rules with a limit on the thread in the holes of the plies, in pitches.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// let none = LengthRules::fabrication(UnitSystem::Si).with_thread_in_holes(0.0);
+    /// assert_eq!(none.thread_in_holes_max_pitches, Some(0.0));
+    /// ```
+    #[must_use]
+    pub const fn with_thread_in_holes(mut self, most_pitches: f64) -> Self {
+        self.thread_in_holes_max_pitches = Some(most_pitches);
+        self
+    }
+
+    /// What the end of the bolt must stand beyond the nut, its chamfer included where that does not count.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert_eq!(LengthRules::fabrication(UnitSystem::Si).least_protrusion_pitches(), 2.0);
+    /// ```
+    #[must_use]
+    pub fn least_protrusion_pitches(&self) -> f64 {
+        self.protrusion_min_pitches + self.end_not_counted_pitches
+    }
+
     /// The same rules with another rule on cutting.
     ///
     /// ```
@@ -146,23 +233,40 @@ impl LengthRules {
     /// Refuses rules that no bolt can be held against.
     pub(super) fn checked(self) -> Result<Self, Error> {
         pitches("least protrusion in pitches", self.protrusion_min_pitches)?;
+        pitches(
+            "end not counted as protrusion",
+            self.end_not_counted_pitches,
+        )?;
         pitches("clear threads under the nut", self.clear_threads_min)?;
+        if let Some(most) = self.thread_in_holes_max_pitches {
+            pitches("thread in the holes in pitches", most)?;
+        }
         if let Some(max) = self.protrusion_max_pitches {
             pitches("greatest protrusion in pitches", max)?;
-            if max < self.protrusion_min_pitches {
+            if max < self.least_protrusion_pitches() {
                 return Err(out_of_range(
                     "greatest protrusion in pitches",
                     max,
-                    Allowed::AtLeast(self.protrusion_min_pitches.into()),
+                    Allowed::AtLeast(self.least_protrusion_pitches().into()),
                 ));
             }
         }
-        if self.washers_under_nut_max > 100 {
-            return Err(out_of_range(
+        for (quantity, count, most) in [
+            (
                 "most washers under the nut",
-                self.washers_under_nut_max,
-                Allowed::AtMost(100_usize.into()),
-            ));
+                Some(self.washers_under_nut_max),
+                100,
+            ),
+            (
+                "most washers under the head",
+                self.washers_under_head_max,
+                100,
+            ),
+            ("most washers in all", self.washers_max, 200_usize),
+        ] {
+            if let Some(count) = count.filter(|&count| count > most) {
+                return Err(out_of_range(quantity, count, Allowed::AtMost(most.into())));
+            }
         }
         if let CutRule::Allowed { tolerance, step } = self.cut {
             not_negative("cut tolerance", tolerance)?;

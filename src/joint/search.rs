@@ -3,7 +3,9 @@
 use alloc::{format, vec::Vec};
 
 use super::candidate::{Candidate, Cut, Reason, Selection};
-use super::{CutRule, LengthRules, NutEnd, Stack};
+use super::ranking::{Merits, Rank};
+use super::stack::Added;
+use super::{CutRule, LengthRules, NutEnd, Ranking, Stack};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math::ceil;
 use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
@@ -13,17 +15,20 @@ use crate::units::Length;
 
 /// A search over the stock lengths of one product for one stack and nut.
 ///
-/// For each length the search tries every permitted number of washers under the nut and keeps the
-/// best. With G the grip (head washers, plies, nut washers), m the nut height and x the position
+/// For each length the search tries every permitted number of washers under the nut, and under the head
+/// where the stack and the rules let it add some, and keeps the best. With G the grip (head washers, plies, nut washers), m the nut height and x the position
 /// of a shear plane, each at its minimum and maximum, it asks:
 ///
 /// - jam margin J = G min - LG max: the nut must clamp before it reaches the run-out, J >= c P;
 /// - protrusion from L min - G max - m max to L max - G min - m min, in pitches P;
 /// - zone of each plane: shank if x max <= LB min, run-out to LG max, thread beyond.
 ///
+/// Where the rules ask for it, also how much thread lies in the holes of the plies: their far face less LB.
+/// A bolt in a [tapped part](NutEnd::tapped) must reach the wanted engagement and not the end of the thread.
+///
 /// Ranking, in this order: it fits; fewest planes in thread; fewest planes not on shank (both in
-/// the worst case); no cut; fewest washers added; shortest. The order is total, so results never
-/// depend on the order of the lengths.
+/// the worst case); no cut; fewest washers added; shortest. A caller may [have another](Self::ranked). The
+/// order is total, so results never depend on the order of the lengths.
 ///
 /// Source: ASME B18.2.1-2010, 4.7, for LB and LG; the method is worst-case arithmetic on them.
 ///
@@ -49,31 +54,34 @@ pub struct LengthSearch<'a> {
     pitch: Length,
     nut: NutEnd,
     rules: LengthRules,
+    ranking: Ranking,
+    /// Washers that may be added at each end, and in all.
+    available: Added,
+    available_in_all: usize,
 }
 
 /// One screw with one number of washers: what the choice among the numbers needs.
-pub(super) struct Trial {
-    pub(super) added: usize,
+struct Trial {
+    added: Added,
     grip: Spread<Length>,
     jam_margin: Length,
     protrusion: Spread<Length>,
     too_short: bool,
-    pub(super) fits: bool,
-    pub(super) needs_cut: bool,
+    fits: bool,
+    needs_cut: bool,
+    rank: Rank,
 }
 
 impl Trial {
-    /// Order of preference among the numbers of washers for one screw. The shear planes, which
-    /// come before these in [`Candidate::compare`], are the same for all of them.
-    fn order(&self) -> (bool, bool, usize) {
-        (!self.fits, self.needs_cut, self.added)
-    }
-
-    /// Whether no further washer can make it better.
-    fn is_final(&self) -> bool {
+    /// Whether no further washer under the nut can make it better, by whatever ranking: the planes stay
+    /// where they are, and there is no cut to save.
+    const fn is_final(&self) -> bool {
         self.too_short || (self.fits && !self.needs_cut)
     }
 }
+
+/// Planes by their zone in the worst case.
+type ZoneCounts = [usize; 3];
 
 impl<'a> LengthSearch<'a> {
     /// Prepares a search.
@@ -114,22 +122,66 @@ impl<'a> LengthSearch<'a> {
         rules: LengthRules,
     ) -> Result<Self, Error> {
         let rules = rules.checked()?;
-        if let Some((_, start)) = stack.washers_under_nut() {
-            if start > rules.washers_under_nut_max {
-                return Err(out_of_range(
-                    "number of washers under the nut",
-                    start,
-                    Allowed::AtMost(rules.washers_under_nut_max.into()),
-                ));
-            }
+        if nut.is_tapped() != stack.tapped_part().is_some() {
+            return Err(Error::Mismatch(if nut.is_tapped() {
+                "the thread of a tapped part goes with a stack that ends in one".into()
+            } else {
+                "the stack ends in a tapped part: its thread takes the place of the nut".into()
+            }));
         }
+        let at_nut = stack.washers_under_nut().map_or(0, |(_, start)| start)
+            + stack.other_washers_under_nut().len();
+        let at_head = stack.washers_under_head().len();
+        let left = |quantity: &'static str, there: usize, most: Option<usize>| match most {
+            Some(most) if there > most => {
+                Err(out_of_range(quantity, there, Allowed::AtMost(most.into())))
+            }
+            Some(most) => Ok(most - there),
+            None => Ok(0),
+        };
+        let nut_left = Some(rules.washers_under_nut_max);
+        let nut_left = left("number of washers under the nut", at_nut, nut_left)?;
+        let head_left = rules.washers_under_head_max;
+        let head_left = left("number of washers under the head", at_head, head_left)?;
+        let in_all = left("number of washers", at_nut + at_head, rules.washers_max)?;
         Ok(Self {
             stack,
             screws: None,
             pitch: thread.pitch(),
             nut: *nut,
             rules,
+            ranking: Ranking::default(),
+            available: Added {
+                under_head: stack.washer_to_add_under_head().map_or(0, |_| head_left),
+                under_nut: stack.washers_under_nut().map_or(0, |_| nut_left),
+            },
+            available_in_all: rules.washers_max.map_or(usize::MAX, |_| in_all),
         })
+    }
+
+    /// The same search with another order of preference.
+    ///
+    /// ```
+    /// use shankline::joint::{Criterion, Ranking};
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si).with_protrusion(2.0, Some(6.0));
+    /// let search = LengthSearch::new(&stack, &screws, nut, rules)?;
+    /// let shortest = search.ranked(Ranking::by(&[Criterion::Length])).run()?;
+    /// let first = shortest.best().unwrap();
+    /// assert!(shortest.accepted().iter().all(|other| other.screw.nominal >= first.screw.nominal));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn ranked(mut self, ranking: Ranking) -> Self {
+        self.ranking = ranking;
+        self
     }
 
     /// Tries every stock length.
@@ -174,7 +226,7 @@ impl<'a> LengthSearch<'a> {
                 Err(error) => return Err(error),
             }
         }
-        candidates.sort_unstable_by(Candidate::compare);
+        candidates.sort_unstable_by_key(|candidate| candidate.rank);
         let Some(first) = candidates.first() else {
             return Err(Error::NoValue {
                 quantity: "stock length with all its dimensions",
@@ -219,36 +271,25 @@ impl<'a> LengthSearch<'a> {
 
     /// The best number of washers for one screw.
     fn candidate(&self, screw: ScrewLength) -> Candidate {
-        let (start, available) = match self.stack.washers_under_nut() {
-            Some((_, start)) => (
-                start,
-                self.rules.washers_under_nut_max.saturating_sub(start),
-            ),
-            None => (0, 0),
-        };
-        let mut best = self.trial(screw, 0);
-        // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
-        // short, more washers cannot help.
-        for added in 1..=available {
-            if best.is_final() {
+        let mut counts = self.zones(&screw, 0);
+        let mut best = self.best_at_nut(&screw, 0, counts);
+        for under_head in 1..=self.available.under_head.min(self.available_in_all) {
+            let zones = self.zones(&screw, under_head);
+            let next = self.best_at_nut(&screw, under_head, zones);
+            // Neither can more washers help a bolt that is too short with fewest of them.
+            if next.too_short && next.added.under_nut == 0 {
                 break;
             }
-            let next = self.trial(screw, added);
-            if next.too_short {
-                break;
-            }
-            if next.order() < best.order() {
-                best = next;
+            if next.rank < best.rank {
+                (best, counts) = (next, zones);
             }
         }
-        let mut counts = [0_usize; 3];
-        for position in self.stack.plane_positions() {
-            counts[screw.zone_at(position.max) as usize] += 1;
-        }
+        let start = self.stack.washers_under_nut().map_or(0, |(_, start)| start);
         let mut candidate = Candidate {
             screw,
-            washers_added: best.added,
-            washers_under_nut: start + best.added,
+            washers_added: best.added.under_nut,
+            washers_under_nut: start + best.added.under_nut,
+            washers_added_under_head: best.added.under_head,
             grip: best.grip,
             nut_height: self.nut.height(),
             pitch: self.pitch(),
@@ -260,15 +301,57 @@ impl<'a> LengthSearch<'a> {
             planes_in_thread: counts[Zone::Thread as usize],
             needs_cut: best.needs_cut,
             cut: None,
-            reasons: [None; 3],
-            rank: Candidate::rank(counts, &best),
+            reasons: [None; 4],
+            rank: best.rank,
         };
         if best.fits {
             candidate.cut = self.cut(&candidate);
         } else {
-            candidate.reasons = self.reasons(&candidate, available);
+            candidate.reasons = self.reasons(&candidate);
         }
         candidate
+    }
+
+    /// The best number of washers under the nut, with so many added under the head.
+    fn best_at_nut(&self, screw: &ScrewLength, under_head: usize, zones: ZoneCounts) -> Trial {
+        let trial = |under_nut| {
+            let added = Added {
+                under_head,
+                under_nut,
+            };
+            self.trial(screw, added, zones)
+        };
+        let mut best = trial(0);
+        // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
+        // short, more washers cannot help.
+        for under_nut in 1..=self.nut_washers_available(under_head) {
+            if best.is_final() {
+                break;
+            }
+            let next = trial(under_nut);
+            if next.too_short {
+                break;
+            }
+            if next.rank < best.rank {
+                best = next;
+            }
+        }
+        best
+    }
+
+    fn nut_washers_available(&self, under_head: usize) -> usize {
+        let in_all = self.available_in_all.saturating_sub(under_head);
+        self.available.under_nut.min(in_all)
+    }
+
+    /// The shear planes by zone, with so many washers added under the head.
+    fn zones(&self, screw: &ScrewLength, under_head: usize) -> ZoneCounts {
+        let moved = self.stack.head_washers(under_head).max;
+        let mut counts = [0; 3];
+        for position in self.stack.plane_positions() {
+            counts[screw.zone_at(position.max + moved) as usize] += 1;
+        }
+        counts
     }
 
     const fn pitch(&self) -> Length {
@@ -285,30 +368,51 @@ impl<'a> LengthSearch<'a> {
         }
     }
 
-    fn least_protrusion(&self) -> Length {
-        self.rules.protrusion_min_pitches * self.pitch()
+    /// What the end of the bolt must reach beyond the nut, at least and at most.
+    fn window(&self) -> (Length, Option<Length>) {
+        self.nut.window(&self.rules, self.pitch)
     }
 
-    /// One screw with `added` more washers under the nut.
-    fn trial(&self, screw: ScrewLength, added: usize) -> Trial {
+    /// How much more thread lies in the holes than the rules permit; zero or less where it is little enough.
+    fn thread_in_holes(&self, screw: &ScrewLength, under_head: usize) -> Option<Length> {
+        let most = self.rules.thread_in_holes_max_pitches? * self.pitch();
+        let end = self.stack.holes_end().max + self.stack.head_washers(under_head).max;
+        Some(end - screw.body_length_min - most)
+    }
+
+    /// One screw with more washers.
+    fn trial(&self, screw: &ScrewLength, added: Added, zones: ZoneCounts) -> Trial {
         let grip = self.stack.grip_with(added);
         let jam_margin = grip.min - screw.grip_gaging_length_max;
         let protrusion = self.protrusion(screw.length(), grip);
-        let too_short = protrusion.min < self.least_protrusion() - SAME_LENGTH;
+        let (least, most) = self.window();
+        let too_short = protrusion.min < least - SAME_LENGTH;
         let clears = jam_margin >= self.rules.clear_threads_min * self.pitch() - SAME_LENGTH;
-        let too_long = match self.rules.protrusion_max_pitches {
-            Some(limit) => protrusion.max > limit * self.pitch() + SAME_LENGTH,
-            None => false,
-        };
+        let too_long = most.is_some_and(|most| protrusion.max > most + SAME_LENGTH);
+        let in_holes = self.thread_in_holes(screw, added.under_head);
+        let shank_reaches = in_holes.is_none_or(|by| by <= SAME_LENGTH);
         let may_cut = self.rules.cut != CutRule::Never;
+        let fits = clears && !too_short && shank_reaches && (!too_long || may_cut);
+        let needs_cut = too_long && may_cut;
+        let in_thread = zones[Zone::Thread as usize];
+        let rank = self.ranking.rank(&Merits {
+            fits,
+            planes_in_thread: in_thread,
+            planes_off_shank: zones[Zone::RunOut as usize] + in_thread,
+            needs_cut,
+            added_under_head: added.under_head,
+            added_under_nut: added.under_nut,
+            length: screw.nominal,
+        });
         Trial {
             added,
             grip,
             jam_margin,
             protrusion,
             too_short,
-            fits: clears && !too_short && (!too_long || may_cut),
-            needs_cut: too_long && may_cut,
+            fits,
+            needs_cut,
+            rank,
         }
     }
 
@@ -341,8 +445,11 @@ impl<'a> LengthSearch<'a> {
     }
 
     /// All reasons why a candidate does not fit.
-    fn reasons(&self, candidate: &Candidate, available: usize) -> [Option<Reason>; 3] {
-        let short = self.least_protrusion() - candidate.protrusion.min;
+    fn reasons(&self, candidate: &Candidate) -> [Option<Reason>; 4] {
+        let (least, most) = self.window();
+        let under_head = candidate.washers_added_under_head;
+        let available = self.nut_washers_available(under_head);
+        let short = least - candidate.protrusion.min;
         let too_short = (short > SAME_LENGTH).then_some(Reason::TooShort { by: short });
         let jam = self.jam_reason(candidate, available);
         let washers_short = match jam {
@@ -356,25 +463,37 @@ impl<'a> LengthSearch<'a> {
                     ..
                 },
             ) if too_short.is_none() && washers <= available => {
-                let grip = self.stack.grip_with(candidate.washers_added + washers);
+                let grip = self.stack.grip_with(Added {
+                    under_head,
+                    under_nut: candidate.washers_added + washers,
+                });
                 let left = self.protrusion(candidate.screw.length(), grip).min;
-                let by = self.least_protrusion() - left;
+                let by = least - left;
                 (by > SAME_LENGTH).then_some(Reason::WashersMakeItShort { washers, by })
             }
             _ => None,
         };
-        let too_long = match (self.rules.protrusion_max_pitches, self.rules.cut) {
+        let in_holes = self.thread_in_holes(&candidate.screw, under_head);
+        let in_holes = in_holes
+            .filter(|&by| by > SAME_LENGTH)
+            .map(|by| Reason::ThreadInHoles { by });
+        let too_long = match (most, self.rules.cut) {
             (Some(limit), CutRule::Never) => {
-                let excess = candidate.protrusion.max - limit * self.pitch();
-                (excess > SAME_LENGTH).then_some(Reason::TooLong { by: excess })
+                let by = candidate.protrusion.max - limit;
+                let reason = if self.nut.is_tapped() {
+                    Reason::Bottoms { by }
+                } else {
+                    Reason::TooLong { by }
+                };
+                (by > SAME_LENGTH).then_some(reason)
             }
             _ => None,
         };
-        // Without gaps, so that the first entry tells whether there is any. Three slots do: washers
+        // Without gaps, so that the first entry tells whether there is any. Four slots do: washers
         // can only make a bolt short that is not too short without them.
-        let mut reasons = [None; 3];
+        let mut reasons = [None; 4];
         for (slot, reason) in reasons.iter_mut().zip(
-            [too_short, jam, washers_short, too_long]
+            [too_short, jam, washers_short, in_holes, too_long]
                 .into_iter()
                 .flatten(),
         ) {
@@ -385,12 +504,13 @@ impl<'a> LengthSearch<'a> {
 
     /// The fixed length that brings the protrusion of a candidate down, if it must be and can be.
     fn cut(&self, candidate: &Candidate) -> Option<Cut> {
-        let limit = self.rules.protrusion_max_pitches? * self.pitch();
+        let (least, most) = self.window();
+        let limit = most?;
         let CutRule::Allowed { tolerance, step } = self.rules.cut else {
             return None;
         };
         let (grip, screw) = (candidate.grip, candidate.screw);
-        let wanted = grip.max + self.nut.height().max + self.least_protrusion() + tolerance;
+        let wanted = grip.max + self.nut.height().max + least + tolerance;
         let length = ceil((wanted - SAME_LENGTH).value / step.value) * step;
         if !candidate.needs_cut || length >= screw.nominal - SAME_LENGTH {
             return None;

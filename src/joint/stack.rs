@@ -1,58 +1,34 @@
-//! What a bolt goes through: plies, washers, shear planes.
+//! What a bolt goes through: plies, washers, gaps, sleeves, shear planes.
 
-use alloc::{string::String, vec::Vec};
+use alloc::vec::Vec;
 
-use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::error::{Error, not_negative};
 use crate::parts::{ScrewLength, Zone};
-use crate::spread::{Spread, sane_spread};
-use crate::units::{Length, millimetres};
+use crate::spread::Spread;
+use crate::units::Length;
 
-/// One ply or washer of a stack.
-///
-/// ```
-/// use shankline::prelude::*;
-/// use shankline::joint::Layer;
-/// let web = Layer::new("web", millimetres(12.0).plus_minus(millimetres(0.5)));
-/// assert_eq!(web.thickness.nominal, millimetres(12.0));
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "super::data::RawLayer")
-)]
-#[non_exhaustive]
-pub struct Layer {
-    /// What a drawing would call it.
-    pub name: String,
-    /// Thickness with its tolerance.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
-    )]
-    pub thickness: Spread<Length>,
-}
+mod builder;
+mod features;
+#[cfg(test)]
+mod tests;
 
-impl Layer {
-    /// A ply or washer. Nothing is checked before it becomes part of a [`Stack`].
-    ///
-    /// ```
-    /// use shankline::{joint::Layer, prelude::*};
-    /// assert_eq!(Layer::new("web", Spread::exact(millimetres(12.0))).name, "web");
-    /// ```
-    #[must_use]
-    pub fn new(name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        Self {
-            name: name.into(),
-            thickness,
-        }
-    }
-}
+pub use builder::StackBuilder;
+pub use features::{Gap, HeadSeat, Layer, Sleeve, TappedPart};
 
 /// A stack of plies with the washers that are always there, in order from the head.
 ///
 /// Its invariants hold by construction: at least one ply, every thickness positive and in order,
-/// every shear plane between two plies.
+/// every shear plane between two plies, no sleeve cut by one.
+///
+/// | a stack may have | and then |
+/// |---|---|
+/// | soft plies ([`StackBuilder::soft_ply`]) | the nut follows as they are crushed: G min is less |
+/// | gaps ([`Gap`]) | planes reach across them, and the bolt bends |
+/// | sleeves ([`Sleeve`]) | the sleeve is clamped, not the plies around it |
+/// | a recessed or countersunk head ([`HeadSeat`]) | every plane is nearer to the head |
+/// | a spot face under the nut ([`StackBuilder::spot_face_under_nut`]) | the nut is nearer to the head |
+/// | a tapped part ([`TappedPart`]) | the bolt ends in a thread, not in a nut |
+/// | unequal shares of the planes ([`StackBuilder::plane_shares`]) | each plane has its own load |
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -66,32 +42,123 @@ impl Layer {
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "super::data::RawStack")
+    derive(serde::Deserialize),
+    serde(try_from = "Parts")
 )]
 pub struct Stack {
-    washers_under_head: Vec<Layer>,
-    plies: Vec<Layer>,
-    shear_planes: Vec<usize>,
-    washers_under_nut: Option<NutWashers>,
+    parts: Parts,
     /// Head washers, plies and the nut-side washers that are always there.
-    #[cfg_attr(feature = "serde", serde(skip))]
     grip: Spread<Length>,
     /// Distance of each shear plane from the bearing face of the head.
-    #[cfg_attr(feature = "serde", serde(skip))]
     positions: Vec<Spread<Length>>,
+    /// The far face of the last ply.
+    holes_end: Spread<Length>,
+}
+
+/// What a stack is put together from, and how it is written.
+#[derive(Clone, Debug, Default, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(default, deny_unknown_fields)
+)]
+struct Parts {
+    washers_under_head: Vec<Layer>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    washer_to_add_under_head: Option<Spread<Length>>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
+    head_seat: HeadSeat,
+    plies: Vec<Layer>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    gaps: Vec<Gap>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    sleeves: Vec<Sleeve>,
+    shear_planes: Vec<usize>,
+    /// One for each shear plane; none where all have the same.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    plane_shares: Vec<f64>,
+    washers_under_nut: Option<NutWashers>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    other_washers_under_nut: Vec<Layer>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    spot_face_under_nut: Option<Spread<Length>>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    tapped_part: Option<TappedPart>,
 }
 
 /// Washers of one kind under the nut.
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-struct NutWashers {
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "super::data::RawNutWashers")
+)]
+pub(super) struct NutWashers {
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
-    thickness: Spread<Length>,
-    count: usize,
+    pub(super) thickness: Spread<Length>,
+    pub(super) count: usize,
+}
+
+/// Washers that a search adds to those always there.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct Added {
+    pub(super) under_head: usize,
+    pub(super) under_nut: usize,
+}
+
+/// One length of a stack, counted from the head.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Term<'a> {
+    pub(super) name: &'a str,
+    pub(super) size: Spread<Length>,
+    /// Whether it adds to the distance; a recess takes it off.
+    pub(super) adds: bool,
+}
+
+impl<'a> Term<'a> {
+    const fn plus(name: &'a str, size: Spread<Length>) -> Self {
+        let adds = true;
+        Self { name, size, adds }
+    }
+
+    const fn minus(name: &'a str, size: Spread<Length>) -> Self {
+        let adds = false;
+        Self { name, size, adds }
+    }
+
+    fn added_to(self, x: Spread<Length>) -> Spread<Length> {
+        if self.adds {
+            x + self.size
+        } else {
+            Spread {
+                min: x.min - self.size.max,
+                nominal: x.nominal - self.size.nominal,
+                max: x.max - self.size.min,
+            }
+        }
+    }
+}
+
+#[cfg(feature = "serde")]
+fn is_default<T: Default + PartialEq>(value: &T) -> bool {
+    *value == T::default()
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Stack {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        self.parts.serialize(serializer)
+    }
+}
+
+impl TryFrom<Parts> for Stack {
+    type Error = Error;
+    fn try_from(parts: Parts) -> Result<Self, Error> {
+        StackBuilder::of(parts).build()
+    }
 }
 
 /// A shear plane seen against one screw.
@@ -113,7 +180,7 @@ struct NutWashers {
 pub struct Plane {
     /// The plane lies after this ply, counted from 1 at the head.
     pub after_ply: usize,
-    /// Distance from the bearing face of the head.
+    /// Distance from the bearing face of the head; across a gap, of the far side of the gap.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -128,21 +195,7 @@ pub struct Plane {
 impl Stack {
     /// A builder that makes this stack again, to change something of it.
     pub(super) fn to_builder(&self) -> StackBuilder {
-        // Without `..`, so that no feature of a stack is lost on the way.
-        let Self {
-            washers_under_head,
-            plies,
-            shear_planes,
-            washers_under_nut,
-            grip: _,
-            positions: _,
-        } = self.clone();
-        StackBuilder {
-            washers_under_head,
-            plies,
-            shear_planes,
-            washers_under_nut,
-        }
+        StackBuilder::of(self.parts.clone())
     }
 
     /// Starts a stack.
@@ -175,7 +228,7 @@ impl Stack {
     /// ```
     #[must_use]
     pub fn washers_under_head(&self) -> &[Layer] {
-        &self.washers_under_head
+        &self.parts.washers_under_head
     }
 
     /// The plies, from the head.
@@ -190,7 +243,7 @@ impl Stack {
     /// ```
     #[must_use]
     pub fn plies(&self) -> &[Layer] {
-        &self.plies
+        &self.parts.plies
     }
 
     /// The shear planes: after which plies, counted from 1 at the head.
@@ -206,7 +259,7 @@ impl Stack {
     /// ```
     #[must_use]
     pub fn shear_planes(&self) -> &[usize] {
-        &self.shear_planes
+        &self.parts.shear_planes
     }
 
     /// Thickness of the washers under the nut, if there are any, and how many are always there.
@@ -224,7 +277,8 @@ impl Stack {
     /// ```
     #[must_use]
     pub fn washers_under_nut(&self) -> Option<(Spread<Length>, usize)> {
-        self.washers_under_nut
+        self.parts
+            .washers_under_nut
             .map(|washers| (washers.thickness, washers.count))
     }
 
@@ -246,17 +300,41 @@ impl Stack {
         self.grip
     }
 
-    /// The same with `added` more washers under the nut.
-    pub(super) fn grip_with(&self, added: usize) -> Spread<Length> {
-        match self.washers_under_nut {
-            Some(washers) if added > 0 => {
-                // Washer counts are small: exact.
-                #[allow(clippy::cast_precision_loss)]
-                let count = added as f64;
-                self.grip + washers.thickness.map(|thickness| count * thickness)
-            }
-            _ => self.grip,
+    /// The same with more washers.
+    pub(super) fn grip_with(&self, added: Added) -> Spread<Length> {
+        let nut = self
+            .parts
+            .washers_under_nut
+            .map(|washers| washers.thickness);
+        let grip = self.grip + self.head_washers(added.under_head);
+        match nut {
+            Some(thickness) if added.under_nut > 0 => grip + times(added.under_nut, thickness),
+            _ => grip,
         }
+    }
+
+    /// By how much so many more washers under the head push everything towards the nut.
+    pub(super) fn head_washers(&self, added: usize) -> Spread<Length> {
+        match self.parts.washer_to_add_under_head {
+            Some(thickness) if added > 0 => times(added, thickness),
+            _ => Spread::exact(Length::default()),
+        }
+    }
+
+    /// The far face of the last ply.
+    pub(super) const fn holes_end(&self) -> Spread<Length> {
+        self.holes_end
+    }
+
+    /// The lengths from the bearing face of the head to the end of a ply and of the gap after it.
+    pub(super) fn terms(&self, thru_ply: usize) -> impl Iterator<Item = Term<'_>> {
+        self.parts.terms(thru_ply)
+    }
+
+    /// The lengths between the last ply and the bearing face of the nut, but for the washers that
+    /// [`washers_under_nut`](Self::washers_under_nut) counts.
+    pub(super) fn terms_at_nut(&self) -> impl Iterator<Item = Term<'_>> {
+        self.parts.terms_at_nut()
     }
 
     /// Distances of the shear planes from the bearing face of the head.
@@ -289,15 +367,27 @@ impl Stack {
     /// # }
     /// ```
     pub fn planes<'a>(&'a self, screw: &ScrewLength) -> impl Iterator<Item = Plane> + use<'a> {
+        self.planes_moved(screw, Spread::exact(Length::default()))
+    }
+
+    /// The same with everything pushed towards the nut by washers added under the head.
+    pub(super) fn planes_moved<'a>(
+        &'a self,
+        screw: &ScrewLength,
+        moved: Spread<Length>,
+    ) -> impl Iterator<Item = Plane> + use<'a> {
         let screw = *screw;
-        self.shear_planes
-            .iter()
+        let planes = self.parts.shear_planes.iter();
+        planes
             .zip(&self.positions)
-            .map(move |(&after_ply, &position)| Plane {
-                after_ply,
-                position,
-                nominal: screw.zone_at(position.nominal),
-                worst: screw.zone_at(position.max),
+            .map(move |(&after_ply, &position)| {
+                let position = position + moved;
+                Plane {
+                    after_ply,
+                    position,
+                    nominal: screw.zone_at(position.nominal),
+                    worst: screw.zone_at(position.max),
+                }
             })
     }
 
@@ -331,237 +421,322 @@ impl Stack {
         washers_added: usize,
     ) -> Result<Option<Length>, Error> {
         not_negative("transition length", transition)?;
+        let added = Added {
+            under_nut: washers_added,
+            under_head: 0,
+        };
         Ok(self.positions.last().map(|last| {
-            let beyond = self.grip_with(washers_added).min - last.min;
+            let beyond = self.grip_with(added).min - last.min;
             beyond - transition - (last.max - last.min)
         }))
     }
-}
 
-/// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
-/// [`build`](Self::build).
-///
-/// ```
-/// use shankline::prelude::*;
-/// let builder = Stack::builder().ply("plate", Spread::exact(millimetres(10.0)));
-/// assert!(builder.clone().build().is_ok());
-/// assert!(builder.shear_planes([1]).build().is_err()); // one ply has no shear plane
-/// ```
-#[derive(Clone, Debug, Default, PartialEq)]
-#[must_use]
-pub struct StackBuilder {
-    washers_under_head: Vec<Layer>,
-    plies: Vec<Layer>,
-    shear_planes: Vec<usize>,
-    washers_under_nut: Option<NutWashers>,
-}
+    /// The gaps between plies, from the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert!(stack.gaps().is_empty());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn gaps(&self) -> &[Gap] {
+        &self.parts.gaps
+    }
 
-impl StackBuilder {
-    /// Adds a washer under the head.
+    /// The gap after a ply, if there is one.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply = Spread::exact(millimetres(10.0));
+    /// let play = Spread { min: millimetres(0.0), nominal: millimetres(0.5), max: millimetres(1.0) };
+    /// let stack = Stack::builder().ply("a", ply).gap(play).ply("b", ply).build()?;
+    /// assert_eq!(stack.gap_after(1), Some(play));
+    /// assert_eq!(stack.gap_after(2), None);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn gap_after(&self, ply: usize) -> Option<Spread<Length>> {
+        self.parts.gap_after(ply)
+    }
+
+    /// The sleeves, from the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert!(stack.sleeves().is_empty());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn sleeves(&self) -> &[Sleeve] {
+        &self.parts.sleeves
+    }
+
+    /// How the head sits.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # use shankline::joint::HeadSeat;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert_eq!(stack.head_seat(), HeadSeat::Flat);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn head_seat(&self) -> HeadSeat {
+        self.parts.head_seat
+    }
+
+    /// Depth of the spot face under the nut, if there is one.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert_eq!(stack.spot_face_under_nut(), None);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn spot_face_under_nut(&self) -> Option<Spread<Length>> {
+        self.parts.spot_face_under_nut
+    }
+
+    /// The part whose thread takes the place of a nut, if there is one.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert_eq!(stack.tapped_part(), None);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn tapped_part(&self) -> Option<&TappedPart> {
+        self.parts.tapped_part.as_ref()
+    }
+
+    /// Washers of other kinds that are always under the nut, from the last ply: a hardened one below, a
+    /// spring washer. A search adds none of them.
     ///
     /// ```
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let stack = Stack::builder()
-    ///     .washer_under_head("plain washer", Spread::exact(millimetres(3.0)))
     ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .washer_under_nut("square washer", Spread::exact(millimetres(5.0)))
     ///     .build()?;
-    /// assert_eq!(stack.washers_under_head().len(), 1);
+    /// assert_eq!(stack.other_washers_under_nut().len(), 1);
+    /// assert_eq!(stack.grip().nominal, millimetres(15.0));
     /// # Ok(())
     /// # }
     /// ```
-    pub fn washer_under_head(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        self.washers_under_head.push(Layer {
-            name: name.into(),
-            thickness,
-        });
-        self
+    #[must_use]
+    pub fn other_washers_under_nut(&self) -> &[Layer] {
+        &self.parts.other_washers_under_nut
     }
 
-    /// Adds the next ply, counted from the head.
-    ///
-    /// ```
-    /// # use shankline::prelude::*;
-    /// let error = Stack::builder().ply("plate", Spread::exact(millimetres(-1.0))).build();
-    /// assert!(error.is_err());
-    /// ```
-    pub fn ply(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        self.plies.push(Layer {
-            name: name.into(),
-            thickness,
-        });
-        self
-    }
-
-    /// Sets the shear planes: 1 lies between the first and the second ply, and so on.
-    ///
-    /// ```
-    /// # use shankline::prelude::*;
-    /// let plate = Spread::exact(millimetres(10.0));
-    /// let error = Stack::builder().ply("only", plate).shear_planes([1]).build().unwrap_err();
-    /// assert!(error.to_string().starts_with("shear plane"));
-    /// ```
-    pub fn shear_planes(mut self, after_plies: impl IntoIterator<Item = usize>) -> Self {
-        self.shear_planes = after_plies.into_iter().collect();
-        self
-    }
-
-    /// Sets the washers under the nut: thickness of one, and how many are always there. A length
-    /// search may add more of the same.
+    /// Thickness of the washers that a search may add under the head, if it may.
     ///
     /// ```
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let washer = Washer::find(WasherStyle::Iso7089, &"M20".parse()?)?;
-    /// let stack = Stack::builder()
-    ///     .ply("plate", Spread::exact(millimetres(10.0)))
-    ///     .washers_under_nut(washer.thickness()?, 1)
-    ///     .build()?;
+    /// let stack = Stack::builder().ply("plate", Spread::exact(millimetres(10.0))).build()?;
+    /// assert_eq!(stack.washer_to_add_under_head(), None);
     /// # Ok(())
     /// # }
     /// ```
-    pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
-        self.washers_under_nut = Some(NutWashers { thickness, count });
-        self
+    #[must_use]
+    pub const fn washer_to_add_under_head(&self) -> Option<Spread<Length>> {
+        self.parts.washer_to_add_under_head
     }
 
-    /// The bolt put through from the other side; washers stay under head and nut.
-    pub(super) fn turned(mut self) -> Self {
-        let plies = self.plies.len();
-        self.plies.reverse();
-        for plane in &mut self.shear_planes {
-            *plane = plies.saturating_sub(*plane);
-        }
-        self
-    }
-
-    /// Washers of another thickness under head and nut, as many as there are; more may be added under
-    /// the nut.
-    pub(super) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
-        for washer in &mut self.washers_under_head {
-            washer.thickness = thickness;
-        }
-        let count = self.washers_under_nut.map_or(0, |washers| washers.count);
-        self.washers_under_nut(thickness, count)
-    }
-
-    /// The ply at the nut made thicker.
-    pub(super) fn thicker_last_ply(mut self, by: Length) -> Self {
-        if let Some(last) = self.plies.last_mut() {
-            last.thickness = last.thickness + Spread::exact(by);
-        }
-        self
-    }
-
-    /// Checks the parts and puts them together.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] without plies, for a thickness that is not positive, finite and in
-    /// order, for a shear plane that does not lie between two plies, or for more than 1000 plies or
-    /// 100 washers;
-    /// [`Error::Mismatch`] for the same shear plane twice.
+    /// The share of the load across the axis that each shear plane takes, from the head; they add up
+    /// to 1.
     ///
     /// ```
     /// # use shankline::prelude::*;
-    /// assert!(Stack::builder().build().is_err());
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply = Spread::exact(millimetres(10.0));
+    /// let builder = Stack::builder().ply("a", ply).ply("b", ply).ply("c", ply).shear_planes([1, 2]);
+    /// let equal = builder.clone().build()?;
+    /// assert!(equal.plane_shares().eq([0.5, 0.5]));
+    /// let uneven = builder.plane_shares([0.6, 0.4]).build()?;
+    /// assert!(uneven.plane_shares().eq([0.6, 0.4]));
+    /// # Ok(())
+    /// # }
     /// ```
-    pub fn build(self) -> Result<Stack, Error> {
-        const MOST_WASHERS: usize = 100;
-        const MOST_PLIES: usize = 1000;
-        let mut planes = self.shear_planes;
-        planes.sort_unstable();
-        for (quantity, count, most) in [
-            ("number of plies", self.plies.len(), MOST_PLIES),
-            (
-                "number of washers under the head",
-                self.washers_under_head.len(),
-                MOST_WASHERS,
-            ),
-        ] {
-            if count > most {
-                return Err(out_of_range(quantity, count, Allowed::AtMost(most.into())));
-            }
-        }
-        if self.plies.is_empty() {
-            return Err(out_of_range(
-                "number of plies",
-                0_usize,
-                Allowed::AtLeast(1_usize.into()),
-            ));
-        }
-        if let Some(&plane) = planes
-            .iter()
-            .find(|plane| !(1..self.plies.len()).contains(*plane))
-        {
-            return Err(if self.plies.len() == 1 {
-                Error::Mismatch(alloc::format!(
-                    "shear plane {plane}: a stack of one ply has no shear plane"
-                ))
-            } else {
-                out_of_range(
-                    "shear plane",
-                    plane,
-                    Allowed::FromTo(1_usize.into(), (self.plies.len() - 1).into()),
-                )
-            });
-        }
-        if let Some([twice, _]) = planes.windows(2).find(|pair| pair[0] == pair[1]) {
-            return Err(Error::Mismatch(alloc::format!(
-                "shear plane {twice} is given twice"
-            )));
-        }
-        for layer in self.washers_under_head.iter().chain(&self.plies) {
-            sane_spread("thickness", layer.thickness).map_err(|error| named(error, &layer.name))?;
-        }
-        if let Some(NutWashers { thickness, count }) = self.washers_under_nut {
-            sane_spread("thickness of the washer under the nut", thickness)?;
-            if count > MOST_WASHERS {
-                return Err(out_of_range(
-                    "number of washers under the nut",
-                    count,
-                    Allowed::AtMost(MOST_WASHERS.into()),
-                ));
-            }
-        }
-        let zero = Spread::exact(millimetres(0.0));
-        let mut x = self
-            .washers_under_head
-            .iter()
-            .fold(zero, |sum, washer| sum + washer.thickness);
-        let mut positions = Vec::with_capacity(planes.len());
-        let mut next_plane = planes.iter().copied().peekable();
-        for (index, ply) in self.plies.iter().enumerate() {
-            x = x + ply.thickness;
-            if next_plane.next_if_eq(&(index + 1)).is_some() {
-                positions.push(x);
-            }
-        }
-        let mut stack = Stack {
-            washers_under_head: self.washers_under_head,
-            plies: self.plies,
-            shear_planes: planes,
-            washers_under_nut: self.washers_under_nut,
-            grip: x,
-            positions,
+    pub fn plane_shares(&self) -> impl Iterator<Item = f64> {
+        let given = &self.parts.plane_shares;
+        // At most 1000 plies: exact.
+        #[allow(clippy::cast_precision_loss)]
+        let equal = 1.0 / self.parts.shear_planes.len() as f64;
+        (0..self.parts.shear_planes.len())
+            .map(move |index| given.get(index).map_or(equal, |share| *share))
+    }
+
+    /// The least thickness of a ply that the bolt bears on; none for a ply around a sleeve, or for a
+    /// number that no ply has.
+    ///
+    /// A recess takes its depth off, a countersink half of its depth.
+    ///
+    /// Source: EN 1993-1-8, Table 3.4, note on countersunk bolts, for the half (recalled); a recess is
+    /// arithmetic.
+    ///
+    /// ```
+    /// use shankline::joint::HeadSeat;
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let flush = Spread::exact(millimetres(0.0));
+    /// let stack = Stack::builder()
+    ///     .ply("cladding", Spread::exact(millimetres(10.0)))
+    ///     .ply("post", Spread::exact(millimetres(12.0)))
+    ///     .head_seat(HeadSeat::Countersunk { below_flush: flush, head_height: millimetres(6.0) })
+    ///     .shear_planes([1])
+    ///     .build()?;
+    /// assert_eq!(stack.bearing_thickness(1), Some(millimetres(7.0)));
+    /// assert_eq!(stack.bearing_thickness(2), Some(millimetres(12.0)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn bearing_thickness(&self, ply: usize) -> Option<Length> {
+        self.parts.bearing_thickness(ply)
+    }
+
+    /// Whether it is nothing but hard plies and washers on each other, between a flat head and a nut.
+    pub(super) fn is_plain(&self) -> bool {
+        let parts = &self.parts;
+        parts.gaps.is_empty()
+            && parts.sleeves.is_empty()
+            && parts.head_seat == HeadSeat::Flat
+            && parts.spot_face_under_nut.is_none()
+            && parts.tapped_part.is_none()
+            && parts.plies.iter().all(|ply| ply.crush == Length::default())
+    }
+
+    /// Whether the bolt can be put in from the other side: not with a countersunk head or a tapped part.
+    pub(super) const fn can_be_turned(&self) -> bool {
+        self.parts.tapped_part.is_none()
+            && !matches!(self.parts.head_seat, HeadSeat::Countersunk { .. })
+    }
+}
+
+impl Parts {
+    /// The sleeve that lies in a ply, counted from 1.
+    fn sleeve_in(&self, ply: usize) -> Option<&Sleeve> {
+        let around = |sleeve: &&Sleeve| (sleeve.first_ply..=sleeve.last_ply).contains(&ply);
+        self.sleeves.iter().find(around)
+    }
+
+    fn gap_after(&self, ply: usize) -> Option<Spread<Length>> {
+        let found = self.gaps.iter().find(|gap| gap.after_ply == ply);
+        found.map(|gap| gap.width)
+    }
+
+    fn terms(&self, thru_ply: usize) -> impl Iterator<Item = Term<'_>> {
+        let recess = match self.head_seat {
+            HeadSeat::Flat => None,
+            seat => Some(Term::minus("recess of the head", seat.depth())),
         };
-        stack.grip = stack.grip_with(self.washers_under_nut.map_or(0, |washers| washers.count));
-        Ok(stack)
+        let plies = self.plies.iter().take(thru_ply).zip(1..);
+        let plies = plies.flat_map(|(ply, number)| match self.sleeve_in(number) {
+            Some(sleeve) if number == sleeve.last_ply => {
+                let clamped = self.clamped_sleeve(sleeve);
+                [
+                    Some(Term::plus(&sleeve.name, clamped)),
+                    self.gap_term(number),
+                ]
+            }
+            // Clamped with the sleeve around them.
+            Some(_) => [None, None],
+            None => [
+                Some(Term::plus(&ply.name, ply.clamped())),
+                self.gap_term(number),
+            ],
+        });
+        let washers = self.washers_under_head.iter();
+        washers
+            .map(|washer| Term::plus(&washer.name, washer.clamped()))
+            .chain(recess)
+            .chain(plies.flatten())
+    }
+
+    fn gap_term(&self, after_ply: usize) -> Option<Term<'_>> {
+        let width = self.gap_after(after_ply)?;
+        Some(Term::plus("gap", width))
+    }
+
+    fn terms_at_nut(&self) -> impl Iterator<Item = Term<'_>> {
+        let tapped = self.tapped_part.as_ref();
+        let washers = self.other_washers_under_nut.iter();
+        washers
+            .map(|washer| Term::plus(&washer.name, washer.clamped()))
+            .chain(
+                self.spot_face_under_nut
+                    .map(|depth| Term::minus("spot face under the nut", depth)),
+            )
+            .chain(tapped.map(|part| Term::plus("counterbore of the thread", part.counterbore)))
+    }
+
+    /// The plies and gaps around a sleeve.
+    fn around_sleeve(&self, sleeve: &Sleeve) -> Spread<Length> {
+        let zero = Spread::exact(Length::default());
+        (sleeve.first_ply..=sleeve.last_ply).fold(zero, |sum, number| {
+            let ply = number
+                .checked_sub(1)
+                .and_then(|index| self.plies.get(index));
+            let gap = self.gap_after(number).filter(|_| number < sleeve.last_ply);
+            sum + ply.map_or(zero, Layer::clamped) + gap.unwrap_or(zero)
+        })
+    }
+
+    /// What a sleeve and the plies around it are together: whichever is longer is clamped.
+    fn clamped_sleeve(&self, sleeve: &Sleeve) -> Spread<Length> {
+        let (tube, plies) = (sleeve.length, self.around_sleeve(sleeve));
+        Spread {
+            min: tube.min.max(plies.min),
+            nominal: tube.nominal.max(plies.nominal),
+            max: tube.max.max(plies.max),
+        }
+    }
+
+    fn bearing_thickness(&self, ply: usize) -> Option<Length> {
+        let layer = self.plies.get(ply.checked_sub(1)?)?;
+        if self.sleeve_in(ply).is_some() {
+            return None;
+        }
+        let mut thickness = layer.clamped().min;
+        if ply == 1 {
+            thickness -= match self.head_seat {
+                HeadSeat::Flat => Length::default(),
+                HeadSeat::Recessed { depth } => depth.max,
+                HeadSeat::Countersunk {
+                    below_flush,
+                    head_height,
+                } => 0.5 * (below_flush.max + head_height),
+            };
+        }
+        if ply == self.plies.len() {
+            let depth = self.spot_face_under_nut;
+            thickness -= depth.map_or(Length::default(), |depth| depth.max);
+        }
+        Some(thickness)
     }
 }
 
-/// The same error with the name of the layer it is about.
-fn named(error: Error, name: &str) -> Error {
-    match error {
-        Error::OutOfRange {
-            quantity,
-            value,
-            allowed,
-        } => Error::OutOfRange {
-            quantity: alloc::format!("{quantity} of \"{name}\""),
-            value,
-            allowed,
-        },
-        other => other,
-    }
+fn times(count: usize, thickness: Spread<Length>) -> Spread<Length> {
+    // Washer counts are small: exact.
+    #[allow(clippy::cast_precision_loss)]
+    let count = count as f64;
+    thickness.map(|thickness| count * thickness)
 }

@@ -2,6 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
+use super::stack::Term;
 use super::{Candidate, NutEnd, Stack};
 use crate::derivation::Derivation;
 use crate::error::{Allowed, Error, out_of_range};
@@ -94,25 +95,32 @@ impl JointTolerances {
         method: ToleranceMethod,
     ) -> Result<Self, Error> {
         // The fields of a candidate are open to all.
-        if candidate.washers_under_nut > 200 {
-            return Err(out_of_range(
-                "number of washers under the nut",
-                candidate.washers_under_nut,
-                Allowed::AtMost(200_usize.into()),
-            ));
+        let (head, nut_side) = (
+            candidate.washers_added_under_head,
+            candidate.washers_under_nut,
+        );
+        for (quantity, count) in [
+            ("number of washers under the nut", nut_side),
+            ("number of washers added under the head", head),
+        ] {
+            if count > 200 {
+                let allowed = Allowed::AtMost(200_usize.into());
+                return Err(out_of_range(quantity, count, allowed));
+            }
         }
         let bought = candidate.screw.length();
         let length = candidate.cut.map_or(bought, |cut| cut.finished);
-        let grip = layers(stack, stack.plies().len(), candidate.washers_under_nut);
-        let sum = |layers: &[(String, Spread<Length>)]| {
-            let chain = ToleranceChain::new();
-            layers
-                .iter()
-                .fold(chain, |chain, (name, size)| chain.plus(name.clone(), *size))
+        let grip = grip(stack, candidate);
+        let sum = |terms: &[ChainTerm]| {
+            let terms = terms.iter().cloned();
+            terms.fold(ToleranceChain::new(), ToleranceChain::and)
         };
-        let taken_off = |chain: ToleranceChain, layers: &[(String, Spread<Length>)]| {
-            layers.iter().fold(chain, |chain, (name, size)| {
-                chain.minus(name.clone(), *size)
+        let taken_off = |chain: ToleranceChain, terms: &[ChainTerm]| {
+            terms.iter().fold(chain, |chain, term| {
+                chain.and(ChainTerm {
+                    adds: !term.adds,
+                    ..term.clone()
+                })
             })
         };
         let thread_start = Spread::exact(candidate.screw.grip_gaging_length_max);
@@ -136,7 +144,7 @@ impl JointTolerances {
             chains.push((
                 format!("shank beyond shear plane {}", index + 1),
                 format!("s{}", index + 1),
-                taken_off(chain, &layers(stack, after_ply, 0)),
+                taken_off(chain, &up_to(stack, candidate, after_ply)),
             ));
         }
         let range = |index: usize| {
@@ -185,17 +193,42 @@ impl JointTolerances {
     }
 }
 
-/// Washers under the head, the first plies, and washers under the nut, each by itself.
-fn layers(stack: &Stack, plies: usize, under_nut: usize) -> Vec<(String, Spread<Length>)> {
-    let fixed = stack
-        .washers_under_head()
-        .iter()
-        .chain(stack.plies().iter().take(plies))
-        .map(|layer| (layer.name.clone(), layer.thickness));
-    let washers = stack
-        .washers_under_nut()
-        .map(|(thickness, _)| (String::from("washer under the nut"), thickness));
-    fixed
-        .chain(washers.into_iter().cycle().take(under_nut))
+/// Everything up to a ply, each length by itself; a sleeve and the plies around it are one.
+fn up_to(stack: &Stack, candidate: &Candidate, thru_ply: usize) -> Vec<ChainTerm> {
+    let added = stack.washer_to_add_under_head().into_iter();
+    added
+        .cycle()
+        .take(candidate.washers_added_under_head)
+        .map(|thickness| ChainTerm {
+            name: String::from("washer added under the head"),
+            adds: true,
+            size: thickness,
+        })
+        .chain(stack.terms(thru_ply).map(chain_term))
         .collect()
+}
+
+/// Everything between the bearing faces of head and nut, each length by itself.
+fn grip(stack: &Stack, candidate: &Candidate) -> Vec<ChainTerm> {
+    let mut terms = up_to(stack, candidate, stack.plies().len());
+    terms.extend(stack.terms_at_nut().map(chain_term));
+    let washers = stack.washers_under_nut().into_iter().cycle();
+    terms.extend(
+        washers
+            .take(candidate.washers_under_nut)
+            .map(|(thickness, _)| ChainTerm {
+                name: String::from("washer under the nut"),
+                adds: true,
+                size: thickness,
+            }),
+    );
+    terms
+}
+
+fn chain_term(term: Term<'_>) -> ChainTerm {
+    ChainTerm {
+        name: term.name.into(),
+        adds: term.adds,
+        size: term.size,
+    }
 }

@@ -93,6 +93,13 @@ pub enum Change {
         /// Most that the rules permit now.
         permitted: usize,
     },
+    /// Put more washers under the head than the rules permit.
+    AddWashersUnderHead {
+        /// All washers under the head.
+        count: usize,
+        /// Most that the rules permit now.
+        permitted: usize,
+    },
     /// Let the bolt be cut.
     AllowCut {
         /// How.
@@ -191,6 +198,9 @@ impl Change {
         match *self {
             Self::TurnBolt => changed.stack = builder().turned().build()?,
             Self::AddWashers { count, .. } => changed.rules = rules.with_washers_under_nut(count),
+            Self::AddWashersUnderHead { count, .. } => {
+                changed.rules = rules.with_washers_under_head(count);
+            }
             Self::AllowCut { rule } => changed.rules = rules.with_cut(rule),
             Self::FewerClearThreads { threads, .. } => {
                 changed.rules = rules.with_clear_threads(threads);
@@ -281,6 +291,9 @@ impl Change {
             }
             Self::AddWashers { count, permitted } => {
                 format!("put {count} washers under the nut ({permitted} permitted)")
+            }
+            Self::AddWashersUnderHead { count, permitted } => {
+                format!("put {count} washers under the head ({permitted} permitted)")
             }
             Self::AllowCut { .. } => "let the bolt be cut to length".into(),
             Self::FewerClearThreads { threads, wanted } => {

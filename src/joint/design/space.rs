@@ -3,7 +3,7 @@
 use alloc::{format, vec::Vec};
 
 use crate::error::{Allowed, Error, out_of_range, positive};
-use crate::joint::{Joint, JointBolt, JointNut};
+use crate::joint::{HeadSeat, Joint, JointBolt, JointNut, Stack};
 use crate::material::BoltGrade;
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::strength::shear::AiscEdition;
@@ -335,17 +335,14 @@ impl DesignSpace {
             ));
         }
         let threads = filled(&self.threads, joint.bolt.thread, order::threads);
-        let has_washers = !joint.stack.washers_under_head().is_empty()
-            || joint.stack.washers_under_nut().is_some();
         let own = joint.bolt.thread.nominal_diameter();
-        if self.washers.is_empty() && has_washers {
-            if let Some(other) = threads
-                .iter()
-                .find(|thread| thread.nominal_diameter() != own)
-            {
+        let other = threads
+            .iter()
+            .find(|thread| thread.nominal_diameter() != own);
+        if let Some(other) = other {
+            if let Some(what) = self.made_for_one_diameter(&joint.stack) {
                 return Err(Error::Mismatch(format!(
-                    "the washers of the stack are those of {}: name a style of washer, so that {other} \
-                     has its own",
+                    "{what} that of {}: it does not go with {other}",
                     joint.bolt.thread
                 )));
             }
@@ -380,6 +377,25 @@ impl DesignSpace {
             ));
         }
         Ok(ordered)
+    }
+}
+
+impl DesignSpace {
+    /// What of a stack belongs to its own diameter and to no other.
+    fn made_for_one_diameter(&self, stack: &Stack) -> Option<&'static str> {
+        let has_washers =
+            !stack.washers_under_head().is_empty() || stack.washers_under_nut().is_some();
+        if self.washers.is_empty() && has_washers {
+            Some("no style of washer is named, and the thickness of the washers in the stack is")
+        } else if !stack.other_washers_under_nut().is_empty() {
+            Some("the size of the special washer under the nut is")
+        } else if !stack.sleeves().is_empty() {
+            Some("the bore of the sleeve is")
+        } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {
+            Some("the countersink is")
+        } else {
+            None
+        }
     }
 }
 

@@ -173,8 +173,12 @@ impl ToleranceChain {
         self.with(name.into(), false, size)
     }
 
-    fn with(mut self, name: String, adds: bool, size: Spread<Length>) -> Self {
-        self.terms.push(ChainTerm { name, adds, size });
+    fn with(self, name: String, adds: bool, size: Spread<Length>) -> Self {
+        self.and(ChainTerm { name, adds, size })
+    }
+
+    pub(super) fn and(mut self, term: ChainTerm) -> Self {
+        self.terms.push(term);
         self
     }
 

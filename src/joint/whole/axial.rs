@@ -160,7 +160,16 @@ impl Joint {
             return Ok(None);
         }
         let mut layers = alloc::vec::Vec::new();
-        for washer in self.stack.washers_under_head() {
+        let stack = &self.stack;
+        // The cones of pressure are those of hard plies on each other.
+        if !stack.is_plain() {
+            return Ok(None);
+        }
+        let added = stack.washer_to_add_under_head().into_iter();
+        for thickness in added.cycle().take(candidate.washers_added_under_head) {
+            layers.push(Layer::new(thickness.nominal, STEEL)?);
+        }
+        for washer in stack.washers_under_head() {
             layers.push(Layer::new(washer.thickness.nominal, STEEL)?);
         }
         for (ply, detail) in plies.iter().zip(&self.plies) {
@@ -170,7 +179,10 @@ impl Joint {
             let modulus = PlyMaterial::find(material)?.elastic_modulus_min;
             layers.push(Layer::new(ply.thickness.nominal, modulus)?);
         }
-        if let Some((thickness, _)) = self.stack.washers_under_nut() {
+        for washer in stack.other_washers_under_nut() {
+            layers.push(Layer::new(washer.thickness.nominal, STEEL)?);
+        }
+        if let Some((thickness, _)) = stack.washers_under_nut() {
             for _ in 0..candidate.washers_under_nut {
                 layers.push(Layer::new(thickness.nominal, STEEL)?);
             }

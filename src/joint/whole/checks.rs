@@ -213,12 +213,18 @@ impl Joint {
         report.warn(screws.cautions(&candidate.screw));
         let findings = &mut report.findings;
         findings.extend(candidate.reasons().copied().map(Finding::Length));
-        for plane in self.stack.planes(&candidate.screw) {
+        let moved = self.stack.head_washers(candidate.washers_added_under_head);
+        for plane in self.stack.planes_moved(&candidate.screw, moved) {
             if plane.worst != Zone::Shank {
                 findings.push(Finding::PlaneInThread {
                     after_ply: plane.after_ply,
                 });
             }
+        }
+        if candidate.washers_added_under_head > 0 {
+            findings.push(Finding::AddWashersUnderHead {
+                count: candidate.washers_added_under_head,
+            });
         }
         if candidate.washers_added > 0 {
             findings.push(Finding::AddWashers {
@@ -279,10 +285,10 @@ impl Joint {
             return Ok(());
         }
         let level = self.methods.level;
-        // A stack has at most 1000 plies: exact.
-        #[allow(clippy::cast_precision_loss)]
-        let load = self.load.factor(level) / count as f64 * self.load.across;
-        for (number, plane) in (1..).zip(self.stack.planes(&candidate.screw)) {
+        let load = self.load.factor(level) * self.load.across;
+        let moved = self.stack.head_washers(candidate.washers_added_under_head);
+        let planes = self.stack.planes_moved(&candidate.screw, moved);
+        for (number, (plane, share)) in (1..).zip(planes.zip(self.stack.plane_shares())) {
             let alone = LoadedPlane {
                 zone: plane.worst,
                 share: 1.0,
@@ -298,7 +304,7 @@ impl Joint {
             report.work(|| shear.derivation());
             let place = Place::Plane(number);
             let resistance = shear.resistance.at(level)?;
-            let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
+            let check = Check::new(Mode::BoltShear, place, share * load, resistance, level)?;
             report
                 .checks
                 .push(check.by(self.methods.shear.name()).warned(shear.cautions()));

@@ -85,6 +85,11 @@ pub enum Finding {
         /// How many.
         count: usize,
     },
+    /// To do: washers to add under the head.
+    AddWashersUnderHead {
+        /// How many.
+        count: usize,
+    },
     /// To do: the bolt is to be cut.
     Cut {
         /// To this length; none to cut it at fit-up, to the stack in hand.
@@ -112,7 +117,10 @@ impl Finding {
             | Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. } => true,
             Self::Nut(reason) => reason.is_objection(),
-            Self::PlaneInThread { .. } | Self::AddWashers { .. } | Self::Cut { .. } => false,
+            Self::PlaneInThread { .. }
+            | Self::AddWashers { .. }
+            | Self::AddWashersUnderHead { .. }
+            | Self::Cut { .. } => false,
         }
     }
 
@@ -157,6 +165,8 @@ impl Finding {
             ),
             Self::AddWashers { count: 1 } => "add 1 washer under the nut".into(),
             Self::AddWashers { count } => format!("add {count} washers under the nut"),
+            Self::AddWashersUnderHead { count: 1 } => "add 1 washer under the head".into(),
+            Self::AddWashersUnderHead { count } => format!("add {count} washers under the head"),
             Self::Cut { to: Some(length) } => format!("cut to {}", shown(length, system)),
             Self::Cut { to: None } => "mark and cut at fit-up, to the stack in hand".into(),
         }

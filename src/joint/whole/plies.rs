@@ -35,14 +35,19 @@ impl Joint {
             }
             return Ok(());
         }
-        // At most 1000 plies: exact.
-        #[allow(clippy::cast_precision_loss)]
-        let of_one_plane = self.load.factor(level) / planes.len() as f64 * self.load.across;
-        for (number, (layer, detail)) in (1..).zip(plies.iter().zip(&self.plies)) {
-            // Plane k lies after ply k: a ply of its own has a plane, or an end of the stack, on both sides.
-            let before = planes.contains(&(number - 1));
-            let after = planes.contains(&number);
-            let alone = (before || number == 1) && (after || number == plies.len());
+        let across = self.load.factor(level) * self.load.across;
+        // Plane k lies after ply k: what it brings, if there is one.
+        let plane_after = |ply: usize| {
+            let mut loads = planes.iter().zip(self.stack.plane_shares());
+            loads
+                .find(|(plane, _)| **plane == ply)
+                .map(|(_, share)| share)
+        };
+        for (number, detail) in (1..).zip(&self.plies) {
+            // A ply of its own has a plane, or an end of the stack, on both sides.
+            let (before, after) = (plane_after(number - 1), plane_after(number));
+            let alone =
+                (before.is_some() || number == 1) && (after.is_some() || number == plies.len());
             if !alone {
                 report.skip(
                     Mode::Bearing,
@@ -50,8 +55,15 @@ impl Joint {
                 );
                 continue;
             }
-            let load = f64::from(u8::from(before) + u8::from(after)) * of_one_plane;
-            let Some(ply) = detail.ply(layer.thickness.min)? else {
+            let share = before.unwrap_or(0.0) + after.unwrap_or(0.0);
+            let load = share * across;
+            let Some(thickness) = self.stack.bearing_thickness(number) else {
+                for mode in MODES {
+                    report.skip(mode, "a ply around a sleeve bears on the sleeve");
+                }
+                continue;
+            };
+            let Some(ply) = detail.ply(thickness)? else {
                 for mode in MODES {
                     report.skip(mode, "material or hole of a ply is not given");
                 }

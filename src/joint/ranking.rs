@@ -1,0 +1,175 @@
+//! Which of two lengths is the better one.
+
+use crate::units::Length;
+
+/// What makes one length of bolt better than another.
+///
+/// ```
+/// use shankline::joint::{Criterion, Ranking};
+/// assert_eq!(Ranking::default().criteria()[0], Criterion::PlanesInThread);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Criterion {
+    /// Fewer shear planes in thread, in the worst case.
+    PlanesInThread,
+    /// Fewer shear planes that are not on guaranteed shank, in the worst case.
+    PlanesOffShank,
+    /// No cut.
+    Cut,
+    /// Fewer washers added; of equals, fewer of them under the head.
+    WashersAdded,
+    /// Shorter.
+    Length,
+}
+
+/// The order in which criteria decide between lengths that fit; a later one decides between equals of the
+/// earlier. A length that fits always comes before one that does not.
+///
+/// Every order is total: criteria that are not named follow in the usual order.
+///
+/// ```
+/// use shankline::joint::{Criterion, Ranking};
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// // A clevis: the second plane is on shank only with two more washers. Which is worth more?
+/// let thread: Thread = "3/4-10 UNC".parse()?;
+/// let ear = inches(0.500).plus_minus(inches(0.015));
+/// let stack = Stack::builder()
+///     .ply("ear", ear)
+///     .ply("tongue", inches(1.000).plus_minus(inches(0.020)))
+///     .ply("ear", ear)
+///     .shear_planes([1, 2])
+///     .washers_under_nut(Washer::find(WasherStyle::TypeANarrow, &thread)?.thickness()?, 1)
+///     .build()?;
+/// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread)?;
+/// let nut = NutEnd::of(Nut::find(NutStyle::InsertLockNe, &thread)?)?;
+/// let search =
+///     LengthSearch::new(&stack, &screws, nut, LengthRules::fabrication(UnitSystem::UsCustomary))?;
+/// assert_eq!(search.run()?.best().unwrap().screw.nominal, inches(4.0));
+/// let few_washers = Ranking::by(&[Criterion::PlanesInThread, Criterion::WashersAdded]);
+/// assert_eq!(search.ranked(few_washers).run()?.best().unwrap().screw.nominal, inches(3.5));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(
+        from = "alloc::vec::Vec<Criterion>",
+        into = "alloc::vec::Vec<Criterion>"
+    )
+)]
+pub struct Ranking([Criterion; 5]);
+
+impl Default for Ranking {
+    fn default() -> Self {
+        Self([
+            Criterion::PlanesInThread,
+            Criterion::PlanesOffShank,
+            Criterion::Cut,
+            Criterion::WashersAdded,
+            Criterion::Length,
+        ])
+    }
+}
+
+impl Ranking {
+    /// The criteria given first, then the others in the usual order. One that is given twice counts where
+    /// it first stands.
+    ///
+    /// ```
+    /// use shankline::joint::{Criterion, Ranking};
+    /// let ranking = Ranking::by(&[Criterion::Cut]);
+    /// assert_eq!(ranking.criteria()[..2], [Criterion::Cut, Criterion::PlanesInThread]);
+    /// assert_eq!(Ranking::by(&[]), Ranking::default());
+    /// ```
+    #[must_use]
+    pub fn by(first: &[Criterion]) -> Self {
+        let usual = Self::default();
+        let mut order = usual;
+        let mut filled = 0;
+        for &criterion in first.iter().chain(&usual.0) {
+            if !order.0[..filled].contains(&criterion) {
+                order.0[filled] = criterion;
+                filled += 1;
+            }
+        }
+        order
+    }
+
+    /// The criteria, the first deciding first.
+    ///
+    /// ```
+    /// use shankline::joint::Ranking;
+    /// assert_eq!(Ranking::default().criteria().len(), 5);
+    /// ```
+    #[must_use]
+    pub const fn criteria(&self) -> &[Criterion] {
+        &self.0
+    }
+
+    pub(super) fn rank(self, merits: &Merits) -> Rank {
+        // More than 255 planes or washers rank alike; no stack has them.
+        let byte = |count: usize| u128::from(u8::try_from(count).unwrap_or(u8::MAX));
+        let mut rank = u128::from(!merits.fits);
+        for criterion in self.0 {
+            let (bits, value) = match criterion {
+                Criterion::PlanesInThread => (8, byte(merits.planes_in_thread)),
+                Criterion::PlanesOffShank => (8, byte(merits.planes_off_shank)),
+                Criterion::Cut => (1, u128::from(merits.needs_cut)),
+                Criterion::WashersAdded => {
+                    let (head, nut) = (merits.added_under_head, merits.added_under_nut);
+                    (16, byte(head + nut) << 8 | byte(head))
+                }
+                Criterion::Length => (48, u128::from(length_rank(merits.length))),
+            };
+            rank = rank << bits | value;
+        }
+        Rank(rank)
+    }
+}
+
+#[cfg(feature = "serde")]
+impl From<alloc::vec::Vec<Criterion>> for Ranking {
+    fn from(first: alloc::vec::Vec<Criterion>) -> Self {
+        Self::by(&first)
+    }
+}
+
+#[cfg(feature = "serde")]
+impl From<Ranking> for alloc::vec::Vec<Criterion> {
+    fn from(ranking: Ranking) -> Self {
+        ranking.0.into()
+    }
+}
+
+/// What a ranking looks at.
+pub(super) struct Merits {
+    pub(super) fits: bool,
+    pub(super) planes_in_thread: usize,
+    pub(super) planes_off_shank: usize,
+    pub(super) needs_cut: bool,
+    pub(super) added_under_head: usize,
+    pub(super) added_under_nut: usize,
+    pub(super) length: Length,
+}
+
+/// Place in a ranking: the smaller, the better.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub(super) struct Rank(u128);
+
+/// A length in nanometres, as far as 48 bits go; lengths of bolts are positive and finite.
+fn length_rank(length: Length) -> u64 {
+    const MOST: u64 = (1 << 48) - 1;
+    // `as` saturates; a few nanometres more or less decide nothing.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let nanometres = (length.value * 1e9 + 0.5) as u64;
+    nanometres.min(MOST)
+}

@@ -1,0 +1,630 @@
+//! Puts a stack together and refuses what is none.
+
+use alloc::{format, string::String, vec::Vec};
+
+use super::{Gap, HeadSeat, Layer, NutWashers, Parts, Sleeve, Stack, TappedPart, Term};
+use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
+use crate::spread::{Spread, ordered, sane_spread};
+use crate::units::Length;
+
+/// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
+/// [`build`](Self::build).
+///
+/// ```
+/// use shankline::prelude::*;
+/// let builder = Stack::builder().ply("plate", Spread::exact(millimetres(10.0)));
+/// assert!(builder.clone().build().is_ok());
+/// assert!(builder.shear_planes([1]).build().is_err()); // one ply has no shear plane
+/// ```
+#[derive(Clone, Debug, Default, PartialEq)]
+#[must_use]
+pub struct StackBuilder {
+    parts: Parts,
+}
+
+impl StackBuilder {
+    pub(super) const fn of(parts: Parts) -> Self {
+        Self { parts }
+    }
+
+    /// Adds a washer under the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .washer_under_head("plain washer", Spread::exact(millimetres(3.0)))
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .build()?;
+    /// assert_eq!(stack.washers_under_head().len(), 1);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn washer_under_head(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
+        self.parts
+            .washers_under_head
+            .push(Layer::new(name, thickness));
+        self
+    }
+
+    /// Adds the next ply, counted from the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// let error = Stack::builder().ply("plate", Spread::exact(millimetres(-1.0))).build();
+    /// assert!(error.is_err());
+    /// ```
+    pub fn ply(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
+        self.parts.plies.push(Layer::new(name, thickness));
+        self
+    }
+
+    /// Adds a ply that gives when it is clamped, by at most `crush`: timber, a gasket, a rubber mat.
+    ///
+    /// The nut follows, so the least stack is reckoned with the ply fully crushed. It may go on giving
+    /// after the nut is tight, and the preload goes with it.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .soft_ply("beam", millimetres(90.0).plus_minus(millimetres(1.0)), millimetres(2.0))
+    ///     .build()?;
+    /// assert!((stack.grip().min - millimetres(87.0)).abs() < millimetres(1e-9));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn soft_ply(
+        mut self,
+        name: impl Into<String>,
+        thickness: Spread<Length>,
+        crush: Length,
+    ) -> Self {
+        self.parts.plies.push(Layer {
+            crush,
+            ..Layer::new(name, thickness)
+        });
+        self
+    }
+
+    /// Adds a gap after the last ply so far; see [`Gap`] for what its least width means.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// let width = Spread { min: millimetres(0.0), nominal: millimetres(1.0), max: millimetres(2.0) };
+    /// let ply = Spread::exact(millimetres(10.0));
+    /// assert!(Stack::builder().ply("ear", ply).gap(width).ply("tongue", ply).build().is_ok());
+    /// assert!(Stack::builder().ply("ear", ply).gap(width).build().is_err()); // between plies only
+    /// ```
+    pub fn gap(mut self, width: Spread<Length>) -> Self {
+        let after_ply = self.parts.plies.len();
+        self.parts.gaps.push(Gap { after_ply, width });
+        self
+    }
+
+    /// Adds a sleeve from the near face of one ply to the far face of another, counted from 1 at the head.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply = Spread::exact(millimetres(10.0));
+    /// let builder = Stack::builder().ply("arm", ply).ply("rocker", ply).ply("arm", ply);
+    /// let sleeve = Spread::exact(millimetres(10.4));
+    /// let pivot = builder.clone().sleeve("bushing", sleeve, 2, 2).shear_planes([1, 2]).build()?;
+    /// // The sleeve, not the bolt, would be cut here.
+    /// let across = builder.sleeve("tube", Spread::exact(millimetres(30.0)), 1, 3);
+    /// assert!(across.shear_planes([1]).build().is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn sleeve(
+        mut self,
+        name: impl Into<String>,
+        length: Spread<Length>,
+        first_ply: usize,
+        last_ply: usize,
+    ) -> Self {
+        self.parts.sleeves.push(Sleeve {
+            name: name.into(),
+            length,
+            first_ply,
+            last_ply,
+            play: Spread::exact(Length::default()),
+        });
+        self
+    }
+
+    /// Sets how the head sits on the first ply; flat unless told.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # use shankline::joint::HeadSeat;
+    /// let ply = Spread::exact(millimetres(5.0));
+    /// let through = HeadSeat::Recessed { depth: Spread::exact(millimetres(5.0)) };
+    /// assert!(Stack::builder().ply("plate", ply).head_seat(through).build().is_err());
+    /// ```
+    pub const fn head_seat(mut self, seat: HeadSeat) -> Self {
+        self.parts.head_seat = seat;
+        self
+    }
+
+    /// Sets the depth of a spot face or counterbore under the nut.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("lug", millimetres(20.0).plus_minus(millimetres(1.0)))
+    ///     .spot_face_under_nut(millimetres(1.5).plus_minus(millimetres(0.5)))
+    ///     .build()?;
+    /// assert_eq!(stack.grip().min, millimetres(17.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub const fn spot_face_under_nut(mut self, depth: Spread<Length>) -> Self {
+        self.parts.spot_face_under_nut = Some(depth);
+        self
+    }
+
+    /// Ends the stack in a part with a threaded hole, in place of a nut; `counterbore` is how deep its
+    /// thread begins below its face. A shear plane may lie after the last ply, at that face.
+    ///
+    /// Goes with [`NutEnd::tapped`](crate::joint::NutEnd::tapped).
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("cover", Spread::exact(millimetres(12.0)))
+    ///     .tapped_part("bed", Spread::exact(millimetres(3.0)))
+    ///     .shear_planes([1])
+    ///     .build()?;
+    /// assert_eq!(stack.grip().nominal, millimetres(15.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn tapped_part(mut self, name: impl Into<String>, counterbore: Spread<Length>) -> Self {
+        self.parts.tapped_part = Some(TappedPart {
+            name: name.into(),
+            counterbore,
+        });
+        self
+    }
+
+    /// Adds a washer of another kind under the nut, always there: from the last ply outward.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("beam", Spread::exact(millimetres(90.0)))
+    ///     .washer_under_nut("square washer", Spread::exact(millimetres(5.0)))
+    ///     .washers_under_nut(millimetres(2.5).plus_minus(millimetres(0.3)), 1)
+    ///     .build()?;
+    /// assert_eq!(stack.grip().nominal, millimetres(97.5));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn washer_under_nut(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
+        let washer = Layer::new(name, thickness);
+        self.parts.other_washers_under_nut.push(washer);
+        self
+    }
+
+    /// Lets a search add washers of this thickness under the head, as many as its rules permit. They
+    /// push every shear plane towards the thread.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder()
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .washer_to_add_under_head(millimetres(2.5).plus_minus(millimetres(0.3)))
+    ///     .build()?;
+    /// assert_eq!(stack.grip().nominal, millimetres(10.0)); // none is there yet
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub const fn washer_to_add_under_head(mut self, thickness: Spread<Length>) -> Self {
+        self.parts.washer_to_add_under_head = Some(thickness);
+        self
+    }
+
+    /// Sets what share of the load across the axis each shear plane takes, in the order of
+    /// [`shear_planes`](Self::shear_planes); without them all have the same.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// let ply = Spread::exact(millimetres(10.0));
+    /// let builder = Stack::builder().ply("a", ply).ply("b", ply).ply("c", ply).shear_planes([1, 2]);
+    /// assert!(builder.clone().plane_shares([0.7, 0.3]).build().is_ok());
+    /// assert!(builder.plane_shares([0.7, 0.7]).build().is_err()); // they add up to 1
+    /// ```
+    pub fn plane_shares(mut self, shares: impl IntoIterator<Item = f64>) -> Self {
+        self.parts.plane_shares = shares.into_iter().collect();
+        self
+    }
+
+    /// Sets the shear planes: 1 lies between the first and the second ply, and so on.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// let plate = Spread::exact(millimetres(10.0));
+    /// let error = Stack::builder().ply("only", plate).shear_planes([1]).build().unwrap_err();
+    /// assert!(error.to_string().starts_with("shear plane"));
+    /// ```
+    pub fn shear_planes(mut self, after_plies: impl IntoIterator<Item = usize>) -> Self {
+        self.parts.shear_planes = after_plies.into_iter().collect();
+        self
+    }
+
+    /// Sets the washers under the nut: thickness of one, and how many are always there. A length
+    /// search may add more of the same.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::find(WasherStyle::Iso7089, &"M20".parse()?)?;
+    /// let stack = Stack::builder()
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .washers_under_nut(washer.thickness()?, 1)
+    ///     .build()?;
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
+        self.parts.washers_under_nut = Some(NutWashers { thickness, count });
+        self
+    }
+
+    /// The bolt put through from the other side; washers stay under head and nut, recesses with their
+    /// plies. Only for stacks that [can be turned](Stack::can_be_turned).
+    pub(in crate::joint) fn turned(mut self) -> Self {
+        let parts = &mut self.parts;
+        let plies = parts.plies.len();
+        parts.plies.reverse();
+        for plane in &mut parts.shear_planes {
+            *plane = plies.saturating_sub(*plane);
+        }
+        parts.gaps.reverse();
+        for gap in &mut parts.gaps {
+            gap.after_ply = plies.saturating_sub(gap.after_ply);
+        }
+        for sleeve in &mut parts.sleeves {
+            let (first, last) = (sleeve.first_ply, sleeve.last_ply);
+            sleeve.first_ply = (plies + 1).saturating_sub(last);
+            sleeve.last_ply = (plies + 1).saturating_sub(first);
+        }
+        let at_head = match parts.head_seat {
+            HeadSeat::Recessed { depth } => Some(depth),
+            HeadSeat::Flat | HeadSeat::Countersunk { .. } => None,
+        };
+        let at_nut = parts.spot_face_under_nut;
+        parts.head_seat = at_nut.map_or(HeadSeat::Flat, |depth| HeadSeat::Recessed { depth });
+        parts.spot_face_under_nut = at_head;
+        self
+    }
+
+    /// The ply at the nut made thicker.
+    pub(in crate::joint) fn thicker_last_ply(mut self, by: Length) -> Self {
+        if let Some(last) = self.parts.plies.last_mut() {
+            last.thickness = last.thickness + Spread::exact(by);
+        }
+        self
+    }
+
+    /// Plain washers of another thickness under head and nut, as many as there are; more may be added where
+    /// they might before, and under a nut.
+    pub(in crate::joint) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
+        let parts = &mut self.parts;
+        for washer in &mut parts.washers_under_head {
+            washer.thickness = thickness;
+        }
+        if let Some(washer) = &mut parts.washer_to_add_under_head {
+            *washer = thickness;
+        }
+        if parts.tapped_part.is_some() {
+            return self;
+        }
+        let count = parts.washers_under_nut.map_or(0, |washers| washers.count);
+        self.washers_under_nut(thickness, count)
+    }
+
+    /// So many washers of the kind that may be added under the head, put there for good.
+    pub(in crate::joint) fn with_head_washers(mut self, count: usize) -> Self {
+        if let Some(thickness) = self.parts.washer_to_add_under_head {
+            let washer = Layer::new("added washer", thickness);
+            let added = core::iter::repeat_n(washer, count);
+            self.parts.washers_under_head.extend(added);
+        }
+        self
+    }
+
+    /// Checks the parts and puts them together.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] without plies, for a thickness that is not positive, finite and in
+    /// order, for a recess or a crush that leaves nothing of its ply, for a shear plane, gap or sleeve that
+    /// does not lie between plies, for a share that is not positive, or for more than 1000 plies or 100
+    /// washers; [`Error::Mismatch`] for the same shear plane or gap twice, sleeves that overlap or are cut by
+    /// a plane, a sleeve under a recess, shares that do not add up to 1, or washers between a tapped part
+    /// and its screw.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// assert!(Stack::builder().build().is_err());
+    /// ```
+    pub fn build(self) -> Result<Stack, Error> {
+        let mut parts = self.parts;
+        counts(&parts)?;
+        thicknesses(&parts)?;
+        sort_planes(&mut parts)?;
+        gaps(&mut parts)?;
+        sleeves(&mut parts)?;
+        recesses(&parts)?;
+        tapped(&parts)?;
+        let zero = Spread::exact(Length::default());
+        let mut x = zero;
+        let mut positions = Vec::with_capacity(parts.shear_planes.len());
+        // One walk from the head: a plane lies where the terms of its plies end.
+        let mut terms = parts.terms(parts.plies.len());
+        let mut done = 0;
+        for &plane in &parts.shear_planes {
+            let count = parts.terms(plane).count();
+            x = terms
+                .by_ref()
+                .take(count - done)
+                .fold(x, |x, term| term.added_to(x));
+            done = count;
+            positions.push(x);
+        }
+        let holes_end = terms.fold(x, |x, term| term.added_to(x));
+        let at_nut = parts.terms_at_nut();
+        let grip = at_nut.fold(holes_end, |x, term| term.added_to(x));
+        let washers = parts.washers_under_nut.filter(|washers| washers.count > 0);
+        let grip = washers.map_or(grip, |washers| {
+            grip + super::times(washers.count, washers.thickness)
+        });
+        Ok(Stack {
+            parts,
+            grip,
+            positions,
+            holes_end,
+        })
+    }
+}
+
+fn counts(parts: &Parts) -> Result<(), Error> {
+    const MOST_WASHERS: usize = 100;
+    const MOST_PLIES: usize = 1000;
+    let at_nut = parts.washers_under_nut.map_or(0, |washers| washers.count);
+    for (quantity, count, most) in [
+        ("number of plies", parts.plies.len(), MOST_PLIES),
+        (
+            "number of washers under the head",
+            parts.washers_under_head.len(),
+            MOST_WASHERS,
+        ),
+        ("number of washers under the nut", at_nut, MOST_WASHERS),
+        (
+            "number of other washers under the nut",
+            parts.other_washers_under_nut.len(),
+            MOST_WASHERS,
+        ),
+    ] {
+        if count > most {
+            return Err(out_of_range(quantity, count, Allowed::AtMost(most.into())));
+        }
+    }
+    if parts.plies.is_empty() {
+        return Err(out_of_range(
+            "number of plies",
+            0_usize,
+            Allowed::AtLeast(1_usize.into()),
+        ));
+    }
+    Ok(())
+}
+
+fn thicknesses(parts: &Parts) -> Result<(), Error> {
+    let washers = parts.washers_under_head.iter();
+    for layer in washers
+        .chain(&parts.plies)
+        .chain(&parts.other_washers_under_nut)
+    {
+        sane_spread("thickness", layer.thickness).map_err(|error| named(error, &layer.name))?;
+        if layer.crush != Length::default() {
+            not_negative("crush", layer.crush)
+                .and_then(|_| sane_length("thickness when crushed", layer.clamped().min))
+                .map_err(|error| named(error, &layer.name))?;
+        }
+    }
+    if let Some(NutWashers { thickness, .. }) = parts.washers_under_nut {
+        sane_spread("thickness of the washer under the nut", thickness)?;
+    }
+    if let Some(thickness) = parts.washer_to_add_under_head {
+        sane_spread("thickness of the washer to add under the head", thickness)?;
+    }
+    Ok(())
+}
+
+/// Brings planes into order, their shares with them, and refuses those that are none.
+fn sort_planes(parts: &mut Parts) -> Result<(), Error> {
+    /// Shares are given as decimals: thirds do not add up exactly.
+    const ROUNDING: f64 = 1e-3;
+    let shares = parts.plane_shares.len();
+    if shares > 0 {
+        if shares != parts.shear_planes.len() {
+            return Err(Error::Mismatch(format!(
+                "{} shear planes and {shares} shares of the load: each plane has one",
+                parts.shear_planes.len()
+            )));
+        }
+        let mut sum = 0.0;
+        for &share in &parts.plane_shares {
+            sum += crate::error::positive("share of a shear plane", share)?;
+        }
+        if (sum - 1.0).abs() > ROUNDING {
+            return Err(Error::Mismatch(format!(
+                "the shares of the shear planes add up to {sum}, not to 1"
+            )));
+        }
+        let mut pairs: Vec<(usize, f64)> = parts
+            .shear_planes
+            .iter()
+            .copied()
+            .zip(parts.plane_shares.iter().map(|share| share / sum))
+            .collect();
+        pairs.sort_by_key(|(plane, _)| *plane);
+        (parts.shear_planes, parts.plane_shares) = pairs.into_iter().unzip();
+    } else {
+        parts.shear_planes.sort_unstable();
+    }
+    let planes = &parts.shear_planes;
+    // A plane lies between two plies, or between the last ply and a tapped part.
+    let last = parts.plies.len() - usize::from(parts.tapped_part.is_none());
+    if let Some(&plane) = planes.iter().find(|plane| !(1..=last).contains(*plane)) {
+        return Err(if last == 0 {
+            Error::Mismatch(format!(
+                "shear plane {plane}: a stack of one ply has no shear plane"
+            ))
+        } else {
+            out_of_range(
+                "shear plane",
+                plane,
+                Allowed::FromTo(1_usize.into(), last.into()),
+            )
+        });
+    }
+    if let Some([twice, _]) = planes.windows(2).find(|pair| pair[0] == pair[1]) {
+        return Err(Error::Mismatch(format!(
+            "shear plane {twice} is given twice"
+        )));
+    }
+    Ok(())
+}
+
+fn gaps(parts: &mut Parts) -> Result<(), Error> {
+    parts.gaps.sort_by_key(|gap| gap.after_ply);
+    let last = parts.plies.len() - usize::from(parts.tapped_part.is_none());
+    for gap in &parts.gaps {
+        ordered("width of a gap", gap.width)?;
+        sane_length("greatest width of a gap", gap.width.max)?;
+        if !(1..=last).contains(&gap.after_ply) {
+            return Err(Error::Mismatch(format!(
+                "gap after ply {}: a gap lies between two plies",
+                gap.after_ply
+            )));
+        }
+    }
+    let twice = |pair: &&[Gap]| pair[0].after_ply == pair[1].after_ply;
+    if let Some([gap, _]) = parts.gaps.windows(2).find(twice) {
+        return Err(Error::Mismatch(format!(
+            "gap after ply {} is given twice",
+            gap.after_ply
+        )));
+    }
+    Ok(())
+}
+
+fn sleeves(parts: &mut Parts) -> Result<(), Error> {
+    if parts.sleeves.is_empty() {
+        return Ok(());
+    }
+    parts.sleeves.sort_by_key(|sleeve| sleeve.first_ply);
+    let plies = parts.plies.len();
+    for sleeve in &parts.sleeves {
+        let (first, last) = (sleeve.first_ply, sleeve.last_ply);
+        sane_spread("length", sleeve.length).map_err(|error| named(error, &sleeve.name))?;
+        if first < 1 || last < first || last > plies {
+            return Err(Error::Mismatch(format!(
+                "sleeve \"{}\" from ply {first} to ply {last}: the stack has {plies}",
+                sleeve.name
+            )));
+        }
+        let inside = |plane: &&usize| (first..last).contains(*plane);
+        if let Some(plane) = parts.shear_planes.iter().find(inside) {
+            return Err(Error::Mismatch(format!(
+                "shear plane {plane} cuts the sleeve \"{}\", not the bolt",
+                sleeve.name
+            )));
+        }
+        let recessed = first == 1 && parts.head_seat != HeadSeat::Flat
+            || last == plies && parts.spot_face_under_nut.is_some();
+        if recessed {
+            return Err(Error::Mismatch(format!(
+                "head or nut is recessed into a ply around the sleeve \"{}\": it clamps the sleeve",
+                sleeve.name
+            )));
+        }
+    }
+    let overlap = |pair: &&[Sleeve]| pair[1].first_ply <= pair[0].last_ply;
+    if let Some([one, two]) = parts.sleeves.windows(2).find(overlap) {
+        return Err(Error::Mismatch(format!(
+            "sleeves \"{}\" and \"{}\" lie in the same ply",
+            one.name, two.name
+        )));
+    }
+    for index in 0..parts.sleeves.len() {
+        let around = parts.around_sleeve(&parts.sleeves[index]);
+        let sleeve = &mut parts.sleeves[index];
+        sleeve.play = Term::minus("", around).added_to(sleeve.length);
+    }
+    Ok(())
+}
+
+fn recesses(parts: &Parts) -> Result<(), Error> {
+    let at_head = parts.head_seat.depth();
+    if parts.head_seat != HeadSeat::Flat {
+        ordered("depth of the recess of the head", at_head)?;
+    }
+    if let HeadSeat::Countersunk { head_height, .. } = parts.head_seat {
+        sane_length("height of the countersunk head", head_height)?;
+    }
+    let at_nut = parts.spot_face_under_nut;
+    if let Some(depth) = at_nut {
+        ordered("depth of the spot face under the nut", depth)?;
+    }
+    for number in [1, parts.plies.len()] {
+        if let Some(left) = parts.bearing_thickness(number) {
+            let name = &parts.plies[number - 1].name;
+            sane_length("thickness left by its recess", left)
+                .map_err(|error| named(error, name))?;
+        }
+    }
+    Ok(())
+}
+
+fn tapped(parts: &Parts) -> Result<(), Error> {
+    let Some(tapped) = &parts.tapped_part else {
+        return Ok(());
+    };
+    ordered("depth of the counterbore", tapped.counterbore)?;
+    let washers = parts
+        .washers_under_nut
+        .is_some_and(|washers| washers.count > 0);
+    if washers || !parts.other_washers_under_nut.is_empty() || parts.spot_face_under_nut.is_some() {
+        return Err(Error::Mismatch(format!(
+            "the screw ends in the thread of \"{}\": there is no nut to put a washer or a spot face under",
+            tapped.name
+        )));
+    }
+    Ok(())
+}
+
+/// The same error with the name of the layer it is about.
+fn named(error: Error, name: &str) -> Error {
+    match error {
+        Error::OutOfRange {
+            quantity,
+            value,
+            allowed,
+        } => Error::OutOfRange {
+            quantity: alloc::format!("{quantity} of \"{name}\""),
+            value,
+            allowed,
+        },
+        other => other,
+    }
+}
