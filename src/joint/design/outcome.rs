@@ -1,16 +1,14 @@
 //! What a design search found.
 
-use alloc::{string::String, vec::Vec};
+use alloc::{format, string::String, vec::Vec};
 use core::cmp::Ordering;
 
-use super::{HoleRule, Objective, PartsMass};
+use super::{HoleRule, Objective, PartsMass, RuledOut, TurnedDown, order};
 use crate::error::Error;
-use crate::joint::{Candidate, Finding, Joint, JointBolt, JointNut};
-use crate::material::BoltGrade;
-use crate::parts::{NutStyle, ScrewProduct, Washer, WasherStyle};
-use crate::strength::check::{Check, Mode};
-use crate::thread::Thread;
-use crate::units::{Length, Ratio, Stress, UnitSystem, shown};
+use crate::joint::{Candidate, Joint, JointBolt, JointNut};
+use crate::parts::{Washer, WasherStyle};
+use crate::strength::check::Check;
+use crate::units::{Ratio, Stress, UnitSystem, shown};
 
 /// What [`Joint::design`] found: designs that hold, the best first; those that do not, with reasons; and
 /// what could not even be put together.
@@ -99,18 +97,18 @@ impl DesignChoice {
             grade,
             length,
         } = self.bolt;
-        let mut text = alloc::format!("{thread}");
-        if let Some(length) = length {
-            text += &alloc::format!(" x {}", shown(length, system));
-        }
-        text += &alloc::format!(" {product}, {grade}; {}", self.nut.style);
-        if let Some(grade) = self.nut.grade {
-            text += &alloc::format!(", {grade}");
-        }
-        if let Some(style) = self.washers {
-            text += &alloc::format!("; {style}");
-        }
-        text
+        let length = length.map_or_else(String::new, |length| {
+            format!(" x {}", shown(length, system))
+        });
+        let nut = self.nut.style;
+        let nut_grade = self
+            .nut
+            .grade
+            .map_or_else(String::new, |grade| format!(", {grade}"));
+        let washers = self
+            .washers
+            .map_or_else(String::new, |style| format!("; {style}"));
+        format!("{thread}{length} {product}, {grade}; {nut}{nut_grade}{washers}")
     }
 }
 
@@ -185,270 +183,6 @@ impl Design {
                     .then(strength(self).total_cmp(&strength(other)))
                     .then_with(|| order::choices(&self.choice, &other.choice))
             })
-    }
-}
-
-/// A combination that does not hold, with the length that comes nearest.
-///
-/// ```
-/// use shankline::joint::TurnedDown;
-/// use shankline::units::UnitSystem;
-/// fn print(other: &TurnedDown) {
-///     for reason in &other.reasons {
-///         println!("{}", reason.text(UnitSystem::Si));
-///     }
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct TurnedDown {
-    /// The parts. The length is the one with the fewest reasons against it, and of those the one least
-    /// overloaded, among the lengths that were checked: where a reason holds for every length, the first.
-    pub choice: DesignChoice,
-    /// All reasons, overloads first, the worst of them first.
-    pub reasons: Vec<TurnedDownReason>,
-}
-
-impl TurnedDown {
-    /// The highest utilisation among the reasons.
-    pub(super) fn worst(&self) -> f64 {
-        self.reasons
-            .iter()
-            .map(|reason| match reason {
-                TurnedDownReason::Overloaded(check)
-                | TurnedDownReason::AboveLimit { check, .. } => check.utilisation.value,
-                _ => 0.0,
-            })
-            .fold(0.0, f64::max)
-    }
-
-    /// The least bad first; total.
-    pub(super) fn compare(&self, other: &Self) -> Ordering {
-        self.reasons
-            .len()
-            .cmp(&other.reasons.len())
-            .then(self.worst().total_cmp(&other.worst()))
-            .then_with(|| order::choices(&self.choice, &other.choice))
-    }
-}
-
-/// Why a combination is turned down.
-///
-/// ```
-/// use shankline::joint::{NutReason, Finding, TurnedDownReason};
-/// use shankline::units::UnitSystem;
-/// let reason = TurnedDownReason::Fault(Finding::Nut(NutReason::SpinsFree));
-/// assert!(reason.text(UnitSystem::Si).starts_with("nut: nothing but preload holds it"));
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum TurnedDownReason {
-    /// A load is more than its resistance.
-    Overloaded(Check),
-    /// A load uses more of its resistance than the space permits.
-    AboveLimit {
-        /// The check.
-        check: Check,
-        /// What is permitted.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_ratio")
-        )]
-        limit: Ratio,
-    },
-    /// Something found forbids it: of the length, the nut, a distance, the temperature.
-    Fault(Finding),
-    /// The methods do not apply to these parts.
-    NotCheckable(#[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))] Error),
-}
-
-#[cfg(feature = "serde")]
-fn as_text<S: serde::Serializer>(error: &Error, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.collect_str(error)
-}
-
-impl TurnedDownReason {
-    /// One line for a person.
-    ///
-    /// ```
-    /// use shankline::joint::{Finding, TurnedDownReason};
-    /// use shankline::units::{UnitSystem, celsius};
-    /// let reason = TurnedDownReason::Fault(Finding::BoltTooHot { limit: celsius(150.0) });
-    /// assert_eq!(reason.text(UnitSystem::Si), "the bolt is specified up to 150 °C only");
-    /// ```
-    #[must_use]
-    pub fn text(&self, system: UnitSystem) -> String {
-        match self {
-            Self::Overloaded(check) => alloc::format!(
-                "{check}: {} on {}",
-                check.demand.shown(system),
-                check.resistance.shown(system)
-            ),
-            Self::AboveLimit { check, limit } => {
-                alloc::format!("{check}, above {:.1} %", limit.value * 100.0)
-            }
-            Self::Fault(finding) => finding.text(system),
-            Self::NotCheckable(error) => alloc::format!("cannot be checked: {error}"),
-        }
-    }
-}
-
-/// Combinations that were not checked, because of something that they have in common.
-///
-/// ```
-/// use shankline::joint::RuledOut;
-/// fn print(group: &RuledOut) {
-///     println!("{} combinations with {}: {}", group.combinations, group.thread, group.reason);
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct RuledOut {
-    /// Their thread.
-    pub thread: Thread,
-    /// What rules them out.
-    pub reason: RuledOutReason,
-    /// How many they are. A combination with several reasons is counted with the first: holes, washers,
-    /// product, nut, grade, grade in the product, stock.
-    pub combinations: usize,
-}
-
-/// Why combinations cannot be put together. `Display` writes a sentence.
-///
-/// ```
-/// use shankline::joint::RuledOutReason;
-/// use shankline::material::SaeGrade;
-/// use shankline::parts::ScrewProduct;
-/// let reason = RuledOutReason::GradeOfOtherProduct {
-///     product: ScrewProduct::Iso4014,
-///     grade: SaeGrade::Grade8.into(),
-/// };
-/// assert_eq!(reason.to_string(), "hexagon bolt ISO 4014 is not made in SAE J429 grade 8");
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum RuledOutReason {
-    /// The table has no hole for the thread.
-    NoHole {
-        /// What the table says.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
-        error: Error,
-    },
-    /// The thread does not pass through a hole that is kept.
-    HoleTooSmall {
-        /// Ply, counted from 1 at the head.
-        ply: usize,
-        /// Its hole.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
-        )]
-        hole: Length,
-    },
-    /// A hole that is kept is larger than a loose clearance hole for the thread.
-    HoleTooLarge {
-        /// Ply, counted from 1 at the head.
-        ply: usize,
-        /// Its hole.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
-        )]
-        hole: Length,
-        /// The loose clearance hole.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
-        )]
-        largest: Length,
-    },
-    /// There is no such washer, or its thickness is not known.
-    NoWasher {
-        /// Its style.
-        style: WasherStyle,
-        /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
-        error: Error,
-    },
-    /// There is no such screw, or none of known lengths.
-    NoScrew {
-        /// The product.
-        product: ScrewProduct,
-        /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
-        error: Error,
-    },
-    /// There is no such nut, its height is not known, or it does not come in the grade.
-    NoNut {
-        /// The nut.
-        style: NutStyle,
-        /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
-        error: Error,
-    },
-    /// The grade is not made in the size.
-    NoGrade {
-        /// The grade.
-        grade: BoltGrade,
-        /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
-        error: Error,
-    },
-    /// The product is not made in the grade.
-    GradeOfOtherProduct {
-        /// The product.
-        product: ScrewProduct,
-        /// The grade.
-        grade: BoltGrade,
-    },
-    /// Too few are on hand in any length.
-    NotOnHand {
-        /// The product.
-        product: ScrewProduct,
-        /// The grade.
-        grade: BoltGrade,
-    },
-}
-
-impl core::fmt::Display for RuledOutReason {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        use crate::error::Amount;
-        match self {
-            Self::NoHole { error }
-            | Self::NoWasher { error, .. }
-            | Self::NoScrew { error, .. }
-            | Self::NoNut { error, .. }
-            | Self::NoGrade { error, .. } => error.fmt(f),
-            Self::HoleTooSmall { ply, hole } => write!(
-                f,
-                "it does not pass the hole of {} in ply {ply}",
-                Amount::from(*hole)
-            ),
-            Self::HoleTooLarge { ply, hole, largest } => write!(
-                f,
-                "the hole of {} in ply {ply} is too large, a loose one is {}",
-                Amount::from(*hole),
-                Amount::from(*largest)
-            ),
-            Self::GradeOfOtherProduct { product, grade } => {
-                write!(f, "{product} is not made in {grade}")
-            }
-            Self::NotOnHand { product, grade } => {
-                write!(f, "too few {product} in {grade} are on hand")
-            }
-        }
     }
 }
 
@@ -562,70 +296,5 @@ impl Designs {
             }
         }
         Ok(joint)
-    }
-}
-
-/// Whether a check says something of the loads: see [`Objective::Utilisation`].
-pub(super) fn is_of_loads(check: &Check) -> bool {
-    check.mode != Mode::Tightening
-}
-
-/// Orders of parts that have none of their own: that of the variants in their types.
-pub(super) mod order {
-    use core::cmp::Ordering;
-
-    use super::DesignChoice;
-    use crate::joint::JointNut;
-    use crate::material::BoltGrade;
-    use crate::parts::{ScrewProduct, WasherStyle};
-    use crate::thread::Thread;
-
-    pub(in crate::joint::design) fn threads(a: &Thread, b: &Thread) -> Ordering {
-        let diameter = |thread: &Thread| thread.nominal_diameter().value;
-        let pitch = |thread: &Thread| thread.pitch().value;
-        diameter(a)
-            .total_cmp(&diameter(b))
-            .then(pitch(a).total_cmp(&pitch(b)))
-            .then_with(|| {
-                use alloc::string::ToString;
-                a.to_string().cmp(&b.to_string())
-            })
-    }
-
-    pub(in crate::joint::design) fn product(product: ScrewProduct) -> u32 {
-        product as u32
-    }
-
-    pub(in crate::joint::design) fn grade(grade: BoltGrade) -> (u32, u32) {
-        match grade {
-            BoltGrade::Stated => (0, 0),
-            BoltGrade::Sae(grade) => (1, grade as u32),
-            BoltGrade::Iso(class) => (2, class as u32),
-            BoltGrade::Astm(grade) => (3, grade as u32),
-            BoltGrade::Stainless(class) => (4, class as u32),
-        }
-    }
-
-    pub(in crate::joint::design) fn nut(nut: JointNut) -> (u32, Option<u32>) {
-        (nut.style as u32, nut.grade.map(|grade| grade as u32))
-    }
-
-    pub(in crate::joint::design) fn washer(style: Option<WasherStyle>) -> Option<u32> {
-        style.map(|style| style as u32)
-    }
-
-    pub(in crate::joint::design) fn choices(a: &DesignChoice, b: &DesignChoice) -> Ordering {
-        let key = |choice: &DesignChoice| {
-            (
-                product(choice.bolt.product),
-                grade(choice.bolt.grade),
-                nut(choice.nut),
-                washer(choice.washers),
-            )
-        };
-        let length = |choice: &DesignChoice| choice.bolt.length.map_or(0.0, |length| length.value);
-        threads(&a.bolt.thread, &b.bolt.thread)
-            .then_with(|| key(a).cmp(&key(b)))
-            .then_with(|| length(a).total_cmp(&length(b)))
     }
 }

@@ -3,8 +3,8 @@
 use alloc::vec::Vec;
 
 use super::mass::{self, BoltMass};
-use super::outcome::{RuledOut, RuledOutReason};
-use super::space::{DesignSpace, HoleRule, Ordered};
+use super::space::Ordered;
+use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
 use crate::error::Error;
 use crate::joint::{Joint, JointNut, JointPly, NutEnd, Stack};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, NutGrade, PropertyClass};
@@ -59,7 +59,7 @@ impl Parts {
         thread: Thread,
         ruled_out: &mut Vec<RuledOut>,
     ) -> Result<Option<Self>, Error> {
-        let mut rule_out = |reason, combinations| {
+        let mut exclude = |reason, combinations| {
             // Nothing is left that it could rule out if another reason did so before.
             if combinations > 0 {
                 ruled_out.push(RuledOut {
@@ -73,7 +73,7 @@ impl Parts {
         let plies = match plies(joint, space.holes, &thread) {
             Ok(plies) => plies,
             Err(reason) => {
-                rule_out(reason, lists.washers.len() * of_one_washer);
+                exclude(reason, lists.washers.len() * of_one_washer);
                 return Ok(None);
             }
         };
@@ -98,7 +98,7 @@ impl Parts {
                     stack: joint.stack.to_builder().washers_of(thickness).build()?,
                     washer: mass::of_washer(washer),
                 }),
-                Err(error) => rule_out(RuledOutReason::NoWasher { style, error }, of_one_washer),
+                Err(error) => exclude(RuledOutReason::NoWasher { style, error }, of_one_washer),
             }
         }
 
@@ -107,7 +107,7 @@ impl Parts {
         for &product in &lists.products {
             match Screws::find(product, &thread, space) {
                 Ok(found) => screws.push(found),
-                Err(error) => rule_out(RuledOutReason::NoScrew { product, error }, of_one_product),
+                Err(error) => exclude(RuledOutReason::NoScrew { product, error }, of_one_product),
             }
         }
 
@@ -118,7 +118,7 @@ impl Parts {
                 Ok(found) => nuts.push(found),
                 Err(error) => {
                     let style = nut.style;
-                    rule_out(RuledOutReason::NoNut { style, error }, of_one_nut);
+                    exclude(RuledOutReason::NoNut { style, error }, of_one_nut);
                 }
             }
         }
@@ -128,7 +128,7 @@ impl Parts {
         for &grade in &lists.grades {
             match grade.strength(thread.nominal_diameter()) {
                 Ok(strength) => grades.push(strength),
-                Err(error) => rule_out(RuledOutReason::NoGrade { grade, error }, of_one_grade),
+                Err(error) => exclude(RuledOutReason::NoGrade { grade, error }, of_one_grade),
             }
         }
         Ok(Some(Self {

@@ -11,7 +11,7 @@ use crate::tables::holes::{ClearanceHole, HoleFit, StructuralHole};
 use crate::thread::Thread;
 use crate::units::{Length, Ratio};
 
-use super::outcome::order;
+use super::order;
 
 /// What [`Joint::design`] may choose from. A list that is left empty is not varied: the joint keeps
 /// what it has there.
