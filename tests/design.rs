@@ -29,7 +29,7 @@ impl Random {
         self.below(2) == 0
     }
 
-    fn from_to(&mut self, low: f64, high: f64) -> f64 {
+    fn between(&mut self, low: f64, high: f64) -> f64 {
         #[allow(clippy::cast_precision_loss)]
         let part = self.below(1_000_001) as f64 / 1e6;
         low + part * (high - low)
@@ -66,68 +66,75 @@ fn nuts(pairs: &[(NutStyle, Option<NutGrade>)]) -> Vec<JointNut> {
     pairs.iter().map(nut).collect()
 }
 
-/// A joint and a space for it, drawn at random.
-fn drawn(random: &mut Random) -> (Joint, DesignSpace, Vec<Objective>) {
-    let inch = random.coin();
-    let sizes = if inch {
-        threads(&[
-            "3/8-16 UNC",
-            "3/8-24 UNF",
-            "1/2-13 UNC",
-            "1/2-20 UNF",
-            "5/8-11 UNC",
-            "3/4-10 UNC",
-        ])
-    } else {
-        threads(&["M8", "M10", "M12", "M16", "M20"])
-    };
-    let products: &[ScrewProduct] = if inch {
-        &[ScrewProduct::HexCapScrew]
-    } else {
-        &[ScrewProduct::Iso4014, ScrewProduct::Iso4017]
-    };
-    let grades: &[BoltGrade] = if inch {
-        &[
-            BoltGrade::Sae(SaeGrade::Grade2),
-            BoltGrade::Sae(SaeGrade::Grade5),
-            BoltGrade::Sae(SaeGrade::Grade8),
-        ]
-    } else {
-        &[
-            BoltGrade::Iso(PropertyClass::Class5_8),
-            BoltGrade::Iso(PropertyClass::Class8_8),
-            BoltGrade::Iso(PropertyClass::Class10_9),
-        ]
-    };
-    let all_nuts = if inch {
-        nuts(&[
-            (NutStyle::Hex, Some(NutGrade::SaeJ995Grade5)),
-            (NutStyle::Hex, Some(NutGrade::SaeJ995Grade8)),
-            (NutStyle::HexThick, Some(NutGrade::AstmA563B)),
-            (NutStyle::InsertLockNe, Some(NutGrade::AsmeB18_16_6GradeN8)),
-        ])
-    } else {
-        nuts(&[
-            (NutStyle::Iso4032, Some(NutGrade::Iso898_2Class8)),
-            (NutStyle::Iso4032, Some(NutGrade::Iso898_2Class10)),
-            (NutStyle::Iso7040, Some(NutGrade::Iso898_2Class8)),
-            (NutStyle::Iso4035, Some(NutGrade::Iso898_2Class05)),
-        ])
-    };
-    let styles: &[WasherStyle] = if inch {
-        &[WasherStyle::TypeANarrow, WasherStyle::F436]
-    } else {
-        &[WasherStyle::Iso7089, WasherStyle::Iso7093]
-    };
+/// Parts of one system to draw from.
+struct Catalogue {
+    sizes: Vec<Thread>,
+    products: &'static [ScrewProduct],
+    grades: &'static [BoltGrade],
+    nuts: Vec<JointNut>,
+    styles: &'static [WasherStyle],
+    rules: LengthRules,
+}
 
+impl Catalogue {
+    fn inch() -> Self {
+        Self {
+            sizes: threads(&[
+                "3/8-16 UNC",
+                "3/8-24 UNF",
+                "1/2-13 UNC",
+                "1/2-20 UNF",
+                "5/8-11 UNC",
+                "3/4-10 UNC",
+            ]),
+            products: &[ScrewProduct::HexCapScrew],
+            grades: &[
+                BoltGrade::Sae(SaeGrade::Grade2),
+                BoltGrade::Sae(SaeGrade::Grade5),
+                BoltGrade::Sae(SaeGrade::Grade8),
+            ],
+            nuts: nuts(&[
+                (NutStyle::Hex, Some(NutGrade::SaeJ995Grade5)),
+                (NutStyle::Hex, Some(NutGrade::SaeJ995Grade8)),
+                (NutStyle::HexThick, Some(NutGrade::AstmA563B)),
+                (NutStyle::InsertLockNe, Some(NutGrade::AsmeB18_16_6GradeN8)),
+            ]),
+            styles: &[WasherStyle::TypeANarrow, WasherStyle::F436],
+            rules: LengthRules::fabrication(UnitSystem::UsCustomary),
+        }
+    }
+
+    fn metric() -> Self {
+        Self {
+            sizes: threads(&["M8", "M10", "M12", "M16", "M20"]),
+            products: &[ScrewProduct::Iso4014, ScrewProduct::Iso4017],
+            grades: &[
+                BoltGrade::Iso(PropertyClass::Class5_8),
+                BoltGrade::Iso(PropertyClass::Class8_8),
+                BoltGrade::Iso(PropertyClass::Class10_9),
+            ],
+            nuts: nuts(&[
+                (NutStyle::Iso4032, Some(NutGrade::Iso898_2Class8)),
+                (NutStyle::Iso4032, Some(NutGrade::Iso898_2Class10)),
+                (NutStyle::Iso7040, Some(NutGrade::Iso898_2Class8)),
+                (NutStyle::Iso4035, Some(NutGrade::Iso898_2Class05)),
+            ]),
+            styles: &[WasherStyle::Iso7089, WasherStyle::Iso7093],
+            rules: LengthRules::fabrication(UnitSystem::Si),
+        }
+    }
+}
+
+/// A joint of the catalogue, drawn at random.
+fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
     let plies = 2 + random.below(2);
     let unit = Spread::exact(millimetres(2.0)); // thickness of the washers before they are chosen
     let mut stack = Stack::builder();
     for ply in 0..plies {
-        let thickness = millimetres(random.from_to(5.0, 30.0));
+        let thickness = millimetres(random.between(5.0, 30.0));
         stack = stack.ply(
             format!("ply {ply}"),
-            thickness.plus_minus(millimetres(random.from_to(0.0, 0.5))),
+            thickness.plus_minus(millimetres(random.between(0.0, 0.5))),
         );
     }
     if random.below(4) == 0 {
@@ -151,15 +158,11 @@ fn drawn(random: &mut Random) -> (Joint, DesignSpace, Vec<Objective>) {
         Vec::new()
     };
     let along = if random.coin() {
-        newtons(random.from_to(0.0, 15e3))
+        newtons(random.between(0.0, 15e3))
     } else {
         newtons(0.0)
     };
-    let mut rules = LengthRules::fabrication(if inch {
-        UnitSystem::UsCustomary
-    } else {
-        UnitSystem::Si
-    });
+    let mut rules = parts.rules;
     if random.below(3) == 0 {
         rules = rules
             .with_cut(CutRule::Never)
@@ -171,22 +174,22 @@ fn drawn(random: &mut Random) -> (Joint, DesignSpace, Vec<Objective>) {
             PreloadTarget::Reusable,
         )
     });
-    let joint = Joint {
+    Joint {
         title: "drawn at random".into(),
         bolt: JointBolt {
-            product: products[0],
-            thread: sizes[0],
-            grade: grades[0],
+            product: parts.products[0],
+            thread: parts.sizes[0],
+            grade: parts.grades[0],
             length: None,
         },
-        nut: all_nuts[0],
+        nut: parts.nuts[0],
         stack,
         plies: described,
         load: JointLoad {
-            across: newtons(random.from_to(0.0, 60e3)),
+            across: newtons(random.between(0.0, 60e3)),
             along,
             alternates: random.coin(),
-            shock_factor: random.from_to(1.0, 1.5),
+            shock_factor: random.between(1.0, 1.5),
             ..JointLoad::default()
         },
         environment: Environment {
@@ -196,28 +199,38 @@ fn drawn(random: &mut Random) -> (Joint, DesignSpace, Vec<Objective>) {
         tightening,
         rules,
         methods: JointMethods::machine_design(1.5),
+    }
+}
+
+/// A joint and a space for it, drawn at random.
+fn drawn(random: &mut Random) -> (Joint, DesignSpace, Vec<Objective>) {
+    let parts = if random.coin() {
+        Catalogue::inch()
+    } else {
+        Catalogue::metric()
     };
+    let joint = joint(random, &parts);
     let fit = [HoleFit::Close, HoleFit::Normal, HoleFit::Loose][random.below(3)];
     let mut space = DesignSpace::new()
-        .threads(random.some(&sizes, 4))
-        .products(random.some(products, 2))
-        .grades(random.some(grades, 3))
-        .nuts(random.some(&all_nuts, 3))
-        .washers(random.some(styles, 2))
+        .threads(random.some(&parts.sizes, 4))
+        .products(random.some(parts.products, 2))
+        .grades(random.some(parts.grades, 3))
+        .nuts(random.some(&parts.nuts, 3))
+        .washers(random.some(parts.styles, 2))
         .holes(fit);
     if random.coin() {
-        space = space.utilisation_at_most(percent(random.from_to(50.0, 100.0)));
+        space = space.utilisation_at_most(percent(random.between(50.0, 100.0)));
     }
     if random.coin() {
         let drawers = (0..3).map(|_| {
-            let thread = random.some(&sizes, 1)[0];
-            let product = random.some(products, 1)[0];
+            let thread = random.some(&parts.sizes, 1)[0];
+            let product = random.some(parts.products, 1)[0];
             let lengths: Vec<Length> = ScrewSeries::new(product, &thread)
                 .unwrap()
                 .stock_lengths()
                 .collect();
             let length = Some(random.some(&lengths, 1)[0]);
-            let grade = random.some(grades, 1)[0];
+            let grade = random.some(parts.grades, 1)[0];
             OnHand {
                 bolt: JointBolt {
                     product,
@@ -534,6 +547,7 @@ fn every_design_holds_and_every_combination_is_accounted_for() {
             assert!(check.holds(), "seed {seed}");
             assert_eq!(check.candidate, design.candidate);
             assert!(design.utilisation() <= space.utilisation_max);
+            design.mass_derivation().unwrap().check().unwrap();
         }
         for other in designs.rejected() {
             assert!(!other.reasons.is_empty());
