@@ -929,6 +929,24 @@ fn what_makes_no_sense_is_refused() {
     let mut loaded = joint.clone();
     loaded.load.across = newtons(f64::NAN);
     assert!(loaded.design(&DesignSpace::new(), &[]).is_err());
+    assert!(refused(&DesignSpace::new().on_hand([], 0)).starts_with("number of bolts wanted"));
+    let mut many = DesignSpace::new();
+    many.threads = vec![joint.bolt.thread; 400];
+    assert!(joint.design(&many, &[]).is_ok()); // repetitions do not count
+    // Numbers at the edge of what a number can be: reasons, no panic.
+    for across in [f64::MAX, 1e300, f64::MIN_POSITIVE, 5e-324] {
+        for shock in [1.0, 1e300, f64::MAX] {
+            let mut extreme = joint.clone();
+            extreme.load.across = newtons(across);
+            extreme.load.along = newtons(across);
+            extreme.load.shock_factor = shock;
+            let designs = extreme.design(&DesignSpace::new(), &[]).unwrap();
+            assert_eq!(designs.feasible().len() + designs.rejected().len(), 1);
+            for other in designs.rejected() {
+                assert!(!other.reasons[0].text(UnitSystem::UsCustomary).is_empty());
+            }
+        }
+    }
     let mut ruled = joint.clone();
     ruled.rules = ruled.rules.with_protrusion(-1.0, None);
     assert!(ruled.design(&DesignSpace::new(), &[]).is_err());

@@ -31,7 +31,7 @@ const STEEL: MassDensity = from_base(7850.0);
 /// that are not from the tables weigh nothing here.
 ///
 /// Source: own geometry; density of DIN 931 Supplement 1 (1986). A supplier's table of ISO 4762 screws agrees to
-/// 3 %.
+/// 3 % from M6, 6 % below.
 ///
 /// ```
 /// use shankline::joint::PartsMass;
@@ -382,19 +382,29 @@ mod tests {
     use crate::parts::ScrewSeries;
     use crate::units::millimetres;
 
-    /// Kilograms per 1000 ISO 4762 screws, as a supplier's table of weights prints them.
+    /// Kilograms per 1000 ISO 4762 screws, as a supplier's table of weights prints them: every length
+    /// whose body is known. Keys and fillets of small screws are what differs most.
     #[test]
     fn socket_screws_weigh_what_a_supplier_says() {
-        for (thread, length, printed) in [("M6", 30.0, 8.3), ("M8", 35.0, 18.9), ("M8", 40.0, 20.9)]
-        {
+        for (thread, length, printed, within) in [
+            ("M4", 25.0, 3.2, 0.06),
+            ("M5", 30.0, 5.6, 0.06),
+            ("M5", 35.0, 6.3, 0.06),
+            ("M5", 40.0, 7.1, 0.06),
+            ("M6", 30.0, 8.3, 0.03),
+            ("M6", 35.0, 9.9, 0.03),
+            ("M6", 40.0, 11.0, 0.03),
+            ("M8", 35.0, 18.9, 0.03),
+            ("M8", 40.0, 20.9, 0.03),
+            ("M10", 40.0, 32.9, 0.03),
+        ] {
             let thread: Thread = thread.parse().unwrap();
             let series = ScrewSeries::new(ScrewProduct::Iso4762, &thread).unwrap();
             let screw = series.length(millimetres(length)).unwrap();
             let mass = BoltMass::new(ScrewProduct::Iso4762, &thread).unwrap();
             let of_1000 = 1000.0 * mass.of(&screw, screw.nominal).value;
-            // Head, key and thread have tolerances, and chamfers are left out.
             assert!(
-                (of_1000 / printed - 1.0).abs() < 0.03,
+                (of_1000 / printed - 1.0).abs() < within,
                 "{thread} x {length}: {of_1000}"
             );
         }

@@ -163,8 +163,8 @@ impl Default for DesignSpace {
 }
 
 impl DesignSpace {
-    /// No more combinations are tried: some seconds.
-    pub const MOST_COMBINATIONS: usize = 1_000_000;
+    /// No more combinations are tried: about a second, and some hundred megabytes of reasons.
+    pub const MOST_COMBINATIONS: usize = 100_000;
 
     /// A space of the given joint alone: its best length.
     ///
@@ -319,6 +319,10 @@ impl DesignSpace {
                 self.utilisation_max,
                 Allowed::AtMost(1.0.into()),
             ));
+        }
+        if self.bolts == 0 {
+            let allowed = Allowed::AtLeast(1_usize.into());
+            return Err(out_of_range("number of bolts wanted", 0_usize, allowed));
         }
         for on_hand in &self.on_hand {
             let Some(length) = on_hand.bolt.length else {
