@@ -198,7 +198,11 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
         },
         tightening,
         rules,
-        methods: JointMethods::machine_design(1.5),
+        methods: [
+            JointMethods::machine_design(1.5),
+            JointMethods::aisc_lrfd(AiscEdition::E2010),
+            JointMethods::en_1993(),
+        ][random.below(3)],
     }
 }
 

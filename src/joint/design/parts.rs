@@ -7,12 +7,12 @@ use super::space::Ordered;
 use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
 use crate::error::Error;
 use crate::joint::{Joint, JointNut, JointPly, NutEnd, Stack};
-use crate::material::{AstmGrade, BoltGrade, BoltStrength, NutGrade, PropertyClass};
+use crate::material::{AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, PropertyClass};
 use crate::parts::{Nut, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
 use crate::strength::strip::nut_proof;
 use crate::tables::holes::{ClearanceHole, HoleFit};
 use crate::tables::nanometres;
-use crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape};
+use crate::tables::nut_grades::{BoltCoating, NutGradeRow, NutPairing, NutShape};
 use crate::thread::Thread;
 use crate::units::{Length, Mass};
 
@@ -47,6 +47,8 @@ pub(super) struct FoundNut {
     pub(super) nut: JointNut,
     pub(super) end: NutEnd,
     pub(super) mass: Option<Mass>,
+    /// The grades it comes in, if the caller gave none.
+    grades: Vec<NutStrength>,
 }
 
 impl Parts {
@@ -289,61 +291,77 @@ const fn is_metric(grade: AstmGrade) -> bool {
 impl FoundNut {
     fn find(nut: JointNut, thread: &Thread) -> Result<Self, Error> {
         let row = Nut::find(nut.style, thread)?;
-        if let (Some(grade), Some(shape)) = (nut.grade, nut.style.shape()) {
-            grade.strength(shape, thread)?;
-        }
+        let grades = match (nut.grade, nut.style.shape()) {
+            (Some(grade), Some(shape)) => {
+                grade.strength(shape, thread)?;
+                Vec::new()
+            }
+            (None, Some(shape)) => grades_of(shape, thread),
+            (_, None) => Vec::new(),
+        };
         Ok(Self {
             nut,
             end: NutEnd::of(row)?,
             mass: mass::of_nut(row, thread),
+            grades,
         })
     }
 
-    /// The nut with a grade for a bolt, if the caller gave none and one is known.
+    /// The nut with a grade for a bolt, if the caller gave none and one is known: the one that the
+    /// standard of the bolt names, or else the weakest that lets the bolt break first.
     pub(super) fn for_bolt(&self, strength: &BoltStrength, thread: &Thread) -> JointNut {
-        let grade = match (self.nut.grade, self.nut.style.shape()) {
-            (None, Some(shape)) => {
-                named_grade(shape, strength, thread).or_else(|| weakest(shape, strength, thread))
-            }
-            (given, _) => given,
-        };
         JointNut {
             style: self.nut.style,
-            grade,
+            grade: self
+                .nut
+                .grade
+                .or_else(|| self.named_grade(strength))
+                .or_else(|| self.weakest_grade(strength, thread)),
         }
+    }
+
+    fn named_grade(&self, strength: &BoltStrength) -> Option<NutGrade> {
+        let diameter = strength.nominal_diameter;
+        let mut rows = NutPairing::for_bolt(strength.grade, diameter, BoltCoating::Plain).ok()?;
+        rows.find(|row| {
+            self.grades.iter().any(|own| {
+                own.grade == row.nut && row.shape.is_none_or(|wanted| wanted == own.shape)
+            })
+        })
+        .map(|row| row.nut)
+    }
+
+    fn weakest_grade(&self, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
+        self.grades
+            .iter()
+            .filter(|nut| {
+                nut_proof(thread, strength, nut).is_ok_and(|proof| proof.bolt_breaks_first())
+            })
+            .min_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value))
+            .map(|nut| nut.grade)
     }
 }
 
-/// The grade that the standard of a bolt names for a nut of this shape.
-fn named_grade(shape: NutShape, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
-    let diameter = thread.nominal_diameter();
-    let mut rows = NutPairing::for_bolt(strength.grade, diameter, BoltCoating::Plain).ok()?;
-    rows.find(|row| {
-        row.shape.is_none_or(|wanted| wanted == shape) && row.nut.strength(shape, thread).is_ok()
-    })
-    .map(|row| row.nut)
-}
-
-/// The weakest grade of a nut of this shape that lets the bolt break first.
-fn weakest(shape: NutShape, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
-    // Those are tapped oversize, for galvanised bolts only.
-    let is_plain = |grade: &NutGrade| {
-        !matches!(
-            grade,
+/// The grades in which nuts of this shape are made with a thread, but for those tapped oversize, which are
+/// for galvanised bolts only.
+fn grades_of(shape: NutShape, thread: &Thread) -> Vec<NutStrength> {
+    let mut grades: Vec<NutStrength> = Vec::new();
+    let rows = NutGradeRow::all_inch()
+        .iter()
+        .chain(NutGradeRow::all_metric());
+    for row in rows.filter(|row| row.shape == shape && row.threads.covers(thread)) {
+        let is_oversize = matches!(
+            row.grade,
             NutGrade::Iso10684Class5z
                 | NutGrade::Iso10684Class6z
                 | NutGrade::Iso10684Class8z
                 | NutGrade::Iso10684Class9z
                 | NutGrade::Iso10684Class10z
-        )
-    };
-    NutGrade::all()
-        .filter(is_plain)
-        .filter_map(|grade| {
-            let nut = grade.strength(shape, thread).ok()?;
-            let proof = nut_proof(thread, strength, &nut).ok()?;
-            proof.bolt_breaks_first().then_some((grade, nut))
-        })
-        .min_by(|(_, a), (_, b)| a.proof_stress.value.total_cmp(&b.proof_stress.value))
-        .map(|(grade, _)| grade)
+        );
+        if is_oversize || grades.iter().any(|known| known.grade == row.grade) {
+            continue;
+        }
+        grades.extend(row.grade.strength(shape, thread).ok());
+    }
+    grades
 }
