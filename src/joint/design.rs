@@ -25,7 +25,8 @@ impl Joint {
     /// washers of a space, in every length that fits.
     ///
     /// What is not varied stays as it is: plies, loads, environment, tightening (its target is a share of
-    /// the strength, so torque and preload follow the bolt), rules, methods. Holes and washers follow the
+    /// the strength, so torque and preload follow the bolt), rules, methods; also the coatings, and a
+    /// running torque or a stiffness where they are given. Holes and washers follow the
     /// thread as the space says. A given length is not kept: the length follows the stack.
     ///
     /// Lengths that fit are checked by [`check`](Self::check), nothing is estimated: all of them but
@@ -42,8 +43,10 @@ impl Joint {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for loads, temperatures, rules or a greatest utilisation that make no sense,
-    /// and for more than [`DesignSpace::MOST_COMBINATIONS`]; [`Error::Mismatch`] if the stack has washers,
-    /// the diameter varies and no style of washer is named, or for bolts on hand without a length.
+    /// and for more than [`DesignSpace::MOST_COMBINATIONS`]; [`Error::Mismatch`] if the
+    /// diameter varies but something of the joint is made for its own (washers without a named style, a
+    /// sleeve, a countersink, a running torque or a stiffness that is given), if the stack ends in a tapped
+    /// part, or for bolts on hand without a length.
     /// Parts that do not exist are no error: see [`Designs::ruled_out`].
     ///
     /// ```

@@ -10,11 +10,11 @@ use crate::tables::bolts::StructuralBolt;
 use crate::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
 use crate::tables::sockets::SocketHeadCapScrew;
 use crate::thread::Thread;
-use crate::units::{Area, Length, Mass, MassDensity, UnitSystem, Volume, from_base};
+use crate::units::{Area, Density, Length, Mass, UnitSystem, Volume, from_base};
 
 /// Density of steel, 7850 kg/m3, as DIN 931 Supplement 1 (1986) takes it for its masses of bolts. Austenitic
 /// stainless steel is 1 to 2 % heavier: common practice, no source.
-const STEEL: MassDensity = from_base(7850.0);
+const STEEL: Density = from_base(7850.0);
 
 /// Mass of one bolt with its nut and washers: an estimate, of steel, from nominal dimensions.
 ///

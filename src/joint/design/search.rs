@@ -305,8 +305,13 @@ fn is_hopeless(
             Finding::Nut(_)
             | Finding::BoltTooHot { .. }
             | Finding::BoltTooCold { .. }
-            | Finding::ShortDistance { .. } => true,
-            Finding::NutWeaker { .. } => same_strength,
+            | Finding::ShortDistance { .. }
+            | Finding::Galvanic { .. }
+            | Finding::CoatingForbidden
+            | Finding::CoatingTooHot { .. } => true,
+            Finding::NutWeaker { .. }
+            | Finding::NotBaked { .. }
+            | Finding::GalvanizedTooStrong { .. } => same_strength,
             _ => false,
         },
         TurnedDownReason::Overloaded(check) | TurnedDownReason::AboveLimit { check, .. } => {

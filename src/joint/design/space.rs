@@ -3,7 +3,7 @@
 use alloc::{format, vec::Vec};
 
 use crate::error::{Allowed, Error, out_of_range, positive};
-use crate::joint::{HeadSeat, Joint, JointBolt, JointNut, Stack};
+use crate::joint::{HeadSeat, Joint, JointBolt, JointNut};
 use crate::material::BoltGrade;
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::strength::shear::AiscEdition;
@@ -344,7 +344,7 @@ impl DesignSpace {
             .iter()
             .find(|thread| thread.nominal_diameter() != own);
         if let Some(other) = other {
-            if let Some(what) = self.made_for_one_diameter(&joint.stack) {
+            if let Some(what) = self.made_for_one_diameter(joint) {
                 return Err(Error::Mismatch(format!(
                     "{what} that of {}: it does not go with {other}",
                     joint.bolt.thread
@@ -385,8 +385,9 @@ impl DesignSpace {
 }
 
 impl DesignSpace {
-    /// What of a stack belongs to its own diameter and to no other.
-    fn made_for_one_diameter(&self, stack: &Stack) -> Option<&'static str> {
+    /// What of a joint belongs to its own diameter and to no other.
+    fn made_for_one_diameter(&self, joint: &Joint) -> Option<&'static str> {
+        let stack = &joint.stack;
         let has_washers =
             !stack.washers_under_head().is_empty() || stack.washers_under_nut().is_some();
         if self.washers.is_empty() && has_washers {
@@ -398,7 +399,9 @@ impl DesignSpace {
         } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {
             Some("the countersink is")
         } else {
-            None
+            let tightening = joint.tightening?;
+            let running = tightening.prevailing.map(|_| "the running torque given is");
+            running.or(tightening.stiffness.map(|_| "the stiffness given is"))
         }
     }
 }
