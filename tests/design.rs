@@ -140,6 +140,9 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
     if random.below(4) == 0 {
         stack = stack.washer_under_head("head washer", unit);
     }
+    if random.below(4) == 0 {
+        stack = stack.washer_to_add_under_head(unit);
+    }
     let stack = stack
         .shear_planes(1..plies)
         .washers_under_nut(unit, random.below(2))
@@ -162,7 +165,7 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
     } else {
         newtons(0.0)
     };
-    let mut rules = parts.rules;
+    let mut rules = parts.rules.with_washers_under_head(2);
     if random.below(3) == 0 {
         rules = rules
             .with_cut(CutRule::Never)
@@ -346,6 +349,9 @@ fn naive(
                         for _ in 0..head_washers {
                             stack = stack.washer_under_head("head washer", thickness);
                         }
+                        if joint.stack.washer_to_add_under_head().is_some() {
+                            stack = stack.washer_to_add_under_head(thickness);
+                        }
                         for ply in joint.stack.plies() {
                             stack = stack.ply(ply.name.clone(), ply.thickness);
                         }
@@ -384,7 +390,9 @@ fn naive(
                                 .any(|item| item.bolt == tried.bolt && item.count >= space.bolts);
                             #[allow(clippy::cast_precision_loss)]
                             let number = |count: usize| count as f64;
-                            let washers = head_washers + chosen.washers_under_nut;
+                            let washers = head_washers
+                                + chosen.washers_added_under_head
+                                + chosen.washers_under_nut;
                             let mut found = Found {
                                 bolt: tried.bolt,
                                 nut,
@@ -920,6 +928,23 @@ fn what_makes_no_sense_is_refused() {
     let refused = |space: &DesignSpace| joint.design(space, &[]).unwrap_err().to_string();
     let unwashered = DesignSpace::new().threads(threads(&["M12", "M16"]));
     assert!(refused(&unwashered).contains("no style of washer is named"));
+    // What is made for one diameter does not go with another.
+    let other = DesignSpace::new()
+        .threads(threads(&["M16"]))
+        .washers([WasherStyle::Iso7089]);
+    assert!(joint.design(&other, &[]).is_ok());
+    let mut running = joint.clone();
+    let mut tightening = Tightening::new(
+        NutFactor::new(0.16, 0.18, 0.2).unwrap(),
+        PreloadTarget::Reusable,
+    );
+    tightening.prevailing = Some(Spread::exact(newton_metres(5.0)));
+    running.tightening = Some(tightening);
+    let error = running.design(&other, &[]).unwrap_err().to_string();
+    assert_eq!(
+        error,
+        "the running torque given is that of M12: it does not go with M16"
+    );
     let unmeasured = OnHand {
         bolt: joint.bolt,
         count: 5,
