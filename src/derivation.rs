@@ -118,6 +118,19 @@ impl Derivation {
         self.steps.extend(other.steps);
     }
 
+    /// The same under another title.
+    ///
+    /// ```
+    /// use shankline::derivation::Derivation;
+    /// assert_eq!(Derivation::new("Bearing").titled("Ply 2: bearing").title(), "Ply 2: bearing");
+    /// ```
+    pub fn titled(self, title: impl Into<Cow<'static, str>>) -> Self {
+        Self {
+            title: title.into(),
+            ..self
+        }
+    }
+
     /// What is derived.
     ///
     /// ```

@@ -3,7 +3,9 @@
 //! `UPDATE_EXAMPLES=1 cargo test --all-features --test joint_json` rewrites the answers.
 #![cfg(feature = "serde")]
 
-use shankline::joint::Joint;
+use shankline::derivation::Format;
+use shankline::joint::{Joint, Sheet};
+use shankline::units::UnitSystem;
 
 const REQUEST: &str = "examples/data/davit_socket.json";
 const REQUESTS: [&str; 2] = [REQUEST, "examples/data/seesaw_pivot.json"];
@@ -25,6 +27,37 @@ fn the_answers_are_current() {
         }
         let kept = std::fs::read_to_string(&answer).unwrap();
         assert_eq!(kept, current, "run this test with UPDATE_EXAMPLES=1");
+    }
+}
+
+/// The report, the sheet and the whole working of each request, as a person reads them: kept so that a change
+/// of wording or of a figure is seen and read by someone.
+#[test]
+fn the_reports_are_current() {
+    for path in REQUESTS {
+        let joint = request(path);
+        let (verdict, workings) = joint.check_with_working().unwrap();
+        let sheet = Sheet::new(&joint, &verdict).unwrap();
+        let report = format!(
+            "{}\n\n{}\n{}",
+            joint.title,
+            verdict.render(UnitSystem::Si),
+            sheet.render(UnitSystem::Si)
+        );
+        let mut working = format!("# {}\n", joint.title);
+        for steps in workings {
+            steps.check().unwrap();
+            working.push('\n');
+            working.push_str(&steps.render(Format::Markdown, UnitSystem::Si).to_string());
+        }
+        for (ending, current) in [("_report.txt", report), ("_working.md", working)] {
+            let file = path.replace(".json", ending);
+            if std::env::var_os("UPDATE_EXAMPLES").is_some() {
+                std::fs::write(&file, &current).unwrap();
+            }
+            let kept = std::fs::read_to_string(&file).unwrap();
+            assert_eq!(kept, current, "run this test with UPDATE_EXAMPLES=1");
+        }
     }
 }
 

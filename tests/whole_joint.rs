@@ -7,7 +7,7 @@ use shankline::joint::{
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Level, Mode, Place};
-use shankline::strength::slip::SlipMethod;
+use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod};
 use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::units::{celsius, newtons_per_millimetre, percent, volts};
@@ -669,6 +669,42 @@ fn preload_that_is_gone_is_a_fault() {
     tight.relaxation = percent(120.0);
     joint.tightening = Some(tight);
     assert!(joint.check().is_err());
+}
+
+/// EN 1993-1-8 has no allowable loads: its slip cannot stand beside the others of this joint, which are.
+#[test]
+fn slip_of_another_level_is_not_checked() {
+    let mut joint = frame();
+    joint.load.across = newtons(1e3);
+    joint.tightening = tightened(0.16, 0.20);
+    joint.methods.slip = Some(SlipMethod::En1993 {
+        class: SlipClass::B,
+        hole: SlipHole::Standard,
+        serviceability: false,
+    });
+    assert!(
+        not_checked(&joint)
+            .contains(&"slip: its method defines no resistance of this level".to_string())
+    );
+}
+
+/// A torque that nobody gave is neither marked nor checked.
+#[test]
+fn a_joint_without_tightening_has_no_torque_to_inspect() {
+    let mut joint = frame();
+    joint.load.across = newtons(1e3);
+    let sheet = |joint: &Joint| {
+        let verdict = joint.check().unwrap();
+        let sheet = Sheet::new(joint, &verdict).unwrap();
+        sheet.render(UnitSystem::Si).to_string()
+    };
+    for word in ["witness mark", "check the torque", "Tighten to"] {
+        assert!(!sheet(&joint).contains(word), "{word}");
+    }
+    joint.tightening = tightened(0.16, 0.20);
+    for word in ["witness mark", "check the torque", "Tighten to"] {
+        assert!(sheet(&joint).contains(word), "{word}");
+    }
 }
 
 #[test]

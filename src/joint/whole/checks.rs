@@ -38,6 +38,15 @@ impl Report {
         }
     }
 
+    /// The same of one of several alike, with the place in its title.
+    pub(super) fn work_at(&mut self, place: Place, derivation: impl FnOnce() -> Derivation) {
+        self.work(|| {
+            let derivation = derivation();
+            let title = alloc::format!("{}, {place}", derivation.title());
+            derivation.titled(title)
+        });
+    }
+
     pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
         self.miss(Subject::Mode(mode), reason);
     }
@@ -145,6 +154,7 @@ impl Joint {
             .strength_at_length(self.bolt.thread.nominal_diameter(), candidate.screw.nominal)?;
         let loads = strength.loads(&self.bolt.thread)?;
         report.warn(strength.cautions());
+        report.work(|| candidate.derivation());
         if with_working {
             let loads = strength.load_derivation(&self.bolt.thread)?;
             report.work(|| loads);
@@ -162,6 +172,9 @@ impl Joint {
         } else {
             None
         };
+        if with_working && share.is_some() {
+            self.stiffness_working(&candidate, &mut report)?;
+        }
         let preload = self.preload(&loads, share, &mut report)?;
         self.tension(share, &strength, &loads, preload.as_ref(), &mut report)?;
         self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
@@ -298,8 +311,8 @@ impl Joint {
                 self.methods.shear,
                 &ShearReductions::default(),
             )?;
-            report.work(|| shear.derivation());
             let place = Place::Plane(number);
+            report.work_at(place, || shear.derivation());
             let resistance = shear.resistance.at(level)?;
             let check = Check::new(Mode::BoltShear, place, share * load, resistance, level)?;
             report

@@ -6,7 +6,7 @@ use super::checks::Report;
 use super::{Joint, JointPly};
 use crate::error::Error;
 use crate::material::BoltStrength;
-use crate::strength::check::{Level, Mode};
+use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, Ply, PlyMethod};
 use crate::strength::shear::en_tensile_strength;
 use crate::tables::plies::PlyMaterial;
@@ -117,7 +117,7 @@ impl Joint {
             }
         }
         for mode in modes {
-            report.work(|| mode.derivation());
+            report.work_at(Place::Ply(number), || mode.derivation());
             report.checks.push(mode.check(load, level, number)?);
         }
         for short in ply.short_distances(diameter, method)? {

@@ -182,8 +182,10 @@ impl Sheet {
                 joint.bolt.grade
             ),
             nut: format!("{nut}"),
-            washers_under_head: joint.stack.washers_under_head().len(),
-            washers_under_nut: candidate.washers_under_nut,
+            washers_under_head: joint.stack.washers_under_head().len()
+                + candidate.washers_added_under_head,
+            washers_under_nut: joint.stack.other_washers_under_nut().len()
+                + candidate.washers_under_nut,
         }]);
         let plan = CutPlan::new(candidate, &thread, NutEnd::of(nut)?, joint.rules)?;
         let cut = plan.cut().map(|cut| SheetStep::Cut {
@@ -224,12 +226,15 @@ impl Sheet {
         }
         let pitch = thread.pitch();
         let protrusion = SheetStep::Protrusion {
-            least: joint.rules.protrusion_min_pitches * pitch,
+            least: joint.rules.least_protrusion_pitches() * pitch,
             most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
         };
-        assembly.extend([protrusion.clone(), SheetStep::WitnessMark]);
-        let mut inspection = Vec::from([SheetStep::FirstLook, SheetStep::MovedMark]);
+        assembly.push(protrusion.clone());
+        let mut inspection = Vec::new();
+        // Without a torque there is none to mark after, to check or to lose.
         if let Some(preload) = check.preload {
+            assembly.push(SheetStep::WitnessMark);
+            inspection.extend([SheetStep::FirstLook, SheetStep::MovedMark]);
             if let Some(springs) = joint.springs(joint.load_share(candidate)?)? {
                 let loosened = springs.loosened(preload.preload.nominal, MARK)?;
                 inspection.push(SheetStep::MarkMeans { loosened });
@@ -238,10 +243,9 @@ impl Sheet {
                 let loss = preload.settling_loss;
                 inspection.push(SheetStep::Settling { loss });
             }
+            inspection.extend([SheetStep::MarkShowsRotationOnly, SheetStep::Retorque]);
         }
         inspection.extend([
-            SheetStep::MarkShowsRotationOnly,
-            SheetStep::Retorque,
             protrusion,
             SheetStep::UsedNut { locking },
             SheetStep::LookAround,
