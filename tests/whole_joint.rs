@@ -659,6 +659,10 @@ fn coatings_of_hard_bolts_are_found() {
         [Finding::NotBaked { hardness: 44.0 }]
     );
     assert_eq!(plated(PropertyClass::Class12_9, true), []);
+    let mut baked = coated(Finish::ZincPlated { baked: true }, Exposure::Controlled);
+    baked.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
+    let findings = baked.check().unwrap().findings;
+    assert!(findings.contains(&Finding::PlatedHard { hardness: 44.0 })); // a note, no fault
 
     let mut galvanized = coated(Finish::HotDipGalvanized, Exposure::Controlled);
     galvanized.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
@@ -857,12 +861,14 @@ fn joints_worked_by_hand() {
                     && check.level.to_string() == expected.level
             });
             let found = found.unwrap_or_else(|| panic!("{}: no {}", case.name, expected.mode));
-            let force = |amount: Amount| match amount {
-                Amount::Force(force) if expected.unit == "lbf" => {
-                    force.get::<shankline::units::pound_force>()
+            let force = |amount: Amount| match (amount, expected.unit.as_str()) {
+                (Amount::Force(force), "lbf") => force.get::<shankline::units::pound_force>(),
+                (Amount::Force(force), "N") => force.value,
+                (Amount::Torque(moment), "lbf in") => {
+                    moment.get::<shankline::units::pound_force_inch>()
                 }
-                Amount::Force(force) => force.value,
-                other => panic!("{other}"),
+                (Amount::Torque(moment), "N m") => moment.value,
+                (other, unit) => panic!("{other} in {unit}"),
             };
             for (what, found, by_hand) in [
                 ("demand", force(found.demand), expected.demand),
@@ -879,5 +885,5 @@ fn joints_worked_by_hand() {
             count += 1;
         }
     }
-    assert_eq!(count, 13);
+    assert_eq!(count, 19);
 }
