@@ -28,6 +28,7 @@
 //! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
+//! | [`timber`] | timbers: specific gravities, characteristic densities |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!
@@ -64,6 +65,7 @@ pub mod strengths;
 pub mod thread_tolerances;
 pub mod threads;
 pub mod tightening;
+pub mod timber;
 pub mod washers;
 pub mod wrench;
 

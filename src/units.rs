@@ -33,6 +33,9 @@ pub use uom::si::f64::{
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque,
 };
 
+/// A density: mass over volume.
+pub type Density = uom::si::f64::MassDensity;
+
 /// A stress or a strength: force over area.
 pub type Stress = Pressure;
 
@@ -248,6 +251,17 @@ pub const fn pound_force_inches(value: f64) -> Torque {
 #[must_use]
 pub const fn percent(value: f64) -> Ratio {
     from_base(value * 0.01)
+}
+
+/// A density in kilograms per cubic metre.
+///
+/// ```
+/// use shankline::units::kilograms_per_cubic_metre;
+/// assert_eq!(kilograms_per_cubic_metre(350.0).value, 350.0);
+/// ```
+#[must_use]
+pub const fn kilograms_per_cubic_metre(value: f64) -> Density {
+    from_base(value)
 }
 
 /// An angle in degrees.

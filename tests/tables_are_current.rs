@@ -282,6 +282,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::plies::PlyBearing;",
     ),
     (
+        "timber",
+        "Timber",
+        "use crate::tables::timber::{Timber, TimberKind};",
+    ),
+    (
         "hex_bolts_inch",
         "HexBolt",
         "use crate::tables::bolts::{HexBolt, HexBoltStyle};",
@@ -389,6 +394,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("strength_kind", "ply", "StrengthKind"),
     ("metal", "anodic_indices", "Metal"),
     ("style", "hex_bolts", "HexBoltStyle"),
+    ("kind", "timber", "TimberKind"),
 ];
 
 /// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.
@@ -397,6 +403,7 @@ const UNITS: &[(&str, &str)] = &[
     ("_nm", "newton_metres"),
     ("_deg", "degrees"),
     ("_ppm_per_f", "ppm_per_fahrenheit"),
+    ("_kg_m3", "kilograms_per_cubic_metre"),
     ("_um", "micrometres"),
     ("_msi", "msi"),
     ("_in2", "square_inches"),

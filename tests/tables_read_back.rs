@@ -33,11 +33,13 @@ use shankline::{
         },
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, NutTurn, TighteningScatter},
+        timber::Timber,
         washers::Washer,
     },
     units::{
-        Angle, Area, ElectricPotential, Force, Length, Ratio, Stress, TemperatureCoefficient,
-        ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force, pound_force_inch,
+        Angle, Area, Density, ElectricPotential, Force, Length, Ratio, Stress,
+        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force,
+        pound_force_inch,
     },
     uom::si::{
         angle::degree,
@@ -153,6 +155,13 @@ impl IntoCell for ThermodynamicTemperature {
             assert!(column.ends_with("_c"), "{column}");
             self.get::<degree_celsius>()
         }))
+    }
+}
+
+impl IntoCell for Density {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_kg_m3"), "{column}");
+        Cell::Number(Some(self.value))
     }
 }
 
@@ -331,6 +340,13 @@ fn plies() {
         PlyBearing::all(),
         columns![PlyBearing; name "name", edge_distance_ratio "edge_distance_ratio",
             ultimate_strength "ultimate_strength_ksi", yield_strength "yield_strength_ksi"],
+    );
+    read_back(
+        "timber",
+        Timber::all(),
+        columns![Timber; name "name", publisher "publisher",
+            specific_gravity "specific_gravity",
+            characteristic_density "characteristic_density_kg_m3", note "note"],
     );
 }
 
@@ -1251,6 +1267,10 @@ fn provenance_of_every_row() {
     check(
         "ply_bearing_strengths",
         PlyBearing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "timber",
+        Timber::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "hex_bolts_inch",

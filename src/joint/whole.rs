@@ -13,9 +13,10 @@ use crate::strength::interaction::InteractionRule;
 use crate::strength::ply::PlyMethod;
 use crate::strength::shear::ShearMethod;
 use crate::strength::slip::SlipMethod;
+use crate::strength::timber::TimberMethod;
 use crate::tables::galvanic::Metal;
 use crate::thread::Thread;
-use crate::units::{Force, Length};
+use crate::units::{Angle, Force, Length};
 
 mod axial;
 mod bending;
@@ -26,6 +27,7 @@ mod plies;
 mod report;
 mod sheet;
 mod tightening;
+mod timber;
 
 pub use findings::{Finding, NotChecked, Subject};
 pub use report::RenderedCheck;
@@ -35,6 +37,18 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.
 ///
 /// Plain data. Everything is per bolt: of a group, take the loads of its most loaded bolt.
+///
+/// | checked | where this is described |
+/// |---|---|
+/// | shear of each plane, bearing, tear-out and sections of each ply | shear planes; `plies` |
+/// | bending of the bolt | gaps, sleeves with end play, or [`Environment::rotates`], in double shear |
+/// | tension, separation, fatigue, slip, both together | loads; `tightening`, `methods.slip` |
+/// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
+/// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
+/// | stripping of the nut | its grade |
+/// | corrosion in contact, brittle plated bolts, hot coatings | [`Environment::contact`], [`JointPly::metal`] |
+///
+/// What is not described is listed as not checked.
 ///
 /// ```
 /// use shankline::joint::{
@@ -192,6 +206,18 @@ pub struct JointNut {
 pub struct JointPly {
     /// Name of its material in [`tables::plies`](crate::tables::plies).
     pub material: Option<String>,
+    /// Name of its timber in [`tables::timber`](crate::tables::timber), if it is of timber: then it has no
+    /// `material`, and is checked by [`JointMethods::timber`].
+    pub timber: Option<String>,
+    /// Angle between the load and the grain of the timber, 0 to 90 deg; none for a load along the grain.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub grain_angle: Option<Angle>,
     /// What its surface is made of, coating included: for corrosion in contact only.
     pub metal: Option<Metal>,
     /// Diameter of its hole.
@@ -365,6 +391,9 @@ pub struct JointMethods {
     pub interaction: InteractionRule,
     /// Bearing, tear-out and sections of the plies.
     pub plies: PlyMethod,
+    /// Bolts in timber, if plies are of timber.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub timber: Option<TimberMethod>,
     /// Slip, if the joint must not slip.
     #[cfg_attr(feature = "serde", serde(default))]
     pub slip: Option<SlipMethod>,
@@ -392,6 +421,7 @@ impl JointMethods {
             tension: TensionMethod::Proof { design_factor },
             plies: PlyMethod::MachineDesign { design_factor },
             interaction: InteractionRule::Ellipse,
+            timber: None,
             slip: None,
             level: Level::Allowable,
         }
@@ -415,6 +445,7 @@ impl JointMethods {
                 deformation_matters: true,
             },
             interaction: InteractionRule::Aisc360,
+            timber: None,
             slip: None,
             level: Level::Design,
         }
@@ -435,6 +466,7 @@ impl JointMethods {
             tension: TensionMethod::En1993 { countersunk: false },
             plies: PlyMethod::En1993,
             interaction: InteractionRule::En1993,
+            timber: None,
             slip: None,
             level: Level::Design,
         }

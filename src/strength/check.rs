@@ -79,6 +79,8 @@ pub enum Mode {
     Stripping,
     /// Bearing of bolt and ply on each other.
     Bearing,
+    /// Timber is crushed under the bolt, or the bolt bends in it, whichever comes first.
+    TimberYield,
     /// The ply shears out between the hole and its end, or the next hole.
     TearOut,
     /// The ply breaks through its holes.
@@ -106,6 +108,7 @@ impl fmt::Display for Mode {
             Self::Combined => "combined loads",
             Self::Stripping => "thread stripping",
             Self::Bearing => "bearing",
+            Self::TimberYield => "yield in timber",
             Self::TearOut => "tear-out",
             Self::NetSection => "net section",
             Self::GrossSection => "gross section",

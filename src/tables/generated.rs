@@ -60,6 +60,7 @@ pub(super) mod tap_drills_inch;
 pub(super) mod tap_drills_metric;
 pub(super) mod threads_metric;
 pub(super) mod threads_unified;
+pub(super) mod timber;
 pub(super) mod tightening_scatter;
 pub(super) mod turns;
 pub(super) mod unified_limit_exceptions;

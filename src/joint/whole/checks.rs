@@ -156,6 +156,7 @@ impl Joint {
         self.gaps_under_preload(&mut report);
         self.bending(&candidate, &strength, &loads, &mut report)?;
         self.ply_checks(&strength, &mut report)?;
+        self.timber_checks(&candidate, &strength, &mut report)?;
         let share = if self.needs_stiffness() {
             self.load_share(&candidate)?
         } else {

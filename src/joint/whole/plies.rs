@@ -1,5 +1,7 @@
 //! Checks of the plies.
 
+use alloc::format;
+
 use super::checks::Report;
 use super::{Joint, JointPly};
 use crate::error::Error;
@@ -53,6 +55,15 @@ impl Joint {
                     Mode::Bearing,
                     "several plies between two planes share one load",
                 );
+                continue;
+            }
+            if let (Some(material), Some(timber)) = (&detail.material, &detail.timber) {
+                return Err(Error::Mismatch(format!(
+                    "ply {number} is said to be of {material} and of {timber}"
+                )));
+            }
+            // Timber is checked together with its bolt.
+            if detail.timber.is_some() {
                 continue;
             }
             let share = before.unwrap_or(0.0) + after.unwrap_or(0.0);

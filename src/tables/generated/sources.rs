@@ -305,8 +305,15 @@ pub(in crate::tables) static ANODIC_INDEX_RECALLED: Source = Source { key: "anod
 pub(in crate::tables) static EN14399_6: Source = Source { key: "en14399-6", document: "EN 14399-6", edition: None, locator: "dimension table of chamfered washers", read_in: "a supplier page" };
 pub(in crate::tables) static EN14399_3_NUT: Source = Source { key: "en14399-3-nut", document: "EN 14399-3", edition: None, locator: "scope: regular nut height according to ISO 4032 (style 1)", read_in: "the same sentence in the scopes of parts 7 and 10 on a standards page; heights from the table of ISO 4032" };
 pub(in crate::tables) static EN14399_4_NUT: Source = Source { key: "en14399-4-nut", document: "EN 14399-4", edition: None, locator: "dimension table of nuts, system HV", read_in: "recalled, not read" };
+pub(in crate::tables) static NDS_G: Source = Source { key: "nds-g", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "recalled" };
+pub(in crate::tables) static NDS_G_READ: Source = Source { key: "nds-g-read", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "worked design notes on bolts and a list of the table in a public source, which agree" };
+pub(in crate::tables) static EN338: Source = Source { key: "en338", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "recalled" };
+pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "four public lists of the classes; they agree in these" };
+pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
+pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
+pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
 
-pub(in crate::tables) static SOURCES: [&Source; 303] = [
+pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -610,4 +617,11 @@ pub(in crate::tables) static SOURCES: [&Source; 303] = [
     &EN14399_6,
     &EN14399_3_NUT,
     &EN14399_4_NUT,
+    &NDS_G,
+    &NDS_G_READ,
+    &EN338,
+    &EN338_READ,
+    &EN338_C18,
+    &PORTEOUS_DENSITY,
+    &EN14080,
 ];
