@@ -817,6 +817,19 @@ fn unlike_metals_are_found() {
         []
     );
 
+    // Timber is no metal: only bolt and nut are left, and they are alike.
+    let mut timber = coated(stainless, Exposure::Harsh);
+    for ply in &mut timber.plies {
+        ply.metal = None;
+        ply.material = None;
+        ply.timber = Some("Douglas fir-larch".into());
+    }
+    assert!(
+        !not_checked(&timber)
+            .iter()
+            .any(|line| line.starts_with("corrosion"))
+    );
+
     // Described in part only: what is known is checked, the rest is said.
     let mut half = coated(stainless, Exposure::Normal);
     half.plies[1].metal = None;

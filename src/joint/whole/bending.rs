@@ -32,6 +32,13 @@ impl Joint {
             return Ok(());
         }
         let gap = self.widest_gap();
+        if self.plies.iter().any(|ply| ply.timber.is_some()) {
+            // The yield modes of timber bend the bolt.
+            if gap > Length::default() {
+                report.skip(Mode::BoltBending, "the yield modes of timber know no gaps");
+            }
+            return Ok(());
+        }
         if gap <= Length::default() && !self.environment.rotates {
             report.skip(
                 Mode::BoltBending,
