@@ -853,6 +853,19 @@ fn unlike_metals_are_found() {
         []
     );
 
+    // Timber is no metal: only bolt and nut are left, and they are alike.
+    let mut timber = coated(stainless, Exposure::Harsh);
+    for ply in &mut timber.plies {
+        ply.metal = None;
+        ply.material = None;
+        ply.timber = Some("Douglas fir-larch".into());
+    }
+    assert!(
+        !not_checked(&timber)
+            .iter()
+            .any(|line| line.starts_with("corrosion"))
+    );
+
     // Described in part only: what is known is checked, the rest is said.
     let mut half = coated(stainless, Exposure::Normal);
     half.plies[1].metal = None;
@@ -883,6 +896,10 @@ fn coatings_of_hard_bolts_are_found() {
         [Finding::NotBaked { hardness: 44.0 }]
     );
     assert_eq!(plated(PropertyClass::Class12_9, true), []);
+    let mut baked = coated(Finish::ZincPlated { baked: true }, Exposure::Controlled);
+    baked.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
+    let findings = baked.check().unwrap().findings;
+    assert!(findings.contains(&Finding::PlatedHard { hardness: 44.0 })); // a note, no fault
 
     let mut galvanized = coated(Finish::HotDipGalvanized, Exposure::Controlled);
     galvanized.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);

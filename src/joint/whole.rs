@@ -38,6 +38,18 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 ///
 /// Plain data. Everything is per bolt: of a group, take the loads of its most loaded bolt.
 ///
+/// | checked | where this is described |
+/// |---|---|
+/// | shear of each plane, bearing, tear-out and sections of each ply | shear planes; `plies` |
+/// | bending of the bolt | gaps, sleeves with end play, or [`Environment::rotates`], in double shear |
+/// | tension, separation, fatigue, slip, both together | loads; `tightening`, `methods.slip` |
+/// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
+/// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
+/// | stripping of the nut | its grade |
+/// | corrosion in contact, brittle plated bolts, hot coatings | [`Environment::contact`], [`JointPly::metal`] |
+///
+/// What is not described is listed as not checked.
+///
 /// ```
 /// use shankline::joint::{
 ///     Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening,

@@ -73,7 +73,7 @@ pub enum Mode {
     BoltTension,
     /// Bending of the bolt or pin.
     BoltBending,
-    /// Tension and shear of the bolt at once, with or without bending.
+    /// Tension, shear and bending of the bolt at once, those that act.
     Combined,
     /// Stripping of the threads.
     Stripping,
@@ -105,7 +105,7 @@ impl fmt::Display for Mode {
             Self::BoltShear => "bolt shear",
             Self::BoltTension => "bolt tension",
             Self::BoltBending => "bolt bending",
-            Self::Combined => "combined tension and shear",
+            Self::Combined => "combined loads",
             Self::Stripping => "thread stripping",
             Self::Bearing => "bearing",
             Self::TimberYield => "yield in timber",

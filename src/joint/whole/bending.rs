@@ -6,11 +6,12 @@ use super::checks::Report;
 use super::{Finding, Joint};
 use crate::error::Error;
 use crate::joint::Candidate;
-use crate::material::{BoltLoads, BoltStrength};
+use crate::material::{BoltGrade, BoltLoads, BoltStrength};
 use crate::math::sqrt;
 use crate::strength::check::{Level, Mode};
 use crate::strength::pin::{PinJoint, PinStrengths, en_1993_pin, yielding_pin};
-use crate::strength::shear::ShearMethod;
+use crate::strength::shear::{ShearMethod, en_tensile_strength};
+use crate::tables::grades::PropertyClassRow;
 use crate::tables::plies::PlyMaterial;
 use crate::units::{Force, Length, Stress, from_base};
 
@@ -31,6 +32,13 @@ impl Joint {
             return Ok(());
         }
         let gap = self.widest_gap();
+        if self.plies.iter().any(|ply| ply.timber.is_some()) {
+            // The yield modes of timber bend the bolt.
+            if gap > Length::default() {
+                report.skip(Mode::BoltBending, "the yield modes of timber know no gaps");
+            }
+            return Ok(());
+        }
         if gap <= Length::default() && !self.environment.rotates {
             report.skip(
                 Mode::BoltBending,
@@ -85,15 +93,15 @@ impl Joint {
     ) -> Result<(), Error> {
         let level = self.methods.level;
         let load = self.load.factor(level) * self.load.across;
-        let Some(yield_strength) = strength.yield_strength else {
-            report.skip(Mode::BoltBending, "the grade has no yield strength");
-            return Ok(());
-        };
         match (self.methods.shear, level) {
             (
                 ShearMethod::DistortionEnergy { design_factor, .. },
                 Level::Allowable | Level::Nominal,
             ) => {
+                let Some(yield_strength) = strength.yield_strength else {
+                    report.skip(Mode::BoltBending, "the grade has no yield strength");
+                    return Ok(());
+                };
                 let pin = yielding_pin(pin, yield_strength, design_factor)?;
                 report.work(|| pin.derivation());
                 report.checks.push(pin.check(load, level)?);
@@ -106,9 +114,16 @@ impl Joint {
                     );
                     return Ok(());
                 };
+                let Some(pin_yield) = en_yield_strength(strength.grade) else {
+                    report.skip(
+                        Mode::BoltBending,
+                        "EN 1993-1-8 has no yield strength of the grade",
+                    );
+                    return Ok(());
+                };
                 let strengths = PinStrengths {
-                    pin_yield: yield_strength,
-                    pin_tensile: strength.tensile_strength,
+                    pin_yield,
+                    pin_tensile: en_tensile_strength(strength.grade)?,
                     ply_yield,
                     replaceable: false,
                 };
@@ -174,4 +189,15 @@ impl Joint {
         }
         Ok(weakest)
     }
+}
+
+/// Nominal yield strength of EN 1993-1-8, Table 3.1: that of the class, whatever the size.
+fn en_yield_strength(grade: BoltGrade) -> Option<Stress> {
+    let BoltGrade::Iso(class) = grade else {
+        return None;
+    };
+    let row = PropertyClassRow::all()
+        .iter()
+        .find(|row| row.class == class);
+    row.map(|row| row.yield_strength_nominal)
 }

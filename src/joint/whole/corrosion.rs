@@ -41,17 +41,21 @@ impl Joint {
         };
         pair((Part::Bolt, bolt), (Part::Nut, nut));
         let count = self.stack.plies().len();
-        // The shank touches every ply, the nut the last one, and each ply the next.
+        // The shank touches every ply, the nut the last one, and each ply the next. Timber is no metal.
         let metal = |number: usize| {
             let ply = number.checked_sub(1).and_then(|at| self.plies.get(at));
             (Part::Ply(number), ply.and_then(|ply| ply.metal))
         };
-        for number in 1..=count {
+        let is_metal = |number: usize| {
+            let ply = number.checked_sub(1).and_then(|at| self.plies.get(at));
+            ply.is_none_or(|ply| ply.timber.is_none())
+        };
+        for number in (1..=count).filter(|&number| is_metal(number)) {
             pair((Part::Bolt, bolt), metal(number));
-            if number < count {
-                pair(metal(number), metal(number + 1));
-            } else {
+            if number == count {
                 pair((Part::Nut, nut), metal(number));
+            } else if is_metal(number + 1) {
+                pair(metal(number), metal(number + 1));
             }
         }
         self.coating(contact.bolt, strength, report);
