@@ -40,7 +40,7 @@ pub enum Caution {
     /// No hexagon bolts or screws are made of the grade: only studs, sems, structural bolts or socket
     /// screws.
     NotForScrews,
-    /// AISC 360 lowers the shear stress of A307 bolts with a long grip, which no capacity here does.
+    /// AISC 360 lowers the shear stress of A307 bolts with a long grip; the grip was not given.
     LongGripOfA307,
     /// The area at the root is that of the basic thread, not of the smallest its class allows.
     BasicMinorArea,
@@ -126,20 +126,29 @@ impl Cautions {
 
     /// The warnings of both lists.
     #[must_use]
+    #[inline]
     pub(crate) fn and(self, other: Self) -> Self {
-        other.slots.into_iter().fold(self, Self::with)
+        let told = other.slots.into_iter().take_while(Option::is_some);
+        told.fold(self, Self::with)
     }
 
     /// The list with one more warning at its end, if there is one and it is not there yet.
     #[must_use]
+    #[inline]
     pub(crate) fn with(mut self, caution: Option<Caution>) -> Self {
-        if caution.is_none() || self.slots.contains(&caution) {
+        if caution.is_none() {
             return self;
         }
-        if let Some(slot) = self.slots.iter_mut().find(|slot| slot.is_none()) {
-            *slot = caution;
-        } else if let Some(last) = self.slots.last_mut() {
-            // No warning is lost without a word.
+        for slot in &mut self.slots {
+            if slot.is_none() {
+                *slot = caution;
+            }
+            if *slot == caution {
+                return self;
+            }
+        }
+        // No warning is lost without a word.
+        if let Some(last) = self.slots.last_mut() {
             *last = Some(Caution::More);
         }
         self
