@@ -444,7 +444,7 @@ fn grades() {
     read_back(
         "iso_3506_1_classes",
         StainlessClassRow::all(),
-        columns![StainlessClassRow; size_from "size_from_mm", size_thru "size_thru_mm",
+        columns![StainlessClassRow; size_from "size_from_mm", size_over "size_over_mm", size_thru "size_thru_mm",
             tensile_strength "tensile_strength_mpa", yield_strength "yield_strength_mpa",
             elongation_diameters_min "elongation_diameters_min", vickers_min "vickers_min",
             vickers_max "vickers_max", brinell_min "brinell_min", brinell_max "brinell_max",
