@@ -167,7 +167,7 @@ pub(in crate::tables) static BS5950: Source = Source { key: "bs5950", document: 
 pub(in crate::tables) static EN1993_31: Source = Source { key: "en1993-31", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "a steel design lecture; 400 and 800 MPa also follow from published resistances" };
 pub(in crate::tables) static EN1993_31_RECALLED: Source = Source { key: "en1993-31-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "recalled, not read" };
 pub(in crate::tables) static EN1993_34: Source = Source { key: "en1993-34", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "a European design guide on joints of steel buildings" };
-pub(in crate::tables) static EN1993_34_RECALLED: Source = Source { key: "en1993-34-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1993_34_PAGE: Source = Source { key: "en1993-34-page", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "the page with the table, reproduced on a public document host" };
 pub(in crate::tables) static RATIO_TRADE: Source = Source { key: "ratio-trade", document: "Industrial Fasteners Institute", edition: None, locator: "shear strength as a share of tensile strength", read_in: "three reference pages" };
 pub(in crate::tables) static RATIO_TESTS: Source = Source { key: "ratio-tests", document: "Guide to Design Criteria for Bolted and Riveted Joints", edition: None, locator: "mean of tests", read_in: "recalled, not read" };
 pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "computed" };
@@ -479,7 +479,7 @@ pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &EN1993_31,
     &EN1993_31_RECALLED,
     &EN1993_34,
-    &EN1993_34_RECALLED,
+    &EN1993_34_PAGE,
     &RATIO_TRADE,
     &RATIO_TESTS,
     &RATIO_MISES,
