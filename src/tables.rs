@@ -23,6 +23,7 @@
 //! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`fatigue`] | endurance strengths of bolts |
+//! | [`galvanic`] | anodic index of metals, for contact of unlike ones |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
@@ -49,6 +50,7 @@ pub mod aircraft_torque;
 pub mod bolts;
 pub mod fatigue;
 pub mod friction;
+pub mod galvanic;
 pub mod grades;
 pub mod head_marks;
 pub mod holes;

@@ -29,8 +29,8 @@ pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
 pub use uom::si::f64::{
-    Angle, Area, Force, Length, Pressure, RadiantExposure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Torque,
+    Angle, Area, ElectricPotential, Force, Length, Pressure, RadiantExposure, Ratio,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque,
 };
 
 /// A density: mass over volume.
@@ -298,6 +298,17 @@ pub const fn newtons_per_millimetre(value: f64) -> Stiffness {
 #[must_use]
 pub const fn pounds_force_per_inch(value: f64) -> Stiffness {
     from_base(value * (POUND_FORCE / INCH))
+}
+
+/// An electric potential in volts.
+///
+/// ```
+/// use shankline::units::volts;
+/// assert_eq!((volts(0.85) - volts(0.35)).value, 0.5);
+/// ```
+#[must_use]
+pub const fn volts(value: f64) -> ElectricPotential {
+    from_base(value)
 }
 
 /// A change of temperature in kelvin (degrees Celsius).

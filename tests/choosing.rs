@@ -630,6 +630,51 @@ fn the_navy_lets_thread_only_into_the_thicker_part() {
 }
 
 /// A formula of hundreds of terms is worked in running sums.
+/// A cover of 27 mm on a bed with 18 mm of thread, 14 of them wanted, M12. The 40 mm screw fills
+/// 39.5 - 27.2 = 12.3 mm; the 45 mm screw would go 45.5 - 26.8 = 18.7 mm deep: with a washer of
+/// 2.3 to 2.7 mm under its head 16.4, and 14.6 at least.
+#[test]
+fn a_washer_under_the_head_keeps_a_screw_from_the_bottom() {
+    let thread = "M12".parse().unwrap();
+    let stack = Stack::builder()
+        .ply("cover", millimetres(27.0).plus_minus(millimetres(0.2)))
+        .tapped_part("bed", Spread::exact(millimetres(0.0)))
+        .shear_planes([1])
+        .washer_to_add_under_head(millimetres(2.5).plus_minus(millimetres(0.2)))
+        .build()
+        .unwrap();
+    let hole = NutEnd::tapped(millimetres(14.0), Some(millimetres(18.0))).unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::Si).with_cut(CutRule::Never);
+    let screws = ScrewSeries::new(ScrewProduct::Iso4017, &thread).unwrap();
+    let arrangement = Arrangement::new(stack, screws, hole, rules);
+    assert_eq!(arrangement.best(Goal::Fits).unwrap(), None);
+    let advice = arrangement.advice(Goal::Fits, &[]).unwrap().advice;
+    let washer = Change::AddWashersUnderHead {
+        count: 1,
+        permitted: 0,
+    };
+    assert_eq!(advice[0].changes, [washer]);
+    assert_eq!(
+        advice[0].text(UnitSystem::Si),
+        "put 1 washer under the head (0 permitted)"
+    );
+    let outcome = &advice[0].outcome;
+    assert!((outcome.screw.nominal - millimetres(45.0)).abs() < HAIR);
+    assert!((outcome.protrusion.min - millimetres(0.6)).abs() < HAIR);
+    assert!((outcome.protrusion.max - millimetres(2.4)).abs() < HAIR);
+    // Nothing that a nut would need is advised.
+    let at_nut = |change: &Change| {
+        matches!(
+            change,
+            Change::TurnBolt
+                | Change::AddWashers { .. }
+                | Change::Spacer { .. }
+                | Change::ThickerLastPly { .. }
+        )
+    };
+    assert!(!advice.iter().flat_map(|advice| &advice.changes).any(at_nut));
+}
+
 #[test]
 fn long_chains_are_worked_too() {
     let ply = millimetres(2.0).plus_minus(millimetres(0.1));

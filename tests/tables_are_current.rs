@@ -267,6 +267,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::locking::{ServiceTemperature, TemperatureLimited};",
     ),
     (
+        "anodic_indices",
+        "AnodicIndex",
+        "use crate::tables::galvanic::{AnodicIndex, Metal};",
+    ),
+    (
         "ply_materials",
         "PlyMaterial",
         "use crate::tables::plies::{PlyMaterial, StrengthKind};",
@@ -387,6 +392,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("locking", "prevailing", "Locking"),
     ("element", "service_temp", "TemperatureLimited"),
     ("strength_kind", "ply", "StrengthKind"),
+    ("metal", "anodic_indices", "Metal"),
     ("style", "hex_bolts", "HexBoltStyle"),
     ("kind", "timber", "TimberKind"),
 ];
@@ -408,6 +414,7 @@ const UNITS: &[(&str, &str)] = &[
     ("_ksi", "ksi"),
     ("_mpa", "megapascals"),
     ("_pct", "percent"),
+    ("_v", "volts"),
     ("_f", "fahrenheit"),
     ("_c", "celsius"),
 ];

@@ -12,6 +12,7 @@ use shankline::{
         bolts::{HexBolt, StructuralBolt},
         fatigue::EnduranceRow,
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
+        galvanic::AnodicIndex,
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
         holes::{ClearanceHole, StructuralHole, TapDrill},
@@ -36,8 +37,9 @@ use shankline::{
         washers::Washer,
     },
     units::{
-        Angle, Area, Density, Force, Length, Ratio, Stress, TemperatureCoefficient,
-        ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force, pound_force_inch,
+        Angle, Area, Density, ElectricPotential, Force, Length, Ratio, Stress,
+        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force,
+        pound_force_inch,
     },
     uom::si::{
         angle::degree,
@@ -107,6 +109,13 @@ impl IntoCell for Torque {
             assert!(column.ends_with("_nm"), "{column}");
             self.get::<newton_meter>()
         }))
+    }
+}
+
+impl IntoCell for ElectricPotential {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_v"), "{column}");
+        Cell::Number(Some(self.value))
     }
 }
 
@@ -575,6 +584,15 @@ fn strengths() {
         PublishedLoad::all(),
         columns![PublishedLoad; size "size", nominal_diameter "nominal_diameter_in",
             threads_per_inch "threads_per_inch", load "load_lbf", note "note"],
+    );
+}
+
+#[test]
+fn anodic_indices() {
+    read_back(
+        "anodic_indices",
+        AnodicIndex::all(),
+        columns![AnodicIndex; anodic_index "anodic_index_v", note "note"],
     );
 }
 
@@ -1237,6 +1255,10 @@ fn provenance_of_every_row() {
             .iter()
             .map(|r| r.provenance)
             .collect(),
+    );
+    check(
+        "anodic_indices",
+        AnodicIndex::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "ply_materials",

@@ -69,10 +69,16 @@ struct Trial {
     too_short: bool,
     fits: bool,
     needs_cut: bool,
-    rank: Rank,
 }
 
 impl Trial {
+    /// Order of preference among the numbers of washers under the nut for one screw: all else that a
+    /// ranking looks at is the same for them.
+    fn order(&self, cut_before_washers: bool) -> (bool, bool, usize) {
+        let cut = cut_before_washers && self.needs_cut;
+        (!self.fits, cut, self.added.under_nut)
+    }
+
     /// Whether no further washer under the nut can make it better, by whatever ranking: the planes stay
     /// where they are, and there is no cut to save.
     const fn is_final(&self) -> bool {
@@ -272,16 +278,18 @@ impl<'a> LengthSearch<'a> {
     /// The best number of washers for one screw.
     fn candidate(&self, screw: ScrewLength) -> Candidate {
         let mut counts = self.zones(&screw, 0);
-        let mut best = self.best_at_nut(&screw, 0, counts);
+        let mut best = self.best_at_nut(&screw, 0);
+        let mut rank = self.rank(&screw, &best, counts);
         for under_head in 1..=self.available.under_head.min(self.available_in_all) {
-            let zones = self.zones(&screw, under_head);
-            let next = self.best_at_nut(&screw, under_head, zones);
+            let next = self.best_at_nut(&screw, under_head);
             // Neither can more washers help a bolt that is too short with fewest of them.
             if next.too_short && next.added.under_nut == 0 {
                 break;
             }
-            if next.rank < best.rank {
-                (best, counts) = (next, zones);
+            let zones = self.zones(&screw, under_head);
+            let next_rank = self.rank(&screw, &next, zones);
+            if next_rank < rank {
+                (best, counts, rank) = (next, zones, next_rank);
             }
         }
         let start = self.stack.washers_under_nut().map_or(0, |(_, start)| start);
@@ -302,7 +310,7 @@ impl<'a> LengthSearch<'a> {
             needs_cut: best.needs_cut,
             cut: None,
             reasons: [None; 4],
-            rank: best.rank,
+            rank,
         };
         if best.fits {
             candidate.cut = self.cut(&candidate);
@@ -313,13 +321,14 @@ impl<'a> LengthSearch<'a> {
     }
 
     /// The best number of washers under the nut, with so many added under the head.
-    fn best_at_nut(&self, screw: &ScrewLength, under_head: usize, zones: ZoneCounts) -> Trial {
+    fn best_at_nut(&self, screw: &ScrewLength, under_head: usize) -> Trial {
+        let cut_first = self.ranking.cut_before_washers();
         let trial = |under_nut| {
             let added = Added {
                 under_head,
                 under_nut,
             };
-            self.trial(screw, added, zones)
+            self.trial(screw, added)
         };
         let mut best = trial(0);
         // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
@@ -332,11 +341,24 @@ impl<'a> LengthSearch<'a> {
             if next.too_short {
                 break;
             }
-            if next.rank < best.rank {
+            if next.order(cut_first) < best.order(cut_first) {
                 best = next;
             }
         }
         best
+    }
+
+    fn rank(&self, screw: &ScrewLength, trial: &Trial, zones: ZoneCounts) -> Rank {
+        let in_thread = zones[Zone::Thread as usize];
+        self.ranking.rank(&Merits {
+            fits: trial.fits,
+            planes_in_thread: in_thread,
+            planes_off_shank: zones[Zone::RunOut as usize] + in_thread,
+            needs_cut: trial.needs_cut,
+            added_under_head: trial.added.under_head,
+            added_under_nut: trial.added.under_nut,
+            length: screw.nominal,
+        })
     }
 
     fn nut_washers_available(&self, under_head: usize) -> usize {
@@ -381,7 +403,7 @@ impl<'a> LengthSearch<'a> {
     }
 
     /// One screw with more washers.
-    fn trial(&self, screw: &ScrewLength, added: Added, zones: ZoneCounts) -> Trial {
+    fn trial(&self, screw: &ScrewLength, added: Added) -> Trial {
         let grip = self.stack.grip_with(added);
         let jam_margin = grip.min - screw.grip_gaging_length_max;
         let protrusion = self.protrusion(screw.length(), grip);
@@ -393,17 +415,6 @@ impl<'a> LengthSearch<'a> {
         let shank_reaches = in_holes.is_none_or(|by| by <= SAME_LENGTH);
         let may_cut = self.rules.cut != CutRule::Never;
         let fits = clears && !too_short && shank_reaches && (!too_long || may_cut);
-        let needs_cut = too_long && may_cut;
-        let in_thread = zones[Zone::Thread as usize];
-        let rank = self.ranking.rank(&Merits {
-            fits,
-            planes_in_thread: in_thread,
-            planes_off_shank: zones[Zone::RunOut as usize] + in_thread,
-            needs_cut,
-            added_under_head: added.under_head,
-            added_under_nut: added.under_nut,
-            length: screw.nominal,
-        });
         Trial {
             added,
             grip,
@@ -411,8 +422,7 @@ impl<'a> LengthSearch<'a> {
             protrusion,
             too_short,
             fits,
-            needs_cut,
-            rank,
+            needs_cut: too_long && may_cut,
         }
     }
 

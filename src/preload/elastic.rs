@@ -32,7 +32,11 @@ pub use thermal::{ThermalChange, ThermalLayer};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawElasticJoint")
+)]
 pub struct ElasticJoint {
     #[cfg_attr(
         feature = "serde",
@@ -54,6 +58,34 @@ pub struct ElasticJoint {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     both: Stiffness,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(
+    deny_unknown_fields,
+    expecting = "an elastic joint with pitch, bolt and members"
+)]
+struct RawElasticJoint {
+    pitch: crate::units::quantity::RawQuantity,
+    bolt: crate::units::quantity::RawQuantity,
+    members: crate::units::quantity::RawQuantity,
+    /// Written out, and computed again.
+    #[serde(default, rename = "both")]
+    _both: Option<serde::de::IgnoredAny>,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawElasticJoint> for ElasticJoint {
+    type Error = alloc::string::String;
+    fn try_from(raw: RawElasticJoint) -> Result<Self, Self::Error> {
+        Self::new(
+            raw.pitch.named("pitch")?,
+            raw.bolt.named("bolt")?,
+            raw.members.named("members")?,
+        )
+        .map_err(|error| alloc::format!("{error}"))
+    }
 }
 
 impl ElasticJoint {

@@ -3,6 +3,7 @@
 pub(super) mod aircraft_bolt_grips;
 pub(super) mod aircraft_bolts;
 pub(super) mod aircraft_torques;
+pub(super) mod anodic_indices;
 pub(super) mod astm_grades;
 pub(super) mod astm_grades_metric;
 pub(super) mod clearance_holes_inch;

@@ -140,6 +140,12 @@ pub enum NutStyle {
     /// DIN 980 all-metal prevailing-torque hexagon nut.
     #[cfg_attr(feature = "serde", serde(rename = "din_980"))]
     Din980,
+    /// EN 14399-3 nut of system HR, for preloaded structural bolts.
+    #[cfg_attr(feature = "serde", serde(rename = "en_14399_3"))]
+    En14399_3,
+    /// EN 14399-4 nut of system HV, for preloaded structural bolts: 0.8 d high.
+    #[cfg_attr(feature = "serde", serde(rename = "en_14399_4"))]
+    En14399_4,
 }
 
 /// What keeps a nut from turning, or nothing.
@@ -329,7 +335,7 @@ impl Nut {
     /// Every metric nut.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 367);
+    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 383);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {
@@ -566,6 +572,8 @@ impl NutStyle {
             Self::Iso7720 => "the table of ISO 7720 nuts",
             Self::Din985 => "the table of DIN 985 nuts",
             Self::Din980 => "the table of DIN 980 nuts",
+            Self::En14399_3 => "the table of EN 14399-3 nuts",
+            Self::En14399_4 => "the table of EN 14399-4 nuts",
             _ => "the table of ASME metric nuts of that style",
         }
     }

@@ -72,6 +72,9 @@ pub enum WasherStyle {
     /// ISO 7094 plain washer, extra large series.
     #[cfg_attr(feature = "serde", serde(rename = "iso_7094"))]
     Iso7094,
+    /// EN 14399-6 chamfered washer for preloaded structural bolts.
+    #[cfg_attr(feature = "serde", serde(rename = "en_14399_6"))]
+    En14399_6,
 }
 
 /// One washer: a style at a bolt size.
@@ -138,7 +141,7 @@ impl Washer {
     /// Every washer for metric bolts.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::washers::Washer::all_metric().len(), 122);
+    /// assert_eq!(shankline::tables::washers::Washer::all_metric().len(), 132);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

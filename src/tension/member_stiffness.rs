@@ -19,7 +19,11 @@ use crate::units::{Angle, Length, Stiffness, Stress, degrees, from_base};
 /// assert!(Layer::new(inches(0.0), ksi(30e3)).is_err());
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawLayer")
+)]
 #[non_exhaustive]
 pub struct Layer {
     /// Thickness.
@@ -34,6 +38,26 @@ pub struct Layer {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub modulus: Stress,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(deny_unknown_fields, expecting = "a layer with thickness and modulus")]
+struct RawLayer {
+    thickness: crate::units::quantity::RawQuantity,
+    modulus: crate::units::quantity::RawQuantity,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawLayer> for Layer {
+    type Error = alloc::string::String;
+    fn try_from(raw: RawLayer) -> Result<Self, Self::Error> {
+        Self::new(
+            raw.thickness.named("thickness")?,
+            raw.modulus.named("modulus")?,
+        )
+        .map_err(|error| alloc::format!("{error}"))
+    }
 }
 
 impl Layer {

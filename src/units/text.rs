@@ -4,8 +4,8 @@ use alloc::{format, string::String};
 use core::fmt;
 
 use super::{
-    Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, RadiantExposure,
-    ThermodynamicTemperature, Torque,
+    Angle, Area, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
+    RadiantExposure, ThermodynamicTemperature, Torque,
 };
 use crate::error::{Error, TextProblem};
 
@@ -32,6 +32,8 @@ pub enum Dimension {
     Angle,
     /// A stiffness: force over length.
     Stiffness,
+    /// An electric potential, such as an anodic index.
+    Potential,
     /// A temperature on a scale with a zero, not a difference of two.
     Temperature,
 }
@@ -47,6 +49,7 @@ impl Dimension {
             Self::Torque => "\"75 lbf ft\" or \"100 N m\"",
             Self::Angle => "\"120 deg\" or \"0.5 rad\"",
             Self::Stiffness => "\"900 kN/mm\" or \"5000 kip/in\"",
+            Self::Potential => "\"0.85 V\" or \"850 mV\"",
             Self::Temperature => "\"120 C\" or \"250 F\"",
         }
     }
@@ -62,6 +65,7 @@ impl fmt::Display for Dimension {
             Self::Torque => "torque",
             Self::Angle => "angle",
             Self::Stiffness => "stiffness",
+            Self::Potential => "electric potential",
             Self::Temperature => "temperature",
         })
     }
@@ -72,7 +76,8 @@ mod sealed {
 }
 
 /// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress),
-/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness) and [`ThermodynamicTemperature`].
+/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness), [`ElectricPotential`] and
+/// [`ThermodynamicTemperature`].
 /// Implemented by this crate only.
 ///
 /// ```
@@ -105,7 +110,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ThermodynamicTemperature: Temperature);
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ElectricPotential: Potential, ThermodynamicTemperature: Temperature);
 
 /// One unit a quantity may be written in. The first name is the one written out; names are
 /// compared after separators (space, dot, hyphen, star) are taken away.
@@ -180,6 +185,8 @@ const UNITS: &[Unit] = &[
         &["kip/in", "kips/in"],
         1e3 * POUND_FORCE / INCH,
     ),
+    unit(Dimension::Potential, &["V"], 1.0),
+    unit(Dimension::Potential, &["mV"], 1e-3),
     degree(&["C", "°C", "degC"], 1.0, CELSIUS_ZERO),
     degree(&["F", "°F", "degF"], 5.0 / 9.0, FAHRENHEIT_ZERO),
     degree(&["K"], 1.0, 0.0),
@@ -201,7 +208,7 @@ fn find_unit(text: &str) -> Option<&'static Unit> {
 ///
 /// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
-/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; C, F, K. A bare `lb` is refused: it could be a mass.
+/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K. A bare `lb` is refused: it could be a mass.
 ///
 /// # Errors
 ///
@@ -280,6 +287,7 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Torque => ("N m", 1.0, 0.0),
         Dimension::Angle => ("deg", DEGREE, 0.0),
         Dimension::Stiffness => ("N/mm", 1e3, 0.0),
+        Dimension::Potential => ("V", 1.0, 0.0),
         Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
     };
     let value = (quantity.base() - zero) / factor;
@@ -388,6 +396,7 @@ impl Shown {
             (Dimension::Stiffness, UnitSystem::UsCustomary) => {
                 ("kip/in", 1e3 * POUND_FORCE / INCH, 1)
             }
+            (Dimension::Potential, _) => ("V", 1.0, 2),
             (Dimension::Temperature, UnitSystem::Si) => ("°C", 1.0, 0),
             (Dimension::Temperature, UnitSystem::UsCustomary) => ("°F", 5.0 / 9.0, 0),
         }

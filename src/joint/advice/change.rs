@@ -293,7 +293,8 @@ impl Change {
                 format!("put {count} washers under the nut ({permitted} permitted)")
             }
             Self::AddWashersUnderHead { count, permitted } => {
-                format!("put {count} washers under the head ({permitted} permitted)")
+                let plural = if *count == 1 { "" } else { "s" };
+                format!("put {count} washer{plural} under the head ({permitted} permitted)")
             }
             Self::AllowCut { .. } => "let the bolt be cut to length".into(),
             Self::FewerClearThreads { threads, wanted } => {

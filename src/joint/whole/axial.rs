@@ -1,7 +1,7 @@
 //! Checks along the axis: tension, separation, fatigue, and with them slip and combined loads.
 
 use super::checks::Report;
-use super::{Joint, JointPreload};
+use super::{Finding, Joint, JointPreload};
 use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltLoads, BoltStrength};
@@ -24,7 +24,7 @@ impl Joint {
     /// Tension of the bolt by the code, for the whole load; then as the preloaded joint shares it.
     pub(super) fn tension(
         &self,
-        candidate: &Candidate,
+        share: Option<LoadShare>,
         strength: &BoltStrength,
         loads: &BoltLoads,
         preload: Option<&JointPreload>,
@@ -46,7 +46,6 @@ impl Joint {
             );
             return Ok(());
         };
-        let share = self.load_share(candidate)?;
         // In service, without load factors: what the joint really sees.
         let load = self.load.shock_factor * self.load.along;
         let (bolt, separation, method) = match share {
@@ -87,7 +86,7 @@ impl Joint {
             )?;
             report.checks.push(check.by(method));
         } else {
-            report.skip(Mode::Separation, "relaxation leaves no preload");
+            report.findings.push(Finding::NoPreloadLeft);
         }
         self.fatigue(share, strength, loads, preload, report)
     }
@@ -153,8 +152,12 @@ impl Joint {
         Ok(())
     }
 
-    /// The share of the load that the bolt takes, if the material of every ply is given.
-    fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+    /// The share of the load that the bolt takes, by the stiffnesses given or, if the material of every ply
+    /// is given, by those of hard plies on each other.
+    pub(super) fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+        if let Some(given) = self.tightening.and_then(|tightening| tightening.stiffness) {
+            return LoadShare::new(given.bolt, given.members).map(Some);
+        }
         let plies = self.stack.plies();
         if self.plies.len() != plies.len() {
             return Ok(None);
@@ -216,10 +219,8 @@ impl Joint {
                         report.work(|| slip.derivation());
                         report.checks.push(slip.check(across, level)?);
                     }
-                    Err(Error::OutOfRange { .. }) => report.skip(
-                        Mode::Slip,
-                        "the tension leaves no clamp force: the joint slips",
-                    ),
+                    // The tension takes all of the clamp force.
+                    Err(Error::OutOfRange { .. }) => report.findings.push(Finding::Slips),
                     Err(error) => return Err(error),
                 }
             }

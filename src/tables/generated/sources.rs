@@ -307,8 +307,13 @@ pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", do
 pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
 pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
 pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
+pub(in crate::tables) static ANODIC_INDEX: Source = Source { key: "anodic-index", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "two pages that print the list; beginnings of both read" };
+pub(in crate::tables) static ANODIC_INDEX_RECALLED: Source = Source { key: "anodic-index-recalled", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "recalled; the order and the groups were read in a connector maker's catalogue" };
+pub(in crate::tables) static EN14399_6: Source = Source { key: "en14399-6", document: "EN 14399-6", edition: None, locator: "dimension table of chamfered washers", read_in: "a supplier page" };
+pub(in crate::tables) static EN14399_3_NUT: Source = Source { key: "en14399-3-nut", document: "EN 14399-3", edition: None, locator: "scope: regular nut height according to ISO 4032 (style 1)", read_in: "the same sentence in the scopes of parts 7 and 10 on a standards page; heights from the table of ISO 4032" };
+pub(in crate::tables) static EN14399_4_NUT: Source = Source { key: "en14399-4-nut", document: "EN 14399-4", edition: None, locator: "dimension table of nuts, system HV", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 305] = [
+pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -614,4 +619,9 @@ pub(in crate::tables) static SOURCES: [&Source; 305] = [
     &EN338_C18,
     &PORTEOUS_DENSITY,
     &EN14080,
+    &ANODIC_INDEX,
+    &ANODIC_INDEX_RECALLED,
+    &EN14399_6,
+    &EN14399_3_NUT,
+    &EN14399_4_NUT,
 ];
