@@ -144,7 +144,8 @@ impl Derivation {
     /// # Errors
     ///
     /// [`Error::Mismatch`] names the first step whose formula cannot be read, has a symbol without a
-    /// value, or does not give the value of the step within a billionth.
+    /// value, or does not give the value of the step within a billionth of the value or, where terms
+    /// cancel, of the terms it is the sum of.
     ///
     /// ```
     /// use shankline::derivation::{Derivation, Step};

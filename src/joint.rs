@@ -35,6 +35,8 @@
 //! | many joints, few part numbers | [`shopping_list`] |
 //! | in which order to tighten a group | [`tightening_order`] |
 //! | which dash number | [`GripSearch`] |
+//! | does the joint hold | [`Joint::check`] |
+//! | which bolt, nut and washers, of many | [`Joint::design`] |
 
 mod advice;
 mod aircraft;
@@ -44,6 +46,7 @@ mod corrosion;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
+mod design;
 mod environment;
 mod in_hand;
 mod nut_choice;
@@ -64,6 +67,10 @@ pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
 pub use corrosion::{Contact, Finish, Part};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
+pub use design::{
+    Design, DesignChoice, DesignSpace, Designs, HoleRule, Objective, OnHand, PartsMass, RuledOut,
+    RuledOutReason, Score, TurnedDown, TurnedDownReason,
+};
 pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};

@@ -29,8 +29,8 @@ pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
 pub use uom::si::f64::{
-    Angle, Area, ElectricPotential, Force, Length, Pressure, RadiantExposure, Ratio,
-    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque,
+    Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Volume,
 };
 
 /// A density: mass over volume.

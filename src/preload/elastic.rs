@@ -89,7 +89,8 @@ impl TryFrom<RawElasticJoint> for ElasticJoint {
 }
 
 impl ElasticJoint {
-    /// The joint of a thread pitch and the two stiffnesses.
+    /// The joint of a thread pitch and the two stiffnesses. Of a thread of several starts it is the
+    /// [lead](crate::thread::Thread::lead): what one turn of the nut moves it.
     ///
     /// # Errors
     ///

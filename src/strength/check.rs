@@ -399,6 +399,7 @@ impl Check {
     /// assert_eq!(check.by("test on own parts").method, "test on own parts");
     /// ```
     #[must_use]
+    #[inline]
     pub const fn by(mut self, method: &'static str) -> Self {
         self.method = method;
         self
@@ -406,6 +407,7 @@ impl Check {
 
     /// The check with more cautions.
     #[must_use]
+    #[inline]
     pub(crate) fn warned(mut self, cautions: Cautions) -> Self {
         self.cautions = self.cautions.and(cautions);
         self

@@ -241,16 +241,22 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
         .find(|c: char| c.is_alphabetic() || c == '"' || c == '°')
         .ok_or_else(|| refuse(TextProblem::NoUnit))?;
     let (number, unit_text) = trimmed.split_at(split);
-    let unit = find_unit(unit_text).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
+    in_unit(unit_text, || parse_number(number)).map_err(refuse)
+}
+
+/// The quantity of a number of units, or what is wrong with either.
+fn in_unit<Q: Measured>(unit: &str, value: impl Fn() -> Option<f64>) -> Result<Q, TextProblem> {
+    let unit = find_unit(unit).ok_or(TextProblem::UnknownUnit)?;
     if unit.dimension != Q::DIMENSION {
-        return Err(refuse(TextProblem::OtherDimension(unit.dimension)));
+        return Err(TextProblem::OtherDimension(unit.dimension));
     }
-    let value = parse_number(number).ok_or_else(|| refuse(TextProblem::Number))?;
-    let base = value * unit.base + unit.zero;
-    if base.is_finite() {
-        Ok(Q::from_base(base))
+    let base = value().ok_or(TextProblem::Number)? * unit.base + unit.zero;
+    if !base.is_finite() {
+        Err(TextProblem::Number)
+    } else if base < 0.0 && Q::DIMENSION == Dimension::Temperature {
+        Err(TextProblem::BelowAbsoluteZero)
     } else {
-        Err(refuse(TextProblem::Number))
+        Ok(Q::from_base(base))
     }
 }
 
@@ -262,16 +268,7 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
         expected: Q::DIMENSION,
         problem,
     };
-    let found = find_unit(unit).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
-    if found.dimension != Q::DIMENSION {
-        return Err(refuse(TextProblem::OtherDimension(found.dimension)));
-    }
-    let base = value * found.base + found.zero;
-    if base.is_finite() {
-        Ok(Q::from_base(base))
-    } else {
-        Err(refuse(TextProblem::Number))
-    }
+    in_unit(unit, || Some(value)).map_err(refuse)
 }
 
 /// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
@@ -423,9 +420,13 @@ impl fmt::Display for Shown {
         let (unit, _, decimals) = self.unit();
         let decimals = f.precision().unwrap_or(decimals);
         let value = self.value();
-        // A rounding residue must not print as minus zero.
-        let value = if value.abs() < 1e-9 { 0.0 } else { value };
-        let text = format!("{value:.decimals$} {unit}");
+        let number = format!("{value:.decimals$}");
+        // What rounds to zero must not print as minus zero.
+        let number = match number.strip_prefix('-') {
+            Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,
+            _ => &number,
+        };
+        let text = format!("{number} {unit}");
         let padding = f.width().unwrap_or(0).saturating_sub(text.chars().count());
         let (left, right) = match f.align() {
             Some(fmt::Alignment::Right) => (padding, 0),
@@ -506,6 +507,11 @@ mod tests {
         assert_eq!(shown(hot, UnitSystem::Si).to_string(), "121 °C");
         assert_eq!(shown(hot, UnitSystem::UsCustomary).to_string(), "250 °F");
         assert!(parse::<Length>("12 C").is_err());
+        assert!(parse::<ThermodynamicTemperature>("-459.6 F").is_ok());
+        for text in ["-273.2 C", "-460 F", "-1 K"] {
+            let error = parse::<ThermodynamicTemperature>(text).unwrap_err();
+            assert!(error.to_string().contains("below absolute zero"), "{error}");
+        }
     }
 
     #[test]
@@ -540,6 +546,19 @@ mod tests {
         assert_eq!(
             shown(inches(-1e-15), UnitSystem::UsCustomary).to_string(),
             "0.000 in"
+        );
+        // Not a residue, but nothing at the decimals that are shown.
+        assert_eq!(
+            shown(inches(-0.0004), UnitSystem::UsCustomary).to_string(),
+            "0.000 in"
+        );
+        assert_eq!(
+            shown(inches(-0.0006), UnitSystem::UsCustomary).to_string(),
+            "-0.001 in"
+        );
+        assert_eq!(
+            shown(newtons(f64::NEG_INFINITY), UnitSystem::Si).to_string(),
+            "-inf kN"
         );
         assert_eq!(
             format!("[{:>12}]", shown(newtons(1e3), UnitSystem::Si)),
