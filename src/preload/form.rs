@@ -11,6 +11,8 @@ use crate::spread::{Spread, ordered};
 use crate::thread::Thread;
 use crate::units::{Angle, Force, Length, Torque, from_base};
 
+#[cfg(feature = "serde")]
+mod data;
 mod make;
 mod split;
 
@@ -83,7 +85,7 @@ impl core::fmt::Display for TorqueForm {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "RawFrictionForm")
+    serde(try_from = "data::RawFrictionForm")
 )]
 pub struct FrictionForm {
     form: TorqueForm,
@@ -111,51 +113,6 @@ pub struct FrictionForm {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     arm: Spread<Length>,
-}
-
-#[cfg(feature = "serde")]
-#[derive(serde::Deserialize)]
-#[serde(
-    deny_unknown_fields,
-    expecting = "a torque form with form, thread, diameters and frictions"
-)]
-struct RawFrictionForm {
-    form: TorqueForm,
-    thread: Thread,
-    #[serde(default)]
-    thread_diameter: Option<crate::units::quantity::RawQuantity>,
-    bearing_diameter: crate::units::quantity::RawQuantity,
-    thread_friction: Friction,
-    bearing_friction: Friction,
-    #[serde(default)]
-    prevailing: Option<Spread<Torque>>,
-    /// Written out, and computed again.
-    #[serde(default, rename = "arm")]
-    _arm: Option<serde::de::IgnoredAny>,
-}
-
-#[cfg(feature = "serde")]
-impl TryFrom<RawFrictionForm> for FrictionForm {
-    type Error = alloc::string::String;
-    fn try_from(raw: RawFrictionForm) -> Result<Self, Self::Error> {
-        let bearing: Length = raw.bearing_diameter.named("bearing_diameter")?;
-        let (thread, on_thread, on_face) = (&raw.thread, raw.thread_friction, raw.bearing_friction);
-        let form = match (raw.form, raw.thread_diameter) {
-            (form, Some(diameter)) => {
-                let diameter = diameter.named("thread_diameter")?;
-                crate::error::sane_length("mean diameter of the thread", diameter)
-                    .and_then(|mean| Self::build(form, thread, mean, bearing, on_thread, on_face))
-            }
-            (TorqueForm::LeadAngle, None) => Self::lead_angle(thread, bearing, on_thread, on_face),
-            (TorqueForm::Linear, None) => Self::linear(thread, bearing, on_thread, on_face),
-            (TorqueForm::ThreeTerm, None) => {
-                return Err("thread_diameter: the three-term form has no usual one".into());
-            }
-        };
-        let prevailing = raw.prevailing.unwrap_or_else(super::no_prevailing);
-        form.and_then(|form| form.with_prevailing(prevailing))
-            .map_err(|error| alloc::format!("{error}"))
-    }
 }
 
 /// Which way the nut turns.

@@ -283,8 +283,9 @@ pub fn interaction(
 
 /// The u for which (s / u)^a + (t / u)^b is 1, for exponents of at least 1.
 ///
-/// The logarithm of the left side is convex in x = ln u and falls, and at the larger of both it is not
-/// below zero: Newton's method comes from there without passing the root, in a handful of steps.
+/// The logarithm of the left side is convex in ln u and falls, and at the larger of both it is not
+/// below zero: Newton's method comes from there without passing the root, in a handful of steps. The
+/// logarithm is that of u over the larger.
 fn divisor(s: f64, a: f64, t: f64, b: f64) -> f64 {
     if s <= 0.0 || t <= 0.0 {
         return s.max(t);
@@ -293,18 +294,18 @@ fn divisor(s: f64, a: f64, t: f64, b: f64) -> f64 {
         return math::hypot(s, t);
     }
     let most = s.max(t);
-    let (p, q) = (a * math::ln(s / most), b * math::ln(t / most));
-    let mut x = 0.0;
+    let (at_s, at_t) = (a * math::ln(s / most), b * math::ln(t / most));
+    let mut log = 0.0;
     for _ in 0..50 {
-        let (left, right) = (math::exp(p - a * x), math::exp(q - b * x));
+        let (left, right) = (math::exp(at_s - a * log), math::exp(at_t - b * log));
         let sum = left + right;
         let step = math::ln(sum) * sum / (a * left + b * right);
-        x += step;
+        log += step;
         if step <= 1e-16 {
             break;
         }
     }
-    most * math::exp(x)
+    most * math::exp(log)
 }
 
 impl Interaction {
