@@ -61,7 +61,8 @@ pub struct Designs {
 ///         grade: PropertyClass::Class8_8.into(),
 ///         length: Some(millimetres(70.0)),
 ///     },
-///     nut: JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) },
+///     nut: Some(JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) }),
+///     tapped: None,
 ///     washers: None,
 /// };
 /// assert_eq!(
@@ -284,7 +285,7 @@ impl Designs {
     pub fn joint(&self, choice: &DesignChoice) -> Result<Joint, Error> {
         let mut joint = self.start.clone();
         joint.bolt = choice.bolt;
-        joint.nut = choice.nut;
+        joint.nut = Some(choice.nut);
         if let Some(style) = choice.washers {
             let washer = Washer::find(style, &choice.bolt.thread)?;
             joint.stack = joint
