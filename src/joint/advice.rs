@@ -402,9 +402,10 @@ impl Arrangement {
         products: &[Change],
         diameters: &[Change],
     ) -> Result<Vec<(Change, Candidate)>, Error> {
-        let thicker = self.thicker(goal);
-        let spacer = thicker.map(|(at_least, at_most)| Change::Spacer { at_least, at_most });
-        let ply = thicker.map(|(at_least, at_most)| Change::ThickerLastPly { at_least, at_most });
+        let spacer = self.thicker(goal, false)?;
+        let spacer = spacer.map(|(at_least, at_most)| Change::Spacer { at_least, at_most });
+        let ply = self.thicker(goal, true)?;
+        let ply = ply.map(|(at_least, at_most)| Change::ThickerLastPly { at_least, at_most });
         let changes = self
             .turn()
             .into_iter()
@@ -431,13 +432,16 @@ impl Arrangement {
     }
 
     /// Washers that may be added under the nut.
-    fn washers_available(&self) -> usize {
-        let others = self.stack.other_washers_under_nut().len();
-        let there = self.stack.washers_under_nut();
-        there.map_or(0, |(_, start)| {
-            let most = self.rules.washers_under_nut_max;
-            most.saturating_sub(start + others)
-        })
+    fn washers_available(&self) -> Result<usize, Error> {
+        Ok(self.search()?.nut_washers_available(0))
+    }
+
+    /// All washers under the nut that are always there, and under the head.
+    fn washers_there(&self) -> (usize, usize) {
+        let stack = &self.stack;
+        let start = stack.washers_under_nut().map_or(0, |(_, start)| start);
+        let at_nut = start + stack.other_washers_under_nut().len();
+        (at_nut, stack.washers_under_head().len())
     }
 
     fn margin(&self) -> Result<Option<Length>, Error> {
@@ -454,7 +458,7 @@ impl Arrangement {
         let clear = self.rules.clear_threads_min * self.screws.thread().pitch();
         let margin = self
             .stack
-            .shank_and_clamp_margin(transition, self.washers_available())?;
+            .shank_and_clamp_margin(transition, self.washers_available()?)?;
         Ok(margin.map(|margin| margin - clear))
     }
 
@@ -466,7 +470,7 @@ impl Arrangement {
 
     /// More washers than the rules permit: the fewest that do.
     fn more_washers(&self, goal: Goal) -> Result<Option<Change>, Error> {
-        let permitted = self.rules.washers_under_nut_max;
+        let permitted = self.washers_there().0 + self.washers_available()?;
         if self.stack.washers_under_nut().is_none() {
             return Ok(None);
         }
@@ -484,8 +488,16 @@ impl Arrangement {
         if self.stack.washer_to_add_under_head().is_none() {
             return Ok(None);
         }
-        let there = self.stack.washers_under_head().len();
-        let permitted = self.rules.washers_under_head_max.unwrap_or(there);
+        let (at_nut, there) = self.washers_there();
+        let in_all = self
+            .rules
+            .washers_max
+            .map_or(usize::MAX, |most| most - at_nut.min(most));
+        let permitted = self
+            .rules
+            .washers_under_head_max
+            .unwrap_or(there)
+            .min(in_all);
         for count in permitted + 1..=MOST_WASHERS {
             let change = Change::AddWashersUnderHead { count, permitted };
             if change.outcome(self, goal)?.is_some() {
@@ -524,7 +536,7 @@ impl Arrangement {
         if rules.protrusion_min_pitches > 0.0 {
             let flush = rules.with_protrusion(0.0, rules.protrusion_max_pitches);
             let most = self.least_bad(goal, flush, |candidate| {
-                in_pitches(candidate.protrusion.min)
+                in_pitches(candidate.protrusion.min) - rules.end_not_counted_pitches
             })?;
             changes.extend(most.map(|pitches| Change::LessProtrusion {
                 pitches: pitches.max(0.0),
@@ -553,7 +565,7 @@ impl Arrangement {
         measure: impl Fn(&Candidate) -> f64,
     ) -> Result<Option<f64>, Error> {
         let mut best: Option<f64> = None;
-        for added in 0..=self.washers_available() {
+        for added in 0..=self.washers_available()? {
             // Exactly so many washers: the search itself would take as few as it can.
             let stack = match self.stack.washers_under_nut() {
                 Some((washer, start)) => self
@@ -579,19 +591,25 @@ impl Arrangement {
     }
 
     /// How much thicker the stack must be after its last plane, at least and at most: the smallest
-    /// over all lengths and permitted numbers of washers.
-    fn thicker(&self, goal: Goal) -> Option<(Length, Length)> {
-        // A tapped part begins where the last ply ends.
-        if self.nut.is_tapped() {
-            return None;
+    /// over all lengths and permitted numbers of washers. `ply`: whether it is the last ply that grows,
+    /// and with it the thread in its hole.
+    fn thicker(&self, goal: Goal, ply: bool) -> Result<Option<(Length, Length)>, Error> {
+        let in_sleeve = || {
+            let last = self.stack.plies().len();
+            self.stack.bearing_thickness(last).is_none()
+        };
+        // A tapped part begins where the last ply ends; of a sleeve and its plies the longer is clamped.
+        if self.nut.is_tapped() || (ply && in_sleeve()) {
+            return Ok(None);
         }
+        let washers = self.washers_available()?;
         let (rules, nut) = (self.rules, self.nut.height());
         let pitch = self.screws.thread().pitch();
         let least = rules.least_protrusion_pitches() * pitch;
         let none = Length::default();
         let mut best: Option<(Length, Length)> = None;
         for screw in self.stock().filter(|screw| self.planes_suit(screw, goal)) {
-            for added in 0..=self.washers_available() {
+            for added in 0..=washers {
                 let grip = self.stack.grip_with(Added {
                     under_head: 0,
                     under_nut: added,
@@ -601,13 +619,21 @@ impl Arrangement {
                 if let (Some(limit), CutRule::Never) = (rules.protrusion_max_pitches, rules.cut) {
                     low = low.max(screw.max - grip.min - nut.min - limit * pitch);
                 }
-                let high = screw.min - grip.max - nut.max - least;
+                let mut high = screw.min - grip.max - nut.max - least;
+                if let (true, Some(most)) = (ply, rules.thread_in_holes_max_pitches) {
+                    high = high.min(most * pitch - self.thread_in_holes(&screw));
+                }
                 if low > SAME_LENGTH && low <= high && best.is_none_or(|(least, _)| low < least) {
                     best = Some((low, high));
                 }
             }
         }
-        best
+        Ok(best)
+    }
+
+    /// Thread and run-out in the holes; below zero the sure shank reaches beyond them.
+    fn thread_in_holes(&self, screw: &ScrewLength) -> Length {
+        self.stack.holes_end().max - screw.body_length_min
     }
 
     /// Whether the shear planes lie on a screw as the goal wants; nothing after the last plane, and
@@ -620,8 +646,8 @@ impl Arrangement {
             Goal::EveryPlaneOnShank => Zone::Shank,
         };
         if let Some(most) = self.rules.thread_in_holes_max_pitches {
-            let in_holes = self.stack.holes_end().max - screw.body_length_min;
-            if in_holes > most * self.screws.thread().pitch() + SAME_LENGTH {
+            let most = most * self.screws.thread().pitch();
+            if self.thread_in_holes(screw) > most + SAME_LENGTH {
                 return false;
             }
         }
@@ -632,11 +658,11 @@ impl Arrangement {
     /// The measures of a bolt that would do, with every permitted washer.
     fn special_bolt(&self, goal: Goal) -> Result<Change, Error> {
         let thread = self.screws.thread();
-        let washers = self.washers_available();
+        let washers = self.washers_available()?;
         let mut wanted = WantedBolt::of(&self.stack, &thread, self.nut, self.rules, washers)?;
         // The last plane may lie in the run-out, or anywhere.
         if goal < Goal::EveryPlaneOnShank {
-            wanted.shank_min = Length::default();
+            wanted.shank_min = WantedBolt::shank_in_holes(&self.stack, &self.rules, thread.pitch());
         }
         Ok(Change::SpecialBolt(wanted))
     }

@@ -312,7 +312,8 @@ pub struct Verdict {
 pub struct WantedBolt {
     /// Washers under the nut beyond those always there.
     pub washers_added: usize,
-    /// Least shank that has every shear plane in it; zero without shear planes.
+    /// Least shank that has every shear plane in it and leaves no more thread in the holes than the rules
+    /// permit; zero if neither asks for any.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -402,15 +403,13 @@ impl WantedBolt {
             under_head: 0,
             under_nut: washers_added,
         });
-        let last = stack.plane_positions().last().map(|last| last.max);
-        let holes = rules.thread_in_holes_max_pitches;
-        let in_holes = holes.map(|most| stack.holes_end().max - most * pitch);
-        let shank_min = [last, in_holes].into_iter().flatten();
+        let planes = stack.plane_positions().last();
+        let to_planes = planes.map_or(Length::default(), |last| last.max);
         let clear_thread = rules.clear_threads_min * pitch;
         let (protrusion_min, protrusion_max) = nut.window(&rules, pitch);
         Ok(Self {
             washers_added,
-            shank_min: shank_min.fold(Length::default(), Length::max),
+            shank_min: to_planes.max(Self::shank_in_holes(stack, &rules, pitch)),
             thread_start_max: grip.min - clear_thread,
             length_min: grip.max + height.max + protrusion_min,
             length_max: protrusion_max.map(|limit| grip.min + height.min + limit),
@@ -419,6 +418,14 @@ impl WantedBolt {
             clear_thread,
             protrusion_min,
             protrusion_max,
+        })
+    }
+
+    /// Least shank that leaves no more thread in the holes than the rules permit.
+    pub(super) fn shank_in_holes(stack: &Stack, rules: &LengthRules, pitch: Length) -> Length {
+        let most = rules.thread_in_holes_max_pitches;
+        most.map_or(Length::default(), |most| {
+            (stack.holes_end().max - most * pitch).max(Length::default())
         })
     }
 
@@ -441,7 +448,7 @@ impl WantedBolt {
         let (grip, nut) = (self.grip, self.nut_height);
         let mut derivation = Derivation::new("What the bolt must measure")
             .step(Step::given(
-                "least shank: the last shear plane, thickest plies",
+                "least shank: to the last shear plane, or as far as the thread in the holes asks, thickest plies",
                 "LB",
                 self.shank_min,
             ))

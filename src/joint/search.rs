@@ -361,7 +361,7 @@ impl<'a> LengthSearch<'a> {
         })
     }
 
-    fn nut_washers_available(&self, under_head: usize) -> usize {
+    pub(super) fn nut_washers_available(&self, under_head: usize) -> usize {
         let in_all = self.available_in_all.saturating_sub(under_head);
         self.available.under_nut.min(in_all)
     }

@@ -313,6 +313,13 @@ impl StackBuilder {
         self
     }
 
+    /// A spacer between the last ply and the washers under the nut; in the spot face, where there is one.
+    pub(in crate::joint) fn spacer_under_nut(mut self, length: Length) -> Self {
+        let spacer = Layer::new("spacer sleeve", Spread::exact(length));
+        self.parts.other_washers_under_nut.insert(0, spacer);
+        self
+    }
+
     /// So many washers of the kind that may be added under the head, put there for good.
     pub(in crate::joint) fn with_head_washers(mut self, count: usize) -> Self {
         if let Some(thickness) = self.parts.washer_to_add_under_head {
