@@ -1,6 +1,6 @@
 //! Advice on joints with limits on all washers, spot faces, sleeves and thread in the holes, by hand.
 
-use shankline::joint::{Arrangement, Change, Goal, StackBuilder};
+use shankline::joint::{Alternative, Arrangement, Change, Goal, StackBuilder};
 use shankline::prelude::*;
 
 const HAIR: Length = millimetres(1e-6);
@@ -124,4 +124,23 @@ fn less_protrusion_leaves_out_the_chamfer() {
         (pitches.unwrap() - expected).abs() < 1e-6,
         "{pitches:?} {expected}"
     );
+}
+
+/// A washer of another diameter goes under the head as well, and none under a nut that is not there.
+#[test]
+fn an_alternative_brings_its_washer_for_the_head() {
+    let stack = Stack::builder()
+        .ply("cover", exact(20.0))
+        .tapped_part("bed", exact(0.0))
+        .washer_to_add_under_head(exact(2.5))
+        .build()
+        .unwrap();
+    let hole = NutEnd::tapped(millimetres(14.0), Some(millimetres(18.0))).unwrap();
+    let screws =
+        |thread: &str| ScrewSeries::new(ScrewProduct::Iso4017, &thread.parse().unwrap()).unwrap();
+    let joint = Arrangement::new(stack, screws("M12"), hole, rules());
+    let other = Alternative::new(screws("M16"), hole, Some(exact(3.0)));
+    let changed = Change::OtherDiameter(other).applied(&joint).unwrap();
+    assert_eq!(changed.stack.washer_to_add_under_head(), Some(exact(3.0)));
+    assert_eq!(changed.stack.washers_under_nut(), None);
 }
