@@ -253,7 +253,7 @@ impl BoltInHand {
         Ok(Verdict {
             bolt: *self,
             candidate,
-            to_do: ToDo::list(&candidate, &wanted),
+            to_do: ToDo::list(&candidate, &wanted, stack, &rules),
             wanted,
             look_alikes: self.thread.look_alikes(),
         })

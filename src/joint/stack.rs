@@ -302,14 +302,14 @@ impl Stack {
 
     /// The same with more washers.
     pub(super) fn grip_with(&self, added: Added) -> Spread<Length> {
-        let nut = self
-            .parts
-            .washers_under_nut
-            .map(|washers| washers.thickness);
-        let grip = self.grip + self.head_washers(added.under_head);
-        match nut {
-            Some(thickness) if added.under_nut > 0 => grip + times(added.under_nut, thickness),
-            _ => grip,
+        self.grip + self.head_washers(added.under_head) + self.nut_washers(added.under_nut)
+    }
+
+    /// What so many more washers under the nut add.
+    pub(super) fn nut_washers(&self, added: usize) -> Spread<Length> {
+        match self.parts.washers_under_nut {
+            Some(washers) if added > 0 => times(added, washers.thickness),
+            _ => Spread::exact(Length::default()),
         }
     }
 

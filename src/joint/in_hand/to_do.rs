@@ -3,7 +3,8 @@
 use alloc::{format, string::String, vec::Vec};
 
 use super::WantedBolt;
-use crate::joint::{Candidate, Cut, Reason};
+use crate::joint::{Candidate, Cut, CutRule, LengthRules, Reason, Stack};
+use crate::parts::SAME_LENGTH;
 use crate::units::{Length, UnitSystem, shown};
 
 /// Something to do, to make a bolt suit or to find one that does.
@@ -37,6 +38,26 @@ pub enum ToDo {
     Cut(Cut),
     /// Fit the bolt, then cut it to the stack in hand: no fixed length keeps the wanted protrusion.
     CutAtFitUp,
+    /// Measure the stack in hand and cut the screw so much longer than it: no fixed length both fills the
+    /// wanted engagement of a tapped part and keeps from the end of its thread.
+    CutToMeasuredStack {
+        /// From where the thread of the tapped part begins to the mark.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        beyond: Length,
+    },
+    /// It is too long, and the cut that the rules permit is not exact enough for what is wanted: take
+    /// another length, or have it cut more exactly.
+    CutMoreExactly {
+        /// How exact a cut must be, either way.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        within: Length,
+    },
     /// Some shear planes are not on guaranteed shank: reckon their strength with the thread area.
     CountAsThread {
         /// How many planes.
@@ -88,13 +109,20 @@ pub enum ToDo {
 }
 
 impl ToDo {
-    pub(super) fn list(candidate: &Candidate, wanted: &WantedBolt) -> Vec<Self> {
+    pub(super) fn list(
+        candidate: &Candidate,
+        wanted: &WantedBolt,
+        stack: &Stack,
+        rules: &LengthRules,
+    ) -> Vec<Self> {
         let mut list = Vec::new();
+        let is_too_long = |reason: &Reason| matches!(reason, Reason::TooLong { .. });
+        let too_long = candidate.reasons().any(is_too_long);
         for reason in candidate.reasons() {
             match *reason {
-                Reason::TooShort { by } | Reason::WashersMakeItShort { by, .. } => {
-                    list.push(Self::LongerBolt { by });
-                }
+                Reason::TooShort { by } => list.push(Self::LongerBolt { by }),
+                // A thread that begins nearer to the head, asked for already, makes do without them.
+                Reason::WashersMakeItShort { .. } => {}
                 Reason::NutJams {
                     washers_needed,
                     washers_permitted,
@@ -105,20 +133,29 @@ impl ToDo {
                     washers_permitted,
                     ..
                 } => {
-                    // The clear threads asked for included.
-                    let start = candidate.screw.grip_gaging_length_max;
-                    list.push(Self::ThreadNearerHead {
-                        by: start - wanted.thread_start_max,
-                    });
-                    // Nobody stacks more than a handful.
-                    let more =
-                        washers_needed.filter(|count| (washers_permitted + 1..=5).contains(count));
-                    if let Some(count) = more {
-                        list.push(Self::PermitWashers {
-                            count,
-                            permitted: washers_permitted,
-                        });
+                    // Nobody stacks more than a handful, nor any that make the bolt too short.
+                    let helps = |count: &usize| {
+                        let left = candidate.protrusion.min - stack.nut_washers(*count).max;
+                        *count <= 5 && left >= wanted.protrusion_min - SAME_LENGTH
+                    };
+                    match washers_needed.filter(helps) {
+                        Some(count) if count <= washers_permitted && !too_long => {
+                            list.push(Self::AddWashers { count });
+                        }
+                        helping => {
+                            list.push(Self::thread_nearer_head(candidate, wanted));
+                            if let Some(count) = helping.filter(|&count| count > washers_permitted)
+                            {
+                                list.push(Self::PermitWashers {
+                                    count,
+                                    permitted: washers_permitted,
+                                });
+                            }
+                        }
                     }
+                }
+                Reason::RunOutMeetsThread { .. } => {
+                    list.push(Self::thread_nearer_head(candidate, wanted));
                 }
                 Reason::ThreadInHoles { by } => list.push(Self::LongerShank { by }),
                 Reason::TooLong { by } | Reason::Bottoms { by } => {
@@ -141,13 +178,39 @@ impl ToDo {
         }
         if candidate.needs_cut {
             let fixed = candidate.cut.filter(|cut| cut.holds_window);
-            list.push(fixed.map_or(Self::CutAtFitUp, Self::Cut));
+            list.push(fixed.map_or_else(|| Self::cut_by_stack(wanted, rules), Self::Cut));
         }
         let planes = candidate.planes_in_run_out + candidate.planes_in_thread;
         if planes > 0 {
             list.push(Self::CountAsThread { planes });
         }
         list
+    }
+
+    /// The clear threads asked for included.
+    fn thread_nearer_head(candidate: &Candidate, wanted: &WantedBolt) -> Self {
+        let start = candidate.screw.grip_gaging_length_max;
+        Self::ThreadNearerHead {
+            by: start - wanted.thread_start_max,
+        }
+    }
+
+    /// The cut where no fixed length does.
+    fn cut_by_stack(wanted: &WantedBolt, rules: &LengthRules) -> Self {
+        let tolerance = match rules.cut {
+            CutRule::Allowed { tolerance, .. } => tolerance,
+            CutRule::Never => Length::default(),
+        };
+        let window = wanted
+            .protrusion_max
+            .map(|most| most - wanted.protrusion_min);
+        match window.map(|window| 0.5 * window) {
+            Some(within) if tolerance > within + SAME_LENGTH => Self::CutMoreExactly { within },
+            _ if wanted.ends_in_tapped_part => Self::CutToMeasuredStack {
+                beyond: wanted.nut_height.max + wanted.protrusion_min + tolerance,
+            },
+            _ => Self::CutAtFitUp,
+        }
     }
 
     /// What to do as a sentence, lengths in the reader's units.
@@ -179,6 +242,14 @@ impl ToDo {
                 shown(cut.removed, system)
             ),
             Self::CutAtFitUp => "fit it, then mark and cut it to the stack in hand".into(),
+            Self::CutToMeasuredStack { beyond } => format!(
+                "measure from under the head to where the tapped thread begins, and cut it {} longer",
+                shown(*beyond, system)
+            ),
+            Self::CutMoreExactly { within } => format!(
+                "take another length, or have it cut to the stack in hand within {} either way",
+                shown(*within, system)
+            ),
             Self::CountAsThread { planes } => format!(
                 "reckon {planes} shear plane{} with the thread area: not on guaranteed shank",
                 plural(*planes)

@@ -1,7 +1,7 @@
 //! What a bolt must measure.
 
 use crate::derivation::{Derivation, Step};
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::stack::Added;
 use crate::joint::{LengthRules, LengthSearch, NutEnd, Stack};
 use crate::spread::Spread;
@@ -31,6 +31,8 @@ use crate::units::Length;
 pub struct WantedBolt {
     /// Washers under the nut beyond those always there.
     pub washers_added: usize,
+    /// Whether it ends in a tapped part: then the engagement wanted there stands for the nut.
+    pub ends_in_tapped_part: bool,
     /// Least shank that has every shear plane in it and leaves no more thread in the holes than the rules
     /// permit; zero if neither asks for any.
     #[cfg_attr(
@@ -64,7 +66,7 @@ pub struct WantedBolt {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub grip: Spread<Length>,
-    /// Nut height, m.
+    /// Nut height, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -96,7 +98,8 @@ impl WantedBolt {
     ///
     /// # Errors
     ///
-    /// Those of [`LengthSearch::new`].
+    /// Those of [`LengthSearch::new`]; [`Error::Mismatch`] for washers where the stack names none to add,
+    /// [`Error::OutOfRange`] for more than 100 of them.
     ///
     /// ```
     /// use shankline::{joint::WantedBolt, prelude::*};
@@ -117,6 +120,19 @@ impl WantedBolt {
         washers_added: usize,
     ) -> Result<Self, Error> {
         LengthSearch::of_thread(stack, thread, &nut, rules)?;
+        if washers_added > 0 && stack.washers_under_nut().is_none() {
+            return Err(Error::Mismatch(
+                "the stack names no washer that could be added under the nut".into(),
+            ));
+        }
+        if washers_added > 100 {
+            let allowed = Allowed::AtMost(100_usize.into());
+            return Err(out_of_range(
+                "number of washers added",
+                washers_added,
+                allowed,
+            ));
+        }
         let (height, pitch) = (nut.height(), thread.pitch());
         let grip = stack.grip_with(Added {
             under_head: 0,
@@ -128,6 +144,7 @@ impl WantedBolt {
         let (protrusion_min, protrusion_max) = nut.window(&rules, pitch);
         Ok(Self {
             washers_added,
+            ends_in_tapped_part: nut.is_tapped(),
             shank_min: to_planes.max(Self::shank_in_holes(stack, &rules, pitch)),
             thread_start_max: grip.min - clear_thread,
             length_min: grip.max + height.max + protrusion_min,
