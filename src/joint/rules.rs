@@ -271,6 +271,9 @@ impl LengthRules {
         }
         if let CutRule::Allowed { tolerance, step } = self.cut {
             not_negative("cut tolerance", tolerance)?;
+            if tolerance > Length::default() {
+                sane_length("cut tolerance", tolerance)?;
+            }
             sane_length("cut step", step)?;
         }
         Ok(self)
