@@ -1,6 +1,6 @@
 //! Verdicts on bolts in the hand and what to do, by hand: a nut of exactly 10 mm, M12, P = 1.75 mm.
 
-use shankline::joint::{BoltInHand, Reason, StackBuilder, ToDo, Verdict, WantedBolt};
+use shankline::joint::{Bin, BoltInHand, Reason, StackBuilder, ToDo, Verdict, WantedBolt};
 use shankline::prelude::*;
 
 const HAIR: Length = millimetres(1e-6);
@@ -179,4 +179,30 @@ fn washers_that_cannot_be_are_refused() {
     assert!(of(&bare, 0).is_ok() && of(&washered, 3).is_ok());
     assert!(of(&bare, 1).is_err());
     assert!(of(&washered, usize::MAX).is_err());
+}
+
+/// A cover of 27 mm, 14 of 18 mm of thread wanted: 45 mm screws want a washer each under their heads.
+#[test]
+fn a_bin_counts_the_washers_under_the_heads() {
+    let stack = Stack::builder()
+        .ply("cover", millimetres(27.0).plus_minus(millimetres(0.2)))
+        .tapped_part("bed", exact(0.0))
+        .washer_to_add_under_head(millimetres(2.5).plus_minus(millimetres(0.2)))
+        .build()
+        .unwrap();
+    let hole = NutEnd::tapped(millimetres(14.0), Some(millimetres(18.0))).unwrap();
+    let rules = rules().with_cut(CutRule::Never).with_washers_under_head(1);
+    let screws = ScrewSeries::new(ScrewProduct::Iso4017, &thread()).unwrap();
+    let bin = Bin::new()
+        .product("drawer", &screws, millimetres(45.0), 9)
+        .unwrap();
+    let pick = bin.pick(&stack, &thread(), hole, rules, 6).unwrap();
+    assert_eq!(
+        (
+            pick.missing,
+            pick.washers_added_under_head,
+            pick.washers_under_nut
+        ),
+        (0, 6, 0)
+    );
 }
