@@ -46,7 +46,11 @@ fn a_screw_for_a_tapped_part_is_cut_to_a_fixed_length_or_to_its_stack() {
     assert!((mark.max - millimetres(37.0)).abs() < HAIR);
     let working = plan.derivation();
     working.check().unwrap();
-    let labels: Vec<&str> = working.steps().iter().map(|step| step.what()).collect();
+    let labels: Vec<&str> = working
+        .steps()
+        .iter()
+        .map(shankline::derivation::Step::what)
+        .collect();
     let text = format!("{} {}", working.title(), labels.join("; "));
     for word in ["nut", "fit-up", "protrusion"] {
         assert!(!text.contains(word), "{text}");

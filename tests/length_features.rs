@@ -154,9 +154,6 @@ impl Case {
         if free(0) && random.once_in(4) {
             case.recess = range(random, 0, 200, 50);
             case.countersunk = random.once_in(3);
-            if case.countersunk {
-                case.head_washers.clear();
-            }
         }
         if tapped {
             case.nut.1 = case.nut.0;
@@ -175,14 +172,8 @@ impl Case {
             }
         }
         case.plies = plies;
-        let all = [
-            Criterion::PlanesInThread,
-            Criterion::PlanesOffShank,
-            Criterion::Cut,
-            Criterion::WashersAdded,
-            Criterion::Length,
-        ];
-        case.order = (0..random.below(6)).map(|_| all[random.below(5)]).collect();
+        case.head_washers.retain(|_| !case.countersunk);
+        case.order = any_order(random);
         case
     }
 
@@ -389,6 +380,17 @@ impl Case {
     }
 }
 
+fn any_order(random: &mut Random) -> Vec<Criterion> {
+    let all = [
+        Criterion::PlanesInThread,
+        Criterion::PlanesOffShank,
+        Criterion::Cut,
+        Criterion::WashersAdded,
+        Criterion::Length,
+    ];
+    (0..random.below(6)).map(|_| all[random.below(5)]).collect()
+}
+
 fn real(count: usize) -> f64 {
     f64::from(u32::try_from(count).unwrap())
 }
@@ -470,8 +472,8 @@ fn advice_on_every_feature_works_when_it_is_followed() {
             continue;
         }
         for goal in [Goal::Fits, Goal::EveryPlaneOnShank] {
-            let list = arrangement.advice(goal, &[]);
-            let list = list.unwrap_or_else(|error| panic!("{error}: {case:?}"));
+            let found = arrangement.advice(goal, &[]);
+            let list = found.unwrap_or_else(|error| panic!("{error}: {case:?}"));
             for advice in list.advice {
                 let (last, first) = advice.changes.split_last().unwrap();
                 let before = first.iter().fold(arrangement.clone(), |before, change| {
