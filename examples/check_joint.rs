@@ -1,28 +1,34 @@
 //! Checks a joint described in JSON, and answers with a report or with JSON.
 //!
 //! ```text
-//! cargo run --features serde --example check_joint [JOINT.json] [--json | --sheet]
+//! cargo run --features serde --example check_joint [JOINT.json] [--json | --sheet] [--group GROUP.json]
 //! ```
 //!
 //! Without a file it takes `examples/data/davit_socket.json`, which is also the template for requests
-//! of your own; `examples/data/davit_socket_verdict.json` is the answer to it. Exit code: 0 if the joint
+//! of your own (`seesaw_pivot.json` beside it is a pivot with play); `davit_group.json` says where the four
+//! bolts of the davit are. `examples/data/davit_socket_verdict.json` is the answer to it. Exit code: 0 if the joint
 //! holds as far as it was checked, 1 if it does not, 2 for a bad request.
 
 use std::process::ExitCode;
 
-use shankline::joint::{Joint, JointCheck, Sheet};
+use shankline::joint::{Joint, JointCheck, Sheet, tightening_order};
 use shankline::prelude::*;
+use shankline::strength::group::BoltPattern;
 
 const DEMO: &str = include_str!("data/davit_socket.json");
 
 fn main() -> ExitCode {
     let mut form = Form::Report;
     let mut text = DEMO.to_owned();
+    let mut group = None;
+    let mut group_follows = false;
     for argument in std::env::args().skip(1) {
         match argument.as_str() {
             "--json" => form = Form::Json,
             "--sheet" => form = Form::Sheet,
+            "--group" => group_follows = true,
             path => match std::fs::read_to_string(path) {
+                Ok(read) if std::mem::take(&mut group_follows) => group = Some(read),
                 Ok(read) => text = read,
                 Err(error) => {
                     eprintln!("{path}: {error}");
@@ -31,7 +37,7 @@ fn main() -> ExitCode {
             },
         }
     }
-    match answer(&text, form) {
+    match answer(&text, group.as_deref(), form) {
         Ok(holds) => ExitCode::from(u8::from(!holds)),
         Err(problem) => {
             eprintln!("{problem}");
@@ -47,9 +53,14 @@ enum Form {
     Sheet,
 }
 
-fn answer(text: &str, form: Form) -> Result<bool, Box<dyn std::error::Error>> {
+fn answer(text: &str, group: Option<&str>, form: Form) -> Result<bool, Box<dyn std::error::Error>> {
     let joint: Joint = serde_json::from_str(text)?;
     let verdict = joint.check()?;
+    let mut sheet = Sheet::new(&joint, &verdict)?;
+    if let Some(group) = group {
+        let pattern: BoltPattern = serde_json::from_str(group)?;
+        sheet = sheet.for_group(tightening_order(&pattern));
+    }
     let system = if joint.bolt.thread.is_unified() {
         UnitSystem::UsCustomary
     } else {
@@ -57,20 +68,19 @@ fn answer(text: &str, form: Form) -> Result<bool, Box<dyn std::error::Error>> {
     };
     match form {
         Form::Json => println!("{}", serde_json::to_string_pretty(&verdict)?),
-        Form::Sheet => print!("{}", Sheet::new(&joint, &verdict)?.render(system)),
-        Form::Report => report(&joint, &verdict, system)?,
+        Form::Sheet => print!("{}", sheet.render(system)),
+        Form::Report => report(&joint, &verdict, &sheet, system),
     }
     Ok(verdict.holds())
 }
 
-fn report(joint: &Joint, verdict: &JointCheck, system: UnitSystem) -> Result<(), shankline::Error> {
+fn report(joint: &Joint, verdict: &JointCheck, sheet: &Sheet, system: UnitSystem) {
     println!("{}\n", joint.title);
     println!("Checks");
     println!("{}", verdict.render(system));
-    println!("{}", Sheet::new(joint, verdict)?.render(system));
+    println!("{}", sheet.render(system));
     println!("Cautions");
     for caution in &verdict.cautions {
         println!("  * {caution}");
     }
-    Ok(())
 }

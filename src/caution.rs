@@ -40,7 +40,7 @@ pub enum Caution {
     /// No hexagon bolts or screws are made of the grade: only studs, sems, structural bolts or socket
     /// screws.
     NotForScrews,
-    /// AISC 360 lowers the shear stress of A307 bolts with a long grip, which no capacity here does.
+    /// AISC 360 lowers the shear stress of A307 bolts with a long grip; the grip was not given.
     LongGripOfA307,
     /// The area at the root is that of the basic thread, not of the smallest its class allows.
     BasicMinorArea,
@@ -79,6 +79,8 @@ pub enum Caution {
         )]
         fraction: Ratio,
     },
+    /// A list of warnings was full: there are more than it shows.
+    More,
 }
 
 impl Caution {
@@ -106,8 +108,8 @@ impl Caution {
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Cautions {
-    // The longest lists hold four (the limits of a metric thread: two tolerances, two deviations). A
-    // list that could grow past the slots needs more of them, for `with` has nowhere to put a seventh.
+    // One part has four at most (the limits of a metric thread: two tolerances, two deviations), but a
+    // joint or a bin of many parts can have any number: of those that find no slot `More` tells.
     slots: [Option<Caution>; 6],
 }
 
@@ -124,16 +126,30 @@ impl Cautions {
 
     /// The warnings of both lists.
     #[must_use]
+    #[inline]
     pub(crate) fn and(self, other: Self) -> Self {
-        other.slots.into_iter().fold(self, Self::with)
+        let told = other.slots.into_iter().take_while(Option::is_some);
+        told.fold(self, Self::with)
     }
 
     /// The list with one more warning at its end, if there is one and it is not there yet.
     #[must_use]
+    #[inline]
     pub(crate) fn with(mut self, caution: Option<Caution>) -> Self {
-        let known = self.slots.contains(&caution);
-        if let Some(slot) = self.slots.iter_mut().find(|slot| slot.is_none() && !known) {
-            *slot = caution;
+        if caution.is_none() {
+            return self;
+        }
+        for slot in &mut self.slots {
+            if slot.is_none() {
+                *slot = caution;
+            }
+            if *slot == caution {
+                return self;
+            }
+        }
+        // No warning is lost without a word.
+        if let Some(last) = self.slots.last_mut() {
+            *last = Some(Caution::More);
         }
         self
     }
@@ -214,6 +230,28 @@ impl fmt::Display for Caution {
                 "The preload may reach {:.0} % of the proof load: the bolt may stretch for good.",
                 fraction.value * 100.0
             ),
+            Self::More => f.write_str(
+                "There are more warnings than are listed here: ask the parts and checks for theirs.",
+            ),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use alloc::vec::Vec;
+
+    #[test]
+    fn a_full_list_says_that_there_is_more() {
+        let recalled = |method| Some(Caution::MethodFromMemory { method });
+        let six = ["a", "b", "c", "d", "e", "f"].map(recalled);
+        let full = six.into_iter().fold(Cautions::default(), Cautions::with);
+        assert_eq!(full.iter().count(), 6);
+        // What it holds already changes nothing.
+        assert_eq!(full.with(recalled("a")).with(None), full);
+        let more: Vec<_> = full.with(recalled("g")).iter().copied().collect();
+        assert_eq!(more.len(), 6);
+        assert_eq!(more.last(), Some(&Caution::More));
     }
 }

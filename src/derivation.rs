@@ -118,6 +118,19 @@ impl Derivation {
         self.steps.extend(other.steps);
     }
 
+    /// The same under another title.
+    ///
+    /// ```
+    /// use shankline::derivation::Derivation;
+    /// assert_eq!(Derivation::new("Bearing").titled("Ply 2: bearing").title(), "Ply 2: bearing");
+    /// ```
+    pub fn titled(self, title: impl Into<Cow<'static, str>>) -> Self {
+        Self {
+            title: title.into(),
+            ..self
+        }
+    }
+
     /// What is derived.
     ///
     /// ```
@@ -144,7 +157,8 @@ impl Derivation {
     /// # Errors
     ///
     /// [`Error::Mismatch`] names the first step whose formula cannot be read, has a symbol without a
-    /// value, or does not give the value of the step within a billionth.
+    /// value, or does not give the value of the step within a billionth of the value or, where terms
+    /// cancel, of the terms it is the sum of.
     ///
     /// ```
     /// use shankline::derivation::{Derivation, Step};

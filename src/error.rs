@@ -103,6 +103,7 @@ fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) 
             format!("\"{text}\" is a {found}, not a {expected} {hint}")
         }
         TextProblem::Number => format!("\"{text}\" has no readable number {hint}"),
+        TextProblem::BelowAbsoluteZero => format!("\"{text}\" is below absolute zero {hint}"),
     }
 }
 
@@ -124,6 +125,8 @@ pub enum TextProblem {
     OtherDimension(Dimension),
     /// The number cannot be read, or is not finite.
     Number,
+    /// The temperature does not exist.
+    BelowAbsoluteZero,
 }
 
 /// What is wrong with a thread designation.
@@ -202,6 +205,10 @@ pub enum Allowed {
     Above(Amount),
     /// Not more than this.
     AtMost(Amount),
+    /// Greater than zero and less than this.
+    Below(Amount),
+    /// Not less than the first and less than the second.
+    FromBelow(Amount, Amount),
     /// Minimum, nominal and maximum finite and in that order.
     Ordered,
 }
@@ -216,6 +223,8 @@ impl fmt::Display for Allowed {
             Self::AtLeast(low) => write!(f, "at least {low}"),
             Self::Above(low) => write!(f, "more than {low}"),
             Self::AtMost(high) => write!(f, "at most {high}"),
+            Self::Below(high) => write!(f, "greater than zero and below {high}"),
+            Self::FromBelow(low, high) => write!(f, "from {low} to below {high}"),
             Self::Ordered => f.write_str("finite, with minimum <= nominal <= maximum"),
         }
     }

@@ -33,19 +33,25 @@
 //! | where to cut, and may I | [`CutPlan`], [`BoltTrait`] |
 //! | how likely is the worst case | [`JointTolerances`] |
 //! | many joints, few part numbers | [`shopping_list`] |
+//! | in which order to tighten a group | [`tightening_order`] |
 //! | which dash number | [`GripSearch`] |
+//! | does the joint hold | [`Joint::check`] |
+//! | which bolt, nut and washers, of many | [`Joint::design`] |
 
 mod advice;
 mod aircraft;
 mod bin;
 mod candidate;
+mod corrosion;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
+mod design;
 mod environment;
 mod in_hand;
 mod nut_choice;
 mod nut_end;
+mod order;
 mod ranking;
 mod rule_set;
 mod rules;
@@ -59,11 +65,17 @@ pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
+pub use corrosion::{Contact, Finish, Part};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
+pub use design::{
+    Design, DesignChoice, DesignSpace, Designs, HoleRule, Objective, OnHand, PartsMass, RuledOut,
+    RuledOutReason, Score, TurnedDown, TurnedDownReason,
+};
 pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
+pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
@@ -73,5 +85,6 @@ pub use stack::{Gap, HeadSeat, Layer, Plane, Sleeve, Stack, StackBuilder, Tapped
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,
-    JointPreload, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep, Subject, Tightening,
+    JointPreload, JointStiffness, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep,
+    Subject, Tightening,
 };

@@ -246,7 +246,8 @@ impl BoltStrength {
     ///
     /// # Errors
     ///
-    /// [`Error::Mismatch`] if the strengths hold for another nominal diameter.
+    /// [`Error::Mismatch`] if the strengths hold for another nominal diameter; those of
+    /// [`loads_on`](Self::loads_on).
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -268,7 +269,8 @@ impl BoltStrength {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for an area that is not positive and finite.
+    /// [`Error::OutOfRange`] for an area that is not positive and finite, and for stated strengths so
+    /// great or small that the load is not.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -281,11 +283,15 @@ impl BoltStrength {
     /// ```
     pub fn loads_on(&self, area: Area) -> Result<BoltLoads, Error> {
         positive("tensile stress area", area)?;
+        let load = |quantity, stress: Stress| positive(quantity, stress * area);
+        let optional = |quantity, stress: Option<Stress>| {
+            stress.map(|stress| load(quantity, stress)).transpose()
+        };
         Ok(BoltLoads {
             tensile_stress_area: area,
-            proof: self.proof_stress.map(|stress| stress * area),
-            yielding: self.yield_strength.map(|stress| stress * area),
-            tensile: self.tensile_strength * area,
+            proof: optional("proof load", self.proof_stress)?,
+            yielding: optional("load at yield", self.yield_strength)?,
+            tensile: load("breaking load", self.tensile_strength)?,
         })
     }
 
@@ -567,6 +573,25 @@ mod tests {
                 ..
             }]
         ));
+    }
+
+    #[test]
+    fn loads_beyond_the_range_of_numbers_are_refused() {
+        use crate::units::from_base;
+        let of = |stress: f64, area: f64| {
+            let bolt = BoltStrength::stated(millimetres(12.0), None, None, from_base(stress));
+            bolt.unwrap().loads_on(from_base(area))
+        };
+        assert!(of(800e6, 84.3e-6).is_ok());
+        assert!(of(1e308, 10.0).is_err());
+        // A product that vanishes is no load either.
+        assert!(of(5e-324, 84.3e-6).is_err());
+        let nut = NutGrade::Iso898_2Class8;
+        let nut = nut.strength(
+            crate::tables::nut_grades::NutShape::Style1,
+            &"M12".parse().unwrap(),
+        );
+        assert!(nut.unwrap().proof_load_on(from_base(1e300)).is_err());
     }
 
     #[test]

@@ -10,3 +10,4 @@ pub mod ply;
 pub mod shear;
 pub mod slip;
 pub mod strip;
+pub mod timber;

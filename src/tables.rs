@@ -23,10 +23,12 @@
 //! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`fatigue`] | endurance strengths of bolts |
+//! | [`galvanic`] | anodic index of metals, for contact of unlike ones |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
+//! | [`timber`] | timbers: specific gravities, characteristic densities |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!
@@ -48,6 +50,7 @@ pub mod aircraft_torque;
 pub mod bolts;
 pub mod fatigue;
 pub mod friction;
+pub mod galvanic;
 pub mod grades;
 pub mod head_marks;
 pub mod holes;
@@ -62,6 +65,7 @@ pub mod strengths;
 pub mod thread_tolerances;
 pub mod threads;
 pub mod tightening;
+pub mod timber;
 pub mod washers;
 pub mod wrench;
 

@@ -29,9 +29,12 @@ pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
 pub use uom::si::f64::{
-    Angle, Area, Force, Length, Pressure, RadiantExposure, Ratio, TemperatureCoefficient,
-    TemperatureInterval, ThermodynamicTemperature, Torque,
+    Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
+    TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Volume,
 };
+
+/// A density: mass over volume.
+pub type Density = uom::si::f64::MassDensity;
 
 /// A stress or a strength: force over area.
 pub type Stress = Pressure;
@@ -250,6 +253,17 @@ pub const fn percent(value: f64) -> Ratio {
     from_base(value * 0.01)
 }
 
+/// A density in kilograms per cubic metre.
+///
+/// ```
+/// use shankline::units::kilograms_per_cubic_metre;
+/// assert_eq!(kilograms_per_cubic_metre(350.0).value, 350.0);
+/// ```
+#[must_use]
+pub const fn kilograms_per_cubic_metre(value: f64) -> Density {
+    from_base(value)
+}
+
 /// An angle in degrees.
 ///
 /// ```
@@ -284,6 +298,17 @@ pub const fn newtons_per_millimetre(value: f64) -> Stiffness {
 #[must_use]
 pub const fn pounds_force_per_inch(value: f64) -> Stiffness {
     from_base(value * (POUND_FORCE / INCH))
+}
+
+/// An electric potential in volts.
+///
+/// ```
+/// use shankline::units::volts;
+/// assert_eq!((volts(0.85) - volts(0.35)).value, 0.5);
+/// ```
+#[must_use]
+pub const fn volts(value: f64) -> ElectricPotential {
+    from_base(value)
 }
 
 /// A change of temperature in kelvin (degrees Celsius).

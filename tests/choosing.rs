@@ -100,7 +100,7 @@ fn any_arrangement() -> impl Strategy<Value = Arrangement> {
 fn made(change: &Change, to: &Arrangement) -> (Stack, ScrewSeries, NutEnd, LengthRules) {
     let (mut plies, mut planes) = (to.stack.plies().to_vec(), to.stack.shear_planes().to_vec());
     let (mut screws, mut nut, mut rules) = (to.screws, to.nut, to.rules);
-    let mut washer = to.stack.washers_under_nut();
+    let (mut washer, mut at_head) = (to.stack.washers_under_nut(), None);
     match *change {
         Change::TurnBolt => {
             plies.reverse();
@@ -123,12 +123,13 @@ fn made(change: &Change, to: &Arrangement) -> (Stack, ScrewSeries, NutEnd, Lengt
             (screws, nut) = (other.screws, other.nut);
             let count = washer.map_or(0, |(_, count)| count);
             washer = other.washer.map(|washer| (washer, count)).or(washer);
+            at_head = other.washer;
         }
         _ => {}
     }
     let mut builder = Stack::builder().shear_planes(planes);
     for head in to.stack.washers_under_head() {
-        builder = builder.washer_under_head(head.name.clone(), head.thickness);
+        builder = builder.washer_under_head(head.name.clone(), at_head.unwrap_or(head.thickness));
     }
     for ply in plies {
         builder = builder.ply(ply.name, ply.thickness);

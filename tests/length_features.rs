@@ -473,8 +473,8 @@ fn advice_on_every_feature_works_when_it_is_followed() {
         }
         for goal in [Goal::Fits, Goal::EveryPlaneOnShank] {
             let found = arrangement.advice(goal, &[]);
-            let list = found.unwrap_or_else(|error| panic!("{error}: {case:?}"));
-            for advice in list.advice {
+            let advised = found.unwrap_or_else(|error| panic!("{error}: {case:?}"));
+            for advice in advised.advice {
                 let (last, first) = advice.changes.split_last().unwrap();
                 let before = first.iter().fold(arrangement.clone(), |before, change| {
                     change.applied(&before).unwrap()

@@ -139,6 +139,95 @@ fn printed_blocks() {
     }
 }
 
+/// Larger-term rule of 1999 by hand, with its upper limit 0.6 Fu Anv + Fu Ant, for both branches.
+#[test]
+fn larger_term_is_limited_by_rupture() {
+    for (agv, anv, agt, ant) in [
+        (3.0, 2.0, 1.5, 1.0),
+        (3.0, 2.0, 2.5, 2.0),
+        (2.1, 2.0, 2.5, 2.0),
+    ] {
+        let (fy, fu): (f64, f64) = (50.0, 65.0);
+        let block = BlockShear {
+            yield_strength: ksi(fy),
+            tensile_strength: ksi(fu),
+            gross_shear: square_inches(agv),
+            net_shear: square_inches(anv),
+            gross_tension: square_inches(agt),
+            net_tension: square_inches(ant),
+        };
+        let larger: f64 = if fu * ant >= 0.6 * fu * anv {
+            0.6 * fy * agv + fu * ant
+        } else {
+            0.6 * fu * anv + fy * agt
+        };
+        let limit = 0.6 * fu * anv + fu * ant;
+        let found = block_shear(&block, BlockMethod::AiscLrfd1999).unwrap();
+        let nominal = found.resistance.at(Level::Nominal).unwrap().get::<kip>();
+        assert!((nominal / larger.min(limit) - 1.0).abs() < 1e-12);
+        assert_eq!(found.cautions().iter().count(), usize::from(limit < larger));
+        found.derivation().check().unwrap();
+    }
+}
+
+/// fub / fu is one of the limits of EN's coefficient: a 4.6 bolt in S355 is softer than the plate. Without
+/// fub there is no bearing resistance, not one that leaves the limit out.
+#[test]
+fn en_bearing_asks_for_the_bolt() {
+    let s355 = Ply {
+        tensile_strength: Some(megapascals(470.0)),
+        ..plate(10.0, 22.0, 80.0, 60.0, 120.0, 120.0, 200.0)
+    };
+    let d = millimetres(20.0);
+    assert!(s355.resistances(d, None, PlyMethod::En1993).is_err());
+    let fub = Some(megapascals(400.0));
+    let bearing = one(&s355, d, fub, PlyMethod::En1993, Mode::Bearing);
+    // 2.5 x 400/470 x 470 x 20 x 10 N
+    assert!((bearing.resistance.nominal.unwrap().value / 200e3 - 1.0).abs() < 1e-12);
+}
+
+/// Long slots and the later editions of AISC were recalled: they say so in every mode.
+#[test]
+fn recalled_numbers_of_plies_are_told() {
+    let told = |edition, hole_kind, mode| {
+        let ply = Ply {
+            hole_kind,
+            ..plate(10.0, 22.0, 80.0, 60.0, 120.0, 120.0, 200.0)
+        };
+        let method = PlyMethod::Aisc360 {
+            edition,
+            deformation_matters: true,
+        };
+        let found = one(&ply, millimetres(20.0), None, method, mode);
+        found.cautions().iter().count()
+    };
+    for mode in [Mode::Bearing, Mode::TearOut] {
+        assert_eq!(told(AiscEdition::E2010, HoleKind::Standard, mode), 0);
+        assert_eq!(told(AiscEdition::E2010, HoleKind::LongSlotAcross, mode), 1);
+        assert_eq!(told(AiscEdition::E2016, HoleKind::Standard, mode), 1);
+        assert_eq!(told(AiscEdition::E2022, HoleKind::Standard, mode), 1);
+    }
+}
+
+/// A distance of exactly the least the code wants is not short, whatever the rounding of its unit.
+#[test]
+fn a_distance_at_the_limit_is_not_short() {
+    for tenths in 60..800 {
+        let d0 = f64::from(tenths) / 10.0;
+        let at = |factor: f64| Some(millimetres((factor * d0 * 1e4).round() / 1e4));
+        let ply = Ply {
+            end_distance: at(1.2),
+            edge_distance: at(1.2),
+            pitch: at(2.2),
+            gauge: at(2.4),
+            ..plate(10.0, d0, 80.0, 60.0, 120.0, 120.0, 200.0)
+        };
+        let ply = Ply { width: None, ..ply };
+        let short = ply.short_distances(millimetres(0.9 * d0), PlyMethod::En1993);
+        assert_eq!(short.unwrap(), [], "{d0}");
+    }
+}
+
 fn methods() -> [PlyMethod; 4] {
     [
         PlyMethod::MachineDesign { design_factor: 2.0 },

@@ -403,6 +403,147 @@ fn every_result_type_writes_its_units() {
     assert_eq!(to_value(plane).unwrap()["after_ply"], 1);
 }
 
+/// Inputs of calculations come back as they went, and refuse by the name of the field.
+#[test]
+fn inputs_of_calculations_read_back() {
+    use shankline::preload::{ElasticJoint, FrictionForm, ShortForm};
+    use shankline::strength::pin::PinJoint;
+    use shankline::tension;
+    use shankline::units::newtons_per_millimetre;
+
+    fn again<T>(input: &T, unknown: &str) -> T
+    where
+        T: serde::Serialize + serde::de::DeserializeOwned + PartialEq + std::fmt::Debug,
+    {
+        let value = to_value(input).unwrap();
+        let back: T = from_value(value.clone()).unwrap();
+        assert_eq!(to_value(&back).unwrap(), value);
+        let mut spoiled = value;
+        spoiled[unknown] = json!(1);
+        refused::<T>(spoiled, &[unknown]);
+        back
+    }
+
+    let mm = millimetres;
+    let pin = again(
+        &PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0)).unwrap(),
+        "slot",
+    );
+    assert_eq!(pin.gap, mm(1.0));
+    refused::<PinJoint>(
+        json!({ "diameter": "30 mm", "outer": "12 kN", "inner": "20 mm", "gap": "0 mm" }),
+        &["outer", "12 kN"],
+    );
+    refused::<PinJoint>(
+        json!({ "diameter": "30 mm", "outer": "12 mm", "inner": "20 mm", "gap": "-1 mm" }),
+        &["gap"],
+    );
+
+    again(
+        &tension::Layer::new(inches(0.5), ksi(30e3)).unwrap(),
+        "name",
+    );
+    refused::<tension::Layer>(json!({ "thickness": "8 mm", "modulus": 207 }), &["modulus"]);
+
+    let k = newtons_per_millimetre(300e3);
+    again(&ElasticJoint::new(mm(1.75), k, 2.0 * k).unwrap(), "plies");
+    let read: ElasticJoint =
+        from_value(json!({ "pitch": "2 mm", "bolt": "300 kN/mm", "members": "300 kN/mm" }))
+            .unwrap();
+    assert!((read.stiffness() - 0.5 * k).value.abs() < 1e-3);
+    refused::<ElasticJoint>(
+        json!({ "pitch": "0 mm", "bolt": "300 kN/mm", "members": "300 kN/mm" }),
+        &["pitch"],
+    );
+
+    let running = Spread {
+        min: newton_metres(2.0),
+        nominal: newton_metres(5.0),
+        max: newton_metres(8.0),
+    };
+    let form = ShortForm::new(NutFactor::new(0.15, 0.2, 0.25).unwrap(), mm(16.0)).unwrap();
+    let form = again(&form.with_prevailing(running).unwrap(), "lubricant");
+    assert_eq!(form.prevailing_torque().max, running.max);
+    refused::<ShortForm>(
+        json!({
+            "nut_factor": { "min": 0.1, "nominal": 0.2, "max": 0.3 },
+            "diameter": "16 mm",
+            "prevailing": { "min": "5 N m", "nominal": "4 N m", "max": "8 N m" },
+        }),
+        &["prevailing torque"],
+    );
+
+    let friction = Friction::new(0.10, 0.12, 0.16).unwrap();
+    let thread: Thread = "M12".parse().unwrap();
+    let linear = FrictionForm::linear(&thread, mm(15.0), friction, friction).unwrap();
+    let read: FrictionForm = from_value(json!({
+        "form": "linear",
+        "thread": "M12",
+        "bearing_diameter": "15 mm",
+        "thread_friction": friction,
+        "bearing_friction": friction,
+    }))
+    .unwrap();
+    assert_eq!(read, linear);
+    again(&linear, "lubricant");
+    refused::<FrictionForm>(
+        json!({
+            "form": "three_term",
+            "thread": "M12",
+            "bearing_diameter": "15 mm",
+            "thread_friction": friction,
+            "bearing_friction": friction,
+        }),
+        &["thread_diameter"],
+    );
+}
+
+/// New fields of a joint: left out they are none, and given they come back.
+#[test]
+fn contact_and_tightening_read_back() {
+    use shankline::joint::{Contact, Environment, Finish, JointPly, Tightening};
+    use shankline::tables::galvanic::{Exposure, Metal};
+
+    let environment: Environment = from_value(json!({ "hottest": "60 C" })).unwrap();
+    assert_eq!(environment.contact, None);
+    let environment: Environment = from_value(json!({ "contact": {
+        "exposure": "harsh",
+        "bolt": { "zinc_plated": { "baked": false } },
+        "nut": { "bare": "stainless_18_chromium" },
+    } }))
+    .unwrap();
+    let contact = Contact {
+        exposure: Exposure::Harsh,
+        bolt: Finish::ZincPlated { baked: false },
+        nut: Finish::Bare(Metal::Stainless18Chromium),
+    };
+    assert_eq!(environment.contact, Some(contact));
+    let back: Environment = from_value(to_value(environment).unwrap()).unwrap();
+    assert_eq!(back, environment);
+    refused::<Contact>(json!({ "exposure": "damp" }), &["damp"]);
+    let ply: JointPly = from_value(json!({ "metal": "aluminium_2000" })).unwrap();
+    assert_eq!(ply.metal, Some(Metal::Aluminium2000));
+
+    let factor = json!({ "min": 0.1, "nominal": 0.2, "max": 0.3 });
+    let old: Tightening =
+        from_value(json!({ "nut_factor": factor, "target": "reusable" })).unwrap();
+    assert_eq!(
+        (old.prevailing, old.settling, old.stiffness),
+        (None, None, None)
+    );
+    let new: Tightening = from_value(json!({
+        "nut_factor": factor,
+        "target": "reusable",
+        "prevailing": { "min": "2 N m", "nominal": "5 N m", "max": "8 N m" },
+        "settling": "11 um",
+        "stiffness": { "bolt": "300 kN/mm", "members": "1200 kN/mm" },
+    }))
+    .unwrap();
+    let back: Tightening = from_value(to_value(new).unwrap()).unwrap();
+    assert_eq!(to_value(back).unwrap(), to_value(new).unwrap());
+    assert_eq!(new.prevailing.unwrap().max, newton_metres(8.0));
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
     /// What is written reads back to the 12 digits it is written with, and prints the same again.

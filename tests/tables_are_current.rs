@@ -267,6 +267,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::locking::{ServiceTemperature, TemperatureLimited};",
     ),
     (
+        "anodic_indices",
+        "AnodicIndex",
+        "use crate::tables::galvanic::{AnodicIndex, Metal};",
+    ),
+    (
         "ply_materials",
         "PlyMaterial",
         "use crate::tables::plies::{PlyMaterial, StrengthKind};",
@@ -275,6 +280,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "ply_bearing_strengths",
         "PlyBearing",
         "use crate::tables::plies::PlyBearing;",
+    ),
+    (
+        "timber",
+        "Timber",
+        "use crate::tables::timber::{Timber, TimberKind};",
     ),
     (
         "hex_bolts_inch",
@@ -382,7 +392,9 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("locking", "prevailing", "Locking"),
     ("element", "service_temp", "TemperatureLimited"),
     ("strength_kind", "ply", "StrengthKind"),
+    ("metal", "anodic_indices", "Metal"),
     ("style", "hex_bolts", "HexBoltStyle"),
+    ("kind", "timber", "TimberKind"),
 ];
 
 /// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.
@@ -391,6 +403,7 @@ const UNITS: &[(&str, &str)] = &[
     ("_nm", "newton_metres"),
     ("_deg", "degrees"),
     ("_ppm_per_f", "ppm_per_fahrenheit"),
+    ("_kg_m3", "kilograms_per_cubic_metre"),
     ("_um", "micrometres"),
     ("_msi", "msi"),
     ("_in2", "square_inches"),
@@ -401,6 +414,7 @@ const UNITS: &[(&str, &str)] = &[
     ("_ksi", "ksi"),
     ("_mpa", "megapascals"),
     ("_pct", "percent"),
+    ("_v", "volts"),
     ("_f", "fahrenheit"),
     ("_c", "celsius"),
 ];

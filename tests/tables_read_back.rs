@@ -12,6 +12,7 @@ use shankline::{
         bolts::{HexBolt, StructuralBolt},
         fatigue::EnduranceRow,
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
+        galvanic::AnodicIndex,
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
         holes::{ClearanceHole, StructuralHole, TapDrill},
@@ -32,11 +33,13 @@ use shankline::{
         },
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, NutTurn, TighteningScatter},
+        timber::Timber,
         washers::Washer,
     },
     units::{
-        Angle, Area, Force, Length, Ratio, Stress, TemperatureCoefficient,
-        ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force, pound_force_inch,
+        Angle, Area, Density, ElectricPotential, Force, Length, Ratio, Stress,
+        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force,
+        pound_force_inch,
     },
     uom::si::{
         angle::degree,
@@ -109,6 +112,13 @@ impl IntoCell for Torque {
     }
 }
 
+impl IntoCell for ElectricPotential {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_v"), "{column}");
+        Cell::Number(Some(self.value))
+    }
+}
+
 impl IntoCell for Angle {
     fn cell(self, column: &str) -> Cell {
         assert!(column.ends_with("_deg"), "{column}");
@@ -145,6 +155,13 @@ impl IntoCell for ThermodynamicTemperature {
             assert!(column.ends_with("_c"), "{column}");
             self.get::<degree_celsius>()
         }))
+    }
+}
+
+impl IntoCell for Density {
+    fn cell(self, column: &str) -> Cell {
+        assert!(column.ends_with("_kg_m3"), "{column}");
+        Cell::Number(Some(self.value))
     }
 }
 
@@ -324,6 +341,13 @@ fn plies() {
         columns![PlyBearing; name "name", edge_distance_ratio "edge_distance_ratio",
             ultimate_strength "ultimate_strength_ksi", yield_strength "yield_strength_ksi"],
     );
+    read_back(
+        "timber",
+        Timber::all(),
+        columns![Timber; name "name", publisher "publisher",
+            specific_gravity "specific_gravity",
+            characteristic_density "characteristic_density_kg_m3", note "note"],
+    );
 }
 
 #[test]
@@ -420,7 +444,7 @@ fn grades() {
     read_back(
         "iso_3506_1_classes",
         StainlessClassRow::all(),
-        columns![StainlessClassRow; size_from "size_from_mm", size_thru "size_thru_mm",
+        columns![StainlessClassRow; size_from "size_from_mm", size_over "size_over_mm", size_thru "size_thru_mm",
             tensile_strength "tensile_strength_mpa", yield_strength "yield_strength_mpa",
             elongation_diameters_min "elongation_diameters_min", vickers_min "vickers_min",
             vickers_max "vickers_max", brinell_min "brinell_min", brinell_max "brinell_max",
@@ -560,6 +584,15 @@ fn strengths() {
         PublishedLoad::all(),
         columns![PublishedLoad; size "size", nominal_diameter "nominal_diameter_in",
             threads_per_inch "threads_per_inch", load "load_lbf", note "note"],
+    );
+}
+
+#[test]
+fn anodic_indices() {
+    read_back(
+        "anodic_indices",
+        AnodicIndex::all(),
+        columns![AnodicIndex; anodic_index "anodic_index_v", note "note"],
     );
 }
 
@@ -1224,12 +1257,20 @@ fn provenance_of_every_row() {
             .collect(),
     );
     check(
+        "anodic_indices",
+        AnodicIndex::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
         "ply_materials",
         PlyMaterial::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "ply_bearing_strengths",
         PlyBearing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "timber",
+        Timber::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "hex_bolts_inch",

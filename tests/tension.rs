@@ -326,6 +326,19 @@ fn example_8_5_from_layers_to_fatigue() {
 }
 
 /// The VDI form is softer by head, nut and engaged thread: 39 % for Example 8-4 (own computation).
+/// Beyond separation the bolt carries the whole load, and the yield factor is that of the whole.
+#[test]
+fn an_open_joint_yields_by_its_whole_load() {
+    let share = share_of(0.2);
+    let joint = JointDiagram::new(share, pounds_force(10e3)).unwrap();
+    for (load, bolt) in [(5e3, 11e3), (12.5e3, 12.5e3), (18e3, 18e3)] {
+        let check = joint.check(pounds_force(load), pounds_force(20e3)).unwrap();
+        assert!((check.yield_factor - 20e3 / bolt).abs() < 1e-9, "{load}");
+        assert!((check.yield_factor * check.utilisation().value - 1.0).abs() < 1e-12);
+        check.derivation().check().unwrap();
+    }
+}
+
 #[test]
 fn the_two_bolt_stiffnesses_differ_as_stated() {
     let thread: Thread = "5/8-11 UNC".parse().unwrap();

@@ -202,6 +202,24 @@ fn any_special() -> impl Strategy<Value = Thread> {
     )
 }
 
+/// Pitch and lead may both end in a five that is rounded, 0.15625 and 1.71875 in.
+#[test]
+fn every_tenth_of_a_thread_per_inch_reads_back() {
+    for tenths in 40..=1000_u16 {
+        let special = Thread::unified_special(inches(5.6042), f64::from(tenths) / 10.0).unwrap();
+        for starts in 1..=Thread::MOST_STARTS {
+            let thread = special.with_starts(starts).unwrap();
+            let back: Thread = thread.to_string().parse().unwrap();
+            assert_eq!(
+                back.threads_per_inch(),
+                thread.threads_per_inch(),
+                "{thread}"
+            );
+            assert_eq!(back.starts(), starts, "{thread}");
+        }
+    }
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 2048, failure_persistence: None, ..ProptestConfig::default() })]
 

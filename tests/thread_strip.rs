@@ -544,3 +544,15 @@ proptest! {
         let _ = thread.thread_percentage(millimetres(a), FullThread::SharpRoot);
     }
 }
+
+/// Strengths of SAE and ISO grades change with the size: those of another size are refused, as everywhere.
+#[test]
+fn nut_proof_refuses_the_strength_of_another_size() {
+    let thread: Thread = "M16".parse().unwrap();
+    let nut = NutGrade::Iso898_2Class8
+        .strength(NutShape::Style1, &thread)
+        .unwrap();
+    let bolt = |d| PropertyClass::Class8_8.strength(millimetres(d)).unwrap();
+    assert!(shankline::strength::strip::nut_proof(&thread, &bolt(16.0), &nut).is_ok());
+    assert!(shankline::strength::strip::nut_proof(&thread, &bolt(20.0), &nut).is_err());
+}

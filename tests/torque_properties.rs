@@ -27,6 +27,51 @@ fn any_thread() -> impl Strategy<Value = Thread> {
     prop_oneof![unified, metric]
 }
 
+/// One turn of the nut on a thread of two starts moves it by two pitches: against a preload it takes at least
+/// that much work, F L = 2 pi T. The friction is left as it is.
+#[test]
+fn several_starts_lift_by_their_lead() {
+    let one: Thread = "M16x2".parse().unwrap();
+    let two: Thread = "M16xPh4P2".parse().unwrap();
+    let d2 = one.basic_pitch_diameter();
+    let (preload, db) = (newtons(50e3), millimetres(20.0));
+    let mu = Friction::new(0.12, 0.12, 0.12).unwrap();
+    let pitch_torque = 50e3 * 2e-3 / std::f64::consts::TAU;
+    let linear = |thread: &Thread| FrictionForm::linear(thread, db, mu, mu).unwrap();
+    let (single, double) = (linear(&one), linear(&two));
+    let torque = |form: &FrictionForm| form.torque(preload).unwrap().nominal.value;
+    assert!((torque(&double) - torque(&single) - pitch_torque).abs() < 1e-9);
+    let off = |form: &FrictionForm| form.loosening_torque(preload).unwrap().nominal.value;
+    assert!((off(&double) - off(&single) + pitch_torque).abs() < 1e-9);
+    assert!((double.split(preload).unwrap().pitch.value - 2.0 * pitch_torque).abs() < 1e-9);
+    // Lead-angle form: tan lambda = 4 / (pi d2) = 0.0866.
+    let screw = FrictionForm::power_screw(&two, d2, db, mu, mu).unwrap();
+    let tangent = 4e-3 / (std::f64::consts::PI * d2.value);
+    assert!((screw.lead_angle_of_thread().value.tan() - tangent).abs() < 1e-12);
+    let f = 0.12 / 30_f64.to_radians().cos();
+    let arm = 0.5 * d2.value * (tangent + f) / (1.0 - f * tangent) + 0.06 * 20e-3;
+    assert!((torque(&screw) / (50e3 * arm) - 1.0).abs() < 1e-12);
+    for form in [double, screw] {
+        form.split(preload).unwrap().derivation().check().unwrap();
+        form.derivation(newton_metres(100.0))
+            .unwrap()
+            .check()
+            .unwrap();
+    }
+    // Back from the torque to the friction.
+    let t = newton_metres(torque(&double));
+    assert!((total_friction(t, preload, &two, db).unwrap() - 0.12).abs() < 1e-12);
+    // With this friction two starts hold and six do not.
+    let slippery = Friction::new(0.08, 0.08, 0.08).unwrap();
+    let holds = |starts| {
+        let thread = one.with_starts(starts).unwrap();
+        FrictionForm::linear(&thread, db, slippery, mu)
+            .unwrap()
+            .is_self_locking()
+    };
+    assert!(holds(2) && !holds(6));
+}
+
 fn any_friction() -> impl Strategy<Value = Friction> {
     (0.01..0.4f64, 0.5..1.0f64, 1.0..1.5f64)
         .prop_map(|(mu, low, high)| Friction::new(mu * low, mu, mu * high).unwrap())

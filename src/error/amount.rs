@@ -52,7 +52,7 @@ impl fmt::Display for Amount {
             Self::Angle(v) => write!(f, "{:.2}", shown(v, Si)),
             Self::Stiffness(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
             Self::Temperature(v) => write!(f, "{:.1} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
-            Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} F)", v.value, v.value * 1.8),
+            Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} °F)", v.value, v.value * 1.8),
             Self::Number(v) => write!(f, "{v}"),
             Self::Count(v) => write!(f, "{v}"),
         }

@@ -1,9 +1,11 @@
 //! What a joint lives through.
 
+use super::Contact;
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::units::{ThermodynamicTemperature, celsius};
 
-/// What a joint lives through: heat, vibration, movement, dismantling, and what its loss would do.
+/// What a joint lives through: heat, vibration, movement, dismantling, corrosion, and what its loss would
+/// do.
 ///
 /// ```
 /// use shankline::joint::Environment;
@@ -32,6 +34,9 @@ pub struct Environment {
     pub dangerous_if_lost: bool,
     /// How often the nut is taken off and fitted again.
     pub refits: usize,
+    /// Coatings of bolt and nut, and how wet they live; none if nobody says, and then corrosion is not
+    /// checked. The metals of the plies are in [`JointPly::metal`](super::JointPly::metal).
+    pub contact: Option<Contact>,
 }
 
 impl Default for Environment {
@@ -44,6 +49,7 @@ impl Default for Environment {
             rotates: false,
             dangerous_if_lost: false,
             refits: 0,
+            contact: None,
         }
     }
 }

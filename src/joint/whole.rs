@@ -7,31 +7,48 @@ use crate::caution::Caution;
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::material::{BoltGrade, BoltLoads, BoltStrength, NutGrade};
 use crate::parts::{NutStyle, ScrewProduct};
-use crate::preload::{NutFactor, PreloadTarget};
-use crate::spread::Spread;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level};
 use crate::strength::interaction::InteractionRule;
 use crate::strength::ply::PlyMethod;
 use crate::strength::shear::ShearMethod;
 use crate::strength::slip::SlipMethod;
+use crate::strength::timber::TimberMethod;
+use crate::tables::galvanic::Metal;
 use crate::thread::Thread;
-use crate::units::{Force, Length, Ratio, Torque};
+use crate::units::{Angle, Force, Length};
 
 mod axial;
+mod bending;
 mod checks;
+mod corrosion;
 mod findings;
 mod plies;
 mod report;
 mod sheet;
+mod tightening;
+mod timber;
 
 pub use findings::{Finding, NotChecked, Subject};
 pub use report::RenderedCheck;
 pub use sheet::{RenderedSheet, Sheet, SheetStep};
+pub use tightening::{JointPreload, JointStiffness, Tightening};
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.
 ///
 /// Plain data. Everything is per bolt: of a group, take the loads of its most loaded bolt.
+///
+/// | checked | where this is described |
+/// |---|---|
+/// | shear of each plane, bearing, tear-out and sections of each ply | shear planes; `plies` |
+/// | bending of the bolt | gaps, sleeves with end play, or [`Environment::rotates`], in double shear |
+/// | tension, separation, fatigue, slip, both together | loads; `tightening`, `methods.slip` |
+/// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
+/// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
+/// | stripping of the nut | its grade |
+/// | corrosion in contact, brittle plated bolts, hot coatings | [`Environment::contact`], [`JointPly::metal`] |
+///
+/// What is not described is listed as not checked.
 ///
 /// ```
 /// use shankline::joint::{
@@ -189,6 +206,20 @@ pub struct JointNut {
 pub struct JointPly {
     /// Name of its material in [`tables::plies`](crate::tables::plies).
     pub material: Option<String>,
+    /// Name of its timber in [`tables::timber`](crate::tables::timber), if it is of timber: then it has no
+    /// `material`, and is checked by [`JointMethods::timber`].
+    pub timber: Option<String>,
+    /// Angle between the load and the grain of the timber, 0 to 90 deg; none for a load along the grain.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub grain_angle: Option<Angle>,
+    /// What its surface is made of, coating included: for corrosion in contact only.
+    pub metal: Option<Metal>,
     /// Diameter of its hole.
     #[cfg_attr(
         feature = "serde",
@@ -338,61 +369,6 @@ impl JointLoad {
     }
 }
 
-/// How the bolt of a [`Joint`] is tightened.
-///
-/// ```
-/// use shankline::joint::Tightening;
-/// use shankline::prelude::*;
-/// # fn main() -> Result<(), shankline::Error> {
-/// let oiled = Tightening::new(NutFactor::new(0.15, 0.18, 0.22)?, PreloadTarget::Reusable);
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
-)]
-pub struct Tightening {
-    /// Nut factor with its range.
-    pub nut_factor: NutFactor,
-    /// What share of which load the nominal preload is to be.
-    pub target: PreloadTarget,
-    /// Share of the preload that is lost to settling and relaxation; a NASA default is 5 %.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            default,
-            serialize_with = "crate::units::quantity::serialize_ratio",
-            deserialize_with = "crate::units::quantity::deserialize_ratio"
-        )
-    )]
-    pub relaxation: Ratio,
-}
-
-impl Tightening {
-    /// Tightening without relaxation.
-    ///
-    /// ```
-    /// use shankline::joint::Tightening;
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let dry = Tightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
-    /// assert_eq!(dry.relaxation.value, 0.0);
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub const fn new(nut_factor: NutFactor, target: PreloadTarget) -> Self {
-        Self {
-            nut_factor,
-            target,
-            relaxation: crate::units::percent(0.0),
-        }
-    }
-}
-
 /// By which methods a [`Joint`] is checked.
 ///
 /// ```
@@ -415,6 +391,9 @@ pub struct JointMethods {
     pub interaction: InteractionRule,
     /// Bearing, tear-out and sections of the plies.
     pub plies: PlyMethod,
+    /// Bolts in timber, if plies are of timber.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub timber: Option<TimberMethod>,
     /// Slip, if the joint must not slip.
     #[cfg_attr(feature = "serde", serde(default))]
     pub slip: Option<SlipMethod>,
@@ -442,6 +421,7 @@ impl JointMethods {
             tension: TensionMethod::Proof { design_factor },
             plies: PlyMethod::MachineDesign { design_factor },
             interaction: InteractionRule::Ellipse,
+            timber: None,
             slip: None,
             level: Level::Allowable,
         }
@@ -465,6 +445,7 @@ impl JointMethods {
                 deformation_matters: true,
             },
             interaction: InteractionRule::Aisc360,
+            timber: None,
             slip: None,
             level: Level::Design,
         }
@@ -485,6 +466,7 @@ impl JointMethods {
             tension: TensionMethod::En1993 { countersunk: false },
             plies: PlyMethod::En1993,
             interaction: InteractionRule::En1993,
+            timber: None,
             slip: None,
             level: Level::Design,
         }
@@ -524,38 +506,6 @@ pub struct JointCheck {
     pub nut: NutOption,
     /// What the user must be told.
     pub cautions: Vec<Caution>,
-}
-
-/// Torque and preload of a [`Joint`].
-///
-/// ```
-/// use shankline::joint::JointPreload;
-/// fn print(preload: &JointPreload) {
-///     println!("{:?}", preload.torque);
-/// }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct JointPreload {
-    /// Torque for the wrench, without the running torque of a lock nut.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub torque: Torque,
-    /// Preload this torque gives, by the range of the nut factor.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
-    )]
-    pub preload: Spread<Force>,
-    /// Least preload left in service.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub in_service: Force,
 }
 
 impl JointCheck {

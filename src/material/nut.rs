@@ -182,7 +182,8 @@ pub struct NutStrength {
 }
 
 impl NutStrength {
-    /// Proof load of the nut on this thread: proof stress times [`Thread::tensile_stress_area`].
+    /// Proof load of the nut on this thread, which must be the one the strength was asked for: proof stress
+    /// times [`Thread::tensile_stress_area`].
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -204,7 +205,7 @@ impl NutStrength {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for an area that is not positive and finite.
+    /// [`Error::OutOfRange`] for an area that is not positive and finite, or so great that the load is not.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -217,7 +218,8 @@ impl NutStrength {
     /// # }
     /// ```
     pub fn proof_load_on(&self, area: Area) -> Result<Force, Error> {
-        Ok(self.proof_stress * positive("tensile stress area", area)?)
+        let area = positive("tensile stress area", area)?;
+        positive("proof load of the nut", self.proof_stress * area)
     }
 
     /// What the user of this strength must be told.

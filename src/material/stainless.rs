@@ -11,7 +11,8 @@ use crate::units::Length;
 /// Property classes of ISO 3506-1, stainless steel: the steel, then a tenth of the tensile strength
 /// in MPa.
 ///
-/// The standard gives no proof stress; its yield strength is the stress at 0.2 % permanent strain
+/// Classes 70 and 80 of A1, A3, A4 and A5 were read in an edition that ends at M24; larger sizes are recalled
+/// and warn. The standard gives no proof stress; its yield strength is the stress at 0.2 % permanent strain
 /// of the full-size screw. Stainless threads gall: lubricate them.
 ///
 /// ```
@@ -178,8 +179,8 @@ pub(super) fn rows(
         .filter(move |row| row.class == class)
         .map(move |row| {
             let sizes = Sizes {
-                from: Some(row.size_from),
-                over: None,
+                from: row.size_from,
+                over: row.size_over,
                 thru: Some(row.size_thru),
             };
             let strength = BoltStrength {
@@ -196,5 +197,36 @@ impl fmt::Display for StainlessClass {
     /// The name alone: `A2-70`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(name_of(&NAMES, *self))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use alloc::string::ToString;
+
+    use super::*;
+    use crate::units::{megapascals, millimetres};
+
+    #[test]
+    fn sizes_beyond_the_edition_read_warn() {
+        for class in [
+            StainlessClass::A1_70,
+            StainlessClass::A4_70,
+            StainlessClass::A5_80,
+        ] {
+            let of = |size| class.strength(millimetres(size)).unwrap();
+            assert_eq!(of(24.0).cautions().iter().count(), 0, "{class}");
+            assert_eq!(of(24.1).cautions().iter().count(), 1, "{class}");
+            assert_eq!(of(39.0).cautions().iter().count(), 1, "{class}");
+            assert_eq!(of(24.0).tensile_strength, of(39.0).tensile_strength);
+            let error = class.strength(millimetres(42.0)).unwrap_err().to_string();
+            assert!(
+                error.contains("from 1.600 mm") && error.contains("to 39.000 mm"),
+                "{error}"
+            );
+        }
+        let a2 = StainlessClass::A2_70.strength(millimetres(30.0)).unwrap();
+        assert_eq!(a2.yield_strength, Some(megapascals(450.0)));
+        assert_eq!(a2.cautions().iter().count(), 0);
     }
 }

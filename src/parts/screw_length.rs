@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::spread::{Spread, ordered};
 use crate::units::Length;
 
@@ -101,7 +101,7 @@ impl ScrewLength {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] unless 0 <= shank <= thread start < length, all finite.
+    /// [`Error::OutOfRange`] unless 0 <= shank <= thread start < length, all finite and at most a kilometre.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -176,9 +176,9 @@ impl ScrewLength {
 
     /// Refuses lengths that are not finite or not in the order of the picture above.
     pub(crate) fn checked(self) -> Result<Self, Error> {
-        positive("nominal length", self.nominal)?;
-        positive("minimum length", self.min)?;
-        positive("maximum length", self.max)?;
+        sane_length("nominal length", self.nominal)?;
+        sane_length("minimum length", self.min)?;
+        sane_length("maximum length", self.max)?;
         not_negative("body length", self.body_length_min)?;
         not_negative("grip gaging length", self.grip_gaging_length_max)?;
         ordered("nominal length", self.length())?;

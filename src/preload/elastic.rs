@@ -32,7 +32,11 @@ pub use thermal::{ThermalChange, ThermalLayer};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawElasticJoint")
+)]
 pub struct ElasticJoint {
     #[cfg_attr(
         feature = "serde",
@@ -56,8 +60,37 @@ pub struct ElasticJoint {
     both: Stiffness,
 }
 
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(
+    deny_unknown_fields,
+    expecting = "an elastic joint with pitch, bolt and members"
+)]
+struct RawElasticJoint {
+    pitch: crate::units::quantity::RawQuantity,
+    bolt: crate::units::quantity::RawQuantity,
+    members: crate::units::quantity::RawQuantity,
+    /// Written out, and computed again.
+    #[serde(default, rename = "both")]
+    _both: Option<serde::de::IgnoredAny>,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawElasticJoint> for ElasticJoint {
+    type Error = alloc::string::String;
+    fn try_from(raw: RawElasticJoint) -> Result<Self, Self::Error> {
+        Self::new(
+            raw.pitch.named("pitch")?,
+            raw.bolt.named("bolt")?,
+            raw.members.named("members")?,
+        )
+        .map_err(|error| alloc::format!("{error}"))
+    }
+}
+
 impl ElasticJoint {
-    /// The joint of a thread pitch and the two stiffnesses.
+    /// The joint of a thread pitch and the two stiffnesses. Of a thread of several starts it is the
+    /// [lead](crate::thread::Thread::lead): what one turn of the nut moves it.
     ///
     /// # Errors
     ///

@@ -157,7 +157,7 @@ impl Friction {
         if friction(min) > 0.0 {
             Self::new(friction(min), friction(nominal), friction(max))
         } else {
-            let bare = thread.pitch() / (2.0 * PI * thread.nominal_diameter());
+            let bare = thread.lead() / (2.0 * PI * thread.nominal_diameter());
             Err(out_of_range("nut factor", min, Allowed::Above(bare.into())))
         }
     }
@@ -208,13 +208,13 @@ fn open_class() -> Error {
 /// The coefficient of both contacts for a torque over a preload, in metres.
 fn total(arm: f64, thread: &Thread, bearing_diameter: Length) -> f64 {
     let flank_arm = 0.5 * FLANK * thread.basic_pitch_diameter().value;
-    (arm - thread.pitch().value / (2.0 * PI)) / (flank_arm + 0.5 * bearing_diameter.value)
+    (arm - thread.lead().value / (2.0 * PI)) / (flank_arm + 0.5 * bearing_diameter.value)
 }
 
 /// Total coefficient of friction from a torque test, thread and face taken as equal:
 /// mu = (T/F - P / (2 pi)) / (d2 / (2 cos 30) + Db / 2).
 ///
-/// T measured torque (prevailing torque taken off), F measured preload, P pitch, d2 pitch diameter,
+/// T measured torque (prevailing torque taken off), F measured preload, P pitch (of several starts, the lead), d2 pitch diameter,
 /// Db effective bearing diameter. The linear form solved for the friction; ISO 16047
 /// evaluates its tests so (recalled).
 ///

@@ -25,7 +25,11 @@ use crate::units::{Force, Length, Torque};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "RawShortForm")
+)]
 pub struct ShortForm {
     nut_factor: NutFactor,
     #[cfg_attr(
@@ -38,6 +42,30 @@ pub struct ShortForm {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     prevailing: Spread<Torque>,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[serde(
+    deny_unknown_fields,
+    expecting = "a torque form with nut_factor and diameter"
+)]
+struct RawShortForm {
+    nut_factor: NutFactor,
+    diameter: crate::units::quantity::RawQuantity,
+    #[serde(default)]
+    prevailing: Option<Spread<Torque>>,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<RawShortForm> for ShortForm {
+    type Error = alloc::string::String;
+    fn try_from(raw: RawShortForm) -> Result<Self, Self::Error> {
+        let prevailing = raw.prevailing.unwrap_or_else(no_prevailing);
+        Self::new(raw.nut_factor, raw.diameter.named("diameter")?)
+            .and_then(|form| form.with_prevailing(prevailing))
+            .map_err(|error| alloc::format!("{error}"))
+    }
 }
 
 impl ShortForm {

@@ -4,7 +4,7 @@
 //! |---|---|---|---|
 //! | [`Proof`](TensionMethod::Proof) | Sp At | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
 //! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005 and 2010 read, later editions recalled |
-//! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, read in reproductions; countersunk recalled |
+//! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, its page read |
 //!
 //! A is the shank area, At = As the tensile stress area: AISC puts the threads into its stress, the
 //! others into the area. Preload is not taken off: in a joint that stays closed the bolt feels only a
@@ -14,8 +14,8 @@
 use core::fmt;
 
 use super::check::{Check, Level, Mode, Place, Resistance};
-use super::shear::{AiscEdition, en_tensile_strength};
-use crate::caution::{Caution, Cautions};
+use super::shear::{AiscEdition, aisc_cautions, en_cautions, en_tensile_strength};
+use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength};
@@ -41,7 +41,7 @@ pub enum TensionMethod {
         /// The factor nd the allowable load is divided by.
         design_factor: f64,
     },
-    /// AISC 360, J3.6 and Table J3.2.
+    /// AISC 360, J3.6 (J3.7 in 2022) and Table J3.2.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360 {
         /// Edition.
@@ -71,42 +71,18 @@ impl TensionMethod {
                 AiscEdition::E2005 => "AISC 360-05 J3.6, tension",
                 AiscEdition::E2010 => "AISC 360-10 J3.6, tension",
                 AiscEdition::E2016 => "AISC 360-16 J3.6, tension",
-                AiscEdition::E2022 => "AISC 360-22 J3.6, tension",
+                AiscEdition::E2022 => "AISC 360-22 J3.7, tension",
             },
             Self::En1993 { .. } => "EN 1993-1-8:2005 Table 3.4, tension",
         }
     }
 
     fn cautions(self, grade: BoltGrade) -> Cautions {
-        let recalled = match self {
-            Self::Proof { .. }
-            | Self::En1993 { countersunk: false }
-            | Self::Aisc360 {
-                edition: AiscEdition::E2005 | AiscEdition::E2010,
-            } => None,
-            Self::En1993 { countersunk: true } => {
-                Some("EN 1993-1-8, k2 = 0.63 for countersunk bolts")
-            }
-            Self::Aisc360 {
-                edition: AiscEdition::E2016,
-            } => Some("AISC 360-16 Table J3.2"),
-            Self::Aisc360 {
-                edition: AiscEdition::E2022,
-            } => Some("AISC 360-22 Table J3.2"),
-        };
-        let analogy = match (self, grade) {
-            (
-                Self::Aisc360 { .. },
-                BoltGrade::Sae(_) | BoltGrade::Iso(_) | BoltGrade::Stainless(_),
-            ) => Some(Caution::MaterialOutsideMethod {
-                method: "AISC 360 Table J3.2",
-                written_for: "ASTM structural bolts and threaded parts",
-            }),
-            _ => None,
-        };
-        Cautions::default()
-            .with(analogy)
-            .with(recalled.map(|method| Caution::MethodFromMemory { method }))
+        match self {
+            Self::Aisc360 { edition } => aisc_cautions(edition, grade),
+            Self::En1993 { .. } => en_cautions(grade),
+            Self::Proof { .. } => Cautions::default(),
+        }
     }
 }
 
@@ -199,8 +175,8 @@ pub fn bolt_tension(
             })?;
             (proof, thread_area, None, Some(design_factor))
         }
-        TensionMethod::Aisc360 { .. } => (
-            aisc_stress(strength),
+        TensionMethod::Aisc360 { edition } => (
+            aisc_stress(edition, strength),
             thread.shank_area(),
             Some(0.75),
             Some(2.00),
@@ -229,7 +205,9 @@ pub fn bolt_tension(
 }
 
 /// Fnt of AISC 360 Table J3.2, the same in its editions from 2005 on.
-fn aisc_stress(strength: &BoltStrength) -> Stress {
+///
+/// A354 BC is in the group of A325 from 2010 on, and gets no more than the group.
+fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> Stress {
     use AstmGrade as G;
     match strength.grade {
         BoltGrade::Astm(G::A307A | G::A307B) => ksi(45.0),
@@ -248,6 +226,7 @@ fn aisc_stress(strength: &BoltStrength) -> Stress {
             | G::F3125F2280Type1
             | G::F3125F2280Type3,
         ) => ksi(113.0),
+        BoltGrade::Astm(G::A354Bc) if edition != AiscEdition::E2005 => ksi(90.0),
         _ => 0.75 * strength.tensile_strength,
     }
 }
@@ -323,5 +302,109 @@ impl BoltTension {
         );
         self.resistance
             .factored(derivation, self.resistance_factor, self.safety_factor)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::material::AstmGrade;
+    use crate::units::inches;
+
+    /// The 2022 edition has a clause more before these: every clause of J3 is one further on.
+    #[test]
+    fn clauses_of_2022_are_one_further_on() {
+        use crate::strength::ply::PlyMethod;
+        use crate::strength::shear::ShearMethod;
+        use crate::strength::slip::{SlipClass, SlipHole, SlipMethod};
+        let edition = AiscEdition::E2022;
+        let slip = SlipMethod::Aisc360 {
+            edition,
+            class: SlipClass::A,
+            hole: SlipHole::Standard,
+            fillers: false,
+        };
+        let deformation_matters = true;
+        let ply = PlyMethod::Aisc360 {
+            edition,
+            deformation_matters,
+        };
+        assert_eq!(ShearMethod::Aisc360 { edition }.name(), "AISC 360-22 J3.7");
+        assert!(
+            TensionMethod::Aisc360 { edition }
+                .name()
+                .starts_with("AISC 360-22 J3.7")
+        );
+        assert_eq!(slip.name(), "AISC 360-22 J3.9");
+        assert!(ply.name().starts_with("AISC 360-22 J3.11"));
+    }
+
+    /// A354 BC (125 ksi) is in the 120 ksi group from 2010 on, as it is in shear; in 2005 it was a
+    /// threaded part.
+    #[test]
+    fn a354_bc_gets_no_more_than_its_group() {
+        let strength = AstmGrade::A354Bc.strength(inches(0.75)).unwrap();
+        let thread = "3/4-10 UNC".parse().unwrap();
+        for (edition, expected) in [
+            (AiscEdition::E2005, 0.75 * 125.0),
+            (AiscEdition::E2010, 90.0),
+            (AiscEdition::E2022, 90.0),
+        ] {
+            let found = bolt_tension(&thread, &strength, TensionMethod::Aisc360 { edition });
+            assert!((found.unwrap().stress - ksi(expected)).abs() < ksi(1e-9));
+        }
+    }
+
+    /// Strengths of three classes of EN 1993-1-8 Table 3.1 were recalled: both say so. The page of Table 3.4
+    /// was read, countersunk heads and planes in the shank included.
+    #[test]
+    fn recalled_classes_of_en_are_told() {
+        use crate::material::PropertyClass as C;
+        use crate::parts::Zone;
+        use crate::strength::shear::{
+            LoadedPlane, PlaneRule, ShearMethod, ShearReductions, shear_resistance,
+        };
+        let thread = "M12".parse().unwrap();
+        for (class, count) in [
+            (C::Class4_6, 0),
+            (C::Class4_8, 1),
+            (C::Class5_6, 0),
+            (C::Class5_8, 1),
+            (C::Class6_8, 1),
+            (C::Class8_8, 0),
+            (C::Class10_9, 0),
+        ] {
+            let strength = class.strength(crate::units::millimetres(12.0)).unwrap();
+            let method = TensionMethod::En1993 { countersunk: true };
+            let tension = bolt_tension(&thread, &strength, method).unwrap();
+            assert_eq!(tension.cautions().iter().count(), count, "{class}");
+            for zone in [Zone::Shank, Zone::Thread] {
+                let shear = shear_resistance(
+                    &thread,
+                    &strength,
+                    &LoadedPlane::equal(&[zone]),
+                    PlaneRule::Each,
+                    ShearMethod::En1993,
+                    &ShearReductions::default(),
+                );
+                assert_eq!(shear.unwrap().cautions().iter().count(), count, "{class}");
+            }
+        }
+    }
+
+    /// Shear and tension of one bolt by AISC carry the same cautions about its material.
+    #[test]
+    fn material_outside_the_code_is_told_as_in_shear() {
+        use crate::parts::Zone;
+        use crate::strength::shear::{ShearMethod, bolt_shear};
+        let edition = AiscEdition::E2010;
+        for grade in [AstmGrade::A574, AstmGrade::F593Group1A, AstmGrade::A354Bc] {
+            let strength = grade.strength(inches(0.5)).unwrap();
+            let thread = "1/2-13 UNC".parse().unwrap();
+            let tension = bolt_tension(&thread, &strength, TensionMethod::Aisc360 { edition });
+            let method = ShearMethod::Aisc360 { edition };
+            let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method).unwrap();
+            assert_eq!(tension.unwrap().cautions(), shear.cautions(), "{grade}");
+        }
     }
 }

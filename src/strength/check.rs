@@ -73,12 +73,14 @@ pub enum Mode {
     BoltTension,
     /// Bending of the bolt or pin.
     BoltBending,
-    /// Tension and shear of the bolt at once, with or without bending.
+    /// Tension, shear and bending of the bolt at once, those that act.
     Combined,
     /// Stripping of the threads.
     Stripping,
     /// Bearing of bolt and ply on each other.
     Bearing,
+    /// Timber is crushed under the bolt, or the bolt bends in it, whichever comes first.
+    TimberYield,
     /// The ply shears out between the hole and its end, or the next hole.
     TearOut,
     /// The ply breaks through its holes.
@@ -103,9 +105,10 @@ impl fmt::Display for Mode {
             Self::BoltShear => "bolt shear",
             Self::BoltTension => "bolt tension",
             Self::BoltBending => "bolt bending",
-            Self::Combined => "combined tension and shear",
+            Self::Combined => "combined loads",
             Self::Stripping => "thread stripping",
             Self::Bearing => "bearing",
+            Self::TimberYield => "yield in timber",
             Self::TearOut => "tear-out",
             Self::NetSection => "net section",
             Self::GrossSection => "gross section",
@@ -396,6 +399,7 @@ impl Check {
     /// assert_eq!(check.by("test on own parts").method, "test on own parts");
     /// ```
     #[must_use]
+    #[inline]
     pub const fn by(mut self, method: &'static str) -> Self {
         self.method = method;
         self
@@ -403,6 +407,7 @@ impl Check {
 
     /// The check with more cautions.
     #[must_use]
+    #[inline]
     pub(crate) fn warned(mut self, cautions: Cautions) -> Self {
         self.cautions = self.cautions.and(cautions);
         self

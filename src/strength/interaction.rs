@@ -48,7 +48,7 @@ use crate::units::Ratio;
 )]
 #[non_exhaustive]
 pub enum InteractionRule {
-    /// AISC 360 J3.7, bearing type: F'nt = 1.3 Fnt - (Fnt / (phi Fnv)) frv <= Fnt. The specification
+    /// AISC 360 J3.7 (J3.8 in 2022), bearing type: F'nt = 1.3 Fnt - (Fnt / (phi Fnv)) frv <= Fnt. The specification
     /// lets it be left out where either ratio is at most 0.30 (0.20 in 2005); the rule gives the same there.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360,
@@ -283,8 +283,9 @@ pub fn interaction(
 
 /// The u for which (s / u)^a + (t / u)^b is 1, for exponents of at least 1.
 ///
-/// It lies between the larger of both and their sum, where the left side is at least and at most 1; it
-/// falls with u, so bisection cannot miss it.
+/// The logarithm of the left side is convex in ln u and falls, and at the larger of both it is not
+/// below zero: Newton's method comes from there without passing the root, in a handful of steps. The
+/// logarithm is that of u over the larger.
 fn divisor(s: f64, a: f64, t: f64, b: f64) -> f64 {
     if s <= 0.0 || t <= 0.0 {
         return s.max(t);
@@ -292,17 +293,19 @@ fn divisor(s: f64, a: f64, t: f64, b: f64) -> f64 {
     if (a - 2.0).abs() < f64::EPSILON && (b - 2.0).abs() < f64::EPSILON {
         return math::hypot(s, t);
     }
-    let (mut low, mut high) = (s.max(t), s + t);
-    // The interval is at most as wide as its lower end: 54 halvings leave its last bit.
-    for _ in 0..54 {
-        let middle = f64::midpoint(low, high);
-        if math::powf(s / middle, a) + math::powf(t / middle, b) > 1.0 {
-            low = middle;
-        } else {
-            high = middle;
+    let most = s.max(t);
+    let (at_s, at_t) = (a * math::ln(s / most), b * math::ln(t / most));
+    let mut log = 0.0;
+    for _ in 0..50 {
+        let (left, right) = (math::exp(at_s - a * log), math::exp(at_t - b * log));
+        let sum = left + right;
+        let step = math::ln(sum) * sum / (a * left + b * right);
+        log += step;
+        if step <= 1e-16 {
+            break;
         }
     }
-    f64::midpoint(low, high)
+    most * math::exp(log)
 }
 
 impl Interaction {
@@ -487,6 +490,29 @@ mod tests {
                     (used(rule, s, t, zone) - 1.0).abs() < 0.001,
                     "{rule} {s} {t}"
                 );
+            }
+        }
+    }
+
+    /// Loads of any ratio: the left side of the rule is 1 at the answer, and bisection finds the same.
+    #[test]
+    fn divisor_solves_the_rule() {
+        for (a, b) in [(3.0, 2.0), (2.5, 1.5), (1.2, 2.0)] {
+            for i in -40..=40 {
+                let (s, t) = (1.0, math::powf(10.0, f64::from(i) / 4.0));
+                let u = divisor(s, a, t, b);
+                let left = math::powf(s / u, a) + math::powf(t / u, b);
+                assert!((left - 1.0).abs() < 1e-14, "{a} {b} {t}");
+                let (mut low, mut high) = (s.max(t), s + t);
+                for _ in 0..60 {
+                    let middle = f64::midpoint(low, high);
+                    if math::powf(s / middle, a) + math::powf(t / middle, b) > 1.0 {
+                        low = middle;
+                    } else {
+                        high = middle;
+                    }
+                }
+                assert!((u / low - 1.0).abs() < 1e-14, "{a} {b} {t}");
             }
         }
     }

@@ -19,7 +19,8 @@
 //!
 //! Sources: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6; AISC 360 J3.10 and D2 (bearing and
 //! tear-out met in a handbook example and its factors read, J3.10 of 2010; 1.5, 3.0 and section rules
-//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 and EN 1993-1-1 6.2.3 in a European design guide;
+//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its factors for oversize holes and slots)
+//! and EN 1993-1-1 6.2.3 in a European design guide;
 //! MIL-HDBK-5 as quoted. AISC's block shear and EN's are in [`BlockShear`].
 
 mod asked;
@@ -102,15 +103,25 @@ impl PlyMethod {
         }
     }
 
-    fn cautions(self, mode: Mode) -> Cautions {
+    fn cautions(self, mode: Mode, hole: HoleKind) -> Cautions {
+        let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
         let recalled = match self {
+            Self::Aisc360 { .. } if section => Some("AISC 360 D2"),
+            Self::Aisc360 { .. } if hole == HoleKind::LongSlotAcross => {
+                Some("AISC 360 J3.10, 2.0 and 1.0 of long slots")
+            }
             Self::Aisc360 {
                 deformation_matters: false,
                 ..
             } => Some("AISC 360 J3.10, 3.0 and 1.5"),
-            Self::Aisc360 { .. } if matches!(mode, Mode::NetSection | Mode::GrossSection) => {
-                Some("AISC 360 D2")
-            }
+            Self::Aisc360 {
+                edition: AiscEdition::E2016,
+                ..
+            } => Some("AISC 360-16 J3.10"),
+            Self::Aisc360 {
+                edition: AiscEdition::E2022,
+                ..
+            } => Some("AISC 360-22 J3.11"),
             _ => None,
         };
         Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
@@ -140,9 +151,9 @@ pub enum HoleKind {
     /// Standard (normal) holes.
     #[default]
     Standard,
-    /// Oversize holes: EN takes 0.8 of the bearing, recalled.
+    /// Oversize holes: EN takes 0.8 of the bearing.
     Oversize,
-    /// Long slots across the load: AISC 2.0 and 1.0, EN 0.6 of the bearing, recalled.
+    /// Long slots across the load: AISC 2.0 and 1.0, recalled; EN 0.6 of the bearing.
     LongSlotAcross,
 }
 
@@ -358,19 +369,19 @@ pub struct PlyResistance {
     pub resistance: Resistance,
     /// How the area follows from the ply, for the working.
     area_formula: &'static str,
-    cautions: Cautions,
 }
 
 impl Ply {
     /// The resistance in every mode that the method has and the known dimensions allow.
     ///
-    /// `bolt_tensile_strength` is fub of EN 1993-1-8; the other methods do not ask for it.
+    /// `bolt_tensile_strength` is fub of EN 1993-1-8, which has no bearing without it; the other methods do
+    /// not ask for it.
     ///
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a dimension or strength that is not positive and finite, a hole smaller than
     /// the bolt, a distance inside the hole, or a factor that is not from 1 to 100; [`Error::NoValue`] if the
-    /// strength the method starts from is not given.
+    /// strength or distance the method starts from is not given.
     ///
     /// ```
     /// use shankline::prelude::*;

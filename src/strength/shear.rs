@@ -36,7 +36,7 @@ mod stress;
 pub use bolt::{BoltShear, bolt_shear};
 pub use planes::{LoadedPlane, PlaneRule, ShearResistance, shear_resistance};
 pub use reductions::{AppliedReductions, ShearReductions};
-pub(crate) use stress::en_tensile_strength;
+pub(crate) use stress::{aisc_cautions, en_cautions, en_tensile_strength};
 
 use core::fmt;
 
@@ -118,7 +118,7 @@ pub enum ShearMethod {
         /// The factor nd the allowable load is divided by; prints use 1.5 to 2.4.
         design_factor: f64,
     },
-    /// AISC 360, J3.6 and Table J3.2: nominal shear stress on the shank area, lowered where the
+    /// AISC 360, J3.6 (J3.7 in 2022) and Table J3.2: nominal shear stress on the shank area, lowered where the
     /// threads are not excluded from the plane.
     ///
     /// ASTM A307, A325 and A490 bolts have the stresses of their rows (27, 54 / 68 and 68 / 84 ksi
@@ -134,7 +134,8 @@ pub enum ShearMethod {
     /// EN 1993-1-8:2005 Table 3.4, with the recommended partial factor 1.25 of bolts; a national annex may
     /// set another. Classes 4.6 to 10.9 of ISO 898-1, with the nominal strengths of Table 3.1.
     ///
-    /// Read: a page with Table 3.4 in full; four resistance tables agree.
+    /// Read: the page with Table 3.4 in full; four resistance tables agree. Of Table 3.1 the strengths of classes
+    /// 4.8, 5.8 and 6.8 were recalled.
     #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
     En1993,
     /// BS 5950-1:2000, 6.3.2.1 and Table 30: classes 4.6, 8.8 and 10.9, ordinary bolts.
@@ -217,7 +218,7 @@ impl ShearMethod {
                 AiscEdition::E2005 => "AISC 360-05 J3.6",
                 AiscEdition::E2010 => "AISC 360-10 J3.6",
                 AiscEdition::E2016 => "AISC 360-16 J3.6",
-                AiscEdition::E2022 => "AISC 360-22 J3.6",
+                AiscEdition::E2022 => "AISC 360-22 J3.7",
             },
             Self::En1993 => "EN 1993-1-8:2005 Table 3.4",
             Self::Bs5950 => "BS 5950-1:2000 6.3.2.1",

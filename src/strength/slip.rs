@@ -2,295 +2,25 @@
 //!
 //! | method | nominal | factors | known how |
 //! |---|---|---|---|
-//! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B) | 1.0 and 1.5 (serviceability) | worked example read |
+//! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B), hsc 1.00 / 0.85 / 0.70 | 1.0 and 1.5 (serviceability); oversize holes and slots along the load 0.85 and 1.76 (required strength) | worked example and hsc read, the second pair of factors recalled |
 //! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | recalled |
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!
 //! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tension T on the bolt takes
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
-//! for service loads (one bolt; recalled), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
+//! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
 //! stiffness and is the cautious end.
 
-use core::fmt;
-
 use super::check::{Check, Level, Mode, Place, Resistance};
-use super::shear::AiscEdition;
-use crate::caution::{Caution, Cautions};
+use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::units::Force;
 
-/// Classes of friction faces. AISC has A and B only, and calls other finishes A than EN.
-///
-/// ```
-/// use shankline::strength::slip::SlipClass;
-/// assert_eq!(SlipClass::A.to_string(), "class A");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum SlipClass {
-    /// AISC: clean mill scale. EN: blasted, loose rust removed, no pitting.
-    A,
-    /// AISC: blast-cleaned. EN: blasted and metallized with aluminium or zinc, or painted with
-    /// alkali-zinc silicate.
-    B,
-    /// EN: wire-brushed or flame-cleaned.
-    C,
-    /// EN: as rolled.
-    D,
-}
+mod method;
 
-impl fmt::Display for SlipClass {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::A => "class A",
-            Self::B => "class B",
-            Self::C => "class C",
-            Self::D => "class D",
-        })
-    }
-}
-
-/// Holes of a slip-resistant joint.
-///
-/// ```
-/// use shankline::strength::slip::SlipHole;
-/// assert_eq!(SlipHole::default(), SlipHole::Standard);
-/// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum SlipHole {
-    /// Standard (normal) holes.
-    #[default]
-    Standard,
-    /// Oversize holes.
-    Oversize,
-    /// Short slots across the load.
-    ShortSlotAcross,
-    /// Short slots along the load.
-    ShortSlotAlong,
-    /// Long slots across the load.
-    LongSlotAcross,
-    /// Long slots along the load.
-    LongSlotAlong,
-}
-
-/// A published method for the slip resistance.
-///
-/// ```
-/// use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod};
-/// let method = SlipMethod::En1993 {
-///     class: SlipClass::B,
-///     hole: SlipHole::Standard,
-///     serviceability: false,
-/// };
-/// assert_eq!(method.name(), "EN 1993-1-8:2005 3.9");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
-)]
-#[non_exhaustive]
-pub enum SlipMethod {
-    /// AISC 360 J3.8, slip-critical connections.
-    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
-    Aisc360 {
-        /// Edition.
-        edition: AiscEdition,
-        /// Class of the faying surfaces: A or B.
-        class: SlipClass,
-        /// Holes.
-        hole: SlipHole,
-        /// Two or more fillers between the plies (2010 on: factor 0.85).
-        fillers: bool,
-    },
-    /// EN 1993-1-8:2005 3.9.1, preloaded bolts of class 8.8 or 10.9.
-    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
-    En1993 {
-        /// Class of the friction surfaces (EN 1090-2).
-        class: SlipClass,
-        /// Holes.
-        hole: SlipHole,
-        /// Whether slip is excluded in serviceability only (category B, partial factor 1.1).
-        serviceability: bool,
-    },
-    /// Friction and factor stated by the caller.
-    Stated {
-        /// Coefficient of friction between the plies, least value.
-        friction: f64,
-        /// What the nominal load is divided by.
-        safety_factor: f64,
-    },
-}
-
-/// Friction coefficient, further multiplier, and the factors of a method.
-struct Numbers {
-    friction: f64,
-    multiplier: f64,
-    resistance: Option<f64>,
-    safety: Option<f64>,
-}
-
-impl SlipMethod {
-    /// Publisher, edition and clause.
-    ///
-    /// ```
-    /// use shankline::strength::slip::SlipMethod;
-    /// let own = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
-    /// assert_eq!(own.to_string(), "friction as stated");
-    /// ```
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Aisc360 { edition, .. } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.8",
-                AiscEdition::E2010 => "AISC 360-10 J3.8",
-                AiscEdition::E2016 => "AISC 360-16 J3.8",
-                AiscEdition::E2022 => "AISC 360-22 J3.8",
-            },
-            Self::En1993 { .. } => "EN 1993-1-8:2005 3.9",
-            Self::Stated { .. } => "friction as stated",
-        }
-    }
-
-    fn numbers(self) -> Result<Numbers, Error> {
-        match self {
-            Self::Aisc360 {
-                edition,
-                class,
-                hole,
-                fillers,
-            } => aisc_numbers(edition, class, hole, fillers),
-            Self::En1993 {
-                class,
-                hole,
-                serviceability,
-            } => Ok(Numbers {
-                friction: match class {
-                    SlipClass::A => 0.5,
-                    SlipClass::B => 0.4,
-                    SlipClass::C => 0.3,
-                    SlipClass::D => 0.2,
-                },
-                multiplier: match hole {
-                    SlipHole::Standard => 1.0,
-                    SlipHole::Oversize | SlipHole::ShortSlotAcross => 0.85,
-                    SlipHole::LongSlotAcross => 0.7,
-                    SlipHole::ShortSlotAlong => 0.76,
-                    SlipHole::LongSlotAlong => 0.63,
-                },
-                resistance: Some(1.0 / if serviceability { 1.1 } else { 1.25 }),
-                safety: None,
-            }),
-            Self::Stated {
-                friction,
-                safety_factor,
-            } => {
-                positive("friction between the plies", friction)?;
-                if friction > 2.0 {
-                    let allowed = Allowed::AtMost(2.0.into());
-                    return Err(out_of_range(
-                        "friction between the plies",
-                        friction,
-                        allowed,
-                    ));
-                }
-                if !(1.0..=100.0).contains(&safety_factor) {
-                    let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
-                    return Err(out_of_range("safety factor", safety_factor, allowed));
-                }
-                Ok(Numbers {
-                    friction,
-                    multiplier: 1.0,
-                    resistance: None,
-                    safety: Some(safety_factor),
-                })
-            }
-        }
-    }
-
-    fn cautions(self, tension: bool) -> Cautions {
-        let recalled = match self {
-            Self::Aisc360 {
-                edition: AiscEdition::E2005,
-                ..
-            } => tension.then_some("AISC 360 J3.9, slip with tension"),
-            Self::Aisc360 { .. } => Some("AISC 360 J3.8"),
-            Self::En1993 { class, hole, .. } => {
-                let read =
-                    matches!(class, SlipClass::A | SlipClass::B) && hole == SlipHole::Standard;
-                (!read || tension).then_some("EN 1993-1-8 3.9, classes, slots and tension")
-            }
-            Self::Stated { .. } => None,
-        };
-        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
-    }
-}
-
-fn aisc_numbers(
-    edition: AiscEdition,
-    class: SlipClass,
-    hole: SlipHole,
-    fillers: bool,
-) -> Result<Numbers, Error> {
-    /// Mean installed pretension over the least specified one.
-    const DU: f64 = 1.13;
-    let old = edition == AiscEdition::E2005;
-    let friction = match (class, old) {
-        (SlipClass::A, true) => 0.35,
-        (SlipClass::A, false) => 0.30,
-        (SlipClass::B, _) => 0.50,
-        (SlipClass::C | SlipClass::D, _) => {
-            return Err(Error::Mismatch(alloc::format!(
-                "AISC 360 J3.8 has the classes A and B, not {class}"
-            )));
-        }
-    };
-    let (old_hole, phi, omega) = match hole {
-        SlipHole::Standard | SlipHole::ShortSlotAcross => (1.0, 1.00, 1.50),
-        SlipHole::Oversize | SlipHole::ShortSlotAlong => (0.85, 0.85, 1.76),
-        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => (0.70, 0.70, 2.14),
-    };
-    Ok(if old {
-        Numbers {
-            friction,
-            // The factor of 2005 for short slots does not ask for their direction.
-            multiplier: DU
-                * if hole == SlipHole::ShortSlotAcross {
-                    0.85
-                } else {
-                    old_hole
-                },
-            resistance: Some(1.0),
-            safety: Some(1.5),
-        }
-    } else {
-        Numbers {
-            friction,
-            multiplier: DU * if fillers { 0.85 } else { 1.0 },
-            resistance: Some(phi),
-            safety: Some(omega),
-        }
-    })
-}
-
-impl fmt::Display for SlipMethod {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
-    }
-}
+pub use method::{SlipClass, SlipHole, SlipMethod};
 
 /// Slip resistance of one bolt.
 ///
@@ -338,8 +68,10 @@ pub struct SlipResistance {
     pub multiplier: f64,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
-    resistance_factor: Option<f64>,
-    safety_factor: Option<f64>,
+    /// What nominal resistance is multiplied by for the design resistance.
+    pub resistance_factor: Option<f64>,
+    /// What nominal resistance is divided by for the allowable load, beside its own share of clamp force.
+    pub safety_factor: Option<f64>,
     /// Share of the clamp force that tension leaves, for design loads and for service loads.
     left: [f64; 2],
 }
@@ -381,17 +113,9 @@ pub fn slip_resistance(
     }
     let numbers = method.numbers()?;
     let used = (tension / preload).value;
-    let (design, service) = match method {
-        SlipMethod::Aisc360 { .. } => (1.0 - used / 1.13, 1.0 - 1.5 * used / 1.13),
-        SlipMethod::En1993 { .. } => (1.0 - 0.8 * used, 1.0 - 0.8 * used),
-        SlipMethod::Stated { .. } => (1.0 - used, 1.0 - used),
-    };
+    let [design, service] = method.taken_off().map(|share| 1.0 - share * used);
     if design <= 0.0 {
-        return Err(out_of_range(
-            "tension on the bolt",
-            tension,
-            Allowed::AtMost((preload * ((used / (1.0 - design)) / used)).into()),
-        ));
+        return Err(no_clamp_left(tension, preload / method.taken_off()[0]));
     }
     // At most 1000: exact.
     #[allow(clippy::cast_precision_loss)]
@@ -418,13 +142,22 @@ pub fn slip_resistance(
     })
 }
 
+#[cold]
+fn no_clamp_left(tension: Force, limit: Force) -> Error {
+    out_of_range(
+        "tension on the bolt, which must leave clamp force,",
+        tension,
+        Allowed::AtMost(limit.into()),
+    )
+}
+
 impl SlipResistance {
     /// A load on the bolt beside its slip resistance.
     ///
     /// # Errors
     ///
     /// [`Error::NoValue`] if the method defines no resistance at that level; [`Error::OutOfRange`] for a
-    /// load that is negative or not finite.
+    /// load that is negative or not finite, or a tension that leaves no clamp force at that level.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -439,6 +172,11 @@ impl SlipResistance {
     /// # }
     /// ```
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
+        let [_, service] = self.left;
+        if level == Level::Allowable && self.safety_factor.is_some() && service <= 0.0 {
+            let most = self.preload / self.method.taken_off()[1];
+            return Err(no_clamp_left(self.tension, most));
+        }
         let resistance = self.resistance.at(level)?;
         let check = Check::new(Mode::Slip, Place::Joint, load, resistance, level)?;
         Ok(check.by(self.method.name()).warned(self.cautions()))
@@ -538,6 +276,8 @@ impl SlipResistance {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::error::Amount;
+    use crate::strength::shear::AiscEdition;
     use crate::units::{kip, newtons, pounds_force};
     use proptest::prelude::*;
 
@@ -569,6 +309,76 @@ mod tests {
         let slip = slip_resistance(method, newtons(0.7 * 830.0 * 0.78 * area), 1, newtons(0.0));
         let load = slip.unwrap().resistance.at(Level::Allowable).unwrap();
         assert!((load.value / 1e3 - 22.78).abs() < 0.01);
+    }
+
+    /// AISC 360-05 J3.8 (recalled): slip in oversize holes and along slots is excluded at the required strength
+    /// level, 0.85 and 1.76, beside the hole factor.
+    #[test]
+    fn strength_level_of_2005() {
+        for (hole, hsc, phi, omega, cautions) in [
+            (SlipHole::Standard, 1.00, 1.00, 1.50, 0),
+            (SlipHole::Oversize, 0.85, 0.85, 1.76, 1),
+            (SlipHole::ShortSlotAcross, 0.85, 1.00, 1.50, 0),
+            (SlipHole::ShortSlotAlong, 0.85, 0.85, 1.76, 1),
+            (SlipHole::LongSlotAcross, 0.70, 1.00, 1.50, 0),
+            (SlipHole::LongSlotAlong, 0.70, 0.85, 1.76, 1),
+        ] {
+            let method = SlipMethod::Aisc360 {
+                edition: AiscEdition::E2005,
+                class: SlipClass::A,
+                hole,
+                fillers: false,
+            };
+            let slip = slip_resistance(method, newtons(1e5), 2, newtons(0.0)).unwrap();
+            let nominal = 0.35 * 1.13 * hsc * 2.0 * 1e5;
+            for (level, expected) in [
+                (Level::Nominal, nominal),
+                (Level::Design, phi * nominal),
+                (Level::Allowable, nominal / omega),
+            ] {
+                let found = slip.resistance.at(level).unwrap().value;
+                assert!((found / expected - 1.0).abs() < 1e-12, "{hole:?} {level}");
+            }
+            assert_eq!(slip.cautions().iter().count(), cautions, "{hole:?}");
+        }
+    }
+
+    /// The greatest tension a refusal names is the one at which the clamp force is gone.
+    #[test]
+    fn refusal_names_the_tension_that_opens_the_joint() {
+        let aisc = SlipMethod::Aisc360 {
+            edition: AiscEdition::E2010,
+            class: SlipClass::A,
+            hole: SlipHole::Standard,
+            fillers: false,
+        };
+        let en = SlipMethod::En1993 {
+            class: SlipClass::A,
+            hole: SlipHole::Standard,
+            serviceability: false,
+        };
+        let stated = SlipMethod::Stated {
+            friction: 0.2,
+            safety_factor: 1.5,
+        };
+        let limit = |error| match error {
+            Error::OutOfRange {
+                allowed: Allowed::AtMost(Amount::Force(most)),
+                ..
+            } => most.value,
+            other => panic!("{other}"),
+        };
+        for (method, share) in [(aisc, 1.13), (en, 1.25), (stated, 1.0)] {
+            for tension in [3e5, 1e300] {
+                let error = slip_resistance(method, newtons(1e5), 1, newtons(tension));
+                assert!((limit(error.unwrap_err()) / (share * 1e5) - 1.0).abs() < 1e-12);
+            }
+        }
+        // 0.9 of the preload leaves clamp force for design loads and none for service loads.
+        let slip = slip_resistance(aisc, newtons(1e5), 1, newtons(9e4)).unwrap();
+        assert!(slip.check(newtons(1.0), Level::Design).is_ok());
+        let error = slip.check(newtons(1.0), Level::Allowable).unwrap_err();
+        assert!((limit(error) / (1.13 / 1.5 * 1e5) - 1.0).abs() < 1e-12);
     }
 
     proptest! {

@@ -3,6 +3,7 @@
 pub(super) mod aircraft_bolt_grips;
 pub(super) mod aircraft_bolts;
 pub(super) mod aircraft_torques;
+pub(super) mod anodic_indices;
 pub(super) mod astm_grades;
 pub(super) mod astm_grades_metric;
 pub(super) mod clearance_holes_inch;
@@ -59,6 +60,7 @@ pub(super) mod tap_drills_inch;
 pub(super) mod tap_drills_metric;
 pub(super) mod threads_metric;
 pub(super) mod threads_unified;
+pub(super) mod timber;
 pub(super) mod tightening_scatter;
 pub(super) mod turns;
 pub(super) mod unified_limit_exceptions;

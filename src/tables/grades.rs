@@ -334,7 +334,9 @@ pub struct StainlessClassRow {
     /// Property class: steel and strength.
     pub class: StainlessClass,
     /// Smallest nominal size, itself included.
-    pub size_from: Length,
+    pub size_from: Option<Length>,
+    /// Nominal size the row begins above, itself excluded.
+    pub size_over: Option<Length>,
     /// Nominal sizes up to and including this.
     pub size_thru: Length,
     /// Minimum tensile strength.
@@ -371,7 +373,7 @@ impl StainlessClassRow {
     /// Every row, in the order of the standard.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::grades::StainlessClassRow::all().len(), 40);
+    /// assert_eq!(shankline::tables::grades::StainlessClassRow::all().len(), 48);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -3,6 +3,7 @@
 use alloc::{format, string::ToString};
 
 use super::{generated, nanometres, no_row};
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::strength::shear::AiscEdition;
@@ -94,7 +95,8 @@ impl ClearanceHole {
         &generated::clearance_holes_metric::CLEARANCE_HOLES_METRIC
     }
 
-    /// The clearance hole for a bolt: ASME B18.2.8 for an inch thread, ISO 273 for a metric one.
+    /// The clearance hole for a bolt: ASME B18.2.8 for an inch thread, ISO 273 for a metric one, and BS 4186
+    /// for M7, which ISO 273 does not have.
     ///
     /// # Errors
     ///
@@ -132,6 +134,31 @@ impl ClearanceHole {
                     (hole.nominal_diameter, hole.size)
                 })
             })
+    }
+
+    /// What the user of this hole must be told: limits that were recalled and not read.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::holes::{ClearanceHole, HoleFit}};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let hole = ClearanceHole::find(&"1/2-13 UNC".parse()?, HoleFit::Close)?;
+    /// assert_eq!(hole.cautions().iter().count(), 1); // its greatest diameter
+    /// let hole = ClearanceHole::find(&"1/2-13 UNC".parse()?, HoleFit::Loose)?;
+    /// assert_eq!(hole.cautions().iter().count(), 0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let greatest = Provenance {
+            basis: self.diameter_max_basis.unwrap_or(self.provenance.basis),
+            ..self.provenance
+        };
+        Cautions::default().with(
+            Caution::from_memory("clearance hole", self.provenance).or_else(|| {
+                Caution::from_memory("greatest diameter of the clearance hole", greatest)
+            }),
+        )
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.
@@ -272,6 +299,24 @@ impl StructuralHole {
             })
     }
 
+    /// What the user of this hole must be told: sizes that were recalled and not read.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::holes::StructuralHole};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "1-8 UNC".parse()?;
+    /// let count = |edition| -> Result<usize, shankline::Error> {
+    ///     Ok(StructuralHole::find(&thread, edition)?.cautions().iter().count())
+    /// };
+    /// assert_eq!((count(AiscEdition::E2010)?, count(AiscEdition::E2016)?), (0, 1));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory("structural hole", self.provenance))
+    }
+
     /// A row with every optional cell empty, which the generated arrays complete.
     pub(super) const BLANK: Self = Self {
         editions: None,
@@ -386,6 +431,20 @@ impl TapDrill {
         }
     }
 
+    /// What the user of this drill must be told: a size that was recalled and not read.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::holes::TapDrill};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(TapDrill::find(&"M8".parse()?)?.cautions().iter().count(), 0);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory("tap drill", self.provenance))
+    }
+
     /// A row with every optional cell empty, which the generated arrays complete.
     pub(super) const BLANK: Self = Self {
         size: None,
@@ -404,6 +463,36 @@ impl TapDrill {
 mod tests {
     use super::*;
     use alloc::string::ToString;
+
+    /// Every recalled row warns, and no other.
+    #[test]
+    fn recalled_holes_warn() {
+        let warns = |cautions: Cautions| cautions.iter().next().is_some();
+        let mut recalled = 0;
+        for hole in ClearanceHole::all_inch()
+            .iter()
+            .chain(ClearanceHole::all_metric())
+        {
+            let weak = [Some(hole.provenance.basis), hole.diameter_max_basis]
+                .contains(&Some(Basis::Memory));
+            assert_eq!(warns(hole.cautions()), weak, "{hole:?}");
+            recalled += usize::from(weak);
+        }
+        for hole in StructuralHole::all_inch()
+            .iter()
+            .chain(StructuralHole::all_metric())
+        {
+            let weak = hole.provenance.basis == Basis::Memory;
+            assert_eq!(warns(hole.cautions()), weak, "{hole:?}");
+            recalled += usize::from(weak);
+        }
+        for drill in TapDrill::all_inch().iter().chain(TapDrill::all_metric()) {
+            let weak = drill.provenance.basis == Basis::Memory;
+            assert_eq!(warns(drill.cautions()), weak, "{drill:?}");
+            recalled += usize::from(weak);
+        }
+        assert!(recalled > 0);
+    }
 
     /// #1 has a loose hole only: the nearest size with a normal one is another size.
     #[test]

@@ -7,6 +7,7 @@ use super::{generated, nanometres, size_range};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
+use crate::spread::Spread;
 use crate::thread::Thread;
 use crate::units::{Length, ThermodynamicTemperature, Torque};
 
@@ -201,6 +202,60 @@ impl PrevailingTorque {
             });
         }
         Ok(rows)
+    }
+
+    /// The running torque of a new lock nut, from the least of the first removal to the greatest of the
+    /// first installation by one publisher.
+    ///
+    /// No standard gives a nominal one: it is taken half-way. `nut_class` is the property class of a metric
+    /// nut, `"8"` or `"10"`.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if no publisher has the thread; [`Error::NoValue`] if none gives both limits for
+    /// that kind and class of nut.
+    ///
+    /// ```
+    /// use shankline::parts::Locking;
+    /// use shankline::prelude::*;
+    /// use shankline::tables::locking::PrevailingTorque;
+    /// use shankline::units::pound_force_inches;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let range = PrevailingTorque::range(&"1/2-13 UNC".parse()?, Locking::Insert, None)?;
+    /// assert_eq!(range.max, pound_force_inches(204.0)); // ASME B18.16.6
+    /// assert!(PrevailingTorque::range(&"M10".parse()?, Locking::Insert, None).is_err());
+    /// assert!(PrevailingTorque::range(&"M10".parse()?, Locking::Insert, Some("8")).is_ok());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn range(
+        thread: &Thread,
+        locking: Locking,
+        nut_class: Option<&str>,
+    ) -> Result<Spread<Torque>, Error> {
+        let rows = Self::for_thread(thread)?;
+        let of = |kind: PrevailingTorqueKind| {
+            rows.iter().filter(move |row| {
+                row.kind == kind
+                    && row.locking.is_none_or(|only| only == locking)
+                    && row.nut_class == nut_class
+            })
+        };
+        for most in of(PrevailingTorqueKind::FirstInstallationMax) {
+            let mut removal = of(PrevailingTorqueKind::FirstRemovalMin);
+            if let Some(least) = removal.find(|row| row.publisher == most.publisher) {
+                return Ok(Spread {
+                    min: least.torque,
+                    nominal: 0.5 * (least.torque + most.torque),
+                    max: most.torque,
+                });
+            }
+        }
+        Err(Error::NoValue {
+            quantity: "running torque",
+            subject: alloc::format!("{locking} {thread}"),
+            reason: "no publisher gives both limits for that kind and class of nut",
+        })
     }
 
     fn thread_pitch(&self) -> Length {

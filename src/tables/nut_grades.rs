@@ -10,6 +10,7 @@ use super::grades::HardnessScale;
 use super::nanometres;
 use super::nuts::NutStyle;
 use super::threads::{MetricThread, UnifiedSeries};
+use crate::caution::{Caution, Cautions};
 use crate::error::{Error, positive};
 use crate::material::{BoltGrade, NutGrade};
 use crate::source::{Basis, Provenance};
@@ -404,5 +405,25 @@ impl NutPairing {
                 && row.size_over.is_none_or(|over| nanometres(over) < size)
                 && row.size_thru.is_none_or(|thru| size <= nanometres(thru))
         }))
+    }
+
+    /// What the user of this pairing must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::nut_grades::{BoltCoating, NutPairing}};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let named = |grade: SaeGrade| NutPairing::for_bolt(grade.into(), inches(0.5), BoltCoating::Any);
+    /// let warned = |pairing: &NutPairing| pairing.cautions().iter().next().is_some();
+    /// assert!(named(SaeGrade::Grade2)?.any(warned));
+    /// assert!(!named(SaeGrade::Grade8)?.any(warned));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory(
+            "pairing of bolt and nut",
+            self.provenance,
+        ))
     }
 }

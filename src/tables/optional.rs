@@ -4,7 +4,9 @@
 //! of a dimension at every one of some nine thousand cells: a quarter of the build time of the crate.
 #![allow(clippy::unnecessary_wraps)] // the wrap is what they are for
 
-use crate::units::{self, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature};
+use crate::units::{
+    self, Density, Length, Ratio, Stress, TemperatureCoefficient, ThermodynamicTemperature,
+};
 
 pub(super) const fn inches(value: f64) -> Option<Length> {
     Some(units::inches(value))
@@ -28,6 +30,10 @@ pub(super) const fn msi(value: f64) -> Option<Stress> {
 
 pub(super) const fn megapascals(value: f64) -> Option<Stress> {
     Some(units::megapascals(value))
+}
+
+pub(super) const fn kilograms_per_cubic_metre(value: f64) -> Option<Density> {
+    Some(units::kilograms_per_cubic_metre(value))
 }
 
 pub(super) const fn percent(value: f64) -> Option<Ratio> {

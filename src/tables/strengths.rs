@@ -165,6 +165,23 @@ impl ShearRatio {
     pub fn all() -> &'static [Self] {
         &generated::shear_ratios::SHEAR_RATIOS
     }
+
+    /// What the user of this ratio must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::{source::Basis, tables::strengths::ShearRatio};
+    /// for ratio in ShearRatio::all() {
+    ///     let recalled = ratio.provenance.basis == Basis::Memory;
+    ///     assert_eq!(ratio.cautions().iter().count(), usize::from(recalled));
+    /// }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(Caution::from_memory(
+            "ratio of shear to tension",
+            self.provenance,
+        ))
+    }
 }
 
 /// A kind of part with printed loads.

@@ -64,6 +64,21 @@ impl UnifiedSeries {
             _ => "UN",
         }
     }
+
+    /// The name of the series: constant-pitch ones differ by their pitch.
+    pub(crate) const fn name(self) -> &'static str {
+        match self {
+            Self::Un4 => "4-UN",
+            Self::Un6 => "6-UN",
+            Self::Un8 => "8-UN",
+            Self::Un12 => "12-UN",
+            Self::Un16 => "16-UN",
+            Self::Un20 => "20-UN",
+            Self::Un28 => "28-UN",
+            Self::Un32 => "32-UN",
+            _ => self.symbol(),
+        }
+    }
 }
 
 /// Whether a standard prefers a size.

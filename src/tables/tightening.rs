@@ -5,7 +5,7 @@ use super::{generated, rows_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
-use crate::units::{Angle, Length, Ratio, micrometres};
+use crate::units::{Angle, Length, Ratio};
 
 /// How a bolt is tightened.
 ///
@@ -203,7 +203,8 @@ impl Embedment {
     /// ```
     /// use shankline::tables::tightening::{Embedment, LoadDirection};
     /// use shankline::units::micrometres;
-    /// assert!(Embedment::find(micrometres(160.0), LoadDirection::Axial).is_err());
+    /// let error = Embedment::find(micrometres(160.0), LoadDirection::Axial).unwrap_err();
+    /// assert!(error.to_string().ends_with("greater than zero and below 0.160 mm (0.0063 in)"));
     /// ```
     pub fn find(roughness: Length, load: LoadDirection) -> Result<&'static Self, Error> {
         positive("roughness Rz", roughness)?;
@@ -211,8 +212,9 @@ impl Embedment {
             .iter()
             .find(|row| row.load == load && roughness < row.roughness_below)
             .ok_or_else(|| {
-                let greatest = micrometres(160.0);
-                out_of_range("roughness Rz", roughness, Allowed::AtMost(greatest.into()))
+                let greatest = Self::all().iter().map(|row| row.roughness_below);
+                let greatest = greatest.fold(Length::default(), Length::max);
+                out_of_range("roughness Rz", roughness, Allowed::Below(greatest.into()))
             })
     }
 

@@ -334,3 +334,22 @@ impl fmt::Display for Washer {
         f.pad(&text)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::millimetres;
+
+    /// Thickness limits were read up to 6 mm (ISO 7092, EN 14399-6); those of thicker washers are recalled.
+    #[test]
+    fn recalled_thickness_limits_warn() {
+        let thick = Washer::all_metric().iter().filter(|washer| {
+            let nominal = washer.thickness_nominal;
+            washer.thickness_max.is_some() && nominal.is_some_and(|t| t > millimetres(6.5))
+        });
+        assert!(thick.clone().count() > 10);
+        for washer in thick {
+            assert_eq!(washer.cautions().iter().count(), 1, "{washer}");
+        }
+    }
+}

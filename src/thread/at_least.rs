@@ -78,7 +78,7 @@ impl Thread {
             .iter()
             .filter(move |row| row.series == series || row.constant_pitch_series == Some(series))
             .map(Self::from_unified);
-        large_enough(threads, needed, series.symbol())
+        large_enough(threads, needed, series.name())
     }
 
     /// The ISO metric threads of a series that are large enough, the smallest first, coarser pitches
@@ -167,6 +167,19 @@ mod tests {
 
     #[test]
     fn nothing_is_large_enough() {
+        // There are larger UN threads, but not in this series.
+        let needed = AtLeast::Diameter(inches(2.0));
+        let error = Thread::unified_at_least(UnifiedSeries::Un28, needed)
+            .err()
+            .unwrap();
+        let message = alloc::string::ToString::to_string(&error);
+        assert!(
+            message.starts_with("nominal diameter of a 28-UN thread"),
+            "{message}"
+        );
+        let error = Thread::unified(inches(2.0), UnifiedSeries::Un28).unwrap_err();
+        let message = alloc::string::ToString::to_string(&error);
+        assert!(message.starts_with("2 in 28-UN is not in"), "{message}");
         let needed = AtLeast::StressArea(square_millimetres(1e6));
         assert!(Thread::metric_at_least(MetricSeries::Fine, needed).is_err());
         for bad in [0.0, -1.0, f64::NAN, f64::INFINITY] {

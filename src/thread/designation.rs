@@ -150,12 +150,17 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     let thread = match (row, series) {
         (Some(row), _) => Thread::from_unified(row),
         (None, Some(Series::Special)) => {
-            let diameter = match size.number {
-                Some(number) if size.named_by_number => number,
-                _ => size.diameter,
-            };
-            Thread::unified_special(diameter, threads_per_inch)
-                .map_err(|_| (start, DesignationProblem::Size))?
+            // `10-36 UNS` is the number size, as ASME B1.1 writes it; where the number size has no room
+            // for the pitch, as in `1-14 UNS`, the whole number is inches.
+            let special = |diameter| Thread::unified_special(diameter, threads_per_inch);
+            size.number
+                .and_then(|number| special(number).ok())
+                .or_else(|| {
+                    special(size.diameter)
+                        .ok()
+                        .filter(|_| !size.named_by_number)
+                })
+                .ok_or((start, DesignationProblem::Size))?
         }
         (None, _) => {
             let diameter = match size.number {
@@ -203,7 +208,9 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
     let start = cursor.at;
     let bad = |at| (at, DesignationProblem::Size);
     if cursor.take(b'#') {
-        let number = cursor.whole().and_then(number_size).ok_or(bad(start))?;
+        let padded = is_padded(cursor);
+        let number = cursor.whole().and_then(number_size).filter(|_| !padded);
+        let number = number.ok_or(bad(start))?;
         return Ok(Size {
             diameter: number,
             number: Some(number),
@@ -212,6 +219,7 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
     }
     let fraction = |numerator: u32, denominator: u32| f64::from(numerator) / f64::from(denominator);
     let first_at = cursor.at;
+    let padded = is_padded(cursor);
     let value = cursor.decimal().ok_or(bad(first_at))?;
     let is_whole = !cursor.bytes[first_at..cursor.at].contains(&b'.');
     // Nine digits at most, so a whole value fits.
@@ -235,8 +243,17 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
         }
         cursor.at = mark;
     }
+    if is_whole && padded {
+        return Err(bad(start));
+    }
     let number = if is_whole { number_size(whole) } else { None };
     size_in_inches(value, number, start)
+}
+
+/// Whether a whole number begins with a zero more than it needs: 00 and 000 are sizes of watch screws
+/// below 0, which no table here has.
+fn is_padded(cursor: &Cursor<'_>) -> bool {
+    matches!(cursor.bytes[cursor.at..], [b'0', b'0'..=b'9', ..])
 }
 
 fn size_in_inches(value: f64, number: Option<Length>, at: usize) -> Result<Size, Failure> {
@@ -252,7 +269,7 @@ fn size_in_inches(value: f64, number: Option<Length>, at: usize) -> Result<Size,
 }
 
 /// Diameter of a number size: 0.060 in + 0.013 in for each number, exact (ASME B1.1).
-fn number_size(number: u32) -> Option<Length> {
+pub(super) fn number_size(number: u32) -> Option<Length> {
     (number <= 12).then(|| inches(f64::from(60 + 13 * number) / 1000.0))
 }
 
@@ -378,6 +395,12 @@ mod tests {
             ("1-1/8-8 8UN", "1-1/8-8 UN"),
             ("3/8-16 UN", "3/8-16 UNC"),
             ("1-14 UNS", "1-14 UNS"),
+            ("10-36 UNS", "#10-36 UNS"),
+            ("12-36 UNS-2A", "#12-36 UNS-2A"),
+            ("#10-36 UNS", "#10-36 UNS"),
+            ("0.19-36 UNS", "#10-36 UNS"),
+            ("10.0-36 UNS", "10.0-36 UNS"),
+            ("10-12 UNS", "10-12 UNS"),
             ("M12", "M12"),
             ("M12x1.75", "M12"),
             ("M12x1.25", "M12x1.25"),
@@ -498,6 +521,10 @@ mod tests {
             (16, DesignationProblem::Pitch)
         );
         assert_eq!(wrong("#13-32"), (0, DesignationProblem::Size));
+        // 00 is a size of its own (0.047 in), not 0 (0.060 in).
+        assert_eq!(wrong("#00-90 UNS"), (0, DesignationProblem::Size));
+        assert_eq!(wrong("00-80 UNF"), (0, DesignationProblem::Size));
+        assert_eq!(wrong("#010-32"), (0, DesignationProblem::Size));
         assert_eq!(wrong("M10×1.5-zz"), (8, DesignationProblem::Class)); // characters, not bytes
         assert_eq!(
             wrong("1-4000000000/1-8 UNC"),

@@ -8,6 +8,17 @@ use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedT
 use crate::units::{Length, Ratio, millimetres};
 
 /// A standard thread that a measured one may be.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let found = Thread::identify(millimetres(11.85), millimetres(1.75))?[0];
+/// assert_eq!(found.thread.to_string(), "M12");
+/// assert!((found.diameter_deviation - millimetres(-0.15)).abs() < millimetres(1e-9));
+/// assert!(found.distance.value < 0.3);
+/// # Ok(())
+/// # }
+/// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]

@@ -3,9 +3,11 @@
 use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
 use core::fmt::{self, Write};
 
+use super::designation::number_size;
 use super::{Engagement, Form, Hand, Profile, Thread};
 use crate::error::DesignationProblem;
 use crate::math::round;
+use crate::tables::nanometres;
 use crate::tables::thread_tolerances::EngagementGroup;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedThread};
 use crate::units::{INCH, Length, inch_fraction, millimetres};
@@ -20,9 +22,7 @@ impl fmt::Display for Thread {
 fn designation(thread: &Thread) -> String {
     let mut text = match thread.form {
         Form::Unified(row) => unified_size(thread, row.size, row.threads_per_inch),
-        Form::UnifiedSpecial(n) => {
-            unified_size(thread, &trimmed_number(thread.diameter.value / INCH), n)
-        }
+        Form::UnifiedSpecial(n) => unified_size(thread, &special_size(thread.diameter, n), n),
         Form::Metric(row) => metric_size(thread, row),
     };
     // To a string nothing fails to be written.
@@ -44,6 +44,24 @@ fn designation(thread: &Thread) -> String {
         let _ = write!(text, " SE {}", trimmed_number(length.value / INCH));
     }
     text
+}
+
+/// The size of a special thread: a number where it is a number size, otherwise inches, with a decimal
+/// where a whole number would be read as a number size.
+fn special_size(diameter: Length, n: f64) -> String {
+    let found = (0..=12).find(|&number| {
+        number_size(number).is_some_and(|size| nanometres(size) == nanometres(diameter))
+    });
+    if let Some(number) = found {
+        return format!("#{number}");
+    }
+    let text = trimmed_number(diameter.value / INCH);
+    let number = text.parse().ok().and_then(number_size);
+    if number.is_some_and(|size| Thread::unified_special(size, n).is_ok()) {
+        format!("{text}.0")
+    } else {
+        text
+    }
 }
 
 /// Size, pitch or starts, and series: `3/8-16 UNC`, `0.75-0.0625P-0.1875L (3 STARTS) UNS`.

@@ -444,7 +444,9 @@ impl Thread {
 
     /// Group of a length of engagement of a metric thread: short, normal or long.
     ///
-    /// Source: ISO 965-1:1998, Table 2, as [`EngagementLength`].
+    /// Source: ISO 965-1:1998, Table 2, as [`EngagementLength`], whose
+    /// [`cautions`](EngagementLength::cautions) tell which row was recalled (that of 0.2 mm pitch up to
+    /// 1.4 mm).
     ///
     /// # Errors
     ///

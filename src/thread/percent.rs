@@ -79,7 +79,7 @@ impl Thread {
         // A hole for 100 % comes back as that in spite of rounding.
         let slack = 1e-9 * depth;
         if hole < least - slack || hole >= most {
-            let allowed = Allowed::FromTo(least.into(), most.into());
+            let allowed = Allowed::FromBelow(least.into(), most.into());
             return Err(out_of_range("hole diameter", hole, allowed));
         }
         Ok((self.diameter - hole) / depth)
@@ -145,6 +145,13 @@ mod tests {
                 assert!(thread.thread_percentage(inches(bad), of).is_err(), "{bad}");
             }
         }
+        // A hole as large as the thread leaves nothing, and the message does not say that it may be so.
+        let error = thread.thread_percentage(inches(0.5), FullThread::SharpRoot);
+        let message = error.unwrap_err().to_string();
+        assert!(
+            message.ends_with("to below 12.700 mm (0.5000 in)"),
+            "{message}"
+        );
         let aircraft: Thread = "MJ6x1".parse().unwrap();
         let hole = millimetres(5.2);
         assert!(

@@ -276,24 +276,26 @@ impl StripAreas {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a length that is not positive and finite or beyond a kilometre.
+    /// [`Error::OutOfRange`] for a length that is not positive and finite or beyond a kilometre, and where
+    /// no area within the range of numbers is left.
     ///
     /// ```
     /// use shankline::{prelude::*, thread::strip::EngagedLength};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let one = "M12".parse::<Thread>()?.strip_areas_basic(EngagedLength::new(millimetres(10.0))?)?;
     /// let two = one.over(millimetres(20.0))?;
-    /// assert!((two.nut_threads / one.nut_threads).value - 2.0 < 1e-12);
+    /// assert!(((two.nut_threads / one.nut_threads).value - 2.0).abs() < 1e-12);
     /// # Ok(())
     /// # }
     /// ```
     pub fn over(self, engagement: Length) -> Result<Self, Error> {
         sane_length("length of engagement", engagement)?;
         let ratio = engagement / self.engagement;
+        let area = |quantity, area: Area| positive(quantity, ratio * area);
         Ok(Self {
             engagement,
-            bolt_threads: ratio * self.bolt_threads,
-            nut_threads: ratio * self.nut_threads,
+            bolt_threads: area("shear area of the bolt threads", self.bolt_threads)?,
+            nut_threads: area("shear area of the nut threads", self.nut_threads)?,
             ..self
         })
     }
@@ -449,7 +451,7 @@ impl Thread {
     /// let thread: Thread = "1/2-13 UNC".parse()?;
     /// let areas = thread.strip_areas_basic(EngagedLength::new(inches(0.5))?)?;
     /// let expected = 0.875 * PI * inches(0.5) * inches(0.5);
-    /// assert!((areas.nut_threads / expected).value - 1.0 < 1e-12);
+    /// assert!(((areas.nut_threads / expected).value - 1.0).abs() < 1e-12);
     /// # Ok(())
     /// # }
     /// ```
@@ -505,5 +507,29 @@ impl StripAreas {
     /// Shear area of the nut threads for each unit of engaged length.
     pub(crate) fn nut_rate(&self) -> Length {
         from_base((self.nut_threads / self.engagement).value)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::millimetres;
+
+    #[test]
+    fn areas_over_another_length_stay_in_the_range_of_numbers() {
+        let of = |length| {
+            let thread: Thread = "M12".parse().unwrap();
+            thread.strip_areas_basic(EngagedLength::new(length).unwrap())
+        };
+        let tiny = of(millimetres(1e-302)).unwrap();
+        assert!(tiny.over(millimetres(10.0)).is_ok());
+        let tiniest = of(from_base(3e-308)).unwrap();
+        assert!(tiniest.over(millimetres(1e6)).is_err());
+        assert!(
+            of(millimetres(10.0))
+                .unwrap()
+                .over(from_base(5e-324))
+                .is_err()
+        );
     }
 }

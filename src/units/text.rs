@@ -4,8 +4,8 @@ use alloc::{format, string::String};
 use core::fmt;
 
 use super::{
-    Angle, Area, Force, INCH, Length, POUND_FORCE, PSI, Pressure, RadiantExposure,
-    ThermodynamicTemperature, Torque,
+    Angle, Area, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
+    RadiantExposure, ThermodynamicTemperature, Torque,
 };
 use crate::error::{Error, TextProblem};
 
@@ -32,6 +32,8 @@ pub enum Dimension {
     Angle,
     /// A stiffness: force over length.
     Stiffness,
+    /// An electric potential, such as an anodic index.
+    Potential,
     /// A temperature on a scale with a zero, not a difference of two.
     Temperature,
 }
@@ -47,6 +49,7 @@ impl Dimension {
             Self::Torque => "\"75 lbf ft\" or \"100 N m\"",
             Self::Angle => "\"120 deg\" or \"0.5 rad\"",
             Self::Stiffness => "\"900 kN/mm\" or \"5000 kip/in\"",
+            Self::Potential => "\"0.85 V\" or \"850 mV\"",
             Self::Temperature => "\"120 C\" or \"250 F\"",
         }
     }
@@ -62,6 +65,7 @@ impl fmt::Display for Dimension {
             Self::Torque => "torque",
             Self::Angle => "angle",
             Self::Stiffness => "stiffness",
+            Self::Potential => "electric potential",
             Self::Temperature => "temperature",
         })
     }
@@ -72,7 +76,8 @@ mod sealed {
 }
 
 /// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress),
-/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness) and [`ThermodynamicTemperature`].
+/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness), [`ElectricPotential`] and
+/// [`ThermodynamicTemperature`].
 /// Implemented by this crate only.
 ///
 /// ```
@@ -105,7 +110,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ThermodynamicTemperature: Temperature);
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ElectricPotential: Potential, ThermodynamicTemperature: Temperature);
 
 /// One unit a quantity may be written in. The first name is the one written out; names are
 /// compared after separators (space, dot, hyphen, star) are taken away.
@@ -180,6 +185,8 @@ const UNITS: &[Unit] = &[
         &["kip/in", "kips/in"],
         1e3 * POUND_FORCE / INCH,
     ),
+    unit(Dimension::Potential, &["V"], 1.0),
+    unit(Dimension::Potential, &["mV"], 1e-3),
     degree(&["C", "°C", "degC"], 1.0, CELSIUS_ZERO),
     degree(&["F", "°F", "degF"], 5.0 / 9.0, FAHRENHEIT_ZERO),
     degree(&["K"], 1.0, 0.0),
@@ -201,7 +208,7 @@ fn find_unit(text: &str) -> Option<&'static Unit> {
 ///
 /// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
-/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; C, F, K. A bare `lb` is refused: it could be a mass.
+/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K. A bare `lb` is refused: it could be a mass.
 ///
 /// # Errors
 ///
@@ -234,16 +241,22 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
         .find(|c: char| c.is_alphabetic() || c == '"' || c == '°')
         .ok_or_else(|| refuse(TextProblem::NoUnit))?;
     let (number, unit_text) = trimmed.split_at(split);
-    let unit = find_unit(unit_text).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
+    in_unit(unit_text, || parse_number(number)).map_err(refuse)
+}
+
+/// The quantity of a number of units, or what is wrong with either.
+fn in_unit<Q: Measured>(unit: &str, value: impl Fn() -> Option<f64>) -> Result<Q, TextProblem> {
+    let unit = find_unit(unit).ok_or(TextProblem::UnknownUnit)?;
     if unit.dimension != Q::DIMENSION {
-        return Err(refuse(TextProblem::OtherDimension(unit.dimension)));
+        return Err(TextProblem::OtherDimension(unit.dimension));
     }
-    let value = parse_number(number).ok_or_else(|| refuse(TextProblem::Number))?;
-    let base = value * unit.base + unit.zero;
-    if base.is_finite() {
-        Ok(Q::from_base(base))
+    let base = value().ok_or(TextProblem::Number)? * unit.base + unit.zero;
+    if !base.is_finite() {
+        Err(TextProblem::Number)
+    } else if base < 0.0 && Q::DIMENSION == Dimension::Temperature {
+        Err(TextProblem::BelowAbsoluteZero)
     } else {
-        Err(refuse(TextProblem::Number))
+        Ok(Q::from_base(base))
     }
 }
 
@@ -255,16 +268,7 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
         expected: Q::DIMENSION,
         problem,
     };
-    let found = find_unit(unit).ok_or_else(|| refuse(TextProblem::UnknownUnit))?;
-    if found.dimension != Q::DIMENSION {
-        return Err(refuse(TextProblem::OtherDimension(found.dimension)));
-    }
-    let base = value * found.base + found.zero;
-    if base.is_finite() {
-        Ok(Q::from_base(base))
-    } else {
-        Err(refuse(TextProblem::Number))
-    }
+    in_unit(unit, || Some(value)).map_err(refuse)
 }
 
 /// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
@@ -280,6 +284,7 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Torque => ("N m", 1.0, 0.0),
         Dimension::Angle => ("deg", DEGREE, 0.0),
         Dimension::Stiffness => ("N/mm", 1e3, 0.0),
+        Dimension::Potential => ("V", 1.0, 0.0),
         Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
     };
     let value = (quantity.base() - zero) / factor;
@@ -388,6 +393,7 @@ impl Shown {
             (Dimension::Stiffness, UnitSystem::UsCustomary) => {
                 ("kip/in", 1e3 * POUND_FORCE / INCH, 1)
             }
+            (Dimension::Potential, _) => ("V", 1.0, 2),
             (Dimension::Temperature, UnitSystem::Si) => ("°C", 1.0, 0),
             (Dimension::Temperature, UnitSystem::UsCustomary) => ("°F", 5.0 / 9.0, 0),
         }
@@ -414,9 +420,13 @@ impl fmt::Display for Shown {
         let (unit, _, decimals) = self.unit();
         let decimals = f.precision().unwrap_or(decimals);
         let value = self.value();
-        // A rounding residue must not print as minus zero.
-        let value = if value.abs() < 1e-9 { 0.0 } else { value };
-        let text = format!("{value:.decimals$} {unit}");
+        let number = format!("{value:.decimals$}");
+        // What rounds to zero must not print as minus zero.
+        let number = match number.strip_prefix('-') {
+            Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,
+            _ => &number,
+        };
+        let text = format!("{number} {unit}");
         let padding = f.width().unwrap_or(0).saturating_sub(text.chars().count());
         let (left, right) = match f.align() {
             Some(fmt::Alignment::Right) => (padding, 0),
@@ -497,6 +507,11 @@ mod tests {
         assert_eq!(shown(hot, UnitSystem::Si).to_string(), "121 °C");
         assert_eq!(shown(hot, UnitSystem::UsCustomary).to_string(), "250 °F");
         assert!(parse::<Length>("12 C").is_err());
+        assert!(parse::<ThermodynamicTemperature>("-459.6 F").is_ok());
+        for text in ["-273.2 C", "-460 F", "-1 K"] {
+            let error = parse::<ThermodynamicTemperature>(text).unwrap_err();
+            assert!(error.to_string().contains("below absolute zero"), "{error}");
+        }
     }
 
     #[test]
@@ -531,6 +546,19 @@ mod tests {
         assert_eq!(
             shown(inches(-1e-15), UnitSystem::UsCustomary).to_string(),
             "0.000 in"
+        );
+        // Not a residue, but nothing at the decimals that are shown.
+        assert_eq!(
+            shown(inches(-0.0004), UnitSystem::UsCustomary).to_string(),
+            "0.000 in"
+        );
+        assert_eq!(
+            shown(inches(-0.0006), UnitSystem::UsCustomary).to_string(),
+            "-0.001 in"
+        );
+        assert_eq!(
+            shown(newtons(f64::NEG_INFINITY), UnitSystem::Si).to_string(),
+            "-inf kN"
         );
         assert_eq!(
             format!("[{:>12}]", shown(newtons(1e3), UnitSystem::Si)),

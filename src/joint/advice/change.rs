@@ -41,7 +41,7 @@ pub struct Alternative {
     pub screws: ScrewSeries,
     /// Its nut.
     pub nut: NutEnd,
-    /// Thickness of the washer that goes under that nut, and under the head where one may be added there;
+    /// Thickness of the washer that goes under that nut, and under the head where one is or may be added;
     /// none to keep those of the stack.
     pub washer: Option<Spread<Length>>,
 }
@@ -232,16 +232,7 @@ impl Change {
             Self::OtherProduct(other) | Self::OtherDiameter(other) => {
                 (changed.screws, changed.nut) = (other.screws, other.nut);
                 if let Some(washer) = other.washer {
-                    let stack = &arrangement.stack;
-                    let mut built = builder();
-                    if stack.tapped_part().is_none() {
-                        let count = stack.washers_under_nut().map_or(0, |(_, count)| count);
-                        built = built.washers_under_nut(washer, count);
-                    }
-                    if stack.washer_to_add_under_head().is_some() {
-                        built = built.washer_to_add_under_head(washer);
-                    }
-                    changed.stack = built.build()?;
+                    changed.stack = builder().washers_of(washer).build()?;
                 }
             }
             Self::SpecialBolt(_) => {}

@@ -320,6 +320,23 @@ impl StackBuilder {
         self
     }
 
+    /// Plain washers of another thickness under head and nut, as many as there are; more may be added where
+    /// they might before, and under a nut.
+    pub(in crate::joint) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
+        let parts = &mut self.parts;
+        for washer in &mut parts.washers_under_head {
+            washer.thickness = thickness;
+        }
+        if let Some(washer) = &mut parts.washer_to_add_under_head {
+            *washer = thickness;
+        }
+        if parts.tapped_part.is_some() {
+            return self;
+        }
+        let count = parts.washers_under_nut.map_or(0, |washers| washers.count);
+        self.washers_under_nut(thickness, count)
+    }
+
     /// So many washers of the kind that may be added under the head, put there for good.
     pub(in crate::joint) fn with_head_washers(mut self, count: usize) -> Self {
         if let Some(thickness) = self.parts.washer_to_add_under_head {

@@ -1,7 +1,9 @@
 //! Checks along the axis: tension, separation, fatigue, and with them slip and combined loads.
 
+use alloc::vec::Vec;
+
 use super::checks::Report;
-use super::{Joint, JointPreload};
+use super::{Finding, Joint, JointPreload};
 use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltLoads, BoltStrength};
@@ -24,7 +26,7 @@ impl Joint {
     /// Tension of the bolt by the code, for the whole load; then as the preloaded joint shares it.
     pub(super) fn tension(
         &self,
-        candidate: &Candidate,
+        share: Option<LoadShare>,
         strength: &BoltStrength,
         loads: &BoltLoads,
         preload: Option<&JointPreload>,
@@ -46,14 +48,16 @@ impl Joint {
             );
             return Ok(());
         };
-        let share = self.load_share(candidate)?;
         // In service, without load factors: what the joint really sees.
         let load = self.load.shock_factor * self.load.along;
         let (bolt, separation, method) = match share {
             Some(share) => {
                 let greatest = JointDiagram::new(share, preload.preload.max)?;
                 let least = JointDiagram::new(share, preload.in_service)?;
-                report.work(|| share.derivation());
+                if report.works() {
+                    Self::diagram_working(greatest, load, loads, "greatest preload", report)?;
+                    Self::diagram_working(least, load, loads, "preload in service", report)?;
+                }
                 (
                     greatest.under(load)?.bolt,
                     least.separation_load,
@@ -87,7 +91,7 @@ impl Joint {
             )?;
             report.checks.push(check.by(method));
         } else {
-            report.skip(Mode::Separation, "relaxation leaves no preload");
+            report.findings.push(Finding::NoPreloadLeft);
         }
         self.fatigue(share, strength, loads, preload, report)
     }
@@ -153,13 +157,34 @@ impl Joint {
         Ok(())
     }
 
-    /// The share of the load that the bolt takes, if the material of every ply is given.
-    fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+    /// The share of the load that the bolt takes, by the stiffnesses given or, if the material of every ply
+    /// is given, by those of hard plies on each other.
+    pub(super) fn load_share(&self, candidate: &Candidate) -> Result<Option<LoadShare>, Error> {
+        if let Some(given) = self.tightening.and_then(|tightening| tightening.stiffness) {
+            return LoadShare::new(given.bolt, given.members).map(Some);
+        }
+        let Some((bolt, layers)) = self.springs_of_parts(candidate)? else {
+            return Ok(None);
+        };
+        let members = self.cones()?.stiffness(&layers)?;
+        LoadShare::new(bolt.stiffness, members).map(Some)
+    }
+
+    fn cones(&self) -> Result<Cones, Error> {
+        Cones::shigley(self.bolt.thread.nominal_diameter())
+    }
+
+    /// The bolt and the layers that it clamps, if the material of every ply is given and they lie plainly on
+    /// each other.
+    fn springs_of_parts(
+        &self,
+        candidate: &Candidate,
+    ) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
         let plies = self.stack.plies();
         if self.plies.len() != plies.len() {
             return Ok(None);
         }
-        let mut layers = alloc::vec::Vec::new();
+        let mut layers = Vec::new();
         let stack = &self.stack;
         // The cones of pressure are those of hard plies on each other.
         if !stack.is_plain() {
@@ -190,8 +215,45 @@ impl Joint {
         let thread = &self.bolt.thread;
         let sections = GripSections::of_screw(&candidate.screw, candidate.grip.nominal)?;
         let bolt = BoltStiffness::shigley(thread, sections, STEEL)?;
-        let members = Cones::shigley(thread.nominal_diameter())?.stiffness(&layers)?;
-        LoadShare::new(bolt.stiffness, members).map(Some)
+        Ok(Some((bolt, layers)))
+    }
+
+    /// The stiffness of bolt and members, where it was not given.
+    pub(super) fn stiffness_working(
+        &self,
+        candidate: &Candidate,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let given = self.tightening.and_then(|tightening| tightening.stiffness);
+        if given.is_none()
+            && let Some((bolt, layers)) = self.springs_of_parts(candidate)?
+        {
+            let frusta = self.cones()?.frusta(&layers)?;
+            report.work(|| bolt.derivation());
+            report.work(|| frusta.derivation());
+        }
+        Ok(())
+    }
+
+    fn diagram_working(
+        diagram: JointDiagram,
+        load: Force,
+        loads: &BoltLoads,
+        preload: &str,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        // Of a grade without a proof load there are no factors to work out.
+        let Some(proof) = loads.proof else {
+            report.work(|| diagram.share.derivation());
+            return Ok(());
+        };
+        let check = diagram.check(load, proof)?;
+        report.work(|| {
+            let derivation = check.derivation();
+            let title = alloc::format!("{}, {preload}", derivation.title());
+            derivation.titled(title)
+        });
+        Ok(())
     }
 
     /// Slip, if the joint must not slip; and tension and shear together, if there are both.
@@ -211,15 +273,17 @@ impl Joint {
         let faces = self.stack.shear_planes().len();
         match (self.methods.slip, preload) {
             (Some(method), Some(preload)) if faces > 0 => {
-                match slip_resistance(method, preload.in_service, faces, along) {
-                    Ok(slip) => {
+                let slip = slip_resistance(method, preload.in_service, faces, along);
+                match slip.and_then(|slip| Ok((slip.check(across, level)?, slip))) {
+                    Ok((check, slip)) => {
                         report.work(|| slip.derivation());
-                        report.checks.push(slip.check(across, level)?);
+                        report.checks.push(check);
                     }
-                    Err(Error::OutOfRange { .. }) => report.skip(
-                        Mode::Slip,
-                        "the tension leaves no clamp force: the joint slips",
-                    ),
+                    // The tension takes all of the clamp force.
+                    Err(Error::OutOfRange { .. }) => report.findings.push(Finding::Slips),
+                    Err(Error::NoValue { .. }) => {
+                        report.skip(Mode::Slip, "its method defines no resistance of this level");
+                    }
                     Err(error) => return Err(error),
                 }
             }

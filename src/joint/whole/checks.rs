@@ -7,14 +7,13 @@ use crate::caution::{Caution, Cautions, GENERAL};
 use crate::derivation::Derivation;
 use crate::error::Error;
 use crate::joint::{Candidate, LengthSearch, NutEnd, NutOption};
-use crate::material::{BoltGrade, BoltLoads, BoltStrength};
+use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::{Nut, ScrewSeries, Zone};
-use crate::preload::ShortForm;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
 use crate::strength::strip::nut_proof;
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
-use crate::units::{Force, Stress, megapascals};
+use crate::units::Force;
 
 /// What is collected on the way.
 pub(super) struct Report {
@@ -27,6 +26,11 @@ pub(super) struct Report {
 }
 
 impl Report {
+    /// Whether workings are wanted.
+    pub(super) const fn works(&self) -> bool {
+        self.workings.is_some()
+    }
+
     /// Keeps a working, if workings are wanted: otherwise it is not even written.
     pub(super) fn work(&mut self, derivation: impl FnOnce() -> Derivation) {
         if let Some(workings) = &mut self.workings {
@@ -34,30 +38,24 @@ impl Report {
         }
     }
 
-    pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
-        let missing = NotChecked {
-            subject: Subject::Mode(mode),
-            reason,
-        };
-        if !self.not_checked.contains(&missing) {
-            self.not_checked.push(missing);
-        }
+    /// The same of one of several alike, with the place in its title.
+    pub(super) fn work_at(&mut self, place: Place, derivation: impl FnOnce() -> Derivation) {
+        self.work(|| {
+            let derivation = derivation();
+            let title = alloc::format!("{}, {place}", derivation.title());
+            derivation.titled(title)
+        });
     }
 
-    /// What no description of a joint here says enough about.
-    fn beyond_the_joint(&mut self, strength: &BoltStrength) {
-        // Hard bolts are the ones that plating and pickling make brittle: common practice, no source.
-        const HARD: Stress = megapascals(1000.0);
-        let mut missing = |subject, reason| self.not_checked.push(NotChecked { subject, reason });
-        missing(
-            Subject::Corrosion,
-            "metals and coatings in contact are not described",
-        );
-        if strength.tensile_strength >= HARD {
-            missing(
-                Subject::Embrittlement,
-                "the coating of this hard bolt is not described",
-            );
+    pub(super) fn skip(&mut self, mode: Mode, reason: &'static str) {
+        self.miss(Subject::Mode(mode), reason);
+    }
+
+    /// Lists what was not checked, once.
+    pub(super) fn miss(&mut self, subject: Subject, reason: &'static str) {
+        let missing = NotChecked { subject, reason };
+        if !self.not_checked.contains(&missing) {
+            self.not_checked.push(missing);
         }
     }
 
@@ -156,6 +154,7 @@ impl Joint {
             .strength_at_length(self.bolt.thread.nominal_diameter(), candidate.screw.nominal)?;
         let loads = strength.loads(&self.bolt.thread)?;
         report.warn(strength.cautions());
+        report.work(|| candidate.derivation());
         if with_working {
             let loads = strength.load_derivation(&self.bolt.thread)?;
             report.work(|| loads);
@@ -164,13 +163,24 @@ impl Joint {
         self.temperatures_of_bolt(&mut report);
 
         self.shear(&candidate, &strength, &mut report)?;
+        self.gaps_under_preload(&mut report);
+        self.bending(&candidate, &strength, &loads, &mut report)?;
         self.ply_checks(&strength, &mut report)?;
-        let preload = self.preload(&loads, &mut report)?;
-        self.tension(&candidate, &strength, &loads, preload.as_ref(), &mut report)?;
+        self.timber_checks(&candidate, &strength, &mut report)?;
+        let share = if self.needs_stiffness() {
+            self.load_share(&candidate)?
+        } else {
+            None
+        };
+        if with_working && share.is_some() {
+            self.stiffness_working(&candidate, &mut report)?;
+        }
+        let preload = self.preload(&loads, share, &mut report)?;
+        self.tension(share, &strength, &loads, preload.as_ref(), &mut report)?;
         self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
         self.nut_strength(&strength, preload.as_ref(), &mut report)?;
 
-        report.beyond_the_joint(&strength);
+        self.corrosion(&strength, &mut report);
         // A stable sort keeps the order of the modes between equals.
         report
             .checks
@@ -301,8 +311,8 @@ impl Joint {
                 self.methods.shear,
                 &ShearReductions::default(),
             )?;
-            report.work(|| shear.derivation());
             let place = Place::Plane(number);
+            report.work_at(place, || shear.derivation());
             let resistance = shear.resistance.at(level)?;
             let check = Check::new(Mode::BoltShear, place, share * load, resistance, level)?;
             report
@@ -310,45 +320,6 @@ impl Joint {
                 .push(check.by(self.methods.shear.name()).warned(shear.cautions()));
         }
         Ok(())
-    }
-
-    /// Torque, preload, and whether the greatest preload passes the proof load.
-    fn preload(
-        &self,
-        loads: &BoltLoads,
-        report: &mut Report,
-    ) -> Result<Option<JointPreload>, Error> {
-        let Some(tightening) = self.tightening else {
-            report.skip(Mode::Tightening, "nobody controls the tightening");
-            return Ok(None);
-        };
-        let aim = tightening.target.of(loads)?;
-        let form = ShortForm::new(tightening.nut_factor, self.bolt.thread.nominal_diameter())?;
-        let torque = form.torque(aim)?.nominal;
-        let preload = form.preload(torque)?;
-        if report.workings.is_some() {
-            let working = form.derivation(torque)?;
-            report.work(|| working);
-        }
-        if let Some(proof) = loads.proof {
-            let check = Check::new(
-                Mode::Tightening,
-                Place::Joint,
-                preload.max,
-                proof,
-                Level::Nominal,
-            )?;
-            report
-                .checks
-                .push(check.by("T = K F d, greatest preload against the proof load"));
-        } else {
-            report.skip(Mode::Tightening, "the grade has no proof load");
-        }
-        Ok(Some(JointPreload {
-            torque,
-            preload,
-            in_service: (1.0 - tightening.relaxation.value) * preload.min,
-        }))
     }
 
     /// Whether nut and bolt belong together, and whether the nut bears the preload.

@@ -3,10 +3,12 @@
 use alloc::{format, string::String};
 use core::fmt;
 
-use crate::joint::{NutReason, Reason};
+use crate::joint::{NutReason, Part, Reason};
 use crate::strength::check::Mode;
 use crate::strength::ply::DistanceKind;
-use crate::units::{Length, Ratio, ThermodynamicTemperature, UnitSystem, shown};
+use crate::units::{
+    ElectricPotential, Length, Ratio, Stress, ThermodynamicTemperature, UnitSystem, shown,
+};
 
 /// Something found that is no comparison of a load with a resistance.
 ///
@@ -75,6 +77,78 @@ pub enum Finding {
         )]
         least: Length,
     },
+    /// Fault: two metals in contact are further apart than the exposure permits; the anode corrodes.
+    Galvanic {
+        /// The part that corrodes.
+        anode: Part,
+        /// The nobler part.
+        cathode: Part,
+        /// Difference of their anodic indices.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        difference: ElectricPotential,
+        /// What the exposure permits.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        permitted: ElectricPotential,
+    },
+    /// Fault: a bolt so hard is baked after plating, or hydrogen breaks it days after tightening.
+    NotBaked {
+        /// Greatest hardness of its grade, Rockwell C.
+        hardness: f64,
+    },
+    /// To know: even baked, a bolt so hard is better not electroplated.
+    PlatedHard {
+        /// Greatest hardness of its grade, Rockwell C.
+        hardness: f64,
+    },
+    /// Fault: the standard of the bolt forbids metallic coatings.
+    CoatingForbidden,
+    /// Fault: too strong to be hot-dip galvanized.
+    GalvanizedTooStrong {
+        /// Its tensile strength.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        strength: Stress,
+        /// What is galvanized without concern.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        most: Stress,
+    },
+    /// Fault: the joint gets hotter than a coating bears.
+    CoatingTooHot {
+        /// Bolt or nut.
+        part: Part,
+        /// The lowest limit that any publisher gives.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        limit: ThermodynamicTemperature,
+    },
+    /// Fault: relaxation and settling leave no preload, so the load along the axis parts the plies.
+    NoPreloadLeft,
+    /// Fault: the joint must not slip, and the tension leaves no clamp force that would hold it.
+    Slips,
+    /// To know: the preload first pulls a gap together, and bends the plies with it.
+    GapUnderPreload {
+        /// The gap lies after this ply, counted from 1 at the head.
+        after_ply: usize,
+        /// Its greatest width.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        width: Length,
+    },
     /// A shear plane is not on plain shank in the worst case. Capacities are those of the thread.
     PlaneInThread {
         /// The plane lies after this ply, counted from 1 at the head.
@@ -114,10 +188,19 @@ impl Finding {
             Self::Length(_)
             | Self::NutWeaker { .. }
             | Self::ShortDistance { .. }
+            | Self::Galvanic { .. }
+            | Self::NotBaked { .. }
+            | Self::CoatingForbidden
+            | Self::NoPreloadLeft
+            | Self::Slips
+            | Self::GalvanizedTooStrong { .. }
+            | Self::CoatingTooHot { .. }
             | Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. } => true,
             Self::Nut(reason) => reason.is_objection(),
-            Self::PlaneInThread { .. }
+            Self::PlatedHard { .. }
+            | Self::GapUnderPreload { .. }
+            | Self::PlaneInThread { .. }
             | Self::AddWashers { .. }
             | Self::AddWashersUnderHead { .. }
             | Self::Cut { .. } => false,
@@ -160,6 +243,47 @@ impl Finding {
                 shown(distance, system),
                 shown(least, system)
             ),
+            Self::Galvanic {
+                anode,
+                cathode,
+                difference,
+                permitted,
+            } => format!(
+                "corrosion: {anode} corrodes on {cathode}, {} apart, at most {} is permitted: insulate, seal \
+                 or choose metals nearer to each other [anodic index, guide of the trade]",
+                shown(difference, system),
+                shown(permitted, system)
+            ),
+            Self::NotBaked { hardness } => format!(
+                "the bolt may be {hardness:.0} HRC hard and is plated without baking: hydrogen may break it \
+                 [ASTM F1941 from 40 HRC; ISO 4042:2018 above 390 HV]"
+            ),
+            Self::PlatedHard { hardness } => format!(
+                "the bolt may be {hardness:.0} HRC hard: baking does not take every risk of hydrogen away, \
+                 plating is not recommended [ASTM F1941-15, introduction]"
+            ),
+            Self::CoatingForbidden => {
+                "the standard of the bolt forbids zinc and other metallic coatings [ASTM A490-00, 5.4]"
+                    .into()
+            }
+            Self::GalvanizedTooStrong { strength, most } => format!(
+                "the bolt of {} is hot-dip galvanized: above about {} hydrogen is a concern [ASTM A143]",
+                shown(strength, system),
+                shown(most, system)
+            ),
+            Self::NoPreloadLeft => {
+                "relaxation and settling leave no preload in service: the plies part under the load".into()
+            }
+            Self::GapUnderPreload { after_ply, width } => format!(
+                "the gap of up to {} after ply {after_ply} takes preload to close: shim it, or keep it open \
+                 with a sleeve [common practice, no source]",
+                shown(width, system)
+            ),
+            Self::Slips => "the tension leaves no clamp force: the joint slips".into(),
+            Self::CoatingTooHot { part, limit } => format!(
+                "the coating of the {part} is for at most {}",
+                shown(limit, system)
+            ),
             Self::PlaneInThread { after_ply } => format!(
                 "the shear plane after ply {after_ply} may cut thread: its capacity is that of thread"
             ),
@@ -191,6 +315,10 @@ pub enum Subject {
     Mode(Mode),
     /// Corrosion between bolt, nut and plies of unlike metals.
     Corrosion,
+    /// What the running torque of a lock nut takes off the preload.
+    RunningTorque,
+    /// Preload lost to settling.
+    Settling,
     /// Embrittlement of hard bolts by hydrogen of plating and pickling.
     Embrittlement,
 }
@@ -200,6 +328,8 @@ impl fmt::Display for Subject {
         match self {
             Self::Mode(mode) => mode.fmt(f),
             Self::Corrosion => f.pad("corrosion between unlike metals"),
+            Self::RunningTorque => f.pad("running torque of the lock nut"),
+            Self::Settling => f.pad("preload lost to settling"),
             Self::Embrittlement => f.pad("hydrogen embrittlement of plated bolts"),
         }
     }

@@ -1,10 +1,12 @@
 //! Checks of the plies.
 
+use alloc::format;
+
 use super::checks::Report;
 use super::{Joint, JointPly};
 use crate::error::Error;
 use crate::material::BoltStrength;
-use crate::strength::check::{Level, Mode};
+use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, Ply, PlyMethod};
 use crate::strength::shear::en_tensile_strength;
 use crate::tables::plies::PlyMaterial;
@@ -53,6 +55,15 @@ impl Joint {
                     Mode::Bearing,
                     "several plies between two planes share one load",
                 );
+                continue;
+            }
+            if let (Some(material), Some(timber)) = (&detail.material, &detail.timber) {
+                return Err(Error::Mismatch(format!(
+                    "ply {number} is said to be of {material} and of {timber}"
+                )));
+            }
+            // Timber is checked together with its bolt.
+            if detail.timber.is_some() {
                 continue;
             }
             let share = before.unwrap_or(0.0) + after.unwrap_or(0.0);
@@ -106,7 +117,7 @@ impl Joint {
             }
         }
         for mode in modes {
-            report.work(|| mode.derivation());
+            report.work_at(Place::Ply(number), || mode.derivation());
             report.checks.push(mode.check(load, level, number)?);
         }
         for short in ply.short_distances(diameter, method)? {

@@ -5,10 +5,16 @@ use core::fmt;
 
 use super::{Joint, JointCheck};
 use crate::error::Error;
-use crate::joint::{CutMethod, CutPlan, NutEnd};
+use crate::joint::{CutMethod, CutPlan, NutEnd, TighteningOrder};
 use crate::parts::{Locking, Nut};
+use crate::preload::Loosened;
 use crate::spread::Spread;
-use crate::units::{Force, Length, Torque, UnitSystem, shown};
+use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees, shown};
+
+/// A mark that moved so far is plain to see: common practice, no source.
+const MARK: Angle = degrees(10.0);
+
+mod text;
 
 /// Steps for the workshop and for the inspector.
 ///
@@ -72,6 +78,13 @@ pub enum SheetStep {
     },
     /// Measure the running torque of a lock nut and add it to the torque.
     AddRunningTorque,
+    /// Measure the running torque of a lock nut, whose range is in the torque.
+    CheckRunningTorque {
+        /// What the torque counts on.
+        torque: Spread<Torque>,
+    },
+    /// In which order the bolts of the group are tightened.
+    Order(TighteningOrder),
     /// Tighten.
     Tighten {
         /// Torque on the wrench.
@@ -116,6 +129,20 @@ pub enum SheetStep {
     FirstLook,
     /// A mark that moved.
     MovedMark,
+    /// What a mark that moved means in preload, by the stiffness of this joint.
+    MarkMeans {
+        /// The preload lost with a mark that moved so far.
+        loosened: Loosened,
+    },
+    /// What settling takes, as far as it was given.
+    Settling {
+        /// Preload lost.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        loss: Force,
+    },
     /// What a mark cannot show.
     MarkShowsRotationOnly,
     /// How to check the torque.
@@ -155,8 +182,10 @@ impl Sheet {
                 joint.bolt.grade
             ),
             nut: format!("{nut}"),
-            washers_under_head: joint.stack.washers_under_head().len(),
-            washers_under_nut: candidate.washers_under_nut,
+            washers_under_head: joint.stack.washers_under_head().len()
+                + candidate.washers_added_under_head,
+            washers_under_nut: joint.stack.other_washers_under_nut().len()
+                + candidate.washers_under_nut,
         }]);
         let plan = CutPlan::new(candidate, &thread, NutEnd::of(nut)?, joint.rules)?;
         let cut = plan.cut().map(|cut| SheetStep::Cut {
@@ -169,8 +198,13 @@ impl Sheet {
         if plan.method == CutMethod::ToFixedLength {
             assembly.extend(cut.clone());
         }
-        if matches!(locking, Locking::Insert | Locking::AllMetal) {
-            assembly.push(SheetStep::AddRunningTorque);
+        let prevailing = check.preload.and_then(|preload| preload.prevailing);
+        match prevailing {
+            Some(torque) => assembly.push(SheetStep::CheckRunningTorque { torque }),
+            None if matches!(locking, Locking::Insert | Locking::AllMetal) => {
+                assembly.push(SheetStep::AddRunningTorque);
+            }
+            None => {}
         }
         match (joint.tightening, check.preload) {
             (Some(tightening), Some(preload)) => {
@@ -192,15 +226,26 @@ impl Sheet {
         }
         let pitch = thread.pitch();
         let protrusion = SheetStep::Protrusion {
-            least: joint.rules.protrusion_min_pitches * pitch,
+            least: joint.rules.least_protrusion_pitches() * pitch,
             most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
         };
-        assembly.extend([protrusion.clone(), SheetStep::WitnessMark]);
-        let inspection = Vec::from([
-            SheetStep::FirstLook,
-            SheetStep::MovedMark,
-            SheetStep::MarkShowsRotationOnly,
-            SheetStep::Retorque,
+        assembly.push(protrusion.clone());
+        let mut inspection = Vec::new();
+        // Without a torque there is none to mark after, to check or to lose.
+        if let Some(preload) = check.preload {
+            assembly.push(SheetStep::WitnessMark);
+            inspection.extend([SheetStep::FirstLook, SheetStep::MovedMark]);
+            if let Some(springs) = joint.springs(joint.load_share(candidate)?)? {
+                let loosened = springs.loosened(preload.preload.nominal, MARK)?;
+                inspection.push(SheetStep::MarkMeans { loosened });
+            }
+            if preload.settling_loss > Force::default() {
+                let loss = preload.settling_loss;
+                inspection.push(SheetStep::Settling { loss });
+            }
+            inspection.extend([SheetStep::MarkShowsRotationOnly, SheetStep::Retorque]);
+        }
+        inspection.extend([
             protrusion,
             SheetStep::UsedNut { locking },
             SheetStep::LookAround,
@@ -209,6 +254,25 @@ impl Sheet {
             assembly,
             inspection,
         })
+    }
+
+    /// The sheet for a group of such bolts: their order comes before the tightening.
+    ///
+    /// ```
+    /// # use shankline::joint::{Joint, JointCheck, Sheet, tightening_order};
+    /// # use shankline::strength::group::BoltPattern;
+    /// fn sheet(joint: &Joint, check: &JointCheck, group: &BoltPattern) -> Result<Sheet, shankline::Error> {
+    ///     Ok(Sheet::new(joint, check)?.for_group(tightening_order(group)))
+    /// }
+    /// ```
+    #[must_use]
+    pub fn for_group(mut self, order: TighteningOrder) -> Self {
+        let tightening =
+            |step: &SheetStep| matches!(step, SheetStep::Tighten { .. } | SheetStep::TightenSnug);
+        let place = self.assembly.iter().position(tightening);
+        let place = place.unwrap_or(self.assembly.len());
+        self.assembly.insert(place, SheetStep::Order(order));
+        self
     }
 
     /// The sheet as text, with boxes to tick.
@@ -257,143 +321,6 @@ impl fmt::Display for RenderedSheet<'_> {
             }
         }
         Ok(())
-    }
-}
-
-impl SheetStep {
-    /// The step for a person.
-    ///
-    /// ```
-    /// use shankline::joint::SheetStep;
-    /// use shankline::units::UnitSystem;
-    /// assert!(SheetStep::Retorque.text(UnitSystem::Si).contains("quarter turn"));
-    /// ```
-    #[must_use]
-    pub fn text(&self, system: UnitSystem) -> String {
-        let fixed = match self {
-            Self::Parts {
-                bolt,
-                nut,
-                washers_under_head,
-                washers_under_nut,
-            } => {
-                return format!(
-                    "Bolt {bolt}; nut {nut}; washers: {washers_under_head} under the head, \
-                     {washers_under_nut} under the nut."
-                );
-            }
-            Self::Cut { method, mark } => {
-                let mark = shown(*mark, system);
-                return match method {
-                    CutMethod::AtFitUp => format!(
-                        "Mark the bolt {mark} past the face of the tightened nut; take it out, cut and \
-                         dress it, and fit it again."
-                    ),
-                    _ => format!("Cut the bolt {mark} from under the head and dress its end."),
-                };
-            }
-            Self::Tighten {
-                torque,
-                preload,
-                nut_factor: [least, nominal, most],
-            } => {
-                return format!(
-                    "Tighten to {}, for a nut factor of {nominal} ({least} to {most}): preload {}, from \
-                     {} to {}. Another lubricant or finish needs another torque.",
-                    shown(*torque, system),
-                    shown(preload.nominal, system),
-                    shown(preload.min, system),
-                    shown(preload.max, system)
-                );
-            }
-            Self::Protrusion { least, most } => {
-                let least = shown(*least, system);
-                return match most {
-                    Some(most) => format!(
-                        "{least} to {} of the bolt shows past the nut.",
-                        shown(*most, system)
-                    ),
-                    None => format!("At least {least} of the bolt shows past the nut."),
-                };
-            }
-            Self::UsedNut { locking } => match locking {
-                Locking::Insert | Locking::AllMetal => {
-                    "Measure the running torque of a used lock nut before it seats; below the least one \
-                     it is thrown away. In critical places always take a new one."
-                }
-                Locking::Slotted => "Take a new cotter pin each time.",
-                Locking::None | Locking::Serrated => {
-                    "Look at the threads and faces of a used nut; take a new one where they are marked."
-                }
-            },
-            Self::AddRunningTorque => {
-                "Turn the lock nut on until its lock grips the bolt; read the running torque before it \
-                 seats, and add it to the torque below."
-            }
-            Self::TightenSnug => {
-                "No tightening is specified: nothing here counts on preload. Ask the designer."
-            }
-            Self::WrenchRange => "Use a torque wrench above 20 % of its full scale.",
-            Self::FitPin => {
-                "Begin at the low end of the torque and go on until slot and hole meet; never beyond the \
-                 high end: change the washer instead. Fit a new cotter pin."
-            }
-            Self::WitnessMark => {
-                "Draw a witness mark across bolt end, nut and ply after the final torque."
-            }
-            Self::FirstLook => {
-                "Look at the marks, and check the torque, after the first hours under load."
-            }
-            Self::MovedMark => {
-                "A broken or offset mark means the nut or the bolt has turned and preload is lost: find \
-                 out why, tighten again, and mark again."
-            }
-            Self::MarkShowsRotationOnly => {
-                "A whole mark shows only that nothing has turned: preload lost to embedding, paint or creep leaves it \
-                 whole."
-            }
-            Self::Retorque => {
-                "To check the torque, slacken by a quarter turn and tighten to the value again."
-            }
-            Self::LookAround => {
-                "Look for rust, cracked paint at the ply edges, elongated holes, bent bolts and missing \
-                 washers."
-            }
-        };
-        fixed.into()
-    }
-
-    /// Who says so.
-    ///
-    /// ```
-    /// use shankline::joint::SheetStep;
-    /// assert_eq!(SheetStep::AddRunningTorque.source(), "FAA AC 43.13-1B 7-40");
-    /// ```
-    #[must_use]
-    pub const fn source(&self) -> &'static str {
-        match self {
-            Self::Parts { .. } | Self::Cut { .. } | Self::Protrusion { .. } => {
-                "length selection under the rules of this joint"
-            }
-            Self::Tighten { .. } => "T = K F d with the nut factor of this joint",
-            Self::AddRunningTorque => "FAA AC 43.13-1B 7-40",
-            Self::WrenchRange => "a university's torquing procedure for space hardware",
-            Self::FitPin => "helicopter maintenance manual, section 20-70",
-            Self::WitnessMark => "an aerospace worker's account",
-            Self::MovedMark => "a maker's inspection guide",
-            Self::Retorque => "a maker's service manual, 1996",
-            Self::UsedNut { locking } => match locking {
-                Locking::Insert | Locking::AllMetal => {
-                    "FAA AC 43.13-1B Table 7-2; NAVEDTRA 14014 for critical places"
-                }
-                Locking::Slotted => "helicopter maintenance manual, section 20-70",
-                Locking::None | Locking::Serrated => "common practice, no source",
-            },
-            Self::TightenSnug
-            | Self::FirstLook
-            | Self::MarkShowsRotationOnly
-            | Self::LookAround => "common practice, no source",
-        }
     }
 }
 

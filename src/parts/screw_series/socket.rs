@@ -18,14 +18,14 @@ pub(super) fn row(
     thread: &Thread,
 ) -> Result<&'static SocketHeadCapScrew, Error> {
     let inch = product == ScrewProduct::SocketHeadCapScrew;
-    if thread.is_unified() == inch {
+    if thread.is_unified() == inch && (!inch || thread.is_of_cap_screws()) {
         return SocketHeadCapScrew::find(thread);
     }
     Err(Error::NotInTable {
         table: "the tables of socket head cap screws",
         wanted: thread.to_string(),
         available: if inch {
-            "those of ASME B18.3 have Unified threads"
+            "those of ASME B18.3 have UNC, UNF or 8-UN threads"
         } else {
             "those of ISO 4762 have metric coarse threads"
         }
@@ -134,6 +134,8 @@ mod tests {
     fn other_threads_are_refused() {
         for (product, thread) in [
             (ScrewProduct::SocketHeadCapScrew, "M8"),
+            (ScrewProduct::SocketHeadCapScrew, "1/2-28 UNEF"),
+            (ScrewProduct::SocketHeadCapScrew, "1/2-16 UN"),
             (ScrewProduct::Iso4762, "1/2-13 UNC"),
             (ScrewProduct::Iso4762, "M8x1"),
         ] {

@@ -16,7 +16,15 @@ pub(super) fn provenance(product: ScrewProduct, thread: &Thread) -> Result<Prove
         ScrewProduct::HeavyHexBolt => HexBoltStyle::HeavyHex,
         _ => HexBoltStyle::Hex,
     };
-    Ok(HexBolt::find(style, thread)?.provenance)
+    let bolt = HexBolt::find(style, thread)?;
+    if thread.is_of_cap_screws() {
+        return Ok(bolt.provenance);
+    }
+    Err(Error::NotInTable {
+        table: "the tables of ASME B18.2.1 bolts",
+        wanted: thread.to_string(),
+        available: "they have UNC, UNF or 8-UN threads".into(),
+    })
 }
 
 impl ScrewSeries {
@@ -84,6 +92,9 @@ mod tests {
     fn sizes_are_those_of_the_tables() {
         for (product, thread) in [
             (ScrewProduct::HexBolt, "M20"),
+            (ScrewProduct::HexBolt, "3/4-20 UNEF"),
+            (ScrewProduct::HeavyHexBolt, "3/4-12 UN"),
+            (ScrewProduct::HexBolt, "3/4-14 UNS"),
             (ScrewProduct::HeavyHexBolt, "3/8-16 UNC"),
             (ScrewProduct::MetricHexCapScrew, "M20x1.5"),
             (ScrewProduct::MetricHexCapScrew, "3/4-10 UNC"),

@@ -135,7 +135,7 @@ impl TorqueSplit {
                     self.pitch,
                 )
                 .with("F", self.preload)
-                .with("P", form.thread.pitch()),
+                .with("P", form.thread.lead()),
             )
             .step(
                 Step::new("torque of the face", "Tb", "F * muk * Db / 2", self.bearing)
@@ -173,7 +173,7 @@ impl FrictionForm {
     pub fn split(&self, preload: Force) -> Result<TorqueSplit, Error> {
         let total = self.torque(preload)?.nominal;
         let part = |arm: f64| -> Torque { from_base(preload.value * arm) };
-        let pitch = self.thread.pitch().value / (2.0 * PI);
+        let pitch = self.thread.lead().value / (2.0 * PI);
         let thread = self.thread_arm(self.thread_friction.nominal(), Way::On);
         Ok(TorqueSplit {
             form: *self,
@@ -243,7 +243,11 @@ impl FrictionForm {
             TorqueForm::ThreeTerm => (linear, "Motosh (recalled)"),
         };
         let derivation = derivation
-            .step(Step::given("pitch", "P", self.thread.pitch()))
+            .step(Step::given(
+                "lead, which is the pitch of one start",
+                "P",
+                self.thread.lead(),
+            ))
             .step(Step::given(
                 "diameter of the thread friction",
                 "dm",
@@ -255,13 +259,13 @@ impl FrictionForm {
             .with("alpha", degrees(30.0))
             .source(source);
         if self.form != TorqueForm::LeadAngle {
-            return derivation.step(step.with("P", self.thread.pitch()));
+            return derivation.step(step.with("P", self.thread.lead()));
         }
         let tangent = self.lead_tangent();
         derivation
             .step(
                 Step::new("tangent of the lead angle", "tl", "P / (pi * dm)", tangent)
-                    .with("P", self.thread.pitch())
+                    .with("P", self.thread.lead())
                     .with("dm", self.thread_diameter),
             )
             .step(step.with("tl", tangent))

@@ -1,7 +1,6 @@
 //! The resistance of a ply in each mode by each method.
 
 use super::{HoleKind, Ply, PlyMethod, PlyResistance};
-use crate::caution::Caution;
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::strength::check::{Mode, Resistance};
 use crate::units::{Area, Length, Stress, inches};
@@ -41,14 +40,7 @@ impl Asked<'_> {
                 needed(self.ply.bearing_strength, "bearing strength", method)?,
             ),
         };
-        let mut bearing = self.resistance(Mode::Bearing, coefficient, stress, area, "d * t")?;
-        let recalled = method == PlyMethod::En1993 && self.ply.hole_kind != HoleKind::Standard;
-        bearing.cautions = bearing
-            .cautions
-            .with(recalled.then_some(Caution::MethodFromMemory {
-                method: "EN 1993-1-8, bearing in oversize holes and slots",
-            }));
-        Ok(bearing)
+        self.resistance(Mode::Bearing, coefficient, stress, area, "d * t")
     }
 
     /// k1 ab of EN 1993-1-8 Table 3.4. An end distance or side distance that is not known is a refusal: the
@@ -65,10 +57,9 @@ impl Asked<'_> {
         if let Some(p1) = self.ply.pitch {
             alpha = alpha.min((p1 / (3.0 * d0)).value - 0.25);
         }
-        if let Some(bolt) = self.bolt {
-            positive("tensile strength of the bolt", bolt)?;
-            alpha = alpha.min((bolt / tensile).value);
-        }
+        let bolt = needed(self.bolt, "tensile strength of the bolt", self.method)?;
+        positive("tensile strength of the bolt", bolt)?;
+        alpha = alpha.min((bolt / tensile).value);
         let mut k1: f64 = 2.5;
         match self.ply.edge_distance {
             Some(e2) => k1 = k1.min(2.8 * (e2 / d0).value - 1.7),
@@ -219,7 +210,6 @@ impl Asked<'_> {
             safety_factor,
             resistance,
             area_formula,
-            cautions: method.cautions(mode),
         })
     }
 }
@@ -232,7 +222,7 @@ fn needed(
     stress.ok_or_else(|| Error::NoValue {
         quantity,
         subject: alloc::format!("the ply, for {method}"),
-        reason: "the material gives none",
+        reason: "it was not given",
     })
 }
 

@@ -12,8 +12,10 @@ use core::fmt;
 /// | method | nominal | factors |
 /// |---|---|---|
 /// | [`Aisc360`](Self::Aisc360) | min(0.6 Fu Anv, 0.6 Fy Agv) + Ubs Fu Ant | 0.75, 2.00 |
-/// | [`AiscLrfd1999`](Self::AiscLrfd1999) | Fu Ant >= 0.6 Fu Anv: 0.6 Fy Agv + Fu Ant, else 0.6 Fu Anv + Fy Agt | 0.75 |
+/// | [`AiscLrfd1999`](Self::AiscLrfd1999) | Fu Ant >= 0.6 Fu Anv: 0.6 Fy Agv + Fu Ant, else 0.6 Fu Anv + Fy Agt, at most 0.6 Fu Anv + Fu Ant (m) | 0.75 |
 /// | [`En1993`](Self::En1993) | design: k fu Ant / 1.25 + fy Anv / (sqrt 3 x 1.0), k 1 or 0.5 | in it |
+///
+/// (m): recalled, not read; a block it was applied to carries a caution.
 ///
 /// Sources: AISC 360-05 on, J4.3 (a lecture sheet); AISC LRFD 1999 J4.3 (handbook example); EN 1993-1-8 3.10.2
 /// (European design guide).
@@ -212,17 +214,32 @@ pub fn block_shear(block: &BlockShear, method: BlockMethod) -> Result<BlockResis
         }
         BlockMethod::AiscLrfd1999 => {
             let net_tension = fu * block.net_tension;
+            // Together at most rupture of both faces: of the two terms one is at rupture already.
             if net_tension >= net_rupture {
                 (
-                    gross_yield,
-                    "0.6 * Fy * Agv",
+                    if gross_yield < net_rupture {
+                        gross_yield
+                    } else {
+                        net_rupture
+                    },
+                    "min(0.6 * Fy * Agv, 0.6 * Fu * Anv)",
                     net_tension,
                     "k * Fu * Ant",
                     1.0,
                 )
             } else {
-                let tension = fy * block.gross_tension;
-                (net_rupture, "0.6 * Fu * Anv", tension, "k * Fy * Agt", 1.0)
+                let gross = fy * block.gross_tension;
+                (
+                    net_rupture,
+                    "0.6 * Fu * Anv",
+                    if gross < net_tension {
+                        gross
+                    } else {
+                        net_tension
+                    },
+                    "min(k * Fy * Agt, k * Fu * Ant)",
+                    1.0,
+                )
             }
         }
         BlockMethod::En1993 { eccentric } => {
@@ -274,7 +291,46 @@ impl BlockResistance {
     pub fn check(&self, load: Force, level: Level, ply: usize) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
         let check = Check::new(Mode::BlockShear, Place::Ply(ply), load, resistance, level)?;
-        Ok(check.by(self.method.name()))
+        Ok(check.by(self.method.name()).warned(self.cautions()))
+    }
+
+    /// What the user must be told.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::ply::{BlockMethod, BlockShear, block_shear};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let block = BlockShear {
+    ///     yield_strength: ksi(50.0),
+    ///     tensile_strength: ksi(65.0),
+    ///     gross_shear: square_inches(3.0),
+    ///     net_shear: square_inches(2.0),
+    ///     gross_tension: square_inches(1.5),
+    ///     net_tension: square_inches(1.0),
+    /// };
+    /// // 0.6 Fu Anv + Fy Agt = 78 + 75 kip is above rupture of both faces, 78 + 65 kip.
+    /// let old = block_shear(&block, BlockMethod::AiscLrfd1999)?;
+    /// assert!((old.tension - 1000.0 * pounds_force(65.0)).abs() < pounds_force(1e-6));
+    /// assert_eq!(old.cautions().iter().count(), 1); // that limit was recalled
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let block = &self.block;
+        let gross_yield = 0.6 * block.yield_strength * block.gross_shear;
+        let net_rupture = 0.6 * block.tensile_strength * block.net_shear;
+        let net_tension = block.tensile_strength * block.net_tension;
+        let unlimited = if net_tension >= net_rupture {
+            gross_yield + net_tension
+        } else {
+            net_rupture + block.yield_strength * block.gross_tension
+        };
+        let limited =
+            self.method == BlockMethod::AiscLrfd1999 && self.shear + self.tension < unlimited;
+        Cautions::default().with(limited.then_some(Caution::MethodFromMemory {
+            method: "AISC LRFD 1999 J4.3, at most 0.6 Fu Anv + Fu Ant",
+        }))
     }
 
     /// The working.
@@ -378,10 +434,17 @@ pub enum StaggerRule {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
 pub struct Stagger {
     /// Distance of the two holes along the load, s.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub along: Length,
     /// Distance of the two holes across the load, g = p.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub across: Length,
 }
 

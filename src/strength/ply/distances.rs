@@ -3,6 +3,7 @@
 use super::{Ply, PlyMethod};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::parts::SAME_LENGTH;
 use crate::units::Length;
 use alloc::vec::Vec;
 use core::fmt;
@@ -78,6 +79,15 @@ pub struct ShortDistance {
 }
 
 impl ShortDistance {
+    pub(crate) fn new(kind: DistanceKind, distance: Length, least: Length) -> Self {
+        Self {
+            kind,
+            distance,
+            least,
+            cautions: Cautions::default(),
+        }
+    }
+
     /// What the user must be told.
     ///
     /// ```
@@ -157,7 +167,8 @@ impl Ply {
         Ok(short
             .filter_map(|((kind, distance), least)| {
                 let (distance, least) = (distance?, least?);
-                (distance < least).then_some(ShortDistance {
+                // A distance that was rounded to the limit is not short of it.
+                (distance < least - SAME_LENGTH).then_some(ShortDistance {
                     kind,
                     distance,
                     least,

@@ -38,7 +38,7 @@ impl PlyResistance {
             self.resistance.at(level)?,
             level,
         )?;
-        Ok(check.by(self.method.name()).warned(self.cautions))
+        Ok(check.by(self.method.name()).warned(self.cautions()))
     }
 
     /// What the user must be told.
@@ -52,8 +52,8 @@ impl PlyResistance {
     /// }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.method.cautions(self.mode, self.ply.hole_kind)
     }
 
     /// The working.

@@ -6,7 +6,7 @@ use alloc::{format, string::ToString};
 
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::strength::check::Resistance;
@@ -168,7 +168,8 @@ mod serde_fields {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] without planes, or for a design factor below 1 or not finite;
+/// [`Error::OutOfRange`] without planes, for a design factor below 1 or not finite, or a resistance that
+/// vanishes or overflows;
 /// [`Error::NoValue`] where the grade has no yield or proof strength, or the method defines no allowable
 /// load ([`shear_resistance`](super::shear_resistance) serves limit-state codes too); [`Error::Mismatch`]
 /// if the strengths hold for another nominal diameter than the thread has.
@@ -220,7 +221,7 @@ pub fn bolt_shear(
     let plane_nominal = stress * area;
     // At most a few planes: exact in f64.
     #[allow(clippy::cast_precision_loss)]
-    let nominal = planes.len() as f64 * plane_nominal;
+    let nominal = positive("resistance", planes.len() as f64 * plane_nominal)?;
     Ok(BoltShear {
         method,
         planes: planes.len(),

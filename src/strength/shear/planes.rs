@@ -4,8 +4,8 @@ use alloc::{format, string::ToString, vec::Vec};
 
 use super::ShearMethod;
 use super::reductions::{AppliedReductions, ShearReductions, recalled};
-use super::stress::Factors;
-use crate::caution::Cautions;
+use super::stress::{Factors, is_a307};
+use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, BoltStrength};
@@ -71,7 +71,8 @@ pub enum PlaneRule {
     #[default]
     Each,
     /// The resistances of the planes are added, as AS 4100, IS 800 and CSA S16 do: once the weaker
-    /// plane has yielded the stronger takes more. For planes loaded alike only.
+    /// plane has yielded the stronger takes more. For planes loaded alike only, whose shares make up
+    /// the load: where plates pulled in turn load every plane with the whole, none can take from another.
     Sum,
 }
 
@@ -134,6 +135,7 @@ pub struct ShearResistance {
     /// Resistance of the bolt: the load on the bolt as a whole.
     pub resistance: Resistance,
     any_in_thread: bool,
+    grip_unknown: bool,
 }
 
 impl ShearResistance {
@@ -155,9 +157,12 @@ impl ShearResistance {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
+        let aisc = matches!(self.method, ShearMethod::Aisc360 { .. });
+        let grip = self.grip_unknown && aisc && is_a307(self.grade);
         self.method
             .cautions(self.grade, self.any_in_thread)
             .and(recalled(self.method, &self.reductions))
+            .with(grip.then_some(Caution::LongGripOfA307))
     }
 
     /// A load on the bolt beside its resistance.
@@ -296,8 +301,8 @@ impl ShearResistance {
 /// [`Error::OutOfRange`] without planes, for a share that is not from 0 to 1 or planes that are all
 /// without load, for a factor of the method below 1, for a length that is not positive or beyond what
 /// the code covers; [`Error::NoValue`] if the method lists no such bolt; [`Error::Mismatch`] if the
-/// strengths hold for another diameter, or if planes are to be added that are not loaded alike
-/// or not by a code that adds them.
+/// strengths hold for another diameter, or if planes are to be added that are not loaded alike,
+/// whose shares do not make up the load, or not by a code that adds them.
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -352,7 +357,8 @@ pub fn shear_resistance(
         }
     }
     let worst = governing(worst, planes.len())?;
-    let reductions = reductions.factors(method, thread, strength.grade)?;
+    let asked = reductions;
+    let reductions = asked.factors(method, thread, strength.grade)?;
     let plane = factors.resistance(worst.load).times(reductions.product());
     let times = match rule {
         PlaneRule::Each => 1.0 / worst.cut.share,
@@ -379,6 +385,7 @@ pub fn shear_resistance(
         safety_factor: safety,
         plane: plane.sound()?,
         resistance: plane.times(times).sound()?,
+        grip_unknown: asked.grip.is_none(),
         any_in_thread: planes.iter().any(|plane| plane.zone != Zone::Shank),
     })
 }
@@ -416,12 +423,15 @@ fn may_add(method: ShearMethod, planes: &[LoadedPlane]) -> Result<(), Error> {
         )));
     }
     let first = planes.first().map_or(0.0, |plane| plane.share);
+    let total: f64 = planes.iter().map(|plane| plane.share).sum();
     if planes
         .iter()
         .any(|plane| (plane.share - first).abs() > 1e-9)
+        || (total - 1.0).abs() > 1e-6
     {
         return Err(Error::Mismatch(
-            "shear planes are added only if they are loaded alike".to_string(),
+            "shear planes are added only if they are loaded alike and share the load between them"
+                .to_string(),
         ));
     }
     Ok(())

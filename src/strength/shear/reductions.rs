@@ -14,10 +14,10 @@ use crate::units::{Length, inches, millimetres};
 ///
 /// | method | long joint | long grip | packing | wide holes |
 /// |---|---|---|---|---|
-/// | AISC 360-05 | 0.8 above 50 in | A307: 1 % for each 1/16 in above 5 d | 1 - 0.4 (t - 0.25), at least 0.85 (m) | none |
-/// | AISC 360-10 on | 0.833 above 38 in | the same | the same (m) | none |
+/// | AISC 360-05 | 0.8 above 50 in | A307: 1 % for each 1/16 in above 5 d | 1 - 0.4 (t - 0.25) to 3/4 in (m; read for 1999) | none |
+/// | AISC 360-10 on | 0.833 above 38 in | the same | the same, at least 0.85 (m) | none |
 /// | EN 1993-1-8 3.8, 3.6.1 | 1 - (L - 15 d) / (200 d), 0.75 to 1 (m) | none | 9 d / (8 d + 3 t) for t over d/3 | 0.85 |
-/// | BS 5950-1 6.3.2 | (5500 - L) / 5000 above 500 mm (m) | 8 d / (3 d + G) above 5 d (m) | 9 d / (8 d + 3 t) for t over d/3 | none |
+/// | BS 5950-1 6.3.2 | (5500 - L) / 5000 above 500 mm (m) | 8 d / (3 d + G) above 5 d (m) | 9 d / (8 d + 3 t) for t over d/3, at most 4 d / 3 (m) | none |
 /// | IS 800 10.3.3 | 1.075 - L / (200 d), 0.75 to 1, above 15 d (m) | 8 d / (3 d + G) above 5 d, at most 8 d (m) | 1 - 0.0125 t for t over 6 mm (m) | none |
 /// | AS 4100 9.3.2.1 | 1.075 - L / 4000 above 300 mm, at least 0.75 (m) | none | 0.85 for t over 6 to 20 mm (m) | none |
 /// | CSA S16 13.12.1.2 | 0.833 from 760 mm (m) | none | over 6.4 mm refused | none |
@@ -222,8 +222,20 @@ fn long_grip(
 
 fn packed(method: ShearMethod, packing: Length, d: Length) -> Result<f64, Error> {
     Ok(match method {
-        ShearMethod::Aisc360 { .. } if packing > inches(0.25) => {
-            (1.0 - 0.4 * ((packing - inches(0.25)) / inches(1.0)).value).max(0.85)
+        ShearMethod::Aisc360 { edition } if packing > inches(0.25) => {
+            let factor = 1.0 - 0.4 * ((packing - inches(0.25)) / inches(1.0)).value;
+            if edition != AiscEdition::E2005 {
+                factor.max(0.85)
+            } else if packing <= inches(0.75) {
+                factor
+            } else {
+                let allowed = Allowed::AtMost(inches(0.75).into());
+                return Err(out_of_range("fillers for AISC 360-05", packing, allowed));
+            }
+        }
+        ShearMethod::Bs5950 if 3.0 * packing > 4.0 * d => {
+            let allowed = Allowed::AtMost((4.0 / 3.0 * d).into());
+            return Err(out_of_range("packing for BS 5950-1", packing, allowed));
         }
         ShearMethod::En1993 | ShearMethod::Bs5950 if 3.0 * packing > d => {
             (9.0 * d / (8.0 * d + 3.0 * packing)).value

@@ -140,6 +140,7 @@ impl ShearMethod {
     pub(super) fn cautions(self, grade: BoltGrade, any_in_thread: bool) -> Cautions {
         match self {
             Self::Aisc360 { edition } => aisc_cautions(edition, grade),
+            Self::En1993 => en_cautions(grade),
             Self::As4100 => outside(grade, "AS 4100 9.3.2.1", "ISO metric bolts", is_iso),
             Self::Is800 => outside(grade, "IS 800:2007 10.3.3", "ISO metric bolts", is_iso),
             Self::CsaS16 => outside(
@@ -174,7 +175,8 @@ fn outside(
     }))
 }
 
-fn aisc_cautions(edition: AiscEdition, grade: BoltGrade) -> Cautions {
+/// What goes with Table J3.2 of AISC 360: material it was not written for, stresses that were recalled.
+pub(crate) fn aisc_cautions(edition: AiscEdition, grade: BoltGrade) -> Cautions {
     let by_analogy = match grade {
         BoltGrade::Stated => false, // the caller has been told already
         BoltGrade::Sae(_) | BoltGrade::Iso(_) | BoltGrade::Stainless(_) => true,
@@ -220,11 +222,15 @@ fn no_thread_in_plane() -> Error {
     )
 }
 
-/// Stress of the rows of a code for one property class.
-fn rows_for_class(
+/// The row of a code for one property class that is wanted. Names are compared last: they cost most.
+fn row_for_class(
     code: &'static str,
-    class: PropertyClass,
-) -> Option<impl Iterator<Item = &'static DesignStress>> {
+    grade: BoltGrade,
+    wanted: impl Fn(&DesignStress) -> bool,
+) -> Result<&'static DesignStress, Error> {
+    let BoltGrade::Iso(class) = grade else {
+        return Err(not_listed(grade, code));
+    };
     let bolts = match class {
         PropertyClass::Class4_6 => "class 4.6",
         PropertyClass::Class4_8 => "class 4.8",
@@ -233,21 +239,28 @@ fn rows_for_class(
         PropertyClass::Class6_8 => "class 6.8",
         PropertyClass::Class8_8 => "class 8.8",
         PropertyClass::Class10_9 => "class 10.9",
-        _ => return None,
+        _ => return Err(not_listed(grade, code)),
     };
-    let rows = DesignStress::all_metric().iter();
-    Some(rows.filter(move |row| row.bolts == bolts && row.code == code))
+    DesignStress::all_metric()
+        .iter()
+        .find(|row| wanted(row) && row.bolts == bolts && row.code == code)
+        .ok_or_else(|| not_listed(grade, code))
 }
 
 /// Nominal tensile strength fub of EN 1993-1-8 Table 3.1, below that of ISO 898-1 for class 8.8.
 pub(crate) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
-    let BoltGrade::Iso(class) = grade else {
-        return Err(not_listed(grade, "EN 1993-1-8"));
-    };
-    rows_for_class("EN 1993-1-8", class)
-        .and_then(|mut rows| rows.find(|row| row.quantity == StressQuantity::TensileStrength))
-        .and_then(|row| row.stress)
+    let of_tension = |row: &DesignStress| row.quantity == StressQuantity::TensileStrength;
+    row_for_class("EN 1993-1-8", grade, of_tension)?
+        .stress
         .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
+}
+
+/// Strengths of EN 1993-1-8 Table 3.1 that were recalled: classes 4.8, 5.8 and 6.8.
+pub(crate) fn en_cautions(grade: BoltGrade) -> Cautions {
+    let of_tension = |row: &DesignStress| row.quantity == StressQuantity::TensileStrength;
+    let row = row_for_class("EN 1993-1-8", grade, of_tension).ok();
+    Cautions::default()
+        .with(row.and_then(|row| Caution::from_memory("nominal tensile strength", row.provenance)))
 }
 
 /// The factor for shear times fub, of EN 1993-1-8 Tables 3.1 and 3.4.
@@ -258,27 +271,18 @@ fn en_stress(grade: BoltGrade, in_shank: bool) -> Result<Stress, Error> {
         StressPlane::Thread
     };
     let tensile = en_tensile_strength(grade)?;
-    let BoltGrade::Iso(class) = grade else {
-        return Err(not_listed(grade, "EN 1993-1-8"));
-    };
-    rows_for_class("EN 1993-1-8", class)
-        .and_then(|mut rows| rows.find(|row| row.plane == Some(plane)))
-        .and_then(|row| row.share_of_tensile)
+    row_for_class("EN 1993-1-8", grade, |row| row.plane == Some(plane))?
+        .share_of_tensile
         .map(|share| share * tensile)
         .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
 }
 
 /// ps of BS 5950-1 Table 30.
 fn bs_5950_stress(grade: BoltGrade) -> Result<Stress, Error> {
-    let class = match grade {
-        BoltGrade::Iso(class) => Some(class),
-        _ => None,
-    };
-    class
-        .and_then(|class| rows_for_class("BS 5950-1:2000", class))
-        .and_then(|mut rows| rows.find(|row| row.quantity == StressQuantity::ShearDesign))
-        .and_then(|row| row.stress)
-        .ok_or_else(|| not_listed(grade, "BS 5950-1"))
+    let of_shear = |row: &DesignStress| row.quantity == StressQuantity::ShearDesign;
+    row_for_class("BS 5950-1:2000", grade, of_shear)?
+        .stress
+        .ok_or_else(|| not_listed(grade, "BS 5950-1:2000"))
 }
 
 /// Allowable shear stress of BS 449-2 as reproduced capacity tables have it.

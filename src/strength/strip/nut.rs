@@ -151,7 +151,8 @@ impl NutProof {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] if a load is not positive and finite.
+/// [`Error::OutOfRange`] if a load is not positive and finite; [`Error::Mismatch`] if the strengths of the
+/// bolt hold for another nominal diameter than the thread has.
 ///
 /// ```
 /// use shankline::{prelude::*, strength::strip::nut_proof};
@@ -168,6 +169,7 @@ pub fn nut_proof(
     bolt: &BoltStrength,
     nut: &NutStrength,
 ) -> Result<NutProof, Error> {
+    bolt.matches(thread)?;
     let tensile_stress_area = thread.tensile_stress_area();
     let bolt_breaking_load = bolt.tensile_strength * tensile_stress_area;
     positive("breaking load of the bolt", bolt_breaking_load)?;

@@ -167,7 +167,7 @@ pub(in crate::tables) static BS5950: Source = Source { key: "bs5950", document: 
 pub(in crate::tables) static EN1993_31: Source = Source { key: "en1993-31", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "a steel design lecture; 400 and 800 MPa also follow from published resistances" };
 pub(in crate::tables) static EN1993_31_RECALLED: Source = Source { key: "en1993-31-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "recalled, not read" };
 pub(in crate::tables) static EN1993_34: Source = Source { key: "en1993-34", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "a European design guide on joints of steel buildings" };
-pub(in crate::tables) static EN1993_34_RECALLED: Source = Source { key: "en1993-34-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1993_34_PAGE: Source = Source { key: "en1993-34-page", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "the page with the table, reproduced on a public document host" };
 pub(in crate::tables) static RATIO_TRADE: Source = Source { key: "ratio-trade", document: "Industrial Fasteners Institute", edition: None, locator: "shear strength as a share of tensile strength", read_in: "three reference pages" };
 pub(in crate::tables) static RATIO_TESTS: Source = Source { key: "ratio-tests", document: "Guide to Design Criteria for Bolted and Riveted Joints", edition: None, locator: "mean of tests", read_in: "recalled, not read" };
 pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "computed" };
@@ -300,11 +300,20 @@ pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", 
 pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
+pub(in crate::tables) static ANODIC_INDEX: Source = Source { key: "anodic-index", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "a page that prints the list down to the aluminium alloys of the 2000 series; a second page showed no more than its head" };
+pub(in crate::tables) static ANODIC_INDEX_RECALLED: Source = Source { key: "anodic-index-recalled", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "recalled; the order and the groups were read in a connector maker's catalogue" };
 pub(in crate::tables) static EN14399_6: Source = Source { key: "en14399-6", document: "EN 14399-6", edition: None, locator: "dimension table of chamfered washers", read_in: "a supplier page" };
 pub(in crate::tables) static EN14399_3_NUT: Source = Source { key: "en14399-3-nut", document: "EN 14399-3", edition: None, locator: "scope: regular nut height according to ISO 4032 (style 1)", read_in: "the same sentence in the scopes of parts 7 and 10 on a standards page; heights from the table of ISO 4032" };
 pub(in crate::tables) static EN14399_4_NUT: Source = Source { key: "en14399-4-nut", document: "EN 14399-4", edition: None, locator: "dimension table of nuts, system HV", read_in: "recalled, not read" };
+pub(in crate::tables) static NDS_G: Source = Source { key: "nds-g", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "recalled" };
+pub(in crate::tables) static NDS_G_READ: Source = Source { key: "nds-g-read", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "worked design notes on bolts and a list of the table in a public source, which agree" };
+pub(in crate::tables) static EN338: Source = Source { key: "en338", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "recalled" };
+pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "four public lists of the classes; they agree in these" };
+pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
+pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
+pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
 
-pub(in crate::tables) static SOURCES: [&Source; 301] = [
+pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -470,7 +479,7 @@ pub(in crate::tables) static SOURCES: [&Source; 301] = [
     &EN1993_31,
     &EN1993_31_RECALLED,
     &EN1993_34,
-    &EN1993_34_RECALLED,
+    &EN1993_34_PAGE,
     &RATIO_TRADE,
     &RATIO_TESTS,
     &RATIO_MISES,
@@ -603,7 +612,16 @@ pub(in crate::tables) static SOURCES: [&Source; 301] = [
     &RCSC_TURN,
     &EN1090_COMBINED,
     &SHIGLEY_8_17,
+    &ANODIC_INDEX,
+    &ANODIC_INDEX_RECALLED,
     &EN14399_6,
     &EN14399_3_NUT,
     &EN14399_4_NUT,
+    &NDS_G,
+    &NDS_G_READ,
+    &EN338,
+    &EN338_READ,
+    &EN338_C18,
+    &PORTEOUS_DENSITY,
+    &EN14080,
 ];

@@ -18,8 +18,10 @@ pub(super) fn starts_of(lead: (f64, usize), pitch: (f64, usize)) -> Option<u8> {
         _ => 5e-7,
     };
     let count = round(lead.0 / pitch.0);
+    // Where both are rounded the full half of their last decimal, f64 may fall on either side.
+    let noise = 1e-9;
     let fits = (1.0..=f64::from(Thread::MOST_STARTS)).contains(&count)
-        && (count * pitch.0 - lead.0).abs() <= slack(lead.1) + count * slack(pitch.1);
+        && (count * pitch.0 - lead.0).abs() <= slack(lead.1) + count * slack(pitch.1) + noise;
     // In 1 to 20.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     fits.then_some(count as u8)

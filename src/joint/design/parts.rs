@@ -1,0 +1,367 @@
+//! Which parts of a space exist for one thread, and what rules the others out.
+
+use alloc::vec::Vec;
+
+use super::mass::{self, BoltMass};
+use super::space::Ordered;
+use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
+use crate::error::Error;
+use crate::joint::{Joint, JointNut, JointPly, NutEnd, Stack};
+use crate::material::{AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, PropertyClass};
+use crate::parts::{Nut, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
+use crate::strength::strip::nut_proof;
+use crate::tables::holes::{ClearanceHole, HoleFit};
+use crate::tables::nanometres;
+use crate::tables::nut_grades::{BoltCoating, NutGradeRow, NutPairing, NutShape};
+use crate::thread::Thread;
+use crate::units::{Length, Mass};
+
+/// The parts of a space for one thread.
+pub(super) struct Parts {
+    pub(super) thread: Thread,
+    pub(super) plies: Vec<JointPly>,
+    pub(super) stacks: Vec<WasheredStack>,
+    pub(super) screws: Vec<Screws>,
+    pub(super) nuts: Vec<FoundNut>,
+    pub(super) grades: Vec<BoltStrength>,
+}
+
+/// The stack with one style of washer.
+pub(super) struct WasheredStack {
+    pub(super) style: Option<WasherStyle>,
+    pub(super) stack: Stack,
+    /// Mass of one washer; zero for washers that are not from the tables.
+    pub(super) washer: Option<Mass>,
+}
+
+pub(super) struct Screws {
+    pub(super) series: ScrewSeries,
+    pub(super) mass: Option<BoltMass>,
+    /// Lengths on hand in the number wanted, with their grades.
+    pub(super) on_hand: Vec<(ScrewLength, BoltGrade)>,
+    /// Whether any stock length has all its dimensions.
+    pub(super) is_stocked: bool,
+}
+
+pub(super) struct FoundNut {
+    pub(super) nut: JointNut,
+    pub(super) end: NutEnd,
+    pub(super) mass: Option<Mass>,
+    /// The grades it comes in, if the caller gave none.
+    grades: Vec<NutStrength>,
+}
+
+impl Parts {
+    /// What there is of a space for a thread. What there is not goes to `ruled_out`, with the number of
+    /// combinations that it takes away.
+    pub(super) fn find(
+        joint: &Joint,
+        space: &DesignSpace,
+        lists: &Ordered,
+        thread: Thread,
+        ruled_out: &mut Vec<RuledOut>,
+    ) -> Result<Option<Self>, Error> {
+        let mut exclude = |reason, combinations| {
+            // Nothing is left that it could rule out if another reason did so before.
+            if combinations > 0 {
+                ruled_out.push(RuledOut {
+                    thread,
+                    reason,
+                    combinations,
+                });
+            }
+        };
+        let of_one_washer = lists.products.len() * lists.nuts.len() * lists.grades.len();
+        let plies = match plies(joint, space.holes, &thread) {
+            Ok(plies) => plies,
+            Err(reason) => {
+                exclude(reason, lists.washers.len() * of_one_washer);
+                return Ok(None);
+            }
+        };
+
+        let mut stacks = Vec::with_capacity(lists.washers.len());
+        for &style in &lists.washers {
+            let Some(style) = style else {
+                let stack = joint.stack.clone();
+                let washer = Some(Mass::default());
+                stacks.push(WasheredStack {
+                    style: None,
+                    stack,
+                    washer,
+                });
+                continue;
+            };
+            let found =
+                Washer::find(style, &thread).and_then(|washer| Ok((washer, washer.thickness()?)));
+            match found {
+                Ok((washer, thickness)) => stacks.push(WasheredStack {
+                    style: Some(style),
+                    stack: joint.stack.to_builder().washers_of(thickness).build()?,
+                    washer: mass::of_washer(washer),
+                }),
+                Err(error) => exclude(RuledOutReason::NoWasher { style, error }, of_one_washer),
+            }
+        }
+
+        let of_one_product = stacks.len() * lists.nuts.len() * lists.grades.len();
+        let mut screws = Vec::with_capacity(lists.products.len());
+        for &product in &lists.products {
+            match Screws::find(product, &thread, space) {
+                Ok(found) => screws.push(found),
+                Err(error) => exclude(RuledOutReason::NoScrew { product, error }, of_one_product),
+            }
+        }
+
+        let of_one_nut = stacks.len() * screws.len() * lists.grades.len();
+        let mut nuts = Vec::with_capacity(lists.nuts.len());
+        for &nut in &lists.nuts {
+            match FoundNut::find(nut, &thread) {
+                Ok(found) => nuts.push(found),
+                Err(error) => {
+                    let style = nut.style;
+                    exclude(RuledOutReason::NoNut { style, error }, of_one_nut);
+                }
+            }
+        }
+
+        let of_one_grade = stacks.len() * screws.len() * nuts.len();
+        let mut grades = Vec::with_capacity(lists.grades.len());
+        for &grade in &lists.grades {
+            match grade.strength(thread.nominal_diameter()) {
+                Ok(strength) => grades.push(strength),
+                Err(error) => exclude(RuledOutReason::NoGrade { grade, error }, of_one_grade),
+            }
+        }
+        Ok(Some(Self {
+            thread,
+            plies,
+            stacks,
+            screws,
+            nuts,
+            grades,
+        }))
+    }
+}
+
+/// The plies with the holes of a thread.
+fn plies(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<Vec<JointPly>, RuledOutReason> {
+    let mut plies = joint.plies.clone();
+    let drilled = rule
+        .drilled(thread)
+        .map_err(|error| RuledOutReason::NoHole { error })?;
+    if let Some(hole) = drilled {
+        for ply in &mut plies {
+            ply.hole = Some(hole);
+        }
+        return Ok(plies);
+    }
+    let diameter = nanometres(thread.nominal_diameter());
+    let is_other = diameter != nanometres(joint.bolt.thread.nominal_diameter());
+    let largest: Option<Length> = ClearanceHole::find(thread, HoleFit::Loose)
+        .ok()
+        .filter(|_| is_other)
+        .map(|hole| hole.diameter_max.unwrap_or(hole.diameter_min));
+    for (ply, detail) in (1..).zip(&plies) {
+        let Some(hole) = detail.hole else { continue };
+        if nanometres(hole) < diameter {
+            return Err(RuledOutReason::HoleTooSmall { ply, hole });
+        }
+        if let Some(largest) = largest.filter(|&largest| nanometres(hole) > nanometres(largest)) {
+            return Err(RuledOutReason::HoleTooLarge { ply, hole, largest });
+        }
+    }
+    Ok(plies)
+}
+
+impl Screws {
+    fn find(product: ScrewProduct, thread: &Thread, space: &DesignSpace) -> Result<Self, Error> {
+        let series = ScrewSeries::new(product, thread)?;
+        let (mut on_hand, mut unknown) = (Vec::new(), None);
+        for item in &space.on_hand {
+            let is_own = item.bolt.product == product && is_same(&item.bolt.thread, thread);
+            let enough = is_own && item.count >= space.bolts;
+            let Some(length) = item.bolt.length.filter(|_| enough) else {
+                continue;
+            };
+            match series.length(length) {
+                Ok(screw) => on_hand.push((screw, item.bolt.grade)),
+                Err(error) => unknown = Some(error),
+            }
+        }
+        let mut lengths = series.stock_lengths();
+        let is_stocked = lengths.any(|length| match series.length(length) {
+            Ok(_) => true,
+            Err(error) => {
+                unknown = Some(error);
+                false
+            }
+        });
+        if !is_stocked && on_hand.is_empty() {
+            return Err(unknown.unwrap_or_else(|| Error::NoValue {
+                quantity: "stock length",
+                subject: alloc::string::ToString::to_string(&series),
+                reason: "none has been read at that size",
+            }));
+        }
+        Ok(Self {
+            mass: BoltMass::new(product, thread),
+            series,
+            on_hand,
+            is_stocked,
+        })
+    }
+
+    /// Whether the product is made in the grade.
+    ///
+    /// Source: ASTM F3125 for structural bolts in inches, EN 14399-3 and -4 for metric ones (the last
+    /// recalled), ASTM A574 and ISO 4762 for socket screws; for the others which documents belong to
+    /// inch and which to metric parts: common practice, no source.
+    pub(super) fn is_made_in(&self, strength: &BoltStrength) -> bool {
+        use BoltGrade::{Astm, Iso, Sae, Stainless};
+        use PropertyClass::{Class8_8, Class10_9, Class12_9};
+        let grade = strength.grade;
+        match self.series.product() {
+            ScrewProduct::HexCapScrew | ScrewProduct::HexBolt | ScrewProduct::HeavyHexBolt => {
+                strength.for_screws
+                    && match grade {
+                        Sae(_) => true,
+                        Astm(grade) => !is_metric(grade),
+                        _ => false,
+                    }
+            }
+            ScrewProduct::MetricHexCapScrew
+            | ScrewProduct::Iso4014
+            | ScrewProduct::Iso4017
+            | ScrewProduct::Iso8765 => {
+                strength.for_screws
+                    && match grade {
+                        Iso(_) | Stainless(_) => true,
+                        Astm(grade) => is_metric(grade),
+                        _ => false,
+                    }
+            }
+            ScrewProduct::StructuralBolt => matches!(
+                grade,
+                Astm(
+                    AstmGrade::F3125A325Type1
+                        | AstmGrade::F3125A325Type3
+                        | AstmGrade::F3125A490Type1
+                        | AstmGrade::F3125A490Type3
+                        | AstmGrade::A325To2014
+                )
+            ),
+            ScrewProduct::SocketHeadCapScrew => grade == Astm(AstmGrade::A574),
+            ScrewProduct::Iso4762 => {
+                matches!(grade, Iso(Class8_8 | Class10_9 | Class12_9) | Stainless(_))
+            }
+            ScrewProduct::En14399_3 => matches!(grade, Iso(Class8_8 | Class10_9)),
+            ScrewProduct::En14399_4 => grade == Iso(Class10_9),
+        }
+    }
+}
+
+/// Same diameter, pitch and system, whatever the tolerance class.
+fn is_same(a: &Thread, b: &Thread) -> bool {
+    a.is_unified() == b.is_unified()
+        && nanometres(a.nominal_diameter()) == nanometres(b.nominal_diameter())
+        && nanometres(a.pitch()) == nanometres(b.pitch())
+}
+
+/// Whether an ASTM grade is one of metric bolts.
+const fn is_metric(grade: AstmGrade) -> bool {
+    matches!(
+        grade,
+        AstmGrade::F568m4_6
+            | AstmGrade::F568m4_8
+            | AstmGrade::F568m5_8
+            | AstmGrade::F568m8_8
+            | AstmGrade::F568m8_8Boron
+            | AstmGrade::F568m8_8_3
+            | AstmGrade::F568m9_8
+            | AstmGrade::F568m10_9
+            | AstmGrade::F568m10_9Alloy
+            | AstmGrade::F568m10_9_3
+            | AstmGrade::F568m12_9
+            | AstmGrade::F3125A325m
+            | AstmGrade::F3125A490m
+    )
+}
+
+impl FoundNut {
+    fn find(nut: JointNut, thread: &Thread) -> Result<Self, Error> {
+        let row = Nut::find(nut.style, thread)?;
+        let grades = match (nut.grade, nut.style.shape()) {
+            (Some(grade), Some(shape)) => {
+                grade.strength(shape, thread)?;
+                Vec::new()
+            }
+            (None, Some(shape)) => grades_of(shape, thread),
+            (_, None) => Vec::new(),
+        };
+        Ok(Self {
+            nut,
+            end: NutEnd::of(row)?,
+            mass: mass::of_nut(row, thread),
+            grades,
+        })
+    }
+
+    /// The nut with a grade for a bolt, if the caller gave none and one is known: the one that the
+    /// standard of the bolt names, or else the weakest that lets the bolt break first.
+    pub(super) fn for_bolt(&self, strength: &BoltStrength, thread: &Thread) -> JointNut {
+        JointNut {
+            style: self.nut.style,
+            grade: self
+                .nut
+                .grade
+                .or_else(|| self.named_grade(strength))
+                .or_else(|| self.weakest_grade(strength, thread)),
+        }
+    }
+
+    fn named_grade(&self, strength: &BoltStrength) -> Option<NutGrade> {
+        let diameter = strength.nominal_diameter;
+        let mut rows = NutPairing::for_bolt(strength.grade, diameter, BoltCoating::Plain).ok()?;
+        rows.find(|row| {
+            self.grades.iter().any(|own| {
+                own.grade == row.nut && row.shape.is_none_or(|wanted| wanted == own.shape)
+            })
+        })
+        .map(|row| row.nut)
+    }
+
+    fn weakest_grade(&self, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
+        self.grades
+            .iter()
+            .filter(|nut| {
+                nut_proof(thread, strength, nut).is_ok_and(|proof| proof.bolt_breaks_first())
+            })
+            .min_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value))
+            .map(|nut| nut.grade)
+    }
+}
+
+/// The grades in which nuts of this shape are made with a thread, but for those tapped oversize, which are
+/// for galvanised bolts only.
+fn grades_of(shape: NutShape, thread: &Thread) -> Vec<NutStrength> {
+    let mut grades: Vec<NutStrength> = Vec::new();
+    let rows = NutGradeRow::all_inch()
+        .iter()
+        .chain(NutGradeRow::all_metric());
+    for row in rows.filter(|row| row.shape == shape && row.threads.covers(thread)) {
+        let is_oversize = matches!(
+            row.grade,
+            NutGrade::Iso10684Class5z
+                | NutGrade::Iso10684Class6z
+                | NutGrade::Iso10684Class8z
+                | NutGrade::Iso10684Class9z
+                | NutGrade::Iso10684Class10z
+        );
+        if is_oversize || grades.iter().any(|known| known.grade == row.grade) {
+            continue;
+        }
+        grades.extend(row.grade.strength(shape, thread).ok());
+    }
+    grades
+}

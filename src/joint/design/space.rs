@@ -1,0 +1,444 @@
+//! What a design may choose from.
+
+use alloc::{format, vec::Vec};
+
+use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::joint::{HeadSeat, Joint, JointBolt, JointNut};
+use crate::material::BoltGrade;
+use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
+use crate::strength::shear::AiscEdition;
+use crate::tables::holes::{ClearanceHole, HoleFit, StructuralHole};
+use crate::thread::Thread;
+use crate::units::{Length, Ratio};
+
+use super::order;
+
+/// What [`Joint::design`] may choose from. A list that is left empty is not varied: the joint keeps
+/// what it has there.
+///
+/// ```
+/// use shankline::joint::DesignSpace;
+/// use shankline::prelude::*;
+/// use shankline::tables::holes::HoleFit;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let space = DesignSpace::new()
+///     .threads(["M12".parse()?, "M16".parse()?])
+///     .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
+///     .washers([WasherStyle::Iso7089])
+///     .holes(HoleFit::Normal);
+/// assert_eq!(space.threads.len() * space.grades.len(), 4);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(default, deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub struct DesignSpace {
+    /// Threads, and with them the diameters.
+    pub threads: Vec<Thread>,
+    /// Products.
+    pub products: Vec<ScrewProduct>,
+    /// Grades of the bolt.
+    pub grades: Vec<BoltGrade>,
+    /// Nuts. One without a grade gets the grade that the standard of the bolt names for it; where none
+    /// is named, the weakest one of its shape that lets the bolt break first.
+    pub nuts: Vec<JointNut>,
+    /// Styles of washer, the same under head and nut: under the head as many as the stack has, under
+    /// the nut too, and more where a length needs them. Their thickness comes from the tables.
+    pub washers: Vec<WasherStyle>,
+    /// The holes of the plies that are described.
+    pub holes: HoleRule,
+    /// The most of each resistance that the loads may use; the whole of it by default. See
+    /// [`Objective::Utilisation`](super::Objective::Utilisation) for what is not counted.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            serialize_with = "crate::units::quantity::serialize_ratio",
+            deserialize_with = "crate::units::quantity::deserialize_ratio"
+        )
+    )]
+    pub utilisation_max: Ratio,
+    /// Bolts on hand.
+    pub on_hand: Vec<OnHand>,
+    /// Whether only bolts on hand come into question.
+    pub only_on_hand: bool,
+    /// How many bolts are wanted, so many must be on hand alike.
+    pub bolts: usize,
+}
+
+/// Bolts on hand. (A [`Bin`](crate::joint::Bin) is for bolts of unknown make; here the grade counts.)
+///
+/// ```
+/// use shankline::joint::{JointBolt, OnHand};
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let drawer = OnHand {
+///     bolt: JointBolt {
+///         product: ScrewProduct::Iso4014,
+///         thread: "M12".parse()?,
+///         grade: PropertyClass::Class8_8.into(),
+///         length: Some(millimetres(70.0)),
+///     },
+///     count: 24,
+/// };
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct OnHand {
+    /// What it is; its length must be given.
+    pub bolt: JointBolt,
+    /// How many there are.
+    pub count: usize,
+}
+
+/// What becomes of the holes of the plies when the diameter changes.
+///
+/// ```
+/// use shankline::joint::HoleRule;
+/// use shankline::tables::holes::HoleFit;
+/// assert_eq!(HoleRule::from(HoleFit::Close), HoleRule::Fit(HoleFit::Close));
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum HoleRule {
+    /// They are there already. A thread that does not pass through one is ruled out, and so is one of
+    /// another diameter than the given one for which a hole is larger than a loose clearance hole.
+    #[default]
+    Keep,
+    /// They are drilled for the bolt: [`ClearanceHole`], its least diameter.
+    Fit(HoleFit),
+    /// They are the standard holes of AISC 360 Table J3.3: [`StructuralHole`].
+    Structural(AiscEdition),
+}
+
+impl From<HoleFit> for HoleRule {
+    fn from(fit: HoleFit) -> Self {
+        Self::Fit(fit)
+    }
+}
+
+impl HoleRule {
+    /// Diameter of the hole drilled for a thread; none if holes are kept.
+    pub(super) fn drilled(self, thread: &Thread) -> Result<Option<Length>, Error> {
+        match self {
+            Self::Keep => Ok(None),
+            Self::Fit(fit) => ClearanceHole::find(thread, fit).map(|hole| Some(hole.diameter_min)),
+            Self::Structural(edition) => {
+                StructuralHole::find(thread, edition).map(|hole| Some(hole.standard))
+            }
+        }
+    }
+}
+
+impl Default for DesignSpace {
+    fn default() -> Self {
+        Self {
+            threads: Vec::new(),
+            products: Vec::new(),
+            grades: Vec::new(),
+            nuts: Vec::new(),
+            washers: Vec::new(),
+            holes: HoleRule::Keep,
+            utilisation_max: Ratio::from(1.0),
+            on_hand: Vec::new(),
+            only_on_hand: false,
+            bolts: 1,
+        }
+    }
+}
+
+impl DesignSpace {
+    /// No more combinations are tried: about a second, and some hundred megabytes of reasons.
+    pub const MOST_COMBINATIONS: usize = 100_000;
+
+    /// A space of the given joint alone: its best length.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// assert!(DesignSpace::new().threads.is_empty());
+    /// ```
+    #[must_use]
+    pub fn new() -> Self {
+        Self::default()
+    }
+
+    /// With these threads.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let space = DesignSpace::new().threads(["1/2-13 UNC".parse()?, "5/8-11 UNC".parse()?]);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn threads(mut self, threads: impl IntoIterator<Item = Thread>) -> Self {
+        self.threads = threads.into_iter().collect();
+        self
+    }
+
+    /// With these products.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// use shankline::prelude::*;
+    /// let space = DesignSpace::new().products([ScrewProduct::Iso4014, ScrewProduct::Iso4017]);
+    /// ```
+    #[must_use]
+    pub fn products(mut self, products: impl IntoIterator<Item = ScrewProduct>) -> Self {
+        self.products = products.into_iter().collect();
+        self
+    }
+
+    /// With these grades of bolt.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// use shankline::prelude::*;
+    /// let space = DesignSpace::new().grades([SaeGrade::Grade5, SaeGrade::Grade8]);
+    /// ```
+    #[must_use]
+    pub fn grades<G: Into<BoltGrade>>(mut self, grades: impl IntoIterator<Item = G>) -> Self {
+        self.grades = grades.into_iter().map(Into::into).collect();
+        self
+    }
+
+    /// With these nuts.
+    ///
+    /// ```
+    /// use shankline::joint::{DesignSpace, JointNut};
+    /// use shankline::prelude::*;
+    /// let space = DesignSpace::new()
+    ///     .nuts([JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) }]);
+    /// ```
+    #[must_use]
+    pub fn nuts(mut self, nuts: impl IntoIterator<Item = JointNut>) -> Self {
+        self.nuts = nuts.into_iter().collect();
+        self
+    }
+
+    /// With nuts of these styles, each in the grade that its bolt asks for.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// use shankline::prelude::*;
+    /// let space = DesignSpace::new().nut_styles([NutStyle::Iso4032, NutStyle::Iso7040]);
+    /// assert!(space.nuts.iter().all(|nut| nut.grade.is_none()));
+    /// ```
+    #[must_use]
+    pub fn nut_styles(self, styles: impl IntoIterator<Item = NutStyle>) -> Self {
+        let grade = None;
+        self.nuts(styles.into_iter().map(|style| JointNut { style, grade }))
+    }
+
+    /// With washers of these styles.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// use shankline::prelude::*;
+    /// let space = DesignSpace::new().washers([WasherStyle::TypeANarrow, WasherStyle::F436]);
+    /// ```
+    #[must_use]
+    pub fn washers(mut self, styles: impl IntoIterator<Item = WasherStyle>) -> Self {
+        self.washers = styles.into_iter().collect();
+        self
+    }
+
+    /// With holes by this rule.
+    ///
+    /// ```
+    /// use shankline::joint::{DesignSpace, HoleRule};
+    /// use shankline::prelude::*;
+    /// let space = DesignSpace::new().holes(HoleRule::Structural(AiscEdition::E2022));
+    /// ```
+    #[must_use]
+    pub fn holes(mut self, rule: impl Into<HoleRule>) -> Self {
+        self.holes = rule.into();
+        self
+    }
+
+    /// With so much of each resistance used at most.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// use shankline::units::percent;
+    /// let space = DesignSpace::new().utilisation_at_most(percent(80.0));
+    /// ```
+    #[must_use]
+    pub const fn utilisation_at_most(mut self, most: Ratio) -> Self {
+        self.utilisation_max = most;
+        self
+    }
+
+    /// With bolts on hand, of which so many alike are wanted for the joints.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// let empty_shelf = DesignSpace::new().on_hand([], 4);
+    /// ```
+    #[must_use]
+    pub fn on_hand(mut self, on_hand: impl IntoIterator<Item = OnHand>, wanted: usize) -> Self {
+        self.on_hand = on_hand.into_iter().collect();
+        self.bolts = wanted;
+        self
+    }
+
+    /// With nothing but the bolts on hand.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// assert!(DesignSpace::new().only_on_hand().only_on_hand);
+    /// ```
+    #[must_use]
+    pub const fn only_on_hand(mut self) -> Self {
+        self.only_on_hand = true;
+        self
+    }
+
+    /// The space in a fixed order and without repetition, with what the joint has in empty lists.
+    pub(super) fn of(&self, joint: &Joint) -> Result<Ordered, Error> {
+        positive("greatest utilisation", self.utilisation_max)?;
+        if self.utilisation_max > Ratio::from(1.0) {
+            return Err(out_of_range(
+                "greatest utilisation",
+                self.utilisation_max,
+                Allowed::AtMost(1.0.into()),
+            ));
+        }
+        if self.bolts == 0 {
+            let allowed = Allowed::AtLeast(1_usize.into());
+            return Err(out_of_range("number of bolts wanted", 0_usize, allowed));
+        }
+        for on_hand in &self.on_hand {
+            let Some(length) = on_hand.bolt.length else {
+                return Err(Error::Mismatch(format!(
+                    "the length of a {} {} on hand is not given",
+                    on_hand.bolt.thread, on_hand.bolt.product
+                )));
+            };
+            positive("length of a bolt on hand", length)?;
+        }
+        if self.only_on_hand && self.on_hand.is_empty() {
+            return Err(Error::Mismatch(
+                "only bolts on hand come into question, and there are none".into(),
+            ));
+        }
+        let threads = filled(&self.threads, joint.bolt.thread, order::threads);
+        let own = joint.bolt.thread.nominal_diameter();
+        let other = threads
+            .iter()
+            .find(|thread| thread.nominal_diameter() != own);
+        if let Some(other) = other {
+            if let Some(what) = self.made_for_one_diameter(joint) {
+                return Err(Error::Mismatch(format!(
+                    "{what} that of {}: it does not go with {other}",
+                    joint.bolt.thread
+                )));
+            }
+        }
+        let washers = if self.washers.is_empty() {
+            alloc::vec![None]
+        } else {
+            let styles: Vec<_> = self.washers.iter().copied().map(Some).collect();
+            filled(&styles, None, |a, b| {
+                order::washer(*a).cmp(&order::washer(*b))
+            })
+        };
+        let ordered = Ordered {
+            threads,
+            products: filled(&self.products, joint.bolt.product, |a, b| {
+                order::product(*a).cmp(&order::product(*b))
+            }),
+            grades: filled(&self.grades, joint.bolt.grade, |a, b| {
+                order::grade(*a).cmp(&order::grade(*b))
+            }),
+            nuts: filled(&self.nuts, joint.nut, |a, b| {
+                order::nut(*a).cmp(&order::nut(*b))
+            }),
+            washers,
+        };
+        let combinations = ordered.combinations();
+        if combinations > Self::MOST_COMBINATIONS {
+            return Err(out_of_range(
+                "number of combinations",
+                combinations,
+                Allowed::AtMost(Self::MOST_COMBINATIONS.into()),
+            ));
+        }
+        Ok(ordered)
+    }
+}
+
+impl DesignSpace {
+    /// What of a joint belongs to its own diameter and to no other.
+    fn made_for_one_diameter(&self, joint: &Joint) -> Option<&'static str> {
+        let stack = &joint.stack;
+        let has_washers =
+            !stack.washers_under_head().is_empty() || stack.washers_under_nut().is_some();
+        if self.washers.is_empty() && has_washers {
+            Some("no style of washer is named, and the thickness of the washers in the stack is")
+        } else if !stack.other_washers_under_nut().is_empty() {
+            Some("the size of the special washer under the nut is")
+        } else if !stack.sleeves().is_empty() {
+            Some("the bore of the sleeve is")
+        } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {
+            Some("the countersink is")
+        } else {
+            let tightening = joint.tightening?;
+            let running = tightening.prevailing.map(|_| "the running torque given is");
+            running.or(tightening.stiffness.map(|_| "the stiffness given is"))
+        }
+    }
+}
+
+/// The lists of a space, none of them empty.
+pub(super) struct Ordered {
+    pub(super) threads: Vec<Thread>,
+    pub(super) products: Vec<ScrewProduct>,
+    pub(super) grades: Vec<BoltGrade>,
+    pub(super) nuts: Vec<JointNut>,
+    pub(super) washers: Vec<Option<WasherStyle>>,
+}
+
+impl Ordered {
+    pub(super) fn combinations(&self) -> usize {
+        [
+            self.products.len(),
+            self.grades.len(),
+            self.nuts.len(),
+            self.washers.len(),
+        ]
+        .into_iter()
+        .fold(self.threads.len(), usize::saturating_mul)
+    }
+}
+
+fn filled<T: Copy + PartialEq>(
+    list: &[T],
+    own: T,
+    order: impl Fn(&T, &T) -> core::cmp::Ordering,
+) -> Vec<T> {
+    let mut filled = if list.is_empty() {
+        alloc::vec![own]
+    } else {
+        list.to_vec()
+    };
+    filled.sort_by(order);
+    filled.dedup();
+    filled
+}

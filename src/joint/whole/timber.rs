@@ -1,0 +1,214 @@
+//! Checks of a joint with timber in it.
+
+use super::checks::Report;
+use super::{Joint, JointPly};
+use crate::error::Error;
+use crate::joint::Candidate;
+use crate::material::BoltStrength;
+use crate::math::sqrt;
+use crate::parts::Zone;
+use crate::strength::check::Mode;
+use crate::strength::shear::en_tensile_strength;
+use crate::strength::timber::{
+    MemberMaterial, TimberConnection, TimberDistances, TimberMember, TimberMethod, TimberShear,
+};
+use crate::tables::plies::PlyMaterial;
+use crate::tables::timber::Timber;
+use crate::thread::Thread;
+use crate::units::{Force, Length, degrees, from_base};
+
+impl Joint {
+    /// The bolt in timber: yield of timber and bolt together, and least distances in the timber.
+    pub(super) fn timber_checks(
+        &self,
+        candidate: &Candidate,
+        strength: &BoltStrength,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let timber = self.plies.iter().any(|ply| ply.timber.is_some());
+        let loaded = self.load.across > Force::default() && !self.stack.shear_planes().is_empty();
+        // Plies that are not described are listed with the other checks of plies.
+        if !timber || !loaded || self.plies.len() != self.stack.plies().len() {
+            return Ok(());
+        }
+        report.skip(
+            Mode::NetSection,
+            "no method here knows the net section of timber",
+        );
+        report.skip(
+            Mode::TearOut,
+            "row shear, block shear and splitting of timber are not known here",
+        );
+        report.skip(
+            Mode::Bearing,
+            "head, nut and washers on the timber are not checked",
+        );
+        let Some(method) = self.methods.timber else {
+            report.skip(Mode::TimberYield, "no method for bolts in timber is chosen");
+            return Ok(());
+        };
+        match self.timber_connection(candidate, method) {
+            Ok(Ok(joint)) => self.timber_yield(&joint, strength, method, report)?,
+            Ok(Err(reason)) => report.skip(Mode::TimberYield, reason),
+            Err(error) => return Err(error),
+        }
+        self.timber_distances(method, report)
+    }
+
+    /// Two plies, or three with the outer two alike; otherwise why not.
+    fn timber_connection(
+        &self,
+        candidate: &Candidate,
+        method: TimberMethod,
+    ) -> Result<Result<TimberConnection, &'static str>, Error> {
+        let planes = self.stack.shear_planes();
+        let gaps = planes.iter().filter_map(|&ply| self.stack.gap_after(ply));
+        let gap = gaps.fold(Length::default(), |widest, gap| widest.max(gap.max));
+        let member = |number: usize| {
+            let ply = number
+                .checked_sub(1)
+                .and_then(|index| self.plies.get(index));
+            match (ply, self.stack.bearing_thickness(number)) {
+                (Some(ply), Some(thickness)) => ply.member(thickness),
+                _ => Ok(None),
+            }
+        };
+        let (side, main, shear) = match (self.plies.len(), planes) {
+            (2, [1]) => (member(1)?, member(2)?, TimberShear::Single),
+            (3, [1, 2]) => {
+                let (Some(first), Some(last)) = (member(1)?, member(3)?) else {
+                    return Ok(Err(
+                        "material or hole of a ply is not given, or a sleeve carries it",
+                    ));
+                };
+                if first.material != last.material {
+                    return Ok(Err("the outer plies differ"));
+                }
+                // NDS 12.3.8 takes the thinner of the outer members for both.
+                let thinner = if first.thickness < last.thickness {
+                    first
+                } else {
+                    last
+                };
+                (Some(thinner), member(2)?, TimberShear::Double)
+            }
+            _ => {
+                return Ok(Err(
+                    "only two plies, or three with a shear plane on both sides of the middle one, are known",
+                ));
+            }
+        };
+        let (Some(side), Some(main)) = (side, main) else {
+            return Ok(Err(
+                "material or hole of a ply is not given, or a sleeve carries it",
+            ));
+        };
+        let steel = |member: &TimberMember| matches!(member.material, MemberMaterial::Steel { .. });
+        if steel(&side) && steel(&main) {
+            return Ok(Err("no ply at the shear planes is timber"));
+        }
+        let mut planes = self.stack.planes(&candidate.screw);
+        let threaded = planes.any(|plane| plane.worst != Zone::Shank);
+        let diameter = match method {
+            TimberMethod::Nds { .. } if threaded => root_diameter(&self.bolt.thread),
+            _ => self.bolt.thread.nominal_diameter(),
+        };
+        Ok(Ok(TimberConnection {
+            diameter,
+            main,
+            side,
+            shear,
+            gap,
+        }))
+    }
+
+    fn timber_yield(
+        &self,
+        joint: &TimberConnection,
+        strength: &BoltStrength,
+        method: TimberMethod,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        let level = self.methods.level;
+        // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
+        let tensile = en_tensile_strength(strength.grade).unwrap_or(strength.tensile_strength);
+        let found = match joint.resistance(Some(tensile), method) {
+            Ok(found) => found,
+            Err(Error::NoValue { reason, .. }) => {
+                report.skip(Mode::TimberYield, reason);
+                return Ok(());
+            }
+            Err(error) => return Err(error),
+        };
+        if found.resistance.at(level).is_err() {
+            report.skip(
+                Mode::TimberYield,
+                "the method for timber has no resistance at the level of the loads",
+            );
+            return Ok(());
+        }
+        report.work(|| found.derivation());
+        // The equations load both planes alike: where one takes more, both are held to take as much.
+        let greatest = self.stack.plane_shares().fold(0.0, f64::max);
+        let load =
+            greatest * f64::from(joint.shear.planes()) * self.load.factor(level) * self.load.across;
+        report.checks.push(found.check(load, level)?);
+        Ok(())
+    }
+
+    fn timber_distances(&self, method: TimberMethod, report: &mut Report) -> Result<(), Error> {
+        let diameter = self.bolt.thread.nominal_diameter();
+        for (number, ply) in (1..).zip(&self.plies) {
+            let Some(name) = &ply.timber else { continue };
+            report.warn(Timber::find(name)?.cautions());
+            let Some(thickness) = self.stack.bearing_thickness(number) else {
+                continue;
+            };
+            let Some(member) = ply.member(thickness)? else {
+                continue;
+            };
+            let own = TimberDistances {
+                end: ply.end_distance,
+                edge: ply.edge_distance,
+                pitch: ply.pitch,
+                gauge: ply.gauge,
+            };
+            for short in own.short(&member, diameter, method)? {
+                report.warn(short.cautions());
+                report.findings.push(super::Finding::ShortDistance {
+                    ply: number,
+                    kind: short.kind,
+                    distance: short.distance,
+                    least: short.least,
+                });
+            }
+        }
+        Ok(())
+    }
+}
+
+/// Root diameter of the thread, by its area at the root.
+fn root_diameter(thread: &Thread) -> Length {
+    from_base(sqrt(
+        4.0 / core::f64::consts::PI * thread.minor_area().value,
+    ))
+}
+
+impl JointPly {
+    /// The ply as a member of a timber joint; none without timber, or material and hole.
+    fn member(&self, thickness: Length) -> Result<Option<TimberMember>, Error> {
+        if let Some(timber) = &self.timber {
+            let angle = self.grain_angle.unwrap_or(degrees(0.0));
+            return Ok(Some(TimberMember::wood(
+                thickness,
+                Timber::find(timber)?,
+                angle,
+            )));
+        }
+        let (Some(material), Some(hole)) = (&self.material, self.hole) else {
+            return Ok(None);
+        };
+        let tensile = PlyMaterial::find(material)?.tensile_strength;
+        Ok(tensile.map(|tensile| TimberMember::steel(thickness, tensile, hole)))
+    }
+}

@@ -1,0 +1,192 @@
+//! What comes out: every mode, the least, and the comparison with a load.
+
+use super::{TimberConnection, TimberMethod};
+use crate::caution::Cautions;
+use crate::error::Error;
+use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::units::{Force, Stress, Torque};
+
+/// One way a bolt gives in timber, by the name its publisher has for it.
+///
+/// NDS: `Im` and `Is` crush the main or the side member, in `II` the bolt turns stiffly, in `IIIm` and `IIIs` it bends
+/// once, in `IV` twice; values are for the bolt. EN 1995-1-1: the letters of its figures 8.2 and 8.3; values are for one shear
+/// plane.
+///
+/// ```
+/// use shankline::strength::timber::YieldMode;
+/// fn print(mode: &YieldMode) {
+///     println!("{}: {:?}", mode.name, mode.value);
+/// }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct YieldMode {
+    /// Name of the mode.
+    pub name: &'static str,
+    /// The equation of one shear plane alone: for NDS without reduction term, for EN without the pull of the
+    /// bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub johansen: Force,
+    /// Its load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub value: Force,
+}
+
+impl YieldMode {
+    /// Whether no mode so far has a lower load.
+    #[inline]
+    pub(super) fn governs(&self, least: Option<&Self>) -> bool {
+        least.is_none_or(|least| self.value < least.value)
+    }
+}
+
+/// What one bolt carries in timber.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, TimberShear};
+/// use shankline::tables::timber::Timber;
+/// use shankline::units::degrees;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let pine = Timber::find("Southern Pine")?;
+/// let gate = TimberConnection {
+///     diameter: inches(0.625),
+///     main: TimberMember::wood(inches(5.5), pine, degrees(0.0)),
+///     side: TimberMember::steel(inches(0.25), ksi(58.0), inches(0.6875)),
+///     shear: TimberShear::Double,
+///     gap: inches(0.0),
+/// };
+/// let method = TimberMethod::Nds { bending_yield: ksi(45.0), adjustment: 0.7 }; // wet service
+/// let found = gate.resistance(None, method)?;
+/// for mode in found.modes() {
+///     println!("{}: {:?}", mode.name, mode.value);
+/// }
+/// assert_eq!(found.modes().count(), 4);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct TimberResistance {
+    /// The method.
+    pub method: TimberMethod,
+    /// Members and bolt.
+    pub connection: TimberConnection,
+    /// Strength of the bolt that is used: bending yield strength Fyb of NDS, tensile strength fu,k of EN.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub bolt_strength: Stress,
+    /// Bearing strength of the main member under the bolt: Fem, fh2. For a plate by EN, which does not ask for it, its
+    /// tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub main_bearing: Stress,
+    /// Bearing strength of the side member: Fes, fh1.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub side_bearing: Stress,
+    /// Moment of a hinge in the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub yield_moment: Torque,
+    pub(super) modes: [Option<YieldMode>; 6],
+    /// The mode of the lowest load. With a plate between thin and thick, of which EN takes the load
+    /// between the two, the lowest of both.
+    pub governing: YieldMode,
+    /// Load of the bolt, all shear planes together, before adjustment: reference design value Z, characteristic
+    /// load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub load: Force,
+    /// Allowable (NDS), or characteristic and design load (EN) of the bolt.
+    pub resistance: Resistance,
+    pub(super) cautions: Cautions,
+}
+
+impl TimberResistance {
+    /// Every mode that applies, in the order of its publisher.
+    ///
+    /// ```
+    /// # use shankline::strength::timber::TimberResistance;
+    /// fn spread(found: &TimberResistance) -> bool {
+    ///     found.modes().all(|mode| mode.value >= found.governing.value)
+    /// }
+    /// ```
+    pub fn modes(&self) -> impl Iterator<Item = &YieldMode> {
+        self.modes.iter().flatten()
+    }
+
+    /// The load of the bolt across its axis beside the resistance.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the method defines no resistance at that level: NDS is allowable here, EN
+    /// nominal and design. [`Error::OutOfRange`] for a load that is negative or not finite.
+    ///
+    /// ```
+    /// use shankline::strength::check::{Check, Level};
+    /// use shankline::strength::timber::TimberResistance;
+    /// use shankline::units::Force;
+    /// fn service(found: &TimberResistance, load: Force) -> Result<Check, shankline::Error> {
+    ///     found.check(load, Level::Allowable)
+    /// }
+    /// ```
+    pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
+        let resistance = self.resistance.at(level)?;
+        let check = Check::new(Mode::TimberYield, Place::Joint, load, resistance, level)?;
+        Ok(check.by(self.method.name()).warned(self.cautions))
+    }
+
+    /// What the user must be told.
+    ///
+    /// ```
+    /// # use shankline::strength::timber::TimberResistance;
+    /// fn print(found: &TimberResistance) {
+    ///     for caution in found.cautions().iter() {
+    ///         println!("{caution}");
+    ///     }
+    /// }
+    /// ```
+    #[must_use]
+    pub const fn cautions(&self) -> Cautions {
+        self.cautions
+    }
+}
+
+// serde hands over the field as it is.
+#[cfg(feature = "serde")]
+#[allow(clippy::ref_option)]
+pub(super) fn serialize_density<S: serde::Serializer>(
+    density: &Option<crate::units::Density>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    match density {
+        Some(density) => {
+            crate::units::quantity::serialize_value_and_unit(density.value, "kg/m3", serializer)
+        }
+        None => serializer.serialize_none(),
+    }
+}
+
+#[cold]
+pub(super) fn no_mode() -> Error {
+    Error::Mismatch("no yield mode applies".into())
+}

@@ -1,0 +1,137 @@
+//! Timbers: specific gravities of the US specification, characteristic densities of the European classes.
+
+use alloc::{string::String, vec::Vec};
+use core::fmt;
+
+use super::generated;
+use crate::caution::{Caution, Cautions};
+use crate::error::Error;
+use crate::source::Provenance;
+use crate::units::Density;
+
+/// Softwood or hardwood: codes embed bolts in them by different factors.
+///
+/// ```
+/// use shankline::tables::timber::{Timber, TimberKind};
+/// assert_eq!(Timber::find("White Oak").unwrap().kind, TimberKind::Hardwood);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum TimberKind {
+    /// Of conifers.
+    Softwood,
+    /// Of broad-leaved trees.
+    Hardwood,
+}
+
+impl fmt::Display for TimberKind {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::Softwood => "softwood",
+            Self::Hardwood => "hardwood",
+        })
+    }
+}
+
+/// A timber of one publisher. Its one number is the one that publisher's equations for bolts start from:
+/// a specific gravity is not a density over that of water here, and neither replaces the other.
+///
+/// ```
+/// use shankline::tables::timber::Timber;
+/// use shankline::units::kilograms_per_cubic_metre;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let larch = Timber::find("Douglas Fir-Larch")?;
+/// assert_eq!((larch.specific_gravity, larch.characteristic_density), (Some(0.50), None));
+/// let c24 = Timber::find("C24")?;
+/// assert_eq!(c24.characteristic_density, Some(kilograms_per_cubic_metre(350.0)));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct Timber {
+    /// Species combination or strength class, unique in the table.
+    pub name: &'static str,
+    /// Who assigns the value: NDS, EN 338 or EN 14080.
+    pub publisher: &'static str,
+    /// Softwood or hardwood.
+    pub kind: TimberKind,
+    /// Assigned specific gravity G, by oven-dry weight and volume.
+    pub specific_gravity: Option<f64>,
+    /// Characteristic density `rho_k`: 95 % of the timber of the class is heavier.
+    pub characteristic_density: Option<Density>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl Timber {
+    /// Every timber.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::timber::Timber::all().len(), 29);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::timber::TIMBER
+    }
+
+    /// The timber of a name, in upper or lower case.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::UnknownName`] for another name; the message gives all of them.
+    ///
+    /// ```
+    /// use shankline::tables::timber::Timber;
+    /// assert!(Timber::find("hem-fir").is_ok());
+    /// assert!(Timber::find("C23").is_err());
+    /// ```
+    pub fn find(name: &str) -> Result<&'static Self, Error> {
+        let wanted = name.trim();
+        Self::all()
+            .iter()
+            .find(|row| row.name.eq_ignore_ascii_case(wanted))
+            .ok_or_else(|| unknown(name))
+    }
+
+    /// What the user of this row must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::tables::timber::Timber;
+    /// assert_eq!(Timber::find("C24").unwrap().cautions().iter().count(), 0);
+    /// assert_eq!(Timber::find("D40").unwrap().cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let value = if self.specific_gravity.is_some() {
+            "specific gravity"
+        } else {
+            "characteristic density"
+        };
+        Cautions::default().with(Caution::from_memory(value, self.provenance))
+    }
+}
+
+#[cold]
+fn unknown(name: &str) -> Error {
+    let known: Vec<&str> = Timber::all().iter().map(|row| row.name).collect();
+    Error::UnknownName {
+        what: "timber",
+        text: String::from(name),
+        known: known.join("; "),
+    }
+}
+
+impl fmt::Display for Timber {
+    /// `C24`.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name)
+    }
+}

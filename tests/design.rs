@@ -1,0 +1,1010 @@
+//! The design search: a naive loop agrees, order and repetition change nothing, more choice is never
+//! worse, more load never helps, and every combination is accounted for.
+
+use std::cmp::Ordering;
+
+use shankline::joint::{
+    Candidate, Design, DesignSpace, Designs, Environment, Finding, HoleRule, Joint, JointBolt,
+    JointLoad, JointMethods, JointNut, JointPly, NutReason, Objective, OnHand, RuledOutReason,
+    Tightening, TurnedDownReason,
+};
+use shankline::prelude::*;
+use shankline::strength::check::Mode;
+use shankline::tables::holes::{ClearanceHole, HoleFit};
+use shankline::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
+use shankline::units::{Mass, percent};
+
+/// Numbers from a seed, the same on every machine (Marsaglia's xorshift).
+struct Random(u64);
+
+impl Random {
+    fn below(&mut self, end: usize) -> usize {
+        self.0 ^= self.0 << 13;
+        self.0 ^= self.0 >> 7;
+        self.0 ^= self.0 << 17;
+        usize::try_from((self.0 >> 33) % end as u64).unwrap()
+    }
+
+    fn coin(&mut self) -> bool {
+        self.below(2) == 0
+    }
+
+    fn between(&mut self, low: f64, high: f64) -> f64 {
+        #[allow(clippy::cast_precision_loss)]
+        let part = self.below(1_000_001) as f64 / 1e6;
+        low + part * (high - low)
+    }
+
+    /// Some of the items, at least one, in any order.
+    fn some<T: Copy>(&mut self, items: &[T], most: usize) -> Vec<T> {
+        let mut left = items.to_vec();
+        let count = 1 + self.below(most.min(items.len()));
+        (0..count)
+            .map(|_| left.swap_remove(self.below(left.len())))
+            .collect()
+    }
+}
+
+const OBJECTIVES: [Objective; 9] = [
+    Objective::ShankInPlanes,
+    Objective::NoCut,
+    Objective::Mass,
+    Objective::Utilisation,
+    Objective::Diameter,
+    Objective::Length,
+    Objective::Washers,
+    Objective::PartNumbers,
+    Objective::OnHand,
+];
+
+fn threads(names: &[&str]) -> Vec<Thread> {
+    names.iter().map(|name| name.parse().unwrap()).collect()
+}
+
+fn nuts(pairs: &[(NutStyle, Option<NutGrade>)]) -> Vec<JointNut> {
+    let nut = |&(style, grade)| JointNut { style, grade };
+    pairs.iter().map(nut).collect()
+}
+
+/// Parts of one system to draw from.
+struct Catalogue {
+    sizes: Vec<Thread>,
+    products: &'static [ScrewProduct],
+    grades: &'static [BoltGrade],
+    nuts: Vec<JointNut>,
+    styles: &'static [WasherStyle],
+    rules: LengthRules,
+}
+
+impl Catalogue {
+    fn inch() -> Self {
+        Self {
+            sizes: threads(&[
+                "3/8-16 UNC",
+                "3/8-24 UNF",
+                "1/2-13 UNC",
+                "1/2-20 UNF",
+                "5/8-11 UNC",
+                "3/4-10 UNC",
+            ]),
+            products: &[ScrewProduct::HexCapScrew],
+            grades: &[
+                BoltGrade::Sae(SaeGrade::Grade2),
+                BoltGrade::Sae(SaeGrade::Grade5),
+                BoltGrade::Sae(SaeGrade::Grade8),
+            ],
+            nuts: nuts(&[
+                (NutStyle::Hex, Some(NutGrade::SaeJ995Grade5)),
+                (NutStyle::Hex, Some(NutGrade::SaeJ995Grade8)),
+                (NutStyle::HexThick, Some(NutGrade::AstmA563B)),
+                (NutStyle::InsertLockNe, Some(NutGrade::AsmeB18_16_6GradeN8)),
+            ]),
+            styles: &[WasherStyle::TypeANarrow, WasherStyle::F436],
+            rules: LengthRules::fabrication(UnitSystem::UsCustomary),
+        }
+    }
+
+    fn metric() -> Self {
+        Self {
+            sizes: threads(&["M8", "M10", "M12", "M16", "M20"]),
+            products: &[ScrewProduct::Iso4014, ScrewProduct::Iso4017],
+            grades: &[
+                BoltGrade::Iso(PropertyClass::Class5_8),
+                BoltGrade::Iso(PropertyClass::Class8_8),
+                BoltGrade::Iso(PropertyClass::Class10_9),
+            ],
+            nuts: nuts(&[
+                (NutStyle::Iso4032, Some(NutGrade::Iso898_2Class8)),
+                (NutStyle::Iso4032, Some(NutGrade::Iso898_2Class10)),
+                (NutStyle::Iso7040, Some(NutGrade::Iso898_2Class8)),
+                (NutStyle::Iso4035, Some(NutGrade::Iso898_2Class05)),
+            ]),
+            styles: &[WasherStyle::Iso7089, WasherStyle::Iso7093],
+            rules: LengthRules::fabrication(UnitSystem::Si),
+        }
+    }
+}
+
+/// A joint of the catalogue, drawn at random.
+fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
+    let plies = 2 + random.below(2);
+    let unit = Spread::exact(millimetres(2.0)); // thickness of the washers before they are chosen
+    let mut stack = Stack::builder();
+    for ply in 0..plies {
+        let thickness = millimetres(random.between(5.0, 30.0));
+        stack = stack.ply(
+            format!("ply {ply}"),
+            thickness.plus_minus(millimetres(random.between(0.0, 0.5))),
+        );
+    }
+    if random.below(4) == 0 {
+        stack = stack.washer_under_head("head washer", unit);
+    }
+    if random.below(4) == 0 {
+        stack = stack.washer_to_add_under_head(unit);
+    }
+    let stack = stack
+        .shear_planes(1..plies)
+        .washers_under_nut(unit, random.below(2))
+        .build()
+        .unwrap();
+    let detail = JointPly {
+        material: Some("ASTM A36 steel".into()),
+        hole: Some(millimetres(30.0)),
+        end_distance: Some(millimetres(40.0)),
+        width: Some(millimetres(90.0)),
+        ..JointPly::default()
+    };
+    let described = if random.coin() {
+        vec![detail; plies]
+    } else {
+        Vec::new()
+    };
+    let along = if random.coin() {
+        newtons(random.between(0.0, 15e3))
+    } else {
+        newtons(0.0)
+    };
+    let mut rules = parts.rules.with_washers_under_head(2);
+    if random.below(3) == 0 {
+        rules = rules
+            .with_cut(CutRule::Never)
+            .with_protrusion(1.0, Some(9.0));
+    }
+    let tightening = random.coin().then(|| {
+        Tightening::new(
+            NutFactor::new(0.15, 0.18, 0.2).unwrap(),
+            PreloadTarget::Reusable,
+        )
+    });
+    Joint {
+        title: "drawn at random".into(),
+        bolt: JointBolt {
+            product: parts.products[0],
+            thread: parts.sizes[0],
+            grade: parts.grades[0],
+            length: None,
+        },
+        nut: parts.nuts[0],
+        stack,
+        plies: described,
+        load: JointLoad {
+            across: newtons(random.between(0.0, 60e3)),
+            along,
+            alternates: random.coin(),
+            shock_factor: random.between(1.0, 1.5),
+            ..JointLoad::default()
+        },
+        environment: Environment {
+            vibration: random.coin(),
+            ..Environment::default()
+        },
+        tightening,
+        rules,
+        methods: [
+            JointMethods::machine_design(1.5),
+            JointMethods::aisc_lrfd(AiscEdition::E2010),
+            JointMethods::en_1993(),
+        ][random.below(3)],
+    }
+}
+
+/// A joint and a space for it, drawn at random.
+fn drawn(random: &mut Random) -> (Joint, DesignSpace, Vec<Objective>) {
+    let parts = if random.coin() {
+        Catalogue::inch()
+    } else {
+        Catalogue::metric()
+    };
+    let joint = joint(random, &parts);
+    let fit = [HoleFit::Close, HoleFit::Normal, HoleFit::Loose][random.below(3)];
+    let mut space = DesignSpace::new()
+        .threads(random.some(&parts.sizes, 4))
+        .products(random.some(parts.products, 2))
+        .grades(random.some(parts.grades, 3))
+        .nuts(random.some(&parts.nuts, 3))
+        .washers(random.some(parts.styles, 2))
+        .holes(fit);
+    if random.coin() {
+        space = space.utilisation_at_most(percent(random.between(50.0, 100.0)));
+    }
+    if random.coin() {
+        let drawers = (0..3).map(|_| {
+            let thread = random.some(&parts.sizes, 1)[0];
+            let product = random.some(parts.products, 1)[0];
+            let lengths: Vec<Length> = ScrewSeries::new(product, &thread)
+                .unwrap()
+                .stock_lengths()
+                .collect();
+            let length = Some(random.some(&lengths, 1)[0]);
+            let grade = random.some(parts.grades, 1)[0];
+            OnHand {
+                bolt: JointBolt {
+                    product,
+                    thread,
+                    grade,
+                    length,
+                },
+                count: random.below(8),
+            }
+        });
+        space = space.on_hand(drawers.collect::<Vec<_>>(), 4);
+    }
+    (joint, space, random.some(&OBJECTIVES, 4))
+}
+
+/// Mass in kilograms by hand, in plain numbers: see the table of `PartsMass`.
+fn mass_by_hand(found: &Found) -> f64 {
+    use std::f64::consts::FRAC_PI_4;
+    let (bolt, candidate) = (found.bolt, found.candidate);
+    let (d, d2) = (
+        bolt.thread.nominal_diameter().value,
+        bolt.thread.basic_pitch_diameter().value,
+    );
+    let (width, height) = if bolt.thread.is_unified() {
+        let head = HexCapScrew::find(bolt.thread.nominal_diameter()).unwrap();
+        (
+            head.width_across_flats_basic.value,
+            head.head_height_basic.value,
+        )
+    } else {
+        let head = HexScrew::find(bolt.thread.nominal_diameter(), ProductGrade::A).unwrap();
+        (
+            head.width_across_flats_max.value,
+            head.head_height_nominal.value,
+        )
+    };
+    let screw = candidate.screw;
+    let end = candidate.cut.map_or(screw.nominal, |cut| cut.length).value;
+    let middle = 0.5 * (screw.body_length_min.value + screw.grip_gaging_length_max.value);
+    let shank = if screw.fully_threaded {
+        0.0
+    } else {
+        middle.min(end)
+    };
+    let nut = Nut::find(found.nut.style, &bolt.thread).unwrap();
+    let nut_width = nut.width_across_flats_basic.map_or_else(
+        || {
+            0.5 * (nut.width_across_flats_min.unwrap().value
+                + nut.width_across_flats_max.unwrap().value)
+        },
+        |width| width.value,
+    );
+    let washer = Washer::find(found.washers, &bolt.thread).unwrap();
+    let outside = washer
+        .outside_diameter_nominal
+        .or(washer.outside_diameter_max)
+        .unwrap()
+        .value;
+    let inside = washer
+        .inside_diameter_nominal
+        .or(washer.inside_diameter_min)
+        .unwrap()
+        .value;
+    let ring =
+        FRAC_PI_4 * (outside.powi(2) - inside.powi(2)) * washer.thickness().unwrap().nominal.value;
+    let hexagon = |width: f64| 0.75_f64.sqrt() * width * width;
+    let washers = found.scores[6];
+    7850.0
+        * (hexagon(width) * height
+            + FRAC_PI_4 * (d * d * shank + d2 * d2 * (end - shank))
+            + (hexagon(nut_width) - FRAC_PI_4 * d2 * d2) * nut.height().unwrap().nominal.value
+            + washers * ring)
+}
+
+/// What the naive loop keeps of a joint that holds.
+#[derive(Clone, Copy)]
+struct Found {
+    bolt: JointBolt,
+    nut: JointNut,
+    washers: WasherStyle,
+    candidate: Candidate,
+    scores: [f64; 9],
+}
+
+/// Every joint built from nothing, in every stock length, and checked.
+fn naive(
+    joint: &Joint,
+    space: &DesignSpace,
+    head_washers: usize,
+    nut_washers: usize,
+) -> Vec<Found> {
+    let HoleRule::Fit(fit) = space.holes else {
+        panic!()
+    };
+    let mut all = Vec::new();
+    for &thread in &space.threads {
+        for &product in &space.products {
+            let Ok(series) = ScrewSeries::new(product, &thread) else {
+                continue;
+            };
+            for &grade in &space.grades {
+                for &nut in &space.nuts {
+                    for &style in &space.washers {
+                        let Ok(washer) = Washer::find(style, &thread) else {
+                            continue;
+                        };
+                        let thickness = washer.thickness().unwrap();
+                        let mut stack = Stack::builder();
+                        for _ in 0..head_washers {
+                            stack = stack.washer_under_head("head washer", thickness);
+                        }
+                        if joint.stack.washer_to_add_under_head().is_some() {
+                            stack = stack.washer_to_add_under_head(thickness);
+                        }
+                        for ply in joint.stack.plies() {
+                            stack = stack.ply(ply.name.clone(), ply.thickness);
+                        }
+                        let mut tried = joint.clone();
+                        tried.stack = stack
+                            .shear_planes(joint.stack.shear_planes().iter().copied())
+                            .washers_under_nut(thickness, nut_washers)
+                            .build()
+                            .unwrap();
+                        for ply in &mut tried.plies {
+                            ply.hole =
+                                Some(ClearanceHole::find(&thread, fit).unwrap().diameter_min);
+                        }
+                        tried.nut = nut;
+                        for length in series.stock_lengths() {
+                            tried.bolt = JointBolt {
+                                product,
+                                thread,
+                                grade,
+                                length: Some(length),
+                            };
+                            let Ok(check) = tried.check() else { continue };
+                            let used = check
+                                .checks
+                                .iter()
+                                .filter(|check| check.mode != Mode::Tightening)
+                                .map(|check| check.utilisation.value)
+                                .fold(0.0, f64::max);
+                            if !check.holds() || used > space.utilisation_max.value {
+                                continue;
+                            }
+                            let chosen = check.candidate;
+                            let on_hand = space
+                                .on_hand
+                                .iter()
+                                .any(|item| item.bolt == tried.bolt && item.count >= space.bolts);
+                            #[allow(clippy::cast_precision_loss)]
+                            let number = |count: usize| count as f64;
+                            let washers = head_washers
+                                + chosen.washers_added_under_head
+                                + chosen.washers_under_nut;
+                            let mut found = Found {
+                                bolt: tried.bolt,
+                                nut,
+                                washers: style,
+                                candidate: chosen,
+                                scores: [
+                                    number(chosen.planes_in_run_out + chosen.planes_in_thread),
+                                    number(usize::from(chosen.needs_cut)),
+                                    0.0, // filled below
+                                    used,
+                                    thread.nominal_diameter().value,
+                                    length.value,
+                                    number(washers),
+                                    if washers > 0 { 3.0 } else { 2.0 },
+                                    number(usize::from(!on_hand)),
+                                ],
+                            };
+                            found.scores[2] = mass_by_hand(&found);
+                            all.push(found);
+                        }
+                    }
+                }
+            }
+        }
+    }
+    all
+}
+
+fn score(design: &Design, objective: Objective) -> f64 {
+    use shankline::joint::Score;
+    match design.score(objective) {
+        #[allow(clippy::cast_precision_loss)]
+        Score::Count(count) => count as f64,
+        Score::Utilisation(used) => used.value,
+        Score::Length(length) => length.value,
+        Score::Mass(mass) => mass.map_or(f64::INFINITY, |mass: Mass| mass.value),
+        other => panic!("{other:?}"),
+    }
+}
+
+fn head_and_nut_washers(joint: &Joint) -> (usize, usize) {
+    let nut = joint
+        .stack
+        .washers_under_nut()
+        .map_or(0, |(_, count)| count);
+    (joint.stack.washers_under_head().len(), nut)
+}
+
+/// Runs `check` on so many random spaces.
+fn on_random_spaces(count: u64, check: impl Fn(u64, &Joint, &DesignSpace, &[Objective], &Designs)) {
+    for seed in 1..=count {
+        let mut random = Random(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15));
+        let (joint, space, objectives) = drawn(&mut random);
+        let designs = joint.design(&space, &objectives).unwrap();
+        check(seed, &joint, &space, &objectives, &designs);
+    }
+}
+
+#[test]
+fn a_naive_loop_finds_the_same_designs() {
+    let (feasible, winners) = (std::cell::Cell::new(0), std::cell::Cell::new(0));
+    on_random_spaces(300, |seed, joint, space, objectives, designs| {
+        let (head, nut) = head_and_nut_washers(joint);
+        let all = naive(joint, space, head, nut);
+        // Of each combination there is one design if and only if some length holds.
+        let combination = |bolt: JointBolt, nut: JointNut, washers: Option<WasherStyle>| {
+            format!(
+                "{:?}",
+                (
+                    JointBolt {
+                        length: None,
+                        ..bolt
+                    },
+                    nut,
+                    washers
+                )
+            )
+        };
+        let mut by_hand: Vec<String> = all
+            .iter()
+            .map(|found| combination(found.bolt, found.nut, Some(found.washers)))
+            .collect();
+        by_hand.sort();
+        by_hand.dedup();
+        let mut searched: Vec<String> = designs
+            .feasible()
+            .iter()
+            .map(|design| combination(design.choice.bolt, design.choice.nut, design.choice.washers))
+            .collect();
+        searched.sort();
+        assert_eq!(searched, by_hand, "seed {seed}");
+        feasible.set(feasible.get() + searched.len());
+
+        // The scores of each design are those by hand, and none by hand is better.
+        let by_hand_of = |design: &Design| {
+            let bolt = design.choice.bolt;
+            let found = all.iter().find(|found| {
+                found.bolt == bolt
+                    && found.nut == design.choice.nut
+                    && Some(found.washers) == design.choice.washers
+            });
+            *found.unwrap()
+        };
+        for design in designs.feasible() {
+            let found = by_hand_of(design);
+            for (objective, by_hand) in OBJECTIVES.into_iter().zip(found.scores) {
+                let own = score(design, objective);
+                assert!(
+                    (own - by_hand).abs() <= 1e-12 * by_hand,
+                    "{objective}: {own}, {by_hand}"
+                );
+            }
+        }
+        let position =
+            |objective: &Objective| OBJECTIVES.iter().position(|o| o == objective).unwrap();
+        let order = |a: &Found, b: &Found| {
+            objectives
+                .iter()
+                .map(|objective| {
+                    a.scores[position(objective)].total_cmp(&b.scores[position(objective)])
+                })
+                .find(|order| order.is_ne())
+                .unwrap_or(Ordering::Equal)
+        };
+        for design in designs.feasible() {
+            let own = by_hand_of(design);
+            let alike = |other: &&Found| {
+                let length = own.bolt.length;
+                let bolt = JointBolt {
+                    length,
+                    ..other.bolt
+                };
+                (bolt, other.nut, other.washers) == (own.bolt, own.nut, own.washers)
+            };
+            assert!(
+                all.iter()
+                    .filter(alike)
+                    .all(|other| order(&own, other).is_le()),
+                "seed {seed}"
+            );
+        }
+        let Some(best) = designs.best() else { return };
+        winners.set(winners.get() + 1);
+        let best = by_hand_of(best);
+        assert!(
+            all.iter().all(|other| order(&best, other).is_le()),
+            "seed {seed}"
+        );
+    });
+    assert!(
+        feasible.get() > 500 && winners.get() > 60,
+        "{} {}",
+        feasible.get(),
+        winners.get()
+    );
+}
+
+#[test]
+fn every_design_holds_and_every_combination_is_accounted_for() {
+    on_random_spaces(150, |seed, _, space, objectives, designs| {
+        for design in designs.feasible() {
+            let joint = designs.joint(&design.choice).unwrap();
+            let check = joint.check().unwrap();
+            assert!(check.holds(), "seed {seed}");
+            assert_eq!(check.candidate, design.candidate);
+            assert!(design.utilisation() <= space.utilisation_max);
+            design.mass_derivation().unwrap().check().unwrap();
+        }
+        for other in designs.rejected() {
+            assert!(!other.reasons.is_empty());
+            let joint = designs.joint(&other.choice).unwrap();
+            let within = |check: &shankline::joint::JointCheck| {
+                check.checks.iter().all(|check| {
+                    check.mode == Mode::Tightening || check.utilisation <= space.utilisation_max
+                })
+            };
+            assert!(
+                !joint
+                    .check()
+                    .is_ok_and(|check| check.holds() && within(&check))
+            );
+        }
+        let ruled_out: usize = designs
+            .ruled_out()
+            .iter()
+            .map(|group| group.combinations)
+            .sum();
+        assert_eq!(
+            designs.feasible().len() + designs.rejected().len() + ruled_out,
+            designs.combinations
+        );
+        // In order, and each step has its objective.
+        for (rank, pair) in designs.feasible().windows(2).enumerate() {
+            if let Some(objective) = designs.decided_by(rank) {
+                assert!(score(&pair[0], objective) < score(&pair[1], objective));
+            }
+            for objective in objectives {
+                let (a, b) = (score(&pair[0], *objective), score(&pair[1], *objective));
+                assert!(a <= b);
+                if a < b {
+                    break;
+                }
+            }
+        }
+    });
+}
+
+#[test]
+fn order_and_repetition_change_nothing() {
+    on_random_spaces(60, |_, joint, space, objectives, designs| {
+        let mut other = space.clone();
+        other.threads.reverse();
+        other.threads.extend_from_slice(&space.threads);
+        other.products.reverse();
+        other.grades.rotate_left(1);
+        other.grades.push(other.grades[0]);
+        other.nuts.reverse();
+        other.washers.reverse();
+        other.on_hand.reverse();
+        assert_eq!(&joint.design(&other, objectives).unwrap(), designs);
+    });
+}
+
+#[test]
+fn more_choice_is_never_worse_and_more_load_never_helps() {
+    on_random_spaces(100, |seed, joint, space, objectives, designs| {
+        let mut fewer = space.clone();
+        fewer.threads.pop();
+        fewer.grades.pop();
+        if !fewer.threads.is_empty() && !fewer.grades.is_empty() {
+            if let Some(best) = joint.design(&fewer, objectives).unwrap().best() {
+                let wider = designs.best().expect("it is in the wider space too");
+                let order = objectives
+                    .iter()
+                    .map(|&o| score(wider, o).total_cmp(&score(best, o)))
+                    .find(|order| order.is_ne());
+                assert_ne!(order, Some(Ordering::Greater), "seed {seed}");
+            }
+        }
+        // The best length may change with the load: compared are combinations.
+        let mut heavier = joint.clone();
+        heavier.load.shock_factor *= 1.3;
+        let heavier = heavier.design(space, objectives).unwrap();
+        let key = |design: &Design| {
+            let bolt = JointBolt {
+                length: None,
+                ..design.choice.bolt
+            };
+            format!("{:?}", (bolt, design.choice.nut, design.choice.washers))
+        };
+        let before: Vec<String> = designs.feasible().iter().map(key).collect();
+        for design in heavier.feasible() {
+            assert!(before.contains(&key(design)), "seed {seed}");
+        }
+    });
+}
+
+/// A swing beam on its hanger plates; invented.
+fn hanger() -> Joint {
+    let thread: Thread = "M12".parse().unwrap();
+    let ply = millimetres(15.0).plus_minus(millimetres(0.3));
+    Joint {
+        title: "swing beam (invented)".into(),
+        bolt: JointBolt {
+            product: ScrewProduct::Iso4014,
+            thread,
+            grade: PropertyClass::Class8_8.into(),
+            length: None,
+        },
+        nut: JointNut {
+            style: NutStyle::Iso4032,
+            grade: None,
+        },
+        stack: Stack::builder()
+            .ply("plate", ply)
+            .ply("beam", ply)
+            .shear_planes([1])
+            .washers_under_nut(
+                Washer::find(WasherStyle::Iso7089, &thread)
+                    .unwrap()
+                    .thickness()
+                    .unwrap(),
+                1,
+            )
+            .build()
+            .unwrap(),
+        plies: vec![
+            JointPly {
+                hole: Some(millimetres(13.5)),
+                ..JointPly::default()
+            };
+            2
+        ],
+        load: JointLoad {
+            across: newtons(10e3),
+            ..JointLoad::default()
+        },
+        environment: Environment::default(),
+        tightening: None,
+        rules: LengthRules::fabrication(UnitSystem::Si),
+        methods: JointMethods::machine_design(2.0),
+    }
+}
+
+fn reason_of(designs: &Designs, thread: &str) -> RuledOutReason {
+    let of_thread = |group: &&shankline::joint::RuledOut| group.thread.to_string() == thread;
+    designs
+        .ruled_out()
+        .iter()
+        .find(of_thread)
+        .unwrap()
+        .reason
+        .clone()
+}
+
+#[test]
+fn holes_that_are_there_bound_the_diameter() {
+    let space = DesignSpace::new()
+        .threads(threads(&["M8", "M10", "M12", "M16"]))
+        .washers([WasherStyle::Iso7089]);
+    let designs = hanger().design(&space, &[]).unwrap();
+    assert_eq!(
+        designs.best().unwrap().choice.bolt.thread.to_string(),
+        "M12"
+    );
+    assert_eq!(
+        reason_of(&designs, "M16"),
+        RuledOutReason::HoleTooSmall {
+            ply: 1,
+            hole: millimetres(13.5)
+        }
+    );
+    // ISO 273, coarse series: 12 mm for M10, 10 mm for M8.
+    assert_eq!(
+        reason_of(&designs, "M10"),
+        RuledOutReason::HoleTooLarge {
+            ply: 1,
+            hole: millimetres(13.5),
+            largest: millimetres(12.0)
+        }
+    );
+    assert_eq!(designs.objectives, Objective::DEFAULT);
+}
+
+#[test]
+fn each_reason_is_given_with_its_amounts() {
+    let mut joint = hanger();
+    joint.environment.vibration = true;
+    joint.load.across = newtons(12e3);
+    let space = DesignSpace::new()
+        .threads(threads(&["M6", "M12", "M12x1.25"]))
+        .products([ScrewProduct::Iso4014, ScrewProduct::HexCapScrew])
+        .grades([
+            BoltGrade::Iso(PropertyClass::Class8_8),
+            BoltGrade::Sae(SaeGrade::Grade8),
+        ])
+        .nut_styles([NutStyle::Iso4032, NutStyle::Iso7040])
+        .washers([WasherStyle::Iso7089])
+        .holes(HoleFit::Normal)
+        .utilisation_at_most(percent(60.0));
+    let designs = joint.design(&space, &[]).unwrap();
+    let all: Vec<String> = designs
+        .rejected()
+        .iter()
+        .flat_map(|other| {
+            other
+                .reasons
+                .iter()
+                .map(|reason| reason.text(UnitSystem::Si))
+        })
+        .chain(
+            designs
+                .ruled_out()
+                .iter()
+                .map(|group| format!("{}: {}", group.thread, group.reason)),
+        )
+        .collect();
+    for part in [
+        // By hand: M6, 8.8: 0.577 x 640 x 20.12 (thread) or 28.27 (shank) / 2 = 3.7 or 5.2 kN.
+        "bolt shear, shear plane 1: 2",
+        // 0.577 x 640 x 113.10 / 2 = 20.88 kN; 12 / 20.88 = 57.5 % on shank. M12 holds, but a plain nut:
+        "nut: nothing but preload holds it",
+        "M12: M12 is not in the table of ASME B18.2.1 hex cap screws",
+        "M12x1.25: M12x1.25 is not in the table of ISO 4014",
+        "M12: hexagon bolt ISO 4014 is not made in SAE J429 grade 8",
+    ] {
+        assert!(
+            all.iter().any(|line| line.starts_with(part)),
+            "{part}: {all:#?}"
+        );
+    }
+    let best = designs.best().unwrap();
+    assert_eq!(
+        best.choice.nut,
+        JointNut {
+            style: NutStyle::Iso7040,
+            grade: Some(NutGrade::Iso898_2Class8)
+        }
+    );
+    assert!((best.utilisation().value - 12.0 / 20.88).abs() < 1e-3);
+    // A tighter limit turns it down, with the limit.
+    let designs = joint
+        .design(&space.utilisation_at_most(percent(50.0)), &[])
+        .unwrap();
+    assert!(designs.best().is_none());
+    assert!(designs.rejected().iter().flat_map(|other| &other.reasons).any(|reason| {
+        matches!(reason, TurnedDownReason::AboveLimit { limit, .. } if *limit == percent(50.0))
+    }));
+}
+
+#[test]
+fn a_nut_without_grade_gets_the_one_its_bolt_asks_for() {
+    let space = DesignSpace::new()
+        .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
+        .nut_styles([NutStyle::Iso4032]);
+    let designs = hanger().design(&space, &[]).unwrap();
+    let pairs: Vec<_> = designs
+        .feasible()
+        .iter()
+        .map(|design| (design.choice.bolt.grade, design.choice.nut.grade))
+        .collect();
+    // ISO 898-2: class 8 for 8.8, class 10 for 10.9.
+    assert_eq!(
+        pairs,
+        [
+            (
+                PropertyClass::Class8_8.into(),
+                Some(NutGrade::Iso898_2Class8)
+            ),
+            (
+                PropertyClass::Class10_9.into(),
+                Some(NutGrade::Iso898_2Class10)
+            ),
+        ]
+    );
+    // No standard that was read names a grade for insert nuts on SAE bolts: the weakest that lets the bolt
+    // break first.
+    let mut inch = hanger();
+    inch.bolt = JointBolt {
+        product: ScrewProduct::HexCapScrew,
+        thread: "1/2-13 UNC".parse().unwrap(),
+        grade: SaeGrade::Grade5.into(),
+        length: None,
+    };
+    inch.plies.clear();
+    let space = DesignSpace::new().nut_styles([NutStyle::InsertLockNe]);
+    let designs = inch.design(&space, &[]).unwrap();
+    let grade = designs.best().unwrap().choice.nut.grade;
+    assert_eq!(grade, Some(NutGrade::AsmeB18_16_6GradeN5));
+}
+
+#[test]
+fn stock_decides_where_it_must() {
+    let bolt = |length, grade: PropertyClass| JointBolt {
+        length: Some(millimetres(length)),
+        grade: grade.into(),
+        ..hanger().bolt
+    };
+    let drawers = [
+        OnHand {
+            bolt: bolt(60.0, PropertyClass::Class8_8),
+            count: 2,
+        },
+        OnHand {
+            bolt: bolt(65.0, PropertyClass::Class8_8),
+            count: 40,
+        },
+        OnHand {
+            bolt: bolt(120.0, PropertyClass::Class10_9),
+            count: 40,
+        },
+    ];
+    let space = DesignSpace::new()
+        .grades([
+            PropertyClass::Class8_8,
+            PropertyClass::Class10_9,
+            PropertyClass::Class12_9,
+        ])
+        .on_hand(drawers, 8);
+    let free = hanger().design(&space, &[Objective::Length]).unwrap();
+    assert!(!free.best().unwrap().on_hand);
+    let first = hanger()
+        .design(&space, &[Objective::OnHand, Objective::Length])
+        .unwrap();
+    assert_eq!(first.best().unwrap().choice.bolt, drawers[1].bolt);
+    let only = hanger()
+        .design(&space.only_on_hand(), &[Objective::Length])
+        .unwrap();
+    assert_eq!(only.feasible().len(), 1);
+    assert_eq!(only.best().unwrap().choice.bolt, drawers[1].bolt);
+    // On the screw of 120 mm the nut jams; class 12.9 is not there at all.
+    assert!(matches!(
+        only.rejected()[0].reasons[0],
+        TurnedDownReason::Fault(Finding::Length(_))
+    ));
+    assert!(matches!(
+        only.ruled_out()[0].reason,
+        RuledOutReason::NotOnHand { .. }
+    ));
+}
+
+#[test]
+fn without_loads_it_is_a_search_for_parts_and_length() {
+    let mut joint = hanger();
+    joint.load = JointLoad::default();
+    joint.plies.clear();
+    let space = DesignSpace::new()
+        .products([ScrewProduct::Iso4014, ScrewProduct::Iso4017])
+        .nut_styles([NutStyle::Iso4032, NutStyle::Iso4033, NutStyle::Iso7040]);
+    let designs = joint.design(&space, &[]).unwrap();
+    let best = designs.best().unwrap();
+    assert_eq!(best.choice.bolt.product, ScrewProduct::Iso4014);
+    assert_eq!(
+        (best.candidate.planes_on_shank, best.utilisation().value),
+        (1, 0.0)
+    );
+    // The length is that of the length search.
+    let series = ScrewSeries::new(ScrewProduct::Iso4014, &joint.bolt.thread).unwrap();
+    let nut = NutEnd::of(Nut::find(best.choice.nut.style, &joint.bolt.thread).unwrap()).unwrap();
+    let search = LengthSearch::new(&joint.stack, &series, nut, joint.rules)
+        .unwrap()
+        .run()
+        .unwrap();
+    assert_eq!(
+        search.best().unwrap().screw.nominal,
+        best.candidate.screw.nominal
+    );
+}
+
+#[test]
+fn what_makes_no_sense_is_refused() {
+    let joint = hanger();
+    let refused = |space: &DesignSpace| joint.design(space, &[]).unwrap_err().to_string();
+    let unwashered = DesignSpace::new().threads(threads(&["M12", "M16"]));
+    assert!(refused(&unwashered).contains("no style of washer is named"));
+    // What is made for one diameter does not go with another.
+    let other = DesignSpace::new()
+        .threads(threads(&["M16"]))
+        .washers([WasherStyle::Iso7089]);
+    assert!(joint.design(&other, &[]).is_ok());
+    let mut running = joint.clone();
+    let mut tightening = Tightening::new(
+        NutFactor::new(0.16, 0.18, 0.2).unwrap(),
+        PreloadTarget::Reusable,
+    );
+    tightening.prevailing = Some(Spread::exact(newton_metres(5.0)));
+    running.tightening = Some(tightening);
+    let error = running.design(&other, &[]).unwrap_err().to_string();
+    assert_eq!(
+        error,
+        "the running torque given is that of M12: it does not go with M16"
+    );
+    let unmeasured = OnHand {
+        bolt: joint.bolt,
+        count: 5,
+    };
+    assert!(refused(&DesignSpace::new().on_hand([unmeasured], 1)).contains("length of a M12"));
+    assert!(refused(&DesignSpace::new().only_on_hand()).contains("there are none"));
+    for bad in [0.0, -1.0, 1.01, f64::NAN, f64::INFINITY] {
+        let space = DesignSpace::new().utilisation_at_most(Ratio::from(bad));
+        assert!(refused(&space).starts_with("greatest utilisation"));
+    }
+    let mut loaded = joint.clone();
+    loaded.load.across = newtons(f64::NAN);
+    assert!(loaded.design(&DesignSpace::new(), &[]).is_err());
+    assert!(refused(&DesignSpace::new().on_hand([], 0)).starts_with("number of bolts wanted"));
+    let mut many = DesignSpace::new();
+    many.threads = vec![joint.bolt.thread; 400];
+    assert!(joint.design(&many, &[]).is_ok()); // repetitions do not count
+    // Numbers at the edge of what a number can be: reasons, no panic.
+    for across in [f64::MAX, 1e300, f64::MIN_POSITIVE, 5e-324] {
+        for shock in [1.0, 1e300, f64::MAX] {
+            let mut extreme = joint.clone();
+            extreme.load.across = newtons(across);
+            extreme.load.along = newtons(across);
+            extreme.load.shock_factor = shock;
+            let designs = extreme.design(&DesignSpace::new(), &[]).unwrap();
+            assert_eq!(designs.feasible().len() + designs.rejected().len(), 1);
+            for other in designs.rejected() {
+                assert!(!other.reasons[0].text(UnitSystem::UsCustomary).is_empty());
+            }
+        }
+    }
+    let mut ruled = joint.clone();
+    ruled.rules = ruled.rules.with_protrusion(-1.0, None);
+    assert!(ruled.design(&DesignSpace::new(), &[]).is_err());
+    // What no part exists for is no error.
+    let odd = DesignSpace::new()
+        .threads(threads(&["M12x1"]))
+        .washers([WasherStyle::F436]);
+    let designs = joint.design(&odd, &[]).unwrap();
+    assert_eq!(
+        (
+            designs.feasible().len(),
+            designs.rejected().len(),
+            designs.combinations
+        ),
+        (0, 0, 1)
+    );
+    assert!(matches!(
+        reason_of(&designs, "M12x1"),
+        RuledOutReason::NoWasher { .. }
+    ));
+    // A plain nut on a hinge is turned down for what it is.
+    let mut hinge = joint;
+    hinge.environment.rotates = true;
+    let designs = hinge.design(&DesignSpace::new(), &[]).unwrap();
+    assert!(
+        designs.rejected()[0]
+            .reasons
+            .contains(&TurnedDownReason::Fault(Finding::Nut(
+                NutReason::FrictionLockTurns
+            )))
+    );
+}
