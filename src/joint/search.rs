@@ -232,7 +232,7 @@ impl<'a> LengthSearch<'a> {
                 Err(error) => return Err(error),
             }
         }
-        candidates.sort_unstable_by_key(|candidate| candidate.rank);
+        candidates.sort_by_cached_key(|candidate| candidate.rank);
         let Some(first) = candidates.first() else {
             return Err(Error::NoValue {
                 quantity: "stock length with all its dimensions",
