@@ -63,12 +63,12 @@ fn answer(text: &str, as_json: bool) -> Result<bool, Box<dyn std::error::Error>>
     if as_json {
         println!("{}", serde_json::to_string_pretty(&designs)?);
     } else {
-        report(&joint, &designs)?;
+        report(&joint, &designs);
     }
     Ok(designs.best().is_some())
 }
 
-fn report(joint: &Joint, designs: &Designs) -> Result<(), shankline::Error> {
+fn report(joint: &Joint, designs: &Designs) {
     let system = if joint.bolt.thread.is_unified() {
         UnitSystem::UsCustomary
     } else {
@@ -114,14 +114,12 @@ fn report(joint: &Joint, designs: &Designs) -> Result<(), shankline::Error> {
         );
     }
 
-    let Some(best) = designs.best() else {
-        return Ok(());
+    let Some(verdict) = &designs.verdict else {
+        return;
     };
-    let verdict = designs.joint(&best.choice)?.check()?;
     println!("\nThe best one in full\n{}", verdict.render(system));
     println!("Cautions");
     for caution in &verdict.cautions {
         println!("  * {caution}");
     }
-    Ok(())
 }

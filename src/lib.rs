@@ -61,7 +61,7 @@
 //! | [`strength`] | bolt in shear and tension and both, slip, pins, plies, timber, bolt groups, stripping, by named methods; one shape for every check |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
-//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, nut choice, workshop sheet |
+//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, workshop sheet |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |

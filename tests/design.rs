@@ -561,6 +561,10 @@ fn every_design_holds_and_every_combination_is_accounted_for() {
             assert!(design.utilisation() <= space.utilisation_max);
             design.mass_derivation().unwrap().check().unwrap();
         }
+        let best = designs
+            .best()
+            .map(|best| designs.joint(&best.choice).unwrap().check().unwrap());
+        assert_eq!(designs.verdict, best);
         for other in designs.rejected() {
             assert!(!other.reasons.is_empty());
             let joint = designs.joint(&other.choice).unwrap();

@@ -56,7 +56,11 @@ fn the_reports_are_current() {
                 std::fs::write(&file, &current).unwrap();
             }
             let kept = std::fs::read_to_string(&file).unwrap();
-            assert_eq!(kept, current, "run this test with UPDATE_EXAMPLES=1");
+            let same = kept == current;
+            assert!(
+                same,
+                "{file} changed: run this test with UPDATE_EXAMPLES=1, and read the difference"
+            );
         }
     }
 }

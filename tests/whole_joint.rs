@@ -354,6 +354,8 @@ fn thread_in_a_plane_of_timber_takes_the_root_by_nds() {
         .build()
         .unwrap();
     let verdict = apart.check().unwrap();
+    let bends = |check: &Check| check.mode == Mode::BoltBending;
+    assert!(!verdict.checks.iter().any(bends)); // that is in the yield of the timber
     let mut checks = verdict.checks.iter();
     let found = checks
         .find(|check| check.mode == Mode::TimberYield)

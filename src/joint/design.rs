@@ -37,8 +37,7 @@ impl Joint {
     /// the bolt, and the order of the parts in their types, so that neither the order of the lists nor
     /// repetitions in them change anything.
     ///
-    /// What the check does not look at the design does not either:
-    /// [`not_checked`](super::JointCheck::not_checked) of the winner says what that is.
+    /// What the check does not look at the design does not either: [`Designs::verdict`] says what that is.
     ///
     /// # Errors
     ///
@@ -94,7 +93,8 @@ impl Joint {
     /// assert_eq!(best.choice.bolt.thread.to_string(), "M12");
     /// assert_eq!(best.choice.bolt.grade, PropertyClass::Class10_9.into());
     /// assert_eq!(best.choice.nut.style, NutStyle::Iso7040); // a plain nut spins off
-    /// assert!(designs.joint(&best.choice)?.check()?.holds());
+    /// let verdict = designs.verdict.as_ref().expect("that of the best");
+    /// assert!(verdict.holds() && !verdict.not_checked.is_empty());
     /// // M10 is too weak in any grade, and the reason says by how much.
     /// let small = designs.rejected().iter().find(|other| other.choice.bolt.thread.to_string() == "M10");
     /// assert!(matches!(small.unwrap().reasons[0], TurnedDownReason::Overloaded(check) if !check.holds()));
@@ -123,14 +123,19 @@ impl Joint {
             }
         }
         let (feasible, rejected, ruled_out) = search.ranked();
-        Ok(Designs {
+        let mut designs = Designs {
             objectives: objectives.to_vec(),
             combinations: lists.combinations(),
+            verdict: None,
             feasible,
             rejected,
             ruled_out,
             start: self.clone(),
             holes: space.holes,
-        })
+        };
+        if let Some(best) = designs.best() {
+            designs.verdict = Some(designs.joint(&best.choice)?.check()?);
+        }
+        Ok(designs)
     }
 }

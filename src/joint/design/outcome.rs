@@ -5,7 +5,7 @@ use core::cmp::Ordering;
 
 use super::{HoleRule, Objective, PartsMass, RuledOut, TurnedDown, order};
 use crate::error::Error;
-use crate::joint::{Candidate, Joint, JointBolt, JointNut};
+use crate::joint::{Candidate, Joint, JointBolt, JointCheck, JointNut};
 use crate::parts::{Washer, WasherStyle};
 use crate::strength::check::Check;
 use crate::units::{Ratio, Stress, UnitSystem, shown};
@@ -36,6 +36,9 @@ pub struct Designs {
     /// How many combinations of thread, product, grade, nut and washer the space has. Each is feasible,
     /// rejected or among those ruled out.
     pub combinations: usize,
+    /// The whole check of the best design, with what was not checked and the cautions; none if nothing
+    /// holds.
+    pub verdict: Option<JointCheck>,
     pub(super) feasible: Vec<Design>,
     pub(super) rejected: Vec<TurnedDown>,
     pub(super) ruled_out: Vec<RuledOut>,
