@@ -61,8 +61,7 @@ pub struct Designs {
 ///         grade: PropertyClass::Class8_8.into(),
 ///         length: Some(millimetres(70.0)),
 ///     },
-///     nut: Some(JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) }),
-///     tapped: None,
+///     nut: JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) },
 ///     washers: None,
 /// };
 /// assert_eq!(
