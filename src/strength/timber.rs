@@ -47,6 +47,7 @@ pub use result::{TimberResistance, YieldMode};
 
 use core::fmt;
 
+use crate::caution::Cautions;
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::units::{Force, Length, Stress, inches, millimetres};
 
@@ -307,6 +308,16 @@ impl TimberConnection {
                 en::resistance(self, tensile, axial, kmod / gamma_m, method)
             }
         }
+    }
+}
+
+impl TimberConnection {
+    /// Of gravities and densities that were recalled.
+    fn cautions(&self) -> Cautions {
+        let (main, side) = (self.main.caution(), self.side.caution());
+        Cautions::default()
+            .with(main)
+            .with(side.filter(|side| main != Some(*side)))
     }
 }
 
