@@ -72,7 +72,11 @@ pub struct Designs {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
 pub struct DesignChoice {
     /// The bolt.
     pub bolt: JointBolt,

@@ -335,6 +335,12 @@ pub enum Subject {
     Locking,
     /// Preload lost to settling.
     Settling,
+    /// Preload lost to the creep and the shrinkage of soft plies and timber.
+    Creep,
+    /// Load that plies which bend add to the load along the bolt.
+    Prying,
+    /// Head or nut pulled through a ply.
+    PullThrough,
     /// Embrittlement of hard bolts by hydrogen of plating and pickling.
     Embrittlement,
 }
@@ -347,6 +353,9 @@ impl fmt::Display for Subject {
             Self::RunningTorque => f.pad("running torque of the lock nut"),
             Self::Locking => f.pad("locking of the screw"),
             Self::Settling => f.pad("preload lost to settling"),
+            Self::Creep => f.pad("preload lost to creep of soft plies and timber"),
+            Self::Prying => f.pad("prying"),
+            Self::PullThrough => f.pad("pull-through of head or nut"),
             Self::Embrittlement => f.pad("hydrogen embrittlement of plated bolts"),
         }
     }
