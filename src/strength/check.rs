@@ -53,7 +53,7 @@ impl fmt::Display for Level {
     }
 }
 
-/// A way in which a bolted joint gives.
+/// A mode of failure of a bolted joint.
 ///
 /// ```
 /// use shankline::strength::check::Mode;
@@ -79,11 +79,11 @@ pub enum Mode {
     Stripping,
     /// Bearing of bolt and ply on each other.
     Bearing,
-    /// Timber is crushed under the bolt, or the bolt bends in it, whichever comes first.
+    /// Yielding in timber: it is crushed under the bolt, or the bolt bends in it, whichever comes first.
     TimberYield,
     /// The ply shears out between the hole and its end, or the next hole.
     TearOut,
-    /// The ply breaks through its holes.
+    /// The ply breaks across its holes.
     NetSection,
     /// The ply yields away from its holes.
     GrossSection,
@@ -95,7 +95,7 @@ pub enum Mode {
     Separation,
     /// Failure under repeated load.
     Fatigue,
-    /// The bolt is stretched for good while it is tightened.
+    /// The bolt is stretched permanently while it is tightened.
     Tightening,
 }
 
@@ -302,7 +302,7 @@ fn no_level(level: Level) -> Error {
     }
 }
 
-/// A load beside a resistance.
+/// A load held against a resistance.
 ///
 /// The load must be of the level of the resistance: factored loads against a design resistance,
 /// service loads against an allowable one.
@@ -321,7 +321,7 @@ fn no_level(level: Level) -> Error {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Check {
-    /// What would give.
+    /// What would fail.
     pub mode: Mode,
     /// Where.
     pub place: Place,
@@ -350,7 +350,7 @@ impl Check {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a demand that is negative or not finite, a resistance that is not positive
-    /// and finite, or a utilisation beyond all numbers; [`Error::Mismatch`] for amounts of two kinds.
+    /// and finite, or a utilisation that overflows; [`Error::Mismatch`] for amounts of two kinds.
     ///
     /// ```
     /// use shankline::strength::check::{Check, Level, Mode, Place};

@@ -274,7 +274,7 @@ pub fn block_shear(block: &BlockShear, method: BlockMethod) -> Result<BlockResis
 }
 
 impl BlockResistance {
-    /// The load on the block beside its resistance.
+    /// Checks the load on the block against its resistance.
     ///
     /// # Errors
     ///

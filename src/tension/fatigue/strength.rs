@@ -70,7 +70,7 @@ impl EnduranceStrength {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a stress that is none.
+    /// [`Error::OutOfRange`] for a stress outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// use shankline::{prelude::*, tension::EnduranceStrength};
@@ -162,7 +162,7 @@ impl FatigueStrengths {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a stress that is none, or unless Sp <= Sut and Se <= Sut.
+    /// [`Error::OutOfRange`] for a stress outside the [ranges](crate::tension#ranges), or unless Sp <= Sut and Se <= Sut.
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::{EnduranceStrength, FatigueStrengths}};
