@@ -142,7 +142,7 @@
 //! |---|---|---|
 //! | `std` | yes | square roots, powers and rounding from the standard library |
 //! | `libm` | no | the same from `libm`, without the standard library (an allocator is needed) |
-//! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`units::quantity`] on quantities |
+//! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`joint`] on joints and [`units`] on quantities |
 //!
 //! One of `std` and `libm` must be on.
 //!

@@ -46,6 +46,7 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 /// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
 /// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
 /// | stripping of the nut | its grade |
+/// | yielding of timber and bolt together, least distances in timber | [`JointPly::timber`], [`JointMethods::timber`] |
 /// | corrosion in contact, brittle plated bolts, hot coatings | [`Environment::contact`], [`JointPly::metal`] |
 ///
 /// What is not described is listed as not checked.

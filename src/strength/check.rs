@@ -23,6 +23,9 @@ use crate::units::{Force, Ratio};
 
 /// What a resistance is: how much of the safety is already in it.
 ///
+/// The load has to match: a service load against a design resistance, or a factored load against an
+/// allowable one, counts the safety twice or not at all.
+///
 /// ```
 /// use shankline::strength::check::Level;
 /// assert_eq!(Level::Design.to_string(), "design");
@@ -35,9 +38,11 @@ use crate::units::{Force, Ratio};
 )]
 #[non_exhaustive]
 pub enum Level {
-    /// No factor taken off: nominal or characteristic strength, ultimate strength of handbooks.
+    /// No factor taken off: nominal or characteristic strength, ultimate strength of handbooks. A load
+    /// that just equals it is at the limit: the factor is yours to add.
     Nominal,
-    /// For factored loads (limit states, LRFD): the resistance factor is in it.
+    /// For factored loads (limit states, LRFD): the resistance or partial factor is in it, the load
+    /// factors are in the load.
     Design,
     /// For service loads (ASD, machine design, limit loads of aircraft): the whole safety factor is in it.
     Allowable,

@@ -230,7 +230,7 @@ impl Designs {
         &self.rejected
     }
 
-    /// What was not checked, in the order of the threads.
+    /// The combinations that cannot be put together, in the order of the threads.
     ///
     /// ```
     /// # use shankline::joint::Designs;

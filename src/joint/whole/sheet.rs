@@ -102,7 +102,7 @@ pub enum SheetStep {
         /// The nut factor: least, nominal and greatest.
         nut_factor: [f64; 3],
     },
-    /// The tightening is nobody's: say so.
+    /// No tightening is specified, so that no preload is counted on; the step says so.
     TightenSnug,
     /// A wrench of the right size.
     WrenchRange,

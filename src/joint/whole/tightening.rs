@@ -43,13 +43,14 @@ pub struct Tightening {
         )
     )]
     pub relaxation: Ratio,
-    /// Running torque of a lock nut, which comes on top of K F d; none if unknown.
+    /// Running (prevailing) torque of a lock nut, which comes on top of K F d; none if unknown.
     ///
     /// Measured, the maker's, or
     /// [`PrevailingTorque::range`](crate::tables::locking::PrevailingTorque::range).
     #[cfg_attr(feature = "serde", serde(default))]
     pub prevailing: Option<Spread<Torque>>,
-    /// How far threads, bearing faces and joint faces settle together; none to leave it to `relaxation`.
+    /// How far threads, bearing faces and joint faces settle together (embedment); none to leave it to
+    /// `relaxation`.
     #[cfg_attr(
         feature = "serde",
         serde(
