@@ -275,7 +275,8 @@ impl Sheet {
         self
     }
 
-    /// The sheet as text, with boxes to tick.
+    /// The sheet as text, with boxes to tick. The cautions are not in it: write
+    /// [`JointCheck::cautions`] on every sheet.
     ///
     /// ```
     /// # use shankline::joint::Sheet;
