@@ -59,7 +59,7 @@ impl<'a> GripSearch<'a> {
     ///
     /// [`Error::Mismatch`] for a stack with washers of its own: the search places them;
     /// [`Error::OutOfRange`] for rules or washers that make no sense; [`Error::NoValue`] for a bolt
-    /// no grip was read of.
+    /// whose grip was not read.
     ///
     /// ```
     /// # use shankline::{joint::{GripRules, GripSearch}, parts::AnWashers, prelude::*};

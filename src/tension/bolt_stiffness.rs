@@ -40,7 +40,7 @@ pub struct GripSections {
 }
 
 impl GripSections {
-    /// Stated lengths.
+    /// Lengths that the caller states.
     ///
     /// # Errors
     ///

@@ -142,8 +142,9 @@ impl Tightening {
 ///
 /// ```
 /// use shankline::joint::JointPreload;
-/// fn print(preload: &JointPreload) {
-///     println!("{:?}", preload.torque);
+/// use shankline::units::{UnitSystem, shown};
+/// fn wrench_setting(preload: &JointPreload) -> String {
+///     shown(preload.torque, UnitSystem::Si).to_string() // such as "79.2 N m"
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -66,7 +66,7 @@ impl EnduranceStrength {
         })
     }
 
-    /// The caller's own.
+    /// A strength that the caller states.
     ///
     /// # Errors
     ///
@@ -158,7 +158,7 @@ pub struct FatigueStrengths {
 }
 
 impl FatigueStrengths {
-    /// Stated strengths.
+    /// Strengths that the caller states.
     ///
     /// # Errors
     ///
