@@ -8,7 +8,7 @@
 //! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
-//! | [`BasicMinorArea`](Caution::BasicMinorArea), [`LongGripOfA307`](Caution::LongGripOfA307) | take the named percentage off |
+//! | [`BasicMinorArea`](Caution::BasicMinorArea), [`LongGripOfA307`](Caution::LongGripOfA307) | take off what the sentence names |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
 //! | [`More`](Caution::More) | ask the parts and checks for their own cautions |

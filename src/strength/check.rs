@@ -23,8 +23,8 @@ use crate::units::{Force, Ratio};
 
 /// What a resistance is: how much of the safety is already in it.
 ///
-/// The load has to match: a service load against a design resistance, or a factored load against an
-/// allowable one, counts the safety twice or not at all.
+/// The load has to match: a service load against a design resistance leaves the load factors out, and a
+/// factored load against an allowable one counts them twice.
 ///
 /// ```
 /// use shankline::strength::check::Level;
