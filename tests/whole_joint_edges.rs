@@ -217,6 +217,39 @@ fn bending_counts_with_tension_and_shear() {
     assert!(!said(&verdict, "combined loads"));
 }
 
+/// What shakes across the axis tires bolt and plies too; nothing here checks that.
+#[test]
+fn fatigue_across_the_axis_is_said() {
+    let mut joint = clevis();
+    assert!(!said(&checked(&joint), "fatigue"));
+    joint["load"]["alternates"] = json!(true);
+    assert!(said(&checked(&joint), "fatigue: of bolt and plies"));
+    joint["load"]["alternates"] = json!(false);
+    joint["environment"] = json!({ "vibration": true });
+    assert!(said(&checked(&joint), "fatigue: of bolt and plies"));
+}
+
+/// A ply of two materials is refused whatever the load.
+#[test]
+fn a_ply_is_of_one_material() {
+    let mut joint = clevis();
+    joint["plies"][1]["timber"] = json!("C24");
+    for load in [
+        json!({ "across": "1 kN" }),
+        json!({ "along": "1 kN" }),
+        json!({}),
+    ] {
+        joint["load"] = load;
+        let both: Joint = serde_json::from_value(joint.clone()).unwrap();
+        assert!(
+            both.check()
+                .unwrap_err()
+                .to_string()
+                .contains("is said to be of")
+        );
+    }
+}
+
 /// Prying and pull-through are nowhere in the check of a load along the bolt.
 #[test]
 fn what_a_pull_does_to_the_plies_is_said() {

@@ -280,6 +280,12 @@ impl Joint {
         if self.load.across <= Force::default() {
             return Ok(());
         }
+        if self.load.alternates || self.environment.vibration {
+            report.skip(
+                Mode::Fatigue,
+                "of bolt and plies under a load across the axis that comes and goes: no method is known here",
+            );
+        }
         self.slip(preload, report)?;
         let level = self.methods.level;
         let along = self.load.factor(level) * self.load.along;

@@ -27,6 +27,13 @@ impl Joint {
         strength: &BoltStrength,
         report: &mut Report,
     ) -> Result<(), Error> {
+        for (number, detail) in (1..).zip(&self.plies) {
+            if let (Some(material), Some(timber)) = (&detail.material, &detail.timber) {
+                return Err(Error::Mismatch(format!(
+                    "ply {number} is said to be of {material} and of {timber}"
+                )));
+            }
+        }
         let planes = self.stack.shear_planes();
         if self.load.across <= Force::default() || planes.is_empty() {
             return Ok(());
@@ -58,11 +65,6 @@ impl Joint {
                     "several plies between two planes share one load",
                 );
                 continue;
-            }
-            if let (Some(material), Some(timber)) = (&detail.material, &detail.timber) {
-                return Err(Error::Mismatch(format!(
-                    "ply {number} is said to be of {material} and of {timber}"
-                )));
             }
             // Timber is checked together with its bolt.
             if detail.timber.is_some() {
