@@ -217,6 +217,40 @@ fn bending_counts_with_tension_and_shear() {
     assert!(!said(&verdict, "combined loads"));
 }
 
+/// EN 1993-1-8, 3.6.1(10): one row of bolts in a single lap bears 1.5 fu d t / 1.25 at most, and warns that the
+/// factor was recalled.
+#[test]
+fn a_single_lap_with_one_row_bears_less() {
+    let mut joint = clevis();
+    joint["methods"] = serde_json::to_value(shankline::joint::JointMethods::en_1993()).unwrap();
+    joint["stack"] = json!({
+        "plies": [
+            { "name": "rail", "thickness": "20 mm" }, { "name": "post", "thickness": "20 mm" },
+        ],
+        "shear_planes": [1],
+    });
+    for ply in 0..2 {
+        joint["plies"][ply]["end_distance"] = json!("60 mm");
+    }
+    joint["plies"].as_array_mut().unwrap().pop();
+    let one_row = |joint: &Value| {
+        let checks = of(&checked(joint), Mode::Bearing).into_iter();
+        checks
+            .filter(|check| check.method.contains("single lap"))
+            .collect::<Vec<_>>()
+    };
+    let found = one_row(&joint);
+    assert_eq!(found.len(), 2);
+    // By hand: A36, 58 ksi = 399.9 MPa: 1.5 x 399.9 x 16 x 20 / 1.25 = 153.56 kN.
+    assert!((found[0].utilisation.value - 10.0 / 153.56).abs() < 1e-5);
+    assert_eq!(found[0].cautions.iter().count(), 1);
+    for ply in 0..2 {
+        joint["plies"][ply]["pitch"] = json!("60 mm");
+    }
+    assert_eq!(one_row(&joint), []);
+    assert_eq!(one_row(&clevis()), []);
+}
+
 /// What shakes across the axis tires bolt and plies too; nothing here checks that.
 #[test]
 fn fatigue_across_the_axis_is_said() {
