@@ -8,7 +8,11 @@ use shankline::joint::{Joint, Sheet};
 use shankline::units::UnitSystem;
 
 const REQUEST: &str = "examples/data/davit_socket.json";
-const REQUESTS: [&str; 2] = [REQUEST, "examples/data/seesaw_pivot.json"];
+const REQUESTS: [&str; 3] = [
+    REQUEST,
+    "examples/data/seesaw_pivot.json",
+    "examples/data/winch_foot.json",
+];
 
 fn request(path: &str) -> Joint {
     let text = std::fs::read_to_string(path).unwrap();

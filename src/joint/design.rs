@@ -67,7 +67,8 @@ impl Joint {
     ///         grade: PropertyClass::Class8_8.into(),
     ///         length: None,
     ///     },
-    ///     nut: JointNut { style: NutStyle::Iso7040, grade: None },
+    ///     nut: Some(JointNut { style: NutStyle::Iso7040, grade: None }),
+    ///     tapped: None,
     ///     stack: Stack::builder()
     ///         .ply("cleat", cleat)
     ///         .ply("hanger", millimetres(20.0).plus_minus(millimetres(0.5)))

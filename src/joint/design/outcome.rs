@@ -288,7 +288,7 @@ impl Designs {
     pub fn joint(&self, choice: &DesignChoice) -> Result<Joint, Error> {
         let mut joint = self.start.clone();
         joint.bolt = choice.bolt;
-        joint.nut = choice.nut;
+        joint.nut = Some(choice.nut);
         if let Some(style) = choice.washers {
             let washer = Washer::find(style, &choice.bolt.thread)?;
             joint.stack = joint

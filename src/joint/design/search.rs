@@ -178,7 +178,7 @@ impl<'a> Search<'a> {
     /// The best length of one combination, or the reasons against the one that comes nearest.
     fn combination(&mut self, parts: &Combination, lengths: &[Candidate]) {
         self.joint.bolt.grade = parts.strength.grade;
-        self.joint.nut = parts.nut;
+        self.joint.nut = Some(parts.nut);
         let on_hand = |candidate: &&Candidate| {
             parts.screws.on_hand.iter().any(|(screw, grade)| {
                 *grade == parts.strength.grade && screw.nominal == candidate.screw.nominal

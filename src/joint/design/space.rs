@@ -361,6 +361,11 @@ impl DesignSpace {
                 order::washer(*a).cmp(&order::washer(*b))
             })
         };
+        let Some(nut) = joint.nut else {
+            return Err(Error::Mismatch(
+                "a joint that ends in a tapped part has no nut to choose: check it as it is".into(),
+            ));
+        };
         let ordered = Ordered {
             threads,
             products: filled(&self.products, joint.bolt.product, |a, b| {
@@ -369,9 +374,7 @@ impl DesignSpace {
             grades: filled(&self.grades, joint.bolt.grade, |a, b| {
                 order::grade(*a).cmp(&order::grade(*b))
             }),
-            nuts: filled(&self.nuts, joint.nut, |a, b| {
-                order::nut(*a).cmp(&order::nut(*b))
-            }),
+            nuts: filled(&self.nuts, nut, |a, b| order::nut(*a).cmp(&order::nut(*b))),
             washers,
         };
         let combinations = ordered.combinations();

@@ -58,7 +58,7 @@ impl Joint {
         };
         // In service, without load factors: what the joint really sees.
         let load = self.load.shock_factor * self.load.along;
-        let (bolt, separation, method) = match share {
+        let (separation, method) = match share {
             Some(share) => {
                 let greatest = JointDiagram::new(share, preload.preload.max)?;
                 let least = JointDiagram::new(share, preload.in_service)?;
@@ -67,18 +67,17 @@ impl Joint {
                     Self::diagram_working(least, load, loads, "preload in service", report)?;
                 }
                 (
-                    greatest.under(load)?.bolt,
                     least.separation_load,
                     "joint diagram (Shigley, 9th ed., Eqs. 8-24 to 8-30)",
                 )
             }
             // Bounds of the diagram for any stiffness.
             None => (
-                preload.preload.max + load,
                 preload.in_service,
                 "bounds of the joint diagram for any stiffness",
             ),
         };
+        let bolt = self.greatest_bolt_force(share, Some(preload))?;
         if let Some(proof) = loads.proof {
             let check = Check::new(
                 Mode::BoltTension,
@@ -107,6 +106,28 @@ impl Joint {
             report.findings.push(Finding::NoPreloadLeft);
         }
         self.fatigue(share, strength, loads, preload, report)
+    }
+
+    /// The greatest force in the bolt: its greatest preload with its share of the load along it, or all of
+    /// that load where the share is not known.
+    pub(super) fn greatest_bolt_force(
+        &self,
+        share: Option<LoadShare>,
+        preload: Option<&JointPreload>,
+    ) -> Result<Force, Error> {
+        let load = self.load.shock_factor * self.load.along;
+        let Some(preload) = preload else {
+            return Ok(load);
+        };
+        if load <= Force::default() {
+            return Ok(preload.preload.max);
+        }
+        match share {
+            Some(share) => Ok(JointDiagram::new(share, preload.preload.max)?
+                .under(load)?
+                .bolt),
+            None => Ok(preload.preload.max + load),
+        }
     }
 
     /// Fatigue by the machine-design system with the Goodman line, at the greatest preload.

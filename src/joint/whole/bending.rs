@@ -46,6 +46,13 @@ impl Joint {
             );
             return Ok(());
         }
+        if self.stack.tapped_part().is_some() {
+            report.skip(
+                Mode::BoltBending,
+                "how far a screw bends at a tapped part is not modelled",
+            );
+            return Ok(());
+        }
         let &[first, second] = planes else {
             report.skip(
                 Mode::BoltBending,
