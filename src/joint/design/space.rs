@@ -405,15 +405,15 @@ impl DesignSpace {
         let running = joint
             .tightening
             .and_then(|tightening| tightening.prevailing);
-        let locking = joint.nut.style.locking();
+        let (Some(own), Some(_)) = (joint.nut, running) else {
+            return Ok(());
+        };
         let mut nuts = self.nuts.iter().map(|nut| nut.style);
-        if let Some(other) = nuts.find(|style| style.locking() != locking) {
-            if running.is_some() {
-                return Err(Error::Mismatch(format!(
-                    "the running torque given is that of {}: it does not go with {other}",
-                    joint.nut.style
-                )));
-            }
+        if let Some(other) = nuts.find(|style| style.locking() != own.style.locking()) {
+            return Err(Error::Mismatch(format!(
+                "the running torque given is that of {}: it does not go with {other}",
+                own.style
+            )));
         }
         Ok(())
     }
