@@ -5,6 +5,7 @@
 //! cargo run --example bracket
 //! ```
 
+use shankline::caution;
 use shankline::prelude::*;
 use shankline::strength::check::Level;
 use shankline::strength::group::{BoltPattern, DeformationLaw, PlaneLoad};
@@ -85,5 +86,9 @@ fn main() -> Result<(), shankline::Error> {
         "  edges, slip or the weld of the bracket. People stand under it: a licensed engineer and the"
     );
     println!("  local code decide.");
+    println!();
+    for caution in caution::GENERAL {
+        println!("  {caution}");
+    }
     Ok(())
 }

@@ -752,7 +752,7 @@ impl Answer {
         }
         text.push_str(
             "  body and thread   ASME B18.2.1-2010, 4.7 (inch); ISO 4014, ISO 4017, ISO 888 (metric)\n  \
-             shear             Shigley, Mechanical Engineering Design, 9th ed., ch. 8; AISC 360, J3.6\n  \
+             shear             Shigley, Mechanical Engineering Design, 9th ed., ch. 8; AISC 360-22, J3.7\n  \
              torque            Shigley, 9th ed., Eq. 8-27; preload target Eqs. 8-31 and 8-32\n",
         );
         text

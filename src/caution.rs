@@ -1,4 +1,17 @@
 //! What the user of a result must be told.
+//!
+//! A caution is no error: the number stands, and the caution says what to check before relying on it. A program
+//! shows the sentences of `cautions()` beside the result, and [`GENERAL`] once in every report.
+//!
+//! | caution | what to do |
+//! |---|---|
+//! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
+//! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
+//! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
+//! | [`BasicMinorArea`](Caution::BasicMinorArea), [`LongGripOfA307`](Caution::LongGripOfA307) | take off what the sentence names |
+//! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
+//! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
+//! | [`More`](Caution::More) | ask the parts and checks for their own cautions |
 
 use core::fmt;
 
@@ -70,7 +83,7 @@ pub enum Caution {
         )]
         target: Ratio,
     },
-    /// The preload may pass the proof load: the bolt may stretch for good.
+    /// The preload may pass the proof load: the bolt may stretch permanently.
     PreloadAboveProof {
         /// Greatest preload over proof load.
         #[cfg_attr(

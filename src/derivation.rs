@@ -1,7 +1,8 @@
 //! The working behind a result: symbol, formula, substituted values, result and source, step by
 //! step.
 //!
-//! Results of this crate have a method `derivation()`. It costs nothing until it is called; what it
+//! Results of this crate have a method `derivation()`;
+//! [`Joint::check_with_working`](crate::joint::Joint::check_with_working) has those of a whole joint. It costs nothing until it is called; what it
 //! returns is rendered as plain text, Markdown or LaTeX in the units of the reader's choice. Every
 //! formula can be evaluated again from the values beside it ([`Derivation::check`]), so what
 //! is shown is what was computed.
@@ -31,8 +32,8 @@
 //!
 //! Numbers, symbols (a letter, then letters, digits, `_` and `'`), `+ - * / ^`, brackets, `pi`,
 //! and the functions `sqrt`, `ln`, `exp`, `sin`, `cos`, `tan`, `asin`, `acos`, `atan`, `abs`,
-//! `min`, `max`; at most 1000 characters. Values stand in SI base units, so a formula that its publisher wrote for numbers in
-//! one unit divides by that unit: `45 + 150 * mm / d` with the value 1 mm for the symbol `mm`.
+//! `min`, `max`; at most 1000 characters. Values stand in SI base units, so a formula that its publisher
+//! wrote for numbers in one unit divides by that unit: `45 + 150 * mm / d` with the value 1 mm for the symbol `mm`.
 
 mod expression;
 mod render;

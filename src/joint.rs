@@ -1,9 +1,10 @@
-//! Decisions about one bolted joint: which length, how many washers, where to cut.
+//! Decisions about one bolted joint: which length, how many washers, where to cut; whether it holds; which
+//! of many joints is best.
 //!
 //! ```
 //! use shankline::prelude::*;
 //! # fn main() -> Result<(), shankline::Error> {
-//! // A clevis: two shear planes, each 3/4 in bolt of the rack must be tried.
+//! // A clevis: two shear planes; every stock length of a 3/4 in bolt is tried.
 //! let thread: Thread = "3/4-10 UNC".parse()?;
 //! let washer = Washer::find(WasherStyle::TypeANarrow, &thread)?;
 //! let nut = Nut::find(NutStyle::InsertLockNe, &thread)?;
@@ -26,17 +27,39 @@
 //!
 //! | question | begins at |
 //! |---|---|
-//! | which stock length | [`LengthSearch`] |
+//! | what the bolt goes through: plies, gaps, sleeves, soft plies, recesses, a tapped part | [`Stack::builder`] |
+//! | what a trade asks of a length | [`RuleSet`], [`LengthRules`] |
+//! | which stock length | [`LengthSearch`], in another order of preference with [`Ranking`] |
 //! | will the bolt in my hand do | [`BoltInHand::verdict`] |
-//! | what of the bolts in my bins | [`Bin::pick`] |
-//! | nothing does: what to change | [`Arrangement::advice`] |
+//! | which of the bolts in my bins | [`Bin::pick`] |
+//! | nothing fits: what to change | [`Arrangement::advice`] |
 //! | where to cut, and may I | [`CutPlan`], [`BoltTrait`] |
 //! | how likely is the worst case | [`JointTolerances`] |
 //! | many joints, few part numbers | [`shopping_list`] |
+//! | which dash number of an aircraft bolt | [`GripSearch`] |
+//! | which kind of nut for the place | [`NutChoice`], [`Environment`] |
+//! | does the joint hold | [`Joint::check`], with the working of each step [`Joint::check_with_working`] |
+//! | which bolt, nut and washers, of many | [`Joint::design`], [`DesignSpace`], [`Objective`] |
 //! | in which order to tighten a group | [`tightening_order`] |
-//! | which dash number | [`GripSearch`] |
-//! | does the joint hold | [`Joint::check`] |
-//! | which bolt, nut and washers, of many | [`Joint::design`] |
+//! | what the workshop builds from, and what to inspect later | [`Sheet`] |
+//!
+//! A bolt in shear or tension alone, a single ply or a bolt group needs no joint: see
+//! [`strength`](crate::strength).
+//!
+//! # In data files
+//!
+//! With the feature `serde` [`Joint`], [`DesignSpace`] and [`Objective`] are read from JSON, TOML or another
+//! self-describing format, and results written to it. Quantities are text with a unit (`"20 kN"`,
+//! `"10 +/- 0.3 mm"`) or objects of value and unit; threads and grades are text as the trade writes it; names of
+//! products, styles and methods are those of the variants in snake case (`iso_4014`). Fields that are not known
+//! are refused by name. Templates of requests are `davit_socket.json` and `walkway_hanger_design.json` in
+//! `examples/data/`, read by the examples `check_joint` and `design_joint`.
+//!
+//! # Caution
+//!
+//! A verdict covers what it lists as checked and no more; [`JointCheck::not_checked`] has the rest. Results are
+//! estimates: local codes and the maker's instructions rule, and where a failure can hurt someone a licensed
+//! engineer must check the joint.
 
 mod advice;
 mod aircraft;

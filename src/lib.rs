@@ -1,9 +1,11 @@
-//! Reference tables for bolts, screws, nuts and washers as typed, sourced data, and the
-//! calculations that turn them into a decision about one bolted joint loaded across its axis:
-//! which length, so that the plain shank and not the thread crosses every shear plane while the nut
-//! still clamps; how many washers, and where; where to cut; what bolt, plies and nut bear, by named
-//! methods with their working; what torque gives what preload; which nut; and what to look at later.
-//! [`joint::Joint::check`] does all of it in one call.
+//! Chooses and checks the bolt of a joint loaded across its axis: which length, so that the plain shank
+//! and not the thread crosses every shear plane while the nut still clamps; how many washers, and where;
+//! where to cut; what bolt, plies and nut carry, by named methods with their working; what torque gives what
+//! preload; which nut; and what to inspect later. Behind it stand reference tables for threads, bolts,
+//! screws, nuts, washers and holes as typed, sourced data.
+//!
+//! [`joint::Joint::check`] does all of it in one call, [`joint::Joint::design`] searches many joints
+//! for the best one. Results are estimates: see the [caution](#caution) at the end.
 //!
 //! # A joint from end to end
 //!
@@ -52,46 +54,104 @@
 //!
 //! # Where things are
 //!
+//! Each module begins with a table of its own, from question to function.
+//!
 //! | module | holds |
 //! |---|---|
 //! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
 //! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
-//! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers |
+//! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers; aircraft bolts by dash number |
 //! | [`strength`] | bolt in shear and tension and both, slip, pins, plies, timber, bolt groups, stripping, by named methods; one shape for every check |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
-//! | [`joint`] | stack, shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, workshop sheet |
+//! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
-//! Parts are facts, joints are decisions: only [`joint`] knows of joints.
+//! Parts are facts, joints are decisions: only [`joint`] knows of joints. [`prelude`] has what a length
+//! search, a shear check and a preload need; the types of a whole joint are in [`joint`].
+//!
+//! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`,
+//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`,
+//! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`.
 //!
 //! # Conventions
 //!
 //! - Every quantity with a unit is a [`uom`] type; plain coefficients are `f64`.
-//! - A function that can be asked nonsense returns a [`Result`]; [`Error`] names the quantity, the
-//!   value with its unit and what is permitted. NaN, infinity, zero and negative values are refused
-//!   where they have no meaning. Nothing panics on any input, and no table is extrapolated.
-//! - [`Spread`] holds minimum, nominal and maximum of a toleranced value. Verdicts are worst case.
-//! - A capacity says what it is: nominal, design or allowable, by one publisher in one edition.
-//! - Values recalled rather than read carry [`Basis::Memory`](source::Basis), and the parts that
-//!   rest on them return a [`Caution`](caution::Caution).
+//! - [`Spread`] holds minimum, nominal and maximum of a toleranced value. Verdicts are worst case: between the
+//!   guaranteed shank and the guaranteed thread lies the *run-out*, which counts as thread for strength and
+//!   cannot hold the nut.
+//! - "None" in a description is `Option::None`: nobody has read the value, or it does not exist. It is never
+//!   zero and never a guess.
+//! - Results keep inputs and intermediate values as public fields. `derivation()` writes the working of a
+//!   result and costs nothing unless called.
+//!
+//! # Nominal, design, allowable
+//!
+//! A resistance says how much of the safety is in it ([`Level`](strength::check::Level)), by one publisher
+//! in one edition. A method gives the levels its publisher defines, and asking for another is an error.
+//!
+//! | level | what is in it | what load it is held against |
+//! |---|---|---|
+//! | nominal | nothing: onset of yield or fracture, as the method says; characteristic values of EN | none, without a factor of your own |
+//! | design | the resistance or partial factor of the code | factored loads (limit states, LRFD) |
+//! | allowable | the whole factor of safety | service loads (ASD, machine design, limit loads of aircraft) |
+//!
+//! # Errors
+//!
+//! A function that can be asked nonsense returns a [`Result`]. [`Error`] names the quantity, the value with
+//! its unit and what is permitted, or what the table has instead. NaN, infinity, zero and negative values are
+//! refused where they have no meaning. Nothing panics on any input, and no table is extrapolated.
+//!
+//! ```
+//! use shankline::prelude::*;
+//! # fn main() -> Result<(), shankline::Error> {
+//! let fine: Thread = "M20x1.5".parse()?;
+//! assert_eq!(
+//!     ScrewSeries::new(ScrewProduct::Iso4014, &fine).unwrap_err().to_string(),
+//!     "M20x1.5 is not in the table of ISO 4014 and ISO 4017 screws; \
+//!      they have the coarse pitch and sizes from M1.6 to M64",
+//! );
+//! # Ok(())
+//! # }
+//! ```
+//!
+//! # Cautions
+//!
+//! Each value knows its source and how it is known ([`Basis`](source::Basis)): read in the document, read in a
+//! reproduction of it, computed from its formula, or recalled and not read. Results that rest on recalled
+//! values or methods, on typical strengths or on a method outside its scope return a
+//! [`Caution`](caution::Caution) from `cautions()`, and print it in their reports. A caution is no error:
+//! the number stands, and the sentence says what to check before relying on it.
+//!
+//! ```
+//! use shankline::prelude::*;
+//! # fn main() -> Result<(), shankline::Error> {
+//! let nut = Nut::find(NutStyle::Iso7042, &"M12".parse()?)?;
+//! let caution = nut.cautions().iter().next().expect("its height is recalled").to_string();
+//! assert!(caution.contains("was recalled and not read in any document; check it against ISO 7042"));
+//! # Ok(())
+//! # }
+//! ```
 //!
 //! # Features
 //!
 //! | feature | default | what for |
 //! |---|---|---|
-//! | `std` | yes | rounding from the standard library |
-//! | `libm` | no | rounding from `libm`, without the standard library (an allocator is needed) |
-//! | `serde` | no | inputs from and results to data files; see [`units`] on quantities |
+//! | `std` | yes | square roots, powers and rounding from the standard library |
+//! | `libm` | no | the same from `libm`, without the standard library (an allocator is needed) |
+//! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`joint`] on joints and [`units`] on quantities |
+//!
+//! One of `std` and `libm` must be on.
 //!
 //! # Caution
 //!
 //! Results are estimates from published tables and formulas, not a certification. Local codes and
-//! the maker's instructions rule. Where a failure can hurt someone, a licensed engineer must check
-//! the joint.
+//! the maker's instructions rule. A verdict covers what it lists as checked and no more. Where a failure can
+//! hurt someone (lifting, steering, guard rails, structures, pressure), a licensed engineer must check
+//! the joint. [`caution::GENERAL`] has these sentences for your own reports.
 
 #![cfg_attr(not(feature = "std"), no_std)]
 #![forbid(unsafe_code)]
@@ -121,8 +181,32 @@ pub mod units;
 pub use error::Error;
 pub use spread::{PlusMinus, Spread};
 
-/// What most programs need, for `use shankline::prelude::*`.
 pub mod prelude {
+    //! What most programs need, for `use shankline::prelude::*`.
+    //!
+    //! | from | items |
+    //! |---|---|
+    //! | [`units`] | types of quantities, constructors such as [`inches`] and [`newtons`], [`UnitSystem`], [`shown`] |
+    //! | [`thread`], [`tables`] | [`Thread`], [`AtLeast`], series of threads, [`NutShape`] |
+    //! | [`material`] | grades of bolts and nuts and their strengths |
+    //! | [`parts`] | [`ScrewSeries`], [`ScrewLength`], [`Zone`], [`Nut`] and [`Washer`] with their styles |
+    //! | [`joint`] | [`Stack`], [`LengthSearch`], [`LengthRules`], [`CutRule`], [`NutEnd`] |
+    //! | [`strength`] | [`bolt_shear`] with [`ShearMethod`], [`ShearBasis`], [`AiscEdition`] |
+    //! | [`preload`] | torque forms, targets, ranges and tightening stresses |
+    //! | the rest | [`Error`], [`Caution`], [`Spread`], [`PlusMinus`] |
+    //!
+    //! The whole check and the design search are imported by name from [`joint`]:
+    //! `use shankline::joint::{Joint, JointBolt, ...}`.
+    //!
+    //! [`units`]: crate::units
+    //! [`thread`]: crate::thread
+    //! [`tables`]: crate::tables
+    //! [`material`]: crate::material
+    //! [`parts`]: crate::parts
+    //! [`joint`]: crate::joint
+    //! [`strength`]: crate::strength
+    //! [`preload`]: crate::preload
+
     pub use crate::caution::Caution;
     pub use crate::error::Error;
     pub use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Stack};

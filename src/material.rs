@@ -1,4 +1,16 @@
 //! Grades and property classes of bolts and nuts, and how strong they are at a size.
+//!
+//! | question | begins at |
+//! |---|---|
+//! | strengths of a grade at a size, or at a size and length | [`BoltGrade::strength`], [`BoltGrade::strength_at_length`] |
+//! | proof, yield and tensile load of a bolt | [`BoltStrength::loads`] |
+//! | a material that is not in the tables | [`BoltStrength::stated`] |
+//! | proof load of a nut | [`NutGrade::strength`], [`NutStrength::proof_load`] |
+//! | which nut a standard names for a bolt | [`NutPairing`](crate::tables::nut_grades::NutPairing) |
+//! | what the marks on a head mean | [`HeadMark`](crate::tables::head_marks::HeadMark) |
+//!
+//! Strengths are specified minima. A strength that the standard does not give is `None`: ASTM A307, A193 and F593
+//! and ISO 3506-1 state no proof stress.
 
 use alloc::{format, string::ToString};
 

@@ -1,4 +1,12 @@
-//! Screws as they are bought: body length, grip gaging length and length limits at any length.
+//! Parts as they are bought: body, grip gaging length and length limits of screws of any length; nuts; washers.
+//!
+//! | question | begins at |
+//! |---|---|
+//! | where shank and thread of a bolt of a length lie | [`ScrewSeries::length`], [`ScrewLength::zone_at`] |
+//! | which lengths are stocked | [`ScrewSeries::stock_lengths`] |
+//! | a bolt measured with a caliper | [`ScrewLength::measured`] |
+//! | a nut or washer for a thread | [`Nut::find`], [`Washer::find`] |
+//! | an aircraft bolt by its designation | [`AnBolt`] |
 //!
 //! All lengths count from the bearing face under the head:
 //!
@@ -12,8 +20,9 @@
 //! ```
 //!
 //! The *body length* LB is only ever a minimum and the *grip gaging length* LG (how far a GO
-//! ring gage stops from the head) only ever a maximum. Between them a given screw may have
-//! shank, run-out or thread.
+//! ring gauge stops from the head) only ever a maximum. Between them, over the *transition length* Y, a given
+//! screw may have shank, run-out or thread; this crate calls the whole stretch the run-out
+//! ([`Zone::RunOut`]). ISO documents write ls for LB and lg for LG.
 
 mod aircraft;
 mod screw_length;

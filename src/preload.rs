@@ -22,18 +22,27 @@
 //! | [`FrictionForm::linear`] (JIS B 1083, VDI 2230) | P/(2 pi) + mu d2/(2 cos 30) + muk Db/2 | thread, face |
 //! | [`FrictionForm::three_term`] (Motosh) | P/(2 pi) + mu rt/cos 30 + muk rn | thread, face, own radii |
 //!
+//! T is the torque, F the preload, d the nominal and d2 the pitch diameter, dm the mean thread diameter, P the
+//! pitch, lambda the lead angle, alpha = 30 degrees half the thread angle, Db the effective diameter of the
+//! turned face; mu is the friction of the thread, muc and muk that of the face; rt and rn are contact radii of
+//! thread and face.
+//!
 //! All of them take friction with its range, add the prevailing torque of a lock nut, and go both ways.
 //! [`BearingFace`] gives Db, [`FrictionForm::split`] where the torque goes, and
 //! [`FrictionForm::loosening_torque`] what turns the nut off again.
 //!
 //! # From torque to what is left in service
 //!
-//! | question | answer |
+//! | question | begins at |
 //! |---|---|
 //! | how much preload to aim at | [`PreloadTarget`], [`FrictionForm::assembly_preload`] |
 //! | how far it scatters | [`scattered`], [`NasaPreload`], [`VdiPreload`], [`PreloadSample`] |
 //! | what the bolt feels while it is tightened | [`FrictionForm::tightening_stress`] |
 //! | how far to turn the nut, what loosening, embedment and heat take | [`ElasticJoint`] |
+//!
+//! The *prevailing torque* of a lock nut is what it takes to turn the nut before it seats; a workshop reads it
+//! as the *running torque*. *Embedment* is how far surfaces settle into each other after tightening;
+//! [`joint::Tightening`](crate::joint::Tightening) calls it settling. *Members* are plies and washers as one spring.
 //!
 //! These are estimates. Where a failure can hurt someone the preload is verified on the joint itself,
 //! local codes and the maker's torque rule, and a licensed engineer checks.

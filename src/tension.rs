@@ -1,19 +1,31 @@
 //! A preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying.
 //!
-//! | question | by | marked |
+//! | question | begins at | known how |
 //! |---|---|---|
-//! | bolt stiffness | [`BoltStiffness::shigley`] (sections in the grip only), [`BoltStiffness::vdi_2230`] (with head, engaged thread and nut) | the second from memory |
-//! | member stiffness | [`Cones`] (frusta in layers), [`wileman`], [`hollow_cylinder`], [`VdiPlates`] | the last, and two materials of the fit, from memory |
-//! | load share, separation | [`LoadShare`], [`JointDiagram`], [`TensionCheck`] | load introduction from memory |
+//! | bolt stiffness | [`BoltStiffness::shigley`] (sections in the grip only), [`BoltStiffness::vdi_2230`] (with head, engaged thread and nut) | first read, second recalled |
+//! | member stiffness | [`Cones`] (frusta in layers), [`wileman`], [`hollow_cylinder`], [`VdiPlates`] | read; the last, and two materials of the fit, recalled |
+//! | load share, separation | [`LoadShare`], [`JointDiagram`], [`TensionCheck`] | read; load introduction recalled |
+//! | how many bolts | [`bolts_needed`] | read |
 //! | fatigue, machine design | [`MachineDesignFatigue`] | read |
-//! | fatigue, VDI 2230 | [`VdiFatigue`] | from memory |
+//! | fatigue, VDI 2230 | [`VdiFatigue`] | recalled |
 //! | prying | [`thornton_prying`], [`AiscFlange`], [`EnTStub`] | read |
 //!
 //! The two systems of bolt stiffness differ: for a 5/8-11 bolt of 1.5 in grip the VDI form is about
 //! 40 % softer than Shigley's. Take bolt and members of one system. The two systems of fatigue have
 //! types of their own and cannot be mixed.
 //!
-//! Not covered: eccentric clamping or load, bending of the bolt, change of temperature, slip.
+//! Not covered here: eccentric clamping or load and bending of the bolt. Change of temperature is in
+//! [`preload`](crate::preload), slip in [`strength::slip`](crate::strength::slip).
+//!
+//! *Members* are the plies and washers that the bolt clamps, as one spring.
+//!
+//! # Ranges
+//!
+//! Lengths of parts are taken from 1 nm to 1 km, stresses and moduli from 1 Pa to 1e6 GPa, stiffnesses from
+//! 1e-6 to 1e18 N/mm, loads up to 1e15 N: wider than any joint, narrow enough that nothing overflows. Values
+//! outside, and NaN, are refused with [`Error::OutOfRange`](crate::Error).
+//!
+//! These are estimates: local codes rule, and where a failure can hurt someone a licensed engineer must check.
 
 mod bolt_stiffness;
 mod diagram;

@@ -1,5 +1,17 @@
 //! Screw threads: designation, basic profile, areas, limits of size.
 //!
+//! | question | begins at |
+//! |---|---|
+//! | read a designation; a thread by size | [`Thread`], [`Thread::unified`], [`Thread::metric`] |
+//! | which thread is this, and what is it taken for | [`Thread::identify`], [`Thread::look_alikes`] |
+//! | the smallest thread that is large enough | [`Thread::unified_at_least`], [`Thread::metric_at_least`] |
+//! | stress area, root area, shank area | [`Thread::tensile_stress_area`], [`Thread::minor_area`], [`Thread::shank_area`], [`area`] |
+//! | basic dimensions for a drawing | [`Thread::basic_profile`] |
+//! | limits of size, fit of bolt and nut | [`Thread::limits`], [`Thread::fit`] |
+//! | shear areas for stripping | [`strip`] |
+//! | percentage of thread and its drill | [`percent`] |
+//! | pitch diameter over three wires | [`wires`] |
+//!
 //! A [`Thread`] is read from a designation or looked up by size:
 //!
 //! ```

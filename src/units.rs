@@ -16,6 +16,13 @@
 //! ```
 //!
 //! Lengths, areas and SI units are exact in uom; use its own (`uom::si::length::inch`).
+//!
+//! | question | begins at |
+//! |---|---|
+//! | make a quantity | [`inches`], [`millimetres`], [`newtons`], [`ksi`], ... |
+//! | read one from text, `"5/8 in"`, `"75 lbf ft"` | [`parse`] |
+//! | show one to a person, in SI or US customary units | [`shown`], [`UnitSystem`] |
+//! | read and write one in data files, always with its unit | the module `quantity` (feature `serde`) |
 
 use core::marker::PhantomData;
 

@@ -42,8 +42,13 @@ fn the_reports_are_current() {
         let joint = request(path);
         let (verdict, workings) = joint.check_with_working().unwrap();
         let sheet = Sheet::new(&joint, &verdict).unwrap();
+        let list = verdict
+            .cautions
+            .iter()
+            .map(|caution| format!("- {caution}"));
+        let cautions = format!("\nCautions\n{}\n", list.collect::<Vec<_>>().join("\n"));
         let report = format!(
-            "{}\n\n{}\n{}",
+            "{}\n\n{}\n{}{cautions}",
             joint.title,
             verdict.render(UnitSystem::Si),
             sheet.render(UnitSystem::Si)
@@ -54,6 +59,7 @@ fn the_reports_are_current() {
             working.push('\n');
             working.push_str(&steps.render(Format::Markdown, UnitSystem::Si).to_string());
         }
+        working.push_str(&cautions.replace("\nCautions\n", "\n### Cautions\n\n"));
         for (ending, current) in [("_report.txt", report), ("_working.md", working)] {
             let file = path.replace(".json", ending);
             if std::env::var_os("UPDATE_EXAMPLES").is_some() {

@@ -205,7 +205,7 @@ fn fifty_thousand_inch_joints() {
 }
 
 #[test]
-fn fifty_thousand_metric_joints() {
+fn seventy_thousand_metric_joints() {
     let products = [
         (ScrewProduct::Iso4014, "M10"),
         (ScrewProduct::Iso4014, "M16"),

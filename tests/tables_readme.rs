@@ -68,7 +68,7 @@ fn counts() -> String {
     let now = percent(total["memory"] as f64, all_rows as f64);
     writeln!(
         text,
-        "\nRecalled are {now:.1} % of the rows; of the {} rows the tables were begun from it was {first:.1} %.",
+        "\n{now:.1} % of the rows are recalled; of the {} rows that the tables began with it was {first:.1} %.",
         AT_FIRST.1
     )
     .unwrap();

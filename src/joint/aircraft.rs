@@ -60,7 +60,7 @@ impl<'a> GripSearch<'a> {
     /// [`Error::Mismatch`] for a stack with washers of its own, since the search places them, with a countersunk
     /// head or a tapped part, which these bolts do not go with;
     /// [`Error::OutOfRange`] for rules or washers that make no sense; [`Error::NoValue`] for a bolt
-    /// no grip was read of.
+    /// whose grip was not read.
     ///
     /// ```
     /// # use shankline::{joint::{GripRules, GripSearch}, parts::AnWashers, prelude::*};

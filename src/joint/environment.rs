@@ -55,7 +55,7 @@ impl Default for Environment {
 }
 
 impl Environment {
-    /// Refuses what is no environment.
+    /// Refuses temperatures that make no sense.
     ///
     /// # Errors
     ///

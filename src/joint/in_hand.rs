@@ -165,11 +165,11 @@ impl BoltInHand {
         Self::new(closest.thread, length, shank, thread_start)
     }
 
-    /// The same bolt with another doubt about its measures, either way.
+    /// The same bolt with another uncertainty of its measures, either way.
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a doubt that is negative or not finite, or so large that no thread
+    /// [`Error::OutOfRange`] for an uncertainty that is negative or not finite, or so large that no thread
     /// would be sure to be left.
     ///
     /// ```

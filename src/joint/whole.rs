@@ -47,6 +47,7 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 /// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
 /// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
 /// | stripping of the nut | its grade |
+/// | yielding of timber and bolt together, least distances in timber | [`JointPly::timber`], [`JointMethods::timber`] |
 /// | corrosion in contact, brittle plated bolts, hot coatings | [`Environment::contact`], [`JointPly::metal`] |
 ///
 /// What is not described is listed as not checked.
@@ -368,7 +369,7 @@ impl Default for JointLoad {
 }
 
 impl JointLoad {
-    /// Refuses what is no load.
+    /// Refuses loads and factors that make no sense.
     ///
     /// # Errors
     ///
@@ -520,12 +521,38 @@ impl JointMethods {
 /// else was found, and what was not checked.
 ///
 /// ```
-/// use shankline::joint::JointCheck;
-/// fn worst(verdict: &JointCheck) {
-///     if let Some(check) = verdict.governing() {
-///         println!("{check}");
-///     }
-/// }
+/// # use shankline::joint::{Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening};
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// # let ply = millimetres(20.0).plus_minus(millimetres(0.3));
+/// # let joint = Joint {
+/// #     title: "swing hanger (invented)".into(),
+/// #     bolt: JointBolt {
+/// #         product: ScrewProduct::Iso4014,
+/// #         thread: "M12".parse()?,
+/// #         grade: BoltGrade::Iso(PropertyClass::Class8_8),
+/// #         length: None,
+/// #     },
+/// #     nut: JointNut { style: NutStyle::Iso7040, grade: None },
+/// #     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
+/// #     plies: Vec::new(),
+/// #     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
+/// #     environment: Environment { vibration: true, ..Environment::default() },
+/// #     tightening: Some(Tightening::new(NutFactor::new(0.16, 0.18, 0.21)?, PreloadTarget::Reusable)),
+/// #     rules: LengthRules::fabrication(UnitSystem::Si),
+/// #     methods: JointMethods::machine_design(2.0),
+/// # };
+/// let verdict = joint.check()?; // the joint of the README, tightened
+/// assert!(verdict.holds());
+/// assert_eq!(verdict.candidate.screw.nominal, millimetres(60.0));
+/// // The checks stand in order: the first one governs.
+/// let governing = verdict.governing().expect("something was compared");
+/// assert_eq!(*governing, verdict.checks[0]);
+/// // What was not checked, and what the user must be told, belong in every report.
+/// assert!(verdict.not_checked.iter().any(|missing| missing.to_string().starts_with("bearing")));
+/// assert!(verdict.cautions.starts_with(shankline::caution::GENERAL));
+/// # Ok(())
+/// # }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -545,7 +572,7 @@ pub struct JointCheck {
     pub findings: Vec<Finding>,
     /// What was not checked, and why.
     pub not_checked: Vec<NotChecked>,
-    /// The kind of nut in this environment; none in a tapped part.
+    /// What speaks for and against the kind of nut in this environment; none in a tapped part.
     pub nut: Option<NutOption>,
     /// What the user must be told.
     pub cautions: Vec<Caution>,

@@ -216,7 +216,7 @@ impl AstmGrade {
     ///
     /// # Errors
     ///
-    /// As there.
+    /// Those of [`BoltGrade::strength`].
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -64,7 +64,7 @@ impl PropertyClass {
     ///
     /// # Errors
     ///
-    /// As there.
+    /// Those of [`BoltGrade::strength`].
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -92,15 +92,15 @@ pub enum NutGrade {
     Iso898_2Class04,
     /// ISO 898-2 class 05: thin nuts.
     Iso898_2Class05,
-    /// ISO 10684 class 5Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    /// ISO 10684 class 5Z: tapped oversize (6AZ or 6AX) for hot-dip galvanized bolts.
     Iso10684Class5z,
-    /// ISO 10684 class 6Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    /// ISO 10684 class 6Z: tapped oversize (6AZ or 6AX) for hot-dip galvanized bolts.
     Iso10684Class6z,
-    /// ISO 10684 class 8Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    /// ISO 10684 class 8Z: tapped oversize (6AZ or 6AX) for hot-dip galvanized bolts.
     Iso10684Class8z,
-    /// ISO 10684 class 9Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    /// ISO 10684 class 9Z: tapped oversize (6AZ or 6AX) for hot-dip galvanized bolts.
     Iso10684Class9z,
-    /// ISO 10684 class 10Z: tapped oversize (6AZ or 6AX) for hot-dip galvanised bolts.
+    /// ISO 10684 class 10Z: tapped oversize (6AZ or 6AX) for hot-dip galvanized bolts.
     Iso10684Class10z,
 }
 
@@ -169,13 +169,13 @@ pub struct NutStrength {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub proof_stress: Stress,
-    /// The same for a nut tapped oversize for hot-dip galvanised bolts, where the standard gives it.
+    /// The same for a nut tapped oversize for hot-dip galvanized bolts, where the standard gives it.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub proof_stress_overtapped: Option<Stress>,
-    /// Restrictions.
+    /// Restrictions of the row.
     pub note: Option<&'static str>,
     /// Source of the proof stress.
     pub provenance: Provenance,

@@ -64,7 +64,7 @@ impl SaeGrade {
     ///
     /// # Errors
     ///
-    /// As there.
+    /// Those of [`BoltGrade::strength`].
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -78,7 +78,7 @@ impl SaeGrade {
     ///
     /// # Errors
     ///
-    /// As there.
+    /// Those of [`BoltGrade::strength_at_length`].
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -158,7 +158,7 @@ impl StainlessClass {
     ///
     /// # Errors
     ///
-    /// As there.
+    /// Those of [`BoltGrade::strength`].
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -357,7 +357,7 @@ impl EnTorque {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a factor not over 0 and up to 1, a diameter that is not positive and
+    /// [`Error::OutOfRange`] for a factor that is not above 0 and at most 1, a diameter that is not positive and
     /// finite, or a preload that is negative or too large.
     ///
     /// ```

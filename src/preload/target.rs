@@ -73,7 +73,7 @@ pub enum PreloadTarget {
     /// Source: Juvinall and Marshek, Fundamentals of Machine Component Design, in review notes.
     JuvinallMarshek,
     /// 70 % of the tensile load: the *least* pretension of A325 and A490 bolts, not a target. The
-    /// printed table rounds it to a kip or kilonewton, and rules (A490M M20: 179, not 178 kN).
+    /// printed table rounds it to a kip or kilonewton, and the printed value rules (A490M M20: 179, not 178 kN).
     ///
     /// Source: AISC 360-05, Tables J3.1 and J3.1M.
     AiscJ31,

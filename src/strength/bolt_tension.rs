@@ -232,7 +232,7 @@ fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> Stress {
 }
 
 impl BoltTension {
-    /// A load on the bolt beside its resistance.
+    /// Checks a load on the bolt against its resistance.
     ///
     /// # Errors
     ///

@@ -23,6 +23,9 @@ use crate::units::{Force, Ratio};
 
 /// What a resistance is: how much of the safety is already in it.
 ///
+/// The load has to match: a service load against a design resistance leaves the load factors out, and a
+/// factored load against an allowable one counts them twice.
+///
 /// ```
 /// use shankline::strength::check::Level;
 /// assert_eq!(Level::Design.to_string(), "design");
@@ -35,9 +38,11 @@ use crate::units::{Force, Ratio};
 )]
 #[non_exhaustive]
 pub enum Level {
-    /// No factor taken off: nominal or characteristic strength, ultimate strength of handbooks.
+    /// No factor taken off: nominal or characteristic strength, ultimate strength of handbooks. A load
+    /// that just equals it is at the limit: the factor is yours to add.
     Nominal,
-    /// For factored loads (limit states, LRFD): the resistance factor is in it.
+    /// For factored loads (limit states, LRFD): the resistance or partial factor is in it, the load
+    /// factors are in the load.
     Design,
     /// For service loads (ASD, machine design, limit loads of aircraft): the whole safety factor is in it.
     Allowable,
@@ -53,7 +58,7 @@ impl fmt::Display for Level {
     }
 }
 
-/// A way in which a bolted joint gives.
+/// A mode of failure of a bolted joint.
 ///
 /// ```
 /// use shankline::strength::check::Mode;
@@ -79,11 +84,11 @@ pub enum Mode {
     Stripping,
     /// Bearing of bolt and ply on each other.
     Bearing,
-    /// Timber is crushed under the bolt, or the bolt bends in it, whichever comes first.
+    /// Yielding in timber: it is crushed under the bolt, or the bolt bends in it, whichever comes first.
     TimberYield,
     /// The ply shears out between the hole and its end, or the next hole.
     TearOut,
-    /// The ply breaks through its holes.
+    /// The ply breaks across its holes.
     NetSection,
     /// The ply yields away from its holes.
     GrossSection,
@@ -95,7 +100,7 @@ pub enum Mode {
     Separation,
     /// Failure under repeated load.
     Fatigue,
-    /// The bolt is stretched for good while it is tightened.
+    /// The bolt is stretched permanently while it is tightened.
     Tightening,
 }
 
@@ -305,7 +310,7 @@ fn no_level(level: Level) -> Error {
     }
 }
 
-/// A load beside a resistance.
+/// A load held against a resistance.
 ///
 /// The load must be of the level of the resistance: factored loads against a design resistance,
 /// service loads against an allowable one.
@@ -324,7 +329,7 @@ fn no_level(level: Level) -> Error {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Check {
-    /// What would give.
+    /// What would fail.
     pub mode: Mode,
     /// Where.
     pub place: Place,
@@ -353,7 +358,7 @@ impl Check {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a demand that is negative or not finite, a resistance that is not positive
-    /// and finite, or a utilisation beyond all numbers; [`Error::Mismatch`] for amounts of two kinds.
+    /// and finite, or a utilisation that overflows; [`Error::Mismatch`] for amounts of two kinds.
     ///
     /// ```
     /// use shankline::strength::check::{Check, Level, Mode, Place};

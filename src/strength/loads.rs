@@ -1,6 +1,6 @@
 //! Loads to design for: shock, and loads that act together.
 //!
-//! Plain helpers. Which factors belong to a joint is for its code and its engineer; a factor is
+//! Plain functions. Which factors belong to a joint is for its code and its engineer; a factor is
 //! always an argument, and every term stays in the result.
 
 use alloc::{format, string::String, vec::Vec};
@@ -29,8 +29,8 @@ pub const SUDDEN: f64 = 2.0;
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for a height that is negative, a deflection that is not positive, or a factor
-/// beyond all numbers.
+/// [`Error::OutOfRange`] for a height that is negative, a deflection that is not positive, or a factor that
+/// overflows.
 ///
 /// ```
 /// use shankline::{strength::loads::impact_factor, units::millimetres};
@@ -139,7 +139,7 @@ pub struct CombinedLoad {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] without terms, or if the sum is beyond all numbers.
+/// [`Error::OutOfRange`] without terms, or if the sum overflows.
 ///
 /// ```
 /// assert!(shankline::strength::loads::combine([]).is_err());

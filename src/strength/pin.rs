@@ -155,7 +155,7 @@ impl PinJoint {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a load that is negative or not finite, or a moment beyond all numbers.
+    /// [`Error::OutOfRange`] for a load that is negative or not finite, or a moment that overflows.
     ///
     /// ```
     /// use shankline::{strength::pin::PinJoint, units::{millimetres, newtons}};

@@ -152,7 +152,7 @@ fn no_clamp_left(tension: Force, limit: Force) -> Error {
 }
 
 impl SlipResistance {
-    /// A load on the bolt beside its slip resistance.
+    /// Checks a load on the bolt against its slip resistance.
     ///
     /// # Errors
     ///

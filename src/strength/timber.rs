@@ -1,6 +1,6 @@
 //! Bolts through timber: yield-limit equations by two publishers, timber to timber and steel to timber.
 //!
-//! A bolt in timber gives in one of a few ways: the timber is crushed along the whole bolt, the bolt turns
+//! A bolt in timber fails in one of a few ways: the timber is crushed along the whole bolt, the bolt turns
 //! stiffly in it, or the bolt bends at one or two hinges. Johansen's statics gives a load for each, and the
 //! least one counts. The publishers differ in how strong timber is under a bolt, in what bolt moment is a hinge,
 //! and in where the safety lies, so nothing of one may go into the other:

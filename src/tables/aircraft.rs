@@ -172,7 +172,7 @@ impl AircraftBolt {
             ))
     }
 
-    /// The rule for grips, or the refusal of a bolt that none was read of.
+    /// The rule for grips, or the refusal of a bolt whose grips were not read.
     fn rule(&self) -> Result<GripRule, Error> {
         let rule = || {
             Some(GripRule {
@@ -277,7 +277,7 @@ impl AircraftGrip {
     /// # Errors
     ///
     /// [`Error::UnknownName`] for other text, [`Error::NotInTable`] for a bolt or dash number that
-    /// does not exist, [`Error::NoValue`] for a bolt no grip was read of.
+    /// does not exist, [`Error::NoValue`] for a bolt whose grip was not read.
     ///
     /// ```
     /// use shankline::tables::aircraft::AircraftGrip;
@@ -301,8 +301,8 @@ impl AircraftGrip {
     ///
     /// # Errors
     ///
-    /// [`Error::NotInTable`] for a dash number that does not exist, [`Error::NoValue`] for a bolt no
-    /// grip was read of.
+    /// [`Error::NotInTable`] for a dash number that does not exist, [`Error::NoValue`] for a bolt
+    /// whose grip was not read.
     ///
     /// ```
     /// use shankline::tables::aircraft::{AircraftBolt, AircraftGrip};
@@ -375,7 +375,7 @@ impl AircraftGrip {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a length that is not positive and finite, or longer than the
-    /// longest grip; [`Error::NoValue`] for a bolt no grip was read of.
+    /// longest grip; [`Error::NoValue`] for a bolt whose grip was not read.
     ///
     /// ```
     /// use shankline::{tables::aircraft::{AircraftBolt, AircraftGrip}, units::inches};

@@ -195,7 +195,7 @@ impl ShearRatio {
 pub enum LoadedPart {
     /// Alloy steel aircraft bolt, AN3 to AN16.
     AircraftBolt,
-    /// Flat countersunk head socket screw of alloy steel, ASTM F835: its head gives first.
+    /// Flat countersunk head socket screw of alloy steel, ASTM F835: its head fails first.
     FlatSocketScrew,
     /// Self-locking nut, MIL-N-25027, for bolts of 125 ksi.
     SelfLockingNut,

@@ -9,7 +9,7 @@ use crate::error::Error;
 use crate::source::Provenance;
 use crate::units::Density;
 
-/// Softwood or hardwood: codes embed bolts in them by different factors.
+/// Softwood or hardwood: codes give them different factors for bolts.
 ///
 /// ```
 /// use shankline::tables::timber::{Timber, TimberKind};

@@ -40,7 +40,7 @@ pub struct GripSections {
 }
 
 impl GripSections {
-    /// Stated lengths.
+    /// Lengths that the caller states.
     ///
     /// # Errors
     ///
@@ -91,7 +91,7 @@ impl GripSections {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a length that is none of a part, or a grip beyond it.
+    /// [`Error::OutOfRange`] for a length outside the [ranges](crate::tension#ranges), or a grip beyond it.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -141,7 +141,7 @@ impl GripSections {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for a length that is none of a part.
+/// [`Error::OutOfRange`] for a length outside the [ranges](crate::tension#ranges).
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -344,7 +344,7 @@ impl BoltStiffness {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a modulus that is none.
+    /// [`Error::OutOfRange`] for a modulus outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -396,7 +396,7 @@ impl BoltStiffness {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a modulus that is none.
+    /// [`Error::OutOfRange`] for a modulus outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// use shankline::prelude::*;

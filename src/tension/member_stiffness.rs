@@ -69,7 +69,7 @@ impl Layer {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a thickness that is none of a part, or a modulus that is none.
+    /// [`Error::OutOfRange`] for a thickness or modulus outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::Layer};
@@ -89,7 +89,7 @@ impl Layer {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] without springs, or for a stiffness that is none.
+/// [`Error::OutOfRange`] without springs, or for a stiffness outside the [ranges](crate::tension#ranges).
 ///
 /// ```
 /// use shankline::{tension::in_series, units::newtons_per_millimetre};

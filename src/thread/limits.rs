@@ -138,7 +138,7 @@ pub struct ThreadLimits {
     /// limit the standard does not set. The maximum of a Unified bolt is that of a rounded root and
     /// for reference.
     pub root_diameter: Limits<Option<Length>>,
-    /// Allowance: how far a bolt stays below, or a nut above, the basic size at most material. The
+    /// Allowance: how far a bolt stays below, or a nut above, the basic size at maximum material. The
     /// absolute value of the fundamental deviation of the pitch diameter.
     #[cfg_attr(
         feature = "serde",
@@ -233,11 +233,11 @@ impl ThreadLimits {
         self.cautions
     }
 
-    /// Tensile stress area of a bolt at least and at most material.
+    /// Tensile stress area of a bolt at minimum and at maximum material.
     ///
     /// Unified: A = pi (d2/2 - 3H/16)^2 ([`area::unified_high_strength`], formula 2b of Machinery's
     /// Handbook for steels over 100 ksi at d2min). Metric: A = (pi/4) ((d2 + d3)/2)^2, the formula of
-    /// ISO 898-1, with d3 = d2 - 0.616025 P at least material (root radius 0.125 P) and the design
+    /// ISO 898-1, with d3 = d2 - 0.616025 P at minimum material (root radius 0.125 P) and the design
     /// root d3 = d2 - 2H/3 at most. That formula at limits is our own use of it; no table prints
     /// the result.
     ///
@@ -271,7 +271,7 @@ impl ThreadLimits {
         })
     }
 
-    /// Area of a bolt at the root of the thread, at least and at most material.
+    /// Area of a bolt at the root of the thread, at minimum and at maximum material.
     ///
     /// Unified: the circle of d2 - 3H/4, which is the minor area of the handbook with the limits of the
     /// pitch diameter in place of its basic value. Metric: the circle of d3, by the roots of

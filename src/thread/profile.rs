@@ -1,6 +1,6 @@
 //! Basic profile and the design profiles UN, UNR, UNJ, M and MJ.
 //!
-//! H = (sqrt 3 / 2) P is the height of the sharp triangle. All profiles share the flank angle of 60
+//! H = (sqrt 3 / 2) P is the height of the sharp triangle. All profiles share the thread angle of 60
 //! degrees, the crest of the bolt (H/8 below the sharp crest, a flat of P/8) and the pitch diameter
 //! d2 = d - 3H/4. They differ in the root of the bolt and the crest of the nut:
 //!

@@ -176,7 +176,7 @@ fn cylinder_error(diameter: Length, width: Length, pitch: Length, engagement: Le
 )]
 #[non_exhaustive]
 pub enum StripForm {
-    /// The least material within the classes of bolt and nut: FED-STD-H28/2 and the others above.
+    /// Minimum material within the classes of bolt and nut: FED-STD-H28/2 and the others above.
     MinimumMaterial,
     /// The same formula with basic diameters. About 10 to 25 % larger than what a worst pair has.
     Basic,
@@ -397,7 +397,7 @@ impl StripAreas {
 }
 
 impl ThreadFit {
-    /// Shear areas of bolt and nut threads at the least material of their classes.
+    /// Shear areas of bolt and nut threads at the minimum material of their classes.
     ///
     /// Source: FED-STD-H28/2; ASME B1.1, appendix; Machinery's Handbook: see the [module](self).
     ///

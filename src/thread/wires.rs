@@ -1,7 +1,7 @@
 //! Pitch diameter by three wires.
 //!
 //! Two wires lie in neighbouring grooves on one side of a bolt thread and one in the groove opposite; a
-//! micrometer reads M over all three. For the flank angle of 60 degrees:
+//! micrometer reads M over all three. For the thread angle of 60 degrees:
 //!
 //! ```text
 //! M = E + 3 W - 0.866025 P + c      E pitch diameter, W wire diameter, P pitch
@@ -16,7 +16,7 @@
 //! which measure U.S. Standard threads with their full crests, keep to 0.56 P to 0.90 P.
 //!
 //! Not corrected for: the squeeze of wires and flanks under the measuring force, errors of lead and
-//! flank angle, and the taper of anvils. Gages need the procedure of ASME B1.2.
+//! flank angle, and the taper of anvils. Gauges need the procedure of ASME B1.2.
 //!
 //! Sources: a wire maker's sheet of measuring formulas (read): E = M - (3 W - 0.86603 P), for lead
 //! angles from 0 to 5 degrees, which shows a thread larger than it is because it leaves the lead angle

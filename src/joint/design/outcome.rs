@@ -11,7 +11,7 @@ use crate::strength::check::Check;
 use crate::units::{Ratio, Stress, UnitSystem, shown};
 
 /// What [`Joint::design`] found: designs that hold, the best first; those that do not, with reasons; and
-/// what could not even be put together.
+/// what could not even be put together. An example that runs stands at [`Joint::design`].
 ///
 /// ```
 /// use shankline::joint::Designs;
@@ -234,7 +234,7 @@ impl Designs {
         &self.rejected
     }
 
-    /// What was not checked, in the order of the threads.
+    /// The combinations that cannot be put together, in the order of the threads.
     ///
     /// ```
     /// # use shankline::joint::Designs;

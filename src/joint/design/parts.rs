@@ -353,7 +353,7 @@ impl FoundNut {
 }
 
 /// The grades in which nuts of this shape are made with a thread, but for those tapped oversize, which are
-/// for galvanised bolts only.
+/// for galvanized bolts only.
 fn grades_of(shape: NutShape, thread: &Thread) -> Vec<NutStrength> {
     let mut grades: Vec<NutStrength> = Vec::new();
     let rows = NutGradeRow::all_inch()

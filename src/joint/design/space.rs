@@ -184,6 +184,7 @@ impl DesignSpace {
     /// use shankline::joint::DesignSpace;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let space = DesignSpace::new().threads(["1/2-13 UNC".parse()?, "5/8-11 UNC".parse()?]);
+    /// assert_eq!(space.threads.len(), 2);
     /// # Ok(())
     /// # }
     /// ```
@@ -199,6 +200,7 @@ impl DesignSpace {
     /// use shankline::joint::DesignSpace;
     /// use shankline::prelude::*;
     /// let space = DesignSpace::new().products([ScrewProduct::Iso4014, ScrewProduct::Iso4017]);
+    /// assert!(space.grades.is_empty()); // not varied: the grade of the joint is kept
     /// ```
     #[must_use]
     pub fn products(mut self, products: impl IntoIterator<Item = ScrewProduct>) -> Self {
@@ -212,6 +214,7 @@ impl DesignSpace {
     /// use shankline::joint::DesignSpace;
     /// use shankline::prelude::*;
     /// let space = DesignSpace::new().grades([SaeGrade::Grade5, SaeGrade::Grade8]);
+    /// assert_eq!(space.grades[1].to_string(), "SAE J429 grade 8");
     /// ```
     #[must_use]
     pub fn grades<G: Into<BoltGrade>>(mut self, grades: impl IntoIterator<Item = G>) -> Self {
@@ -253,6 +256,7 @@ impl DesignSpace {
     /// use shankline::joint::DesignSpace;
     /// use shankline::prelude::*;
     /// let space = DesignSpace::new().washers([WasherStyle::TypeANarrow, WasherStyle::F436]);
+    /// assert_eq!(space.washers.len(), 2);
     /// ```
     #[must_use]
     pub fn washers(mut self, styles: impl IntoIterator<Item = WasherStyle>) -> Self {
@@ -266,6 +270,7 @@ impl DesignSpace {
     /// use shankline::joint::{DesignSpace, HoleRule};
     /// use shankline::prelude::*;
     /// let space = DesignSpace::new().holes(HoleRule::Structural(AiscEdition::E2022));
+    /// assert_ne!(space.holes, HoleRule::Keep); // the holes follow the thread
     /// ```
     #[must_use]
     pub fn holes(mut self, rule: impl Into<HoleRule>) -> Self {
@@ -279,6 +284,7 @@ impl DesignSpace {
     /// use shankline::joint::DesignSpace;
     /// use shankline::units::percent;
     /// let space = DesignSpace::new().utilisation_at_most(percent(80.0));
+    /// assert_eq!(space.utilisation_max, percent(80.0));
     /// ```
     #[must_use]
     pub const fn utilisation_at_most(mut self, most: Ratio) -> Self {
@@ -405,15 +411,15 @@ impl DesignSpace {
         let running = joint
             .tightening
             .and_then(|tightening| tightening.prevailing);
-        let (Some(own), Some(_)) = (joint.nut, running) else {
-            return Ok(());
-        };
-        let mut nuts = self.nuts.iter().map(|nut| nut.style);
-        if let Some(other) = nuts.find(|style| style.locking() != own.style.locking()) {
-            return Err(Error::Mismatch(format!(
-                "the running torque given is that of {}: it does not go with {other}",
-                own.style
-            )));
+        if let (Some(own), Some(_)) = (joint.nut, running) {
+            let locking = own.style.locking();
+            let mut nuts = self.nuts.iter().map(|nut| nut.style);
+            if let Some(other) = nuts.find(|style| style.locking() != locking) {
+                return Err(Error::Mismatch(format!(
+                    "the running torque given is that of {}: it does not go with {other}",
+                    own.style
+                )));
+            }
         }
         Ok(())
     }

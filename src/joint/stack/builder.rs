@@ -1,4 +1,4 @@
-//! Puts a stack together and refuses what is none.
+//! Puts a stack together and refuses what cannot be one.
 
 use alloc::{format, string::String, vec::Vec};
 

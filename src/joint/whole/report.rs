@@ -24,11 +24,18 @@ pub struct RenderedCheck<'a> {
 impl JointCheck {
     /// The verdict as text: what governs, every check, what was found, what was not checked.
     ///
+    /// The cautions are not in it, so that a program can set them where they are seen: write
+    /// [`cautions`](Self::cautions) with every report.
+    ///
     /// ```
     /// # use shankline::joint::JointCheck;
     /// # use shankline::units::UnitSystem;
-    /// fn text(verdict: &JointCheck) -> String {
-    ///     verdict.render(UnitSystem::UsCustomary).to_string()
+    /// fn report(verdict: &JointCheck) -> String {
+    ///     let mut text = verdict.render(UnitSystem::UsCustomary).to_string();
+    ///     for caution in &verdict.cautions {
+    ///         text += &format!("{caution}\n");
+    ///     }
+    ///     text
     /// }
     /// ```
     #[must_use]

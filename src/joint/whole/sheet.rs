@@ -20,13 +20,35 @@ mod text;
 /// Steps for the workshop and for the inspector.
 ///
 /// ```
-/// use shankline::joint::{Joint, JointCheck, Sheet};
-/// use shankline::units::UnitSystem;
-/// fn print(joint: &Joint, check: &JointCheck) -> Result<(), shankline::Error> {
-///     let sheet = Sheet::new(joint, check)?;
-///     println!("{}", sheet.render(UnitSystem::Si));
-///     Ok(())
-/// }
+/// use shankline::joint::{Sheet, SheetStep};
+/// # use shankline::joint::{Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening};
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// # let ply = millimetres(20.0).plus_minus(millimetres(0.3));
+/// # let joint = Joint {
+/// #     title: "swing hanger (invented)".into(),
+/// #     bolt: JointBolt {
+/// #         product: ScrewProduct::Iso4014,
+/// #         thread: "M12".parse()?,
+/// #         grade: BoltGrade::Iso(PropertyClass::Class8_8),
+/// #         length: None,
+/// #     },
+/// #     nut: JointNut { style: NutStyle::Iso7040, grade: None },
+/// #     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
+/// #     plies: Vec::new(),
+/// #     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
+/// #     environment: Environment { vibration: true, ..Environment::default() },
+/// #     tightening: Some(Tightening::new(NutFactor::new(0.16, 0.18, 0.21)?, PreloadTarget::Reusable)),
+/// #     rules: LengthRules::fabrication(UnitSystem::Si),
+/// #     methods: JointMethods::machine_design(2.0),
+/// # };
+/// let verdict = joint.check()?;
+/// let sheet = Sheet::new(&joint, &verdict)?;
+/// assert!(matches!(sheet.assembly[0], SheetStep::Parts { .. }));
+/// let text = sheet.render(UnitSystem::Si).to_string();
+/// assert!(text.contains("[ ] Bolt M12 x"));
+/// # Ok(())
+/// # }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -103,7 +125,7 @@ pub enum SheetStep {
         /// The nut factor: least, nominal and greatest.
         nut_factor: [f64; 3],
     },
-    /// The tightening is nobody's: say so.
+    /// No tightening is specified, so that no preload is counted on; the step says so.
     TightenSnug,
     /// A wrench of the right size.
     WrenchRange,
@@ -308,7 +330,8 @@ impl Sheet {
         self
     }
 
-    /// The sheet as text, with boxes to tick.
+    /// The sheet as text, with boxes to tick. The cautions are not in it: write
+    /// [`JointCheck::cautions`] on every sheet.
     ///
     /// ```
     /// # use shankline::joint::Sheet;

@@ -43,13 +43,14 @@ pub struct Tightening {
         )
     )]
     pub relaxation: Ratio,
-    /// Running torque of a lock nut, which comes on top of K F d; none if unknown.
+    /// Running (prevailing) torque of a lock nut, which comes on top of K F d; none if unknown.
     ///
     /// Measured, the maker's, or
     /// [`PrevailingTorque::range`](crate::tables::locking::PrevailingTorque::range).
     #[cfg_attr(feature = "serde", serde(default))]
     pub prevailing: Option<Spread<Torque>>,
-    /// How far threads, bearing faces and joint faces settle together; none to leave it to `relaxation`.
+    /// How far threads, bearing faces and joint faces settle together (embedment); none to leave it to
+    /// `relaxation`.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -141,8 +142,9 @@ impl Tightening {
 ///
 /// ```
 /// use shankline::joint::JointPreload;
-/// fn print(preload: &JointPreload) {
-///     println!("{:?}", preload.torque);
+/// use shankline::units::{UnitSystem, shown};
+/// fn wrench_setting(preload: &JointPreload) -> String {
+///     shown(preload.torque, UnitSystem::Si).to_string() // such as "79.2 N m"
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]

@@ -164,8 +164,8 @@ impl FrictionForm {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a strength that is not positive and finite, a share not over 0 and up
-    /// to 1, or a prevailing torque that uses up the strength by itself.
+    /// [`Error::OutOfRange`] for a strength that is not positive and finite, a share that is not above 0
+    /// and at most 1, or a prevailing torque that uses up the strength by itself.
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -9,7 +9,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::Amount;
 use crate::units::{Area, Force, Length, Torque, from_base, inches};
 
-/// One addend: its formula, the symbols in it, its value in SI base units.
+/// One term of a sum: its formula, the symbols in it, its value in SI base units.
 struct Addend {
     formula: String,
     symbols: Vec<(String, Amount)>,

@@ -207,7 +207,7 @@ pub struct BoltForce {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub y: Force,
-    /// Size of both together.
+    /// Size of the resultant.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")

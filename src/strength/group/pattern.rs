@@ -163,7 +163,7 @@ impl BoltPattern {
     }
 
     /// Rows one above the other and columns side by side, centred on the origin. Bolts are numbered from
-    /// the lower left along each row. `pitch` is the distance of rows, `gauge` that of columns; neither
+    /// the lower left along each row. `pitch` is the distance between rows, `gauge` that between columns; neither
     /// counts where there is but one.
     ///
     /// # Errors

@@ -134,7 +134,7 @@ pub struct EnPin {
 /// # Errors
 ///
 /// [`Error::OutOfRange`] for a strength that is not positive and finite, a tensile strength below the
-/// yield strength, or a resistance beyond all numbers.
+/// yield strength, or a resistance that overflows.
 ///
 /// ```
 /// use shankline::strength::pin::{PinJoint, PinStrengths, en_1993_pin};
@@ -204,7 +204,7 @@ pub(crate) fn en_1993_bearing(
 }
 
 impl EnPin {
-    /// The design load beside every resistance: shear and bending together, shear, bending, bearing
+    /// Checks the design load against every resistance: shear and bending together, shear, bending, bearing
     /// inside and outside.
     ///
     /// # Errors

@@ -46,7 +46,7 @@ pub struct WeakPin {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub inner_bearing: Stress,
-    /// Load at which the pin gives by bending, at the level of the strengths.
+    /// Load at which the pin fails in bending, at the level of the strengths.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")

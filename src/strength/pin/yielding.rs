@@ -59,7 +59,7 @@ pub struct YieldingPin {
 /// # Errors
 ///
 /// [`Error::OutOfRange`] for a strength that is not positive and finite, a factor below 1, or a moment
-/// beyond all numbers.
+/// that overflows.
 ///
 /// ```
 /// use shankline::strength::pin::{PinJoint, yielding_pin};
@@ -91,7 +91,7 @@ pub fn yielding_pin(
 }
 
 impl YieldingPin {
-    /// The moment of a load beside the resistance of a level.
+    /// Checks the moment of a load against the resistance of a level.
     ///
     /// # Errors
     ///

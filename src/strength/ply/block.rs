@@ -274,7 +274,7 @@ pub fn block_shear(block: &BlockShear, method: BlockMethod) -> Result<BlockResis
 }
 
 impl BlockResistance {
-    /// The load on the block beside its resistance.
+    /// Checks the load on the block against its resistance.
     ///
     /// # Errors
     ///
@@ -440,10 +440,10 @@ pub enum StaggerRule {
     serde(deny_unknown_fields)
 )]
 pub struct Stagger {
-    /// Distance of the two holes along the load, s.
+    /// Distance between the two holes along the load, s.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub along: Length,
-    /// Distance of the two holes across the load, g = p.
+    /// Distance between the two holes across the load, g = p.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub across: Length,
 }
@@ -451,7 +451,8 @@ pub struct Stagger {
 impl Stagger {
     /// Net width of one path: gross width less its holes, and s^2 / (4 g) back for each diagonal.
     ///
-    /// The least of all paths through the holes counts.
+    /// `width` is the gross width, `hole` the diameter of the `holes` that the path crosses. The path with the
+    /// least net width counts.
     ///
     /// # Errors
     ///

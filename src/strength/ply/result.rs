@@ -10,7 +10,7 @@ use crate::strength::check::{Check, Level, Mode, Place};
 use crate::units::{Force, inches};
 
 impl PlyResistance {
-    /// The load of one bolt beside the resistance of ply number `ply`, counted from 1 at the head.
+    /// Checks the load of one bolt against the resistance of ply number `ply`, counted from 1 at the head.
     ///
     /// # Errors
     ///

@@ -46,7 +46,7 @@ pub struct BoltShear {
     /// Nominal capacity of the bolt: no factor taken off. See
     /// [`ShearMethod::nominal_meaning`].
     pub nominal: Force,
-    /// Design strength, for factored loads (LRFD). Only for methods that define one.
+    /// Design resistance (the design strength of AISC), for factored loads. Only for methods that define one.
     pub design: Option<Force>,
     /// Allowable load, for service loads.
     pub allowable: Force,
@@ -54,7 +54,7 @@ pub struct BoltShear {
     pub area: Area,
     /// The shear stress the weakest plane is taken to carry: `plane_nominal / area`.
     pub stress: Stress,
-    /// What the nominal load is multiplied by for the design strength.
+    /// What the nominal load is multiplied by for the design resistance.
     pub resistance_factor: Option<f64>,
     /// What the nominal load is divided by for the allowable load.
     pub safety_factor: f64,

@@ -67,7 +67,7 @@ impl LoadedPlane {
 )]
 #[non_exhaustive]
 pub enum PlaneRule {
-    /// Every plane carries its share: the first to give governs.
+    /// Every plane carries its share: the first to fail governs.
     #[default]
     Each,
     /// The resistances of the planes are added, as AS 4100, IS 800 and CSA S16 do: once the weaker
@@ -106,7 +106,7 @@ pub struct ShearResistance {
     pub rule: PlaneRule,
     /// Number of shear planes.
     pub planes: usize,
-    /// The plane that gives first, counted from the head, from 1.
+    /// The plane that fails first, counted from the head, from 1.
     pub governing_plane: usize,
     /// What that plane cuts.
     pub governing_zone: Zone,
@@ -165,7 +165,7 @@ impl ShearResistance {
             .with(grip.then_some(Caution::LongGripOfA307))
     }
 
-    /// A load on the bolt beside its resistance.
+    /// Checks a load on the bolt against its resistance.
     ///
     /// # Errors
     ///

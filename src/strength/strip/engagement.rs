@@ -226,7 +226,7 @@ pub struct EngagementForLoad {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub nut_threads: Length,
-    /// The longer of both, of full threads.
+    /// The longer of the two, of full threads.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")

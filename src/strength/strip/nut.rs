@@ -11,7 +11,7 @@ use crate::units::{Area, Force, Ratio, Stress};
 /// A nut by its proof load against the bolt it is put on.
 ///
 /// Nut standards state what a nut bears without stripping on a hard mandrel. A nut whose proof load is
-/// not below the breaking load of the bolt lets the bolt break. Nuts tapped oversize for galvanised bolts
+/// not below the breaking load of the bolt lets the bolt break. Nuts tapped oversize for galvanized bolts
 /// bear less: [`NutStrength::proof_stress_overtapped`].
 ///
 /// ```

@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
 use crate::units::{Force, Stress, Torque};
 
-/// One way a bolt gives in timber, by the name its publisher has for it.
+/// One way a bolt fails in timber, by the name its publisher has for it.
 ///
 /// NDS: `Im` and `Is` crush the main or the side member, in `II` the bolt turns stiffly, in `IIIm` and `IIIs` it bends
 /// once, in `IV` twice; values are for the bolt. EN 1995-1-1: the letters of its figures 8.2 and 8.3; values are for one shear
@@ -107,7 +107,7 @@ pub struct TimberResistance {
     pub yield_moment: Torque,
     pub(super) modes: [Option<YieldMode>; 6],
     /// The mode of the lowest load. With a plate between thin and thick, of which EN takes the load
-    /// between the two, the lowest of both.
+    /// between the two, the lower of the two.
     pub governing: YieldMode,
     /// Load of the bolt, all shear planes together, before adjustment: reference design value Z, characteristic
     /// load.
@@ -134,7 +134,7 @@ impl TimberResistance {
         self.modes.iter().flatten()
     }
 
-    /// The load of the bolt across its axis beside the resistance.
+    /// Checks the load of the bolt across its axis against the resistance.
     ///
     /// # Errors
     ///

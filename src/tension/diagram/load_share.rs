@@ -40,7 +40,7 @@ impl LoadShare {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a stiffness that is none, or of which one is nothing beside the
+    /// [`Error::OutOfRange`] for a stiffness outside the [ranges](crate::tension#ranges), or one that is negligible beside the
     /// other.
     ///
     /// ```

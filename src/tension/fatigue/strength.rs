@@ -66,11 +66,11 @@ impl EnduranceStrength {
         })
     }
 
-    /// The caller's own.
+    /// A strength that the caller states.
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a stress that is none.
+    /// [`Error::OutOfRange`] for a stress outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// use shankline::{prelude::*, tension::EnduranceStrength};
@@ -158,11 +158,11 @@ pub struct FatigueStrengths {
 }
 
 impl FatigueStrengths {
-    /// Stated strengths.
+    /// Strengths that the caller states.
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a stress that is none, or unless Sp <= Sut and Se <= Sut.
+    /// [`Error::OutOfRange`] for a stress outside the [ranges](crate::tension#ranges), or unless Sp <= Sut and Se <= Sut.
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::{EnduranceStrength, FatigueStrengths}};

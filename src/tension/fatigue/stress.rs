@@ -37,7 +37,7 @@ pub struct FatigueStress {
 }
 
 impl FatigueStress {
-    /// Stated stresses.
+    /// Stresses that the caller states.
     ///
     /// # Errors
     ///

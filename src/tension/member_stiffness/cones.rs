@@ -68,7 +68,7 @@ impl Cones {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for lengths that are none of a part, a bearing face that is not wider
+    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bearing face that is not wider
     /// than the hole, or an angle outside its range.
     ///
     /// ```
@@ -99,7 +99,7 @@ impl Cones {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a diameter that is none of a part.
+    /// [`Error::OutOfRange`] for a diameter outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// use shankline::{prelude::*, tension::Cones};

@@ -62,8 +62,8 @@ impl WilemanMaterial {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for lengths that are none of a part, or a bolt so short that the
-/// stiffness is none.
+/// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), or a bolt so short that the
+/// stiffness is outside them.
 ///
 /// ```
 /// # use shankline::{prelude::*, tension::{Layer, WilemanMaterial, wileman}};
@@ -97,7 +97,7 @@ pub fn wileman(
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for lengths that are none of a part, or a hole as wide as the tube.
+/// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), or a hole as wide as the tube.
 ///
 /// ```
 /// use shankline::{prelude::*, tension::{Layer, hollow_cylinder}};

@@ -79,7 +79,7 @@ impl VdiPlates {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for lengths that are none of a part, or unless hole < bearing face <=
+    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), or unless hole < bearing face <=
     /// outside diameter; narrower members are a [`hollow_cylinder`](super::hollow_cylinder).
     ///
     /// ```

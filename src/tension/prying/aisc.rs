@@ -113,7 +113,7 @@ impl AiscFlange {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for lengths that are none of a part, a bolt as wide as 2 b, a hole narrower
+    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bolt as wide as 2 b, a hole narrower
     /// than the bolt or as long as p, or p beyond 2 b, the most the manual lets a bolt have
     /// without a yield line analysis (recalled).
     ///
@@ -272,7 +272,7 @@ impl AiscFlange {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a load, bolt strength or thickness that is none.
+    /// [`Error::OutOfRange`] for a load, bolt strength or thickness outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::{AiscBasis, AiscFlange}};

@@ -128,7 +128,7 @@ impl EnTStub {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for lengths that are none of a part or bolts that carry nothing.
+    /// [`Error::OutOfRange`] for lengths or a bolt resistance outside the [ranges](crate::tension#ranges).
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::EnTStub};
@@ -164,7 +164,7 @@ impl EnTStub {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a length or strength that is none, or a gamma M0 outside 1 to 2.
+    /// [`Error::OutOfRange`] for a length or strength outside the [ranges](crate::tension#ranges), or a gamma M0 outside 1 to 2.
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::EnTStub};
@@ -208,7 +208,7 @@ impl EnTStub {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a diameter that is none of a part, or so wide that the form has no
+    /// [`Error::OutOfRange`] for a diameter outside the [ranges](crate::tension#ranges), or so wide that the form has no
     /// sense: ew must stay below m and n.
     ///
     /// ```

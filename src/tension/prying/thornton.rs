@@ -66,7 +66,7 @@ pub struct ThorntonPrying {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for lengths that are none of a part, or unless 0 <= delta <= 1 and 0 <= alpha <= 1.
+/// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), or unless 0 <= delta <= 1 and 0 <= alpha <= 1.
 ///
 /// ```
 /// use shankline::{prelude::*, tension::thornton_prying};

@@ -80,7 +80,7 @@ impl ThreadFit {
     }
 
     /// Whether bolt and nut within their limits may have no clearance at all on the pitch diameter:
-    /// metal to metal at most material of both, as 3A in 3B or 6h in 6H. A coating needs more.
+    /// metal to metal at maximum material of both, as 3A in 3B or 6h in 6H. A coating needs more.
     ///
     /// ```
     /// use shankline::prelude::*;
