@@ -251,6 +251,31 @@ fn a_single_lap_with_one_row_bears_less() {
     assert_eq!(one_row(&clevis()), []);
 }
 
+/// Table 3.4 of EN 1993-1-8 takes 0.8 of the bearing in oversize holes.
+#[test]
+fn oversize_holes_bear_less_by_en() {
+    let mut joint = clevis();
+    joint["methods"] = serde_json::to_value(shankline::joint::JointMethods::en_1993()).unwrap();
+    joint["plies"][1]["end_distance"] = json!("100 mm");
+    joint["plies"][1]["edge_distance"] = json!("100 mm");
+    let link = |joint: &Value| {
+        let verdict = checked(joint);
+        let mut bearing = of(&verdict, Mode::Bearing).into_iter();
+        let found = bearing.find(|check| check.place == Place::Ply(2)).unwrap();
+        let warned = verdict
+            .cautions
+            .iter()
+            .any(|caution| caution.to_string().contains("EN 1090-2"));
+        (10.0 / found.utilisation.value, warned)
+    };
+    // By hand, ends far away: 2.5 x 399.9 x 16 x 19.6 / 1.25 = 250.82 kN.
+    let (normal, warned) = link(&joint);
+    assert!((normal / 250.82 - 1.0).abs() < 1e-4 && !warned);
+    joint["plies"][1]["hole"] = json!("20 mm");
+    let (oversize, warned) = link(&joint);
+    assert!((oversize / (0.8 * 250.82) - 1.0).abs() < 1e-4 && warned);
+}
+
 /// What shakes across the axis tires bolt and plies too; nothing here checks that.
 #[test]
 fn fatigue_across_the_axis_is_said() {

@@ -9,12 +9,13 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::material::BoltStrength;
+use crate::parts::SAME_LENGTH;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
 use crate::strength::pin::{EN_PIN, en_1993_bearing};
 use crate::strength::ply::{HoleKind, Ply, PlyMethod};
 use crate::strength::shear::en_tensile_strength;
 use crate::tables::plies::PlyMaterial;
-use crate::units::{Force, Length, Stress};
+use crate::units::{Force, Length, Stress, millimetres};
 
 /// The most a ply bears in a single lap with one row of bolts, over fu d t.
 const SINGLE_LAP: f64 = 1.5;
@@ -85,12 +86,18 @@ impl Joint {
                 }
                 continue;
             };
-            let Some(ply) = detail.ply(thickness)? else {
+            let Some(mut ply) = detail.ply(thickness)? else {
                 for mode in MODES {
                     report.skip(mode, "material or hole of a ply is not given");
                 }
                 continue;
             };
+            if self.is_oversize(ply.hole) {
+                ply.hole_kind = HoleKind::Oversize;
+                report.warn(Cautions::default().with(Some(Caution::MethodFromMemory {
+                    method: "EN 1090-2 Table 11, clearance of normal holes",
+                })));
+            }
             self.one_ply(number, &ply, load, strength, level, report)?;
             if planes.len() == 1 && detail.pitch.is_none() {
                 self.single_lap(number, &ply, load, report)?;
@@ -151,6 +158,18 @@ impl Joint {
 }
 
 impl Joint {
+    /// Whether a hole is wider than the normal ones of EN 1090-2 Table 11 (recalled), for which alone Table 3.4 of
+    /// EN 1993-1-8 holds as it stands: 2 mm of clearance up to M24, 3 mm beyond.
+    fn is_oversize(&self, hole: Length) -> bool {
+        let diameter = self.bolt.thread.nominal_diameter();
+        let clearance = if diameter < millimetres(26.0) {
+            millimetres(2.0)
+        } else {
+            millimetres(3.0)
+        };
+        matches!(self.methods.plies, PlyMethod::En1993) && hole > diameter + clearance + SAME_LENGTH
+    }
+
     /// A single lap with one row of bolts tilts them: by EN 1993-1-8, 3.6.1(10), a ply bears 1.5 fu d t at most.
     ///
     /// The rule was read in a handbook of bridges, its factor recalled.
