@@ -151,6 +151,24 @@ fn timber_under_pull_and_preload_is_said() {
     assert!(said(&checked(&joint), "preload lost to creep"));
 }
 
+/// Bolts in a row along the grain do not share evenly: EN 1995 counts fewer, the check of one bolt does not.
+#[test]
+fn rows_in_timber_are_said() {
+    let mut joint = clevis();
+    joint["plies"][1] = json!({ "timber": "C24", "end_distance": "120 mm" });
+    joint["methods"] = serde_json::to_value(shankline::joint::JointMethods::en_1993()).unwrap();
+    joint["methods"]["timber"] =
+        json!({ "en_1995_1_1": { "axial": "0 N", "kmod": 0.7, "gamma_m": 1.3 } });
+    let verdict = checked(&joint);
+    assert_eq!(of(&verdict, Mode::TimberYield).len(), 1);
+    assert!(!said(&verdict, "yield in timber"));
+    joint["plies"][1]["pitch"] = json!("90 mm");
+    assert!(said(
+        &checked(&joint),
+        "yield in timber: of a row along the grain"
+    ));
+}
+
 /// A bushing longer than its link, between ears that do not touch the bushing: both add up.
 #[test]
 fn end_play_adds_to_the_gap() {

@@ -52,6 +52,13 @@ impl Joint {
             report.skip(Mode::TimberYield, "no method for bolts in timber is chosen");
             return Ok(());
         };
+        let in_row = |ply: &JointPly| ply.timber.is_some() && ply.pitch.is_some();
+        if matches!(method, TimberMethod::En1995 { .. }) && self.plies.iter().any(in_row) {
+            report.skip(
+                Mode::TimberYield,
+                "of a row along the grain: its effective number of bolts, EN 1995-1-1 8.5.1.1(4), is not taken off",
+            );
+        }
         match self.timber_connection(candidate, method) {
             Ok(Ok(joint)) => self.timber_yield(&joint, strength, method, report)?,
             Ok(Err(reason)) => report.skip(Mode::TimberYield, reason),
