@@ -88,7 +88,7 @@ impl Joint {
             )?;
             report.checks.push(check.by(method));
         } else {
-            report.skip(
+            report.skip_bolt(
                 Mode::BoltTension,
                 "with the preload: the grade has no proof load",
             );
@@ -149,7 +149,7 @@ impl Joint {
         let strengths = match FatigueStrengths::of_bolt(strength) {
             Ok(strengths) => strengths,
             Err(Error::NoValue { .. } | Error::NotInTable { .. }) => {
-                report.skip(
+                report.skip_bolt(
                     Mode::Fatigue,
                     "no endurance strength of the grade and size is known",
                 );

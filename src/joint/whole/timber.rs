@@ -126,11 +126,6 @@ impl Joint {
             TimberMethod::Nds { .. } if threaded => root_diameter(&self.bolt.thread),
             _ => self.bolt.thread.nominal_diameter(),
         };
-        if !method.covers(diameter) {
-            return Ok(Err(
-                "the method does not know bolts of this diameter (NDS: at the root, if thread is in a plane)",
-            ));
-        }
         Ok(Ok(TimberConnection {
             diameter,
             main,
@@ -147,6 +142,13 @@ impl Joint {
         method: TimberMethod,
         report: &mut Report,
     ) -> Result<(), Error> {
+        if !method.covers(joint.diameter) {
+            report.skip_bolt(
+                Mode::TimberYield,
+                "the method does not know bolts of this diameter (NDS: at the root, if thread is in a plane)",
+            );
+            return Ok(());
+        }
         let level = self.methods.level;
         // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
         let tensile = en_tensile_strength(strength.grade).unwrap_or(strength.tensile_strength);
