@@ -43,7 +43,8 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 /// |---|---|
 /// | shear of each plane, bearing, tear-out and sections of each ply | shear planes; `plies` |
 /// | bending of the bolt | gaps, sleeves with end play, or [`Environment::rotates`], in double shear |
-/// | tension, separation, fatigue, slip, both together | loads; `tightening`, `methods.slip` |
+/// | limits of EN 1993-1-8 on bearing: a single lap with one row, oversize holes, pivots | `plies` without a pitch; holes; [`Environment::rotates`] |
+/// | tension, separation, fatigue, slip; tension, shear and bending together | loads; `tightening`, `methods.slip` |
 /// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
 /// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
 /// | stripping of the nut | its grade |
@@ -291,7 +292,7 @@ pub struct JointPly {
         )
     )]
     pub edge_distance: Option<Length>,
-    /// To the next hole along the load.
+    /// To the next hole along the load; none if there is one row of bolts.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -533,7 +534,8 @@ impl JointMethods {
 /// #         grade: BoltGrade::Iso(PropertyClass::Class8_8),
 /// #         length: None,
 /// #     },
-/// #     nut: JointNut { style: NutStyle::Iso7040, grade: None },
+/// #     nut: Some(JointNut { style: NutStyle::Iso7040, grade: None }),
+/// #     tapped: None,
 /// #     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
 /// #     plies: Vec::new(),
 /// #     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
