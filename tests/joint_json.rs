@@ -38,10 +38,12 @@ fn the_reports_are_current() {
         let joint = request(path);
         let (verdict, workings) = joint.check_with_working().unwrap();
         let sheet = Sheet::new(&joint, &verdict).unwrap();
-        let mut cautions = String::from("\nCautions\n");
-        for caution in &verdict.cautions {
-            cautions.push_str(&format!("- {caution}\n"));
-        }
+        let list: Vec<_> = verdict
+            .cautions
+            .iter()
+            .map(|caution| format!("- {caution}\n"))
+            .collect();
+        let cautions = format!("\nCautions\n{}", list.concat());
         let report = format!(
             "{}\n\n{}\n{}{cautions}",
             joint.title,
