@@ -17,7 +17,8 @@ fn start(bolt: JointBolt, style: NutStyle) -> Joint {
     Joint {
         title: "benchmark".into(),
         bolt,
-        nut: JointNut { style, grade: None },
+        nut: Some(JointNut { style, grade: None }),
+        tapped: None,
         stack: Stack::builder()
             .ply("plate", ply)
             .ply("bracket", ply)

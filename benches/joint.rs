@@ -20,10 +20,11 @@ fn joint(length: Option<Length>) -> Joint {
             grade: BoltGrade::Iso(PropertyClass::Class8_8),
             length,
         },
-        nut: JointNut {
+        nut: Some(JointNut {
             style: NutStyle::Iso7040,
             grade: Some(NutGrade::Iso898_2Class8),
-        },
+        }),
+        tapped: None,
         stack: Stack::builder()
             .ply("plate", ply)
             .ply("bracket", ply)

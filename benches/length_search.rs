@@ -2,7 +2,7 @@
 //! the same lengths, washers and planes.
 //!
 //! Target: at most 5 us for every stock length of one diameter with up to three added washers and
-//! 8 toleranced plies, no heap allocation beyond the result.
+//! 8 toleranced plies, no heap allocation beyond the result and its order.
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use shankline::prelude::*;

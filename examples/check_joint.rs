@@ -37,6 +37,10 @@ fn main() -> ExitCode {
             },
         }
     }
+    if group_follows {
+        eprintln!("--group: no file is named");
+        return ExitCode::from(2);
+    }
     match answer(&text, group.as_deref(), form) {
         Ok(holds) => ExitCode::from(u8::from(!holds)),
         Err(problem) => {

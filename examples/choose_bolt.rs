@@ -176,10 +176,11 @@ fn whole_check(
             grade: file.bolt.grade,
             length: Some(best.screw.nominal),
         },
-        nut: JointNut {
+        nut: Some(JointNut {
             style: file.nut.style,
             grade: file.nut.grade,
-        },
+        }),
+        tapped: None,
         stack: stack.clone(),
         plies: file.plies.clone(),
         load: JointLoad {

@@ -108,6 +108,6 @@ pub use stack::{Gap, HeadSeat, Layer, Plane, Sleeve, Stack, StackBuilder, Tapped
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,
-    JointPreload, JointStiffness, NotChecked, RenderedCheck, RenderedSheet, Sheet, SheetStep,
-    Subject, Tightening,
+    JointPreload, JointStiffness, JointTapped, NotChecked, RenderedCheck, RenderedSheet, Sheet,
+    SheetStep, Subject, Tightening,
 };

@@ -5,7 +5,8 @@ use proptest::prelude::*;
 use shankline::{
     joint::{
         Alternative, Arrangement, Bin, BoltInHand, Candidate, Change, CutMethod, CutPlan, Goal,
-        GripReason, GripRules, GripSearch, JointTolerances, ToleranceChain, ToleranceMethod,
+        GripReason, GripRules, GripSearch, HeadSeat, JointTolerances, StackBuilder, ToleranceChain,
+        ToleranceMethod,
     },
     parts::AnWashers,
     prelude::*,
@@ -99,7 +100,7 @@ fn any_arrangement() -> impl Strategy<Value = Arrangement> {
 fn made(change: &Change, to: &Arrangement) -> (Stack, ScrewSeries, NutEnd, LengthRules) {
     let (mut plies, mut planes) = (to.stack.plies().to_vec(), to.stack.shear_planes().to_vec());
     let (mut screws, mut nut, mut rules) = (to.screws, to.nut, to.rules);
-    let mut washer = to.stack.washers_under_nut();
+    let (mut washer, mut at_head) = (to.stack.washers_under_nut(), None);
     match *change {
         Change::TurnBolt => {
             plies.reverse();
@@ -122,12 +123,13 @@ fn made(change: &Change, to: &Arrangement) -> (Stack, ScrewSeries, NutEnd, Lengt
             (screws, nut) = (other.screws, other.nut);
             let count = washer.map_or(0, |(_, count)| count);
             washer = other.washer.map(|washer| (washer, count)).or(washer);
+            at_head = other.washer;
         }
         _ => {}
     }
     let mut builder = Stack::builder().shear_planes(planes);
     for head in to.stack.washers_under_head() {
-        builder = builder.washer_under_head(head.name.clone(), head.thickness);
+        builder = builder.washer_under_head(head.name.clone(), at_head.unwrap_or(head.thickness));
     }
     for ply in plies {
         builder = builder.ply(ply.name, ply.thickness);
@@ -629,7 +631,64 @@ fn the_navy_lets_thread_only_into_the_thicker_part() {
     ));
 }
 
-/// A formula of hundreds of terms is worked in running sums.
+/// What aircraft bolts do not go with is refused, and the thicker part is what is left of it.
+#[test]
+fn a_search_by_grip_knows_what_it_is_given() {
+    let bolt = AircraftBolt::find("AN4").unwrap();
+    let nut = NutEnd::with_height(Spread::exact(inches(0.22))).unwrap();
+    let washers = AnWashers::of(bolt).unwrap();
+    let search = |stack: &Stack, nut, rules| {
+        let search = GripSearch::new(stack, bolt, nut, washers, rules);
+        search.map(|search| search.run().unwrap())
+    };
+    let ply = |thickness: f64| Stack::builder().ply("ply", Spread::exact(inches(thickness)));
+    let sixteenth = Spread::exact(inches(1.0 / 16.0));
+    let flush = HeadSeat::Countersunk {
+        below_flush: Spread::exact(inches(0.0)),
+        head_height: inches(0.1),
+    };
+    let hole = NutEnd::tapped(inches(0.3), None).unwrap();
+    for (stack, nut) in [
+        (ply(0.5).washer_under_nut("w", sixteenth), nut),
+        (ply(0.5).head_seat(flush), nut),
+        (ply(0.5).tapped_part("bed", Spread::exact(inches(0.0))), nut),
+        (
+            ply(0.5).tapped_part("bed", Spread::exact(inches(0.0))),
+            hole,
+        ),
+        (ply(0.5), hole),
+    ] {
+        let refused = search(&stack.build().unwrap(), nut, GripRules::faa());
+        assert!(matches!(refused, Err(shankline::Error::Mismatch(_))));
+    }
+    // Rules that ask for more washers than they permit.
+    let mut rules = GripRules::faa();
+    rules.washers_max = 0;
+    assert!(search(&ply(0.5).build().unwrap(), nut, rules).is_err());
+    // Thread in the last ply, 0.3 in against 0.2. A spot face of 0.3 in makes the thinner part of 0.5 in, and
+    // in a bushing the thread bears on no ply.
+    let thin = |stack: StackBuilder| {
+        let selection = search(&stack.build().unwrap(), nut, GripRules::navy()).unwrap();
+        let all = selection.accepted().iter().chain(selection.rejected());
+        let mut all = all.filter(|c| c.bolt.to_string() == "AN4-7A");
+        let reasons = all.next().unwrap().reasons.clone();
+        reasons
+            .iter()
+            .any(|reason| matches!(reason, GripReason::ThreadInThinPly { .. }))
+    };
+    let two = |first: f64, last: f64| ply(first).ply("last", Spread::exact(inches(last)));
+    assert!(!thin(two(0.2, 0.3)));
+    assert!(thin(
+        two(0.3, 0.5).spot_face_under_nut(Spread::exact(inches(0.3)))
+    ));
+    assert!(thin(two(0.2, 0.3).sleeve(
+        "bushing",
+        Spread::exact(inches(0.3)),
+        2,
+        2
+    )));
+}
+
 /// A cover of 27 mm on a bed with 18 mm of thread, 14 of them wanted, M12. The 40 mm screw fills
 /// 39.5 - 27.2 = 12.3 mm; the 45 mm screw would go 45.5 - 26.8 = 18.7 mm deep: with a washer of
 /// 2.3 to 2.7 mm under its head 16.4, and 14.6 at least.
@@ -675,6 +734,7 @@ fn a_washer_under_the_head_keeps_a_screw_from_the_bottom() {
     assert!(!advice.iter().flat_map(|advice| &advice.changes).any(at_nut));
 }
 
+/// A formula of hundreds of terms is worked in running sums.
 #[test]
 fn long_chains_are_worked_too() {
     let ply = millimetres(2.0).plus_minus(millimetres(0.1));

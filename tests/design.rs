@@ -185,7 +185,8 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
             grade: parts.grades[0],
             length: None,
         },
-        nut: parts.nuts[0],
+        nut: Some(parts.nuts[0]),
+        tapped: None,
         stack,
         plies: described,
         load: JointLoad {
@@ -365,7 +366,7 @@ fn naive(
                             ply.hole =
                                 Some(ClearanceHole::find(&thread, fit).unwrap().diameter_min);
                         }
-                        tried.nut = nut;
+                        tried.nut = Some(nut);
                         for length in series.stock_lengths() {
                             tried.bolt = JointBolt {
                                 product,
@@ -666,10 +667,11 @@ fn hanger() -> Joint {
             grade: PropertyClass::Class8_8.into(),
             length: None,
         },
-        nut: JointNut {
+        nut: Some(JointNut {
             style: NutStyle::Iso4032,
             grade: None,
-        },
+        }),
+        tapped: None,
         stack: Stack::builder()
             .ply("plate", ply)
             .ply("beam", ply)

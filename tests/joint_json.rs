@@ -8,7 +8,11 @@ use shankline::joint::{Joint, Sheet};
 use shankline::units::UnitSystem;
 
 const REQUEST: &str = "examples/data/davit_socket.json";
-const REQUESTS: [&str; 2] = [REQUEST, "examples/data/seesaw_pivot.json"];
+const REQUESTS: [&str; 3] = [
+    REQUEST,
+    "examples/data/seesaw_pivot.json",
+    "examples/data/winch_foot.json",
+];
 
 fn request(path: &str) -> Joint {
     let text = std::fs::read_to_string(path).unwrap();
@@ -38,12 +42,11 @@ fn the_reports_are_current() {
         let joint = request(path);
         let (verdict, workings) = joint.check_with_working().unwrap();
         let sheet = Sheet::new(&joint, &verdict).unwrap();
-        let list: Vec<_> = verdict
+        let list = verdict
             .cautions
             .iter()
-            .map(|caution| format!("- {caution}\n"))
-            .collect();
-        let cautions = format!("\nCautions\n{}", list.concat());
+            .map(|caution| format!("- {caution}"));
+        let cautions = format!("\nCautions\n{}\n", list.collect::<Vec<_>>().join("\n"));
         let report = format!(
             "{}\n\n{}\n{}{cautions}",
             joint.title,
@@ -91,13 +94,8 @@ fn joints_come_back_as_they_went() {
 #[test]
 fn the_pivot_is_checked_for_bending_and_corrosion() {
     let verdict = request(REQUESTS[1]).check().unwrap();
-    assert_eq!(
-        verdict.governing().unwrap().mode.to_string(),
-        "bolt bending"
-    );
-    let bending =
-        |check: &&shankline::strength::check::Check| check.mode.to_string() == "bolt bending";
-    assert!(verdict.checks.iter().any(|check| bending(&check)));
+    let modes = verdict.checks.iter().map(|check| check.mode.to_string());
+    assert!(modes.take(2).eq(["combined loads", "bolt bending"]));
     let left: Vec<String> = verdict
         .not_checked
         .iter()

@@ -4,7 +4,7 @@
 //! The enumeration takes body and grip gaging lengths as facts and does the rest anew, in millimetres as
 //! bare numbers, by the rules the documentation states.
 
-use shankline::joint::{Criterion, HeadSeat, Ranking, StackBuilder};
+use shankline::joint::{Arrangement, Change, Criterion, Goal, HeadSeat, Ranking, StackBuilder};
 use shankline::prelude::*;
 
 mod support;
@@ -172,14 +172,8 @@ impl Case {
             }
         }
         case.plies = plies;
-        let all = [
-            Criterion::PlanesInThread,
-            Criterion::PlanesOffShank,
-            Criterion::Cut,
-            Criterion::WashersAdded,
-            Criterion::Length,
-        ];
-        case.order = (0..random.below(6)).map(|_| all[random.below(5)]).collect();
+        case.head_washers.retain(|_| !case.countersunk);
+        case.order = any_order(random);
         case
     }
 
@@ -231,7 +225,10 @@ impl Case {
     fn enumerate(&self, bolts: &[Bolt], pitch: f64) -> Option<Choice> {
         let mut best: Option<(Vec<f64>, Choice)> = None;
         let (there_head, there_nut) = (self.head_washers.len(), self.nut_washers.len());
-        let most_head = self.max_head.map_or(0, |most| most - there_head);
+        let most_head = match self.max_head {
+            Some(most) if !self.countersunk => most - there_head,
+            _ => 0,
+        };
         let most_nut = if self.tapped {
             0
         } else {
@@ -246,6 +243,7 @@ impl Case {
                     }
                     let holes = self.end_of(self.plies.len(), head);
                     let mut grip = holes;
+                    let hole_end = holes.1 - self.spot_face.0;
                     for washer in &self.nut_washers {
                         grip.0 += washer.0;
                         grip.1 += washer.1;
@@ -271,7 +269,7 @@ impl Case {
                     let long = most.is_some_and(|most| out > most + SLACK);
                     let bare = self
                         .in_holes
-                        .is_some_and(|most| holes.1 - bolt.body > most * pitch + SLACK);
+                        .is_some_and(|most| hole_end - bolt.body > most * pitch + SLACK);
                     if jams || short || bare || (long && !self.may_cut) {
                         continue;
                     }
@@ -317,9 +315,10 @@ impl Case {
     }
 
     fn builder(&self) -> StackBuilder {
-        let mut builder = Stack::builder()
-            .shear_planes(self.planes.iter().copied())
-            .washer_to_add_under_head(self.added_head_washer.spread());
+        let mut builder = Stack::builder().shear_planes(self.planes.iter().copied());
+        if !self.countersunk {
+            builder = builder.washer_to_add_under_head(self.added_head_washer.spread());
+        }
         for washer in &self.head_washers {
             builder = builder.washer_under_head("washer", washer.spread());
         }
@@ -379,6 +378,17 @@ impl Case {
             NutEnd::with_height(self.nut.spread()).unwrap()
         }
     }
+}
+
+fn any_order(random: &mut Random) -> Vec<Criterion> {
+    let all = [
+        Criterion::PlanesInThread,
+        Criterion::PlanesOffShank,
+        Criterion::Cut,
+        Criterion::WashersAdded,
+        Criterion::Length,
+    ];
+    (0..random.below(6)).map(|_| all[random.below(5)]).collect()
 }
 
 fn real(count: usize) -> f64 {
@@ -444,4 +454,71 @@ fn sixty_thousand_joints_with_every_feature() {
     assert!(found > 20_000, "{found}");
     assert!(tapped > 2_000, "{tapped}");
     assert!(with_head_washers > 200, "{with_head_washers}");
+}
+
+/// Advice on stacks of every kind: it is given without an error, it does what it says when it is followed,
+/// and a range of lengths does at its far end too.
+#[test]
+fn advice_on_every_feature_works_when_it_is_followed() {
+    let hair = millimetres(1e-6);
+    let mut random = Random(4);
+    let screws = ScrewSeries::new(ScrewProduct::Iso4014, &"M12".parse().unwrap()).unwrap();
+    let (mut seen, mut ranges) = ([0; 12], 0);
+    for _ in 0..6_000 {
+        let case = Case::random(&mut random, 12.0);
+        let stack = case.builder().build().unwrap();
+        let arrangement = Arrangement::new(stack, screws, case.nut(), case.rules());
+        if arrangement.search().is_err() {
+            continue;
+        }
+        for goal in [Goal::Fits, Goal::EveryPlaneOnShank] {
+            let found = arrangement.advice(goal, &[]);
+            let advised = found.unwrap_or_else(|error| panic!("{error}: {case:?}"));
+            for advice in advised.advice {
+                let (last, first) = advice.changes.split_last().unwrap();
+                let before = first.iter().fold(arrangement.clone(), |before, change| {
+                    change.applied(&before).unwrap()
+                });
+                let outcome = last.outcome(&before, goal).unwrap();
+                assert_eq!(outcome, Some(advice.outcome), "{last:?} {case:?}");
+                let far = match *last {
+                    Change::Spacer { at_least, at_most } if at_most > at_least + 2.0 * hair => {
+                        let at_least = at_most - hair;
+                        Change::Spacer { at_least, at_most }
+                    }
+                    Change::ThickerLastPly { at_least, at_most }
+                        if at_most > at_least + 2.0 * hair =>
+                    {
+                        let at_least = at_most - hair;
+                        Change::ThickerLastPly { at_least, at_most }
+                    }
+                    _ => *last,
+                };
+                ranges += usize::from(far != *last);
+                let outcome = far.outcome(&before, goal).unwrap();
+                assert!(outcome.is_some(), "{far:?} {case:?}");
+                seen[kind(last)] += 1;
+            }
+        }
+    }
+    // Every kind of change but other products was advised.
+    println!("{seen:?} {ranges}");
+    assert!(seen[..10].iter().all(|&count| count > 0), "{seen:?}");
+    assert!(ranges > 100, "{ranges}");
+}
+
+fn kind(change: &Change) -> usize {
+    match change {
+        Change::TurnBolt => 0,
+        Change::AddWashers { .. } => 1,
+        Change::AddWashersUnderHead { .. } => 2,
+        Change::AllowCut { .. } => 3,
+        Change::FewerClearThreads { .. } => 4,
+        Change::LessProtrusion { .. } => 5,
+        Change::MoreProtrusion { .. } => 6,
+        Change::Spacer { .. } => 7,
+        Change::ThickerLastPly { .. } => 8,
+        Change::SpecialBolt(_) => 9,
+        _ => 10,
+    }
 }

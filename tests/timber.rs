@@ -46,6 +46,7 @@ fn member(row: &Row, of: &str, inch: bool) -> TimberMember {
         specific_gravity: inch.then_some(value),
         characteristic_density: (!inch).then_some(kilograms_per_cubic_metre(value)),
         grain_angle: degrees(cell("angle").unwrap()),
+        provenance: None,
     };
     TimberMember {
         thickness,
@@ -131,7 +132,7 @@ fn printed_bearing_strengths() {
     let psi = |stress: Stress| stress.get::<pound_force_per_square_inch>();
     assert!((psi(found.main_bearing) - 5600.0).abs() < 1e-6);
     assert!((psi(found.side_bearing) - 87000.0).abs() < 1e-6);
-    assert!((found.main_bearing / found.side_bearing).value - 0.06437 < 5e-6);
+    assert!(((found.main_bearing / found.side_bearing).value - 0.06437).abs() < 5e-6);
 }
 
 /// The moment at the face of a member that takes the load z: of a bolt with a hinge in it, or one that
@@ -177,6 +178,7 @@ fn wood(g: f64, rho: f64, angle: f64, hard: bool) -> MemberMaterial {
         specific_gravity: Some(g),
         characteristic_density: Some(kilograms_per_cubic_metre(rho)),
         grain_angle: degrees(angle),
+        provenance: None,
     })
 }
 
@@ -326,6 +328,57 @@ proptest! {
             }
             prop_assert!(least_distances(&joint.main, millimetres(d), method).is_err() || d > 5.9);
         }
+    }
+}
+
+/// A gravity or density that nobody read warns where it is used; once, if both members have it.
+#[test]
+fn recalled_timbers_warn() {
+    let count = |main: &str, side: &str, method| {
+        let of =
+            |name| TimberMember::wood(millimetres(60.0), Timber::find(name).unwrap(), degrees(0.0));
+        let joint = TimberConnection {
+            diameter: millimetres(12.0),
+            main: of(main),
+            side: of(side),
+            shear: TimberShear::Double,
+            gap: NO_GAP,
+        };
+        let found = joint.resistance(Some(megapascals(400.0)), method).unwrap();
+        let check = found.check(newtons(1.0), found_level(method)).unwrap();
+        assert_eq!(check.cautions, found.cautions());
+        found.cautions().iter().count()
+    };
+    assert_eq!(count("Hem-Fir", "Southern Pine", NDS), 0);
+    assert_eq!(count("Red Oak", "Southern Pine", NDS), 1);
+    assert_eq!(count("Red Oak", "Red Oak", NDS), 1);
+    assert_eq!(count("C24", "D30", EN), 1);
+}
+
+fn found_level(method: TimberMethod) -> Level {
+    match method {
+        TimberMethod::En1995 { .. } => Level::Design,
+        _ => Level::Allowable,
+    }
+}
+
+/// Whole multiples of the diameter are not short by the last digit of a product.
+#[test]
+fn distances_at_the_limit_are_not_short() {
+    use shankline::strength::timber::TimberDistances;
+    let c24 = Timber::find("C24").unwrap();
+    let along = TimberMember::wood(millimetres(90.0), c24, degrees(0.0));
+    for d in 12..=30 {
+        let d = f64::from(d);
+        let at = |times: f64, less: f64| Some(millimetres(times * d - less));
+        let own = |less: f64| TimberDistances {
+            end: at(7.0, less),
+            edge: at(3.0, less),
+            pitch: at(5.0, less),
+            gauge: at(4.0, less),
+        };
+        let short = |less| own(less).short(&along, millimetres(d), EN).unwrap().len();
+        assert_eq!([short(0.0), short(0.001)], [0, 4], "{d}");
     }
 }
 

@@ -1,9 +1,12 @@
 //! The whole check: each mode can govern, checks against hand calculations, and no input breaks it.
 
+use core::f64::consts::PI;
+
 use proptest::prelude::*;
+use shankline::error::Amount;
 use shankline::joint::{
     Contact, Environment, Finding, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
-    JointPly, JointStiffness, NutReason, Part, Sheet, Tightening,
+    JointPly, JointStiffness, JointTapped, NutReason, Part, Sheet, Tightening,
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Level, Mode, Place};
@@ -25,10 +28,11 @@ fn frame() -> Joint {
             grade: BoltGrade::Iso(PropertyClass::Class8_8),
             length: None,
         },
-        nut: JointNut {
+        nut: Some(JointNut {
             style: NutStyle::Iso4032,
             grade: Some(NutGrade::Iso898_2Class8),
-        },
+        }),
+        tapped: None,
         stack: Stack::builder()
             .ply("plate", ply)
             .ply("bracket", ply)
@@ -154,7 +158,7 @@ fn slip_governs() {
 fn stripping_of_a_soft_nut_governs() {
     let mut joint = frame();
     joint.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
-    joint.nut.grade = Some(NutGrade::Iso898_2Class5);
+    joint.nut.as_mut().unwrap().grade = Some(NutGrade::Iso898_2Class5);
     joint.tightening = tightened(0.18, 0.18);
     let verdict = joint.check().unwrap();
     assert_eq!(verdict.governing().unwrap().mode, Mode::Stripping);
@@ -170,7 +174,7 @@ fn stripping_of_a_soft_nut_governs() {
 fn fatigue_governs() {
     let mut joint = frame();
     joint.bolt.product = ScrewProduct::Iso4017;
-    joint.nut.grade = None;
+    joint.nut.as_mut().unwrap().grade = None;
     joint.load.along = newtons(60e3);
     joint.load.alternates = true;
     joint.tightening = tightened(0.18, 0.18);
@@ -388,7 +392,7 @@ fn plated() -> Joint {
 fn bearing_of_a_ply_governs() {
     let mut joint = plated();
     joint.bolt.grade = BoltGrade::Iso(PropertyClass::Class12_9);
-    joint.nut.grade = None;
+    joint.nut.as_mut().unwrap().grade = None;
     joint.load.across = newtons(35e3);
     let worst = governing(&joint);
     assert_eq!(worst.mode, Mode::Bearing);
@@ -458,7 +462,12 @@ fn clevis() -> Joint {
 #[test]
 fn bending_of_the_bolt_governs() {
     let mut joint = clevis();
-    let worst = governing(&joint);
+    let verdict = joint.check().unwrap();
+    // Shear comes on top of it; of what acts alone bending governs.
+    let [both, worst, ..] = verdict.checks[..] else {
+        panic!("{:?}", verdict.checks)
+    };
+    assert_eq!(both.mode, Mode::Combined);
     assert_eq!(
         (worst.mode, worst.level),
         (Mode::BoltBending, Level::Allowable)
@@ -467,6 +476,9 @@ fn bending_of_the_bolt_governs() {
     // plane cuts thread: the circle of At = 156.67 mm2 has 14.1236 mm; pi/32 x 14.1236^3 = 276.59 mm3;
     // 276.59 x 640 / 2 = 88.51 N m.
     assert!((worst.utilisation.value - 71.0 / 88.51).abs() < 1e-4);
+    // By hand: root 13.546 mm, 144.12 mm2; 0.577 x 640 x 144.12 / 2 = 26.61 kN; 5 / 26.61 = 0.1879;
+    // sqrt(0.8022^2 + 0.1879^2) = 0.8239.
+    assert!((both.utilisation.value - 0.8239).abs() < 2e-4);
 
     // By EN 1993-1-8, Table 3.10: 1.5 x 276.59 x 640 = 265.53 N m.
     joint.methods = JointMethods::en_1993();
@@ -573,7 +585,7 @@ fn bending_without_a_method_is_said() {
 #[test]
 fn the_running_torque_is_in_the_torque_and_scatters_the_preload() {
     let mut joint = frame();
-    joint.nut.style = NutStyle::Iso7040;
+    joint.nut.as_mut().unwrap().style = NutStyle::Iso7040;
     joint.load.across = newtons(5e3);
     joint.tightening = tightened(0.15, 0.22);
     let lock = "running torque of the lock nut: it is not given";
@@ -673,6 +685,163 @@ fn preload_that_is_gone_is_a_fault() {
     assert!(joint.check().is_err());
 }
 
+/// A winch foot on a cast bed: M12 of class 8.8, 20 mm of thread wanted of 32 mm, in grey iron of 207 MPa.
+fn foot() -> Joint {
+    let thread: Thread = "M12".parse().unwrap();
+    Joint {
+        title: "winch foot (invented)".into(),
+        bolt: JointBolt {
+            product: ScrewProduct::Iso4017,
+            thread,
+            grade: BoltGrade::Iso(PropertyClass::Class8_8),
+            length: Some(millimetres(50.0)),
+        },
+        nut: None,
+        tapped: Some(JointTapped {
+            engagement: millimetres(20.0),
+            depth: Some(millimetres(32.0)),
+            material: Some("grey cast iron class 30".into()),
+        }),
+        stack: Stack::builder()
+            .ply("foot", millimetres(20.0).plus_minus(millimetres(0.3)))
+            .tapped_part("bed", Spread::exact(millimetres(0.0)))
+            .shear_planes([1])
+            .build()
+            .unwrap(),
+        plies: vec![JointPly::default()],
+        load: JointLoad {
+            across: newtons(3e3),
+            along: newtons(5e3),
+            ..JointLoad::default()
+        },
+        ..frame()
+    }
+}
+
+/// Threads by FED-STD-H28/2: shear areas over the engagement, half of the tensile strength.
+#[test]
+fn both_threads_of_a_tapped_part_are_checked() {
+    let mut joint = foot();
+    joint.tightening = tightened(0.16, 0.20);
+    let (verdict, workings) = joint.check_with_working().unwrap();
+    for working in &workings {
+        working.check().unwrap();
+    }
+    let stripping = |place: Place| {
+        let mut checks = verdict.checks.iter();
+        let found = checks.find(|check| check.mode == Mode::Stripping && check.place == place);
+        let found = found.unwrap();
+        let Amount::Force(resistance) = found.resistance else {
+            panic!("{found:?}")
+        };
+        (found.demand, resistance.value)
+    };
+    // Shortest screw, thickest foot: 49.5 - 20.3 = 29.2 mm, less a pitch of 1.75: 27.45 mm.
+    // 6g and 6H limits of M12 (ISO 965-2): d min 11.701, d2 min 10.679, D2 max 11.063, D1 max 10.441.
+    let (length, pitch) = (27.45_f64, 1.75_f64);
+    let root_3 = 3.0_f64.sqrt();
+    let bolt = PI * length / pitch * 10.441 * (pitch / 2.0 + (10.679 - 10.441) / root_3);
+    let bed = PI * length / pitch * 11.701 * (pitch / 2.0 + (11.701 - 11.063) / root_3);
+    let (demand, of_bolt) = stripping(Place::Bolt(1));
+    let (_, of_bed) = stripping(Place::TappedPart);
+    assert!(
+        (of_bolt / (bolt * 800.0 / 2.0) - 1.0).abs() < 1e-3,
+        "{of_bolt}"
+    );
+    assert!(
+        (of_bed / (bed * 207.0 / 2.0) - 1.0).abs() < 5e-3,
+        "{of_bed}"
+    );
+    // No stiffness is known: all of the load comes on top of the greatest preload.
+    let most = verdict.preload.unwrap().preload.max + newtons(5e3);
+    assert_eq!(demand, Amount::Force(most));
+    // 74.1 kN in the iron, more than the 800 MPa x 84.3 mm2 = 67.4 kN that break the bolt.
+    assert!(
+        !verdict
+            .findings
+            .iter()
+            .any(|found| matches!(found, Finding::ThreadsWeaker { .. }))
+    );
+    assert_eq!(verdict.nut, None);
+    assert!(verdict.holds(), "{:?}", verdict.findings);
+}
+
+#[test]
+fn a_short_thread_strips_first_and_that_is_a_fault() {
+    let mut joint = foot();
+    joint.tapped.as_mut().unwrap().engagement = millimetres(8.0);
+    joint.bolt.length = Some(millimetres(30.0));
+    let verdict = joint.check().unwrap();
+    let weaker = |found: &&Finding| matches!(found, Finding::ThreadsWeaker { .. });
+    let Some(Finding::ThreadsWeaker { ratio }) = verdict.findings.iter().find(weaker) else {
+        panic!("{:?}", verdict.findings)
+    };
+    // 29.5 - 20.3 - 1.75 = 7.45 mm in place of the 27.45 mm that hold 74.1 kN.
+    let by_hand = 74.1 / 67.4 * 7.45 / 27.45;
+    assert!((ratio.value / by_hand - 1.0).abs() < 0.02, "{ratio:?}");
+    assert!(!verdict.holds());
+}
+
+#[test]
+fn the_sheet_of_a_screw_in_a_part_speaks_of_no_nut() {
+    let joint = foot();
+    let verdict = joint.check().unwrap();
+    let sheet = Sheet::new(&joint, &verdict).unwrap();
+    let text = sheet.render(UnitSystem::Si).to_string();
+    assert!(text.contains("into the thread of \"bed\""), "{text}");
+    assert!(
+        text.contains("fills at least 20.00 mm of the 32.00 mm of thread"),
+        "{text}"
+    );
+    assert!(
+        !text.contains("nut ISO") && !text.contains("used nut"),
+        "{text}"
+    );
+    let missing = not_checked(&joint);
+    assert!(
+        missing
+            .iter()
+            .any(|text| text.starts_with("bearing: the tapped part"))
+    );
+    let mut shaken = joint;
+    shaken.environment.vibration = true;
+    assert!(
+        not_checked(&shaken)
+            .iter()
+            .any(|text| text.starts_with("locking of the screw"))
+    );
+}
+
+#[test]
+fn nut_and_tapped_part_are_one_or_the_other() {
+    let nut = frame().nut;
+    let both = Joint { nut, ..foot() };
+    let neither = Joint {
+        tapped: None,
+        ..foot()
+    };
+    let nut_only = Joint {
+        nut,
+        tapped: None,
+        ..foot()
+    };
+    let stray = Joint {
+        tapped: foot().tapped,
+        ..frame()
+    };
+    let none = Joint {
+        nut: None,
+        ..frame()
+    };
+    for joint in [both, neither, nut_only, stray, none] {
+        let error = joint.check().unwrap_err();
+        assert!(error.to_string().contains("tapped"), "{error}");
+    }
+    assert!(foot().check().is_ok() && frame().check().is_ok());
+    let space = shankline::joint::DesignSpace::new();
+    assert!(foot().design(&space, &[]).is_err());
+}
+
 /// EN 1993-1-8 has no allowable loads: its slip cannot stand beside the others of this joint, which are.
 #[test]
 fn slip_of_another_level_is_not_checked() {
@@ -756,7 +925,7 @@ fn what_is_not_known_is_said() {
     let mut joint = frame();
     joint.load.across = newtons(8e3);
     joint.load.along = newtons(8e3);
-    joint.nut.grade = None;
+    joint.nut.as_mut().unwrap().grade = None;
     let verdict = joint.check().unwrap();
     let missing: Vec<String> = verdict
         .not_checked
@@ -813,7 +982,7 @@ fn faults(joint: &Joint) -> Vec<Finding> {
 /// The frame with a coated bolt and nut on steel plies.
 fn coated(finish: Finish, exposure: Exposure) -> Joint {
     let mut joint = frame();
-    joint.nut.grade = None;
+    joint.nut.as_mut().unwrap().grade = None;
     joint.load.across = newtons(8e3);
     for ply in &mut joint.plies {
         ply.metal = Some(Metal::Steel);
@@ -927,10 +1096,10 @@ fn structural_bolts_of_the_hardest_grade_stay_bare() {
     joint.bolt.product = ScrewProduct::HexCapScrew;
     joint.bolt.thread = "5/8-11 UNC".parse().unwrap();
     joint.bolt.grade = BoltGrade::Astm(AstmGrade::F3125A490Type1);
-    joint.nut = JointNut {
+    joint.nut = Some(JointNut {
         style: NutStyle::Hex,
         grade: None,
-    };
+    });
     assert!(faults(&joint).contains(&Finding::CoatingForbidden));
 }
 

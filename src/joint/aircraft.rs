@@ -2,7 +2,7 @@
 
 use alloc::vec::Vec;
 
-use super::{NutEnd, Stack};
+use super::{HeadSeat, NutEnd, Stack};
 use crate::error::Error;
 use crate::parts::{AnBolt, AnWashers, SAME_LENGTH};
 use crate::spread::{Spread, sane_spread};
@@ -57,7 +57,8 @@ impl<'a> GripSearch<'a> {
     ///
     /// # Errors
     ///
-    /// [`Error::Mismatch`] for a stack with washers of its own: the search places them;
+    /// [`Error::Mismatch`] for a stack with washers of its own, since the search places them, with a countersunk
+    /// head or a tapped part, which these bolts do not go with;
     /// [`Error::OutOfRange`] for rules or washers that make no sense; [`Error::NoValue`] for a bolt
     /// whose grip was not read.
     ///
@@ -83,10 +84,21 @@ impl<'a> GripSearch<'a> {
         let placed = stack
             .washers_under_nut()
             .is_some_and(|(_, count)| count > 0);
-        if placed || !stack.washers_under_head().is_empty() {
+        let others = !stack.other_washers_under_nut().is_empty();
+        if placed || others || !stack.washers_under_head().is_empty() {
             return Err(Error::Mismatch(
                 "the stack has washers of its own: give the plies alone, the search places washers"
                     .into(),
+            ));
+        }
+        if nut.is_tapped() || stack.tapped_part().is_some() {
+            return Err(Error::Mismatch(
+                "grips of these bolts are chosen for a nut, not for a tapped part".into(),
+            ));
+        }
+        if let HeadSeat::Countersunk { .. } = stack.head_seat() {
+            return Err(Error::Mismatch(
+                "these bolts have a hexagon head: it sits in no countersink".into(),
             ));
         }
         sane_spread("thickness of the regular washer", washers.regular)?;
@@ -172,7 +184,13 @@ impl<'a> GripSearch<'a> {
             Some(_) => rules.washers_under_nut_max,
             None => 0,
         };
-        let mut best: Option<GripCandidate> = None;
+        // The rules permit as many as they ask for.
+        let fewest = WasherSet {
+            under_head: 0,
+            under_nut: rules.washers_under_nut_min,
+            light_under_nut: 0,
+        };
+        let mut best = self.with_washers(grip, fewest);
         for under_head in 0..=rules.washers_under_head_max {
             for under_nut in 0..=rules.washers_under_nut_max {
                 for light_under_nut in 0..=light_max {
@@ -187,24 +205,14 @@ impl<'a> GripSearch<'a> {
                         && washers.count() <= rules.washers_max;
                     if permitted {
                         let next = self.with_washers(grip, washers);
-                        if best.as_ref().is_none_or(|best| order(&next) < order(best)) {
-                            best = Some(next);
+                        if order(&next) < order(&best) {
+                            best = next;
                         }
                     }
                 }
             }
         }
-        // Rules that permit no set at all: as few as they ask for under the nut.
-        best.unwrap_or_else(|| {
-            self.with_washers(
-                grip,
-                WasherSet {
-                    under_head: 0,
-                    under_nut: rules.washers_under_nut_min.min(10),
-                    light_under_nut: 0,
-                },
-            )
-        })
+        best
     }
 
     fn with_washers(&self, grip: AircraftGrip, washers: WasherSet) -> GripCandidate {
@@ -287,14 +295,27 @@ impl<'a> GripSearch<'a> {
     /// Whether thread that reaches so far into the hole stays in the ply at the nut, and that ply is
     /// as thick as any other.
     fn thread_lies_in_thickest(&self, depth: Length) -> bool {
-        let plies = self.stack.plies();
-        plies.last().is_some_and(|last| {
-            let thickness = last.thickness.nominal;
-            depth <= thickness + SAME_LENGTH
-                && plies
-                    .iter()
-                    .all(|ply| ply.thickness.nominal <= thickness + SAME_LENGTH)
-        })
+        let plies = self.stack.plies().len();
+        // Thread in a sleeve bears on no ply, but no document speaks of sleeves: then it is not permitted.
+        let Some(last) = self.bearing_thickness(plies) else {
+            return false;
+        };
+        let mut others = (1..=plies).filter_map(|ply| self.bearing_thickness(ply));
+        depth <= last + SAME_LENGTH && others.all(|ply| ply <= last + SAME_LENGTH)
+    }
+
+    /// Nominal thickness of a ply, counted from 1, less the recesses in it; none with a sleeve in it.
+    fn bearing_thickness(&self, ply: usize) -> Option<Length> {
+        let stack = self.stack;
+        stack.bearing_thickness(ply)?;
+        let mut thickness = stack.plies().get(ply.checked_sub(1)?)?.thickness.nominal;
+        if ply == 1 {
+            thickness -= stack.head_seat().depth().nominal;
+        }
+        if let (true, Some(depth)) = (ply == stack.plies().len(), stack.spot_face_under_nut()) {
+            thickness -= depth.nominal;
+        }
+        Some(thickness)
     }
 }
 

@@ -271,13 +271,14 @@ impl Bin {
         let mut missing = joints;
         let mut taken = Vec::new();
         let mut cautions = nut.cautions();
-        let (mut washers, mut planes_not_on_shank) = (0, 0);
+        let (mut washers, mut at_head, mut planes_not_on_shank) = (0, 0, 0);
         for found in &assessed {
             let stocked = &self.items[found.item];
             let count = missing.min(stocked.count);
             if count > 0 {
                 missing -= count;
                 washers += count * found.candidate.washers_under_nut;
+                at_head += count * found.candidate.washers_added_under_head;
                 planes_not_on_shank +=
                     count * (found.candidate.planes_in_run_out + found.candidate.planes_in_thread);
                 cautions = cautions.and(stocked.cautions);
@@ -301,6 +302,7 @@ impl Bin {
             missing,
             all_alike,
             washers_under_nut: washers,
+            washers_added_under_head: at_head,
             planes_not_on_shank,
             cautions,
         })
@@ -406,8 +408,10 @@ pub struct BinPick {
     /// The best item of which there are enough for all joints, by its position, if there is one:
     /// joints alike are better with bolts alike.
     pub all_alike: Option<usize>,
-    /// How many washers under the nuts all that is taken needs.
+    /// How many washers under the nuts all that is taken needs, of the kind that may be added.
     pub washers_under_nut: usize,
+    /// How many washers under the heads all that is taken needs, beyond those always there.
+    pub washers_added_under_head: usize,
     /// How many shear planes, over all joints, are not on guaranteed shank.
     pub planes_not_on_shank: usize,
     /// What must be told of what is taken.

@@ -46,7 +46,7 @@ pub struct Candidate {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub grip: Spread<Length>,
-    /// Height of the nut, m.
+    /// Height of the nut, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -80,7 +80,9 @@ pub struct Candidate {
     pub planes_in_run_out: usize,
     /// Shear planes in full thread, in the worst case.
     pub planes_in_thread: usize,
-    /// Whether the bolt may stick out too far and is to be cut.
+    /// Whether the screw ends in a tapped part: then the engagement wanted there stands for the nut.
+    pub ends_in_tapped_part: bool,
+    /// Whether the bolt may stick out too far, or reach the end of the tapped thread, and is to be cut.
     pub needs_cut: bool,
     /// The fixed length to cut to. None where no cut is needed, and where no fixed length helps:
     /// then the end is cut at fit-up, to the stack in hand.
@@ -187,7 +189,17 @@ pub enum Reason {
         /// More washers under the nut that the rules permit.
         washers_permitted: usize,
     },
-    /// The nut clamps, but leaves fewer full threads than asked between it and the run-out.
+    /// The run-out reaches the thread of the tapped part before the screw clamps the thinnest stack.
+    RunOutMeetsThread {
+        /// How far the thinnest stack falls short of the grip gaging length.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        by: Length,
+    },
+    /// The bolt clamps, but leaves fewer full threads than asked between the nut, or the tapped thread, and
+    /// its run-out.
     TooFewClearThreads {
         /// How much is missing.
         #[cfg_attr(
@@ -279,12 +291,16 @@ impl Reason {
                 shown(*by, system),
                 washers(washers_needed, washers_permitted)
             ),
+            Self::RunOutMeetsThread { by } => format!(
+                "its run-out meets the tapped thread {} before it clamps",
+                shown(*by, system)
+            ),
             Self::TooFewClearThreads {
                 by,
                 washers_needed,
                 washers_permitted,
             } => format!(
-                "clear thread under the nut too short by {}{}",
+                "clear thread before the run-out too short by {}{}",
                 shown(*by, system),
                 washers(washers_needed, washers_permitted)
             ),

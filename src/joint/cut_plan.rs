@@ -2,9 +2,9 @@
 
 use core::fmt;
 
-use super::{Candidate, CutRule, LengthRules, NutEnd};
-use crate::error::{Error, not_negative};
-use crate::spread::{Spread, ordered};
+use super::{Candidate, Cut, CutRule, LengthRules, NutEnd};
+use crate::error::{Error, not_negative, sane_length};
+use crate::spread::{Spread, ordered, sane_spread};
 use crate::thread::Thread;
 use crate::units::Length;
 
@@ -33,6 +33,9 @@ pub enum CutMethod {
     ToFixedLength,
     /// Each bolt is marked and cut on the tightened joint: no one length keeps the wanted protrusion.
     AtFitUp,
+    /// Each screw is cut to its own stack, measured before it goes into the tapped part: no one length both
+    /// fills the engagement and keeps from the end of the thread.
+    ToMeasuredStack,
     /// No way to cut it keeps the wanted protrusion: the window is narrower than the cut is exact.
     NoWay,
 }
@@ -43,6 +46,7 @@ impl fmt::Display for CutMethod {
             Self::NotNeeded => "no cut needed",
             Self::ToFixedLength => "to one fixed length",
             Self::AtFitUp => "at fit-up, to the stack in hand",
+            Self::ToMeasuredStack => "each to its stack, measured before it goes in",
             Self::NoWay => "no cut holds the wanted protrusion",
         })
     }
@@ -78,7 +82,8 @@ pub struct PlannedCut {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub mark_from_head: Spread<Length>,
-    /// Where it goes from the outer face of the tightened nut; one place for a cut at fit-up.
+    /// Where it goes from the outer face of the tightened nut; one place for a cut at fit-up. In a tapped
+    /// part, from the depth of the wanted engagement.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -102,7 +107,7 @@ pub struct PlannedCut {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub thread_left: Length,
-    /// Bolt length beyond the nut after the cut, dressed end included.
+    /// Bolt length beyond the nut, or beyond the wanted engagement, after the cut, dressed end included.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -119,6 +124,9 @@ pub struct PlannedCut {
 /// window margin = (p lim - p req) P - (G max - G min) - (m max - m min) - 2 u, u the tolerance of
 /// the cut. Where it cannot, the cut is made on the tightened joint: the mark goes p req P + u
 /// from the face of the nut, and only the cut itself varies.
+///
+/// In a tapped part the wanted engagement takes the place of the nut, the depth of the thread that of the
+/// greatest protrusion, and each screw is cut to a stack measured beforehand.
 ///
 /// Source: arithmetic on the quantities of [`LengthSearch`](super::LengthSearch).
 ///
@@ -155,8 +163,11 @@ pub struct CutPlan {
     pub method: CutMethod,
     /// The cut to one length, where a length is to come off; also where it does not hold the window.
     pub fixed: Option<PlannedCut>,
-    /// The cut on the tightened joint, where a length is to come off.
+    /// The cut to the stack in hand, where a length is to come off: on the tightened joint, or for a tapped
+    /// part to the stack as measured.
     pub at_fit_up: Option<PlannedCut>,
+    /// Whether the screw ends in a tapped part.
+    pub ends_in_tapped_part: bool,
     /// Length as bought.
     #[cfg_attr(
         feature = "serde",
@@ -169,7 +180,7 @@ pub struct CutPlan {
         serde(serialize_with = "crate::units::quantity::serialize_spread")
     )]
     pub grip: Spread<Length>,
-    /// Nut height, m.
+    /// Nut height, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize_spread")
@@ -220,8 +231,8 @@ impl CutPlan {
     ///
     /// # Errors
     ///
-    /// [`Error::Mismatch`] for a candidate that does not fit: cutting does not help it;
-    /// [`Error::OutOfRange`] for rules that make no sense.
+    /// [`Error::Mismatch`] for a candidate that does not fit: cutting does not help it, or for a nut in place
+    /// of the tapped part it was found for; [`Error::OutOfRange`] for rules or lengths that make no sense.
     ///
     /// ```
     /// use shankline::{joint::{CutMethod, CutPlan}, prelude::*};
@@ -251,6 +262,12 @@ impl CutPlan {
                 "the bolt does not suit the joint, and no cut makes it suit".into(),
             ));
         }
+        if candidate.ends_in_tapped_part != nut.is_tapped() {
+            return Err(Error::Mismatch(
+                "the candidate was found for a nut and not for a tapped part, or the other way"
+                    .into(),
+            ));
+        }
         let (pitch, nut_height) = (thread.pitch(), nut.height());
         // The fields of a candidate are open to all: what was put there must still make sense.
         let screw = candidate.screw.checked()?;
@@ -265,6 +282,7 @@ impl CutPlan {
             method: CutMethod::NotNeeded,
             fixed: None,
             at_fit_up: None,
+            ends_in_tapped_part: nut.is_tapped(),
             bought: screw.length(),
             grip,
             nut_height,
@@ -278,23 +296,17 @@ impl CutPlan {
             chamfer: 0.5 * (thread.nominal_diameter() - thread.rounded_root_diameter()),
         };
         if candidate.needs_cut {
-            plan.fixed = candidate.cut.map(|cut| PlannedCut {
-                mark_from_head: Spread::exact(cut.length),
-                mark_from_nut: plan.beyond_nut(Spread::exact(cut.length)),
-                finished: cut.finished,
-                removed: plan.removed(cut.finished),
-                thread_left: cut.finished.min - plan.thread_start,
-                protrusion: cut.protrusion,
-                holds_window: cut.holds_window,
-            });
+            plan.fixed = candidate.cut.map(|cut| plan.fixed_cut(&cut)).transpose()?;
             plan.at_fit_up = Some(plan.cut_at_fit_up());
             let holds = |cut: Option<PlannedCut>| cut.is_some_and(|cut| cut.holds_window);
             plan.method = if holds(plan.fixed) {
                 CutMethod::ToFixedLength
-            } else if holds(plan.at_fit_up) {
-                CutMethod::AtFitUp
-            } else {
+            } else if !holds(plan.at_fit_up) {
                 CutMethod::NoWay
+            } else if plan.ends_in_tapped_part {
+                CutMethod::ToMeasuredStack
+            } else {
+                CutMethod::AtFitUp
             };
         }
         Ok(plan)
@@ -318,6 +330,27 @@ impl CutPlan {
         }
     }
 
+    fn fixed_cut(&self, cut: &Cut) -> Result<PlannedCut, Error> {
+        let length = sane_length("length after the cut", cut.length)?;
+        sane_spread("length after the cut", cut.finished)?;
+        let finished = cut.finished;
+        let protrusion = self.beyond_nut(finished);
+        Ok(PlannedCut {
+            mark_from_head: Spread::exact(length),
+            mark_from_nut: self.beyond_nut(Spread::exact(length)),
+            finished,
+            removed: self.removed(finished),
+            thread_left: finished.min - self.thread_start,
+            protrusion,
+            holds_window: self.keeps_below_most(protrusion),
+        })
+    }
+
+    fn keeps_below_most(&self, protrusion: Spread<Length>) -> bool {
+        let most = self.protrusion_max;
+        most.is_none_or(|most| protrusion.max <= most + crate::parts::SAME_LENGTH)
+    }
+
     fn cut_at_fit_up(&self) -> PlannedCut {
         let (u, mark) = (self.cut_tolerance, self.protrusion_min + self.cut_tolerance);
         let mark_from_head = self.grip + self.nut_height + Spread::exact(mark);
@@ -339,9 +372,7 @@ impl CutPlan {
             removed: self.removed(finished),
             thread_left: finished.min - self.thread_start,
             protrusion,
-            holds_window: self
-                .protrusion_max
-                .is_none_or(|max| protrusion.max <= max + crate::parts::SAME_LENGTH),
+            holds_window: self.keeps_below_most(protrusion),
         }
     }
 
@@ -366,12 +397,13 @@ impl CutPlan {
     pub const fn cut(&self) -> Option<PlannedCut> {
         match self.method {
             CutMethod::ToFixedLength => self.fixed,
-            CutMethod::AtFitUp => self.at_fit_up,
+            CutMethod::AtFitUp | CutMethod::ToMeasuredStack => self.at_fit_up,
             CutMethod::NotNeeded | CutMethod::NoWay => None,
         }
     }
 
-    /// Full thread beyond the nut after the cut, at least: the protrusion less the chamfer.
+    /// Full thread beyond the nut, or beyond the wanted engagement, after the cut, at least: the protrusion
+    /// less the chamfer. Below zero the chamfer eats into the engagement.
     ///
     /// ```
     /// use shankline::{joint::CutPlan, prelude::*};

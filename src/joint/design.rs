@@ -44,8 +44,9 @@ impl Joint {
     /// [`Error::OutOfRange`] for loads, temperatures, rules or a greatest utilisation that make no sense,
     /// and for more than [`DesignSpace::MOST_COMBINATIONS`]; [`Error::Mismatch`] if the
     /// diameter varies but something of the joint is made for its own (washers without a named style, a
-    /// sleeve, a countersink, a running torque or a stiffness that is given), if the stack ends in a tapped
-    /// part, or for bolts on hand without a length.
+    /// sleeve, a countersink, a counterbore, a spot face, an axial capacity in timber, a running torque or a
+    /// stiffness that is given), if the grade varies beside a bending yield strength of NDS, or the lock of the
+    /// nut beside a running torque, if the stack ends in a tapped part, or for bolts on hand without a length.
     /// Parts that do not exist are no error: see [`Designs::ruled_out`].
     ///
     /// ```
@@ -66,7 +67,8 @@ impl Joint {
     ///         grade: PropertyClass::Class8_8.into(),
     ///         length: None,
     ///     },
-    ///     nut: JointNut { style: NutStyle::Iso7040, grade: None },
+    ///     nut: Some(JointNut { style: NutStyle::Iso7040, grade: None }),
+    ///     tapped: None,
     ///     stack: Stack::builder()
     ///         .ply("cleat", cleat)
     ///         .ply("hanger", millimetres(20.0).plus_minus(millimetres(0.5)))

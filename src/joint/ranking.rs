@@ -123,17 +123,17 @@ impl Ranking {
     }
 
     pub(super) fn rank(self, merits: &Merits) -> Rank {
-        // More than 255 planes or washers rank alike; no stack has them.
-        let byte = |count: usize| u128::from(u8::try_from(count).unwrap_or(u8::MAX));
+        // No stack has more than a thousand planes, no rule more than a few hundred washers.
+        let word = |count: usize| u128::from(u16::try_from(count).unwrap_or(u16::MAX));
         let mut rank = u128::from(!merits.fits);
         for criterion in self.0 {
             let (bits, value) = match criterion {
-                Criterion::PlanesInThread => (8, byte(merits.planes_in_thread)),
-                Criterion::PlanesOffShank => (8, byte(merits.planes_off_shank)),
+                Criterion::PlanesInThread => (16, word(merits.planes_in_thread)),
+                Criterion::PlanesOffShank => (16, word(merits.planes_off_shank)),
                 Criterion::Cut => (1, u128::from(merits.needs_cut)),
                 Criterion::WashersAdded => {
                     let (head, nut) = (merits.added_under_head, merits.added_under_nut);
-                    (16, byte(head + nut) << 8 | byte(head))
+                    (32, word(head + nut) << 16 | word(head))
                 }
                 Criterion::Length => (48, u128::from(length_rank(merits.length))),
             };
@@ -179,4 +179,28 @@ fn length_rank(length: Length) -> u64 {
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let nanometres = (length.value * 1e9 + 0.5) as u64;
     nanometres.min(MOST)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::millimetres;
+
+    /// A stack may have a thousand plies.
+    #[test]
+    fn hundreds_of_planes_rank_apart() {
+        let rank = |planes_in_thread, length: f64| {
+            Ranking::default().rank(&Merits {
+                fits: true,
+                planes_in_thread,
+                planes_off_shank: planes_in_thread,
+                needs_cut: false,
+                added_under_head: 0,
+                added_under_nut: 0,
+                length: millimetres(length),
+            })
+        };
+        assert!(rank(260, 200.0) < rank(300, 100.0));
+        assert!(rank(998, 200.0) < rank(999, 100.0));
+    }
 }

@@ -52,7 +52,8 @@ pub struct LengthRules {
     #[cfg_attr(feature = "serde", serde(default))]
     pub end_not_counted_pitches: f64,
     /// Most thread and run-out that may lie in the holes of the plies, in pitches; none for no limit.
-    /// Counted from the end of the sure shank to the far face of the last ply.
+    /// Counted from the end of the sure shank to the far face of the last ply, or to the bottom of a spot
+    /// face in it.
     #[cfg_attr(feature = "serde", serde(default))]
     pub thread_in_holes_max_pitches: Option<f64>,
     /// Whether and how a bolt may be cut to length.
@@ -270,6 +271,9 @@ impl LengthRules {
         }
         if let CutRule::Allowed { tolerance, step } = self.cut {
             not_negative("cut tolerance", tolerance)?;
+            if tolerance > Length::default() {
+                sane_length("cut tolerance", tolerance)?;
+            }
             sane_length("cut step", step)?;
         }
         Ok(self)

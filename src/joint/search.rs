@@ -75,7 +75,7 @@ impl Trial {
     /// Order of preference among the numbers of washers under the nut for one screw: all else that a
     /// ranking looks at is the same for them.
     fn order(&self, cut_before_washers: bool) -> (bool, bool, usize) {
-        let cut = cut_before_washers && self.needs_cut;
+        let cut = cut_before_washers && self.fits && self.needs_cut;
         (!self.fits, cut, self.added.under_nut)
     }
 
@@ -232,7 +232,7 @@ impl<'a> LengthSearch<'a> {
                 Err(error) => return Err(error),
             }
         }
-        candidates.sort_unstable_by_key(|candidate| candidate.rank);
+        candidates.sort_by_cached_key(|candidate| candidate.rank);
         let Some(first) = candidates.first() else {
             return Err(Error::NoValue {
                 quantity: "stock length with all its dimensions",
@@ -288,7 +288,8 @@ impl<'a> LengthSearch<'a> {
             }
             let zones = self.zones(&screw, under_head);
             let next_rank = self.rank(&screw, &next, zones);
-            if next_rank < rank {
+            // A bolt that does not do is judged without them: whoever reads why would not know of them.
+            if next.fits && next_rank < rank {
                 (best, counts, rank) = (next, zones, next_rank);
             }
         }
@@ -307,6 +308,7 @@ impl<'a> LengthSearch<'a> {
             planes_on_shank: counts[Zone::Shank as usize],
             planes_in_run_out: counts[Zone::RunOut as usize],
             planes_in_thread: counts[Zone::Thread as usize],
+            ends_in_tapped_part: self.nut.is_tapped(),
             needs_cut: best.needs_cut,
             cut: None,
             reasons: [None; 4],
@@ -361,7 +363,7 @@ impl<'a> LengthSearch<'a> {
         })
     }
 
-    fn nut_washers_available(&self, under_head: usize) -> usize {
+    pub(super) fn nut_washers_available(&self, under_head: usize) -> usize {
         let in_all = self.available_in_all.saturating_sub(under_head);
         self.available.under_nut.min(in_all)
     }
@@ -440,10 +442,15 @@ impl<'a> LengthSearch<'a> {
             .washers_under_nut()
             .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as usize);
         Some(if candidate.jam_margin < -SAME_LENGTH {
-            Reason::NutJams {
-                by: -candidate.jam_margin,
-                washers_needed,
-                washers_permitted,
+            let by = -candidate.jam_margin;
+            if self.nut.is_tapped() {
+                Reason::RunOutMeetsThread { by }
+            } else {
+                Reason::NutJams {
+                    by,
+                    washers_needed,
+                    washers_permitted,
+                }
             }
         } else {
             Reason::TooFewClearThreads {

@@ -51,7 +51,7 @@ pub struct Stack {
     grip: Spread<Length>,
     /// Distance of each shear plane from the bearing face of the head.
     positions: Vec<Spread<Length>>,
-    /// The far face of the last ply.
+    /// Where the hole of the last ply ends: at its far face or at the bottom of the spot face in it.
     holes_end: Spread<Length>,
 }
 
@@ -302,14 +302,14 @@ impl Stack {
 
     /// The same with more washers.
     pub(super) fn grip_with(&self, added: Added) -> Spread<Length> {
-        let nut = self
-            .parts
-            .washers_under_nut
-            .map(|washers| washers.thickness);
-        let grip = self.grip + self.head_washers(added.under_head);
-        match nut {
-            Some(thickness) if added.under_nut > 0 => grip + times(added.under_nut, thickness),
-            _ => grip,
+        self.grip + self.head_washers(added.under_head) + self.nut_washers(added.under_nut)
+    }
+
+    /// What so many more washers under the nut add.
+    pub(super) fn nut_washers(&self, added: usize) -> Spread<Length> {
+        match self.parts.washers_under_nut {
+            Some(washers) if added > 0 => times(added, washers.thickness),
+            _ => Spread::exact(Length::default()),
         }
     }
 
@@ -321,7 +321,7 @@ impl Stack {
         }
     }
 
-    /// The far face of the last ply.
+    /// Where the hole of the last ply ends: at its far face or at the bottom of the spot face in it.
     pub(super) const fn holes_end(&self) -> Spread<Length> {
         self.holes_end
     }
@@ -644,12 +644,26 @@ impl Parts {
     }
 
     fn terms(&self, thru_ply: usize) -> impl Iterator<Item = Term<'_>> {
+        let plies = self.plies.iter().take(thru_ply).zip(1..);
+        let plies = plies.flat_map(|(ply, number)| self.terms_of(ply, number));
+        self.terms_at_head().chain(plies.flatten())
+    }
+
+    /// What lies between the bearing face of the head and the first ply.
+    fn terms_at_head(&self) -> impl Iterator<Item = Term<'_>> {
         let recess = match self.head_seat {
             HeadSeat::Flat => None,
             seat => Some(Term::minus("recess of the head", seat.depth())),
         };
-        let plies = self.plies.iter().take(thru_ply).zip(1..);
-        let plies = plies.flat_map(|(ply, number)| match self.sleeve_in(number) {
+        let washers = self.washers_under_head.iter();
+        washers
+            .map(|washer| Term::plus(&washer.name, washer.clamped()))
+            .chain(recess)
+    }
+
+    /// A ply and the gap after it; a sleeve stands for the plies and gaps around it, at the last of them.
+    fn terms_of<'a>(&'a self, ply: &'a Layer, number: usize) -> [Option<Term<'a>>; 2] {
+        match self.sleeve_in(number) {
             Some(sleeve) if number == sleeve.last_ply => {
                 let clamped = self.clamped_sleeve(sleeve);
                 [
@@ -657,18 +671,12 @@ impl Parts {
                     self.gap_term(number),
                 ]
             }
-            // Clamped with the sleeve around them.
             Some(_) => [None, None],
             None => [
                 Some(Term::plus(&ply.name, ply.clamped())),
                 self.gap_term(number),
             ],
-        });
-        let washers = self.washers_under_head.iter();
-        washers
-            .map(|washer| Term::plus(&washer.name, washer.clamped()))
-            .chain(recess)
-            .chain(plies.flatten())
+        }
     }
 
     fn gap_term(&self, after_ply: usize) -> Option<Term<'_>> {

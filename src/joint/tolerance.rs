@@ -53,7 +53,7 @@ pub struct JointTolerances {
     pub grip: ChainRange,
     /// G - LG: below zero the nut reaches the run-out before it clamps.
     pub jam_margin: ChainRange,
-    /// Bolt length beyond the nut.
+    /// Bolt length beyond the nut, or beyond the engagement wanted in a tapped part.
     pub protrusion: ChainRange,
     /// LB - x of every shear plane, from the head: below zero it is not on guaranteed shank.
     pub planes_to_run_out: Vec<ChainRange>,
@@ -68,7 +68,8 @@ impl JointTolerances {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for parameters of the method out of their range, or a candidate with more
-    /// than 200 washers under the nut.
+    /// than 200 washers under the nut; [`Error::Mismatch`] where one of stack, candidate and nut ends in a
+    /// tapped part and another does not.
     ///
     /// ```
     /// use shankline::{joint::{JointTolerances, ToleranceMethod}, prelude::*};
@@ -94,6 +95,17 @@ impl JointTolerances {
         nut: NutEnd,
         method: ToleranceMethod,
     ) -> Result<Self, Error> {
+        let tapped = nut.is_tapped();
+        if tapped != candidate.ends_in_tapped_part || tapped != stack.tapped_part().is_some() {
+            return Err(Error::Mismatch(
+                "stack, candidate and nut do not all end in a tapped part, or all in a nut".into(),
+            ));
+        }
+        let (beyond, closing) = if tapped {
+            ("length beyond the wanted engagement", "wanted engagement")
+        } else {
+            ("protrusion", "nut")
+        };
         // The fields of a candidate are open to all.
         let (head, nut_side) = (
             candidate.washers_added_under_head,
@@ -133,10 +145,10 @@ impl JointTolerances {
                 sum(&grip).minus("grip gaging length of the bolt", thread_start),
             ),
             (
-                "protrusion".into(),
+                beyond.into(),
                 "p".into(),
                 taken_off(ToleranceChain::new().plus("bolt", length), &grip)
-                    .minus("nut", nut.height()),
+                    .minus(closing, nut.height()),
             ),
         ];
         for (index, &after_ply) in stack.shear_planes().iter().enumerate() {

@@ -26,6 +26,7 @@ mod findings;
 mod plies;
 mod report;
 mod sheet;
+mod tapped;
 mod tightening;
 mod timber;
 
@@ -68,7 +69,8 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 ///         grade: BoltGrade::Sae(SaeGrade::Grade8),
 ///         length: None, // to be found
 ///     },
-///     nut: JointNut { style: NutStyle::InsertLockNe, grade: None },
+///     nut: Some(JointNut { style: NutStyle::InsertLockNe, grade: None }),
+///     tapped: None,
 ///     stack: Stack::builder()
 ///         .ply("ear", inches(0.500).plus_minus(inches(0.015)))
 ///         .ply("drawbar", inches(1.000).plus_minus(inches(0.020)))
@@ -104,8 +106,12 @@ pub struct Joint {
     pub title: String,
     /// The bolt.
     pub bolt: JointBolt,
-    /// Its nut.
-    pub nut: JointNut,
+    /// Its nut; none where the stack ends in a tapped part.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub nut: Option<JointNut>,
+    /// The thread of the tapped part, where the stack ends in one; none where there is a nut.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub tapped: Option<JointTapped>,
     /// What it goes through.
     pub stack: Stack,
     /// More about each ply of the stack, in the same order; empty if nothing is known.
@@ -184,6 +190,43 @@ pub struct JointNut {
     /// Its grade; none if unknown, and then its strength is not checked.
     #[cfg_attr(feature = "serde", serde(default))]
     pub grade: Option<NutGrade>,
+}
+
+/// The thread of the tapped part that a [`Joint`] ends in, in place of a nut.
+///
+/// ```
+/// use shankline::joint::JointTapped;
+/// use shankline::units::millimetres;
+/// let bed = JointTapped {
+///     engagement: millimetres(18.0),
+///     depth: Some(millimetres(25.0)),
+///     material: Some("grey cast iron class 30".into()),
+/// };
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct JointTapped {
+    /// Least length of thread that must be filled.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    pub engagement: Length,
+    /// Depth of full thread, from where it begins; none for a hole tapped through.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            default,
+            serialize_with = "crate::units::quantity::serialize_option",
+            deserialize_with = "crate::units::quantity::deserialize_option"
+        )
+    )]
+    pub depth: Option<Length>,
+    /// Name of its material in [`tables::plies`](crate::tables::plies); none if unknown, and then its thread
+    /// is not checked.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub material: Option<String>,
 }
 
 /// What is known of one ply of a [`Joint`].
@@ -529,8 +572,8 @@ pub struct JointCheck {
     pub findings: Vec<Finding>,
     /// What was not checked, and why.
     pub not_checked: Vec<NotChecked>,
-    /// What speaks for and against the kind of nut in this environment.
-    pub nut: NutOption,
+    /// What speaks for and against the kind of nut in this environment; none in a tapped part.
+    pub nut: Option<NutOption>,
     /// What the user must be told.
     pub cautions: Vec<Caution>,
 }

@@ -150,6 +150,8 @@ pub enum Place {
     Ply(usize),
     /// The nut or the threads it holds.
     Nut,
+    /// The part with a threaded hole that takes the place of a nut.
+    TappedPart,
 }
 
 impl fmt::Display for Place {
@@ -160,6 +162,7 @@ impl fmt::Display for Place {
             Self::Plane(n) => write!(f, "shear plane {n}"),
             Self::Ply(n) => write!(f, "ply {n}"),
             Self::Nut => f.pad("nut"),
+            Self::TappedPart => f.pad("tapped part"),
         }
     }
 }

@@ -24,6 +24,7 @@ mod weak;
 mod yielding;
 
 pub use en_1993::{EnPin, PinStrengths, en_1993_pin};
+pub(crate) use en_1993::{METHOD as EN_PIN, en_1993_bearing};
 pub use weak::{WeakPin, weak_pin};
 pub use yielding::{YieldingPin, yielding_pin};
 

@@ -47,6 +47,7 @@ pub use result::{TimberResistance, YieldMode};
 
 use core::fmt;
 
+use crate::caution::Cautions;
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::units::{Force, Length, Stress, inches, millimetres};
 
@@ -112,6 +113,11 @@ impl TimberMethod {
             Self::Nds { .. } => (inches(0.25), inches(1.0)),
             Self::En1995 { .. } => (millimetres(6.0), millimetres(30.0)),
         }
+    }
+
+    /// Whether it is written for bolts of a diameter.
+    pub(crate) fn covers(self, diameter: Length) -> bool {
+        check_diameter(diameter, self).is_ok()
     }
 
     fn check_factors(self) -> Result<(), Error> {
@@ -302,6 +308,16 @@ impl TimberConnection {
                 en::resistance(self, tensile, axial, kmod / gamma_m, method)
             }
         }
+    }
+}
+
+impl TimberConnection {
+    /// Of gravities and densities that were recalled.
+    fn cautions(&self) -> Cautions {
+        let (main, side) = (self.main.caution(), self.side.caution());
+        Cautions::default()
+            .with(main)
+            .with(side.filter(|side| main != Some(*side)))
     }
 }
 

@@ -41,7 +41,8 @@ pub struct Alternative {
     pub screws: ScrewSeries,
     /// Its nut.
     pub nut: NutEnd,
-    /// Thickness of the washer that goes under that nut; none to keep those of the stack.
+    /// Thickness of the washer that goes under that nut, and under the head where one is or may be added;
+    /// none to keep those of the stack.
     pub washer: Option<Spread<Length>>,
 }
 
@@ -197,9 +198,15 @@ impl Change {
         let builder = || arrangement.stack.to_builder();
         match *self {
             Self::TurnBolt => changed.stack = builder().turned().build()?,
-            Self::AddWashers { count, .. } => changed.rules = rules.with_washers_under_nut(count),
+            Self::AddWashers { count, .. } => {
+                let in_all = count.saturating_add(arrangement.washers_there().1);
+                changed.rules = rules.with_washers_under_nut(count);
+                changed.rules.washers_max = rules.washers_max.map(|most| most.max(in_all));
+            }
             Self::AddWashersUnderHead { count, .. } => {
+                let in_all = count.saturating_add(arrangement.washers_there().0);
                 changed.rules = rules.with_washers_under_head(count);
+                changed.rules.washers_max = rules.washers_max.map(|most| most.max(in_all));
             }
             Self::AllowCut { rule } => changed.rules = rules.with_cut(rule),
             Self::FewerClearThreads { threads, .. } => {
@@ -212,8 +219,12 @@ impl Change {
                 changed.rules = rules.with_protrusion(rules.protrusion_min_pitches, Some(pitches));
             }
             Self::Spacer { at_least, .. } => {
-                let spacer = Spread::exact(at_least);
-                changed.stack = builder().ply("spacer sleeve", spacer).build()?;
+                changed.stack = builder().spacer_under_nut(at_least).build()?;
+                // The rules count washers, and it is none.
+                let one_more = |most: usize| most.saturating_add(1);
+                changed.rules.washers_under_nut_max =
+                    one_more(rules.washers_under_nut_max).min(100);
+                changed.rules.washers_max = rules.washers_max.map(|most| one_more(most).min(200));
             }
             Self::ThickerLastPly { at_least, .. } => {
                 changed.stack = builder().thicker_last_ply(at_least).build()?;
@@ -221,9 +232,7 @@ impl Change {
             Self::OtherProduct(other) | Self::OtherDiameter(other) => {
                 (changed.screws, changed.nut) = (other.screws, other.nut);
                 if let Some(washer) = other.washer {
-                    let there = arrangement.stack.washers_under_nut();
-                    let count = there.map_or(0, |(_, count)| count);
-                    changed.stack = builder().washers_under_nut(washer, count).build()?;
+                    changed.stack = builder().washers_of(washer).build()?;
                 }
             }
             Self::SpecialBolt(_) => {}
@@ -298,7 +307,9 @@ impl Change {
             }
             Self::AllowCut { .. } => "let the bolt be cut to length".into(),
             Self::FewerClearThreads { threads, wanted } => {
-                format!("settle for {threads:.2} clear threads under the nut in place of {wanted}")
+                format!(
+                    "settle for {threads:.2} clear threads before the run-out in place of {wanted}"
+                )
             }
             Self::LessProtrusion { pitches, wanted } => {
                 format!("settle for {pitches:.2} threads beyond the nut in place of {wanted}")
@@ -319,12 +330,21 @@ impl Change {
                 show(*at_least),
                 show(*at_most)
             ),
-            Self::SpecialBolt(wanted) => format!(
-                "find or have made a bolt with {} of plain shank, thread from {} and a length of {}",
-                show(wanted.shank_min),
-                show(wanted.thread_start_max),
-                show(wanted.length_min)
-            ),
+            Self::SpecialBolt(wanted) => {
+                let shank = if wanted.shank_min > Length::default() {
+                    format!("{} of plain shank, ", show(wanted.shank_min))
+                } else {
+                    String::new()
+                };
+                let longest = wanted.length_max.filter(|&most| most > wanted.length_min);
+                let longest =
+                    longest.map_or_else(String::new, |most| format!(" to {}", show(most)));
+                format!(
+                    "find or have made a bolt with {shank}thread from {} and a length of {}{longest}",
+                    show(wanted.thread_start_max),
+                    show(wanted.length_min)
+                )
+            }
         }
     }
 }

@@ -151,6 +151,14 @@ impl GripRules {
                 return Err(out_of_range(quantity, count, allowed));
             }
         }
+        let most = self.washers_under_nut_max.min(self.washers_max);
+        if self.washers_under_nut_min > most {
+            return Err(out_of_range(
+                "fewest washers under the nut",
+                self.washers_under_nut_min,
+                Allowed::AtMost(most.into()),
+            ));
+        }
         Ok(self)
     }
 }

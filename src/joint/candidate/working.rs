@@ -4,7 +4,8 @@ use super::Candidate;
 use crate::derivation::{Derivation, Step};
 
 impl Candidate {
-    /// The working: whether the nut clamps, and how far the bolt comes through it in the worst case.
+    /// The working: whether the bolt clamps, and how far it comes through the nut, or beyond the engagement
+    /// wanted in a tapped part, in the worst case.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -24,6 +25,20 @@ impl Candidate {
     /// ```
     pub fn derivation(&self) -> Derivation {
         let (grip, nut, screw) = (self.grip, self.nut_height, self.screw);
+        // A tapped part has one wanted engagement for the heights of a nut.
+        let (clear, least, greatest) = if self.ends_in_tapped_part {
+            (
+                "clear threads before the run-out",
+                "least length beyond the wanted engagement: shortest bolt, thickest stack",
+                "greatest length beyond the wanted engagement: longest bolt, thinnest stack",
+            )
+        } else {
+            (
+                "clear threads under the nut",
+                "least protrusion: shortest bolt, thickest stack, highest nut",
+                "greatest protrusion: longest bolt, thinnest stack, lowest nut",
+            )
+        };
         let mut derivation = Derivation::new("Length of the bolt")
             .step(
                 Step::new(
@@ -47,36 +62,21 @@ impl Candidate {
                 .source("worst-case arithmetic"),
             )
             .step(
-                Step::new(
-                    "clear threads under the nut",
-                    "c",
-                    "J / P",
-                    self.clear_threads,
-                )
-                .with("J", self.jam_margin)
-                .with("P", self.pitch),
+                Step::new(clear, "c", "J / P", self.clear_threads)
+                    .with("J", self.jam_margin)
+                    .with("P", self.pitch),
             )
             .step(
-                Step::new(
-                    "least protrusion: shortest bolt, thickest stack, highest nut",
-                    "pmin",
-                    "Lmin - Gmax - mmax",
-                    self.protrusion.min,
-                )
-                .with("Lmin", screw.min)
-                .with("Gmax", grip.max)
-                .with("mmax", nut.max),
+                Step::new(least, "pmin", "Lmin - Gmax - mmax", self.protrusion.min)
+                    .with("Lmin", screw.min)
+                    .with("Gmax", grip.max)
+                    .with("mmax", nut.max),
             )
             .step(
-                Step::new(
-                    "greatest protrusion: longest bolt, thinnest stack, lowest nut",
-                    "pmax",
-                    "Lmax - Gmin - mmin",
-                    self.protrusion.max,
-                )
-                .with("Lmax", screw.max)
-                .with("Gmin", grip.min)
-                .with("mmin", nut.min),
+                Step::new(greatest, "pmax", "Lmax - Gmin - mmin", self.protrusion.max)
+                    .with("Lmax", screw.max)
+                    .with("Gmin", grip.min)
+                    .with("mmin", nut.min),
             );
         if let Some(cut) = self.cut {
             derivation = derivation

@@ -27,6 +27,17 @@ impl CutPlan {
     /// ```
     pub fn derivation(&self) -> Derivation {
         let (grip, nut, u) = (self.grip, self.nut_height, self.cut_tolerance);
+        let (mark_label, greatest) = if self.ends_in_tapped_part {
+            (
+                "mark on the measured stack, beyond the wanted engagement",
+                "greatest length beyond the wanted engagement after that cut",
+            )
+        } else {
+            (
+                "mark at fit-up, from the face of the nut",
+                "greatest protrusion after the cut at fit-up",
+            )
+        };
         let mut derivation = Derivation::new(format!("Cut: {}", self.method));
         if let (Some(margin), Some(limit)) = (self.window_margin, self.protrusion_max) {
             derivation = derivation.step(
@@ -53,24 +64,14 @@ impl CutPlan {
             let mark = cut.mark_from_nut.nominal;
             derivation = derivation
                 .step(
-                    Step::new(
-                        "mark at fit-up, from the face of the nut",
-                        "a",
-                        "preq + u",
-                        mark,
-                    )
-                    .with("preq", self.protrusion_min)
-                    .with("u", u),
+                    Step::new(mark_label, "a", "preq + u", mark)
+                        .with("preq", self.protrusion_min)
+                        .with("u", u),
                 )
                 .step(
-                    Step::new(
-                        "greatest protrusion after the cut at fit-up",
-                        "pmax",
-                        "a + u",
-                        cut.protrusion.max,
-                    )
-                    .with("a", mark)
-                    .with("u", u),
+                    Step::new(greatest, "pmax", "a + u", cut.protrusion.max)
+                        .with("a", mark)
+                        .with("u", u),
                 );
         }
         derivation.step(Step::given(
@@ -82,6 +83,19 @@ impl CutPlan {
 
     fn derivation_of_fixed(&self, cut: &PlannedCut) -> Derivation {
         let (grip, nut) = (self.grip, self.nut_height);
+        let (mark_label, least_label, greatest) = if self.ends_in_tapped_part {
+            (
+                "mark beyond the wanted engagement, nominal stack",
+                "least length beyond the wanted engagement after the cut",
+                "greatest length beyond the wanted engagement after the cut",
+            )
+        } else {
+            (
+                "mark from the face of the nut, nominal stack",
+                "least protrusion after the cut",
+                "greatest protrusion after the cut",
+            )
+        };
         let length = cut.mark_from_head.nominal;
         let least = grip.max + nut.max + self.protrusion_min + self.cut_tolerance;
         Derivation::new("Fixed cut")
@@ -98,19 +112,14 @@ impl CutPlan {
                 length,
             ))
             .step(
-                Step::new(
-                    "mark from the face of the nut, nominal stack",
-                    "a",
-                    "Lc - G - m",
-                    cut.mark_from_nut.nominal,
-                )
-                .with("Lc", length)
-                .with("G", grip.nominal)
-                .with("m", nut.nominal),
+                Step::new(mark_label, "a", "Lc - G - m", cut.mark_from_nut.nominal)
+                    .with("Lc", length)
+                    .with("G", grip.nominal)
+                    .with("m", nut.nominal),
             )
             .step(
                 Step::new(
-                    "least protrusion after the cut",
+                    least_label,
                     "pmin",
                     "Lmin - Gmax - mmax",
                     cut.protrusion.min,
@@ -120,15 +129,10 @@ impl CutPlan {
                 .with("mmax", nut.max),
             )
             .step(
-                Step::new(
-                    "greatest protrusion after the cut",
-                    "pmax",
-                    "Lmax - Gmin - mmin",
-                    cut.protrusion.max,
-                )
-                .with("Lmax", cut.finished.max)
-                .with("Gmin", grip.min)
-                .with("mmin", nut.min),
+                Step::new(greatest, "pmax", "Lmax - Gmin - mmin", cut.protrusion.max)
+                    .with("Lmax", cut.finished.max)
+                    .with("Gmin", grip.min)
+                    .with("mmin", nut.min),
             )
             .step(
                 Step::new("thread left", "Lt", "Lmin - LG", cut.thread_left)

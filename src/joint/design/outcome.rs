@@ -72,7 +72,11 @@ pub struct Designs {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
 pub struct DesignChoice {
     /// The bolt.
     pub bolt: JointBolt,
@@ -284,7 +288,7 @@ impl Designs {
     pub fn joint(&self, choice: &DesignChoice) -> Result<Joint, Error> {
         let mut joint = self.start.clone();
         joint.bolt = choice.bolt;
-        joint.nut = choice.nut;
+        joint.nut = Some(choice.nut);
         if let Some(style) = choice.washers {
             let washer = Washer::find(style, &choice.bolt.thread)?;
             joint.stack = joint

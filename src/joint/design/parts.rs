@@ -308,21 +308,31 @@ impl FoundNut {
     }
 
     /// The nut with a grade for a bolt, if the caller gave none and one is known: the one that the
-    /// standard of the bolt names, or else the weakest that lets the bolt break first.
-    pub(super) fn for_bolt(&self, strength: &BoltStrength, thread: &Thread) -> JointNut {
+    /// standard of the bolt names for its coating, or else the weakest that lets the bolt break first. On thick
+    /// zinc only the former: nuts are tapped oversize there, and strip earlier than their grade says.
+    pub(super) fn for_bolt(
+        &self,
+        strength: &BoltStrength,
+        thread: &Thread,
+        coating: BoltCoating,
+    ) -> JointNut {
+        let weakest = || {
+            let standard_thread = coating == BoltCoating::Plain;
+            standard_thread.then(|| self.weakest_grade(strength, thread))?
+        };
         JointNut {
             style: self.nut.style,
             grade: self
                 .nut
                 .grade
-                .or_else(|| self.named_grade(strength))
-                .or_else(|| self.weakest_grade(strength, thread)),
+                .or_else(|| self.named_grade(strength, coating))
+                .or_else(weakest),
         }
     }
 
-    fn named_grade(&self, strength: &BoltStrength) -> Option<NutGrade> {
+    fn named_grade(&self, strength: &BoltStrength, coating: BoltCoating) -> Option<NutGrade> {
         let diameter = strength.nominal_diameter;
-        let mut rows = NutPairing::for_bolt(strength.grade, diameter, BoltCoating::Plain).ok()?;
+        let mut rows = NutPairing::for_bolt(strength.grade, diameter, coating).ok()?;
         rows.find(|row| {
             self.grades.iter().any(|own| {
                 own.grade == row.nut && row.shape.is_none_or(|wanted| wanted == own.shape)

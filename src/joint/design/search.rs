@@ -8,9 +8,12 @@ use super::{
     TurnedDownReason, mass,
 };
 use crate::error::Error;
-use crate::joint::{Candidate, Finding, Joint, JointBolt, JointCheck, JointNut, LengthSearch};
+use crate::joint::{
+    Candidate, Finding, Finish, Joint, JointBolt, JointCheck, JointNut, LengthSearch,
+};
 use crate::material::BoltStrength;
 use crate::strength::check::{Check, Mode};
+use crate::tables::nut_grades::BoltCoating;
 
 /// A search on its way.
 pub(super) struct Search<'a> {
@@ -68,11 +71,12 @@ impl<'a> Search<'a> {
         for screws in &parts.screws {
             made_in.push(self.grades_of(screws, parts));
         }
+        let coating = self.coating();
         let nuts: Vec<Vec<JointNut>> = parts
             .nuts
             .iter()
             .map(|found| {
-                let of_grade = |strength| found.for_bolt(strength, &parts.thread);
+                let of_grade = |strength| found.for_bolt(strength, &parts.thread, coating);
                 parts.grades.iter().map(of_grade).collect()
             })
             .collect();
@@ -106,6 +110,14 @@ impl<'a> Search<'a> {
             }
         }
         Ok(())
+    }
+
+    /// What the bolts are coated with, as far as it decides on the grade of the nut.
+    fn coating(&self) -> BoltCoating {
+        match self.joint.environment.contact.map(|contact| contact.bolt) {
+            Some(Finish::HotDipGalvanized | Finish::MechanicalZinc) => BoltCoating::ZincCoated,
+            _ => BoltCoating::Plain,
+        }
     }
 
     /// The grades, by their position, that a product is made in and that are on hand where only those
@@ -166,7 +178,7 @@ impl<'a> Search<'a> {
     /// The best length of one combination, or the reasons against the one that comes nearest.
     fn combination(&mut self, parts: &Combination, lengths: &[Candidate]) {
         self.joint.bolt.grade = parts.strength.grade;
-        self.joint.nut = parts.nut;
+        self.joint.nut = Some(parts.nut);
         let on_hand = |candidate: &&Candidate| {
             parts.screws.on_hand.iter().any(|(screw, grade)| {
                 *grade == parts.strength.grade && screw.nominal == candidate.screw.nominal
@@ -261,11 +273,11 @@ impl Combination<'_> {
     /// The design with one length, before it is checked.
     fn design(&self, joint: &Joint, candidate: &Candidate, on_hand: bool) -> Design {
         let stack = &self.washered.stack;
-        let washers = candidate.washers_under_nut
+        let of_style = candidate.washers_under_nut
             + candidate.washers_added_under_head
             + stack.washers_under_head().len();
         // Other washers of the stack are not from the tables.
-        let of_style = washers.saturating_sub(stack.other_washers_under_nut().len());
+        let washers = of_style + stack.other_washers_under_nut().len();
         let mass = match (&self.screws.mass, self.found.mass, self.washered.washer) {
             (Some(bolt), Some(nut), Some(washer)) => {
                 Some(mass::of_parts(bolt, nut, washer, of_style, candidate))

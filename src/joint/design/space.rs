@@ -7,6 +7,7 @@ use crate::joint::{HeadSeat, Joint, JointBolt, JointNut};
 use crate::material::BoltGrade;
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::strength::shear::AiscEdition;
+use crate::strength::timber::TimberMethod;
 use crate::tables::holes::{ClearanceHole, HoleFit, StructuralHole};
 use crate::thread::Thread;
 use crate::units::{Length, Ratio};
@@ -345,6 +346,7 @@ impl DesignSpace {
             ));
         }
         let threads = filled(&self.threads, joint.bolt.thread, order::threads);
+        self.made_for_other_parts(joint)?;
         let own = joint.bolt.thread.nominal_diameter();
         let other = threads
             .iter()
@@ -365,6 +367,11 @@ impl DesignSpace {
                 order::washer(*a).cmp(&order::washer(*b))
             })
         };
+        let Some(nut) = joint.nut else {
+            return Err(Error::Mismatch(
+                "a joint that ends in a tapped part has no nut to choose: check it as it is".into(),
+            ));
+        };
         let ordered = Ordered {
             threads,
             products: filled(&self.products, joint.bolt.product, |a, b| {
@@ -373,9 +380,7 @@ impl DesignSpace {
             grades: filled(&self.grades, joint.bolt.grade, |a, b| {
                 order::grade(*a).cmp(&order::grade(*b))
             }),
-            nuts: filled(&self.nuts, joint.nut, |a, b| {
-                order::nut(*a).cmp(&order::nut(*b))
-            }),
+            nuts: filled(&self.nuts, nut, |a, b| order::nut(*a).cmp(&order::nut(*b))),
             washers,
         };
         let combinations = ordered.combinations();
@@ -391,11 +396,40 @@ impl DesignSpace {
 }
 
 impl DesignSpace {
+    /// Refuses other grades where the strength of the bolt is given by hand, and other locks of nuts where
+    /// their running torque is.
+    fn made_for_other_parts(&self, joint: &Joint) -> Result<(), Error> {
+        let given = matches!(joint.methods.timber, Some(TimberMethod::Nds { .. }));
+        if let Some(other) = self.grades.iter().find(|&&grade| grade != joint.bolt.grade) {
+            if given {
+                return Err(Error::Mismatch(format!(
+                    "the bending yield strength given is that of {}: it does not go with {other}",
+                    joint.bolt.grade
+                )));
+            }
+        }
+        let running = joint
+            .tightening
+            .and_then(|tightening| tightening.prevailing);
+        if let (Some(own), Some(_)) = (joint.nut, running) {
+            let locking = own.style.locking();
+            let mut nuts = self.nuts.iter().map(|nut| nut.style);
+            if let Some(other) = nuts.find(|style| style.locking() != locking) {
+                return Err(Error::Mismatch(format!(
+                    "the running torque given is that of {}: it does not go with {other}",
+                    own.style
+                )));
+            }
+        }
+        Ok(())
+    }
+
     /// What of a joint belongs to its own diameter and to no other.
     fn made_for_one_diameter(&self, joint: &Joint) -> Option<&'static str> {
         let stack = &joint.stack;
-        let has_washers =
-            !stack.washers_under_head().is_empty() || stack.washers_under_nut().is_some();
+        let has_washers = !stack.washers_under_head().is_empty()
+            || stack.washer_to_add_under_head().is_some()
+            || stack.washers_under_nut().is_some();
         if self.washers.is_empty() && has_washers {
             Some("no style of washer is named, and the thickness of the washers in the stack is")
         } else if !stack.other_washers_under_nut().is_empty() {
@@ -404,6 +438,13 @@ impl DesignSpace {
             Some("the bore of the sleeve is")
         } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {
             Some("the countersink is")
+        } else if stack.head_seat() != HeadSeat::Flat {
+            Some("the counterbore of the head is")
+        } else if stack.spot_face_under_nut().is_some() {
+            Some("the spot face under the nut is")
+        } else if matches!(joint.methods.timber, Some(TimberMethod::En1995 { axial, .. }) if axial.value > 0.0)
+        {
+            Some("the axial capacity given for the method of timber is")
         } else {
             let tightening = joint.tightening?;
             let running = tightening.prevailing.map(|_| "the running torque given is");

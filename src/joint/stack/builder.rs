@@ -313,6 +313,13 @@ impl StackBuilder {
         self
     }
 
+    /// A spacer between the last ply and the washers under the nut; in the spot face, where there is one.
+    pub(in crate::joint) fn spacer_under_nut(mut self, length: Length) -> Self {
+        let spacer = Layer::new("spacer sleeve", Spread::exact(length));
+        self.parts.other_washers_under_nut.insert(0, spacer);
+        self
+    }
+
     /// Plain washers of another thickness under head and nut, as many as there are; more may be added where
     /// they might before, and under a nut.
     pub(in crate::joint) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
@@ -348,8 +355,8 @@ impl StackBuilder {
     /// order, for a recess or a crush that leaves nothing of its ply, for a shear plane, gap or sleeve that
     /// does not lie between plies, for a share that is not positive, or for more than 1000 plies or 100
     /// washers; [`Error::Mismatch`] for the same shear plane or gap twice, sleeves that overlap or are cut by
-    /// a plane, a sleeve under a recess, shares that do not add up to 1, or washers between a tapped part
-    /// and its screw.
+    /// a plane, a sleeve under a recess, shares that do not add up to 1, washers under a countersunk head or
+    /// washers that go under a nut where a tapped part takes its place.
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -365,23 +372,25 @@ impl StackBuilder {
         recesses(&parts)?;
         tapped(&parts)?;
         let zero = Spread::exact(Length::default());
-        let mut x = zero;
+        let mut x = parts.terms_at_head().fold(zero, |x, term| term.added_to(x));
         let mut positions = Vec::with_capacity(parts.shear_planes.len());
-        // One walk from the head: a plane lies where the terms of its plies end.
-        let mut terms = parts.terms(parts.plies.len());
-        let mut done = 0;
-        for &plane in &parts.shear_planes {
-            let count = parts.terms(plane).count();
-            x = terms
-                .by_ref()
-                .take(count - done)
-                .fold(x, |x, term| term.added_to(x));
-            done = count;
-            positions.push(x);
+        let mut planes = parts.shear_planes.iter().peekable();
+        let mut holes_end = x;
+        // One walk from the head: a plane lies where its ply and the gap after it end.
+        for (ply, number) in parts.plies.iter().zip(1..) {
+            let [clamped, gap] = parts.terms_of(ply, number);
+            holes_end = clamped.map_or(x, |term| term.added_to(x));
+            x = gap.map_or(holes_end, |term| term.added_to(holes_end));
+            if planes.next_if(|&&plane| plane == number).is_some() {
+                positions.push(x);
+            }
         }
-        let holes_end = terms.fold(x, |x, term| term.added_to(x));
+        // The hole ends at the bottom of a spot face.
+        if let Some(depth) = parts.spot_face_under_nut {
+            holes_end = Term::minus("", depth).added_to(holes_end);
+        }
         let at_nut = parts.terms_at_nut();
-        let grip = at_nut.fold(holes_end, |x, term| term.added_to(x));
+        let grip = at_nut.fold(x, |x, term| term.added_to(x));
         let washers = parts.washers_under_nut.filter(|washers| washers.count > 0);
         let grip = washers.map_or(grip, |washers| {
             grip + super::times(washers.count, washers.thickness)
@@ -586,6 +595,21 @@ fn recesses(parts: &Parts) -> Result<(), Error> {
     if let Some(depth) = at_nut {
         ordered("depth of the spot face under the nut", depth)?;
     }
+    if let HeadSeat::Countersunk { .. } = parts.head_seat {
+        if !parts.washers_under_head.is_empty() || parts.washer_to_add_under_head.is_some() {
+            return Err(Error::Mismatch(
+                "no washer goes under a countersunk head: it sits in its ply".into(),
+            ));
+        }
+        // Half the height of the head still bears, but its top must lie in the ply.
+        if let Some(first) = parts.plies.first() {
+            sane_length(
+                "thickness left by its recess",
+                first.clamped().min - at_head.max,
+            )
+            .map_err(|error| named(error, &first.name))?;
+        }
+    }
     for number in [1, parts.plies.len()] {
         if let Some(left) = parts.bearing_thickness(number) {
             let name = &parts.plies[number - 1].name;
@@ -601,10 +625,14 @@ fn tapped(parts: &Parts) -> Result<(), Error> {
         return Ok(());
     };
     ordered("depth of the counterbore", tapped.counterbore)?;
-    let washers = parts
-        .washers_under_nut
-        .is_some_and(|washers| washers.count > 0);
-    if washers || !parts.other_washers_under_nut.is_empty() || parts.spot_face_under_nut.is_some() {
+    if tapped.counterbore.max > Length::default() {
+        sane_length("depth of the counterbore", tapped.counterbore.max)?;
+    }
+    // Not even washers that a search might add.
+    if parts.washers_under_nut.is_some()
+        || !parts.other_washers_under_nut.is_empty()
+        || parts.spot_face_under_nut.is_some()
+    {
         return Err(Error::Mismatch(format!(
             "the screw ends in the thread of \"{}\": there is no nut to put a washer or a spot face under",
             tapped.name

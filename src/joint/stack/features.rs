@@ -230,7 +230,7 @@ pub enum HeadSeat {
 
 impl HeadSeat {
     /// How far the origin of all lengths lies below the face of the first ply.
-    pub(super) fn depth(&self) -> Spread<Length> {
+    pub(in crate::joint) fn depth(&self) -> Spread<Length> {
         match *self {
             Self::Flat => Spread::exact(Length::default()),
             Self::Recessed { depth } => depth,

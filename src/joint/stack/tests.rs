@@ -210,9 +210,28 @@ fn recesses_shares_and_tapped_parts_that_are_none_are_refused() {
         ("each plane has one", plate().plane_shares([1.0])),
         ("share of a shear plane", cut().plane_shares([f64::NAN])),
         ("no nut", bed(exact(0.0)).washers_under_nut(exact(2.0), 1)),
+        // Not even none yet, or a search would add some under a nut that is not there.
+        ("no nut", bed(exact(0.0)).washers_under_nut(exact(2.0), 0)),
         ("no nut", bed(exact(0.0)).washer_under_nut("w", exact(2.0))),
         ("no nut", bed(exact(0.0)).spot_face_under_nut(exact(2.0))),
         ("counterbore", bed(nan)),
+        ("counterbore", bed(exact(f64::MAX))),
+        (
+            "countersunk head",
+            cone(mm(3.0)).washer_under_head("w", exact(2.0)),
+        ),
+        (
+            "countersunk head",
+            cone(mm(3.0)).washer_to_add_under_head(exact(2.0)),
+        ),
+        // Its top 15 mm below the face of a ply of 10 mm.
+        (
+            "left by its recess",
+            plate().head_seat(HeadSeat::Countersunk {
+                below_flush: exact(15.0),
+                head_height: mm(1.0),
+            }),
+        ),
         ("shear plane", plate().shear_planes([2])),
         ("shear plane", bed(exact(0.0)).shear_planes([3])),
         (
@@ -396,5 +415,48 @@ fn tolerance_chains_have_every_length() {
     for (range, position) in worst.planes_to_run_out.iter().zip(stack.plane_positions()) {
         near(range.min, body - position.max - washer.max);
         near(range.max, body - position.min - washer.min);
+    }
+}
+
+/// Thread in a spot face lies in no hole. ISO 4014 M12 x 60: 18.75 mm of sure shank; the hole ends at
+/// 40 - 5 = 35 mm, which leaves 16.25 mm, 9.3 pitches, of thread in it.
+#[test]
+fn a_spot_face_is_no_hole() {
+    let thread = "M12".parse().unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread).unwrap();
+    let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread).unwrap()).unwrap();
+    let screw = screws.length(mm(60.0)).unwrap();
+    let stack = Stack::builder()
+        .ply("lug", exact(40.0))
+        .spot_face_under_nut(exact(5.0))
+        .build()
+        .unwrap();
+    let fits = |most| {
+        let rules = LengthRules::fabrication(UnitSystem::Si).with_thread_in_holes(most);
+        let search = LengthSearch::new(&stack, &screws, nut, rules).unwrap();
+        search.assess(screw).unwrap().fits()
+    };
+    let threads = (mm(35.0) - screw.body_length_min).value / mm(1.75).value;
+    assert!(fits(threads + 0.01) && !fits(threads - 0.01));
+}
+
+/// A thousand plies, each with its sleeve, a gap and a plane between all of them.
+#[test]
+fn the_largest_stack_is_put_together() {
+    let plies: usize = 1000;
+    let mut builder = Stack::builder().shear_planes(1..plies);
+    for number in 1..=plies {
+        builder = builder
+            .ply("ply", exact(1.0))
+            .sleeve("s", exact(2.0), number, number);
+        if number < plies {
+            builder = builder.gap(exact(1.0));
+        }
+    }
+    let stack = builder.build().unwrap();
+    same(stack.grip(), 2999.0, 2999.0, 2999.0);
+    for (position, plane) in stack.plane_positions().iter().zip(1_u32..) {
+        let x = 3.0 * f64::from(plane);
+        same(*position, x, x, x);
     }
 }

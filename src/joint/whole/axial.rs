@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 
 use super::checks::Report;
-use super::{Finding, Joint, JointPreload};
+use super::{Finding, Joint, JointPreload, Subject};
 use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltLoads, BoltStrength};
@@ -40,6 +40,14 @@ impl Joint {
         let code = bolt_tension(&self.bolt.thread, strength, self.methods.tension)?;
         report.work(|| code.derivation());
         report.checks.push(code.check(load, level)?);
+        report.miss(
+            Subject::Prying,
+            "the load along the axis is taken to have it in it",
+        );
+        report.miss(
+            Subject::PullThrough,
+            "bending of the plies and shear around head and nut are not known here",
+        );
         let Some(preload) = preload else {
             report.skip(Mode::Separation, "nobody controls the tightening");
             report.skip(
@@ -50,7 +58,7 @@ impl Joint {
         };
         // In service, without load factors: what the joint really sees.
         let load = self.load.shock_factor * self.load.along;
-        let (bolt, separation, method) = match share {
+        let (separation, method) = match share {
             Some(share) => {
                 let greatest = JointDiagram::new(share, preload.preload.max)?;
                 let least = JointDiagram::new(share, preload.in_service)?;
@@ -59,18 +67,17 @@ impl Joint {
                     Self::diagram_working(least, load, loads, "preload in service", report)?;
                 }
                 (
-                    greatest.under(load)?.bolt,
                     least.separation_load,
                     "joint diagram (Shigley, 9th ed., Eqs. 8-24 to 8-30)",
                 )
             }
             // Bounds of the diagram for any stiffness.
             None => (
-                preload.preload.max + load,
                 preload.in_service,
                 "bounds of the joint diagram for any stiffness",
             ),
         };
+        let bolt = self.greatest_bolt_force(share, Some(preload))?;
         if let Some(proof) = loads.proof {
             let check = Check::new(
                 Mode::BoltTension,
@@ -80,6 +87,11 @@ impl Joint {
                 Level::Nominal,
             )?;
             report.checks.push(check.by(method));
+        } else {
+            report.skip(
+                Mode::BoltTension,
+                "with the preload: the grade has no proof load",
+            );
         }
         if separation > Force::default() {
             let check = Check::new(
@@ -94,6 +106,28 @@ impl Joint {
             report.findings.push(Finding::NoPreloadLeft);
         }
         self.fatigue(share, strength, loads, preload, report)
+    }
+
+    /// The greatest force in the bolt: its greatest preload with its share of the load along it, or all of
+    /// that load where the share is not known.
+    pub(super) fn greatest_bolt_force(
+        &self,
+        share: Option<LoadShare>,
+        preload: Option<&JointPreload>,
+    ) -> Result<Force, Error> {
+        let load = self.load.shock_factor * self.load.along;
+        let Some(preload) = preload else {
+            return Ok(load);
+        };
+        if load <= Force::default() {
+            return Ok(preload.preload.max);
+        }
+        match share {
+            Some(share) => Ok(JointDiagram::new(share, preload.preload.max)?
+                .under(load)?
+                .bolt),
+            None => Ok(preload.preload.max + load),
+        }
     }
 
     /// Fatigue by the machine-design system with the Goodman line, at the greatest preload.
@@ -256,7 +290,7 @@ impl Joint {
         Ok(())
     }
 
-    /// Slip, if the joint must not slip; and tension and shear together, if there are both.
+    /// Slip, if the joint must not slip; and tension, shear and bending together, those that act.
     pub(super) fn together(
         &self,
         candidate: &Candidate,
@@ -267,50 +301,106 @@ impl Joint {
         if self.load.across <= Force::default() {
             return Ok(());
         }
+        self.slip(preload, report)?;
         let level = self.methods.level;
-        let factor = self.load.factor(level);
-        let (across, along) = (factor * self.load.across, factor * self.load.along);
-        let faces = self.stack.shear_planes().len();
-        match (self.methods.slip, preload) {
-            (Some(method), Some(preload)) if faces > 0 => {
-                let slip = slip_resistance(method, preload.in_service, faces, along);
-                match slip.and_then(|slip| Ok((slip.check(across, level)?, slip))) {
-                    Ok((check, slip)) => {
-                        report.work(|| slip.derivation());
-                        report.checks.push(check);
-                    }
-                    // The tension takes all of the clamp force.
-                    Err(Error::OutOfRange { .. }) => report.findings.push(Finding::Slips),
-                    Err(Error::NoValue { .. }) => {
-                        report.skip(Mode::Slip, "its method defines no resistance of this level");
-                    }
-                    Err(error) => return Err(error),
-                }
-            }
-            (Some(_), _) => report.skip(Mode::Slip, "nobody controls the tightening"),
-            (None, _) => report.skip(
-                Mode::Slip,
-                "no method is asked for: it may slip into bearing",
-            ),
-        }
-        let shear = report
-            .checks
-            .iter()
-            .filter(|check| check.mode == Mode::BoltShear)
-            .map(|check| check.utilisation.value)
-            .fold(0.0, f64::max);
-        if along <= Force::default() || shear <= 0.0 {
+        let along = self.load.factor(level) * self.load.along;
+        let used = |report: &Report, mode| {
+            let checks = report.checks.iter().filter(|check| check.mode == mode);
+            checks.fold(0.0, |most, check| check.utilisation.value.max(most))
+        };
+        let shear = used(report, Mode::BoltShear);
+        let bending = used(report, Mode::BoltBending);
+        let pulled = along > Force::default();
+        // A pin by EN 1993-1-8 has shear and bending together already.
+        let done = !pulled && (bending <= 0.0 || used(report, Mode::Combined) > 0.0);
+        if shear <= 0.0 || done {
             return Ok(());
         }
-        let tension = bolt_tension(&self.bolt.thread, strength, self.methods.tension)?;
-        let tension = tension.check(along, level)?.utilisation;
+        let tension = if pulled {
+            bolt_tension(&self.bolt.thread, strength, self.methods.tension)?
+                .check(along, level)?
+                .utilisation
+        } else {
+            Ratio::from(0.0)
+        };
         // What the worst plane cuts decides the exponents.
         let in_thread = candidate.planes_in_run_out + candidate.planes_in_thread > 0;
         let zone = if in_thread { Zone::Thread } else { Zone::Shank };
         let rule = self.methods.interaction;
-        let both = interaction(rule, Ratio::from(shear), tension, Ratio::from(0.0), zone)?;
+        let with = |bending| interaction(rule, Ratio::from(shear), tension, bending, zone);
+        let both = match with(Ratio::from(bending)) {
+            Err(Error::Mismatch(_)) => {
+                report.skip(
+                    Mode::Combined,
+                    "the rule for tension and shear has no place for the bending of the bolt",
+                );
+                with(Ratio::from(0.0))
+            }
+            both => both,
+        }?;
         report.work(|| both.derivation());
         report.checks.push(both.check(level)?);
+        Ok(())
+    }
+
+    /// Slip of the face that takes most of the load.
+    fn slip(&self, preload: Option<&JointPreload>, report: &mut Report) -> Result<(), Error> {
+        let Some(method) = self.methods.slip else {
+            report.skip(
+                Mode::Slip,
+                "no method is asked for: it may slip into bearing",
+            );
+            return Ok(());
+        };
+        let planes = self.stack.shear_planes();
+        let reason = if planes.is_empty() {
+            Some("the stack has no shear plane")
+        } else if preload.is_none() {
+            Some("nobody controls the tightening")
+        } else if !self.stack.sleeves().is_empty() {
+            Some("the preload clamps a sleeve, not the plies around it")
+        } else if planes
+            .iter()
+            .any(|&ply| self.stack.gap_after(ply).is_some())
+        {
+            Some("the preload closes a gap before it clamps the faces")
+        } else {
+            None
+        };
+        if let Some(reason) = reason {
+            report.skip(Mode::Slip, reason);
+            return Ok(());
+        }
+        let Some(preload) = preload.map(|preload| preload.in_service) else {
+            return Ok(());
+        };
+        let level = self.methods.level;
+        let factor = self.load.factor(level);
+        let faces = planes.len();
+        // Every face holds alike: where one takes more, all are held to take as much.
+        let greatest = self.stack.plane_shares().fold(0.0, f64::max);
+        let even = self.stack.plane_shares().all(|share| share >= greatest);
+        // At most 1000 plies: exact.
+        #[allow(clippy::cast_precision_loss)]
+        let uneven = if even { 1.0 } else { greatest * faces as f64 };
+        let (across, along) = (uneven * factor * self.load.across, factor * self.load.along);
+        if preload > Force::default() {
+            // A method that makes no sense is no slip.
+            slip_resistance(method, preload, faces, Force::default())?;
+        }
+        let slip = slip_resistance(method, preload, faces, along);
+        match slip.and_then(|slip| Ok((slip.check(across, level)?, slip))) {
+            Ok((check, slip)) => {
+                report.work(|| slip.derivation());
+                report.checks.push(check);
+            }
+            // The tension takes all of the clamp force.
+            Err(Error::OutOfRange { .. }) => report.findings.push(Finding::Slips),
+            Err(Error::NoValue { .. }) => {
+                report.skip(Mode::Slip, "its method defines no resistance of this level");
+            }
+            Err(error) => return Err(error),
+        }
         Ok(())
     }
 }

@@ -3,7 +3,7 @@
 use core::f64::consts::PI;
 
 use super::checks::Report;
-use super::{Finding, Joint};
+use super::{Finding, Joint, Subject};
 use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltGrade, BoltLoads, BoltStrength};
@@ -46,6 +46,13 @@ impl Joint {
             );
             return Ok(());
         }
+        if self.stack.tapped_part().is_some() {
+            report.skip(
+                Mode::BoltBending,
+                "how far a screw bends at a tapped part is not modelled",
+            );
+            return Ok(());
+        }
         let &[first, second] = planes else {
             report.skip(
                 Mode::BoltBending,
@@ -74,7 +81,13 @@ impl Joint {
         ) else {
             return Ok(());
         };
-        let outer = thickness(before).max(thickness(after));
+        // Gaps between the plies of one side put its load further out.
+        let apart = |plies: core::ops::Range<usize>| {
+            let gaps = plies.filter_map(|ply| self.stack.gap_after(ply));
+            gaps.fold(Length::default(), |sum, gap| sum + gap.max)
+        };
+        let outer = (thickness(before) + apart(1..first))
+            .max(thickness(after) + apart(second + 1..plies.len()));
         let in_thread = candidate.planes_in_run_out + candidate.planes_in_thread > 0;
         let diameter = if in_thread {
             from_base(sqrt(4.0 / PI * loads.tensile_stress_area.value))
@@ -144,20 +157,35 @@ impl Joint {
         Ok(())
     }
 
-    /// The greatest width of a gap at a shear plane, and of the end play of plies on a sleeve, which may lie
-    /// all on one side.
+    /// The greatest distance of the plies at a shear plane: its gap, and with it the end play of plies on
+    /// sleeves that end there, which may lie all on one side.
     fn widest_gap(&self) -> Length {
+        let none = Length::default();
+        let at_plane = |&plane: &usize| {
+            let sleeves = self.stack.sleeves().iter();
+            let plays = sleeves
+                .filter(|sleeve| sleeve.last_ply == plane || sleeve.first_ply == plane + 1)
+                .map(|sleeve| sleeve.play.max.max(none));
+            let gap = self.stack.gap_after(plane).map_or(none, |gap| gap.max);
+            plays.fold(gap, |sum, play| sum + play)
+        };
         let planes = self.stack.shear_planes().iter();
-        let gaps = planes.filter_map(|&ply| self.stack.gap_after(ply));
-        let plays = self.stack.sleeves().iter().map(|sleeve| sleeve.play);
-        gaps.chain(plays)
-            .fold(Length::default(), |widest, gap| widest.max(gap.max))
+        planes.map(at_plane).fold(none, Length::max)
     }
 
-    /// Gaps that a preload has to pull together first, because no sleeve keeps them open.
+    /// Gaps that a preload has to pull together first, because no sleeve keeps them open; and plies that
+    /// go on giving under it.
     pub(super) fn gaps_under_preload(&self, report: &mut Report) {
         if self.tightening.is_none() {
             return;
+        }
+        let crushed = self.stack.plies().iter();
+        let mut soft = crushed.map(|ply| ply.crush > Length::default());
+        if soft.any(|soft| soft) || self.plies.iter().any(|ply| ply.timber.is_some()) {
+            report.miss(
+                Subject::Creep,
+                "only the relaxation given is taken off: measure it, and tighten again after some time",
+            );
         }
         for gap in self.stack.gaps() {
             let inside = |sleeve: &crate::joint::Sleeve| {
@@ -192,7 +220,7 @@ impl Joint {
 }
 
 /// Nominal yield strength of EN 1993-1-8, Table 3.1: that of the class, whatever the size.
-fn en_yield_strength(grade: BoltGrade) -> Option<Stress> {
+pub(super) fn en_yield_strength(grade: BoltGrade) -> Option<Stress> {
     let BoltGrade::Iso(class) = grade else {
         return None;
     };

@@ -2,13 +2,13 @@
 
 use alloc::vec::Vec;
 
-use super::{Finding, Joint, JointCheck, JointPreload, NotChecked, Subject};
+use super::{Finding, Joint, JointCheck, NotChecked, Subject};
 use crate::caution::{Caution, Cautions, GENERAL};
 use crate::derivation::Derivation;
 use crate::error::Error;
-use crate::joint::{Candidate, LengthSearch, NutEnd, NutOption};
+use crate::joint::{Candidate, LengthSearch, NutOption};
 use crate::material::{BoltGrade, BoltStrength};
-use crate::parts::{Nut, ScrewSeries, Zone};
+use crate::parts::{ScrewSeries, Zone};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
 use crate::strength::strip::nut_proof;
@@ -93,7 +93,8 @@ impl Joint {
     ///         grade: BoltGrade::Iso(PropertyClass::Class8_8),
     ///         length: None,
     ///     },
-    ///     nut: JointNut { style: NutStyle::Iso4032, grade: None },
+    ///     nut: Some(JointNut { style: NutStyle::Iso4032, grade: None }),
+    ///     tapped: None,
     ///     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
     ///     plies: Vec::new(),
     ///     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
@@ -178,7 +179,9 @@ impl Joint {
         let preload = self.preload(&loads, share, &mut report)?;
         self.tension(share, &strength, &loads, preload.as_ref(), &mut report)?;
         self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
-        self.nut_strength(&strength, preload.as_ref(), &mut report)?;
+        let greatest = self.greatest_bolt_force(share, preload.as_ref())?;
+        self.nut_strength(&strength, greatest, &mut report)?;
+        self.tapped_strength(&candidate, &strength, greatest, &mut report)?;
 
         self.corrosion(&strength, &mut report);
         // A stable sort keeps the order of the modes between equals.
@@ -205,7 +208,7 @@ impl Joint {
     /// The length given, or the best one; if nothing fits, the nearest, with the reasons against it.
     fn candidate(&self, report: &mut Report) -> Result<Candidate, Error> {
         let screws = ScrewSeries::new(self.bolt.product, &self.bolt.thread)?;
-        let nut = NutEnd::of(Nut::find(self.nut.style, &self.bolt.thread)?)?;
+        let nut = self.nut_end()?;
         report.warn(nut.cautions());
         let search = LengthSearch::new(&self.stack, &screws, nut, self.rules)?;
         let candidate = if let Some(length) = self.bolt.length {
@@ -251,12 +254,23 @@ impl Joint {
     }
 
     /// What speaks for and against the nut in this environment.
-    fn nut_option(&self, report: &mut Report) -> Result<NutOption, Error> {
-        let own = NutOption::of(self.nut.style, &self.bolt.thread, &self.environment)?;
+    fn nut_option(&self, report: &mut Report) -> Result<Option<NutOption>, Error> {
+        let Some(nut) = self.nut else {
+            self.environment.check()?;
+            let shaken = self.environment.vibration || self.environment.rotates;
+            if shaken || self.environment.dangerous_if_lost {
+                report.miss(
+                    Subject::Locking,
+                    "nothing here says what keeps a screw from turning in a tapped part",
+                );
+            }
+            return Ok(None);
+        };
+        let own = NutOption::of(nut.style, &self.bolt.thread, &self.environment)?;
         report
             .findings
             .extend(own.reasons.iter().copied().map(Finding::Nut));
-        Ok(own)
+        Ok(Some(own))
     }
 
     fn temperatures_of_bolt(&self, report: &mut Report) {
@@ -326,14 +340,17 @@ impl Joint {
     fn nut_strength(
         &self,
         strength: &BoltStrength,
-        preload: Option<&JointPreload>,
+        greatest: Force,
         report: &mut Report,
     ) -> Result<(), Error> {
-        let Some(grade) = self.nut.grade else {
+        let Some(nut) = self.nut else {
+            return Ok(());
+        };
+        let Some(grade) = nut.grade else {
             report.skip(Mode::Stripping, "the grade of the nut is not given");
             return Ok(());
         };
-        let Some(shape) = self.nut.style.shape() else {
+        let Some(shape) = nut.style.shape() else {
             report.skip(Mode::Stripping, "nut strengths are for other shapes of nut");
             return Ok(());
         };
@@ -346,8 +363,6 @@ impl Joint {
                 .findings
                 .push(Finding::NutWeaker { ratio: proof.ratio });
         }
-        let along = self.load.shock_factor * self.load.along;
-        let greatest = preload.map_or(along, |preload| preload.preload.max.max(along));
         if greatest > Force::default() {
             let check = Check::new(
                 Mode::Stripping,

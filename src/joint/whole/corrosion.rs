@@ -39,7 +39,10 @@ impl Joint {
         let mut pair = |a: (Part, Option<Metal>), b: (Part, Option<Metal>)| {
             touching(exposure, a, b, report);
         };
-        pair((Part::Bolt, bolt), (Part::Nut, nut));
+        let has_nut = self.nut.is_some();
+        if has_nut {
+            pair((Part::Bolt, bolt), (Part::Nut, nut));
+        }
         let count = self.stack.plies().len();
         // The shank touches every ply, the nut the last one, and each ply the next. Timber is no metal.
         let metal = |number: usize| {
@@ -53,14 +56,22 @@ impl Joint {
         for number in (1..=count).filter(|&number| is_metal(number)) {
             pair((Part::Bolt, bolt), metal(number));
             if number == count {
-                pair((Part::Nut, nut), metal(number));
+                if has_nut {
+                    pair((Part::Nut, nut), metal(number));
+                }
             } else if is_metal(number + 1) {
                 pair(metal(number), metal(number + 1));
             }
         }
         self.coating(contact.bolt, strength, report);
-        for (part, finish) in [(Part::Bolt, contact.bolt), (Part::Nut, contact.nut)] {
-            self.hot_coating(part, finish, report);
+        self.hot_coating(Part::Bolt, contact.bolt, report);
+        if has_nut {
+            self.hot_coating(Part::Nut, contact.nut, report);
+        } else {
+            report.miss(
+                Subject::Corrosion,
+                "the metal of the tapped part is not described",
+            );
         }
     }
 

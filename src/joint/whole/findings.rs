@@ -40,6 +40,15 @@ pub enum Finding {
         )]
         ratio: Ratio,
     },
+    /// Fault: the threads of bolt or tapped part strip before the bolt breaks, which nobody would see coming.
+    ThreadsWeaker {
+        /// Load that strips the weaker thread over the breaking load of the bolt.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
+        ratio: Ratio,
+    },
     /// Fault: the joint gets hotter than the bolt material is specified for.
     BoltTooHot {
         /// Highest temperature of its standard.
@@ -187,6 +196,7 @@ impl Finding {
         match self {
             Self::Length(_)
             | Self::NutWeaker { .. }
+            | Self::ThreadsWeaker { .. }
             | Self::ShortDistance { .. }
             | Self::Galvanic { .. }
             | Self::NotBaked { .. }
@@ -222,6 +232,10 @@ impl Finding {
             Self::Nut(reason) => format!("nut: {reason}"),
             Self::NutWeaker { ratio } => format!(
                 "the nut holds {:.0} % of the breaking load of the bolt: it strips first",
+                ratio.value * 100.0
+            ),
+            Self::ThreadsWeaker { ratio } => format!(
+                "the threads engaged hold {:.0} % of the breaking load of the bolt: they strip first",
                 ratio.value * 100.0
             ),
             Self::BoltTooHot { limit } => {
@@ -317,8 +331,16 @@ pub enum Subject {
     Corrosion,
     /// What the running torque of a lock nut takes off the preload.
     RunningTorque,
+    /// What keeps a screw from turning in a tapped part.
+    Locking,
     /// Preload lost to settling.
     Settling,
+    /// Preload lost to the creep and the shrinkage of soft plies and timber.
+    Creep,
+    /// Load that plies which bend add to the load along the bolt.
+    Prying,
+    /// Head or nut pulled through a ply.
+    PullThrough,
     /// Embrittlement of hard bolts by hydrogen of plating and pickling.
     Embrittlement,
 }
@@ -329,7 +351,11 @@ impl fmt::Display for Subject {
             Self::Mode(mode) => mode.fmt(f),
             Self::Corrosion => f.pad("corrosion between unlike metals"),
             Self::RunningTorque => f.pad("running torque of the lock nut"),
+            Self::Locking => f.pad("locking of the screw"),
             Self::Settling => f.pad("preload lost to settling"),
+            Self::Creep => f.pad("preload lost to creep of soft plies and timber"),
+            Self::Prying => f.pad("prying"),
+            Self::PullThrough => f.pad("pull-through of head or nut"),
             Self::Embrittlement => f.pad("hydrogen embrittlement of plated bolts"),
         }
     }

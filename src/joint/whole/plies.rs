@@ -2,11 +2,13 @@
 
 use alloc::format;
 
+use super::bending::en_yield_strength;
 use super::checks::Report;
 use super::{Joint, JointPly};
 use crate::error::Error;
 use crate::material::BoltStrength;
-use crate::strength::check::{Level, Mode, Place};
+use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::pin::{EN_PIN, en_1993_bearing};
 use crate::strength::ply::{HoleKind, Ply, PlyMethod};
 use crate::strength::shear::en_tensile_strength;
 use crate::tables::plies::PlyMaterial;
@@ -120,6 +122,9 @@ impl Joint {
             report.work_at(Place::Ply(number), || mode.derivation());
             report.checks.push(mode.check(load, level, number)?);
         }
+        if self.environment.rotates && matches!(method, PlyMethod::En1993) {
+            self.around_pivot(number, ply, load, strength, report)?;
+        }
         for short in ply.short_distances(diameter, method)? {
             report.warn(short.cautions());
             report.findings.push(super::Finding::ShortDistance {
@@ -129,6 +134,40 @@ impl Joint {
                 least: short.least,
             });
         }
+        Ok(())
+    }
+}
+
+impl Joint {
+    /// A ply that turns on the bolt: EN 1993-1-8 3.13.1 has it checked as one on a pin, which bears less.
+    fn around_pivot(
+        &self,
+        number: usize,
+        ply: &Ply,
+        load: Force,
+        strength: &BoltStrength,
+        report: &mut Report,
+    ) -> Result<(), Error> {
+        report.skip(
+            Mode::TearOut,
+            "ends and widths of plies that turn on a pin, EN 1993-1-8 Table 3.9, are not checked",
+        );
+        let level = self.methods.level;
+        let fy = (ply.yield_strength, en_yield_strength(strength.grade));
+        let ((Some(ply_yield), Some(pin_yield)), Level::Design) = (fy, level) else {
+            report.skip(
+                Mode::Bearing,
+                "plies that turn on a pin: a yield strength or the level is not that of EN 1993-1-8",
+            );
+            return Ok(());
+        };
+        let diameter = self.bolt.thread.nominal_diameter();
+        let (resistance, working) =
+            en_1993_bearing(ply.thickness, diameter, ply_yield.min(pin_yield));
+        let place = Place::Ply(number);
+        report.work_at(place, || working);
+        let check = Check::new(Mode::Bearing, place, load, resistance, level)?;
+        report.checks.push(check.by(EN_PIN));
         Ok(())
     }
 }

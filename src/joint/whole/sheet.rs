@@ -3,9 +3,10 @@
 use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
+use super::tapped::End;
 use super::{Joint, JointCheck};
 use crate::error::Error;
-use crate::joint::{CutMethod, CutPlan, NutEnd, TighteningOrder};
+use crate::joint::{CutMethod, CutPlan, TighteningOrder};
 use crate::parts::{Locking, Nut};
 use crate::preload::Loosened;
 use crate::spread::Spread;
@@ -79,12 +80,12 @@ pub enum SheetStep {
     Parts {
         /// Bolt, with thread, length, product and grade.
         bolt: String,
-        /// Nut.
+        /// The nut, or the part it is screwed into.
         nut: String,
         /// Washers under the head.
         washers_under_head: usize,
-        /// Washers under the nut.
-        washers_under_nut: usize,
+        /// Washers under the nut; none where there is no nut.
+        washers_under_nut: Option<usize>,
     },
     /// Cut the bolt.
     Cut {
@@ -132,6 +133,23 @@ pub enum SheetStep {
     FitPin,
     /// Mark nut, bolt end and ply.
     WitnessMark,
+    /// Mark head and ply.
+    WitnessMarkAtHead,
+    /// How much thread of a tapped part must be filled.
+    Engagement {
+        /// At least this.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        least: Length,
+        /// Of so much full thread; none for a hole tapped through.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        depth: Option<Length>,
+    },
     /// How much of the bolt must show past the nut.
     Protrusion {
         /// From this.
@@ -193,9 +211,15 @@ impl Sheet {
     /// ```
     pub fn new(joint: &Joint, check: &JointCheck) -> Result<Self, Error> {
         let thread = joint.bolt.thread;
-        let nut = Nut::find(joint.nut.style, &thread)?;
+        let nut = match joint.end()? {
+            End::Nut(nut) => format!("nut {}", Nut::find(nut.style, &thread)?),
+            End::Tapped(_) => {
+                let part = joint.stack.tapped_part().map(|part| part.name.as_str());
+                format!("into the thread of \"{}\"", part.unwrap_or_default())
+            }
+        };
         let candidate = &check.candidate;
-        let locking = joint.nut.style.locking();
+        let locking = joint.locking();
         let mut assembly = Vec::from([SheetStep::Parts {
             bolt: format!(
                 "{thread} x {} {}, {}",
@@ -203,13 +227,14 @@ impl Sheet {
                 joint.bolt.product,
                 joint.bolt.grade
             ),
-            nut: format!("{nut}"),
+            nut,
             washers_under_head: joint.stack.washers_under_head().len()
                 + candidate.washers_added_under_head,
-            washers_under_nut: joint.stack.other_washers_under_nut().len()
-                + candidate.washers_under_nut,
+            washers_under_nut: joint
+                .nut
+                .map(|_| joint.stack.other_washers_under_nut().len() + candidate.washers_under_nut),
         }]);
-        let plan = CutPlan::new(candidate, &thread, NutEnd::of(nut)?, joint.rules)?;
+        let plan = CutPlan::new(candidate, &thread, joint.nut_end()?, joint.rules)?;
         let cut = plan.cut().map(|cut| SheetStep::Cut {
             method: plan.method,
             mark: match plan.method {
@@ -223,7 +248,7 @@ impl Sheet {
         let prevailing = check.preload.and_then(|preload| preload.prevailing);
         match prevailing {
             Some(torque) => assembly.push(SheetStep::CheckRunningTorque { torque }),
-            None if matches!(locking, Locking::Insert | Locking::AllMetal) => {
+            None if matches!(locking, Some(Locking::Insert | Locking::AllMetal)) => {
                 assembly.push(SheetStep::AddRunningTorque);
             }
             None => {}
@@ -240,22 +265,32 @@ impl Sheet {
             }
             _ => assembly.push(SheetStep::TightenSnug),
         }
-        if locking == Locking::Slotted {
+        if locking == Some(Locking::Slotted) {
             assembly.push(SheetStep::FitPin);
         }
         if plan.method == CutMethod::AtFitUp {
             assembly.extend(cut);
         }
         let pitch = thread.pitch();
-        let protrusion = SheetStep::Protrusion {
-            least: joint.rules.least_protrusion_pitches() * pitch,
-            most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
+        let protrusion = match &joint.tapped {
+            Some(tapped) => SheetStep::Engagement {
+                least: tapped.engagement,
+                depth: tapped.depth,
+            },
+            None => SheetStep::Protrusion {
+                least: joint.rules.least_protrusion_pitches() * pitch,
+                most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
+            },
         };
         assembly.push(protrusion.clone());
         let mut inspection = Vec::new();
         // Without a torque there is none to mark after, to check or to lose.
         if let Some(preload) = check.preload {
-            assembly.push(SheetStep::WitnessMark);
+            assembly.push(if joint.nut.is_some() {
+                SheetStep::WitnessMark
+            } else {
+                SheetStep::WitnessMarkAtHead
+            });
             inspection.extend([SheetStep::FirstLook, SheetStep::MovedMark]);
             if let Some(springs) = joint.springs(joint.load_share(candidate)?)? {
                 let loosened = springs.loosened(preload.preload.nominal, MARK)?;
@@ -267,11 +302,9 @@ impl Sheet {
             }
             inspection.extend([SheetStep::MarkShowsRotationOnly, SheetStep::Retorque]);
         }
-        inspection.extend([
-            protrusion,
-            SheetStep::UsedNut { locking },
-            SheetStep::LookAround,
-        ]);
+        inspection.extend([protrusion]);
+        inspection.extend(locking.map(|locking| SheetStep::UsedNut { locking }));
+        inspection.push(SheetStep::LookAround);
         Ok(Self {
             assembly,
             inspection,

@@ -210,10 +210,10 @@ impl Joint {
         let mut form = ShortForm::new(tightening.nut_factor, self.bolt.thread.nominal_diameter())?;
         if let Some(prevailing) = tightening.prevailing {
             form = form.with_prevailing(prevailing)?;
-        } else if matches!(
-            self.nut.style.locking(),
-            Locking::Insert | Locking::AllMetal
-        ) {
+        } else if self
+            .locking()
+            .is_some_and(|locking| matches!(locking, Locking::Insert | Locking::AllMetal))
+        {
             report.miss(
                 Subject::RunningTorque,
                 "it is not given, so the torque here is without it: measure it and add it",

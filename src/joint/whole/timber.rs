@@ -28,7 +28,16 @@ impl Joint {
         let timber = self.plies.iter().any(|ply| ply.timber.is_some());
         let loaded = self.load.across > Force::default() && !self.stack.shear_planes().is_empty();
         // Plies that are not described are listed with the other checks of plies.
-        if !timber || !loaded || self.plies.len() != self.stack.plies().len() {
+        if !timber || self.plies.len() != self.stack.plies().len() {
+            return Ok(());
+        }
+        if loaded || self.load.along > Force::default() || self.tightening.is_some() {
+            report.skip(
+                Mode::Bearing,
+                "head, nut and washers on the timber are not checked",
+            );
+        }
+        if !loaded {
             return Ok(());
         }
         report.skip(
@@ -38,10 +47,6 @@ impl Joint {
         report.skip(
             Mode::TearOut,
             "row shear, block shear and splitting of timber are not known here",
-        );
-        report.skip(
-            Mode::Bearing,
-            "head, nut and washers on the timber are not checked",
         );
         let Some(method) = self.methods.timber else {
             report.skip(Mode::TimberYield, "no method for bolts in timber is chosen");
@@ -107,12 +112,18 @@ impl Joint {
         if steel(&side) && steel(&main) {
             return Ok(Err("no ply at the shear planes is timber"));
         }
-        let mut planes = self.stack.planes(&candidate.screw);
+        let moved = self.stack.head_washers(candidate.washers_added_under_head);
+        let mut planes = self.stack.planes_moved(&candidate.screw, moved);
         let threaded = planes.any(|plane| plane.worst != Zone::Shank);
         let diameter = match method {
             TimberMethod::Nds { .. } if threaded => root_diameter(&self.bolt.thread),
             _ => self.bolt.thread.nominal_diameter(),
         };
+        if !method.covers(diameter) {
+            return Ok(Err(
+                "the method does not know bolts of this diameter (NDS: at the root, if thread is in a plane)",
+            ));
+        }
         Ok(Ok(TimberConnection {
             diameter,
             main,
@@ -158,10 +169,12 @@ impl Joint {
 
     fn timber_distances(&self, method: TimberMethod, report: &mut Report) -> Result<(), Error> {
         let diameter = self.bolt.thread.nominal_diameter();
+        let known = method.covers(diameter);
         for (number, ply) in (1..).zip(&self.plies) {
             let Some(name) = &ply.timber else { continue };
             report.warn(Timber::find(name)?.cautions());
-            let Some(thickness) = self.stack.bearing_thickness(number) else {
+            let thickness = self.stack.bearing_thickness(number);
+            let Some(thickness) = thickness.filter(|_| known) else {
                 continue;
             };
             let Some(member) = ply.member(thickness)? else {

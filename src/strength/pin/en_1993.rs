@@ -8,7 +8,7 @@ use crate::strength::check::{Check, Level, Mode, Place};
 use crate::thread::area::circle;
 use crate::units::{Area, Force, Length, Stress, Torque};
 
-const METHOD: &str = "EN 1993-1-8:2005 Table 3.10";
+pub(crate) const METHOD: &str = "EN 1993-1-8:2005 Table 3.10";
 /// Partial factor of pins in shear, recommended value.
 const GAMMA_M2: f64 = 1.25;
 
@@ -184,6 +184,23 @@ pub fn en_1993_pin(joint: &PinJoint, strengths: &PinStrengths) -> Result<EnPin, 
         service_bearing: service.then(|| bearing(0.6, joint.inner.min(2.0 * joint.outer))),
         combined: positive("resistance in shear and bending", combined)?,
     })
+}
+
+/// Design bearing resistance of one ply around a pin, 1.5 t d fy, with fy the lower of pin and ply.
+pub(crate) fn en_1993_bearing(
+    thickness: Length,
+    diameter: Length,
+    fy: Stress,
+) -> (Force, Derivation) {
+    let resistance: Force = 1.5 * (thickness * diameter * fy);
+    let derivation = Derivation::new("Ply around a pin").step(
+        Step::new("bearing resistance", "FbRd", "1.5 * t * d * fy", resistance)
+            .with("t", thickness)
+            .with("d", diameter)
+            .with("fy", fy)
+            .source(METHOD),
+    );
+    (resistance, derivation)
 }
 
 impl EnPin {

@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 
 use super::{MemberMaterial, TimberMember, TimberMethod};
 use crate::error::Error;
+use crate::parts::SAME_LENGTH;
 use crate::strength::ply::{DistanceKind, ShortDistance};
 use crate::tables::timber::TimberKind;
 use crate::units::{Length, millimetres};
@@ -62,7 +63,8 @@ impl TimberDistances {
             .into_iter()
             .filter_map(|(kind, own, least)| {
                 let (own, least) = (own?, least?);
-                (own < least).then(|| ShortDistance::new(kind, own, least))
+                // A distance that was rounded to the limit is not short of it.
+                (own < least - SAME_LENGTH).then(|| ShortDistance::new(kind, own, least))
             })
             .collect())
     }

@@ -3,7 +3,6 @@
 use super::result::no_mode;
 use super::{MemberMaterial, TimberConnection, TimberMethod, TimberShear, Wood};
 use super::{TimberResistance, YieldMode};
-use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::{cos, powf, sin, sqrt};
 use crate::strength::check::Resistance;
@@ -345,6 +344,6 @@ pub(super) fn resistance(
         governing,
         load,
         resistance: Resistance::from_levels(Some(load), Some(factor * load), None)?,
-        cautions: Cautions::default(),
+        cautions: joint.cautions(),
     })
 }

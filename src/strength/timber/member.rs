@@ -1,7 +1,9 @@
 //! Members of a timber joint.
 
 use super::{TimberMethod, check_diameter, en, nds};
+use crate::caution::Caution;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::source::Provenance;
 use crate::tables::timber::{Timber, TimberKind};
 use crate::units::{Angle, Density, Force, Length, Stress, degrees};
 
@@ -34,6 +36,9 @@ pub struct Wood {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub grain_angle: Angle,
+    /// Where gravity or density were read; none for numbers of the caller's own. Recalled ones bring a
+    /// caution to the result.
+    pub provenance: Option<Provenance>,
 }
 
 impl Wood {
@@ -54,7 +59,17 @@ impl Wood {
             specific_gravity: timber.specific_gravity,
             characteristic_density: timber.characteristic_density,
             grain_angle,
+            provenance: Some(timber.provenance),
         }
+    }
+
+    fn caution(&self) -> Option<Caution> {
+        let value = if self.specific_gravity.is_some() {
+            "specific gravity"
+        } else {
+            "characteristic density"
+        };
+        Caution::from_memory(value, self.provenance?)
     }
 
     pub(super) fn check_angle(&self) -> Result<(), Error> {
@@ -140,6 +155,7 @@ impl Wood {
     derive(serde::Serialize),
     serde(rename_all = "snake_case")
 )]
+#[non_exhaustive]
 pub enum MemberMaterial {
     /// Timber.
     Wood(Wood),
@@ -219,6 +235,13 @@ impl TimberMember {
                 tensile_strength,
                 hole,
             },
+        }
+    }
+
+    pub(super) fn caution(&self) -> Option<Caution> {
+        match self.material {
+            MemberMaterial::Wood(wood) => wood.caution(),
+            MemberMaterial::Steel { .. } => None,
         }
     }
 

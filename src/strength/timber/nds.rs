@@ -3,7 +3,6 @@
 use super::result::no_mode;
 use super::{MemberMaterial, TimberConnection, TimberMember, TimberMethod, TimberShear, Wood};
 use super::{TimberResistance, YieldMode};
-use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::{cos, powf, sin, sqrt};
 use crate::strength::check::Resistance;
@@ -316,6 +315,6 @@ pub(super) fn resistance(
         governing,
         load: governing.value,
         resistance,
-        cautions: Cautions::default(),
+        cautions: joint.cautions(),
     })
 }

@@ -30,9 +30,10 @@ impl SheetStep {
                 washers_under_head,
                 washers_under_nut,
             } => {
+                let at_nut = washers_under_nut.map(|count| format!(", {count} under the nut"));
                 format!(
-                    "Bolt {bolt}; nut {nut}; washers: {washers_under_head} under the head, \
-                     {washers_under_nut} under the nut."
+                    "Bolt {bolt}; {nut}; washers: {washers_under_head} under the head{}.",
+                    at_nut.unwrap_or_default()
                 )
             }
             Self::Cut { method, mark } => {
@@ -85,6 +86,17 @@ impl SheetStep {
                     shown(*loss, system)
                 )
             }
+            Self::Engagement { least, depth } => {
+                let least = shown(*least, system);
+                match depth {
+                    Some(depth) => format!(
+                        "The screw fills at least {least} of the {} of thread, and does not meet its end: \
+                         measure the depth of the hole.",
+                        shown(*depth, system)
+                    ),
+                    None => format!("The screw fills at least {least} of the thread."),
+                }
+            }
             Self::Protrusion { least, most } => {
                 let least = shown(*least, system);
                 match most {
@@ -127,6 +139,9 @@ impl SheetStep {
             Self::WitnessMark => {
                 "Draw a witness mark across bolt end, nut and ply after the final torque."
             }
+            Self::WitnessMarkAtHead => {
+                "Draw a witness mark across the head and the ply under it after the final torque."
+            }
             Self::FirstLook => {
                 "Look at the marks, and check the torque, after the first hours under load."
             }
@@ -153,6 +168,7 @@ impl SheetStep {
             | Self::Order(_)
             | Self::MarkMeans { .. }
             | Self::Settling { .. }
+            | Self::Engagement { .. }
             | Self::Protrusion { .. } => "",
         }
     }
@@ -166,9 +182,10 @@ impl SheetStep {
     #[must_use]
     pub const fn source(&self) -> &'static str {
         match self {
-            Self::Parts { .. } | Self::Cut { .. } | Self::Protrusion { .. } => {
-                "length selection under the rules of this joint"
-            }
+            Self::Parts { .. }
+            | Self::Cut { .. }
+            | Self::Engagement { .. }
+            | Self::Protrusion { .. } => "length selection under the rules of this joint",
             Self::Tighten { .. } => "T = K F d with the nut factor of this joint",
             Self::Order(order) => order.rule.source(),
             Self::MarkMeans { .. } | Self::Settling { .. } => {
@@ -177,7 +194,7 @@ impl SheetStep {
             Self::AddRunningTorque | Self::CheckRunningTorque { .. } => "FAA AC 43.13-1B 7-40",
             Self::WrenchRange => "a university's torquing procedure for space hardware",
             Self::FitPin => "helicopter maintenance manual, section 20-70",
-            Self::WitnessMark => "an aerospace worker's account",
+            Self::WitnessMark | Self::WitnessMarkAtHead => "an aerospace worker's account",
             Self::MovedMark => "a maker's inspection guide",
             Self::Retorque => "a maker's service manual, 1996",
             Self::UsedNut { locking } => match locking {

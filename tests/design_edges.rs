@@ -1,0 +1,152 @@
+//! The search for a design where something of the joint belongs to its own parts, or weighs.
+#![cfg(feature = "serde")]
+
+use serde_json::{Value, json};
+use shankline::joint::{DesignChoice, DesignSpace, Joint, JointMethods, Objective};
+use shankline::prelude::*;
+
+/// A hanger of a playground beam, M12; loads invented.
+fn hanger() -> Value {
+    json!({
+        "title": "hanger (invented)",
+        "bolt": { "product": "iso_4014", "thread": "M12", "grade": "ISO 898-1 class 8.8" },
+        "nut": { "style": "iso_4032" },
+        "stack": {
+            "plies": [
+                { "name": "plate", "thickness": "15 +/- 0.3 mm" },
+                { "name": "beam", "thickness": "15 +/- 0.3 mm" },
+            ],
+            "shear_planes": [1],
+        },
+        "load": { "across": "5 kN" },
+        "rules": serde_json::to_value(LengthRules::fabrication(UnitSystem::Si)).unwrap(),
+        "methods": serde_json::to_value(JointMethods::machine_design(2.0)).unwrap(),
+    })
+}
+
+fn joint(value: &Value) -> Joint {
+    serde_json::from_value(value.clone()).unwrap()
+}
+
+fn threads(names: &[&str]) -> DesignSpace {
+    DesignSpace::new().threads(names.iter().map(|name| name.parse::<Thread>().unwrap()))
+}
+
+#[test]
+fn what_belongs_to_one_diameter_does_not_go_with_another() {
+    let refused = |pointer: &str, what: Value, named: &str| {
+        let mut value = hanger();
+        let (parent, key) = pointer.rsplit_once('/').unwrap();
+        value.pointer_mut(parent).unwrap()[key] = what;
+        let joint = joint(&value);
+        assert!(joint.design(&threads(&["M12"]), &[]).is_ok(), "{named}");
+        let error = joint.design(&threads(&["M12", "M16"]), &[]).unwrap_err();
+        assert!(error.to_string().contains(named), "{named}: {error}");
+    };
+    assert!(
+        joint(&hanger())
+            .design(&threads(&["M12", "M16"]), &[])
+            .is_ok()
+    );
+    refused(
+        "/stack/washer_to_add_under_head",
+        json!("2.5 mm"),
+        "no style of washer is named",
+    );
+    refused(
+        "/stack/head_seat",
+        json!({ "recessed": { "depth": "5 mm" } }),
+        "counterbore of the head",
+    );
+    refused("/stack/spot_face_under_nut", json!("1 mm"), "spot face");
+    refused(
+        "/methods/timber",
+        json!({ "en_1995_1_1": { "axial": "4 kN", "kmod": 0.8, "gamma_m": 1.3 } }),
+        "axial capacity",
+    );
+}
+
+#[test]
+fn what_belongs_to_one_grade_or_lock_does_not_go_with_another() {
+    let mut value = hanger();
+    value["methods"]["timber"] = json!({ "nds": { "bending_yield": "92 ksi", "adjustment": 1.0 } });
+    let own = DesignSpace::new().grades([PropertyClass::Class8_8]);
+    let other = DesignSpace::new().grades([PropertyClass::Class8_8, PropertyClass::Class4_6]);
+    assert!(joint(&value).design(&own, &[]).is_ok());
+    let error = joint(&value).design(&other, &[]).unwrap_err().to_string();
+    assert!(error.contains("bending yield strength given"), "{error}");
+    assert!(joint(&hanger()).design(&other, &[]).is_ok());
+
+    // A plain nut has no running torque: with one in the wrench it would be overtightened.
+    let mut value = hanger();
+    value["nut"]["style"] = json!("iso_7040");
+    value["tightening"] = json!({
+        "nut_factor": { "min": 0.16, "nominal": 0.18, "max": 0.21 }, "target": "reusable",
+        "prevailing": { "min": "1 N m", "nominal": "8 N m", "max": "15 N m" },
+    });
+    let locks = DesignSpace::new().nut_styles([NutStyle::Iso7040]);
+    let plain = DesignSpace::new().nut_styles([NutStyle::Iso4032, NutStyle::Iso7040]);
+    assert!(joint(&value).design(&locks, &[]).is_ok());
+    let error = joint(&value).design(&plain, &[]).unwrap_err().to_string();
+    assert!(error.contains("running torque given is that of"), "{error}");
+}
+
+/// A square washer that is not from the tables is a washer, but weighs nothing here; the one beside it does.
+#[test]
+fn special_washers_do_not_take_the_weight_of_others() {
+    let mut value = hanger();
+    value["stack"]["washers_under_nut"] = json!({ "thickness": "2.5 mm", "count": 1 });
+    let space = DesignSpace::new().washers([WasherStyle::Iso7089]);
+    let plain = joint(&value).design(&space, &[Objective::Mass]).unwrap();
+    value["stack"]["other_washers_under_nut"] =
+        json!([{ "name": "square washer", "thickness": "0.1 mm" }]);
+    let special = joint(&value).design(&space, &[Objective::Mass]).unwrap();
+    let (plain, special) = (plain.best().unwrap(), special.best().unwrap());
+    assert_eq!(
+        plain.candidate.screw.nominal,
+        special.candidate.screw.nominal
+    );
+    let (weighed, counted) = (plain.mass.unwrap(), special.mass.unwrap());
+    assert_eq!(weighed.washers, counted.washers);
+    assert!(weighed.washers_weighed > 0 && counted.washers_weighed == weighed.washers_weighed);
+    assert_eq!(special.washers, plain.washers + 1);
+    special.mass_derivation().unwrap().check().unwrap();
+}
+
+/// ASTM A449 names a stronger nut on thick zinc, where nuts are tapped oversize; where nothing is named, none is
+/// taken for good.
+#[test]
+fn the_nut_of_a_galvanized_bolt_is_that_for_zinc() {
+    let mut value = hanger();
+    value["bolt"] = json!({
+        "product": "hex_cap_screw", "thread": "1/2-13 UNC",
+        "grade": serde_json::to_value(BoltGrade::Astm(AstmGrade::A449Type1)).unwrap(),
+    });
+    let grade = |value: &Value, style: &str| {
+        let mut value = value.clone();
+        value["nut"] = json!({ "style": style });
+        let designs = joint(&value).design(&DesignSpace::new(), &[]).unwrap();
+        let other = designs.rejected().first().map(|other| other.choice);
+        let choice = designs.best().map(|best| best.choice).or(other);
+        choice.unwrap().nut.grade
+    };
+    // Plain up to 1 1/2 in it names a hex nut: of the heavy ones the weakest that will do.
+    assert_eq!(grade(&value, "heavy_hex"), Some(NutGrade::AstmA194_1));
+    let zinc = "hot_dip_galvanized";
+    value["environment"] =
+        json!({ "contact": { "exposure": "controlled", "bolt": zinc, "nut": zinc } });
+    assert_eq!(grade(&value, "heavy_hex"), Some(NutGrade::AstmA563Dh));
+}
+
+#[test]
+fn a_choice_refuses_what_it_does_not_know() {
+    let designs = joint(&hanger()).design(&DesignSpace::new(), &[]).unwrap();
+    let choice = designs.best().unwrap().choice;
+    let mut text = serde_json::to_value(choice).unwrap();
+    assert_eq!(
+        serde_json::from_value::<DesignChoice>(text.clone()).unwrap(),
+        choice
+    );
+    text["washer"] = json!("iso_7089");
+    assert!(serde_json::from_value::<DesignChoice>(text).is_err());
+}

@@ -1,0 +1,208 @@
+//! Verdicts on bolts in the hand and what to do, by hand: a nut of exactly 10 mm, M12, P = 1.75 mm.
+
+use shankline::joint::{Bin, BoltInHand, Reason, StackBuilder, ToDo, Verdict, WantedBolt};
+use shankline::prelude::*;
+
+const HAIR: Length = millimetres(1e-6);
+
+fn exact(value: f64) -> Spread<Length> {
+    Spread::exact(millimetres(value))
+}
+
+fn thread() -> Thread {
+    "M12".parse().unwrap()
+}
+
+fn verdict(stack: StackBuilder, rules: LengthRules, measures: [f64; 3]) -> Verdict {
+    let [length, shank, start] = measures.map(millimetres);
+    let bolt = BoltInHand::new(thread(), length, shank, start).unwrap();
+    let nut = NutEnd::with_height(exact(10.0)).unwrap();
+    bolt.verdict(&stack.build().unwrap(), nut, rules).unwrap()
+}
+
+fn rules() -> LengthRules {
+    LengthRules::fabrication(UnitSystem::Si).with_protrusion(2.0, None)
+}
+
+fn near(found: Length, millimetre: f64) -> bool {
+    (found - millimetres(millimetre)).abs() < HAIR
+}
+
+/// The nut stops 1.5 mm before it clamps 37 mm, which one washer of 2.5 mm cures; 17 mm of thread lies in
+/// the hole where 3 P = 5.25 mm may, which no washer cures.
+#[test]
+fn permitted_washers_are_put_on_not_argued_about() {
+    let stack = Stack::builder()
+        .ply("plate", exact(37.0))
+        .washers_under_nut(exact(2.5), 0);
+    let found = verdict(stack, rules().with_thread_in_holes(3.0), [70.0, 20.0, 38.5]);
+    let [ToDo::AddWashers { count: 1 }, ToDo::LongerShank { by }] = found.to_do[..] else {
+        panic!("{:?}", found.to_do)
+    };
+    assert!(near(by, 11.75));
+}
+
+/// Two more washers would clear the run-out, but then the bolt no longer passes the nut.
+#[test]
+fn no_washers_are_asked_for_that_make_the_bolt_too_short() {
+    let joint = |length| {
+        let stack = Stack::builder()
+            .ply("plate", exact(37.0))
+            .washers_under_nut(exact(2.5), 0);
+        verdict(
+            stack,
+            rules().with_washers_under_nut(1),
+            [length, 20.0, 40.0],
+        )
+        .to_do
+    };
+    // 52.5 - 37 - 10 = 5.5 mm, less 5 mm of washers: 0.5 where 3.5 are wanted.
+    assert!(matches!(joint(52.5)[..], [ToDo::ThreadNearerHead { by }] if near(by, 3.0)));
+    assert!(matches!(
+        joint(55.5)[..],
+        [
+            ToDo::ThreadNearerHead { .. },
+            ToDo::PermitWashers {
+                count: 2,
+                permitted: 1
+            }
+        ]
+    ));
+    // Permitted all the same, they are no reason to ask for a longer bolt, whose thread begins later still.
+    let stack = Stack::builder()
+        .ply("plate", exact(37.0))
+        .washers_under_nut(exact(2.5), 0);
+    let found = verdict(stack, rules(), [52.5, 20.0, 40.0]);
+    assert!(
+        found
+            .candidate
+            .reasons()
+            .any(|r| matches!(r, Reason::WashersMakeItShort { .. }))
+    );
+    assert!(
+        matches!(found.to_do[..], [ToDo::ThreadNearerHead { .. }]),
+        "{:?}",
+        found.to_do
+    );
+}
+
+/// A bolt that jams is judged as it lies there, not with a washer under the head that nobody was told of.
+#[test]
+fn a_bolt_that_does_not_do_is_judged_without_head_washers() {
+    let stack = Stack::builder()
+        .ply("plate", exact(37.0))
+        .washer_to_add_under_head(exact(2.5));
+    let rules = rules()
+        .with_protrusion(2.0, Some(7.0))
+        .with_washers_under_head(1);
+    let found = verdict(stack, rules, [60.0, 40.0, 50.0]);
+    assert!(!found.candidate.fits());
+    assert_eq!(found.candidate.washers_added_under_head, 0);
+    assert!(matches!(found.to_do[..], [ToDo::ThreadNearerHead { by }] if near(by, 13.0)));
+}
+
+/// What is said of a screw in a tapped hole speaks of no nut.
+#[test]
+fn a_tapped_hole_is_not_called_a_nut() {
+    let cover = |spread| {
+        Stack::builder()
+            .ply("cover", spread)
+            .tapped_part("bed", exact(0.0))
+            .build()
+            .unwrap()
+    };
+    let hole = NutEnd::tapped(millimetres(15.0), Some(millimetres(18.0))).unwrap();
+    let judge = |stack: &Stack, measures: [f64; 3], rules| {
+        let [length, shank, start] = measures.map(millimetres);
+        let bolt = BoltInHand::new(thread(), length, shank, start).unwrap();
+        bolt.verdict(stack, hole, rules).unwrap()
+    };
+    let si = UnitSystem::Si;
+    // Thread from 22 mm through a cover of 20 mm.
+    let jams = judge(&cover(exact(20.0)), [37.0, 15.0, 22.0], rules());
+    let reasons: Vec<String> = jams
+        .candidate
+        .reasons()
+        .map(|reason| reason.text(si))
+        .collect();
+    assert_eq!(
+        reasons,
+        ["its run-out meets the tapped thread 2.00 mm before it clamps"]
+    );
+    assert!(matches!(jams.to_do[..], [ToDo::ThreadNearerHead { by }] if near(by, 2.0)));
+    // A cover of 20 +- 1.5 mm, 3 mm of room: only a cut to the measured cover does, 15 + 0.5 mm beyond it.
+    let varied = millimetres(20.0).plus_minus(millimetres(1.5));
+    let long = judge(&cover(varied), [50.0, 10.0, 15.0], rules());
+    let [ToDo::CutToMeasuredStack { beyond }] = long.to_do[..] else {
+        panic!("{:?}", long.to_do)
+    };
+    assert!(near(beyond, 15.5));
+    let labels = |found: &Verdict| {
+        let working = found.candidate.derivation();
+        let labels = working.steps().iter().map(|step| step.what().to_owned());
+        labels.collect::<Vec<_>>().join("; ")
+    };
+    for text in [long.to_do[0].text(si), labels(&long), labels(&jams)] {
+        assert!(
+            !text.contains("nut") && !text.contains("protrusion"),
+            "{text}"
+        );
+    }
+    // 1 mm of room and a cut held within 0.6 mm: no.
+    let tight = NutEnd::tapped(millimetres(15.0), Some(millimetres(16.0))).unwrap();
+    let coarse = rules().with_cut(CutRule::Allowed {
+        tolerance: millimetres(0.6),
+        step: millimetres(1.0),
+    });
+    let bolt = BoltInHand::new(
+        thread(),
+        millimetres(50.0),
+        millimetres(10.0),
+        millimetres(15.0),
+    )
+    .unwrap();
+    let found = bolt.verdict(&cover(varied), tight, coarse).unwrap();
+    assert!(matches!(found.to_do[..], [ToDo::CutMoreExactly { within }] if near(within, 0.5)));
+}
+
+#[test]
+fn washers_that_cannot_be_are_refused() {
+    let nut = NutEnd::with_height(exact(10.0)).unwrap();
+    let bare = Stack::builder().ply("plate", exact(37.0));
+    let washered = bare
+        .clone()
+        .washers_under_nut(exact(2.5), 0)
+        .build()
+        .unwrap();
+    let bare = bare.build().unwrap();
+    let of = |stack: &Stack, washers| WantedBolt::of(stack, &thread(), nut, rules(), washers);
+    assert!(of(&bare, 0).is_ok() && of(&washered, 3).is_ok());
+    assert!(of(&bare, 1).is_err());
+    assert!(of(&washered, usize::MAX).is_err());
+}
+
+/// A cover of 27 mm, 14 of 18 mm of thread wanted: 45 mm screws want a washer each under their heads.
+#[test]
+fn a_bin_counts_the_washers_under_the_heads() {
+    let stack = Stack::builder()
+        .ply("cover", millimetres(27.0).plus_minus(millimetres(0.2)))
+        .tapped_part("bed", exact(0.0))
+        .washer_to_add_under_head(millimetres(2.5).plus_minus(millimetres(0.2)))
+        .build()
+        .unwrap();
+    let hole = NutEnd::tapped(millimetres(14.0), Some(millimetres(18.0))).unwrap();
+    let rules = rules().with_cut(CutRule::Never).with_washers_under_head(1);
+    let screws = ScrewSeries::new(ScrewProduct::Iso4017, &thread()).unwrap();
+    let bin = Bin::new()
+        .product("drawer", &screws, millimetres(45.0), 9)
+        .unwrap();
+    let pick = bin.pick(&stack, &thread(), hole, rules, 6).unwrap();
+    assert_eq!(
+        (
+            pick.missing,
+            pick.washers_added_under_head,
+            pick.washers_under_nut
+        ),
+        (0, 6, 0)
+    );
+}
