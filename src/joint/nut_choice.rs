@@ -445,7 +445,7 @@ fn reasons(locking: Locking, thread: &Thread, environment: &Environment) -> Vec<
             }
             reasons.push(NutReason::ThreadsThrough { pitches: 2.0 });
             if environment.refits > 0 {
-                let least = least_running_torque(thread);
+                let least = PrevailingTorque::greatest_reuse_minimum(thread);
                 reasons.push(NutReason::MeasureRunningTorque { least });
                 if locking == Locking::AllMetal {
                     reasons.push(NutReason::WearsBolt);
@@ -493,12 +493,4 @@ fn temperature_objections(
         .filter(|&limit| coldest < limit)
         .map(|limit| NutReason::TooCold { limit });
     too_hot.into_iter().chain(too_cold)
-}
-
-/// The authorities disagree: the larger of their torques is the cautious one.
-fn least_running_torque(thread: &Thread) -> Option<Torque> {
-    let rows = PrevailingTorque::reuse_minimum(thread).ok()?;
-    rows.iter()
-        .map(|row| row.torque)
-        .reduce(|a, b| if b > a { b } else { a })
 }

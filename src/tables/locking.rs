@@ -139,20 +139,9 @@ impl PrevailingTorque {
     /// # }
     /// ```
     pub fn for_thread(thread: &Thread) -> Result<Vec<&'static Self>, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let pitch = nanometres(thread.pitch());
-        let all = if thread.is_unified() {
-            Self::all_inch()
-        } else {
-            Self::all_metric()
-        };
-        let rows: Vec<_> = all
-            .iter()
-            .filter(|row| {
-                nanometres(row.nominal_diameter) == size && nanometres(row.thread_pitch()) == pitch
-            })
-            .collect();
+        let rows: Vec<_> = Self::rows_of(thread).collect();
         if rows.is_empty() {
+            let all = Self::all_of(thread);
             return Err(Error::NotInTable {
                 table: "the table of prevailing torques",
                 wanted: thread.to_string(),
@@ -162,6 +151,30 @@ impl PrevailingTorque {
             });
         }
         Ok(rows)
+    }
+
+    fn all_of(thread: &Thread) -> &'static [Self] {
+        if thread.is_unified() {
+            Self::all_inch()
+        } else {
+            Self::all_metric()
+        }
+    }
+
+    /// The rows of a thread, if there are any: for those who need no reason why there are none.
+    fn rows_of(thread: &Thread) -> impl Iterator<Item = &'static Self> + use<> {
+        let size = nanometres(thread.nominal_diameter());
+        let pitch = nanometres(thread.pitch());
+        Self::all_of(thread).iter().filter(move |row| {
+            nanometres(row.nominal_diameter) == size && nanometres(row.thread_pitch()) == pitch
+        })
+    }
+
+    /// The greatest of the [least torques for reuse](Self::reuse_minimum), the cautious one, if there is any.
+    pub(crate) fn greatest_reuse_minimum(thread: &Thread) -> Option<Torque> {
+        let rows = Self::rows_of(thread).filter(|row| row.kind.is_for_reuse());
+        rows.map(|row| row.torque)
+            .reduce(|a, b| if b > a { b } else { a })
     }
 
     /// The least torque a used lock nut must show to be used again, as each authority has it.

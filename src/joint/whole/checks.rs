@@ -184,10 +184,15 @@ impl Joint {
         self.tapped_strength(&candidate, &strength, greatest, &mut report)?;
 
         self.corrosion(&strength, &mut report);
-        // A stable sort keeps the order of the modes between equals.
+        // A stable sort keeps the order of the modes between equals. Checks are large: their places are
+        // sorted, and each of them moves once.
+        let found = core::mem::take(&mut report.checks);
+        let used = |index: &usize| found[*index].utilisation.value;
+        let mut order: Vec<usize> = (0..found.len()).collect();
+        order.sort_by(|a, b| used(b).total_cmp(&used(a)));
         report
             .checks
-            .sort_by(|a, b| b.utilisation.value.total_cmp(&a.utilisation.value));
+            .extend(order.iter().map(|&index| found[index]));
         for index in 0..report.checks.len() {
             report.warn(report.checks[index].cautions);
         }

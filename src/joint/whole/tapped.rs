@@ -11,7 +11,7 @@ use crate::strength::strip::{StripMethod, ThreadFailure, ThreadMaterial, strippi
 use crate::tables::plies::PlyMaterial;
 use crate::thread::ThreadFit;
 use crate::thread::strip::{EndLoss, EngagedLength};
-use crate::units::Force;
+use crate::units::{Force, Length};
 
 /// What a joint ends in.
 pub(super) enum End<'a> {
@@ -69,10 +69,14 @@ impl Joint {
             );
             return Ok(());
         };
-        let protrusion = candidate
-            .cut
-            .map_or(candidate.protrusion, |cut| cut.protrusion);
-        let reached = tapped.engagement + protrusion.min;
+        // Cut to the stack in hand, it fills what is wanted and no more.
+        let fixed = candidate.cut.filter(|cut| cut.holds_window);
+        let beyond = match (candidate.needs_cut, fixed) {
+            (false, _) => candidate.protrusion.min,
+            (true, Some(cut)) => cut.protrusion.min,
+            (true, None) => Length::default(),
+        };
+        let reached = tapped.engagement + beyond;
         let engaged = tapped.depth.map_or(reached, |depth| reached.min(depth));
         let areas = self.tapped_fit().and_then(|fit| {
             let engaged = EngagedLength::new(engaged)?;
