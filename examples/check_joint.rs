@@ -5,7 +5,8 @@
 //! ```
 //!
 //! Without a file it takes `examples/data/davit_socket.json`, which is also the template for requests
-//! of your own (`seesaw_pivot.json` beside it is a pivot with play); `davit_group.json` says where the four
+//! of your own (beside it `seesaw_pivot.json`, a pivot with play, and `winch_foot.json`, a foot screwed into a
+//! tapped casting); `davit_group.json` says where the four
 //! bolts of the davit are. `examples/data/davit_socket_verdict.json` is the answer to it. Exit code: 0 if the joint
 //! holds as far as it was checked, 1 if it does not, 2 for a bad request.
 

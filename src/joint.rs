@@ -52,8 +52,9 @@
 //! self-describing format, and results written to it. Quantities are text with a unit (`"20 kN"`,
 //! `"10 +/- 0.3 mm"`) or objects of value and unit; threads and grades are text as the trade writes it; names of
 //! products, styles and methods are those of the variants in snake case (`iso_4014`). Fields that are not known
-//! are refused by name. Templates of requests are `davit_socket.json` and `walkway_hanger_design.json` in
-//! `examples/data/`, read by the examples `check_joint` and `design_joint`.
+//! are refused by name. Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
+//! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
+//! for `design_joint`.
 //!
 //! # Caution
 //!

@@ -10,6 +10,7 @@
 //! # A joint from end to end
 //!
 //! ```
+//! use shankline::derivation::Format;
 //! use shankline::prelude::*;
 //! use shankline::units::kip;
 //! # fn main() -> Result<(), shankline::Error> {
@@ -41,6 +42,10 @@
 //! let method = ShearMethod::DistortionEnergy { basis: ShearBasis::Yield, design_factor: 2.0 };
 //! let shear = bolt_shear(&thread, &strength, &planes, method)?;
 //! assert!((shear.allowable.get::<kip>() - 33.1).abs() < 0.05);
+//!
+//! // The working of a result, for a report or for homework.
+//! let working = shear.derivation().render(Format::Text, UnitSystem::UsCustomary).to_string();
+//! assert!(working.contains("R1 = F × A\n        = 75.0 ksi × 0.4418 in²\n        = 33138 lbf"));
 //!
 //! // And how tight.
 //! let proof = strength.loads(&thread)?.proof.expect("grade 8 has a proof load");

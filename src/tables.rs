@@ -32,7 +32,8 @@
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!
-//! A value that nobody has read is `None`, never zero.
+//! A value that nobody has read is `None`, never zero. Programs in other languages read the same CSV files:
+//! they are a data package, described by `tables/datapackage.json`.
 
 use alloc::{
     format,
