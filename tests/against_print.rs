@@ -234,7 +234,7 @@ fn proof_loads_of_nuts() {
             _ => 100.0,
         };
         let loads = [
-            nut.proof_load(&thread),
+            nut.proof_load(&thread).unwrap(),
             nut.proof_load_on(thread.tabulated_stress_area().unwrap())
                 .unwrap(),
         ];

@@ -150,3 +150,61 @@ fn a_choice_refuses_what_it_does_not_know() {
     text["washer"] = json!("iso_7089");
     assert!(serde_json::from_value::<DesignChoice>(text).is_err());
 }
+
+/// What cannot be checked with a bolt is no reserve of it: NDS ends at 1 in, and ASTM A307 has no proof load.
+#[test]
+fn bolts_that_cannot_be_checked_are_turned_down() {
+    let mut value = hanger();
+    value["bolt"] = json!({
+        "product": "hex_cap_screw", "thread": "3/4-10 UNC", "grade": "SAE J429 grade 5",
+    });
+    value["nut"] = json!({ "style": "hex" });
+    let timber = json!({ "timber": "Southern Pine" });
+    value["plies"] = json!([timber, timber]);
+    value["stack"] = json!({
+        "plies": [
+            { "name": "rail", "thickness": "2 in" }, { "name": "post", "thickness": "2 in" },
+        ],
+        "shear_planes": [1],
+    });
+    value["load"]["across"] = json!("400 lbf");
+    value["methods"]["timber"] = json!({ "nds": { "bending_yield": "45 ksi", "adjustment": 1.0 } });
+    let space = threads(&["3/4-10 UNC", "1 1/4-7 UNC"]);
+    let designs = joint(&value)
+        .design(&space, &[Objective::Utilisation])
+        .unwrap();
+    let text = |choice: &DesignChoice| choice.text(UnitSystem::UsCustomary);
+    assert_eq!(designs.feasible().len(), 1);
+    assert!(text(&designs.best().unwrap().choice).starts_with("3/4-10 UNC"));
+    let reason = designs.rejected()[0].reasons[0].text(UnitSystem::UsCustomary);
+    assert!(
+        reason.starts_with("cannot be checked: yield in timber"),
+        "{reason}"
+    );
+
+    let mut value = hanger();
+    value["bolt"] = json!({
+        "product": "hex_cap_screw", "thread": "1/2-13 UNC", "grade": "SAE J429 grade 5",
+    });
+    value["nut"] = json!({ "style": "hex" });
+    value["load"]["across"] = json!("100 lbf");
+    let methods = JointMethods::aisc_lrfd(AiscEdition::E2010);
+    value["methods"] = serde_json::to_value(methods).unwrap();
+    value["bolt"]["grade"] =
+        serde_json::to_value(BoltGrade::Astm(AstmGrade::F3125A325Type1)).unwrap();
+    value["tightening"] = json!({
+        "nut_factor": { "min": 0.16, "nominal": 0.18, "max": 0.21 }, "target": "aisc_j31",
+    });
+    let space = DesignSpace::new().grades([AstmGrade::A307A]);
+    let designs = joint(&value).design(&space, &[]).unwrap();
+    assert!(designs.feasible().is_empty());
+    let reasons = &designs.rejected()[0].reasons;
+    let said = |start: &str| {
+        let mut texts = reasons.iter().map(|reason| reason.text(UnitSystem::Si));
+        texts.any(|text| text.starts_with(start))
+    };
+    assert!(
+        said("cannot be checked: tightening: the grade has no proof load"),
+        "{reasons:?}"
+    );
+}

@@ -380,6 +380,12 @@ fn distances_at_the_limit_are_not_short() {
         let short = |less| own(less).short(&along, millimetres(d), EN).unwrap().len();
         assert_eq!([short(0.0), short(0.001)], [0, 4], "{d}");
     }
+    // Small bolts across the grain keep 80 mm from the end too: Table 8.4 has a3,t from -90 to 90 deg.
+    for angle in [45.0, 90.0] {
+        let across = TimberMember::wood(millimetres(90.0), c24, degrees(angle));
+        let least = least_distances(&across, millimetres(8.0), EN).unwrap();
+        assert_eq!(least.edge, Some(millimetres(80.0)), "{angle}");
+    }
 }
 
 #[test]

@@ -151,6 +151,24 @@ fn timber_under_pull_and_preload_is_said() {
     assert!(said(&checked(&joint), "preload lost to creep"));
 }
 
+/// Bolts in a row along the grain do not share evenly: EN 1995 counts fewer, the check of one bolt does not.
+#[test]
+fn rows_in_timber_are_said() {
+    let mut joint = clevis();
+    joint["plies"][1] = json!({ "timber": "C24", "end_distance": "120 mm" });
+    joint["methods"] = serde_json::to_value(shankline::joint::JointMethods::en_1993()).unwrap();
+    joint["methods"]["timber"] =
+        json!({ "en_1995_1_1": { "axial": "0 N", "kmod": 0.7, "gamma_m": 1.3 } });
+    let verdict = checked(&joint);
+    assert_eq!(of(&verdict, Mode::TimberYield).len(), 1);
+    assert!(!said(&verdict, "yield in timber"));
+    joint["plies"][1]["pitch"] = json!("90 mm");
+    assert!(said(
+        &checked(&joint),
+        "yield in timber: of a row along the grain"
+    ));
+}
+
 /// A bushing longer than its link, between ears that do not touch the bushing: both add up.
 #[test]
 fn end_play_adds_to_the_gap() {
@@ -215,6 +233,98 @@ fn bending_counts_with_tension_and_shear() {
     let verdict = checked(&joint);
     assert_eq!(of(&verdict, Mode::Combined).len(), 1);
     assert!(!said(&verdict, "combined loads"));
+}
+
+/// EN 1993-1-8, 3.6.1(10): one row of bolts in a single lap bears 1.5 fu d t / 1.25 at most, and warns that the
+/// factor was recalled.
+#[test]
+fn a_single_lap_with_one_row_bears_less() {
+    let mut joint = clevis();
+    joint["methods"] = serde_json::to_value(shankline::joint::JointMethods::en_1993()).unwrap();
+    joint["stack"] = json!({
+        "plies": [
+            { "name": "rail", "thickness": "20 mm" }, { "name": "post", "thickness": "20 mm" },
+        ],
+        "shear_planes": [1],
+    });
+    for ply in 0..2 {
+        joint["plies"][ply]["end_distance"] = json!("60 mm");
+    }
+    joint["plies"].as_array_mut().unwrap().pop();
+    let one_row = |joint: &Value| {
+        let checks = of(&checked(joint), Mode::Bearing).into_iter();
+        checks
+            .filter(|check| check.method.contains("single lap"))
+            .collect::<Vec<_>>()
+    };
+    let found = one_row(&joint);
+    assert_eq!(found.len(), 2);
+    // By hand: A36, 58 ksi = 399.9 MPa: 1.5 x 399.9 x 16 x 20 / 1.25 = 153.56 kN.
+    assert!((found[0].utilisation.value - 10.0 / 153.56).abs() < 1e-5);
+    assert_eq!(found[0].cautions.iter().count(), 1);
+    for ply in 0..2 {
+        joint["plies"][ply]["pitch"] = json!("60 mm");
+    }
+    assert_eq!(one_row(&joint), []);
+    assert_eq!(one_row(&clevis()), []);
+}
+
+/// Table 3.4 of EN 1993-1-8 takes 0.8 of the bearing in oversize holes.
+#[test]
+fn oversize_holes_bear_less_by_en() {
+    let mut joint = clevis();
+    joint["methods"] = serde_json::to_value(shankline::joint::JointMethods::en_1993()).unwrap();
+    joint["plies"][1]["end_distance"] = json!("100 mm");
+    joint["plies"][1]["edge_distance"] = json!("100 mm");
+    let link = |joint: &Value| {
+        let verdict = checked(joint);
+        let mut bearing = of(&verdict, Mode::Bearing).into_iter();
+        let found = bearing.find(|check| check.place == Place::Ply(2)).unwrap();
+        let warned = verdict
+            .cautions
+            .iter()
+            .any(|caution| caution.to_string().contains("EN 1090-2"));
+        (10.0 / found.utilisation.value, warned)
+    };
+    // By hand, ends far away: 2.5 x 399.9 x 16 x 19.6 / 1.25 = 250.82 kN.
+    let (normal, warned) = link(&joint);
+    assert!((normal / 250.82 - 1.0).abs() < 1e-4 && !warned);
+    joint["plies"][1]["hole"] = json!("20 mm");
+    let (oversize, warned) = link(&joint);
+    assert!((oversize / (0.8 * 250.82) - 1.0).abs() < 1e-4 && warned);
+}
+
+/// What shakes across the axis tires bolt and plies too; nothing here checks that.
+#[test]
+fn fatigue_across_the_axis_is_said() {
+    let mut joint = clevis();
+    assert!(!said(&checked(&joint), "fatigue"));
+    joint["load"]["alternates"] = json!(true);
+    assert!(said(&checked(&joint), "fatigue: of bolt and plies"));
+    joint["load"]["alternates"] = json!(false);
+    joint["environment"] = json!({ "vibration": true });
+    assert!(said(&checked(&joint), "fatigue: of bolt and plies"));
+}
+
+/// A ply of two materials is refused whatever the load.
+#[test]
+fn a_ply_is_of_one_material() {
+    let mut joint = clevis();
+    joint["plies"][1]["timber"] = json!("C24");
+    for load in [
+        json!({ "across": "1 kN" }),
+        json!({ "along": "1 kN" }),
+        json!({}),
+    ] {
+        joint["load"] = load;
+        let both: Joint = serde_json::from_value(joint.clone()).unwrap();
+        assert!(
+            both.check()
+                .unwrap_err()
+                .to_string()
+                .contains("is said to be of")
+        );
+    }
 }
 
 /// Prying and pull-through are nowhere in the check of a load along the bolt.

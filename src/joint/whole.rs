@@ -43,7 +43,8 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 /// |---|---|
 /// | shear of each plane, bearing, tear-out and sections of each ply | shear planes; `plies` |
 /// | bending of the bolt | gaps, sleeves with end play, or [`Environment::rotates`], in double shear |
-/// | tension, separation, fatigue, slip, both together | loads; `tightening`, `methods.slip` |
+/// | limits of EN 1993-1-8 on bearing: a single lap with one row, oversize holes, pivots | `plies` without a pitch; holes; [`Environment::rotates`] |
+/// | tension, separation, fatigue, slip; tension, shear and bending together | loads; `tightening`, `methods.slip` |
 /// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
 /// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
 /// | stripping of the nut, or of both threads in a tapped part | its grade; [`Joint::tapped`] |
@@ -291,7 +292,7 @@ pub struct JointPly {
         )
     )]
     pub edge_distance: Option<Length>,
-    /// To the next hole along the load.
+    /// To the next hole along the load; none if there is one row of bolts.
     #[cfg_attr(
         feature = "serde",
         serde(

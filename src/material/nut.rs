@@ -8,6 +8,7 @@ use super::{Sizes, widest};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
+use crate::tables::nanometres;
 use crate::tables::nut_grades::{NutGradeRow, NutShape};
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress};
@@ -162,6 +163,8 @@ pub struct NutStrength {
     pub grade: NutGrade,
     /// Shape.
     pub shape: NutShape,
+    /// The thread it holds for: a nut of another size or pitch may have another proof stress.
+    pub thread: Thread,
     /// Proof stress: what the nut must bear on a hard mandrel without stripping, over the tensile
     /// stress area of the bolt.
     #[cfg_attr(
@@ -182,8 +185,11 @@ pub struct NutStrength {
 }
 
 impl NutStrength {
-    /// Proof load of the nut on this thread, which must be the one the strength was asked for: proof stress
-    /// times [`Thread::tensile_stress_area`].
+    /// Proof load of the nut on its thread: proof stress times [`Thread::tensile_stress_area`].
+    ///
+    /// # Errors
+    ///
+    /// [`Error::Mismatch`] for a thread of another diameter or pitch than the strength was asked for.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -192,13 +198,21 @@ impl NutStrength {
     /// // ASTM A194 prints 24 830 lbf, from an area of 0.1419 in2.
     /// let thread: Thread = "1/2-13 UNC".parse()?;
     /// let nut = NutGrade::AstmA194_2h.strength(NutShape::HeavyHex, &thread)?;
-    /// assert!((nut.proof_load(&thread).get::<pound_force>() - 24_830.0).abs() < 5.0);
+    /// assert!((nut.proof_load(&thread)?.get::<pound_force>() - 24_830.0).abs() < 5.0);
+    /// assert!(nut.proof_load(&"3/4-10 UNC".parse()?).is_err());
     /// # Ok(())
     /// # }
     /// ```
-    #[must_use]
-    pub fn proof_load(&self, thread: &Thread) -> Force {
-        self.proof_stress * thread.tensile_stress_area()
+    pub fn proof_load(&self, thread: &Thread) -> Result<Force, Error> {
+        let own = &self.thread;
+        let same = nanometres(own.nominal_diameter()) == nanometres(thread.nominal_diameter())
+            && nanometres(own.pitch()) == nanometres(thread.pitch());
+        if !same {
+            return Err(Error::Mismatch(format!(
+                "the strength of the nut is that of {own}, not of {thread}"
+            )));
+        }
+        Ok(self.proof_stress * thread.tensile_stress_area())
     }
 
     /// The same on a given area, such as the printed one.
@@ -290,6 +304,7 @@ impl NutGrade {
             return Ok(NutStrength {
                 grade: self,
                 shape,
+                thread: *thread,
                 proof_stress: row.proof_stress,
                 proof_stress_overtapped: row.proof_stress_overtapped,
                 note: row.note,

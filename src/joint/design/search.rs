@@ -266,6 +266,9 @@ fn reasons(check: &JointCheck, space: &DesignSpace) -> Vec<TurnedDownReason> {
     }
     let faults = check.findings.iter().filter(|finding| finding.is_fault());
     reasons.extend(faults.copied().map(TurnedDownReason::Fault));
+    // What is not checked is no reserve: such a bolt would win over those that were.
+    let unchecked = check.not_checked.iter().filter(|missing| missing.of_bolt);
+    reasons.extend(unchecked.copied().map(TurnedDownReason::NotChecked));
     reasons
 }
 
@@ -339,7 +342,7 @@ fn is_hopeless(
                     _ => false,
                 }
         }
-        TurnedDownReason::NotCheckable(_) => false,
+        TurnedDownReason::NotChecked(_) | TurnedDownReason::NotCheckable(_) => false,
     })
 }
 

@@ -88,7 +88,7 @@ impl Joint {
             )?;
             report.checks.push(check.by(method));
         } else {
-            report.skip(
+            report.skip_bolt(
                 Mode::BoltTension,
                 "with the preload: the grade has no proof load",
             );
@@ -149,7 +149,7 @@ impl Joint {
         let strengths = match FatigueStrengths::of_bolt(strength) {
             Ok(strengths) => strengths,
             Err(Error::NoValue { .. } | Error::NotInTable { .. }) => {
-                report.skip(
+                report.skip_bolt(
                     Mode::Fatigue,
                     "no endurance strength of the grade and size is known",
                 );
@@ -300,6 +300,12 @@ impl Joint {
     ) -> Result<(), Error> {
         if self.load.across <= Force::default() {
             return Ok(());
+        }
+        if self.load.alternates || self.environment.vibration {
+            report.skip(
+                Mode::Fatigue,
+                "of bolt and plies under a load across the axis that comes and goes: no method is known here",
+            );
         }
         self.slip(preload, report)?;
         let level = self.methods.level;

@@ -113,7 +113,7 @@ impl Joint {
                 Level::Allowable | Level::Nominal,
             ) => {
                 let Some(yield_strength) = strength.yield_strength else {
-                    report.skip(Mode::BoltBending, "the grade has no yield strength");
+                    report.skip_bolt(Mode::BoltBending, "the grade has no yield strength");
                     return Ok(());
                 };
                 let pin = yielding_pin(pin, yield_strength, design_factor)?;
@@ -129,7 +129,7 @@ impl Joint {
                     return Ok(());
                 };
                 let Some(pin_yield) = en_yield_strength(strength.grade) else {
-                    report.skip(
+                    report.skip_bolt(
                         Mode::BoltBending,
                         "EN 1993-1-8 has no yield strength of the grade",
                     );

@@ -51,9 +51,25 @@ impl Report {
         self.miss(Subject::Mode(mode), reason);
     }
 
-    /// Lists what was not checked, once.
+    /// The same, where with a bolt of another size or grade it could be checked.
+    pub(super) fn skip_bolt(&mut self, mode: Mode, reason: &'static str) {
+        self.list(NotChecked {
+            subject: Subject::Mode(mode),
+            reason,
+            of_bolt: true,
+        });
+    }
+
     pub(super) fn miss(&mut self, subject: Subject, reason: &'static str) {
-        let missing = NotChecked { subject, reason };
+        self.list(NotChecked {
+            subject,
+            reason,
+            of_bolt: false,
+        });
+    }
+
+    /// Lists what was not checked, once.
+    fn list(&mut self, missing: NotChecked) {
         if !self.not_checked.contains(&missing) {
             self.not_checked.push(missing);
         }

@@ -377,6 +377,10 @@ pub struct NotChecked {
     pub subject: Subject,
     /// Why.
     pub reason: &'static str,
+    /// Whether the size or the grade of the bolt is why, so that another bolt could be checked:
+    /// [`Joint::design`](crate::joint::Joint::design) turns such a bolt down.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "core::ops::Not::not"))]
+    pub of_bolt: bool,
 }
 
 impl fmt::Display for NotChecked {

@@ -233,7 +233,7 @@ impl Joint {
                 .checks
                 .push(check.by("T = K F d, greatest preload against the proof load"));
         } else {
-            report.skip(Mode::Tightening, "the grade has no proof load");
+            report.skip_bolt(Mode::Tightening, "the grade has no proof load");
         }
         let relaxation = not_negative("relaxation", tightening.relaxation)?.value;
         if relaxation > 1.0 {

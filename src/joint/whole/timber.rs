@@ -52,6 +52,13 @@ impl Joint {
             report.skip(Mode::TimberYield, "no method for bolts in timber is chosen");
             return Ok(());
         };
+        let in_row = |ply: &JointPly| ply.timber.is_some() && ply.pitch.is_some();
+        if matches!(method, TimberMethod::En1995 { .. }) && self.plies.iter().any(in_row) {
+            report.skip(
+                Mode::TimberYield,
+                "of a row along the grain: its effective number of bolts, EN 1995-1-1 8.5.1.1(4), is not taken off",
+            );
+        }
         match self.timber_connection(candidate, method) {
             Ok(Ok(joint)) => self.timber_yield(&joint, strength, method, report)?,
             Ok(Err(reason)) => report.skip(Mode::TimberYield, reason),
@@ -119,11 +126,6 @@ impl Joint {
             TimberMethod::Nds { .. } if threaded => root_diameter(&self.bolt.thread),
             _ => self.bolt.thread.nominal_diameter(),
         };
-        if !method.covers(diameter) {
-            return Ok(Err(
-                "the method does not know bolts of this diameter (NDS: at the root, if thread is in a plane)",
-            ));
-        }
         Ok(Ok(TimberConnection {
             diameter,
             main,
@@ -140,6 +142,13 @@ impl Joint {
         method: TimberMethod,
         report: &mut Report,
     ) -> Result<(), Error> {
+        if !method.covers(joint.diameter) {
+            report.skip_bolt(
+                Mode::TimberYield,
+                "the method does not know bolts of this diameter (NDS: at the root, if thread is in a plane)",
+            );
+            return Ok(());
+        }
         let level = self.methods.level;
         // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
         let tensile = en_tensile_strength(strength.grade).unwrap_or(strength.tensile_strength);

@@ -151,8 +151,8 @@ impl NutProof {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] if a load is not positive and finite; [`Error::Mismatch`] if the strengths of the
-/// bolt hold for another nominal diameter than the thread has.
+/// [`Error::OutOfRange`] if a load is not positive and finite; [`Error::Mismatch`] if the strengths of
+/// bolt or nut hold for another size than the thread has.
 ///
 /// ```
 /// use shankline::{prelude::*, strength::strip::nut_proof};
@@ -173,7 +173,7 @@ pub fn nut_proof(
     let tensile_stress_area = thread.tensile_stress_area();
     let bolt_breaking_load = bolt.tensile_strength * tensile_stress_area;
     positive("breaking load of the bolt", bolt_breaking_load)?;
-    let nut_proof_load = positive("proof load of the nut", nut.proof_load(thread))?;
+    let nut_proof_load = positive("proof load of the nut", nut.proof_load(thread)?)?;
     Ok(NutProof {
         nut_proof_stress: nut.proof_stress,
         bolt_tensile_strength: bolt.tensile_strength,

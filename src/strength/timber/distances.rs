@@ -75,8 +75,8 @@ impl TimberDistances {
 /// NDS, for the full design value (a geometry factor of 1), load along the grain: end 7 D in softwood and 5 D in hardwood,
 /// edge 1.5 D, next bolt 4 D along and 1.5 D across. Across the grain: loaded edge 4 D, end 4 D, next bolt 4 D along
 /// the load; across it 2.5 D up to l/D = 2, 5 D from 6, (5 l + 10 D) / 8 between, l the thickness. EN 1995-1-1
-/// Table 8.4, along: end max(7 d, 80 mm), edge 3 d, next bolt 5 d and 4 d. Across: loaded edge 4 d, end 7 d, next bolt
-/// 4 d. At an angle the greater of the two.
+/// Table 8.4, along: end max(7 d, 80 mm), edge 3 d, next bolt 5 d and 4 d. Across: loaded edge 4 d, end
+/// max(7 d, 80 mm), next bolt 4 d. At an angle the greater of the two.
 ///
 /// Sources: NDS 2018 Tables 12.5.1A to 12.5.1D and EN 1995-1-1:2004 Table 8.4, as quoted in public design notes and
 /// scripts. NDS besides wants half the distance of rows as edge distance where l/D is above 6, and shear areas of angled
@@ -129,7 +129,7 @@ pub fn least_distances(
             let end = if seven > least { seven } else { least };
             (
                 [end, 3.0 * d, 5.0 * d, 4.0 * d],
-                [4.0 * d, seven, 4.0 * d, 4.0 * d],
+                [4.0 * d, end, 4.0 * d, 4.0 * d],
             )
         }
     };
