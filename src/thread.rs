@@ -69,11 +69,11 @@ pub use profile::Profile;
 /// class   = 1A | 2A | 3A | 1B | 2B | 3B | such as 6g, 6H, 4g6g
 /// ```
 ///
-/// A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), or could
-/// exist as a special one (`10-36 UNS`), as ASME B1.1 writes it, otherwise inches (`1-8 UNC`, `1-14 UNS`). A Unified thread without series is the standard
-/// one of that pitch; a metric one without pitch is the coarse one. A space may stand for the hyphen
-/// before `LH`. Right hand, one start and the engagement group N are implied. Gaging systems (`(21)`)
-/// and modified limits (`MOD`) are refused: what they say would be lost.
+/// A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), or could exist as a
+/// special one (`10-36 UNS`), as ASME B1.1 writes it, otherwise inches (`1-8 UNC`, `1-14 UNS`). A Unified
+/// thread without series is the standard one of that pitch; a metric one without pitch is the coarse one. A
+/// space may stand for the hyphen before `LH`. Right hand, one start and the engagement group N are implied.
+/// Gaging systems (`(21)`) and modified limits (`MOD`) are refused: what they say would be lost.
 ///
 /// Source: the syntax of ASME B1.1 and of ISO 965-1 was recalled; the plain forms were read in a design
 /// handbook, `LH` in a guide to thread notes.

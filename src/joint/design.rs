@@ -29,14 +29,15 @@ impl Joint {
     /// running torque or a stiffness where they are given. Holes and washers follow the
     /// thread as the space says. A given length is not kept: the length follows the stack.
     ///
-    /// Lengths that fit are checked by [`check`](Self::check), nothing is estimated: all of them but
-    /// those that cannot be better any more, or that fail for the same reason as one before.
-    /// A design is feasible if the check [holds](super::JointCheck::holds), the loads use no more than the
-    /// space permits, and nothing is left unchecked for want of a number of that bolt
-    /// ([`NotChecked::of_bolt`](super::NotChecked::of_bolt)). Of each combination the best length under the objectives is kept. Without
-    /// loads it is a search for parts and length only. No objective at all means [`Objective::DEFAULT`]. Equal designs are ordered by diameter, strength of
-    /// the bolt, and the order of the parts in their types, so that neither the order of the lists nor
-    /// repetitions in them change anything.
+    /// Lengths that fit are checked by [`check`](Self::check), nothing is estimated: all of them but those
+    /// that cannot be better any more, or that fail for the same reason as one before. A design is feasible
+    /// if the check [holds](super::JointCheck::holds), the loads use no more than the space permits, and
+    /// nothing is left unchecked for want of a number of that bolt
+    /// ([`NotChecked::of_bolt`](super::NotChecked::of_bolt)). Of each combination the best length under the
+    /// objectives is kept. Without loads it is a search for parts and length only. No objective at all means
+    /// [`Objective::DEFAULT`]. Equal designs are ordered by diameter, strength of the bolt, and the order of
+    /// the parts in their types, so that neither the order of the lists nor repetitions in them change
+    /// anything.
     ///
     /// What the check does not look at the design does not either: [`Designs::verdict`] says what that is.
     ///

@@ -16,8 +16,9 @@ use crate::units::Length;
 /// A search over the stock lengths of one product for one stack and nut.
 ///
 /// For each length the search tries every permitted number of washers under the nut, and under the head
-/// where the stack and the rules let it add some, and keeps the best. With G the grip (head washers, plies, nut washers), m the nut height and x the position
-/// of a shear plane, each at its minimum and maximum, it asks:
+/// where the stack and the rules let it add some, and keeps the best. With G the grip (head washers, plies,
+/// nut washers), m the nut height and x the position of a shear plane, each at its minimum and maximum, it
+/// asks:
 ///
 /// - jam margin J = G min - LG max: the nut must clamp before it reaches the run-out, J >= c P;
 /// - protrusion from L min - G max - m max to L max - G min - m min, in pitches P;

@@ -47,7 +47,7 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 /// | tension, separation, fatigue, slip; tension, shear and bending together | loads; `tightening`, `methods.slip` |
 /// | over-tightening, with the running torque of a lock nut | [`Tightening`] |
 /// | preload lost to settling, what a moved mark means | [`Tightening::settling`]; ply materials or [`Tightening::stiffness`] |
-/// | stripping of the nut | its grade |
+/// | stripping of the nut, or of both threads in a tapped part | its grade; [`Joint::tapped`] |
 /// | yielding of timber and bolt together, least distances in timber | [`JointPly::timber`], [`JointMethods::timber`] |
 /// | corrosion in contact, brittle plated bolts, hot coatings | [`Environment::contact`], [`JointPly::metal`] |
 ///

@@ -214,9 +214,9 @@ fn total(arm: f64, thread: &Thread, bearing_diameter: Length) -> f64 {
 /// Total coefficient of friction from a torque test, thread and face taken as equal:
 /// mu = (T/F - P / (2 pi)) / (d2 / (2 cos 30) + Db / 2).
 ///
-/// T measured torque (prevailing torque taken off), F measured preload, P pitch (of several starts, the lead), d2 pitch diameter,
-/// Db effective bearing diameter. The linear form solved for the friction; ISO 16047
-/// evaluates its tests so (recalled).
+/// T measured torque (prevailing torque taken off), F measured preload, P pitch (of several starts, the
+/// lead), d2 pitch diameter, Db effective bearing diameter. The linear form solved for the friction; ISO
+/// 16047 evaluates its tests so (recalled).
 ///
 /// # Errors
 ///

@@ -19,9 +19,9 @@
 //!
 //! Sources: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6; AISC 360 J3.10 and D2 (bearing and
 //! tear-out met in a handbook example and its factors read, J3.10 of 2010; 1.5, 3.0 and section rules
-//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its factors for oversize holes and slots)
-//! and EN 1993-1-1 6.2.3 in a European design guide;
-//! MIL-HDBK-5 as quoted. AISC's block shear and EN's are in [`BlockShear`].
+//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its factors for
+//! oversize holes and slots) and EN 1993-1-1 6.2.3 in a European design guide; MIL-HDBK-5 as quoted. AISC's
+//! block shear and EN's are in [`BlockShear`].
 
 mod asked;
 mod block;

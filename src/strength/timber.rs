@@ -247,10 +247,10 @@ impl TimberConnection {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for what is not positive and finite, a negative gap, a diameter, specific gravity, density or angle
-    /// outside the method, a hole smaller than the bolt, kmod not from 0.1 to 1.1, gammaM below 1, an adjustment not from 0.01
-    /// to 10; [`Error::NoValue`] if timber or bolt lack the number of the method, or for a gap by EN 1995-1-1; [`Error::Mismatch`] if no member is
-    /// timber.
+    /// [`Error::OutOfRange`] for what is not positive and finite, a negative gap, a diameter, specific
+    /// gravity, density or angle outside the method, a hole smaller than the bolt, kmod not from 0.1 to 1.1,
+    /// gammaM below 1, an adjustment not from 0.01 to 10; [`Error::NoValue`] if timber or bolt lack the
+    /// number of the method, or for a gap by EN 1995-1-1; [`Error::Mismatch`] if no member is timber.
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -43,10 +43,10 @@ pub enum VdiThread {
 ///
 /// Rolled before heat treatment 0.85 (150 / d + 45) MPa with d in mm; rolled after it `(2 - FSm / F0.2)`
 /// times that. Below 2 million cycles N the amplitude is (2e6 / N)^(1/3) times as great, rolled after heat
-/// treatment (2e6 / N)^(1/6). All of it was recalled, not read: results carry a [`Caution`].
-/// Its magnitude agrees with what a public engineering page gives as allowable amplitudes of classes
-/// 8.8 to 12.9 (notes on the calculation of bolts: 50 MPa from M8 to M12, 40 MPa from
-/// M14 to M20; rolled last 90 and 70 MPa), which is no reproduction of the formula.
+/// treatment (2e6 / N)^(1/6). All of it was recalled, not read: results carry a [`Caution`]. Its magnitude
+/// agrees with what a public engineering page gives as allowable amplitudes of classes 8.8 to 12.9 (notes on
+/// the calculation of bolts: 50 MPa from M8 to M12, 40 MPa from M14 to M20; rolled last 90 and 70 MPa),
+/// which is no reproduction of the formula.
 ///
 /// It already belongs to a high mean stress. Never hold it beside an
 /// [`EnduranceStrength`](super::EnduranceStrength), which is at zero mean stress; the types do not allow it.

@@ -19,7 +19,8 @@ impl Joint {
     /// Bending of a bolt in double shear across gaps, or of a pivot, which nothing clamps.
     ///
     /// With the plies at their greatest thickness and the wider gap on both sides; neither a sleeve over the
-    /// bolt nor the clamping of its ends is counted on. If a plane may cut thread, the whole bolt bends as its tensile stress area.
+    /// bolt nor the clamping of its ends is counted on. If a plane may cut thread, the whole bolt bends as
+    /// its tensile stress area.
     pub(super) fn bending(
         &self,
         candidate: &Candidate,

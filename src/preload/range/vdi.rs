@@ -10,8 +10,9 @@ use crate::units::Force;
 /// factor, less embedment and heat.
 ///
 /// The greatest preload is commonly the one of
-/// [`FrictionForm::assembly_preload`](crate::preload::FrictionForm::assembly_preload); the factor that of a row of
-/// [`TighteningScatter`](crate::tables::tightening::TighteningScatter), or of [`tightening_factor`](crate::preload::tightening_factor).
+/// [`FrictionForm::assembly_preload`](crate::preload::FrictionForm::assembly_preload); the factor that of a
+/// row of [`TighteningScatter`](crate::tables::tightening::TighteningScatter), or of
+/// [`tightening_factor`](crate::preload::tightening_factor).
 ///
 /// Source: VDI 2230 (2001), definition of the tightening factor on a supplier's page; the example of a
 /// distributor after VDI 2230 (2015) is reproduced.

@@ -109,7 +109,8 @@ impl BoltPattern {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a moment that is not positive and finite or tensions that overflow;
-    /// [`Error::Mismatch`] for a bolt below the edge, or bolts that are all on the neutral axis; those of [`BoltPattern::elastic`].
+    /// [`Error::Mismatch`] for a bolt below the edge, or bolts that are all on the neutral axis; those of
+    /// [`BoltPattern::elastic`].
     ///
     /// ```
     /// use shankline::strength::group::{BoltPattern, NeutralAxis, PlaneLoad};

@@ -113,8 +113,8 @@ impl AiscFlange {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bolt as wide as 2 b, a hole narrower
-    /// than the bolt or as long as p, or p beyond 2 b, the most the manual lets a bolt have
+    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bolt as wide as 2 b,
+    /// a hole narrower than the bolt or as long as p, or p beyond 2 b, the most the manual lets a bolt have
     /// without a yield line analysis (recalled).
     ///
     /// ```
