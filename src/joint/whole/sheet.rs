@@ -130,8 +130,12 @@ pub enum SheetStep {
     TightenSnug,
     /// A wrench of the right size.
     WrenchRange,
-    /// Line up the slots of a slotted nut and fit the pin.
+    /// The hole for the pin comes after the cut.
+    DrillAfterCut,
+    /// Line up the slots of a slotted nut within the range of its torque, and fit the pin.
     FitPin,
+    /// Line up the slots of a slotted nut that no torque is given for, and fit the pin.
+    FitPinByHand,
     /// Mark nut, bolt end and ply.
     WitnessMark,
     /// Mark head and ply.
@@ -266,11 +270,16 @@ impl Sheet {
             }
             _ => assembly.push(SheetStep::TightenSnug),
         }
-        if locking == Some(Locking::Slotted) {
-            assembly.push(SheetStep::FitPin);
-        }
+        let is_cut = cut.is_some();
         if plan.method == CutMethod::AtFitUp {
             assembly.extend(cut);
+        }
+        if locking == Some(Locking::Slotted) {
+            assembly.extend(is_cut.then_some(SheetStep::DrillAfterCut));
+            assembly.push(match check.preload {
+                Some(_) => SheetStep::FitPin,
+                None => SheetStep::FitPinByHand,
+            });
         }
         let pitch = thread.pitch();
         let protrusion = match &joint.tapped {
@@ -284,26 +293,16 @@ impl Sheet {
             },
         };
         assembly.push(protrusion.clone());
-        let mut inspection = Vec::new();
         // Without a torque there is none to mark after, to check or to lose.
-        if let Some(preload) = check.preload {
+        if check.preload.is_some() {
             assembly.push(if joint.nut.is_some() {
                 SheetStep::WitnessMark
             } else {
                 SheetStep::WitnessMarkAtHead
             });
-            inspection.extend([SheetStep::FirstLook, SheetStep::MovedMark]);
-            if let Some(springs) = joint.springs(joint.load_share(candidate)?)? {
-                let loosened = springs.loosened(preload.preload.nominal, MARK)?;
-                inspection.push(SheetStep::MarkMeans { loosened });
-            }
-            if preload.settling_loss > Force::default() {
-                let loss = preload.settling_loss;
-                inspection.push(SheetStep::Settling { loss });
-            }
-            inspection.extend([SheetStep::MarkShowsRotationOnly, SheetStep::Retorque]);
         }
-        inspection.extend([protrusion]);
+        let mut inspection = preload_inspection(joint, check)?;
+        inspection.push(protrusion);
         inspection.extend(locking.map(|locking| SheetStep::UsedNut { locking }));
         inspection.push(SheetStep::LookAround);
         Ok(Self {
@@ -379,6 +378,24 @@ impl fmt::Display for RenderedSheet<'_> {
         }
         Ok(())
     }
+}
+
+/// What a mark shows of the preload, if there is one.
+fn preload_inspection(joint: &Joint, check: &JointCheck) -> Result<Vec<SheetStep>, Error> {
+    let Some(preload) = check.preload else {
+        return Ok(Vec::new());
+    };
+    let mut steps = Vec::from([SheetStep::FirstLook, SheetStep::MovedMark]);
+    if let Some(springs) = joint.springs(joint.load_share(&check.candidate)?)? {
+        let loosened = springs.loosened(preload.preload.nominal, MARK)?;
+        steps.push(SheetStep::MarkMeans { loosened });
+    }
+    if preload.settling_loss > Force::default() {
+        let loss = preload.settling_loss;
+        steps.push(SheetStep::Settling { loss });
+    }
+    steps.extend([SheetStep::MarkShowsRotationOnly, SheetStep::Retorque]);
+    Ok(steps)
 }
 
 /// A length as its product is sold: `4 in`, `80 mm`.

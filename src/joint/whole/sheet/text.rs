@@ -136,6 +136,12 @@ impl SheetStep {
                 "Begin at the low end of the torque and go on until slot and hole meet; never beyond the \
                  high end: change the washer instead. Fit a new cotter pin."
             }
+            Self::DrillAfterCut => {
+                "Drill the bolt for the pin after the cut; a bolt that came drilled must not be cut."
+            }
+            Self::FitPinByHand => {
+                "Turn the nut until slot and hole meet, without clamping what must turn. Fit a new cotter pin."
+            }
             Self::WitnessMark => {
                 "Draw a witness mark across bolt end, nut and ply after the final torque."
             }
@@ -205,6 +211,8 @@ impl SheetStep {
                 Locking::None | Locking::Serrated => "common practice, no source",
             },
             Self::TightenSnug
+            | Self::DrillAfterCut
+            | Self::FitPinByHand
             | Self::FirstLook
             | Self::MarkShowsRotationOnly
             | Self::LookAround => "common practice, no source",
