@@ -436,7 +436,13 @@ fn sixty_thousand_joints_with_every_feature() {
                 continue;
             };
             assert!(case.starts_within_limits(), "{case:?}");
-            let selection = search.ranked(Ranking::by(&case.order)).run().unwrap();
+            let search = search.ranked(Ranking::by(&case.order));
+            let selection = search.run().unwrap();
+            assert_eq!(
+                search.best().unwrap().as_ref(),
+                selection.best(),
+                "{case:?}"
+            );
             let searched = selection.best().map(|best| Choice {
                 length: mm(best.screw.nominal),
                 added: (best.washers_added_under_head, best.washers_added),

@@ -90,6 +90,13 @@ impl Trial {
 /// Planes by their zone in the worst case.
 type ZoneCounts = [usize; 3];
 
+/// One screw with its best number of washers.
+struct Judged {
+    best: Trial,
+    zones: ZoneCounts,
+    rank: Rank,
+}
+
 impl<'a> LengthSearch<'a> {
     /// Prepares a search.
     ///
@@ -218,11 +225,7 @@ impl<'a> LengthSearch<'a> {
     /// # }
     /// ```
     pub fn run(&self) -> Result<Selection, Error> {
-        let screws = self.screws.ok_or_else(|| Error::NoValue {
-            quantity: "stock length",
-            subject: "a bolt in the hand".into(),
-            reason: "no product was named",
-        })?;
+        let screws = self.screws.ok_or_else(no_product)?;
         let mut candidates = Vec::with_capacity(40);
         let mut not_assessed = Vec::new();
         for length in screws.stock_lengths() {
@@ -235,11 +238,7 @@ impl<'a> LengthSearch<'a> {
         }
         candidates.sort_by_cached_key(|candidate| candidate.rank);
         let Some(first) = candidates.first() else {
-            return Err(Error::NoValue {
-                quantity: "stock length with all its dimensions",
-                subject: format!("{screws}"),
-                reason: "none has been read at that size",
-            });
+            return Err(nothing_read(screws));
         };
         let cautions = screws.cautions(&first.screw).and(self.nut.cautions());
         let accepted = candidates.partition_point(Candidate::fits);
@@ -249,6 +248,52 @@ impl<'a> LengthSearch<'a> {
             not_assessed,
             cautions,
         })
+    }
+
+    /// The best stock length alone, if any fits: the same as [`run`](Self::run) finds, without the others and
+    /// the reasons against them. For sweeps over many joints.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`run`](Self::run).
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let thread: Thread = "M10".parse()?;
+    /// # let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// # let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// # let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread)?;
+    /// # let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+    /// # let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let search = LengthSearch::new(&stack, &screws, nut, rules)?;
+    /// assert_eq!(search.best()?.as_ref(), search.run()?.best());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn best(&self) -> Result<Option<Candidate>, Error> {
+        let screws = self.screws.ok_or_else(no_product)?;
+        let grip = self.stack.grip_with(Added::default());
+        // No bolt is longer at its least than its nominal length: what is too short by that needs no look-up.
+        let shortest = grip.max + self.nut.height().max + self.window().0 - SAME_LENGTH;
+        let mut first: Option<(ScrewLength, Judged)> = None;
+        for length in screws.stock_lengths().filter(|&length| length >= shortest) {
+            let screw = match screws.length(length) {
+                Ok(screw) => screw,
+                Err(Error::NoValue { .. } | Error::NotInTable { .. }) => continue,
+                Err(error) => return Err(error),
+            };
+            let judged = self.judged(&screw);
+            let better = |(_, first): &(_, Judged)| judged.rank < first.rank;
+            if judged.best.fits && first.as_ref().is_none_or(better) {
+                first = Some((screw, judged));
+            }
+        }
+        match first {
+            Some((screw, judged)) => Ok(Some(self.told(screw, &judged))),
+            // Nothing fits, or nothing has been read: the whole search tells which.
+            None => self.run().map(|selection| selection.best().copied()),
+        }
     }
 
     /// The verdict on one screw, such as one measured in the hand.
@@ -276,24 +321,34 @@ impl<'a> LengthSearch<'a> {
         Ok(self.candidate(screw.checked()?))
     }
 
-    /// The best number of washers for one screw.
     fn candidate(&self, screw: ScrewLength) -> Candidate {
-        let mut counts = self.zones(&screw, 0);
-        let mut best = self.best_at_nut(&screw, 0);
-        let mut rank = self.rank(&screw, &best, counts);
+        self.told(screw, &self.judged(&screw))
+    }
+
+    /// The best number of washers for one screw.
+    fn judged(&self, screw: &ScrewLength) -> Judged {
+        let mut zones = self.zones(screw, 0);
+        let mut best = self.best_at_nut(screw, 0);
+        let mut rank = self.rank(screw, &best, zones);
         for under_head in 1..=self.available.under_head.min(self.available_in_all) {
-            let next = self.best_at_nut(&screw, under_head);
+            let next = self.best_at_nut(screw, under_head);
             // Neither can more washers help a bolt that is too short with fewest of them.
             if next.too_short && next.added.under_nut == 0 {
                 break;
             }
-            let zones = self.zones(&screw, under_head);
-            let next_rank = self.rank(&screw, &next, zones);
+            let next_zones = self.zones(screw, under_head);
+            let next_rank = self.rank(screw, &next, next_zones);
             // A bolt that does not do is judged without them: whoever reads why would not know of them.
             if next.fits && next_rank < rank {
-                (best, counts, rank) = (next, zones, next_rank);
+                (best, zones, rank) = (next, next_zones, next_rank);
             }
         }
+        Judged { best, zones, rank }
+    }
+
+    /// All that is to be said of a screw that has been judged.
+    fn told(&self, screw: ScrewLength, judged: &Judged) -> Candidate {
+        let Judged { best, zones, rank } = judged;
         let start = self.stack.washers_under_nut().map_or(0, |(_, start)| start);
         let mut candidate = Candidate {
             screw,
@@ -306,14 +361,14 @@ impl<'a> LengthSearch<'a> {
             jam_margin: best.jam_margin,
             clear_threads: best.jam_margin.value / self.pitch().value,
             protrusion: best.protrusion,
-            planes_on_shank: counts[Zone::Shank as usize],
-            planes_in_run_out: counts[Zone::RunOut as usize],
-            planes_in_thread: counts[Zone::Thread as usize],
+            planes_on_shank: zones[Zone::Shank as usize],
+            planes_in_run_out: zones[Zone::RunOut as usize],
+            planes_in_thread: zones[Zone::Thread as usize],
             ends_in_tapped_part: self.nut.is_tapped(),
             needs_cut: best.needs_cut,
             cut: None,
             reasons: [None; 4],
-            rank,
+            rank: *rank,
         };
         if best.fits {
             candidate.cut = self.cut(&candidate);
@@ -547,5 +602,23 @@ impl<'a> LengthSearch<'a> {
             protrusion,
             holds_window: protrusion.max <= limit + SAME_LENGTH,
         })
+    }
+}
+
+#[cold]
+fn no_product() -> Error {
+    Error::NoValue {
+        quantity: "stock length",
+        subject: "a bolt in the hand".into(),
+        reason: "no product was named",
+    }
+}
+
+#[cold]
+fn nothing_read(screws: &ScrewSeries) -> Error {
+    Error::NoValue {
+        quantity: "stock length with all its dimensions",
+        subject: format!("{screws}"),
+        reason: "none has been read at that size",
     }
 }

@@ -235,14 +235,19 @@ impl Joint {
         let candidate = if let Some(length) = self.bolt.length {
             search.assess(screws.length(length)?)?
         } else {
-            let selection = search.run()?;
-            report.warn(selection.cautions());
-            let nearest = selection.best().or_else(|| selection.rejected().first());
-            *nearest.ok_or_else(|| Error::NoValue {
-                quantity: "stock length",
-                subject: alloc::string::ToString::to_string(&screws),
-                reason: "none has been read at that size",
-            })?
+            match search.best()? {
+                Some(best) => best,
+                // Of those that do not fit, the nearest tells why.
+                None => *search
+                    .run()?
+                    .rejected()
+                    .first()
+                    .ok_or_else(|| Error::NoValue {
+                        quantity: "stock length",
+                        subject: alloc::string::ToString::to_string(&screws),
+                        reason: "none has been read at that size",
+                    })?,
+            }
         };
         report.warn(screws.cautions(&candidate.screw));
         let findings = &mut report.findings;
