@@ -140,31 +140,39 @@ impl Cautions {
     /// The warnings of both lists.
     #[must_use]
     #[inline]
-    pub(crate) fn and(self, other: Self) -> Self {
-        let told = other.slots.into_iter().take_while(Option::is_some);
-        told.fold(self, Self::with)
+    pub(crate) fn and(mut self, other: Self) -> Self {
+        for caution in other.slots.iter().map_while(Option::as_ref) {
+            self.add(*caution);
+        }
+        self
     }
 
     /// The list with one more warning at its end, if there is one and it is not there yet.
     #[must_use]
     #[inline]
     pub(crate) fn with(mut self, caution: Option<Caution>) -> Self {
-        if caution.is_none() {
-            return self;
+        if let Some(caution) = caution {
+            self.add(caution);
         }
+        self
+    }
+
+    /// In place: the list is large, and most results have nothing to add to it.
+    fn add(&mut self, caution: Caution) {
         for slot in &mut self.slots {
-            if slot.is_none() {
-                *slot = caution;
-            }
-            if *slot == caution {
-                return self;
+            match slot {
+                None => {
+                    *slot = Some(caution);
+                    return;
+                }
+                Some(known) if *known == caution => return,
+                Some(_) => {}
             }
         }
         // No warning is lost without a word.
         if let Some(last) = self.slots.last_mut() {
             *last = Some(Caution::More);
         }
-        self
     }
 }
 

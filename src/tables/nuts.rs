@@ -149,7 +149,16 @@ impl Nut {
         stock_thread("the tables of nuts", thread)?;
         let size = nanometres(thread.nominal_diameter());
         let pitch = nanometres(thread.pitch());
-        let rows = Self::of_style(style);
+        // Inch threads are found in the inch table, metric ones in the other: looked at first.
+        let own = if thread.is_unified() {
+            Self::all_inch()
+        } else {
+            Self::all_metric()
+        };
+        let rows = match rows_of(own, &style, |nut| nut.style) {
+            [] => Self::of_style(style),
+            rows => rows,
+        };
         rows.iter()
             .find(|nut| {
                 nanometres(nut.nominal_diameter) == size
