@@ -589,8 +589,8 @@ impl Stack {
     ///
     /// A recess takes its depth off, a countersink half of its depth.
     ///
-    /// Source: EN 1993-1-8, Table 3.4, note on countersunk bolts, for the half (recalled); a recess is
-    /// arithmetic.
+    /// Source: BS 5950-1, 6.3.3.2, reproduced in a note on countersunk bolts, for the half; EN 1993-1-8, Table
+    /// 3.4, says the same (recalled). A recess is arithmetic.
     ///
     /// ```
     /// use shankline::joint::HeadSeat;
