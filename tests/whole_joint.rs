@@ -420,6 +420,29 @@ fn net_section_of_a_ply_governs() {
     assert!((worst.utilisation.value - 20.0 / 24.449).abs() < 1e-4);
 }
 
+/// A thin strip of annealed stainless steel, which yields long before it tears, by AISC 360-16.
+#[test]
+fn gross_section_of_a_ply_governs() {
+    let mut joint = plated();
+    joint.methods = JointMethods::aisc_lrfd(AiscEdition::E2016);
+    joint.stack = Stack::builder()
+        .ply("strip", Spread::exact(millimetres(5.0)))
+        .ply("bracket", Spread::exact(millimetres(30.0)))
+        .shear_planes([1])
+        .build()
+        .unwrap();
+    joint.plies[0].material = Some("304 stainless steel".into());
+    joint.plies[0].width = Some(millimetres(60.0));
+    joint.plies[0].end_distance = Some(millimetres(60.0));
+    let worst = governing(&joint);
+    assert_eq!(
+        (worst.mode, worst.place),
+        (Mode::GrossSection, Place::Ply(1))
+    );
+    // By hand: 0.9 x 206.84 x 60 x 5 = 55.847 kN, with Fy = 30 ksi.
+    assert!((worst.utilisation.value - 20.0 / 55.847).abs() < 1e-4);
+}
+
 #[test]
 fn short_distances_are_faults_by_their_code() {
     let mut joint = plated();
