@@ -444,6 +444,18 @@ fn gross_section_of_a_ply_governs() {
 }
 
 #[test]
+fn holes_in_a_group_may_tear_out_together() {
+    let mut joint = plated();
+    let says = |joint: &Joint| {
+        let missing = not_checked(joint);
+        missing.iter().any(|text| text.starts_with("block shear: "))
+    };
+    assert!(!says(&joint));
+    joint.plies[1].pitch = Some(millimetres(60.0));
+    assert!(says(&joint));
+}
+
+#[test]
 fn short_distances_are_faults_by_their_code() {
     let mut joint = plated();
     joint.methods = JointMethods::en_1993();

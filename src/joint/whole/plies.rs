@@ -54,6 +54,13 @@ impl Joint {
             }
             return Ok(());
         }
+        let of_a_group = |ply: &JointPly| ply.pitch.is_some() || ply.gauge.is_some();
+        if self.plies.iter().any(of_a_group) {
+            report.skip(
+                Mode::BlockShear,
+                "a joint is one bolt of its group here: check the holes together by strength::ply",
+            );
+        }
         let across = self.load.factor(level) * self.load.across;
         // Plane k lies after ply k: what it brings, if there is one.
         let plane_after = |ply: usize| {
