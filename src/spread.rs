@@ -83,6 +83,17 @@ pub(crate) fn sane_spread(quantity: &'static str, spread: Spread<Length>) -> Res
     Ok(())
 }
 
+impl Spread<Length> {
+    /// What is left when another length is taken off: least of the shortest less the longest.
+    pub(crate) fn less(self, other: Self) -> Self {
+        Self {
+            min: self.min - other.max,
+            nominal: self.nominal - other.nominal,
+            max: self.max - other.min,
+        }
+    }
+}
+
 impl<T: Add<Output = T>> Add for Spread<T> {
     type Output = Self;
     fn add(self, other: Self) -> Self {

@@ -231,11 +231,7 @@ impl<'a> GripSearch<'a> {
         let threads_in_hole_worst = in_hole(material_end.max, grip.grip.min);
         let jam_margin = clamped.min - grip.grip.max;
         let nut = self.nut.height();
-        let protrusion = Spread {
-            min: grip.length.min - clamped.max - nut.max,
-            nominal: grip.length.nominal - clamped.nominal - nut.nominal,
-            max: grip.length.max - clamped.min - nut.min,
-        };
+        let protrusion = grip.length.less(clamped).less(nut);
         let positions = self.stack.plane_positions().iter();
         let planes_on_shank = positions
             .filter(|position| position.max + head.max <= grip.grip.min + SAME_LENGTH)

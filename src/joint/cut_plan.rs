@@ -314,20 +314,13 @@ impl CutPlan {
 
     /// How far an end at `length` stands beyond the nut.
     fn beyond_nut(&self, length: Spread<Length>) -> Spread<Length> {
-        Spread {
-            min: length.min - self.grip.max - self.nut_height.max,
-            nominal: length.nominal - self.grip.nominal - self.nut_height.nominal,
-            max: length.max - self.grip.min - self.nut_height.min,
-        }
+        length.less(self.grip).less(self.nut_height)
     }
 
     fn removed(&self, finished: Spread<Length>) -> Spread<Length> {
         let none = Length::default();
-        Spread {
-            min: (self.bought.min - finished.max).max(none),
-            nominal: (self.bought.nominal - finished.nominal).max(none),
-            max: (self.bought.max - finished.min).max(none),
-        }
+        let left = self.bought.less(finished);
+        left.map(|length| length.max(none))
     }
 
     fn fixed_cut(&self, cut: &Cut) -> Result<PlannedCut, Error> {

@@ -440,12 +440,7 @@ impl<'a> LengthSearch<'a> {
 
     /// Bolt length beyond the nut. Thick plies and a high nut leave least of a short bolt.
     fn protrusion(&self, length: Spread<Length>, grip: Spread<Length>) -> Spread<Length> {
-        let nut = self.nut.height();
-        Spread {
-            min: length.min - grip.max - nut.max,
-            nominal: length.nominal - grip.nominal - nut.nominal,
-            max: length.max - grip.min - nut.min,
-        }
+        length.less(grip).less(self.nut.height())
     }
 
     /// What the end of the bolt must reach beyond the nut, at least and at most.

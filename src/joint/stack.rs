@@ -2,6 +2,7 @@
 
 use alloc::vec::Vec;
 
+use super::Candidate;
 use crate::error::{Error, not_negative};
 use crate::parts::{ScrewLength, Zone};
 use crate::spread::Spread;
@@ -133,11 +134,7 @@ impl<'a> Term<'a> {
         if self.adds {
             x + self.size
         } else {
-            Spread {
-                min: x.min - self.size.max,
-                nominal: x.nominal - self.size.nominal,
-                max: x.max - self.size.min,
-            }
+            x.less(self.size)
         }
     }
 }
@@ -370,8 +367,17 @@ impl Stack {
         self.planes_moved(screw, Spread::exact(Length::default()))
     }
 
-    /// The same with everything pushed towards the nut by washers added under the head.
-    pub(super) fn planes_moved<'a>(
+    /// The same against a candidate, with everything pushed towards the nut by the washers that it adds under
+    /// the head.
+    pub(super) fn planes_of<'a>(
+        &'a self,
+        candidate: &Candidate,
+    ) -> impl Iterator<Item = Plane> + use<'a> {
+        let moved = self.head_washers(candidate.washers_added_under_head);
+        self.planes_moved(&candidate.screw, moved)
+    }
+
+    fn planes_moved<'a>(
         &'a self,
         screw: &ScrewLength,
         moved: Spread<Length>,

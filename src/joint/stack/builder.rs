@@ -2,7 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::{Gap, HeadSeat, Layer, NutWashers, Parts, Sleeve, Stack, TappedPart, Term};
+use super::{Gap, HeadSeat, Layer, NutWashers, Parts, Sleeve, Stack, TappedPart};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::spread::{Spread, ordered, sane_spread};
 use crate::units::Length;
@@ -387,7 +387,7 @@ impl StackBuilder {
         }
         // The hole ends at the bottom of a spot face.
         if let Some(depth) = parts.spot_face_under_nut {
-            holes_end = Term::minus("", depth).added_to(holes_end);
+            holes_end = holes_end.less(depth);
         }
         let at_nut = parts.terms_at_nut();
         let grip = at_nut.fold(x, |x, term| term.added_to(x));
@@ -578,7 +578,7 @@ fn sleeves(parts: &mut Parts) -> Result<(), Error> {
     for index in 0..parts.sleeves.len() {
         let around = parts.around_sleeve(&parts.sleeves[index]);
         let sleeve = &mut parts.sleeves[index];
-        sleeve.play = Term::minus("", around).added_to(sleeve.length);
+        sleeve.play = sleeve.length.less(around);
     }
     Ok(())
 }

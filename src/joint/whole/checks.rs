@@ -252,8 +252,7 @@ impl Joint {
         report.warn(screws.cautions(&candidate.screw));
         let findings = &mut report.findings;
         findings.extend(candidate.reasons().copied().map(Finding::Length));
-        let moved = self.stack.head_washers(candidate.washers_added_under_head);
-        for plane in self.stack.planes_moved(&candidate.screw, moved) {
+        for plane in self.stack.planes_of(&candidate) {
             if plane.worst != Zone::Shank {
                 findings.push(Finding::PlaneInThread {
                     after_ply: plane.after_ply,
@@ -336,8 +335,7 @@ impl Joint {
         }
         let level = self.methods.level;
         let load = self.load.factor(level) * self.load.across;
-        let moved = self.stack.head_washers(candidate.washers_added_under_head);
-        let planes = self.stack.planes_moved(&candidate.screw, moved);
+        let planes = self.stack.planes_of(candidate);
         for (number, (plane, share)) in (1..).zip(planes.zip(self.stack.plane_shares())) {
             let alone = LoadedPlane {
                 zone: plane.worst,

@@ -119,8 +119,7 @@ impl Joint {
         if steel(&side) && steel(&main) {
             return Ok(Err("no ply at the shear planes is timber"));
         }
-        let moved = self.stack.head_washers(candidate.washers_added_under_head);
-        let mut planes = self.stack.planes_moved(&candidate.screw, moved);
+        let mut planes = self.stack.planes_of(candidate);
         let threaded = planes.any(|plane| plane.worst != Zone::Shank);
         let diameter = match method {
             TimberMethod::Nds { .. } if threaded => root_diameter(&self.bolt.thread),
