@@ -27,6 +27,7 @@ use alloc::format;
 
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
+use crate::tables::nanometres;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Area, Length, inches};
 
@@ -307,6 +308,13 @@ impl Thread {
     #[must_use]
     pub const fn pitch(&self) -> Length {
         self.pitch
+    }
+
+    /// Same diameter, pitch and system, whatever the tolerance class.
+    pub(crate) fn is_same_size(&self, other: &Self) -> bool {
+        self.is_unified() == other.is_unified()
+            && nanometres(self.nominal_diameter()) == nanometres(other.nominal_diameter())
+            && nanometres(self.pitch()) == nanometres(other.pitch())
     }
 
     /// The tolerance class, if the designation gave one.

@@ -6,7 +6,6 @@ use super::{BoltInHand, BoltTrait, Candidate, CutRule, LengthRules, LengthSearch
 use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range};
 use crate::parts::{AnBolt, ScrewLength, ScrewSeries};
-use crate::tables::nanometres;
 use crate::thread::Thread;
 use crate::units::Length;
 
@@ -255,7 +254,7 @@ impl Bin {
         let (free, uncut) = (search(rules)?, search(rules.with_cut(CutRule::Never))?);
         let (mut assessed, mut other_threads) = (Vec::new(), Vec::new());
         for (item, stocked) in self.items.iter().enumerate() {
-            if same_thread(&stocked.thread, thread) {
+            if stocked.thread.is_same_size(thread) {
                 let own = BoltTrait::rules_for(&stocked.traits, rules);
                 let search = if own.cut == rules.cut { &free } else { &uncut };
                 let candidate = search.assess(stocked.screw)?;
@@ -307,13 +306,6 @@ impl Bin {
             cautions,
         })
     }
-}
-
-/// Same diameter, pitch and system, whatever the tolerance class.
-fn same_thread(a: &Thread, b: &Thread) -> bool {
-    a.is_unified() == b.is_unified()
-        && nanometres(a.nominal_diameter()) == nanometres(b.nominal_diameter())
-        && nanometres(a.pitch()) == nanometres(b.pitch())
 }
 
 /// One item of a bin against the joint.

@@ -8,7 +8,6 @@ use super::{Sizes, widest};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
-use crate::tables::nanometres;
 use crate::tables::nut_grades::{NutGradeRow, NutShape};
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress};
@@ -205,9 +204,7 @@ impl NutStrength {
     /// ```
     pub fn proof_load(&self, thread: &Thread) -> Result<Force, Error> {
         let own = &self.thread;
-        let same = nanometres(own.nominal_diameter()) == nanometres(thread.nominal_diameter())
-            && nanometres(own.pitch()) == nanometres(thread.pitch());
-        if !same {
+        if !own.is_same_size(thread) {
             return Err(Error::Mismatch(format!(
                 "the strength of the nut is that of {own}, not of {thread}"
             )));
