@@ -291,8 +291,13 @@ impl<'a> LengthSearch<'a> {
         }
         match first {
             Some((screw, judged)) => Ok(Some(self.told(screw, &judged))),
-            // Nothing fits, or nothing has been read: the whole search tells which.
-            None => self.run().map(|selection| selection.best().copied()),
+            None if screws
+                .stock_lengths()
+                .any(|length| screws.length(length).is_ok()) =>
+            {
+                Ok(None)
+            }
+            None => Err(nothing_read(screws)),
         }
     }
 
