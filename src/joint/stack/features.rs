@@ -34,18 +34,11 @@ pub struct Layer {
     #[cfg_attr(
         feature = "serde",
         serde(
-            skip_serializing_if = "is_zero",
+            skip_serializing_if = "super::is_default",
             serialize_with = "crate::units::quantity::serialize"
         )
     )]
     pub crush: Length,
-}
-
-// serde hands over a reference.
-#[cfg(feature = "serde")]
-#[allow(clippy::trivially_copy_pass_by_ref)]
-fn is_zero(length: &Length) -> bool {
-    *length == Length::default()
 }
 
 impl Layer {
