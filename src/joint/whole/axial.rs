@@ -30,6 +30,7 @@ impl Joint {
         strength: &BoltStrength,
         loads: &BoltLoads,
         preload: Option<&JointPreload>,
+        greatest: Force,
         report: &mut Report,
     ) -> Result<(), Error> {
         if self.load.along <= Force::default() {
@@ -60,10 +61,10 @@ impl Joint {
         let load = self.load.shock_factor * self.load.along;
         let (separation, method) = match share {
             Some(share) => {
-                let greatest = JointDiagram::new(share, preload.preload.max)?;
                 let least = JointDiagram::new(share, preload.in_service)?;
                 if report.works() {
-                    Self::diagram_working(greatest, load, loads, "greatest preload", report)?;
+                    let most = JointDiagram::new(share, preload.preload.max)?;
+                    Self::diagram_working(most, load, loads, "greatest preload", report)?;
                     Self::diagram_working(least, load, loads, "preload in service", report)?;
                 }
                 (
@@ -77,12 +78,11 @@ impl Joint {
                 "bounds of the joint diagram for any stiffness",
             ),
         };
-        let bolt = self.greatest_bolt_force(share, Some(preload))?;
         if let Some(proof) = loads.proof {
             let check = Check::new(
                 Mode::BoltTension,
                 Place::Bolt(1),
-                bolt,
+                greatest,
                 proof,
                 Level::Nominal,
             )?;

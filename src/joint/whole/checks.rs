@@ -193,9 +193,16 @@ impl Joint {
             self.stiffness_working(&candidate, &mut report)?;
         }
         let preload = self.preload(&loads, share, &mut report)?;
-        self.tension(share, &strength, &loads, preload.as_ref(), &mut report)?;
-        self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
         let greatest = self.greatest_bolt_force(share, preload.as_ref())?;
+        self.tension(
+            share,
+            &strength,
+            &loads,
+            preload.as_ref(),
+            greatest,
+            &mut report,
+        )?;
+        self.together(&candidate, &strength, preload.as_ref(), &mut report)?;
         self.nut_strength(&strength, greatest, &mut report)?;
         self.tapped_strength(&candidate, &strength, greatest, &mut report)?;
 
