@@ -359,27 +359,27 @@ impl Joint {
             return Ok(());
         };
         let planes = self.stack.shear_planes();
-        let reason = if planes.is_empty() {
-            Some("the stack has no shear plane")
-        } else if preload.is_none() {
-            Some("nobody controls the tightening")
-        } else if !self.stack.sleeves().is_empty() {
-            Some("the preload clamps a sleeve, not the plies around it")
-        } else if planes
-            .iter()
-            .any(|&ply| self.stack.gap_after(ply).is_some())
-        {
-            Some("the preload closes a gap before it clamps the faces")
-        } else {
-            None
-        };
-        if let Some(reason) = reason {
-            report.skip(Mode::Slip, reason);
+        if planes.is_empty() {
+            report.skip(Mode::Slip, "the stack has no shear plane");
             return Ok(());
         }
         let Some(preload) = preload.map(|preload| preload.in_service) else {
+            report.skip(Mode::Slip, "nobody controls the tightening");
             return Ok(());
         };
+        if !self.stack.sleeves().is_empty() {
+            let why = "the preload clamps a sleeve, not the plies around it";
+            report.skip(Mode::Slip, why);
+            return Ok(());
+        }
+        if planes
+            .iter()
+            .any(|&ply| self.stack.gap_after(ply).is_some())
+        {
+            let why = "the preload closes a gap before it clamps the faces";
+            report.skip(Mode::Slip, why);
+            return Ok(());
+        }
         let level = self.methods.level;
         let factor = self.load.factor(level);
         let faces = planes.len();
