@@ -9,7 +9,7 @@ use shankline::{
     caution,
     joint::{
         Alternative, Arrangement, BoltInHand, ChainRange, CutMethod, CutPlan, CutStep, Goal,
-        JointTolerances, ToleranceMethod, Verdict,
+        HandVerdict, JointTolerances, ToleranceMethod,
     },
     prelude::*,
 };
@@ -113,7 +113,7 @@ fn main() -> Result<(), shankline::Error> {
     Ok(())
 }
 
-fn print_verdict(name: &str, verdict: &Verdict) {
+fn print_verdict(name: &str, verdict: &HandVerdict) {
     let bolt = &verdict.bolt;
     let show = |length| shown(length, UNITS);
     println!(

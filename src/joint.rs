@@ -58,7 +58,7 @@
 //!
 //! # Caution
 //!
-//! A verdict covers what it lists as checked and no more; [`JointCheck::not_checked`] has the rest. Results are
+//! A verdict covers what it lists as checked and no more; [`Verdict::missing`] has the rest. Results are
 //! estimates: local codes and the maker's instructions rule, and where a failure can hurt someone a licensed
 //! engineer must check the joint.
 
@@ -89,14 +89,14 @@ pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
-pub use corrosion::{Contact, Finish, Part};
+pub use corrosion::{Finish, Part};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use design::{
     Design, DesignChoice, DesignSpace, Designs, HoleRule, Objective, OnHand, PartsMass, RuledOut,
     RuledOutReason, Score, TurnedDown, TurnedDownReason,
 };
 pub use environment::Environment;
-pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
+pub use in_hand::{BoltInHand, HandVerdict, ToDo, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use order::{OrderRule, TighteningOrder, tightening_order};
@@ -105,10 +105,13 @@ pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
-pub use stack::{Gap, HeadSeat, Layer, Plane, Sleeve, Stack, StackBuilder, TappedPart};
+pub use stack::{
+    Gap, HeadSeat, JointPly, JointWasher, Plane, Sleeve, Slot, SlotDirection, Stack, StackBuilder,
+    TappedPart,
+};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
-    Finding, Joint, JointBolt, JointCheck, JointLoad, JointMethods, JointNut, JointPly,
-    JointPreload, JointStiffness, JointTapped, NotChecked, RenderedCheck, RenderedSheet, Sheet,
-    SheetStep, Subject, Tightening,
+    Account, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPreload,
+    JointStiffness, Missing, Need, NotConcerned, Pattern, Prying, RenderedSheet, RenderedVerdict,
+    Repeats, Scope, SetAside, Sheet, SheetStep, Tightening, TorqueTightening, Verdict, Word,
 };

@@ -1,6 +1,6 @@
 //! Verdicts on bolts in the hand and what to do, by hand: a nut of exactly 10 mm, M12, P = 1.75 mm.
 
-use shankline::joint::{Bin, BoltInHand, Reason, StackBuilder, ToDo, Verdict, WantedBolt};
+use shankline::joint::{Bin, BoltInHand, HandVerdict, Reason, StackBuilder, ToDo, WantedBolt};
 use shankline::prelude::*;
 
 const HAIR: Length = millimetres(1e-6);
@@ -13,7 +13,7 @@ fn thread() -> Thread {
     "M12".parse().unwrap()
 }
 
-fn verdict(stack: StackBuilder, rules: LengthRules, measures: [f64; 3]) -> Verdict {
+fn verdict(stack: StackBuilder, rules: LengthRules, measures: [f64; 3]) -> HandVerdict {
     let [length, shank, start] = measures.map(millimetres);
     let bolt = BoltInHand::new(thread(), length, shank, start).unwrap();
     let nut = NutEnd::with_height(exact(10.0)).unwrap();
@@ -137,7 +137,7 @@ fn a_tapped_hole_is_not_called_a_nut() {
         panic!("{:?}", long.to_do)
     };
     assert!(near(beyond, 15.5));
-    let labels = |found: &Verdict| {
+    let labels = |found: &HandVerdict| {
         let working = found.candidate.derivation();
         let labels = working.steps().iter().map(|step| step.what().to_owned());
         labels.collect::<Vec<_>>().join("; ")

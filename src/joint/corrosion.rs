@@ -2,7 +2,7 @@
 
 use core::fmt;
 
-use crate::tables::galvanic::{Exposure, Metal};
+use crate::tables::galvanic::Metal;
 use crate::tables::locking::TemperatureLimited;
 
 /// What lies outermost on a bolt or a nut.
@@ -78,32 +78,6 @@ impl Finish {
             _ => None,
         }
     }
-}
-
-/// What a joint says of corrosion.
-///
-/// ```
-/// use shankline::joint::{Contact, Finish};
-/// use shankline::tables::galvanic::Exposure;
-/// let davit = Contact {
-///     exposure: Exposure::Harsh,
-///     bolt: Finish::HotDipGalvanized,
-///     nut: Finish::HotDipGalvanized,
-/// };
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
-)]
-pub struct Contact {
-    /// How hard the surroundings are on unlike metals.
-    pub exposure: Exposure,
-    /// The bolt.
-    pub bolt: Finish,
-    /// The nut.
-    pub nut: Finish,
 }
 
 /// A part of a joint, for [`Finding`](super::Finding)s on two of them.

@@ -1,33 +1,84 @@
 //! Stacks and rules as they stand in data files (feature `serde`).
 
-use alloc::{format, string::String};
+use alloc::{
+    format,
+    string::{String, ToString},
+};
 
 use serde::{Deserialize, Serialize};
 
 use super::stack::NutWashers;
-use super::{CutRule, Layer};
-use crate::units::Length;
+use super::{CutRule, JointPly, JointWasher, Slot};
+use crate::tables::galvanic::Metal;
+use crate::tables::washers::WasherStyle;
+use crate::units::Measured;
 use crate::units::quantity::{RawQuantity, RawSpread};
 
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(crate) struct RawLayer {
+pub(crate) struct RawPly {
     name: String,
     thickness: RawSpread,
     #[serde(default)]
     crush: Option<RawQuantity>,
+    #[serde(default)]
+    material: Option<String>,
+    #[serde(default)]
+    timber: Option<String>,
+    #[serde(default)]
+    grain_angle: Option<RawQuantity>,
+    #[serde(default)]
+    metal: Option<Metal>,
+    #[serde(default)]
+    hole: Option<RawQuantity>,
+    #[serde(default)]
+    slot: Option<Slot>,
+    #[serde(default)]
+    end_distance: Option<RawQuantity>,
+    #[serde(default)]
+    edge_distance: Option<RawQuantity>,
+    #[serde(default)]
+    pitch: Option<RawQuantity>,
+    #[serde(default)]
+    gauge: Option<RawQuantity>,
+    #[serde(default)]
+    width: Option<RawQuantity>,
+    #[serde(default)]
+    bearing_strength: Option<RawQuantity>,
+    #[serde(default)]
+    pull: Option<f64>,
 }
 
-impl TryFrom<RawLayer> for Layer {
+/// A quantity that may be left out, with the name of its field and of its part in what is refused.
+fn optional<Q: Measured>(
+    raw: Option<&RawQuantity>,
+    field: &str,
+    part: &str,
+) -> Result<Option<Q>, String> {
+    raw.map(|raw| raw.named(&format!("{field} of \"{part}\"")))
+        .transpose()
+}
+
+impl TryFrom<RawPly> for JointPly {
     type Error = String;
-    fn try_from(raw: RawLayer) -> Result<Self, String> {
-        let field = format!("thickness of \"{}\"", raw.name);
+    fn try_from(raw: RawPly) -> Result<Self, String> {
+        let part = raw.name.as_str();
         Ok(Self {
-            thickness: raw.thickness.named(&field)?,
-            crush: match raw.crush {
-                Some(crush) => crush.named(&format!("crush of \"{}\"", raw.name))?,
-                None => Length::default(),
-            },
+            thickness: raw.thickness.named(&format!("thickness of \"{part}\""))?,
+            crush: optional(raw.crush.as_ref(), "crush", part)?.unwrap_or_default(),
+            grain_angle: optional(raw.grain_angle.as_ref(), "grain_angle", part)?,
+            hole: optional(raw.hole.as_ref(), "hole", part)?,
+            end_distance: optional(raw.end_distance.as_ref(), "end_distance", part)?,
+            edge_distance: optional(raw.edge_distance.as_ref(), "edge_distance", part)?,
+            pitch: optional(raw.pitch.as_ref(), "pitch", part)?,
+            gauge: optional(raw.gauge.as_ref(), "gauge", part)?,
+            width: optional(raw.width.as_ref(), "width", part)?,
+            bearing_strength: optional(raw.bearing_strength.as_ref(), "bearing_strength", part)?,
+            material: raw.material,
+            timber: raw.timber,
+            metal: raw.metal,
+            slot: raw.slot,
+            pull: raw.pull,
             name: raw.name,
         })
     }
@@ -35,18 +86,56 @@ impl TryFrom<RawLayer> for Layer {
 
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-pub(crate) struct RawNutWashers {
+pub(crate) struct RawWasher {
+    #[serde(default)]
+    name: Option<String>,
     thickness: RawSpread,
-    count: usize,
+    #[serde(default)]
+    style: Option<WasherStyle>,
+    #[serde(default)]
+    outside: Option<RawQuantity>,
+    #[serde(default)]
+    inside: Option<RawQuantity>,
+    /// Only for those under the nut that a search may add to.
+    #[serde(default)]
+    count: Option<usize>,
 }
 
-impl TryFrom<RawNutWashers> for NutWashers {
+impl RawWasher {
+    fn washer(self) -> Result<(JointWasher, Option<usize>), String> {
+        let name = match (self.name, self.style) {
+            (Some(name), _) => name,
+            (None, Some(style)) => style.to_string(),
+            (None, None) => "washer".into(),
+        };
+        let washer = JointWasher {
+            thickness: self.thickness.named(&format!("thickness of \"{name}\""))?,
+            outside: optional(self.outside.as_ref(), "outside", &name)?,
+            inside: optional(self.inside.as_ref(), "inside", &name)?,
+            style: self.style,
+            name: name.into(),
+        };
+        Ok((washer, self.count))
+    }
+}
+
+impl TryFrom<RawWasher> for JointWasher {
     type Error = String;
-    fn try_from(raw: RawNutWashers) -> Result<Self, String> {
-        Ok(Self {
-            thickness: raw.thickness.named("thickness of washers_under_nut")?,
-            count: raw.count,
-        })
+    fn try_from(raw: RawWasher) -> Result<Self, String> {
+        match raw.washer()? {
+            (washer, None) => Ok(washer),
+            (_, Some(_)) => Err("unknown field `count`: only `washers_under_nut` has one".into()),
+        }
+    }
+}
+
+impl TryFrom<RawWasher> for NutWashers {
+    type Error = String;
+    fn try_from(raw: RawWasher) -> Result<Self, String> {
+        match raw.washer()? {
+            (washer, Some(count)) => Ok(Self { washer, count }),
+            (_, None) => Err("missing field `count` of washers_under_nut".into()),
+        }
     }
 }
 

@@ -1,23 +1,25 @@
 //! What a joint lives through.
 
-use super::Contact;
 use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::tables::galvanic::Exposure;
 use crate::units::{ThermodynamicTemperature, celsius};
 
 /// What a joint lives through: heat, vibration, movement, dismantling, corrosion, and what its loss would
 /// do.
 ///
+/// In a file every field must be given: what is left out is not taken for harmless.
+///
 /// ```
 /// use shankline::joint::Environment;
 /// use shankline::units::celsius;
-/// let harrow = Environment { vibration: true, hottest: celsius(60.0), ..Environment::default() };
+/// let harrow = Environment { vibration: true, hottest: celsius(60.0), ..Environment::workshop() };
 /// assert!(harrow.check().is_ok());
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(deny_unknown_fields)
 )]
 pub struct Environment {
     /// Lowest temperature of the joint.
@@ -34,14 +36,24 @@ pub struct Environment {
     pub dangerous_if_lost: bool,
     /// How often the nut is taken off and fitted again.
     pub refits: usize,
-    /// Coatings of bolt and nut, and how wet they live; none if nobody says, and then corrosion is not
-    /// checked. The metals of the plies are in [`JointPly::metal`](super::JointPly::metal).
-    pub contact: Option<Contact>,
+    /// How wet it lives, for corrosion of unlike metals in contact; none if it is dry for life. The metals are
+    /// those of [`JointPly::metal`](super::JointPly::metal) and of the coatings of bolt and nut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(deserialize_with = "crate::units::quantity::either_way")
+    )]
+    pub exposure: Option<Exposure>,
 }
 
-impl Default for Environment {
-    /// A workshop at 20 C: nothing shakes, turns or is taken apart, nobody is in danger.
-    fn default() -> Self {
+impl Environment {
+    /// A dry workshop at 20 C: nothing shakes, turns or is taken apart, nobody is in danger.
+    ///
+    /// ```
+    /// use shankline::joint::Environment;
+    /// assert!(!Environment::workshop().vibration);
+    /// ```
+    #[must_use]
+    pub const fn workshop() -> Self {
         Self {
             coldest: celsius(20.0),
             hottest: celsius(20.0),
@@ -49,12 +61,16 @@ impl Default for Environment {
             rotates: false,
             dangerous_if_lost: false,
             refits: 0,
-            contact: None,
+            exposure: None,
         }
     }
-}
 
-impl Environment {
+    /// Whether it stays as warm as where it was assembled: 20 C.
+    pub(super) fn is_at_room_temperature(&self) -> bool {
+        let room = celsius(20.0);
+        self.coldest == room && self.hottest == room
+    }
+
     /// Refuses temperatures that make no sense.
     ///
     /// # Errors
@@ -65,7 +81,7 @@ impl Environment {
     /// ```
     /// use shankline::joint::Environment;
     /// use shankline::units::celsius;
-    /// let odd = Environment { hottest: celsius(-5.0), ..Environment::default() };
+    /// let odd = Environment { hottest: celsius(-5.0), ..Environment::workshop() };
     /// assert_eq!(
     ///     odd.check().unwrap_err().to_string(),
     ///     "highest temperature is -5.0 °C (23.0 °F); it must be at least 20.0 °C (68.0 °F)",

@@ -242,7 +242,7 @@ impl BoltInHand {
         stack: &Stack,
         nut: NutEnd,
         rules: LengthRules,
-    ) -> Result<Verdict, Error> {
+    ) -> Result<HandVerdict, Error> {
         let search = LengthSearch::of_thread(stack, &self.thread, &nut, rules)?;
         let candidate = search.assess(self.screw()?)?;
         let at_head = candidate.washers_added_under_head;
@@ -250,7 +250,7 @@ impl BoltInHand {
         let washered = washered.transpose()?;
         let stack = washered.as_ref().unwrap_or(stack);
         let wanted = WantedBolt::of(stack, &self.thread, nut, rules, candidate.washers_added)?;
-        Ok(Verdict {
+        Ok(HandVerdict {
             bolt: *self,
             candidate,
             to_do: ToDo::list(&candidate, &wanted, stack, &rules),
@@ -279,7 +279,7 @@ impl BoltInHand {
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
-pub struct Verdict {
+pub struct HandVerdict {
     /// The bolt as measured.
     pub bolt: BoltInHand,
     /// Its margins, its zones at the shear planes, its cut, and the reasons against it.

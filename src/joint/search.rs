@@ -493,10 +493,9 @@ impl<'a> LengthSearch<'a> {
         // A washer is at least as thick as its minimum, so this many are enough. The ratio is
         // finite and not negative, and `as` saturates.
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-        let washers_needed = self
-            .stack
-            .washers_under_nut()
-            .map(|(washer, _)| ceil((missing - SAME_LENGTH).value / washer.min.value) as usize);
+        let washers_needed = self.stack.washers_under_nut().map(|(washer, _)| {
+            ceil((missing - SAME_LENGTH).value / washer.thickness.min.value) as usize
+        });
         Some(if candidate.jam_margin < -SAME_LENGTH {
             let by = -candidate.jam_margin;
             if self.nut.is_tapped() {

@@ -10,11 +10,16 @@ use crate::units::Length;
 
 mod builder;
 mod features;
+mod ply;
+mod statics;
 #[cfg(test)]
 mod tests;
+mod washer;
 
 pub use builder::StackBuilder;
-pub use features::{Gap, HeadSeat, Layer, Sleeve, TappedPart};
+pub use features::{Gap, HeadSeat, Sleeve, TappedPart};
+pub use ply::{JointPly, Slot, SlotDirection};
+pub use washer::JointWasher;
 
 /// A stack of plies with the washers that are always there, in order from the head.
 ///
@@ -29,7 +34,7 @@ pub use features::{Gap, HeadSeat, Layer, Sleeve, TappedPart};
 /// | a recessed or countersunk head ([`HeadSeat`]) | every plane is nearer to the head |
 /// | a spot face under the nut ([`StackBuilder::spot_face_under_nut`]) | the nut is nearer to the head |
 /// | a tapped part ([`TappedPart`]) | the bolt ends in a thread, not in a nut |
-/// | unequal shares of the planes ([`StackBuilder::plane_shares`]) | each plane has its own load |
+/// | packing, plies pulled unequally or in turn ([`JointPly::pull`]) | each plane has its own load |
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -54,6 +59,10 @@ pub struct Stack {
     positions: Vec<Spread<Length>>,
     /// Where the hole of the last ply ends: at its far face or at the bottom of the spot face in it.
     holes_end: Spread<Length>,
+    /// What each ply, and after them a tapped part, pulls of the load across.
+    pulls: Vec<f64>,
+    /// What each shear plane carries of it.
+    shares: Vec<f64>,
 }
 
 /// What a stack is put together from, and how it is written.
@@ -64,23 +73,20 @@ pub struct Stack {
     serde(default, deny_unknown_fields)
 )]
 struct Parts {
-    washers_under_head: Vec<Layer>,
+    washers_under_head: Vec<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    washer_to_add_under_head: Option<Spread<Length>>,
+    washer_to_add_under_head: Option<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
     head_seat: HeadSeat,
-    plies: Vec<Layer>,
+    plies: Vec<JointPly>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     gaps: Vec<Gap>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     sleeves: Vec<Sleeve>,
     shear_planes: Vec<usize>,
-    /// One for each shear plane; none where all have the same.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
-    plane_shares: Vec<f64>,
     washers_under_nut: Option<NutWashers>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
-    other_washers_under_nut: Vec<Layer>,
+    other_washers_under_nut: Vec<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     spot_face_under_nut: Option<Spread<Length>>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
@@ -88,18 +94,15 @@ struct Parts {
 }
 
 /// Washers of one kind under the nut.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "super::data::RawNutWashers")
+    serde(try_from = "super::data::RawWasher")
 )]
 pub(super) struct NutWashers {
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
-    )]
-    pub(super) thickness: Spread<Length>,
+    #[cfg_attr(feature = "serde", serde(flatten))]
+    pub(super) washer: JointWasher,
     pub(super) count: usize,
 }
 
@@ -224,7 +227,7 @@ impl Stack {
     /// # }
     /// ```
     #[must_use]
-    pub fn washers_under_head(&self) -> &[Layer] {
+    pub fn washers_under_head(&self) -> &[JointWasher] {
         &self.parts.washers_under_head
     }
 
@@ -239,7 +242,7 @@ impl Stack {
     /// # }
     /// ```
     #[must_use]
-    pub fn plies(&self) -> &[Layer] {
+    pub fn plies(&self) -> &[JointPly] {
         &self.parts.plies
     }
 
@@ -259,7 +262,7 @@ impl Stack {
         &self.parts.shear_planes
     }
 
-    /// Thickness of the washers under the nut, if there are any, and how many are always there.
+    /// The washer under the nut, if there is one, and how many of it are always there.
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -273,10 +276,11 @@ impl Stack {
     /// # }
     /// ```
     #[must_use]
-    pub fn washers_under_nut(&self) -> Option<(Spread<Length>, usize)> {
+    pub fn washers_under_nut(&self) -> Option<(&JointWasher, usize)> {
         self.parts
             .washers_under_nut
-            .map(|washers| (washers.thickness, washers.count))
+            .as_ref()
+            .map(|washers| (&washers.washer, washers.count))
     }
 
     /// Everything between the bearing faces of head and nut.
@@ -304,16 +308,16 @@ impl Stack {
 
     /// What so many more washers under the nut add.
     pub(super) fn nut_washers(&self, added: usize) -> Spread<Length> {
-        match self.parts.washers_under_nut {
-            Some(washers) if added > 0 => times(added, washers.thickness),
+        match &self.parts.washers_under_nut {
+            Some(washers) if added > 0 => times(added, washers.washer.thickness),
             _ => Spread::exact(Length::default()),
         }
     }
 
     /// By how much so many more washers under the head push everything towards the nut.
     pub(super) fn head_washers(&self, added: usize) -> Spread<Length> {
-        match self.parts.washer_to_add_under_head {
-            Some(thickness) if added > 0 => times(added, thickness),
+        match &self.parts.washer_to_add_under_head {
+            Some(washer) if added > 0 => times(added, washer.thickness),
             _ => Spread::exact(Length::default()),
         }
     }
@@ -547,11 +551,11 @@ impl Stack {
     /// # }
     /// ```
     #[must_use]
-    pub fn other_washers_under_nut(&self) -> &[Layer] {
+    pub fn other_washers_under_nut(&self) -> &[JointWasher] {
         &self.parts.other_washers_under_nut
     }
 
-    /// Thickness of the washers that a search may add under the head, if it may.
+    /// The washer that a search may add under the head, if it may.
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -562,32 +566,51 @@ impl Stack {
     /// # }
     /// ```
     #[must_use]
-    pub const fn washer_to_add_under_head(&self) -> Option<Spread<Length>> {
-        self.parts.washer_to_add_under_head
+    pub const fn washer_to_add_under_head(&self) -> Option<&JointWasher> {
+        self.parts.washer_to_add_under_head.as_ref()
     }
 
-    /// The share of the load across the axis that each shear plane takes, from the head; they add up
-    /// to 1.
+    /// The share of the load across the axis that each shear plane carries, from the head: the sum of all
+    /// [pulls](JointPly::pull) on one side of it.
+    ///
+    /// ```
+    /// # use shankline::joint::JointPly;
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply = Spread::exact(millimetres(10.0));
+    /// let alike = Stack::builder().ply("a", ply).ply("b", ply).ply("c", ply).shear_planes([1, 2]).build()?;
+    /// assert_eq!(alike.plane_shares(), [0.5, 0.5]);
+    /// // Packing passes the whole load on.
+    /// let packed = Stack::builder()
+    ///     .ply("a", ply)
+    ///     .add(JointPly::packing("shim", ply))
+    ///     .ply("c", ply)
+    ///     .shear_planes([1, 2])
+    ///     .build()?;
+    /// assert_eq!(packed.plane_shares(), [1.0, 1.0]);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn plane_shares(&self) -> &[f64] {
+        &self.shares
+    }
+
+    /// What each ply pulls of the load across the axis, from the head: plus one way, minus the other. After
+    /// the plies a tapped part, if there is one.
     ///
     /// ```
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let ply = Spread::exact(millimetres(10.0));
-    /// let builder = Stack::builder().ply("a", ply).ply("b", ply).ply("c", ply).shear_planes([1, 2]);
-    /// let equal = builder.clone().build()?;
-    /// assert!(equal.plane_shares().eq([0.5, 0.5]));
-    /// let uneven = builder.plane_shares([0.6, 0.4]).build()?;
-    /// assert!(uneven.plane_shares().eq([0.6, 0.4]));
+    /// let clevis = Stack::builder().ply("ear", ply).ply("eye", ply).ply("ear", ply).shear_planes([1, 2]).build()?;
+    /// assert_eq!(clevis.pulls(), [0.5, -1.0, 0.5]);
     /// # Ok(())
     /// # }
     /// ```
-    pub fn plane_shares(&self) -> impl Iterator<Item = f64> {
-        let given = &self.parts.plane_shares;
-        // At most 1000 plies: exact.
-        #[allow(clippy::cast_precision_loss)]
-        let equal = 1.0 / self.parts.shear_planes.len() as f64;
-        (0..self.parts.shear_planes.len())
-            .map(move |index| given.get(index).map_or(equal, |share| *share))
+    #[must_use]
+    pub fn pulls(&self) -> &[f64] {
+        &self.pulls
     }
 
     /// The least thickness of a ply that the bolt bears on; none for a ply around a sleeve, or for a
@@ -663,12 +686,12 @@ impl Parts {
         };
         let washers = self.washers_under_head.iter();
         washers
-            .map(|washer| Term::plus(&washer.name, washer.clamped()))
+            .map(|washer| Term::plus(&washer.name, washer.thickness))
             .chain(recess)
     }
 
     /// A ply and the gap after it; a sleeve stands for the plies and gaps around it, at the last of them.
-    fn terms_of<'a>(&'a self, ply: &'a Layer, number: usize) -> [Option<Term<'a>>; 2] {
+    fn terms_of<'a>(&'a self, ply: &'a JointPly, number: usize) -> [Option<Term<'a>>; 2] {
         match self.sleeve_in(number) {
             Some(sleeve) if number == sleeve.last_ply => {
                 let clamped = self.clamped_sleeve(sleeve);
@@ -694,7 +717,7 @@ impl Parts {
         let tapped = self.tapped_part.as_ref();
         let washers = self.other_washers_under_nut.iter();
         washers
-            .map(|washer| Term::plus(&washer.name, washer.clamped()))
+            .map(|washer| Term::plus(&washer.name, washer.thickness))
             .chain(
                 self.spot_face_under_nut
                     .map(|depth| Term::minus("spot face under the nut", depth)),
@@ -710,7 +733,7 @@ impl Parts {
                 .checked_sub(1)
                 .and_then(|index| self.plies.get(index));
             let gap = self.gap_after(number).filter(|_| number < sleeve.last_ply);
-            sum + ply.map_or(zero, Layer::clamped) + gap.unwrap_or(zero)
+            sum + ply.map_or(zero, JointPly::clamped) + gap.unwrap_or(zero)
         })
     }
 

@@ -211,10 +211,10 @@ fn up_to(stack: &Stack, candidate: &Candidate, thru_ply: usize) -> Vec<ChainTerm
     added
         .cycle()
         .take(candidate.washers_added_under_head)
-        .map(|thickness| ChainTerm {
+        .map(|washer| ChainTerm {
             name: String::from("washer added under the head"),
             adds: true,
-            size: thickness,
+            size: washer.thickness,
         })
         .chain(stack.terms(thru_ply).map(chain_term))
         .collect()
@@ -228,10 +228,10 @@ fn grip(stack: &Stack, candidate: &Candidate) -> Vec<ChainTerm> {
     terms.extend(
         washers
             .take(candidate.washers_under_nut)
-            .map(|(thickness, _)| ChainTerm {
+            .map(|(washer, _)| ChainTerm {
                 name: String::from("washer under the nut"),
                 adds: true,
-                size: thickness,
+                size: washer.thickness,
             }),
     );
     terms

@@ -58,13 +58,14 @@ impl fmt::Display for Level {
     }
 }
 
-/// A mode of failure of a bolted joint.
+/// A mode of failure of a bolted joint, or something else that it must satisfy.
 ///
 /// ```
 /// use shankline::strength::check::Mode;
 /// assert_eq!(Mode::TearOut.to_string(), "tear-out");
+/// assert!(Mode::ALL.contains(&Mode::Locking));
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -72,6 +73,10 @@ impl fmt::Display for Level {
 )]
 #[non_exhaustive]
 pub enum Mode {
+    /// The loads themselves: whether they can be held against the resistances.
+    Loads,
+    /// The length: shear planes on shank, a nut that clamps, protrusion.
+    Length,
     /// Shear of the bolt.
     BoltShear,
     /// Tension of the bolt.
@@ -80,12 +85,30 @@ pub enum Mode {
     BoltBending,
     /// Tension, shear and bending of the bolt at once, those that act.
     Combined,
+    /// Failure under repeated load.
+    Fatigue,
+    /// Heat and cold beyond what bolt, nut, coating or ply is specified for.
+    Temperature,
+    /// What its coating does to the bolt: hydrogen, forbidden coatings.
+    Coating,
+    /// The bolt is stretched permanently while it is tightened.
+    Tightening,
+    /// The least preload reaches what its code requires.
+    Preload,
+    /// Bolt and nut belong together.
+    Pairing,
     /// Stripping of the threads.
     Stripping,
+    /// Coated threads start, and overlap enough.
+    ThreadFit,
+    /// Nut or screw stays where it is.
+    Locking,
+    /// Threads seize while they are turned.
+    Galling,
+    /// Whether bolt and nut may be used again.
+    Reuse,
     /// Bearing of bolt and ply on each other.
     Bearing,
-    /// Yielding in timber: it is crushed under the bolt, or the bolt bends in it, whichever comes first.
-    TimberYield,
     /// The ply shears out between the hole and its end, or the next hole.
     TearOut,
     /// The ply breaks across its holes.
@@ -94,34 +117,110 @@ pub enum Mode {
     GrossSection,
     /// A block of the ply tears out.
     BlockShear,
-    /// The joint slips.
-    Slip,
+    /// Yielding in timber: it is crushed under the bolt, or the bolt bends in it, whichever comes first.
+    TimberYield,
+    /// Distances of holes from edges and from each other.
+    Distances,
+    /// Kind and width of the holes.
+    Holes,
+    /// Washers that a rule demands.
+    Washers,
+    /// Pressure under head, nut and washers.
+    Pressure,
+    /// Head or nut is pulled through a ply.
+    PullThrough,
+    /// Plies that bend add to the load along the bolt.
+    Prying,
     /// The plies part under the head or the nut, or the clamp force is gone.
     Separation,
-    /// Failure under repeated load.
-    Fatigue,
-    /// The bolt is stretched permanently while it is tightened.
-    Tightening,
+    /// The joint slips.
+    Slip,
+    /// Preload lost to settling, relaxation and creep.
+    Settling,
+    /// Corrosion between unlike metals.
+    Corrosion,
+}
+
+impl Mode {
+    /// Every mode, in the order of a report.
+    ///
+    /// ```
+    /// use shankline::strength::check::Mode;
+    /// assert_eq!(Mode::ALL[2], Mode::BoltShear);
+    /// ```
+    pub const ALL: [Self; 33] = [
+        Self::Loads,
+        Self::Length,
+        Self::BoltShear,
+        Self::BoltTension,
+        Self::BoltBending,
+        Self::Combined,
+        Self::Fatigue,
+        Self::Temperature,
+        Self::Coating,
+        Self::Tightening,
+        Self::Preload,
+        Self::Pairing,
+        Self::Stripping,
+        Self::ThreadFit,
+        Self::Locking,
+        Self::Galling,
+        Self::Reuse,
+        Self::Bearing,
+        Self::TearOut,
+        Self::NetSection,
+        Self::GrossSection,
+        Self::BlockShear,
+        Self::TimberYield,
+        Self::Distances,
+        Self::Holes,
+        Self::Washers,
+        Self::Pressure,
+        Self::PullThrough,
+        Self::Prying,
+        Self::Separation,
+        Self::Slip,
+        Self::Settling,
+        Self::Corrosion,
+    ];
 }
 
 impl fmt::Display for Mode {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(match self {
+            Self::Loads => "loads",
+            Self::Length => "length",
             Self::BoltShear => "bolt shear",
             Self::BoltTension => "bolt tension",
             Self::BoltBending => "bolt bending",
             Self::Combined => "combined loads",
+            Self::Fatigue => "fatigue",
+            Self::Temperature => "temperature",
+            Self::Coating => "coating of the bolt",
+            Self::Tightening => "tightening",
+            Self::Preload => "least preload",
+            Self::Pairing => "pair of bolt and nut",
             Self::Stripping => "thread stripping",
+            Self::ThreadFit => "fit of the threads",
+            Self::Locking => "locking",
+            Self::Galling => "galling",
+            Self::Reuse => "reuse",
             Self::Bearing => "bearing",
-            Self::TimberYield => "yield in timber",
             Self::TearOut => "tear-out",
             Self::NetSection => "net section",
             Self::GrossSection => "gross section",
             Self::BlockShear => "block shear",
-            Self::Slip => "slip",
+            Self::TimberYield => "yield in timber",
+            Self::Distances => "distances of holes",
+            Self::Holes => "holes",
+            Self::Washers => "washers",
+            Self::Pressure => "pressure under head and nut",
+            Self::PullThrough => "pull-through",
+            Self::Prying => "prying",
             Self::Separation => "separation",
-            Self::Fatigue => "fatigue",
-            Self::Tightening => "tightening",
+            Self::Slip => "slip",
+            Self::Settling => "preload lost",
+            Self::Corrosion => "corrosion",
         })
     }
 }
@@ -150,6 +249,8 @@ pub enum Place {
     Ply(usize),
     /// The nut or the threads it holds.
     Nut,
+    /// The head of the bolt, or what lies under it.
+    Head,
     /// The part with a threaded hole that takes the place of a nut.
     TappedPart,
 }
@@ -162,6 +263,7 @@ impl fmt::Display for Place {
             Self::Plane(n) => write!(f, "shear plane {n}"),
             Self::Ply(n) => write!(f, "ply {n}"),
             Self::Nut => f.pad("nut"),
+            Self::Head => f.pad("head"),
             Self::TappedPart => f.pad("tapped part"),
         }
     }

@@ -103,6 +103,18 @@ pub(crate) fn deserialize_option<'de, Q: Measured, D: Deserializer<'de>>(
         .transpose()
 }
 
+/// For fields that may be empty but must not be left out.
+pub(crate) fn either_way<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Option<T>, D::Error> {
+    Option::deserialize(deserializer)
+}
+
+/// For fields that may be left out: `#[serde(default, with = "crate::units::quantity::option")]`.
+pub(crate) mod option {
+    pub(crate) use super::{deserialize_option as deserialize, serialize_option as serialize};
+}
+
 pub(crate) fn serialize_spread<Q: Measured, S: Serializer>(
     spread: &Spread<Q>,
     serializer: S,
@@ -127,6 +139,21 @@ pub(crate) fn deserialize_ratio<'de, D: Deserializer<'de>>(
     deserializer: D,
 ) -> Result<Ratio, D::Error> {
     f64::deserialize(deserializer).map(Ratio::from)
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_ratio_option<S: Serializer>(
+    ratio: &Option<Ratio>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    ratio.map(|ratio| ratio.value).serialize(serializer)
+}
+
+pub(crate) fn deserialize_ratio_option<'de, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Option<Ratio>, D::Error> {
+    Ok(Option::<f64>::deserialize(deserializer)?.map(Ratio::from))
 }
 
 pub(crate) fn serialize_ratio_spread<S: Serializer>(

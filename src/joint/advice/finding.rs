@@ -210,7 +210,7 @@ impl Arrangement {
                 Some((washer, start)) => self
                     .stack
                     .to_builder()
-                    .washers_under_nut(washer, start + added)
+                    .washers_under_nut(washer.clone(), start + added)
                     .build()?,
                 None => self.stack.clone(),
             };

@@ -5,8 +5,8 @@ use core::cmp::Ordering;
 
 use super::{HoleRule, Objective, PartsMass, RuledOut, TurnedDown, order};
 use crate::error::Error;
-use crate::joint::{Candidate, Joint, JointBolt, JointCheck, JointNut};
-use crate::parts::{Washer, WasherStyle};
+use crate::joint::{Candidate, Joint, JointBolt, JointNut, JointWasher, Verdict};
+use crate::parts::WasherStyle;
 use crate::strength::check::Check;
 use crate::units::{Ratio, Stress, UnitSystem, shown};
 
@@ -38,7 +38,7 @@ pub struct Designs {
     pub combinations: usize,
     /// The whole check of the best design, with what was not checked and the cautions; none if nothing
     /// holds.
-    pub verdict: Option<JointCheck>,
+    pub verdict: Option<Verdict>,
     pub(super) feasible: Vec<Design>,
     pub(super) rejected: Vec<TurnedDown>,
     pub(super) ruled_out: Vec<RuledOut>,
@@ -103,6 +103,7 @@ impl DesignChoice {
             thread,
             grade,
             length,
+            ..
         } = self.bolt;
         let length = length.map_or_else(String::new, |length| {
             format!(" x {}", shown(length, system))
@@ -289,19 +290,14 @@ impl Designs {
         let mut joint = self.start.clone();
         joint.bolt = choice.bolt;
         joint.nut = Some(choice.nut);
+        let mut stack = joint.stack.to_builder();
         if let Some(style) = choice.washers {
-            let washer = Washer::find(style, &choice.bolt.thread)?;
-            joint.stack = joint
-                .stack
-                .to_builder()
-                .washers_of(washer.thickness()?)
-                .build()?;
+            stack = stack.washers_of(&JointWasher::find(style, &choice.bolt.thread)?);
         }
         if let Some(drilled) = self.holes.drilled(&choice.bolt.thread)? {
-            for ply in &mut joint.plies {
-                ply.hole = Some(drilled);
-            }
+            stack = stack.holes_of(drilled);
         }
+        joint.stack = stack.build()?;
         Ok(joint)
     }
 }

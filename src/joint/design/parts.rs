@@ -6,7 +6,7 @@ use super::mass::{self, BoltMass};
 use super::space::Ordered;
 use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
 use crate::error::Error;
-use crate::joint::{Joint, JointNut, JointPly, NutEnd, Stack};
+use crate::joint::{Joint, JointNut, JointWasher, NutEnd, Stack, StackBuilder};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, PropertyClass};
 use crate::parts::{Nut, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
 use crate::strength::strip::nut_proof;
@@ -19,7 +19,6 @@ use crate::units::{Length, Mass};
 /// The parts of a space for one thread.
 pub(super) struct Parts {
     pub(super) thread: Thread,
-    pub(super) plies: Vec<JointPly>,
     pub(super) stacks: Vec<WasheredStack>,
     pub(super) screws: Vec<Screws>,
     pub(super) nuts: Vec<FoundNut>,
@@ -72,8 +71,8 @@ impl Parts {
             }
         };
         let of_one_washer = lists.products.len() * lists.nuts.len() * lists.grades.len();
-        let plies = match plies(joint, space.holes, &thread) {
-            Ok(plies) => plies,
+        let drilled = match drilled(joint, space.holes, &thread) {
+            Ok(drilled) => drilled,
             Err(reason) => {
                 exclude(reason, lists.washers.len() * of_one_washer);
                 return Ok(None);
@@ -83,7 +82,7 @@ impl Parts {
         let mut stacks = Vec::with_capacity(lists.washers.len());
         for &style in &lists.washers {
             let Some(style) = style else {
-                let stack = joint.stack.clone();
+                let stack = drilled.clone().build()?;
                 let washer = Some(Mass::default());
                 stacks.push(WasheredStack {
                     style: None,
@@ -92,13 +91,13 @@ impl Parts {
                 });
                 continue;
             };
-            let found =
-                Washer::find(style, &thread).and_then(|washer| Ok((washer, washer.thickness()?)));
+            let found = Washer::find(style, &thread)
+                .and_then(|row| Ok((row, JointWasher::find(style, &thread)?)));
             match found {
-                Ok((washer, thickness)) => stacks.push(WasheredStack {
+                Ok((row, washer)) => stacks.push(WasheredStack {
                     style: Some(style),
-                    stack: joint.stack.to_builder().washers_of(thickness).build()?,
-                    washer: mass::of_washer(washer),
+                    stack: drilled.clone().washers_of(&washer).build()?,
+                    washer: mass::of_washer(row),
                 }),
                 Err(error) => exclude(RuledOutReason::NoWasher { style, error }, of_one_washer),
             }
@@ -135,7 +134,6 @@ impl Parts {
         }
         Ok(Some(Self {
             thread,
-            plies,
             stacks,
             screws,
             nuts,
@@ -144,17 +142,14 @@ impl Parts {
     }
 }
 
-/// The plies with the holes of a thread.
-fn plies(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<Vec<JointPly>, RuledOutReason> {
-    let mut plies = joint.plies.clone();
+/// The stack with the holes for a thread, or why the thread does not go with those that are kept.
+fn drilled(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<StackBuilder, RuledOutReason> {
+    let stack = joint.stack.to_builder();
     let drilled = rule
         .drilled(thread)
         .map_err(|error| RuledOutReason::NoHole { error })?;
     if let Some(hole) = drilled {
-        for ply in &mut plies {
-            ply.hole = Some(hole);
-        }
-        return Ok(plies);
+        return Ok(stack.holes_of(hole));
     }
     let diameter = nanometres(thread.nominal_diameter());
     let is_other = diameter != nanometres(joint.bolt.thread.nominal_diameter());
@@ -162,7 +157,7 @@ fn plies(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<Vec<JointPly>
         .ok()
         .filter(|_| is_other)
         .map(|hole| hole.diameter_max.unwrap_or(hole.diameter_min));
-    for (ply, detail) in (1..).zip(&plies) {
+    for (ply, detail) in (1..).zip(joint.stack.plies()) {
         let Some(hole) = detail.hole else { continue };
         if nanometres(hole) < diameter {
             return Err(RuledOutReason::HoleTooSmall { ply, hole });
@@ -171,7 +166,7 @@ fn plies(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<Vec<JointPly>
             return Err(RuledOutReason::HoleTooLarge { ply, hole, largest });
         }
     }
-    Ok(plies)
+    Ok(stack)
 }
 
 impl Screws {
@@ -322,6 +317,7 @@ impl FoundNut {
         };
         JointNut {
             style: self.nut.style,
+            finish: self.nut.finish,
             grade: self
                 .nut
                 .grade

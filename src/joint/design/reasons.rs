@@ -5,7 +5,7 @@ use core::cmp::Ordering;
 
 use super::{DesignChoice, order};
 use crate::error::Error;
-use crate::joint::{Finding, NotChecked};
+use crate::joint::{Finding, Missing};
 use crate::material::BoltGrade;
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::strength::check::Check;
@@ -88,8 +88,8 @@ pub enum TurnedDownReason {
     },
     /// Something found forbids it: of the length, the nut, a distance, the temperature.
     Fault(Finding),
-    /// Something could not be checked because of the size or the grade of the bolt.
-    NotChecked(NotChecked),
+    /// A mode that is concerned could not be checked: what is undecided is not proposed.
+    Undecided(Missing),
     /// The methods do not apply to these parts.
     NotCheckable(#[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))] Error),
 }
@@ -120,7 +120,7 @@ impl TurnedDownReason {
                 format!("{check}, above {:.1} %", limit.value * 100.0)
             }
             Self::Fault(finding) => finding.text(system),
-            Self::NotChecked(missing) => format!("cannot be checked: {missing}"),
+            Self::Undecided(missing) => format!("undecided: {missing}"),
             Self::NotCheckable(error) => format!("cannot be checked: {error}"),
         }
     }

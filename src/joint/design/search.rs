@@ -8,9 +8,7 @@ use super::{
     TurnedDownReason, mass,
 };
 use crate::error::Error;
-use crate::joint::{
-    Candidate, Finding, Finish, Joint, JointBolt, JointCheck, JointNut, LengthSearch,
-};
+use crate::joint::{Candidate, Finding, Finish, Joint, JointBolt, JointNut, LengthSearch, Verdict};
 use crate::material::BoltStrength;
 use crate::strength::check::{Check, Mode};
 use crate::tables::nut_grades::BoltCoating;
@@ -64,7 +62,6 @@ impl<'a> Search<'a> {
 
     /// Every combination of the parts for one thread.
     pub(super) fn of_thread(&mut self, parts: &Parts) -> Result<(), Error> {
-        self.joint.plies.clone_from(&parts.plies);
         self.joint.bolt.thread = parts.thread;
         // Which grades each product has, and the nut grade for each grade, are the same for all stacks.
         let mut made_in = Vec::with_capacity(parts.screws.len());
@@ -114,7 +111,7 @@ impl<'a> Search<'a> {
 
     /// What the bolts are coated with, as far as it decides on the grade of the nut.
     fn coating(&self) -> BoltCoating {
-        match self.joint.environment.contact.map(|contact| contact.bolt) {
+        match self.joint.bolt.finish {
             Some(Finish::HotDipGalvanized | Finish::MechanicalZinc) => BoltCoating::ZincCoated,
             _ => BoltCoating::Plain,
         }
@@ -251,10 +248,10 @@ fn keep_least_bad(kept: &mut Option<TurnedDown>, other: TurnedDown) {
 }
 
 /// Everything that speaks against a joint; nothing if it holds.
-fn reasons(check: &JointCheck, space: &DesignSpace) -> Vec<TurnedDownReason> {
+fn reasons(verdict: &Verdict, space: &DesignSpace) -> Vec<TurnedDownReason> {
     let limit = space.utilisation_max;
     let mut reasons = Vec::new();
-    for check in &check.checks {
+    for check in &verdict.checks {
         if !check.holds() {
             reasons.push(TurnedDownReason::Overloaded(*check));
         } else if is_of_loads(check) && check.utilisation > limit {
@@ -264,11 +261,10 @@ fn reasons(check: &JointCheck, space: &DesignSpace) -> Vec<TurnedDownReason> {
             });
         }
     }
-    let faults = check.findings.iter().filter(|finding| finding.is_fault());
+    let faults = verdict.faults();
     reasons.extend(faults.copied().map(TurnedDownReason::Fault));
     // What is not checked is no reserve: such a bolt would win over those that were.
-    let unchecked = check.not_checked.iter().filter(|missing| missing.of_bolt);
-    reasons.extend(unchecked.copied().map(TurnedDownReason::NotChecked));
+    reasons.extend(verdict.open().cloned().map(TurnedDownReason::Undecided));
     reasons
 }
 
@@ -342,7 +338,7 @@ fn is_hopeless(
                     _ => false,
                 }
         }
-        TurnedDownReason::NotChecked(_) | TurnedDownReason::NotCheckable(_) => false,
+        TurnedDownReason::Undecided(_) | TurnedDownReason::NotCheckable(_) => false,
     })
 }
 

@@ -247,7 +247,11 @@ impl DesignSpace {
     #[must_use]
     pub fn nut_styles(self, styles: impl IntoIterator<Item = NutStyle>) -> Self {
         let grade = None;
-        self.nuts(styles.into_iter().map(|style| JointNut { style, grade }))
+        self.nuts(styles.into_iter().map(|style| JointNut {
+            style,
+            grade,
+            finish: None,
+        }))
     }
 
     /// With washers of these styles.
@@ -408,9 +412,7 @@ impl DesignSpace {
                 )));
             }
         }
-        let running = joint
-            .tightening
-            .and_then(|tightening| tightening.prevailing);
+        let running = joint.torque().and_then(|torque| torque.prevailing);
         if let (Some(own), Some(_)) = (joint.nut, running) {
             let locking = own.style.locking();
             let mut nuts = self.nuts.iter().map(|nut| nut.style);
@@ -446,9 +448,9 @@ impl DesignSpace {
         {
             Some("the axial capacity given for the method of timber is")
         } else {
-            let tightening = joint.tightening?;
-            let running = tightening.prevailing.map(|_| "the running torque given is");
-            running.or(tightening.stiffness.map(|_| "the stiffness given is"))
+            let torque = joint.torque()?;
+            let running = torque.prevailing.map(|_| "the running torque given is");
+            running.or(torque.stiffness.map(|_| "the stiffness given is"))
         }
     }
 }

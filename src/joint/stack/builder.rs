@@ -2,10 +2,11 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::{Gap, HeadSeat, Layer, NutWashers, Parts, Sleeve, Stack, TappedPart};
-use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
+use super::statics::Statics;
+use super::{Gap, HeadSeat, JointPly, JointWasher, NutWashers, Parts, Sleeve, Stack, TappedPart};
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::spread::{Spread, ordered, sane_spread};
-use crate::units::Length;
+use crate::units::{Length, degrees};
 
 /// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
 /// [`build`](Self::build).
@@ -27,23 +28,22 @@ impl StackBuilder {
         Self { parts }
     }
 
-    /// Adds a washer under the head.
+    /// Adds a washer under the head: with its style, or of a thickness only.
     ///
     /// ```
+    /// # use shankline::joint::JointWasher;
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let stack = Stack::builder()
-    ///     .washer_under_head("plain washer", Spread::exact(millimetres(3.0)))
+    ///     .washer_under_head(JointWasher::find(WasherStyle::Iso7089, &"M16".parse()?)?)
     ///     .ply("plate", Spread::exact(millimetres(10.0)))
     ///     .build()?;
     /// assert_eq!(stack.washers_under_head().len(), 1);
     /// # Ok(())
     /// # }
     /// ```
-    pub fn washer_under_head(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        self.parts
-            .washers_under_head
-            .push(Layer::new(name, thickness));
+    pub fn washer_under_head(mut self, washer: impl Into<JointWasher>) -> Self {
+        self.parts.washers_under_head.push(washer.into());
         self
     }
 
@@ -55,7 +55,28 @@ impl StackBuilder {
     /// assert!(error.is_err());
     /// ```
     pub fn ply(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        self.parts.plies.push(Layer::new(name, thickness));
+        self.parts.plies.push(JointPly::new(name, thickness));
+        self
+    }
+
+    /// Adds the next ply with what is known of it.
+    ///
+    /// ```
+    /// # use shankline::joint::JointPly;
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let lug = JointPly::new("lug", millimetres(20.0).plus_minus(millimetres(0.3)))
+    ///     .material("ASTM A36 steel")
+    ///     .hole(millimetres(17.5));
+    /// let stack = Stack::builder().add(lug).build()?;
+    /// assert_eq!(stack.plies()[0].hole, Some(millimetres(17.5)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    // Not arithmetic: a builder adds parts.
+    #[allow(clippy::should_implement_trait)]
+    pub fn add(mut self, ply: JointPly) -> Self {
+        self.parts.plies.push(ply);
         self
     }
 
@@ -80,9 +101,9 @@ impl StackBuilder {
         thickness: Spread<Length>,
         crush: Length,
     ) -> Self {
-        self.parts.plies.push(Layer {
+        self.parts.plies.push(JointPly {
             crush,
-            ..Layer::new(name, thickness)
+            ..JointPly::new(name, thickness)
         });
         self
     }
@@ -183,35 +204,51 @@ impl StackBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn tapped_part(mut self, name: impl Into<String>, counterbore: Spread<Length>) -> Self {
-        self.parts.tapped_part = Some(TappedPart {
-            name: name.into(),
+    pub fn tapped_part(self, name: impl Into<String>, counterbore: Spread<Length>) -> Self {
+        self.tapped(TappedPart {
             counterbore,
-        });
+            ..TappedPart::new(name)
+        })
+    }
+
+    /// Ends the stack in a part with a threaded hole of which more is known.
+    ///
+    /// ```
+    /// # use shankline::joint::TappedPart;
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let bed = TappedPart::new("bed").thread(millimetres(18.0), None).material("ASTM A36 steel");
+    /// let stack = Stack::builder().ply("cover", Spread::exact(millimetres(12.0))).tapped(bed).build()?;
+    /// assert!(stack.tapped_part().is_some());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn tapped(mut self, part: TappedPart) -> Self {
+        self.parts.tapped_part = Some(part);
         self
     }
 
     /// Adds a washer of another kind under the nut, always there: from the last ply outward.
     ///
     /// ```
+    /// # use shankline::joint::JointWasher;
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let stack = Stack::builder()
     ///     .ply("beam", Spread::exact(millimetres(90.0)))
-    ///     .washer_under_nut("square washer", Spread::exact(millimetres(5.0)))
+    ///     .washer_under_nut(JointWasher::new("square washer", Spread::exact(millimetres(5.0))))
     ///     .washers_under_nut(millimetres(2.5).plus_minus(millimetres(0.3)), 1)
     ///     .build()?;
     /// assert_eq!(stack.grip().nominal, millimetres(97.5));
     /// # Ok(())
     /// # }
     /// ```
-    pub fn washer_under_nut(mut self, name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        let washer = Layer::new(name, thickness);
-        self.parts.other_washers_under_nut.push(washer);
+    pub fn washer_under_nut(mut self, washer: impl Into<JointWasher>) -> Self {
+        self.parts.other_washers_under_nut.push(washer.into());
         self
     }
 
-    /// Lets a search add washers of this thickness under the head, as many as its rules permit. They
+    /// Lets a search add such washers under the head, as many as its rules permit. They
     /// push every shear plane towards the thread.
     ///
     /// ```
@@ -225,23 +262,8 @@ impl StackBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub const fn washer_to_add_under_head(mut self, thickness: Spread<Length>) -> Self {
-        self.parts.washer_to_add_under_head = Some(thickness);
-        self
-    }
-
-    /// Sets what share of the load across the axis each shear plane takes, in the order of
-    /// [`shear_planes`](Self::shear_planes); without them all have the same.
-    ///
-    /// ```
-    /// # use shankline::prelude::*;
-    /// let ply = Spread::exact(millimetres(10.0));
-    /// let builder = Stack::builder().ply("a", ply).ply("b", ply).ply("c", ply).shear_planes([1, 2]);
-    /// assert!(builder.clone().plane_shares([0.7, 0.3]).build().is_ok());
-    /// assert!(builder.plane_shares([0.7, 0.7]).build().is_err()); // they add up to 1
-    /// ```
-    pub fn plane_shares(mut self, shares: impl IntoIterator<Item = f64>) -> Self {
-        self.parts.plane_shares = shares.into_iter().collect();
+    pub fn washer_to_add_under_head(mut self, washer: impl Into<JointWasher>) -> Self {
+        self.parts.washer_to_add_under_head = Some(washer.into());
         self
     }
 
@@ -258,8 +280,8 @@ impl StackBuilder {
         self
     }
 
-    /// Sets the washers under the nut: thickness of one, and how many are always there. A length
-    /// search may add more of the same.
+    /// Sets the washers under the nut: one with its style or of a thickness only, and how many are always
+    /// there. A length search may add more of the same.
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -272,8 +294,9 @@ impl StackBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
-        self.parts.washers_under_nut = Some(NutWashers { thickness, count });
+    pub fn washers_under_nut(mut self, washer: impl Into<JointWasher>, count: usize) -> Self {
+        let washer = washer.into();
+        self.parts.washers_under_nut = Some(NutWashers { washer, count });
         self
     }
 
@@ -315,33 +338,41 @@ impl StackBuilder {
 
     /// A spacer between the last ply and the washers under the nut; in the spot face, where there is one.
     pub(in crate::joint) fn spacer_under_nut(mut self, length: Length) -> Self {
-        let spacer = Layer::new("spacer sleeve", Spread::exact(length));
+        let spacer = JointWasher::new("spacer sleeve", Spread::exact(length));
         self.parts.other_washers_under_nut.insert(0, spacer);
         self
     }
 
-    /// Plain washers of another thickness under head and nut, as many as there are; more may be added where
-    /// they might before, and under a nut.
-    pub(in crate::joint) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
+    /// Other washers under head and nut, as many as there are; more may be added where they might before, and
+    /// under a nut.
+    pub(in crate::joint) fn washers_of(mut self, other: &JointWasher) -> Self {
         let parts = &mut self.parts;
         for washer in &mut parts.washers_under_head {
-            washer.thickness = thickness;
+            washer.clone_from(other);
         }
         if let Some(washer) = &mut parts.washer_to_add_under_head {
-            *washer = thickness;
+            washer.clone_from(other);
         }
         if parts.tapped_part.is_some() {
             return self;
         }
-        let count = parts.washers_under_nut.map_or(0, |washers| washers.count);
-        self.washers_under_nut(thickness, count)
+        let washers = parts.washers_under_nut.as_ref();
+        let count = washers.map_or(0, |washers| washers.count);
+        self.washers_under_nut(other.clone(), count)
+    }
+
+    /// Another hole in every ply.
+    pub(in crate::joint) fn holes_of(mut self, diameter: Length) -> Self {
+        for ply in &mut self.parts.plies {
+            ply.hole = Some(diameter);
+        }
+        self
     }
 
     /// So many washers of the kind that may be added under the head, put there for good.
     pub(in crate::joint) fn with_head_washers(mut self, count: usize) -> Self {
-        if let Some(thickness) = self.parts.washer_to_add_under_head {
-            let washer = Layer::new("added washer", thickness);
-            let added = core::iter::repeat_n(washer, count);
+        if let Some(washer) = &self.parts.washer_to_add_under_head {
+            let added = core::iter::repeat_n(washer, count).cloned();
             self.parts.washers_under_head.extend(added);
         }
         self
@@ -391,15 +422,19 @@ impl StackBuilder {
         }
         let at_nut = parts.terms_at_nut();
         let grip = at_nut.fold(x, |x, term| term.added_to(x));
-        let washers = parts.washers_under_nut.filter(|washers| washers.count > 0);
+        let washers = parts.washers_under_nut.as_ref();
+        let washers = washers.filter(|washers| washers.count > 0);
         let grip = washers.map_or(grip, |washers| {
-            grip + super::times(washers.count, washers.thickness)
+            grip + super::times(washers.count, washers.washer.thickness)
         });
+        let Statics { pulls, shares } = parts.statics()?;
         Ok(Stack {
             parts,
             grip,
             positions,
             holes_end,
+            pulls,
+            shares,
         })
     }
 }
@@ -407,7 +442,10 @@ impl StackBuilder {
 fn counts(parts: &Parts) -> Result<(), Error> {
     const MOST_WASHERS: usize = 100;
     const MOST_PLIES: usize = 1000;
-    let at_nut = parts.washers_under_nut.map_or(0, |washers| washers.count);
+    let at_nut = parts
+        .washers_under_nut
+        .as_ref()
+        .map_or(0, |washers| washers.count);
     for (quantity, count, most) in [
         ("number of plies", parts.plies.len(), MOST_PLIES),
         (
@@ -437,59 +475,100 @@ fn counts(parts: &Parts) -> Result<(), Error> {
 }
 
 fn thicknesses(parts: &Parts) -> Result<(), Error> {
-    let washers = parts.washers_under_head.iter();
-    for layer in washers
-        .chain(&parts.plies)
-        .chain(&parts.other_washers_under_nut)
-    {
-        sane_spread("thickness", layer.thickness).map_err(|error| named(error, &layer.name))?;
-        if layer.crush != Length::default() {
-            not_negative("crush", layer.crush)
-                .and_then(|_| sane_length("thickness when crushed", layer.clamped().min))
-                .map_err(|error| named(error, &layer.name))?;
+    for ply in &parts.plies {
+        sane_spread("thickness", ply.thickness).map_err(|error| named(error, &ply.name))?;
+        if ply.crush != Length::default() {
+            not_negative("crush", ply.crush)
+                .and_then(|_| sane_length("thickness when crushed", ply.clamped().min))
+                .map_err(|error| named(error, &ply.name))?;
         }
+        details(ply)?;
     }
-    if let Some(NutWashers { thickness, .. }) = parts.washers_under_nut {
-        sane_spread("thickness of the washer under the nut", thickness)?;
+    let washers = parts.washers_under_head.iter();
+    for washer in washers.chain(&parts.other_washers_under_nut) {
+        sane_spread("thickness", washer.thickness).map_err(|error| named(error, &washer.name))?;
     }
-    if let Some(thickness) = parts.washer_to_add_under_head {
-        sane_spread("thickness of the washer to add under the head", thickness)?;
+    if let Some(NutWashers { washer, .. }) = &parts.washers_under_nut {
+        sane_spread("thickness of the washer under the nut", washer.thickness)?;
+    }
+    if let Some(washer) = &parts.washer_to_add_under_head {
+        sane_spread(
+            "thickness of the washer to add under the head",
+            washer.thickness,
+        )?;
+    }
+    let all = parts
+        .washers_under_head
+        .iter()
+        .chain(&parts.other_washers_under_nut);
+    let all = all.chain(parts.washer_to_add_under_head.as_ref());
+    let at_nut = parts
+        .washers_under_nut
+        .as_ref()
+        .map(|washers| &washers.washer);
+    for washer in all.chain(at_nut) {
+        for (quantity, length) in [
+            ("outside diameter", washer.outside),
+            ("inside diameter", washer.inside),
+        ] {
+            if let Some(length) = length {
+                sane_length(quantity, length).map_err(|error| named(error, &washer.name))?;
+            }
+        }
     }
     Ok(())
 }
 
+/// Lengths of a ply that make no sense, and a ply of two materials.
+fn details(ply: &JointPly) -> Result<(), Error> {
+    for (quantity, length) in [
+        ("hole", ply.hole),
+        ("length of the slot", ply.slot.map(|slot| slot.length)),
+        ("end distance", ply.end_distance),
+        ("edge distance", ply.edge_distance),
+        ("pitch", ply.pitch),
+        ("gauge", ply.gauge),
+        ("width", ply.width),
+    ] {
+        if let Some(length) = length {
+            sane_length(quantity, length).map_err(|error| named(error, &ply.name))?;
+        }
+    }
+    if let Some(strength) = ply.bearing_strength {
+        positive("bearing strength", strength).map_err(|error| named(error, &ply.name))?;
+    }
+    if let Some(angle) = ply.grain_angle {
+        let most = degrees(90.0);
+        if !(degrees(0.0)..=most).contains(&angle) {
+            let allowed = Allowed::FromTo(degrees(0.0).into(), most.into());
+            return Err(named(
+                out_of_range("grain angle", angle, allowed),
+                &ply.name,
+            ));
+        }
+    }
+    if let (Some(material), Some(timber)) = (&ply.material, &ply.timber) {
+        return Err(Error::Mismatch(format!(
+            "\"{}\" is said to be of {material} and of {timber}",
+            ply.name
+        )));
+    }
+    match (ply.slot, ply.hole) {
+        (Some(_), None) => Err(Error::Mismatch(format!(
+            "the slot of \"{}\" has a length and no width: give the hole",
+            ply.name
+        ))),
+        (Some(slot), Some(width)) if slot.length < width => Err(Error::Mismatch(format!(
+            "the slot of \"{}\" is shorter than it is wide",
+            ply.name
+        ))),
+        _ => Ok(()),
+    }
+}
+
 /// Brings planes into order, their shares with them, and refuses those that are none.
 fn sort_planes(parts: &mut Parts) -> Result<(), Error> {
-    /// Shares are given as decimals: thirds do not add up exactly.
-    const ROUNDING: f64 = 1e-3;
-    let shares = parts.plane_shares.len();
-    if shares > 0 {
-        if shares != parts.shear_planes.len() {
-            return Err(Error::Mismatch(format!(
-                "{} shear planes and {shares} shares of the load: each plane has one",
-                parts.shear_planes.len()
-            )));
-        }
-        let mut sum = 0.0;
-        for &share in &parts.plane_shares {
-            sum += crate::error::positive("share of a shear plane", share)?;
-        }
-        if (sum - 1.0).abs() > ROUNDING {
-            return Err(Error::Mismatch(format!(
-                "the shares of the shear planes add up to {sum}, not to 1"
-            )));
-        }
-        let mut pairs: Vec<(usize, f64)> = parts
-            .shear_planes
-            .iter()
-            .copied()
-            .zip(parts.plane_shares.iter().map(|share| share / sum))
-            .collect();
-        pairs.sort_by_key(|(plane, _)| *plane);
-        (parts.shear_planes, parts.plane_shares) = pairs.into_iter().unzip();
-    } else {
-        parts.shear_planes.sort_unstable();
-    }
+    parts.shear_planes.sort_unstable();
     let planes = &parts.shear_planes;
     // A plane lies between two plies, or between the last ply and a tapped part.
     let last = parts.plies.len() - usize::from(parts.tapped_part.is_none());

@@ -1,80 +1,10 @@
-//! What a stack is made of besides plies: soft layers, gaps, sleeves, and the seat of the head.
+//! What a stack is made of besides plies and washers: gaps, sleeves, the seat of the head, a tapped part.
 
 use alloc::string::String;
 
 use crate::spread::Spread;
+use crate::tables::galvanic::Metal;
 use crate::units::Length;
-
-/// One ply or washer of a stack.
-///
-/// ```
-/// use shankline::prelude::*;
-/// use shankline::joint::Layer;
-/// let web = Layer::new("web", millimetres(12.0).plus_minus(millimetres(0.5)));
-/// assert_eq!(web.thickness.nominal, millimetres(12.0));
-/// assert_eq!(web.clamped(), web.thickness);
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "super::super::data::RawLayer")
-)]
-#[non_exhaustive]
-pub struct Layer {
-    /// What a drawing would call it.
-    pub name: String,
-    /// Thickness with its tolerance, before it is clamped.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
-    )]
-    pub thickness: Spread<Length>,
-    /// How much thinner it may become when it is clamped; zero for metal.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            skip_serializing_if = "super::is_default",
-            serialize_with = "crate::units::quantity::serialize"
-        )
-    )]
-    pub crush: Length,
-}
-
-impl Layer {
-    /// A ply or washer. Nothing is checked before it becomes part of a [`Stack`](super::Stack).
-    ///
-    /// ```
-    /// use shankline::{joint::Layer, prelude::*};
-    /// assert_eq!(Layer::new("web", Spread::exact(millimetres(12.0))).name, "web");
-    /// ```
-    #[must_use]
-    pub fn new(name: impl Into<String>, thickness: Spread<Length>) -> Self {
-        Self {
-            name: name.into(),
-            thickness,
-            crush: Length::default(),
-        }
-    }
-
-    /// Thickness between head and nut: the least is that of the thinnest piece fully crushed, since the
-    /// nut follows; the greatest that of the thickest piece that does not give at all.
-    ///
-    /// ```
-    /// use shankline::{joint::Layer, prelude::*};
-    /// let mut mat = Layer::new("rubber mat", millimetres(6.0).plus_minus(millimetres(0.5)));
-    /// mat.crush = millimetres(2.0);
-    /// assert_eq!(mat.clamped().min, millimetres(5.5) - millimetres(2.0));
-    /// assert_eq!(mat.clamped().max, mat.thickness.max);
-    /// ```
-    #[must_use]
-    pub fn clamped(&self) -> Spread<Length> {
-        Spread {
-            min: self.thickness.min - self.crush,
-            ..self.thickness
-        }
-    }
-}
 
 /// A gap between two plies: a clevis wider than its tongue, a pivot with room to move.
 ///
@@ -234,12 +164,19 @@ impl HeadSeat {
 
 /// A part with a threaded hole at the end of a stack, in place of the nut.
 ///
+/// Its place and counterbore are enough to find a length; the rest is what a [whole check](crate::joint::Joint::check)
+/// asks for.
+///
 /// ```
+/// use shankline::joint::TappedPart;
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
+/// let bed = TappedPart::new("bed")
+///     .thread(millimetres(18.0), Some(millimetres(25.0)))
+///     .material("grey cast iron class 30");
 /// let stack = Stack::builder()
 ///     .ply("cover", millimetres(12.0).plus_minus(millimetres(0.2)))
-///     .tapped_part("bed", Spread::exact(millimetres(0.0)))
+///     .tapped(bed)
 ///     .shear_planes([1])
 ///     .build()?;
 /// assert_eq!(stack.tapped_part().unwrap().name, "bed");
@@ -266,9 +203,93 @@ pub struct TappedPart {
         )
     )]
     pub counterbore: Spread<Length>,
+    /// Least length of thread that must be filled.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    pub engagement: Option<Length>,
+    /// Depth of full thread, from where it begins; none for a hole tapped through.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    pub depth: Option<Length>,
+    /// Name of its material in [`tables::plies`](crate::tables::plies).
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub material: Option<String>,
+    /// What its surface is made of: for corrosion in contact only.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub metal: Option<Metal>,
+    /// From the centre of the thread to the nearest end of the part, along the load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    pub end_distance: Option<Length>,
+    /// From the centre of the thread to the nearest side of the part, across the load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    pub edge_distance: Option<Length>,
+    /// Width that the load of one screw comes through.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    pub width: Option<Length>,
 }
 
-#[cfg(feature = "serde")]
-fn flush() -> Spread<Length> {
-    Spread::exact(Length::default())
+impl TappedPart {
+    /// A part of which nothing but the place is known, with its thread from the face on.
+    ///
+    /// ```
+    /// assert_eq!(shankline::joint::TappedPart::new("bed").depth, None);
+    /// ```
+    #[must_use]
+    pub fn new(name: impl Into<String>) -> Self {
+        Self {
+            name: name.into(),
+            counterbore: flush(),
+            engagement: None,
+            depth: None,
+            material: None,
+            metal: None,
+            end_distance: None,
+            edge_distance: None,
+            width: None,
+        }
+    }
+
+    /// The part with the least length of thread to fill, and the depth of full thread; none for a hole tapped
+    /// through.
+    ///
+    /// ```
+    /// use shankline::{joint::TappedPart, units::millimetres};
+    /// let through = TappedPart::new("bracket").thread(millimetres(12.0), None);
+    /// assert_eq!(through.engagement, Some(millimetres(12.0)));
+    /// ```
+    #[must_use]
+    pub const fn thread(mut self, engagement: Length, depth: Option<Length>) -> Self {
+        self.engagement = Some(engagement);
+        self.depth = depth;
+        self
+    }
+
+    /// The part with its material, by name.
+    ///
+    /// ```
+    /// # use shankline::joint::TappedPart;
+    /// assert!(TappedPart::new("bed").material("ASTM A36 steel").material.is_some());
+    /// ```
+    #[must_use]
+    pub fn material(mut self, name: impl Into<String>) -> Self {
+        self.material = Some(name.into());
+        self
+    }
+}
+
+const fn flush() -> Spread<Length> {
+    Spread::exact(crate::units::millimetres(0.0))
 }

@@ -1,7 +1,6 @@
 //! What a check of a joint finds besides numbers.
 
 use alloc::{format, string::String};
-use core::fmt;
 
 use crate::joint::{NutReason, Part, Reason};
 use crate::strength::check::Mode;
@@ -173,6 +172,8 @@ pub enum Finding {
         /// How many.
         count: usize,
     },
+    /// To do: the running torque of the lock nut is measured and added to the torque.
+    AddRunningTorque,
     /// To do: the bolt is to be cut.
     Cut {
         /// To this length; none to cut it at fit-up, to the stack in hand.
@@ -185,6 +186,39 @@ pub enum Finding {
 }
 
 impl Finding {
+    /// The mode that found it.
+    ///
+    /// ```
+    /// use shankline::joint::Finding;
+    /// use shankline::strength::check::Mode;
+    /// assert_eq!(Finding::AddWashers { count: 1 }.mode(), Mode::Length);
+    /// ```
+    #[must_use]
+    pub const fn mode(&self) -> Mode {
+        match self {
+            Self::Length(_)
+            | Self::PlaneInThread { .. }
+            | Self::AddWashers { .. }
+            | Self::AddWashersUnderHead { .. }
+            | Self::Cut { .. } => Mode::Length,
+            Self::Nut(_) => Mode::Locking,
+            Self::NutWeaker { .. } => Mode::Pairing,
+            Self::ThreadsWeaker { .. } => Mode::Stripping,
+            Self::BoltTooHot { .. } | Self::BoltTooCold { .. } | Self::CoatingTooHot { .. } => {
+                Mode::Temperature
+            }
+            Self::ShortDistance { .. } => Mode::Distances,
+            Self::Galvanic { .. } => Mode::Corrosion,
+            Self::NotBaked { .. }
+            | Self::PlatedHard { .. }
+            | Self::CoatingForbidden
+            | Self::GalvanizedTooStrong { .. } => Mode::Coating,
+            Self::NoPreloadLeft => Mode::Separation,
+            Self::Slips => Mode::Slip,
+            Self::GapUnderPreload { .. } | Self::AddRunningTorque => Mode::Tightening,
+        }
+    }
+
     /// Whether it forbids the joint as it is.
     ///
     /// ```
@@ -213,6 +247,7 @@ impl Finding {
             | Self::PlaneInThread { .. }
             | Self::AddWashers { .. }
             | Self::AddWashersUnderHead { .. }
+            | Self::AddRunningTorque
             | Self::Cut { .. } => false,
         }
     }
@@ -305,86 +340,11 @@ impl Finding {
             Self::AddWashers { count } => format!("add {count} washers under the nut"),
             Self::AddWashersUnderHead { count: 1 } => "add 1 washer under the head".into(),
             Self::AddWashersUnderHead { count } => format!("add {count} washers under the head"),
+            Self::AddRunningTorque => {
+                "the running torque of the lock nut is not in the torque: measure it and add it".into()
+            }
             Self::Cut { to: Some(length) } => format!("cut to {}", shown(length, system)),
             Self::Cut { to: None } => "mark and cut at fit-up, to the stack in hand".into(),
         }
-    }
-}
-
-/// Something a check of a joint may be about.
-///
-/// ```
-/// use shankline::joint::Subject;
-/// assert_eq!(Subject::Corrosion.to_string(), "corrosion between unlike metals");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum Subject {
-    /// A mode of failure.
-    Mode(Mode),
-    /// Corrosion between bolt, nut and plies of unlike metals.
-    Corrosion,
-    /// What the running torque of a lock nut takes off the preload.
-    RunningTorque,
-    /// What keeps a screw from turning in a tapped part.
-    Locking,
-    /// Preload lost to settling.
-    Settling,
-    /// Preload lost to the creep and the shrinkage of soft plies and timber.
-    Creep,
-    /// Load that plies which bend add to the load along the bolt.
-    Prying,
-    /// Head or nut pulled through a ply.
-    PullThrough,
-    /// Embrittlement of hard bolts by hydrogen of plating and pickling.
-    Embrittlement,
-}
-
-impl fmt::Display for Subject {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Mode(mode) => mode.fmt(f),
-            Self::Corrosion => f.pad("corrosion between unlike metals"),
-            Self::RunningTorque => f.pad("running torque of the lock nut"),
-            Self::Locking => f.pad("locking of the screw"),
-            Self::Settling => f.pad("preload lost to settling"),
-            Self::Creep => f.pad("preload lost to creep of soft plies and timber"),
-            Self::Prying => f.pad("prying"),
-            Self::PullThrough => f.pad("pull-through of head or nut"),
-            Self::Embrittlement => f.pad("hydrogen embrittlement of plated bolts"),
-        }
-    }
-}
-
-/// What was not checked, and why.
-///
-/// ```
-/// use shankline::joint::NotChecked;
-/// fn print(missing: &NotChecked) {
-///     println!("{missing}");
-/// }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct NotChecked {
-    /// What.
-    pub subject: Subject,
-    /// Why.
-    pub reason: &'static str,
-    /// Whether the size or the grade of the bolt is why, so that another bolt could be checked:
-    /// [`Joint::design`](crate::joint::Joint::design) turns such a bolt down.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "core::ops::Not::not"))]
-    pub of_bolt: bool,
-}
-
-impl fmt::Display for NotChecked {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}: {}", self.subject, self.reason)
     }
 }

@@ -1,36 +1,38 @@
 //! A verdict as text.
 
-use alloc::format;
-use core::fmt;
+use alloc::{format, string::String, vec::Vec};
+use core::fmt::{self, Write as _};
 
-use super::JointCheck;
+use super::{Account, Need, NotConcerned, Verdict, Word};
+use crate::strength::check::{Check, Mode, Place};
 use crate::units::UnitSystem;
 
-/// A verdict ready for `{}`; made by [`JointCheck::render`].
+/// A verdict ready for `{}`; made by [`Verdict::render`].
 ///
 /// ```
-/// # use shankline::joint::JointCheck;
+/// # use shankline::joint::Verdict;
 /// # use shankline::units::UnitSystem;
-/// fn print(verdict: &JointCheck) {
+/// fn print(verdict: &Verdict) {
 ///     print!("{}", verdict.render(UnitSystem::Si));
 /// }
 /// ```
 #[derive(Clone, Copy, Debug)]
-pub struct RenderedCheck<'a> {
-    check: &'a JointCheck,
+pub struct RenderedVerdict<'a> {
+    verdict: &'a Verdict,
     system: UnitSystem,
 }
 
-impl JointCheck {
-    /// The verdict as text: what governs, every check, what was found, what was not checked.
+impl Verdict {
+    /// The verdict as text: the word and why, what governs, every check, what was found, what is missing, what
+    /// was set aside, and which modes are not concerned.
     ///
     /// The cautions are not in it, so that a program can set them where they are seen: write
     /// [`cautions`](Self::cautions) with every report.
     ///
     /// ```
-    /// # use shankline::joint::JointCheck;
+    /// # use shankline::joint::Verdict;
     /// # use shankline::units::UnitSystem;
-    /// fn report(verdict: &JointCheck) -> String {
+    /// fn report(verdict: &Verdict) -> String {
     ///     let mut text = verdict.render(UnitSystem::UsCustomary).to_string();
     ///     for caution in &verdict.cautions {
     ///         text += &format!("{caution}\n");
@@ -39,56 +41,182 @@ impl JointCheck {
     /// }
     /// ```
     #[must_use]
-    pub const fn render(&self, system: UnitSystem) -> RenderedCheck<'_> {
-        RenderedCheck {
-            check: self,
+    pub const fn render(&self, system: UnitSystem) -> RenderedVerdict<'_> {
+        RenderedVerdict {
+            verdict: self,
             system,
+        }
+    }
+
+    /// The word, what it speaks of, and why, in one line.
+    ///
+    /// ```
+    /// # use shankline::joint::Verdict;
+    /// # use shankline::units::UnitSystem;
+    /// fn headline(verdict: &Verdict) -> String {
+    ///     verdict.headline(UnitSystem::Si)
+    /// }
+    /// ```
+    #[must_use]
+    pub fn headline(&self, system: UnitSystem) -> String {
+        let scope = self.scope;
+        match self.word() {
+            Word::Holds => format!("HOLDS ({scope})"),
+            Word::DoesNotHold => {
+                let exceeded = self.checks.iter().filter(|check| !check.holds());
+                let loads = exceeded.map(|check| format!("{check}"));
+                let faults = self.faults().map(|finding| finding.text(system));
+                let reasons: Vec<String> = loads.chain(faults).collect();
+                let first = reasons.first().map_or("", String::as_str);
+                match reasons.len() {
+                    0 | 1 => format!("DOES NOT HOLD ({scope}): {first}"),
+                    2 => format!("DOES NOT HOLD ({scope}): {first}; and 1 reason more"),
+                    count => {
+                        format!(
+                            "DOES NOT HOLD ({scope}): {first}; and {} reasons more",
+                            count - 1
+                        )
+                    }
+                }
+            }
+            Word::Undecided => {
+                let facts: Vec<String> = self
+                    .to_decide()
+                    .iter()
+                    .map(|(need, places)| wanted(need, places))
+                    .collect();
+                let others = self
+                    .open()
+                    .filter(|missing| !missing.need.is_fact())
+                    .count();
+                let mut line = format!("UNDECIDED ({scope})");
+                match facts.as_slice() {
+                    [] => {}
+                    facts => {
+                        let _ = write!(line, ": say {}", facts.join("; "));
+                    }
+                }
+                if others > 0 {
+                    let begins = if facts.is_empty() { ":" } else { ";" };
+                    let noun = if others == 1 {
+                        "check has"
+                    } else {
+                        "checks have"
+                    };
+                    let _ = write!(line, "{begins} {others} {noun} no answer here (see below)");
+                }
+                line
+            }
         }
     }
 }
 
-impl fmt::Display for RenderedCheck<'_> {
+/// "the material of plies 1 and 2".
+fn wanted(need: &Need, places: &[Place]) -> String {
+    let plies: Vec<String> = places
+        .iter()
+        .filter_map(|place| match place {
+            Place::Ply(number) => Some(format!("{number}")),
+            _ => None,
+        })
+        .collect();
+    let others: Vec<String> = places
+        .iter()
+        .filter_map(|place| match place {
+            Place::Ply(_) | Place::Joint => None,
+            // The need names the part.
+            Place::Bolt(_) | Place::Nut if need.names_part() => None,
+            other => Some(format!("{other}")),
+        })
+        .collect();
+    let mut of: Vec<String> = Vec::new();
+    match plies.as_slice() {
+        [] => {}
+        [one] => of.push(format!("ply {one}")),
+        [all @ .., last] => of.push(format!("plies {} and {last}", all.join(", "))),
+    }
+    of.extend(others);
+    if of.is_empty() {
+        format!("the {}", need.name())
+    } else {
+        format!("the {} of {}", need.name(), of.join(" and "))
+    }
+}
+
+impl fmt::Display for RenderedVerdict<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let verdict = if self.check.holds() {
-            "HOLDS, as far as it was checked"
-        } else {
-            "DOES NOT HOLD"
-        };
-        match self.check.governing() {
-            Some(worst) => writeln!(f, "  {verdict}; {worst} governs")?,
-            None => writeln!(f, "  {verdict}")?,
+        let verdict = self.verdict;
+        writeln!(f, "  {}", verdict.headline(self.system))?;
+        if let Some(worst) = verdict.governing() {
+            writeln!(f, "  Governs: {worst}")?;
         }
-        writeln!(
-            f,
-            "  {:>6}  {:<28}{:<15}{:>12} of {:<22} by",
-            "used", "of", "where", "load", "resistance"
-        )?;
-        for check in &self.check.checks {
-            let resistance = format!("{} ({})", check.resistance.shown(self.system), check.level);
+        if !verdict.checks.is_empty() {
             writeln!(
                 f,
-                "  {:>4.0} %  {:<28}{:<15}{:>12} of {resistance:<22} {}",
-                check.utilisation.value * 100.0,
-                check.mode,
-                format!("{}", check.place),
-                format!("{}", check.demand.shown(self.system)),
-                check.method
+                "  {:>6}  {:<28}{:<15}{:>12} of {:<22} by",
+                "used", "of", "where", "load", "resistance"
             )?;
         }
-        writeln!(
-            f,
-            "  Each load stands beside a resistance of its own level: nominal has no margin, design"
-        )?;
-        writeln!(
-            f,
-            "  has the code's factor for factored loads, allowable the whole factor for service loads."
-        )?;
-        for finding in &self.check.findings {
+        for check in &verdict.checks {
+            self.line(f, check)?;
+        }
+        for finding in &verdict.findings {
             let sign = if finding.is_fault() { "FAULT" } else { "note " };
             writeln!(f, "  {sign}  {}", finding.text(self.system))?;
         }
-        for missing in &self.check.not_checked {
-            writeln!(f, "  not checked: {missing}")?;
+        for missing in verdict.open() {
+            writeln!(f, "  not checked  {missing}")?;
+        }
+        for aside in &verdict.set_aside {
+            writeln!(f, "  set aside  {}: {}", aside.mode, aside.reason)?;
+        }
+        self.not_concerned(f)
+    }
+}
+
+impl RenderedVerdict<'_> {
+    fn line(&self, f: &mut fmt::Formatter<'_>, check: &Check) -> fmt::Result {
+        let resistance = format!("{} ({})", check.resistance.shown(self.system), check.level);
+        writeln!(
+            f,
+            "  {:>4.0} %  {:<28}{:<15}{:>12} of {resistance:<22} {}",
+            // A load just over its resistance is not shown as all of it.
+            if check.holds() {
+                (check.utilisation.value * 100.0).min(100.0)
+            } else {
+                (check.utilisation.value * 100.0).max(101.0)
+            },
+            check.mode,
+            format!("{}", check.place),
+            format!("{}", check.demand.shown(self.system)),
+            check.method
+        )
+    }
+
+    /// Modes that are in order without a figure, and those that are not concerned, by reason.
+    fn not_concerned(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let verdict = self.verdict;
+        let in_order: Vec<String> = Mode::ALL
+            .iter()
+            .filter(|&&mode| verdict.account(mode) == Account::InOrder)
+            .filter(|&&mode| !verdict.checks.iter().any(|check| check.mode == mode))
+            .map(|mode| format!("{mode}"))
+            .collect();
+        if !in_order.is_empty() {
+            writeln!(f, "  in order: {}", in_order.join(", "))?;
+        }
+        let mut reasons: Vec<(NotConcerned, Vec<String>)> = Vec::new();
+        for mode in Mode::ALL {
+            let Account::NotConcerned(why) = verdict.account(mode) else {
+                continue;
+            };
+            match reasons.iter_mut().find(|(own, _)| *own == why) {
+                Some((_, modes)) => modes.push(format!("{mode}")),
+                None => reasons.push((why, Vec::from([format!("{mode}")]))),
+            }
+        }
+        for (why, modes) in reasons {
+            writeln!(f, "  not concerned ({why}): {}", modes.join(", "))?;
         }
         Ok(())
     }

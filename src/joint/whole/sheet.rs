@@ -3,8 +3,8 @@
 use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
-use super::tapped::End;
-use super::{Joint, JointCheck};
+use super::case::closing;
+use super::{Joint, Verdict};
 use crate::error::Error;
 use crate::joint::{CutMethod, CutPlan, TighteningOrder};
 use crate::parts::{Locking, Nut};
@@ -21,28 +21,8 @@ mod text;
 ///
 /// ```
 /// use shankline::joint::{Sheet, SheetStep};
-/// # use shankline::joint::{Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Tightening};
 /// use shankline::prelude::*;
-/// # fn main() -> Result<(), shankline::Error> {
-/// # let ply = millimetres(20.0).plus_minus(millimetres(0.3));
-/// # let joint = Joint {
-/// #     title: "swing hanger (invented)".into(),
-/// #     bolt: JointBolt {
-/// #         product: ScrewProduct::Iso4014,
-/// #         thread: "M12".parse()?,
-/// #         grade: BoltGrade::Iso(PropertyClass::Class8_8),
-/// #         length: None,
-/// #     },
-/// #     nut: Some(JointNut { style: NutStyle::Iso7040, grade: None }),
-/// #     tapped: None,
-/// #     stack: Stack::builder().ply("beam", ply).ply("plate", ply).shear_planes([1]).build()?,
-/// #     plies: Vec::new(),
-/// #     load: JointLoad { across: newtons(4e3), shock_factor: 2.0, ..JointLoad::default() },
-/// #     environment: Environment { vibration: true, ..Environment::default() },
-/// #     tightening: Some(Tightening::new(NutFactor::new(0.16, 0.18, 0.21)?, PreloadTarget::Reusable)),
-/// #     rules: LengthRules::fabrication(UnitSystem::Si),
-/// #     methods: JointMethods::machine_design(2.0),
-/// # };
+#[doc = include_str!("example.txt")]
 /// let verdict = joint.check()?;
 /// let sheet = Sheet::new(&joint, &verdict)?;
 /// assert!(matches!(sheet.assembly[0], SheetStep::Parts { .. }));
@@ -209,22 +189,22 @@ impl Sheet {
     /// Those of [`CutPlan::new`] and of the look-up of the nut.
     ///
     /// ```
-    /// # use shankline::joint::{Joint, JointCheck, Sheet};
-    /// fn steps(joint: &Joint, check: &JointCheck) -> Result<usize, shankline::Error> {
+    /// # use shankline::joint::{Joint, Verdict, Sheet};
+    /// fn steps(joint: &Joint, check: &Verdict) -> Result<usize, shankline::Error> {
     ///     Ok(Sheet::new(joint, check)?.assembly.len())
     /// }
     /// ```
-    pub fn new(joint: &Joint, check: &JointCheck) -> Result<Self, Error> {
+    pub fn new(joint: &Joint, check: &Verdict) -> Result<Self, Error> {
         let thread = joint.bolt.thread;
-        let nut = match joint.end()? {
-            End::Nut(nut) => format!("nut {}", Nut::find(nut.style, &thread)?),
-            End::Tapped(_) => {
-                let part = joint.stack.tapped_part().map(|part| part.name.as_str());
-                format!("into the thread of \"{}\"", part.unwrap_or_default())
+        let nut = match (joint.nut, joint.stack.tapped_part()) {
+            (Some(nut), _) => format!("nut {}", Nut::find(nut.style, &thread)?),
+            (None, part) => {
+                let name = part.map(|part| part.name.as_str());
+                format!("into the thread of \"{}\"", name.unwrap_or_default())
             }
         };
         let candidate = &check.candidate;
-        let locking = joint.locking();
+        let locking = joint.nut.map(|nut| nut.style.locking());
         let mut assembly = Vec::from([SheetStep::Parts {
             bolt: format!(
                 "{thread} x {} {}, {}",
@@ -239,7 +219,7 @@ impl Sheet {
                 .nut
                 .map(|_| joint.stack.other_washers_under_nut().len() + candidate.washers_under_nut),
         }]);
-        let plan = CutPlan::new(candidate, &thread, joint.nut_end()?, joint.rules)?;
+        let plan = CutPlan::new(candidate, &thread, closing(joint)?.end()?, joint.rules)?;
         let cut = plan.cut().map(|cut| SheetStep::Cut {
             method: plan.method,
             mark: match plan.method {
@@ -258,9 +238,9 @@ impl Sheet {
             }
             None => {}
         }
-        match (joint.tightening, check.preload) {
-            (Some(tightening), Some(preload)) => {
-                let k = tightening.nut_factor;
+        match (joint.torque(), check.preload) {
+            (Some(torque), Some(preload)) => {
+                let k = torque.nut_factor;
                 assembly.push(SheetStep::Tighten {
                     torque: preload.torque,
                     preload: preload.preload,
@@ -282,10 +262,10 @@ impl Sheet {
             });
         }
         let pitch = thread.pitch();
-        let protrusion = match &joint.tapped {
-            Some(tapped) => SheetStep::Engagement {
-                least: tapped.engagement,
-                depth: tapped.depth,
+        let protrusion = match joint.stack.tapped_part() {
+            Some(part) => SheetStep::Engagement {
+                least: part.engagement.unwrap_or_default(),
+                depth: part.depth,
             },
             None => SheetStep::Protrusion {
                 least: joint.rules.least_protrusion_pitches() * pitch,
@@ -301,7 +281,7 @@ impl Sheet {
                 SheetStep::WitnessMarkAtHead
             });
         }
-        let mut inspection = preload_inspection(joint, check)?;
+        let mut inspection = preload_inspection(check)?;
         inspection.push(protrusion);
         inspection.extend(locking.map(|locking| SheetStep::UsedNut { locking }));
         inspection.push(SheetStep::LookAround);
@@ -314,9 +294,9 @@ impl Sheet {
     /// The sheet for a group of such bolts: their order comes before the tightening.
     ///
     /// ```
-    /// # use shankline::joint::{Joint, JointCheck, Sheet, tightening_order};
+    /// # use shankline::joint::{Joint, Verdict, Sheet, tightening_order};
     /// # use shankline::strength::group::BoltPattern;
-    /// fn sheet(joint: &Joint, check: &JointCheck, group: &BoltPattern) -> Result<Sheet, shankline::Error> {
+    /// fn sheet(joint: &Joint, check: &Verdict, group: &BoltPattern) -> Result<Sheet, shankline::Error> {
     ///     Ok(Sheet::new(joint, check)?.for_group(tightening_order(group)))
     /// }
     /// ```
@@ -331,7 +311,7 @@ impl Sheet {
     }
 
     /// The sheet as text, with boxes to tick. The cautions are not in it: write
-    /// [`JointCheck::cautions`] on every sheet.
+    /// [`Verdict::cautions`] on every sheet.
     ///
     /// ```
     /// # use shankline::joint::Sheet;
@@ -381,12 +361,12 @@ impl fmt::Display for RenderedSheet<'_> {
 }
 
 /// What a mark shows of the preload, if there is one.
-fn preload_inspection(joint: &Joint, check: &JointCheck) -> Result<Vec<SheetStep>, Error> {
+fn preload_inspection(check: &Verdict) -> Result<Vec<SheetStep>, Error> {
     let Some(preload) = check.preload else {
         return Ok(Vec::new());
     };
     let mut steps = Vec::from([SheetStep::FirstLook, SheetStep::MovedMark]);
-    if let Some(springs) = joint.springs(joint.load_share(&check.candidate)?)? {
+    if let Some(springs) = preload.springs {
         let loosened = springs.loosened(preload.preload.nominal, MARK)?;
         steps.push(SheetStep::MarkMeans { loosened });
     }

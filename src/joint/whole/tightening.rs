@@ -1,24 +1,45 @@
 //! How the bolt is tightened, and what preload that gives.
 
-use super::checks::Report;
-use super::{Joint, Subject};
-use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, not_negative, out_of_range};
-use crate::material::BoltLoads;
-use crate::parts::Locking;
-use crate::preload::{ElasticJoint, NutFactor, PreloadTarget, ShortForm};
+use crate::preload::{ElasticJoint, NutFactor, PreloadTarget};
 use crate::spread::Spread;
-use crate::strength::check::{Check, Level, Mode, Place};
-use crate::tension::LoadShare;
 use crate::units::{Force, Length, Ratio, Stiffness, Torque};
 
-/// How the bolt of a [`Joint`] is tightened.
+/// How the bolt of a [`Joint`](super::Joint) is tightened.
 ///
 /// ```
-/// use shankline::joint::Tightening;
+/// use shankline::joint::{Tightening, TorqueTightening};
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// let oiled = Tightening::new(NutFactor::new(0.15, 0.18, 0.22)?, PreloadTarget::Reusable);
+/// let oiled = NutFactor::new(0.15, 0.18, 0.22)?;
+/// let torque = TorqueTightening::new(oiled, PreloadTarget::Reusable).relaxation(percent(5.0));
+/// let tightening = Tightening::Torque(torque);
+/// # Ok(())
+/// # }
+/// ```
+// One of them a joint: their size does not matter.
+#[allow(clippy::large_enum_variant)]
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Tightening {
+    /// With an ordinary wrench until the plies touch: nothing is counted on.
+    Snug,
+    /// To a torque.
+    Torque(TorqueTightening),
+}
+
+/// Tightening to a torque, T = K F d.
+///
+/// ```
+/// use shankline::joint::TorqueTightening;
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
+/// assert_eq!(dry.relaxation, None); // nobody has said
 /// # Ok(())
 /// # }
 /// ```
@@ -28,21 +49,22 @@ use crate::units::{Force, Length, Ratio, Stiffness, Torque};
     derive(serde::Serialize, serde::Deserialize),
     serde(deny_unknown_fields)
 )]
-pub struct Tightening {
+pub struct TorqueTightening {
     /// Nut factor with its range.
     pub nut_factor: NutFactor,
     /// What share of which load the nominal preload is to be.
     pub target: PreloadTarget,
-    /// Share of the preload that is lost to settling and relaxation; a NASA default is 5 %.
+    /// Share of the preload that is lost to settling and relaxation; a NASA default is 5 %. None if nobody says:
+    /// then nothing that counts on the preload is decided, unless `settling` is given.
     #[cfg_attr(
         feature = "serde",
         serde(
             default,
-            serialize_with = "crate::units::quantity::serialize_ratio",
-            deserialize_with = "crate::units::quantity::deserialize_ratio"
+            serialize_with = "crate::units::quantity::serialize_ratio_option",
+            deserialize_with = "crate::units::quantity::deserialize_ratio_option"
         )
     )]
-    pub relaxation: Ratio,
+    pub relaxation: Option<Ratio>,
     /// Running (prevailing) torque of a lock nut, which comes on top of K F d; none if unknown.
     ///
     /// Measured, the maker's, or
@@ -53,11 +75,7 @@ pub struct Tightening {
     /// `relaxation`.
     #[cfg_attr(
         feature = "serde",
-        serde(
-            default,
-            serialize_with = "crate::units::quantity::serialize_option",
-            deserialize_with = "crate::units::quantity::deserialize_option"
-        )
+        serde(default, with = "crate::units::quantity::option")
     )]
     pub settling: Option<Length>,
     /// Stiffness of bolt and members; none to have it computed, where every ply has its material.
@@ -90,15 +108,15 @@ pub struct JointStiffness {
     pub members: Stiffness,
 }
 
-impl Tightening {
-    /// Tightening without relaxation, settling and running torque.
+impl TorqueTightening {
+    /// Tightening of which neither relaxation, settling nor running torque is said.
     ///
     /// ```
-    /// use shankline::joint::Tightening;
+    /// use shankline::joint::TorqueTightening;
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let dry = Tightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
-    /// assert_eq!(dry.relaxation.value, 0.0);
+    /// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
+    /// assert!(dry.prevailing.is_none());
     /// # Ok(())
     /// # }
     /// ```
@@ -107,30 +125,49 @@ impl Tightening {
         Self {
             nut_factor,
             target,
-            relaxation: crate::units::percent(0.0),
+            relaxation: None,
             prevailing: None,
             settling: None,
             stiffness: None,
         }
     }
 
+    /// The same with the share of the preload that is lost.
+    ///
+    /// ```
+    /// use shankline::joint::TorqueTightening;
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
+    /// assert_eq!(dry.relaxation(percent(5.0)).relaxation, Some(percent(5.0)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn relaxation(self, share: Ratio) -> Self {
+        Self {
+            relaxation: Some(share),
+            ..self
+        }
+    }
+
     /// The same with the running torque of a lock nut.
     ///
     /// ```
-    /// use shankline::joint::Tightening;
+    /// use shankline::joint::TorqueTightening;
     /// use shankline::parts::Locking;
     /// use shankline::prelude::*;
     /// use shankline::tables::locking::PrevailingTorque;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let running = PrevailingTorque::range(&"1/2-13 UNC".parse()?, Locking::Insert, None)?;
     /// let nut_factor = NutFactor::new(0.15, 0.18, 0.22)?;
-    /// let locked = Tightening::new(nut_factor, PreloadTarget::Reusable).with_prevailing(running);
+    /// let locked = TorqueTightening::new(nut_factor, PreloadTarget::Reusable).prevailing(running);
     /// assert!(locked.prevailing.is_some());
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub const fn with_prevailing(self, torque: Spread<Torque>) -> Self {
+    pub const fn prevailing(self, torque: Spread<Torque>) -> Self {
         Self {
             prevailing: Some(torque),
             ..self
@@ -138,7 +175,7 @@ impl Tightening {
     }
 }
 
-/// Torque and preload of a [`Joint`].
+/// Torque and preload of a [`Joint`](super::Joint).
 ///
 /// ```
 /// use shankline::joint::JointPreload;
@@ -172,128 +209,24 @@ pub struct JointPreload {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub settling_loss: Force,
+    /// The least and the greatest change with the temperature, between assembly and service; the least below zero.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    pub thermal: [Force; 2],
     /// Least preload left in service.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub in_service: Force,
-}
-
-impl Joint {
-    /// Whether any check has a use for the stiffness of bolt and members.
-    pub(super) fn needs_stiffness(&self) -> bool {
-        self.tightening.is_some_and(|tightening| {
-            self.load.along > Force::default() || tightening.settling.is_some()
-        })
-    }
-
-    /// Bolt and members as two springs.
-    pub(super) fn springs(&self, share: Option<LoadShare>) -> Result<Option<ElasticJoint>, Error> {
-        share
-            .map(|share| ElasticJoint::new(self.bolt.thread.pitch(), share.bolt, share.members))
-            .transpose()
-    }
-
-    /// Torque, preload, and whether the greatest preload passes the proof load.
-    pub(super) fn preload(
-        &self,
-        loads: &BoltLoads,
-        share: Option<LoadShare>,
-        report: &mut Report,
-    ) -> Result<Option<JointPreload>, Error> {
-        let Some(tightening) = self.tightening else {
-            report.skip(Mode::Tightening, "nobody controls the tightening");
-            return Ok(None);
-        };
-        let aim = tightening.target.of(loads)?;
-        let mut form = ShortForm::new(tightening.nut_factor, self.bolt.thread.nominal_diameter())?;
-        if let Some(prevailing) = tightening.prevailing {
-            form = form.with_prevailing(prevailing)?;
-        } else if self
-            .locking()
-            .is_some_and(|locking| matches!(locking, Locking::Insert | Locking::AllMetal))
-        {
-            report.miss(
-                Subject::RunningTorque,
-                "it is not given, so the torque here is without it: measure it and add it",
-            );
-        }
-        let torque = form.torque(aim)?.nominal;
-        let preload = form.preload(torque)?;
-        if let Some(proof) = loads.proof {
-            let check = Check::new(
-                Mode::Tightening,
-                Place::Joint,
-                preload.max,
-                proof,
-                Level::Nominal,
-            )?;
-            report
-                .checks
-                .push(check.by("T = K F d, greatest preload against the proof load"));
-        } else {
-            report.skip_bolt(Mode::Tightening, "the grade has no proof load");
-        }
-        let relaxation = not_negative("relaxation", tightening.relaxation)?.value;
-        if relaxation > 1.0 {
-            let allowed = Allowed::AtMost(1.0.into());
-            return Err(out_of_range("relaxation", relaxation, allowed));
-        }
-        let settling_loss = self.settling_loss(share, report)?;
-        let left = (1.0 - relaxation) * preload.min - settling_loss;
-        let preload = JointPreload {
-            torque,
-            prevailing: tightening.prevailing,
-            preload,
-            settling_loss,
-            in_service: left.max(Force::default()),
-        };
-        if report.works() {
-            let working = form.derivation(torque)?;
-            report.work(|| preload.torque_working(&form, aim, relaxation));
-            report.work(|| working);
-        }
-        Ok(Some(preload))
-    }
-
-    fn settling_loss(&self, share: Option<LoadShare>, report: &mut Report) -> Result<Force, Error> {
-        let Some(settling) = self.tightening.and_then(|tightening| tightening.settling) else {
-            return Ok(Force::default());
-        };
-        not_negative("settling", settling)?;
-        let Some(springs) = self.springs(share)? else {
-            report.miss(
-                Subject::Settling,
-                "neither the stiffness nor the materials of all plies are given",
-            );
-            return Ok(Force::default());
-        };
-        springs.embedment_loss(settling)
-    }
-}
-
-impl JointPreload {
-    fn torque_working(&self, form: &ShortForm, aim: Force, relaxation: f64) -> Derivation {
-        Derivation::new("Tightening torque")
-            .step(
-                Step::new("torque on the wrench", "T", "K * F * d + Tp", self.torque)
-                    .with("K", form.nut_factor().nominal())
-                    .with("F", aim)
-                    .with("d", form.nominal_diameter())
-                    .with("Tp", form.prevailing_torque().nominal)
-                    .source("Shigley, 9th ed., Eq. 8-27; FAA AC 43.13-1B, 7-40 for Tp"),
-            )
-            .step(
-                Step::new(
-                    "least preload in service",
-                    "Fs",
-                    "max((1 - r) * Fmin - Fz, 0 * Fz)",
-                    self.in_service,
-                )
-                .with("r", relaxation)
-                .with("Fmin", self.preload.min)
-                .with("Fz", self.settling_loss),
-            )
-    }
+    /// Greatest preload in service.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub greatest: Force,
+    #[cfg_attr(feature = "serde", serde(skip))]
+    pub(super) limit: Option<(Force, &'static str)>,
+    /// Bolt and members as springs, as far as they are known.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    pub(super) springs: Option<ElasticJoint>,
 }

@@ -248,6 +248,14 @@ fn row_for_class(
 }
 
 /// Nominal tensile strength fub of EN 1993-1-8 Table 3.1, below that of ISO 898-1 for class 8.8.
+/// Nominal yield strength of EN 1993-1-8, Table 3.1: that of the class, whatever the size.
+pub(crate) fn en_yield_strength(grade: BoltGrade) -> Result<Stress, Error> {
+    let of_yield = |row: &DesignStress| row.quantity == StressQuantity::YieldStrength;
+    row_for_class("EN 1993-1-8", grade, of_yield)?
+        .stress
+        .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
+}
+
 pub(crate) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
     let of_tension = |row: &DesignStress| row.quantity == StressQuantity::TensileStrength;
     row_for_class("EN 1993-1-8", grade, of_tension)?

@@ -1,0 +1,121 @@
+//! A washer of a stack, with what it is.
+
+use alloc::{borrow::Cow, string::ToString};
+
+use crate::error::Error;
+use crate::spread::Spread;
+use crate::tables::washers::{Washer, WasherStyle};
+use crate::thread::Thread;
+use crate::units::Length;
+
+/// A washer of a [`Stack`](super::Stack): its thickness, and which it is.
+///
+/// A thickness alone is enough to find a length. Pressure under head and nut asks for the style, which the
+/// tables know the diameters of, or for the diameters themselves.
+///
+/// ```
+/// use shankline::joint::JointWasher;
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let hard = JointWasher::find(WasherStyle::F436, &"3/4-10 UNC".parse()?)?;
+/// assert_eq!(hard.style, Some(WasherStyle::F436));
+/// let own: JointWasher = millimetres(3.0).plus_minus(millimetres(0.3)).into(); // nothing else known
+/// assert_eq!(own.style, None);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(try_from = "super::super::data::RawWasher")
+)]
+#[non_exhaustive]
+pub struct JointWasher {
+    /// What a drawing would call it.
+    pub name: Cow<'static, str>,
+    /// Thickness of one.
+    pub thickness: Spread<Length>,
+    /// Its style in the tables, which has its diameters; none for a washer that is not from them.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub style: Option<WasherStyle>,
+    /// Least outside diameter (of a square washer, its side), for a washer without a style.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Option::is_none",
+            serialize_with = "crate::units::quantity::serialize_option"
+        )
+    )]
+    pub outside: Option<Length>,
+    /// Greatest inside diameter, for a washer without a style.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Option::is_none",
+            serialize_with = "crate::units::quantity::serialize_option"
+        )
+    )]
+    pub inside: Option<Length>,
+}
+
+impl JointWasher {
+    /// A washer of which nothing but the thickness is known.
+    ///
+    /// ```
+    /// use shankline::{joint::JointWasher, prelude::*};
+    /// assert_eq!(JointWasher::new("plate washer", Spread::exact(millimetres(6.0))).outside, None);
+    /// ```
+    #[must_use]
+    pub fn new(name: impl Into<Cow<'static, str>>, thickness: Spread<Length>) -> Self {
+        Self {
+            name: name.into(),
+            thickness,
+            style: None,
+            outside: None,
+            inside: None,
+        }
+    }
+
+    /// The washer of a style for a thread.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`Washer::find`] and [`Washer::thickness`].
+    ///
+    /// ```
+    /// use shankline::{joint::JointWasher, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = JointWasher::find(WasherStyle::Iso7089, &"M20".parse()?)?;
+    /// assert_eq!(washer.thickness.nominal, millimetres(3.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn find(style: WasherStyle, thread: &Thread) -> Result<Self, Error> {
+        let row = Washer::find(style, thread)?;
+        Ok(Self {
+            style: Some(style),
+            ..Self::new(style.to_string(), row.thickness()?)
+        })
+    }
+
+    /// The washer with its least outside and greatest inside diameter.
+    ///
+    /// ```
+    /// use shankline::{joint::JointWasher, prelude::*};
+    /// let own = JointWasher::new("plate washer", Spread::exact(millimetres(6.0)));
+    /// assert!(own.diameters(millimetres(50.0), millimetres(17.0)).outside.is_some());
+    /// ```
+    #[must_use]
+    pub const fn diameters(mut self, outside: Length, inside: Length) -> Self {
+        self.outside = Some(outside);
+        self.inside = Some(inside);
+        self
+    }
+}
+
+impl From<Spread<Length>> for JointWasher {
+    fn from(thickness: Spread<Length>) -> Self {
+        Self::new("washer", thickness)
+    }
+}

@@ -1,0 +1,354 @@
+//! A joint with everything looked up: what every mode starts from.
+
+use alloc::{boxed::Box, format, string::ToString, vec::Vec};
+
+use super::outcome::Outcomes;
+use super::{Joint, JointNut, TorqueTightening};
+use crate::error::Error;
+use crate::joint::{Candidate, HeadSeat, JointPly, LengthSearch, NutEnd, TappedPart};
+use crate::material::{BoltLoads, BoltStrength, NutStrength};
+use crate::parts::{Locking, Nut, ScrewSeries, Zone};
+use crate::strength::check::{Level, Place};
+use crate::tables::plies::PlyMaterial;
+use crate::tables::timber::Timber;
+use crate::thread::Thread;
+use crate::units::{Force, Length};
+
+/// A joint and every look-up that it needs, done once. Modes read it and change nothing in it.
+pub(super) struct Case<'a> {
+    pub(super) joint: &'a Joint,
+    pub(super) thread: &'a Thread,
+    pub(super) diameter: Length,
+    pub(super) candidate: Candidate,
+    pub(super) strength: BoltStrength,
+    pub(super) loads: BoltLoads,
+    pub(super) closing: Closing<'a>,
+    /// The plies from the head; of those of a stack that ends in a tapped part, that part as the last.
+    pub(super) plies: Vec<CasePly<'a>>,
+    pub(super) planes: Vec<CasePlane>,
+    pub(super) level: Level,
+    /// The load across the axis at the level of the methods, shock and load factors in it.
+    pub(super) across: Force,
+    /// The load along the axis at the level of the methods.
+    pub(super) along: Force,
+    /// What the service loads are multiplied by where the methods have no factor: shock, load factor and margin.
+    pub(super) margin: f64,
+}
+
+/// What closes the joint at the far end of the bolt.
+pub(super) enum Closing<'a> {
+    Nut(CaseNut),
+    Tapped(&'a TappedPart),
+}
+
+/// The nut with its rows.
+pub(super) struct CaseNut {
+    pub(super) given: JointNut,
+    pub(super) row: &'static Nut,
+    pub(super) locking: Locking,
+    /// Its strength; none without a grade, or for a shape that has none.
+    pub(super) strength: Option<Result<NutStrength, Box<Error>>>,
+}
+
+/// One ply with its rows.
+pub(super) struct CasePly<'a> {
+    pub(super) place: Place,
+    /// Number from the head; the tapped part counts on.
+    pub(super) number: usize,
+    pub(super) ply: Option<&'a JointPly>,
+    pub(super) tapped: Option<&'a TappedPart>,
+    pub(super) material: Option<&'static PlyMaterial>,
+    pub(super) timber: Option<&'static Timber>,
+    /// Least thickness that the bolt bears on; none around a sleeve.
+    pub(super) thickness: Option<Length>,
+    /// What it pulls, without sign, at the level of the methods.
+    pub(super) load: Force,
+}
+
+impl CasePly<'_> {
+    /// Whether the bolt bears on it at all.
+    pub(super) fn pulls(&self) -> bool {
+        self.load > Force::default()
+    }
+}
+
+/// One shear plane.
+#[derive(Clone, Copy)]
+pub(super) struct CasePlane {
+    pub(super) number: usize,
+    pub(super) after_ply: usize,
+    /// What the bolt has there in the worst case.
+    pub(super) zone: Zone,
+    /// What it carries, at the level of the methods.
+    pub(super) load: Force,
+    /// Its share of the load across.
+    pub(super) share: f64,
+    /// Packing beside it, on both sides together.
+    pub(super) packing: Length,
+}
+
+impl<'a> Case<'a> {
+    /// Looks everything up.
+    ///
+    /// # Errors
+    ///
+    /// Loads, temperatures, factors or rules that make no sense, and parts that do not exist: questions that have
+    /// no answer, as against answers that are not known.
+    pub(super) fn new(joint: &'a Joint, out: &mut Outcomes) -> Result<Self, Error> {
+        joint.load.validate()?;
+        joint.environment.check()?;
+        joint.methods.validate()?;
+        joint.pattern.validate()?;
+        let thread = &joint.bolt.thread;
+        let closing = closing(joint)?;
+        let candidate = candidate(joint, &closing, out)?;
+        let diameter = thread.nominal_diameter();
+        let strength = joint
+            .bolt
+            .grade
+            .strength_at_length(diameter, candidate.screw.nominal)?;
+        let loads = strength.loads(thread)?;
+        out.warn(strength.cautions());
+        out.work(|| candidate.derivation());
+        if out.works() {
+            let working = strength.load_derivation(thread)?;
+            out.work(|| working);
+        }
+        let level = joint.methods.level;
+        let factor = joint.load.factor(level);
+        let across = factor * joint.load.across;
+        let plies = plies(joint, &closing, &candidate, across)?;
+        let planes = planes(joint, &candidate, across);
+        Ok(Self {
+            joint,
+            thread,
+            diameter,
+            candidate,
+            strength,
+            loads,
+            closing,
+            plies,
+            planes,
+            level,
+            across,
+            along: factor * joint.load.along,
+            margin: factor * joint.methods.margin,
+        })
+    }
+
+    /// The nut, if there is one.
+    pub(super) const fn nut(&self) -> Option<&CaseNut> {
+        match &self.closing {
+            Closing::Nut(nut) => Some(nut),
+            Closing::Tapped(_) => None,
+        }
+    }
+
+    /// The tapped part, if there is one.
+    pub(super) const fn tapped(&self) -> Option<&'a TappedPart> {
+        match &self.closing {
+            Closing::Nut(_) => None,
+            Closing::Tapped(part) => Some(part),
+        }
+    }
+
+    /// How the torque is controlled, if it is.
+    pub(super) const fn torque(&self) -> Option<&'a TorqueTightening> {
+        self.joint.torque()
+    }
+
+    /// Whether the load across reaches the bolt.
+    pub(super) fn is_sheared(&self) -> bool {
+        self.across > Force::default() && !self.planes.is_empty()
+    }
+
+    /// Whether a load pulls along the bolt.
+    pub(super) fn is_pulled(&self) -> bool {
+        self.along > Force::default()
+    }
+
+    pub(super) fn has_timber(&self) -> bool {
+        self.plies.iter().any(|ply| ply.timber.is_some())
+    }
+
+    /// Whether any plane may cut thread.
+    pub(super) fn thread_in_planes(&self) -> bool {
+        self.planes.iter().any(|plane| plane.zone != Zone::Shank)
+    }
+
+    /// Greatest grip of the plies and washers in hand.
+    pub(super) fn grip(&self) -> Length {
+        self.candidate.grip.max
+    }
+
+    pub(super) const fn is_countersunk(&self) -> bool {
+        matches!(self.joint.stack.head_seat(), HeadSeat::Countersunk { .. })
+    }
+
+    /// Length of the joint along the load, from the first to the last bolt; none if a pitch is missing.
+    pub(super) fn joint_length(&self) -> Option<Length> {
+        let along = self.joint.pattern.along();
+        if along <= 1 {
+            return Some(Length::default());
+        }
+        let pitches = self.joint.stack.plies().iter().filter_map(|ply| ply.pitch);
+        let pitch = pitches.reduce(Length::max)?;
+        // At most 1000: exact.
+        #[allow(clippy::cast_precision_loss)]
+        let spaces = (along - 1) as f64;
+        Some(spaces * pitch)
+    }
+}
+
+/// The nut or the tapped thread, whichever the stack goes with.
+pub(super) fn closing(joint: &Joint) -> Result<Closing<'_>, Error> {
+    match (joint.stack.tapped_part(), joint.nut) {
+        (None, Some(given)) => {
+            let row = Nut::find(given.style, &joint.bolt.thread)?;
+            let strength = given
+                .grade
+                .zip(given.style.shape())
+                .map(|(grade, shape)| grade.strength(shape, &joint.bolt.thread).map_err(Box::new));
+            Ok(Closing::Nut(CaseNut {
+                given,
+                row,
+                locking: given.style.locking(),
+                strength,
+            }))
+        }
+        (Some(part), None) => Ok(Closing::Tapped(part)),
+        (None, None) => Err(Error::Mismatch(
+            "a stack without a tapped part ends in a nut: give it".into(),
+        )),
+        (Some(part), Some(_)) => Err(Error::Mismatch(format!(
+            "the stack ends in the thread of \"{}\": it has no nut",
+            part.name
+        ))),
+    }
+}
+
+impl Closing<'_> {
+    /// The same as a length search sees it.
+    pub(super) fn end(&self) -> Result<NutEnd, Error> {
+        match self {
+            Self::Nut(nut) => NutEnd::of(nut.row),
+            Self::Tapped(part) => {
+                let Some(engagement) = part.engagement else {
+                    return Err(Error::Mismatch(format!(
+                        "\"{}\" does not say how much of its thread must be filled",
+                        part.name
+                    )));
+                };
+                NutEnd::tapped(engagement, part.depth)
+            }
+        }
+    }
+}
+
+/// The length given, or the best one; if nothing fits, the nearest, with the reasons against it.
+fn candidate(joint: &Joint, closing: &Closing<'_>, out: &mut Outcomes) -> Result<Candidate, Error> {
+    let screws = ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?;
+    let end = closing.end()?;
+    out.warn(end.cautions());
+    let search = LengthSearch::new(&joint.stack, &screws, end, joint.rules)?;
+    let candidate = if let Some(length) = joint.bolt.length {
+        search.assess(screws.length(length)?)?
+    } else {
+        match search.best()? {
+            Some(best) => best,
+            // Of those that do not fit, the nearest tells why.
+            None => *search
+                .run()?
+                .rejected()
+                .first()
+                .ok_or_else(|| Error::NoValue {
+                    quantity: "stock length",
+                    subject: screws.to_string(),
+                    reason: "none has been read at that size",
+                })?,
+        }
+    };
+    out.warn(screws.cautions(&candidate.screw));
+    Ok(candidate)
+}
+
+fn plies<'a>(
+    joint: &'a Joint,
+    closing: &Closing<'a>,
+    candidate: &Candidate,
+    across: Force,
+) -> Result<Vec<CasePly<'a>>, Error> {
+    let stack = &joint.stack;
+    let mut pulls = stack.pulls().iter();
+    let mut load = || pulls.next().map_or(0.0, |pull| pull.abs()) * across;
+    let mut plies = Vec::with_capacity(stack.plies().len() + 1);
+    for (ply, number) in stack.plies().iter().zip(1..) {
+        let material = ply.material.as_deref().map(PlyMaterial::find).transpose()?;
+        let timber = ply.timber.as_deref().map(Timber::find).transpose()?;
+        plies.push(CasePly {
+            place: Place::Ply(number),
+            number,
+            ply: Some(ply),
+            tapped: None,
+            material,
+            timber,
+            thickness: stack.bearing_thickness(number),
+            load: load(),
+        });
+    }
+    if let Closing::Tapped(part) = closing {
+        let material = part
+            .material
+            .as_deref()
+            .map(PlyMaterial::find)
+            .transpose()?;
+        plies.push(CasePly {
+            place: Place::TappedPart,
+            number: plies.len() + 1,
+            ply: None,
+            tapped: Some(part),
+            material,
+            timber: None,
+            thickness: engaged(part, candidate),
+            load: load(),
+        });
+    }
+    Ok(plies)
+}
+
+/// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
+/// hand, it fills what is wanted and no more.
+pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
+    let fixed = candidate.cut.filter(|cut| cut.holds_window);
+    let beyond = match (candidate.needs_cut, fixed) {
+        (false, _) => candidate.protrusion.min,
+        (true, Some(cut)) => cut.protrusion.min,
+        (true, None) => Length::default(),
+    };
+    let reached = part.engagement? + beyond;
+    Some(part.depth.map_or(reached, |depth| reached.min(depth)))
+}
+
+fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec<CasePlane> {
+    let stack = &joint.stack;
+    let plies = stack.plies();
+    let packing = |after_ply: usize| {
+        let packs = |ply: &&JointPly| ply.pull == Some(0.0);
+        let thickness = |sum: Length, ply: &JointPly| sum + ply.thickness.max;
+        let before = plies.iter().take(after_ply).rev().take_while(packs);
+        let after = plies.iter().skip(after_ply).take_while(packs);
+        before.chain(after).fold(Length::default(), thickness)
+    };
+    let planes = stack.planes_of(candidate);
+    (1..)
+        .zip(planes.zip(stack.plane_shares()))
+        .map(|(number, (plane, &share))| CasePlane {
+            number,
+            after_ply: plane.after_ply,
+            zone: plane.worst,
+            load: share * across,
+            share,
+            packing: packing(plane.after_ply),
+        })
+        .collect()
+}

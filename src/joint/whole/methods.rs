@@ -1,0 +1,149 @@
+//! By which methods a joint is checked.
+
+use crate::error::{Allowed, Error, out_of_range};
+use crate::strength::bolt_tension::TensionMethod;
+use crate::strength::check::Level;
+use crate::strength::interaction::InteractionRule;
+use crate::strength::ply::PlyMethod;
+use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod};
+use crate::strength::slip::SlipMethod;
+use crate::strength::timber::TimberMethod;
+
+/// By which methods a [`Joint`](super::Joint) is checked.
+///
+/// ```
+/// use shankline::joint::JointMethods;
+/// use shankline::strength::check::Level;
+/// assert_eq!(JointMethods::machine_design(2.0).level, Level::Allowable);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
+pub struct JointMethods {
+    /// Shear of the bolt.
+    pub shear: ShearMethod,
+    /// Tension of the bolt, for the whole load along it.
+    pub tension: TensionMethod,
+    /// Tension and shear together.
+    pub interaction: InteractionRule,
+    /// Bearing, tear-out and sections of the plies.
+    pub plies: PlyMethod,
+    /// Bolts in timber, if plies are of timber.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub timber: Option<TimberMethod>,
+    /// Slip, if the joint must not slip; none if it may slip into bearing. In a file it is said either way.
+    #[cfg_attr(
+        feature = "serde",
+        serde(deserialize_with = "crate::units::quantity::either_way")
+    )]
+    pub slip: Option<SlipMethod>,
+    /// Which resistance the loads are held against: design for factored loads, allowable for service
+    /// loads.
+    pub level: Level,
+    /// What the loads are multiplied by in the modes for which the publisher of the methods above has no factor:
+    /// the joint diagram, stripping, fatigue, pressure under the head. At [`Level::Design`] the load factor comes
+    /// on top of it.
+    pub margin: f64,
+}
+
+impl JointMethods {
+    /// Machine design: onset of yield by distortion energy over a design factor, service loads. The factor holds
+    /// for every mode.
+    ///
+    /// Source: Shigley, Mechanical Engineering Design, 9th ed., chapter 8.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::machine_design(2.0).shear.to_string(), "distortion energy, yield");
+    /// ```
+    #[must_use]
+    pub const fn machine_design(design_factor: f64) -> Self {
+        Self {
+            shear: ShearMethod::DistortionEnergy {
+                basis: ShearBasis::Yield,
+                design_factor,
+            },
+            tension: TensionMethod::Proof { design_factor },
+            plies: PlyMethod::MachineDesign { design_factor },
+            interaction: InteractionRule::Ellipse,
+            timber: None,
+            slip: None,
+            level: Level::Allowable,
+            margin: design_factor,
+        }
+    }
+
+    /// AISC 360 with factored loads (LRFD).
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// use shankline::prelude::*;
+    /// let methods = JointMethods::aisc_lrfd(AiscEdition::E2010);
+    /// assert_eq!(methods.shear.to_string(), "AISC 360-10 J3.6");
+    /// ```
+    #[must_use]
+    pub const fn aisc_lrfd(edition: AiscEdition) -> Self {
+        Self {
+            shear: ShearMethod::Aisc360 { edition },
+            tension: TensionMethod::Aisc360 { edition },
+            plies: PlyMethod::Aisc360 {
+                edition,
+                deformation_matters: true,
+            },
+            interaction: InteractionRule::Aisc360,
+            timber: None,
+            slip: None,
+            level: Level::Design,
+            margin: 1.0,
+        }
+    }
+
+    /// AISC 360 with service loads (ASD). Where it gives no safety factor, its 2.00 of bolts is taken.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// use shankline::prelude::*;
+    /// use shankline::strength::check::Level;
+    /// assert_eq!(JointMethods::aisc_asd(AiscEdition::E2010).level, Level::Allowable);
+    /// ```
+    #[must_use]
+    pub const fn aisc_asd(edition: AiscEdition) -> Self {
+        Self {
+            level: Level::Allowable,
+            margin: 2.0,
+            ..Self::aisc_lrfd(edition)
+        }
+    }
+
+    /// EN 1993-1-8:2005 with design loads.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::en_1993().shear.to_string(), "EN 1993-1-8:2005 Table 3.4");
+    /// ```
+    #[must_use]
+    pub const fn en_1993() -> Self {
+        Self {
+            shear: ShearMethod::En1993,
+            tension: TensionMethod::En1993 { countersunk: false },
+            plies: PlyMethod::En1993,
+            interaction: InteractionRule::En1993,
+            timber: None,
+            slip: None,
+            level: Level::Design,
+            margin: 1.0,
+        }
+    }
+
+    /// Refuses a margin that is none.
+    pub(super) fn validate(&self) -> Result<(), Error> {
+        if (1.0..=100.0).contains(&self.margin) {
+            return Ok(());
+        }
+        let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
+        Err(out_of_range("margin of the methods", self.margin, allowed))
+    }
+}

@@ -1,0 +1,67 @@
+//! Tension, shear and bending of the bolt together, those that act.
+
+use super::bending::Bending;
+use super::tension::Tension;
+use crate::joint::whole::case::Case;
+use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::{JointPreload, NotConcerned};
+use crate::parts::Zone;
+use crate::strength::check::{Check, Mode, Place};
+use crate::strength::interaction::interaction;
+use crate::units::Ratio;
+
+pub(super) fn check(
+    case: &Case,
+    shear: &[(usize, Check)],
+    bending: &Bending,
+    tension: &Tension,
+    preload: Option<&JointPreload>,
+    out: &mut Outcomes,
+) {
+    const MODE: Mode = Mode::Combined;
+    let _ = preload;
+    let none = Ratio::from(0.0);
+    let bent = bending.check.map_or(none, |check| check.utilisation);
+    let pulled = tension.code.map(|check| check.utilisation);
+    // A pin by EN 1993-1-8 has shear and bending together already.
+    let done = !case.is_pulled() && (bent <= none || bending.combined);
+    if !case.is_sheared() || done {
+        out.not_concerned(MODE, NotConcerned::OneLoad);
+        return;
+    }
+    // What one of them lacks is listed with it; together they lack the same.
+    let lacks = shear.len() < case.planes.len() || case.is_pulled() && pulled.is_none();
+    if lacks {
+        let lacking = out
+            .missing
+            .iter()
+            .rev()
+            .find(|missing| matches!(missing.mode, Mode::BoltShear | Mode::BoltTension));
+        if let Some(need) = lacking.map(|missing| missing.need.clone()) {
+            out.missing(MODE, Place::Bolt(1), need);
+        }
+        return;
+    }
+    let most = shear
+        .iter()
+        .map(|(_, check)| check.utilisation)
+        .fold(none, |most, used| if used > most { used } else { most });
+    // What the worst plane cuts decides the exponents.
+    let zone = if case.thread_in_planes() {
+        Zone::Thread
+    } else {
+        Zone::Shank
+    };
+    let together = interaction(
+        case.joint.methods.interaction,
+        most,
+        pulled.unwrap_or(none),
+        bent,
+        zone,
+    );
+    let check = together.and_then(|together| {
+        out.work(|| together.derivation());
+        together.check(case.level)
+    });
+    out.try_check(MODE, Place::Bolt(1), check);
+}

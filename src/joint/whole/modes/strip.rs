@@ -1,0 +1,116 @@
+//! Stripping of the threads of nut or tapped part, and whether bolt and nut belong together.
+
+use super::tension::Tension;
+use crate::error::Error;
+use crate::joint::TappedPart;
+use crate::joint::whole::case::{Case, CaseNut, Closing};
+use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::{Finding, Need, NotConcerned};
+use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::strip::{
+    StripMethod, StrippingStrength, ThreadFailure, ThreadMaterial, nut_proof, stripping,
+};
+use crate::tables::plies::PlyMaterial;
+use crate::thread::strip::{EndLoss, EngagedLength};
+use crate::units::{Force, Length};
+
+const MODE: Mode = Mode::Stripping;
+
+pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
+    match &case.closing {
+        Closing::Nut(nut) => of_nut(case, nut, tension.greatest, out),
+        Closing::Tapped(part) => of_part(case, part, tension.greatest, out),
+    }
+    out.in_order(MODE);
+}
+
+fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
+    let strength = match &nut.strength {
+        Some(Ok(strength)) => strength,
+        Some(Err(error)) => {
+            out.missing(MODE, Place::Nut, Need::Refused(error.clone()));
+            return;
+        }
+        None if nut.given.grade.is_none() => {
+            out.missing(MODE, Place::Nut, Need::NutGrade);
+            return;
+        }
+        None => {
+            let why = "nut strengths are for other shapes of nut";
+            out.missing(MODE, Place::Nut, Need::Method(why));
+            return;
+        }
+    };
+    let proof = nut_proof(case.thread, &case.strength, strength);
+    let Some(proof) = out.attempt(MODE, Place::Nut, proof) else {
+        return;
+    };
+    out.work(|| proof.derivation());
+    out.warn(strength.cautions());
+    if greatest > Force::default() {
+        let check = Check::new(
+            MODE,
+            Place::Nut,
+            greatest,
+            proof.nut_proof_load,
+            Level::Nominal,
+        );
+        let check = check.map(|check| check.by("proof load of the nut"));
+        out.try_check(MODE, Place::Nut, check);
+    }
+}
+
+/// Stripping of both threads in a tapped part, over the engagement of the shortest screw in the thickest
+/// stack, less one pitch for the chamfers of screw and hole.
+fn of_part(case: &Case, part: &TappedPart, greatest: Force, out: &mut Outcomes) {
+    out.not_concerned(Mode::Pairing, NotConcerned::NoNut);
+    let place = Place::TappedPart;
+    let own = case.plies.last().filter(|ply| ply.tapped.is_some());
+    let Some(material) = own.and_then(|ply| ply.material) else {
+        out.missing(MODE, place, Need::Material);
+        return;
+    };
+    let Some(engaged) = own.and_then(|ply| ply.thickness) else {
+        return;
+    };
+    let _ = part;
+    let Some(found) = out.attempt(MODE, place, stripped(case, engaged, material)) else {
+        return;
+    };
+    out.work(|| found.derivation());
+    out.warn(found.cautions());
+    if found.first != ThreadFailure::Bolt {
+        out.find(Finding::ThreadsWeaker {
+            ratio: found.ultimate / found.breaking_load,
+        });
+    }
+    if greatest > Force::default() {
+        for (place, resistance) in [
+            (Place::Bolt(1), found.bolt_threads),
+            (Place::TappedPart, found.nut_threads),
+        ] {
+            let check = Check::new(MODE, place, greatest, resistance, Level::Nominal);
+            let check = check.map(|check| check.by("FED-STD-H28/2, half of the tensile strength"));
+            out.try_check(MODE, place, check);
+        }
+    }
+}
+
+fn stripped(
+    case: &Case,
+    engaged: Length,
+    material: &PlyMaterial,
+) -> Result<StrippingStrength, Error> {
+    // The usual fit.
+    let (bolt, hole) = if case.thread.is_unified() {
+        ("2A", "2B")
+    } else {
+        ("6g", "6H")
+    };
+    let fit = case.thread.fit(bolt.parse()?, hole.parse()?)?;
+    let engaged = EngagedLength::new(engaged)?;
+    let areas = fit.strip_areas(engaged.less(EndLoss::Chamfers(1), case.thread)?)?;
+    let part = ThreadMaterial::of_ply(material)?;
+    let bolt = ThreadMaterial::of_bolt(&case.strength);
+    stripping(&areas, &bolt, &part, StripMethod::FedStdH28)
+}

@@ -1,0 +1,118 @@
+//! Tension of the bolt: by the code for the whole load, and as a preloaded joint shares it.
+
+use super::springs::Springs;
+use crate::error::Error;
+use crate::joint::whole::case::Case;
+use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::{JointPreload, NotConcerned};
+use crate::strength::bolt_tension::bolt_tension;
+use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tension::JointDiagram;
+use crate::units::Force;
+
+/// What pulls the bolt.
+pub(super) struct Tension {
+    /// The check by the code, for the whole load along the axis.
+    pub(super) code: Option<Check>,
+    /// The greatest force in the bolt: its greatest preload with its share of the load along it, or all of that
+    /// load where the share is not known. The margin of the methods is in the load.
+    pub(super) greatest: Force,
+}
+
+pub(super) fn check(
+    case: &Case,
+    springs: Option<&Springs>,
+    preload: Option<&JointPreload>,
+    out: &mut Outcomes,
+) -> Tension {
+    const MODE: Mode = Mode::BoltTension;
+    let load = case.margin * case.joint.load.along;
+    let Some(greatest) = out.attempt(MODE, Place::Bolt(1), greatest(load, springs, preload)) else {
+        return Tension {
+            code: None,
+            greatest: Force::default(),
+        };
+    };
+    if !case.is_pulled() {
+        out.not_concerned(MODE, NotConcerned::NoLoadAlong);
+        return Tension {
+            code: None,
+            greatest,
+        };
+    }
+    let place = Place::Bolt(1);
+    let code =
+        bolt_tension(case.thread, &case.strength, case.joint.methods.tension).and_then(|tension| {
+            out.work(|| tension.derivation());
+            tension.check(case.along, case.level)
+        });
+    let code = out.attempt(MODE, place, code);
+    if let Some(code) = code {
+        out.check(code);
+    }
+    if let Some(preload) = preload {
+        with_preload(case, greatest, springs, preload, out);
+    }
+    Tension { code, greatest }
+}
+
+fn greatest(
+    load: Force,
+    springs: Option<&Springs>,
+    preload: Option<&JointPreload>,
+) -> Result<Force, Error> {
+    match (preload, springs) {
+        (None, _) => Ok(load),
+        (Some(preload), _) if load <= Force::default() => Ok(preload.greatest),
+        (Some(preload), Some(springs)) => {
+            let diagram = JointDiagram::new(springs.share, preload.greatest)?;
+            Ok(diagram.under(load)?.bolt)
+        }
+        (Some(preload), None) => Ok(preload.greatest + load),
+    }
+}
+
+/// The greatest force in the bolt against what it may be stretched to.
+fn with_preload(
+    case: &Case,
+    greatest: Force,
+    springs: Option<&Springs>,
+    preload: &JointPreload,
+    out: &mut Outcomes,
+) {
+    // A code whose pretension is a least has the pull in its tension check already.
+    let Some((limit, what)) = preload.limit else {
+        return;
+    };
+    let place = Place::Bolt(1);
+    let method = match springs {
+        Some(_) => "joint diagram (Shigley, 9th ed., Eqs. 8-24 to 8-30)",
+        None => "bounds of the joint diagram for any stiffness",
+    };
+    let check = Check::new(Mode::BoltTension, place, greatest, limit, Level::Nominal);
+    let _ = what;
+    out.try_check(
+        Mode::BoltTension,
+        place,
+        check.map(|check| check.by(method)),
+    );
+    if let (true, Some(springs)) = (out.works(), springs) {
+        let load = case.margin * case.joint.load.along;
+        for (force, name) in [
+            (preload.greatest, "greatest preload"),
+            (preload.in_service, "preload in service"),
+        ] {
+            let working = JointDiagram::new(springs.share, force)
+                .and_then(|diagram| diagram.check(load, limit));
+            match working {
+                Ok(check) => out.work(|| {
+                    let derivation = check.derivation();
+                    let title = alloc::format!("{}, {name}", derivation.title());
+                    derivation.titled(title)
+                }),
+                // The bolt is stretched beyond the limit by the preload alone: there are no factors to show.
+                Err(_) => out.work(|| springs.share.derivation()),
+            }
+        }
+    }
+}

@@ -1,0 +1,426 @@
+//! What a mode finds: figures, faults, what is missing, or why it is not concerned.
+
+use alloc::{boxed::Box, vec::Vec};
+use core::fmt;
+
+use super::Finding;
+use crate::caution::{Caution, Cautions};
+use crate::derivation::Derivation;
+use crate::error::Error;
+use crate::strength::check::{Check, Mode, Place};
+
+/// Something that a mode needs and does not have: it keeps a verdict undecided.
+///
+/// ```
+/// use shankline::joint::{Missing, Need};
+/// use shankline::strength::check::{Mode, Place};
+/// let missing = Missing::new(Mode::NetSection, Place::Ply(2), Need::Width);
+/// assert_eq!(missing.to_string(), "net section, ply 2: its width is not given");
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Missing {
+    /// What could not be checked.
+    pub mode: Mode,
+    /// Where.
+    pub place: Place,
+    /// For want of what.
+    pub need: Need,
+}
+
+impl Missing {
+    /// What a mode lacks at a place.
+    ///
+    /// ```
+    /// # use shankline::joint::{Missing, Need};
+    /// # use shankline::strength::check::{Mode, Place};
+    /// assert_eq!(Missing::new(Mode::Bearing, Place::Ply(1), Need::Hole).need, Need::Hole);
+    /// ```
+    #[must_use]
+    pub const fn new(mode: Mode, place: Place, need: Need) -> Self {
+        Self { mode, place, need }
+    }
+}
+
+impl fmt::Display for Missing {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.place {
+            Place::Joint => write!(f, "{}: {}", self.mode, self.need),
+            place => write!(f, "{}, {place}: {}", self.mode, self.need),
+        }
+    }
+}
+
+/// What is missing.
+///
+/// ```
+/// use shankline::joint::Need;
+/// assert!(Need::Hole.is_fact()); // the caller can say it
+/// assert!(!Need::Method("nobody has one").is_fact()); // nothing that is said would help
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Need {
+    /// Any load.
+    Load,
+    /// The factor of the code in force, for methods that want factored loads.
+    LoadFactor,
+    /// Where the load across cuts the bolt.
+    ShearPlanes,
+    /// The material of a ply or part.
+    Material,
+    /// The yield strength of the material: the tables have none.
+    YieldStrength,
+    /// The tensile strength of the material: the tables have none.
+    TensileStrength,
+    /// The bearing strength of the ply.
+    BearingStrength,
+    /// The hole.
+    Hole,
+    /// Distance from the hole to the end.
+    EndDistance,
+    /// Distance from the hole to the side.
+    EdgeDistance,
+    /// Distance to the next hole along the load.
+    Pitch,
+    /// Distance to the next hole across the load.
+    Gauge,
+    /// Width.
+    Width,
+    /// Angle between load and grain.
+    GrainAngle,
+    /// Style or diameters of a washer.
+    Washer,
+    /// Coating of the bolt.
+    BoltFinish,
+    /// Coating of the nut.
+    NutFinish,
+    /// Grade of the nut.
+    NutGrade,
+    /// Whether plies that bend add to the load along the axis.
+    Prying,
+    /// How the bolt is tightened.
+    Tightening,
+    /// A controlled preload.
+    ControlledPreload,
+    /// What settling and relaxation take off the preload.
+    Relaxation,
+    /// Stiffness of bolt and members, or the materials of all plies.
+    Stiffness,
+    /// What keeps a screw from turning in a tapped part.
+    ScrewLock,
+    /// What a surface is made of.
+    Metal,
+    /// The method for bolts in timber.
+    TimberMethod,
+    /// A method: none is known here, and why.
+    Method(&'static str),
+    /// What the room of the method says: it has no answer for these parts.
+    Refused(#[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))] Box<Error>),
+}
+
+#[cfg(feature = "serde")]
+fn as_text<S: serde::Serializer>(error: &Error, serializer: S) -> Result<S::Ok, S::Error> {
+    serializer.collect_str(error)
+}
+
+impl Need {
+    /// Whether the caller can supply it by describing the joint further. Of the others the way out is another
+    /// method, another part, or to [set the mode aside](super::SetAside).
+    ///
+    /// ```
+    /// # use shankline::joint::Need;
+    /// assert!(Need::NutGrade.is_fact());
+    /// ```
+    #[must_use]
+    pub const fn is_fact(&self) -> bool {
+        !matches!(self, Self::Method(_) | Self::Refused(_))
+    }
+
+    /// Whether its name says of which part.
+    pub(super) const fn names_part(&self) -> bool {
+        matches!(
+            self,
+            Self::BoltFinish | Self::NutFinish | Self::NutGrade | Self::Tightening
+        )
+    }
+
+    /// What is to be said, in the words of a list: "material", "end distance".
+    ///
+    /// ```
+    /// # use shankline::joint::Need;
+    /// assert_eq!(Need::EndDistance.name(), "end distance");
+    /// ```
+    #[must_use]
+    pub const fn name(&self) -> &'static str {
+        match self {
+            Self::Load => "load",
+            Self::LoadFactor => "load factor",
+            Self::ShearPlanes => "shear planes",
+            Self::Material => "material",
+            Self::YieldStrength => "yield strength",
+            Self::TensileStrength => "tensile strength",
+            Self::BearingStrength => "bearing strength",
+            Self::Hole => "hole",
+            Self::EndDistance => "end distance",
+            Self::EdgeDistance => "edge distance",
+            Self::Pitch => "pitch",
+            Self::Gauge => "gauge",
+            Self::Width => "width",
+            Self::GrainAngle => "grain angle",
+            Self::Washer => "washer style",
+            Self::BoltFinish => "coating of the bolt",
+            Self::NutFinish => "coating of the nut",
+            Self::NutGrade => "grade of the nut",
+            Self::Prying => "prying",
+            Self::Tightening => "tightening",
+            Self::ControlledPreload => "controlled preload",
+            Self::Relaxation => "relaxation",
+            Self::Stiffness => "stiffness",
+            Self::ScrewLock => "lock of the screw",
+            Self::Metal => "metal",
+            Self::TimberMethod => "method for timber",
+            Self::Method(_) => "method",
+            Self::Refused(_) => "value",
+        }
+    }
+}
+
+impl fmt::Display for Need {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Load => "nothing loads the joint",
+            Self::LoadFactor => {
+                "the methods want factored loads, and the load factor is not given (1 if it is in the loads already)"
+            }
+            Self::ShearPlanes => "there is a load across the axis, and no shear plane that carries it",
+            Self::Material => "its material is not given",
+            Self::YieldStrength => "no yield strength of its material is known",
+            Self::TensileStrength => "no tensile strength of its material is known",
+            Self::BearingStrength => "its bearing strength is not given",
+            Self::Hole => "its hole is not given",
+            Self::EndDistance => "its end distance is not given",
+            Self::EdgeDistance => "its edge distance is not given",
+            Self::Pitch => "the distance to the next hole along the load is not given",
+            Self::Gauge => "the distance to the next hole across the load is not given",
+            Self::Width => "its width is not given",
+            Self::GrainAngle => "the angle between load and grain is not given",
+            Self::Washer => "style or diameters of a washer are not given",
+            Self::BoltFinish => "the coating of the bolt is not given",
+            Self::NutFinish => "the coating of the nut is not given",
+            Self::NutGrade => "the grade of the nut is not given",
+            Self::Prying => "nobody says whether plies that bend add to the load along the axis",
+            Self::Tightening => "nobody says how the bolt is tightened",
+            Self::ControlledPreload => "without a controlled preload there is nothing to count on",
+            Self::Relaxation => "nobody says what relaxation and settling take off the preload",
+            Self::Stiffness => "neither the stiffness nor the materials of all plies are given",
+            Self::ScrewLock => "nothing says what keeps the screw from turning",
+            Self::Metal => "what a surface is made of is not given",
+            Self::TimberMethod => "no method for bolts in timber is chosen",
+            Self::Method(why) => why,
+            Self::Refused(error) => return error.fmt(f),
+        })
+    }
+}
+
+/// Why a mode is not concerned.
+///
+/// ```
+/// use shankline::joint::NotConcerned;
+/// assert_eq!(NotConcerned::NoLoadAcross.to_string(), "no load across the axis");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum NotConcerned {
+    /// No load across the axis.
+    NoLoadAcross,
+    /// No load along the axis.
+    NoLoadAlong,
+    /// Only one kind of load acts on the bolt.
+    OneLoad,
+    /// The loads are steady.
+    Steady,
+    /// The plies touch, and nothing turns: the bolt is not bent.
+    PliesTouch,
+    /// One bolt alone.
+    SingleBolt,
+    /// No ply is of timber.
+    NoTimber,
+    /// Every ply is of timber, or what is of metal is checked elsewhere.
+    TimberElsewhere,
+    /// The method has it in another mode, or gives none.
+    NotOfMethod,
+    /// Tightened by hand: no preload is counted on.
+    Snug,
+    /// There is no nut.
+    NoNut,
+    /// The joint may slip into bearing.
+    MaySlip,
+    /// Neither shaken nor turned, and nobody is in danger.
+    Still,
+    /// Room temperature.
+    RoomTemperature,
+    /// Dry for life.
+    Dry,
+    /// Bolt and nut are not of metals that seize.
+    NoGalling,
+    /// It is never taken apart.
+    NeverRefitted,
+    /// No rule demands any.
+    NoRule,
+    /// The load along the axis has it in it, by the word of the caller.
+    StatedInLoad,
+    /// Outside what was asked about.
+    OutOfScope,
+}
+
+impl fmt::Display for NotConcerned {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::NoLoadAcross => "no load across the axis",
+            Self::NoLoadAlong => "no load along the axis",
+            Self::OneLoad => "only one kind of load acts on the bolt",
+            Self::Steady => "the loads are steady",
+            Self::PliesTouch => "the plies touch and nothing turns",
+            Self::SingleBolt => "one bolt alone",
+            Self::NoTimber => "no ply is of timber",
+            Self::TimberElsewhere => "the plies are of timber",
+            Self::NotOfMethod => "the method has it in another mode, or none",
+            Self::Snug => "no preload is counted on",
+            Self::NoNut => "there is no nut",
+            Self::MaySlip => "it may slip into bearing",
+            Self::Still => "nothing shakes or turns it, and nobody is in danger",
+            Self::RoomTemperature => "room temperature",
+            Self::Dry => "dry for life",
+            Self::NoGalling => "no metals that seize on each other",
+            Self::NeverRefitted => "it is never taken apart",
+            Self::NoRule => "no rule demands any",
+            Self::StatedInLoad => "the load has it in it, by the word of the caller",
+            Self::OutOfScope => "outside what was asked about",
+        })
+    }
+}
+
+/// How many modes there are.
+pub(super) const MODES: usize = Mode::ALL.len();
+
+/// What is collected on the way. Modes only add to it: none reads what another has written.
+pub(super) struct Outcomes {
+    pub(super) checks: Vec<Check>,
+    pub(super) findings: Vec<Finding>,
+    pub(super) missing: Vec<Missing>,
+    pub(super) in_order: [bool; MODES],
+    pub(super) not_concerned: [Option<NotConcerned>; MODES],
+    pub(super) cautions: Vec<Caution>,
+    /// The workings, if they are wanted.
+    pub(super) workings: Option<Vec<Derivation>>,
+}
+
+impl Outcomes {
+    pub(super) fn new(with_working: bool) -> Self {
+        // Room for what most joints need, so that the lists grow once.
+        Self {
+            checks: Vec::with_capacity(32),
+            findings: Vec::with_capacity(8),
+            missing: Vec::new(),
+            in_order: [false; MODES],
+            not_concerned: [None; MODES],
+            cautions: Vec::with_capacity(8),
+            workings: with_working.then(Vec::new),
+        }
+    }
+
+    /// A load held against a resistance.
+    pub(super) fn check(&mut self, check: Check) {
+        self.checks.push(check);
+    }
+
+    /// A comparison that may itself be refused.
+    pub(super) fn try_check(&mut self, mode: Mode, place: Place, check: Result<Check, Error>) {
+        if let Some(check) = self.attempt(mode, place, check) {
+            self.check(check);
+        }
+    }
+
+    /// A fault, or something to know or to do.
+    pub(super) fn find(&mut self, finding: Finding) {
+        self.findings.push(finding);
+    }
+
+    /// Lists what a mode lacks, once.
+    pub(super) fn missing(&mut self, mode: Mode, place: Place, need: Need) {
+        let missing = Missing::new(mode, place, need);
+        if !self.missing.contains(&missing) {
+            self.missing.push(missing);
+        }
+    }
+
+    /// What a room answers; what it refuses is missing, whatever the reason.
+    pub(super) fn attempt<T>(
+        &mut self,
+        mode: Mode,
+        place: Place,
+        answer: Result<T, Error>,
+    ) -> Option<T> {
+        match answer {
+            Ok(answer) => Some(answer),
+            Err(error) => {
+                self.missing(mode, place, Need::Refused(Box::new(error)));
+                None
+            }
+        }
+    }
+
+    /// Looked at and found in order, where there are no figures to show.
+    pub(super) fn in_order(&mut self, mode: Mode) {
+        if let Some(slot) = self.in_order.get_mut(mode as usize) {
+            *slot = true;
+        }
+    }
+
+    pub(super) fn not_concerned(&mut self, mode: Mode, why: NotConcerned) {
+        if let Some(slot) = self.not_concerned.get_mut(mode as usize) {
+            slot.get_or_insert(why);
+        }
+    }
+
+    /// Whether workings are wanted.
+    pub(super) const fn works(&self) -> bool {
+        self.workings.is_some()
+    }
+
+    /// Keeps a working, if workings are wanted: otherwise it is not even written.
+    pub(super) fn work(&mut self, derivation: impl FnOnce() -> Derivation) {
+        if let Some(workings) = &mut self.workings {
+            workings.push(derivation());
+        }
+    }
+
+    /// The same of one of several alike, with the place in its title.
+    pub(super) fn work_at(&mut self, place: Place, derivation: impl FnOnce() -> Derivation) {
+        self.work(|| {
+            let derivation = derivation();
+            let title = alloc::format!("{}, {place}", derivation.title());
+            derivation.titled(title)
+        });
+    }
+
+    pub(super) fn warn(&mut self, cautions: Cautions) {
+        for caution in cautions.iter() {
+            if !self.cautions.contains(caution) {
+                self.cautions.push(*caution);
+            }
+        }
+    }
+}
