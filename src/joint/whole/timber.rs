@@ -8,14 +8,16 @@ use crate::material::BoltStrength;
 use crate::math::sqrt;
 use crate::parts::Zone;
 use crate::strength::check::Mode;
-use crate::strength::shear::en_tensile_strength;
+use crate::strength::ply::DistanceKind;
 use crate::strength::timber::{
-    MemberMaterial, TimberConnection, TimberDistances, TimberMember, TimberMethod, TimberShear,
+    MemberMaterial, TimberConnection, TimberDistances, TimberFact, TimberMember, TimberMethod,
 };
 use crate::tables::plies::PlyMaterial;
 use crate::tables::timber::Timber;
 use crate::thread::Thread;
 use crate::units::{Force, Length, degrees, from_base};
+
+const MEMBER_UNKNOWN: &str = "material or hole of a ply is not given, or a sleeve carries it";
 
 impl Joint {
     /// The bolt in timber: yield of timber and bolt together, and least distances in the timber.
@@ -67,7 +69,7 @@ impl Joint {
         self.timber_distances(method, report)
     }
 
-    /// Two plies, or three with the outer two alike; otherwise why not.
+    /// Two plies, or three; otherwise why not.
     fn timber_connection(
         &self,
         candidate: &Candidate,
@@ -85,24 +87,13 @@ impl Joint {
                 _ => Ok(None),
             }
         };
-        let (side, main, shear) = match (self.plies.len(), planes) {
-            (2, [1]) => (member(1)?, member(2)?, TimberShear::Single),
+        let (side, main, far) = match (self.plies.len(), planes) {
+            (2, [1]) => (member(1)?, member(2)?, None),
             (3, [1, 2]) => {
-                let (Some(first), Some(last)) = (member(1)?, member(3)?) else {
-                    return Ok(Err(
-                        "material or hole of a ply is not given, or a sleeve carries it",
-                    ));
+                let Some(last) = member(3)? else {
+                    return Ok(Err(MEMBER_UNKNOWN));
                 };
-                if first.material != last.material {
-                    return Ok(Err("the outer plies differ"));
-                }
-                // NDS 12.3.8 takes the thinner of the outer members for both.
-                let thinner = if first.thickness < last.thickness {
-                    first
-                } else {
-                    last
-                };
-                (Some(thinner), member(2)?, TimberShear::Double)
+                (member(1)?, member(2)?, Some(last))
             }
             _ => {
                 return Ok(Err(
@@ -111,12 +102,10 @@ impl Joint {
             }
         };
         let (Some(side), Some(main)) = (side, main) else {
-            return Ok(Err(
-                "material or hole of a ply is not given, or a sleeve carries it",
-            ));
+            return Ok(Err(MEMBER_UNKNOWN));
         };
         let steel = |member: &TimberMember| matches!(member.material, MemberMaterial::Steel { .. });
-        if steel(&side) && steel(&main) {
+        if steel(&main) && (steel(&side) || far.as_ref().is_some_and(steel)) {
             return Ok(Err("no ply at the shear planes is timber"));
         }
         let mut planes = self.stack.planes_of(candidate);
@@ -129,7 +118,7 @@ impl Joint {
             diameter,
             main,
             side,
-            shear,
+            far_side: far,
             gap,
         }))
     }
@@ -149,9 +138,7 @@ impl Joint {
             return Ok(());
         }
         let level = self.methods.level;
-        // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
-        let tensile = en_tensile_strength(strength.grade).unwrap_or(strength.tensile_strength);
-        let found = match joint.resistance(Some(tensile), method) {
+        let found = match joint.resistance(strength, method) {
             Ok(found) => found,
             Err(Error::NoValue { reason, .. }) => {
                 report.skip(Mode::TimberYield, reason);
@@ -170,7 +157,7 @@ impl Joint {
         // The equations load both planes alike: where one takes more, both are held to take as much.
         let greatest = self.stack.plane_shares().fold(0.0, f64::max);
         let load =
-            greatest * f64::from(joint.shear.planes()) * self.load.factor(level) * self.load.across;
+            greatest * f64::from(joint.planes()) * self.load.factor(level) * self.load.across;
         report.checks.push(found.check(load, level)?);
         Ok(())
     }
@@ -193,14 +180,25 @@ impl Joint {
                 edge: ply.edge_distance,
                 pitch: ply.pitch,
                 gauge: ply.gauge,
+                ..TimberDistances::default()
             };
-            for short in own.short(&member, diameter, method)? {
-                report.warn(short.cautions());
+            let found = own.judged(&member, diameter, thickness / diameter, method)?;
+            for rule in found.faults() {
+                let kind = match rule.fact {
+                    TimberFact::EndDistance => DistanceKind::End,
+                    TimberFact::EdgeDistance => DistanceKind::Edge,
+                    TimberFact::Pitch => DistanceKind::Pitch,
+                    _ => DistanceKind::Gauge,
+                };
+                let (Some(distance), Some(least)) = (rule.own, rule.least) else {
+                    continue;
+                };
+                report.warn(rule.cautions());
                 report.findings.push(super::Finding::ShortDistance {
                     ply: number,
-                    kind: short.kind,
-                    distance: short.distance,
-                    least: short.least,
+                    kind,
+                    distance,
+                    least,
                 });
             }
         }
