@@ -70,7 +70,7 @@ impl TimberWasher {
     /// What a steel plate on the timber is worth as a washer by EN 1995-1-1: a round one of the lesser of 12 times
     /// its thickness and 4 d.
     ///
-    /// Source: EN 1995-1-1:2004, 8.5.2(3), recalled.
+    /// Source: EN 1995-1-1:2004, 8.5.2(3), recalled; a worked example of a textbook agrees.
     ///
     /// ```
     /// use shankline::{strength::timber::TimberWasher, units::millimetres};
@@ -164,7 +164,8 @@ impl TimberWasher {
 
     /// What the timber under the washer bears across its grain.
     ///
-    /// `compression_across` is `fc,90,k` of EN 338 or EN 14080, or the adjusted `Fc_perp` of the NDS supplement. EN 1995-1-1,
+    /// `compression_across` is `fc,90,k` of EN 338 or EN 14080, or `Fc_perp` of the NDS supplement with its adjustment for
+    /// moisture and temperature, as [`Timber::compression`](crate::tables::timber::Timber::compression) has both. EN 1995-1-1,
     /// 8.5.2(2): 3.0 `fc,90,k` on the washer less a hole of d + 1 mm (read in worked examples of a textbook). NDS
     /// 3.10.2: `Fc_perp` on the washer less a hole of D + 1/16 in; its bearing area factor above 1 is not taken
     /// (recalled). A greater hole of the washer counts itself.
