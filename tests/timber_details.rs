@@ -708,3 +708,21 @@ fn judgements_are_data() {
     assert_eq!(json["missing"][0], "pitch");
     assert!(json["share"].is_null());
 }
+
+/// Every timber has the strength across the grain of the publisher who names it.
+#[test]
+fn timbers_have_their_own_strength_across_the_grain() {
+    for timber in Timber::all() {
+        let row = timber.compression().unwrap();
+        assert_eq!(
+            row.design_value.is_some(),
+            timber.specific_gravity.is_some(),
+            "{timber}"
+        );
+        assert_eq!(
+            row.characteristic.is_some(),
+            timber.characteristic_density.is_some(),
+            "{timber}"
+        );
+    }
+}

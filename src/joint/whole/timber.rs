@@ -15,7 +15,7 @@ use crate::strength::timber::{
 use crate::tables::plies::PlyMaterial;
 use crate::tables::timber::Timber;
 use crate::thread::Thread;
-use crate::units::{Force, Length, degrees, from_base};
+use crate::units::{Force, Length, Ratio, degrees, from_base};
 
 const MEMBER_UNKNOWN: &str = "material or hole of a ply is not given, or a sleeve carries it";
 
@@ -61,12 +61,13 @@ impl Joint {
                 "of a row along the grain: its effective number of bolts, EN 1995-1-1 8.5.1.1(4), is not taken off",
             );
         }
-        match self.timber_connection(candidate, method) {
-            Ok(Ok(joint)) => self.timber_yield(&joint, strength, method, report)?,
-            Ok(Err(reason)) => report.skip(Mode::TimberYield, reason),
-            Err(error) => return Err(error),
+        let joint = self.timber_connection(candidate, method)?;
+        let geometry = self.timber_distances(joint.as_ref().ok(), method, report)?;
+        match joint {
+            Ok(joint) => self.timber_yield(&joint, geometry, strength, method, report)?,
+            Err(reason) => report.skip(Mode::TimberYield, reason),
         }
-        self.timber_distances(method, report)
+        Ok(())
     }
 
     /// Two plies, or three; otherwise why not.
@@ -126,6 +127,7 @@ impl Joint {
     fn timber_yield(
         &self,
         joint: &TimberConnection,
+        geometry: Ratio,
         strength: &BoltStrength,
         method: TimberMethod,
         report: &mut Report,
@@ -139,7 +141,7 @@ impl Joint {
         }
         let level = self.methods.level;
         let found = match joint.resistance(strength, method) {
-            Ok(found) => found,
+            Ok(found) => found.reduced(geometry, from_base(1.0))?,
             Err(Error::NoValue { reason, .. }) => {
                 report.skip(Mode::TimberYield, reason);
                 return Ok(());
@@ -162,7 +164,14 @@ impl Joint {
         Ok(())
     }
 
-    fn timber_distances(&self, method: TimberMethod, report: &mut Report) -> Result<(), Error> {
+    /// Distances that are too short, and the share of the load that short ones leave.
+    fn timber_distances(
+        &self,
+        joint: Option<&TimberConnection>,
+        method: TimberMethod,
+        report: &mut Report,
+    ) -> Result<Ratio, Error> {
+        let mut geometry: Ratio = from_base(1.0);
         let diameter = self.bolt.thread.nominal_diameter();
         let known = method.covers(diameter);
         for (number, ply) in (1..).zip(&self.plies) {
@@ -182,7 +191,14 @@ impl Joint {
                 gauge: ply.gauge,
                 ..TimberDistances::default()
             };
-            let found = own.judged(&member, diameter, thickness / diameter, method)?;
+            let slenderness = match joint {
+                Some(joint) => joint.slenderness(diameter)?,
+                None => thickness / diameter,
+            };
+            let found = own.judged(&member, diameter, slenderness, method)?;
+            if found.geometry < geometry {
+                geometry = found.geometry;
+            }
             for rule in found.faults() {
                 let kind = match rule.fact {
                     TimberFact::EndDistance => DistanceKind::End,
@@ -202,7 +218,7 @@ impl Joint {
                 });
             }
         }
-        Ok(())
+        Ok(geometry)
     }
 }
 
