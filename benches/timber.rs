@@ -4,7 +4,7 @@ use core::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use shankline::prelude::*;
-use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, TimberShear};
+use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod};
 use shankline::tables::timber::Timber;
 use shankline::units::degrees;
 
@@ -45,7 +45,7 @@ fn timber(c: &mut Criterion) {
         diameter: inches(0.5),
         main: TimberMember::wood(inches(3.5), timber, degrees(0.0)),
         side: TimberMember::wood(inches(1.5), timber, degrees(0.0)),
-        shear: TimberShear::Single,
+        far_side: None,
         gap: inches(0.0),
     };
     let (nds, en) = (joint(larch), joint(c24));
@@ -58,9 +58,10 @@ fn timber(c: &mut Criterion) {
         kmod: 0.8,
         gamma_m: 1.3,
     };
+    let bolt = AstmGrade::A307A.strength(inches(0.5)).unwrap();
     let mut group = c.benchmark_group("bolt in timber, single shear");
     group.bench_function("NDS, typed", |b| {
-        b.iter(|| black_box(&nds).resistance(None, black_box(by_nds)));
+        b.iter(|| black_box(&nds).resistance(&bolt, black_box(by_nds)));
     });
     group.bench_function("NDS, by hand", |b| {
         b.iter(|| {
@@ -69,7 +70,7 @@ fn timber(c: &mut Criterion) {
         });
     });
     group.bench_function("EN 1995, typed", |b| {
-        b.iter(|| black_box(&en).resistance(Some(megapascals(400.0)), black_box(by_en)));
+        b.iter(|| black_box(&en).resistance(&bolt, black_box(by_en)));
     });
     group.finish();
 }

@@ -12,7 +12,7 @@
 //! | bearing, tear-out, net and gross section of a ply | [`ply::Ply::resistances`] |
 //! | block shear, staggered holes, least distances | [`ply::block_shear`], [`ply::Stagger::net_width`], [`ply::Ply::short_distances`] |
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`] |
-//! | a bolt in timber | [`timber::TimberConnection::resistance`], [`timber::least_distances`] |
+//! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |
 //! | shock, impact, loads that act together | [`loads`] |

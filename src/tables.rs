@@ -28,7 +28,7 @@
 //! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
-//! | [`timber`] | timbers: specific gravities, characteristic densities |
+//! | [`timber`] | timbers: specific gravities, characteristic densities, strengths across the grain |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!

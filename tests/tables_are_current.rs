@@ -287,6 +287,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::timber::{Timber, TimberKind};",
     ),
     (
+        "timber_compression",
+        "TimberCompression",
+        "use crate::tables::timber::TimberCompression;",
+    ),
+    (
         "hex_bolts_inch",
         "HexBolt",
         "use crate::tables::bolts::{HexBolt, HexBoltStyle};",

@@ -33,7 +33,7 @@ use shankline::{
         },
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, NutTurn, TighteningScatter},
-        timber::Timber,
+        timber::{Timber, TimberCompression},
         washers::Washer,
     },
     units::{
@@ -347,6 +347,12 @@ fn plies() {
         columns![Timber; name "name", publisher "publisher",
             specific_gravity "specific_gravity",
             characteristic_density "characteristic_density_kg_m3", note "note"],
+    );
+    read_back(
+        "timber_compression",
+        TimberCompression::all(),
+        columns![TimberCompression; name "name", design_value "design_value_ksi",
+            characteristic "characteristic_mpa", note "note"],
     );
 }
 
@@ -1271,6 +1277,13 @@ fn provenance_of_every_row() {
     check(
         "timber",
         Timber::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "timber_compression",
+        TimberCompression::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
     );
     check(
         "hex_bolts_inch",

@@ -31,25 +31,47 @@
 //! double shear, all steel-to-timber equations, the limit of a quarter; the equations of single shear and k90 as quoted
 //! in several public scripts, which agree.
 //!
-//! Not here: group effects (NDS Cg, EN nef), splitting across the grain, block and row shear of the timber,
-//! end-grain, shrinkage. The caller's factors and the code in force cover them.
+//! | question | begins at |
+//! |---|---|
+//! | load of one bolt | [`TimberConnection::resistance`] |
+//! | thread in the timber, bending yield strength (NDS) | [`nds_bearing_diameter`], [`nds_bending_yield`] |
+//! | end, edge, spacing; what a short one costs | [`TimberDistances::judged`], [`TimberResistance::reduced`] |
+//! | several bolts in a row | [`BoltRow::factor`], [`nds_group_action`], [`en_effective_bolts`] |
+//! | hole, washer | [`TimberMember::hole_rule`], [`TimberWasher::rules`] |
+//! | pressure under a washer, pull of the bolt (EN) | [`TimberWasher::bearing`], [`en_axial_capacity`] |
+//!
+//! A rule of detail answers with a [`Requirement`]: what it is about, what it is, what it must be, and by its
+//! [`Judged`] whether it holds, fails, costs strength or is not known. What is not known is never taken as good.
+//!
+//! Not here: splitting across the grain, block and row shear of the timber, end grain, shrinkage. The code in force
+//! covers them.
 
+mod bolt;
 mod distances;
 mod en;
 mod member;
 mod nds;
 mod result;
+mod row;
+mod rule;
+mod washer;
 mod working;
 
-pub use distances::{TimberDistances, least_distances};
+pub use bolt::{BearingDiameter, MemberOnBolt, nds_bearing_diameter, nds_bending_yield};
+pub use distances::{DistanceCheck, TimberDistances};
 pub use member::{MemberMaterial, TimberMember, Wood};
 pub use result::{TimberResistance, YieldMode};
+pub use row::{BoltRow, NdsRow, RowFactor, en_effective_bolts, nds_group_action};
+pub use rule::{Judged, Requirement, TimberFact};
+pub use washer::{AxialCapacity, TimberWasher, WasherBearing, en_axial_capacity};
 
 use core::fmt;
 
 use crate::caution::Cautions;
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
-use crate::units::{Force, Length, Stress, inches, millimetres};
+use crate::material::BoltStrength;
+use crate::strength::shear::en_tensile_strength;
+use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
 
 /// A published method for bolts in timber.
 ///
@@ -70,18 +92,19 @@ use crate::units::{Force, Length, Stress, inches, millimetres};
 pub enum TimberMethod {
     /// National Design Specification for Wood Construction, 2018.
     Nds {
-        /// Bending yield strength Fyb of the bolt: its publisher gives 45 ksi for common bolts, else the
-        /// mean of yield and tensile strength (recalled).
+        /// Bending yield strength Fyb of the bolt: its publisher gives 45 ksi for common bolts; at most what
+        /// [`nds_bending_yield`] says.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         bending_yield: Stress,
-        /// Product of the adjustment factors that apply: load duration, wet service, temperature, group action,
-        /// geometry, end grain.
+        /// Product of the adjustment factors that apply: load duration, wet service, temperature, end grain. Group
+        /// action and geometry have [`TimberResistance::reduced`].
         adjustment: f64,
     },
     /// EN 1995-1-1:2004.
     #[cfg_attr(feature = "serde", serde(rename = "en_1995_1_1"))]
     En1995 {
-        /// Characteristic axial capacity `Fax,Rk` of bolt and washers, the lesser; zero counts no pull.
+        /// Characteristic axial capacity `Fax,Rk` of bolt and washers, the lesser, as [`en_axial_capacity`] has it;
+        /// zero counts no pull.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         axial: Force,
         /// Factor of load duration and service class.
@@ -104,6 +127,30 @@ impl TimberMethod {
         match self {
             Self::Nds { .. } => "NDS 2018, 12.3, yield limit equations",
             Self::En1995 { .. } => "EN 1995-1-1:2004, 8.2",
+        }
+    }
+
+    /// The same with no more pull of the bolt than `axial`, by [`en_axial_capacity`]; NDS counts none.
+    ///
+    /// ```
+    /// use shankline::{strength::timber::TimberMethod, units::newtons};
+    /// let stated = TimberMethod::En1995 { axial: newtons(20e3), kmod: 0.8, gamma_m: 1.3 };
+    /// let held = stated.with_axial_at_most(newtons(13e3));
+    /// assert_eq!(held, TimberMethod::En1995 { axial: newtons(13e3), kmod: 0.8, gamma_m: 1.3 });
+    /// ```
+    #[must_use]
+    pub fn with_axial_at_most(self, most: Force) -> Self {
+        match self {
+            Self::En1995 {
+                axial,
+                kmod,
+                gamma_m,
+            } => Self::En1995 {
+                axial: if axial > most { most } else { axial },
+                kmod,
+                gamma_m,
+            },
+            nds @ Self::Nds { .. } => nds,
         }
     }
 
@@ -156,47 +203,12 @@ impl fmt::Display for TimberMethod {
     }
 }
 
-/// How many shear planes the bolt of a timber joint has.
-///
-/// ```
-/// use shankline::strength::timber::TimberShear;
-/// assert_eq!(TimberShear::Double.planes(), 2);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum TimberShear {
-    /// Two members, one plane.
-    Single,
-    /// Three members, the outer two alike.
-    Double,
-}
-
-impl TimberShear {
-    /// Number of shear planes.
-    ///
-    /// ```
-    /// use shankline::strength::timber::TimberShear;
-    /// assert_eq!(TimberShear::Single.planes(), 1);
-    /// ```
-    #[must_use]
-    pub const fn planes(self) -> u8 {
-        match self {
-            Self::Single => 1,
-            Self::Double => 2,
-        }
-    }
-}
-
-/// One bolt through a timber joint of two members, or of three with the outer two alike.
+/// One bolt through a timber joint of two members, or of three: one in the middle and one on either side of it.
 ///
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::strength::check::Level;
-/// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, TimberShear};
+/// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod};
 /// use shankline::tables::timber::Timber;
 /// use shankline::units::{degrees, pound_force};
 /// # fn main() -> Result<(), shankline::Error> {
@@ -206,11 +218,11 @@ impl TimberShear {
 ///     diameter: inches(0.5),
 ///     main: TimberMember::wood(inches(1.5), larch, degrees(0.0)),
 ///     side: TimberMember::wood(inches(1.5), larch, degrees(0.0)),
-///     shear: TimberShear::Single,
+///     far_side: None,
 ///     gap: inches(0.0),
 /// };
 /// let method = TimberMethod::Nds { bending_yield: ksi(45.0), adjustment: 1.0 };
-/// let found = joint.resistance(None, method)?;
+/// let found = joint.resistance(&AstmGrade::A307A.strength(inches(0.5))?, method)?;
 /// assert_eq!(found.governing.name, "II");
 /// // Table 12A of the specification prints 480 lbf.
 /// assert!((found.resistance.at(Level::Allowable)?.get::<pound_force>() - 480.0).abs() < 5.0);
@@ -220,7 +232,7 @@ impl TimberShear {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct TimberConnection {
-    /// Diameter D = d of the bolt; for NDS the root diameter if thread crosses a shear plane.
+    /// Diameter D = d of the bolt; for NDS that of [`nds_bearing_diameter`].
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -228,10 +240,10 @@ pub struct TimberConnection {
     pub diameter: Length,
     /// The main member, the inner one in double shear: lm, t2.
     pub main: TimberMember,
-    /// The side member, each of the two in double shear: ls, t1.
+    /// The side member, one of the two in double shear: ls, t1.
     pub side: TimberMember,
-    /// One shear plane or two.
-    pub shear: TimberShear,
+    /// The other side member: then there are two shear planes, and the weaker side counts for both.
+    pub far_side: Option<TimberMember>,
     /// Gap between the members, at each shear plane; spacers count as gaps.
     #[cfg_attr(
         feature = "serde",
@@ -243,81 +255,166 @@ pub struct TimberConnection {
 impl TimberConnection {
     /// The load of the bolt in every yield mode, and the least of them.
     ///
-    /// `bolt_tensile_strength` is fu,k of EN 1995-1-1; NDS does not ask for it.
+    /// Of two outer members that differ the weaker one counts for both. NDS: the lesser thickness of the two and the
+    /// lesser bearing strength; EN 1995-1-1: the lesser of both resistances. So no member is better than
+    /// what is beside it, and none that is stronger or thicker makes the joint weaker.
+    ///
+    /// EN takes the tensile strength fu,k of the bolt (the nominal one of EN 1993-1-8 where that names the grade). NDS
+    /// takes the bending yield strength of the method, at most that of [`nds_bending_yield`].
     ///
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for what is not positive and finite, a negative gap, a diameter, specific
     /// gravity, density or angle outside the method, a hole smaller than the bolt, kmod not from 0.1 to 1.1,
-    /// gammaM below 1, an adjustment not from 0.01 to 10; [`Error::NoValue`] if timber or bolt lack the
-    /// number of the method, or for a gap by EN 1995-1-1; [`Error::Mismatch`] if no member is timber.
+    /// gammaM below 1, an adjustment not from 0.01 to 10, a bending yield strength above that of the bolt;
+    /// [`Error::NoValue`] if timber or bolt lack the number of the method, or for a gap by EN 1995-1-1;
+    /// [`Error::Mismatch`] if no member is timber, or steel lies on steel at a shear plane.
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, TimberShear};
+    /// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod};
     /// use shankline::tables::timber::Timber;
     /// use shankline::units::degrees;
     /// # fn main() -> Result<(), shankline::Error> {
     /// // A pier beam of C24 between two steel plates, M16 of class 4.6.
+    /// let plate = TimberMember::steel(millimetres(8.0), megapascals(360.0), millimetres(17.0));
     /// let pier = TimberConnection {
     ///     diameter: millimetres(16.0),
     ///     main: TimberMember::wood(millimetres(120.0), Timber::find("C24")?, degrees(0.0)),
-    ///     side: TimberMember::steel(millimetres(8.0), megapascals(360.0), millimetres(17.0)),
-    ///     shear: TimberShear::Double,
+    ///     side: plate,
+    ///     far_side: Some(plate),
     ///     gap: millimetres(0.0),
     /// };
     /// let method = TimberMethod::En1995 { axial: newtons(0.0), kmod: 0.7, gamma_m: 1.3 };
-    /// let found = pier.resistance(Some(megapascals(400.0)), method)?;
+    /// let bolt = PropertyClass::Class4_6.strength(millimetres(16.0))?;
+    /// let found = pier.resistance(&bolt, method)?;
     /// assert_eq!(found.governing.name, "k"); // thin plates, two hinges in the timber
-    /// assert!(pier.resistance(None, method).is_err()); // fu of the bolt is missing
+    /// // A stronger plate on one side only helps nothing: the weaker one counts for both.
+    /// let thick = TimberMember::steel(millimetres(16.0), megapascals(360.0), millimetres(17.0));
+    /// let mixed = TimberConnection { far_side: Some(thick), ..pier };
+    /// assert_eq!(mixed.resistance(&bolt, method)?.load, found.load);
     /// # Ok(())
     /// # }
     /// ```
     pub fn resistance(
         &self,
-        bolt_tensile_strength: Option<Stress>,
+        bolt: &BoltStrength,
         method: TimberMethod,
     ) -> Result<TimberResistance, Error> {
         check_diameter(self.diameter, method)?;
         method.check_factors()?;
-        self.main.check(self.diameter)?;
-        self.side.check(self.diameter)?;
+        for member in self.members() {
+            member.check(self.diameter)?;
+        }
         not_negative("gap between the members", self.gap)?;
         if self.gap.value > 0.0 {
             sane_length("gap between the members", self.gap)?;
         }
-        let steel = |member: &TimberMember| matches!(member.material, MemberMaterial::Steel { .. });
-        if steel(&self.main) && steel(&self.side) {
-            return Err(Error::Mismatch("no member of the joint is timber".into()));
+        if self.main.is_steel() && self.sides().any(TimberMember::is_steel) {
+            let problem = if self.members().all(TimberMember::is_steel) {
+                "no member of the joint is timber"
+            } else {
+                "steel lies on steel at a shear plane of the timber joint"
+            };
+            return Err(Error::Mismatch(problem.into()));
         }
         match method {
             TimberMethod::Nds {
                 bending_yield,
                 adjustment,
-            } => nds::resistance(self, bending_yield, adjustment),
+            } => {
+                let greatest = nds_bending_yield(bolt)?;
+                // Stresses come from ksi or MPa: the same one may differ in the last digit.
+                if bending_yield > greatest * (1.0 + 1e-9) {
+                    let allowed = Allowed::AtMost(greatest.into());
+                    let name = "bending yield strength of the bolt";
+                    return Err(out_of_range(name, bending_yield, allowed));
+                }
+                nds::resistance(self, bending_yield, adjustment)
+            }
             TimberMethod::En1995 {
                 axial,
                 kmod,
                 gamma_m,
             } => {
-                let tensile = bolt_tensile_strength.ok_or_else(|| Error::NoValue {
-                    quantity: "tensile strength of the bolt",
-                    subject: alloc::string::String::new(),
-                    reason: "EN 1995-1-1 asks for it",
-                })?;
+                // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
+                let tensile = en_tensile_strength(bolt.grade).unwrap_or(bolt.tensile_strength);
                 en::resistance(self, tensile, axial, kmod / gamma_m, method)
             }
         }
     }
-}
 
-impl TimberConnection {
+    /// Number of shear planes.
+    ///
+    /// ```
+    /// # use shankline::strength::timber::TimberConnection;
+    /// fn double(joint: &TimberConnection) -> bool {
+    ///     joint.planes() == 2
+    /// }
+    /// ```
+    #[must_use]
+    pub const fn planes(&self) -> u8 {
+        if self.far_side.is_some() { 2 } else { 1 }
+    }
+
+    /// The slenderness l/D by which NDS 12.5.1 spaces rows of bolts: the lesser of the main member's and of the
+    /// side members', the latter two together. Plates have none.
+    ///
+    /// `diameter` is the nominal one. Source: errata to the NDS 2018 and prior, July 2020, read in a reproduction.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for lengths that are not positive and finite; [`Error::Mismatch`] if no member is timber.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::timber::{TimberConnection, TimberMember};
+    /// use shankline::{tables::timber::Timber, units::degrees};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let pine = Timber::find("Southern Pine")?;
+    /// let rail = TimberMember::wood(inches(1.5), pine, degrees(0.0));
+    /// let fence = TimberConnection {
+    ///     diameter: inches(0.5),
+    ///     main: TimberMember::wood(inches(3.5), pine, degrees(90.0)),
+    ///     side: rail,
+    ///     far_side: Some(rail),
+    ///     gap: inches(0.0),
+    /// };
+    /// assert!((fence.slenderness(inches(0.5))?.value - 6.0).abs() < 1e-12); // 2 x 1.5 in, not 3.5 in
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn slenderness(&self, diameter: Length) -> Result<Ratio, Error> {
+        sane_length("bolt diameter", diameter)?;
+        for member in self.members() {
+            sane_length("thickness of a member", member.thickness)?;
+        }
+        let timber = |member: &&TimberMember| !member.is_steel();
+        let sides = self.sides().filter(timber).map(|side| side.thickness);
+        let sides = sides.reduce(|sum, side| sum + side);
+        let main = Some(&self.main).filter(timber).map(|main| main.thickness);
+        [main, sides]
+            .into_iter()
+            .flatten()
+            .reduce(|least, length| if length < least { length } else { least })
+            .map(|length| length / diameter)
+            .ok_or_else(|| Error::Mismatch("no member of the joint is timber".into()))
+    }
+
+    /// The outer members.
+    fn sides(&self) -> impl Iterator<Item = &TimberMember> {
+        core::iter::once(&self.side).chain(&self.far_side)
+    }
+
+    fn members(&self) -> impl Iterator<Item = &TimberMember> {
+        core::iter::once(&self.main).chain(self.sides())
+    }
+
     /// Of gravities and densities that were recalled.
     fn cautions(&self) -> Cautions {
-        let (main, side) = (self.main.caution(), self.side.caution());
-        Cautions::default()
-            .with(main)
-            .with(side.filter(|side| main != Some(*side)))
+        self.members().fold(Cautions::default(), |all, member| {
+            all.with(member.caution())
+        })
     }
 }
 

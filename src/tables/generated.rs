@@ -61,6 +61,7 @@ pub(super) mod tap_drills_metric;
 pub(super) mod threads_metric;
 pub(super) mod threads_unified;
 pub(super) mod timber;
+pub(super) mod timber_compression;
 pub(super) mod tightening_scatter;
 pub(super) mod turns;
 pub(super) mod unified_limit_exceptions;

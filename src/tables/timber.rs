@@ -1,4 +1,5 @@
-//! Timbers: specific gravities of the US specification, characteristic densities of the European classes.
+//! Timbers: specific gravities of the US specification, characteristic densities of the European classes, strengths
+//! across the grain of both.
 
 use alloc::{string::String, vec::Vec};
 use core::fmt;
@@ -7,7 +8,7 @@ use super::generated;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Provenance;
-use crate::units::Density;
+use crate::units::{Density, Stress};
 
 /// Softwood or hardwood: codes give them different factors for bolts.
 ///
@@ -101,6 +102,18 @@ impl Timber {
             .ok_or_else(|| unknown(name))
     }
 
+    /// How strong it is in compression across the grain, if that is known.
+    ///
+    /// ```
+    /// use shankline::tables::timber::Timber;
+    /// assert!(Timber::all().iter().all(|timber| timber.compression().is_some()));
+    /// ```
+    #[must_use]
+    pub fn compression(&self) -> Option<&'static TimberCompression> {
+        let mut rows = TimberCompression::all().iter();
+        rows.find(|row| row.name == self.name)
+    }
+
     /// What the user of this row must be told, if it was recalled, not read.
     ///
     /// ```
@@ -115,6 +128,76 @@ impl Timber {
         } else {
             "characteristic density"
         };
+        Cautions::default().with(Caution::from_memory(value, self.provenance))
+    }
+}
+
+/// How strong a timber is in compression across the grain, by the publisher who names it.
+///
+/// ```
+/// use shankline::tables::timber::Timber;
+/// use shankline::units::{ksi, megapascals};
+/// # fn main() -> Result<(), shankline::Error> {
+/// let c24 = Timber::find("C24")?.compression().unwrap();
+/// assert_eq!((c24.characteristic, c24.design_value), (Some(megapascals(2.5)), None));
+/// let hem = Timber::find("Hem-Fir")?.compression().unwrap();
+/// assert_eq!((hem.characteristic, hem.design_value), (None, Some(ksi(0.405))));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct TimberCompression {
+    /// Species combination or strength class, as in [`Timber::name`].
+    pub name: &'static str,
+    /// Reference design value `Fc_perp` of NDS, before adjustment.
+    pub design_value: Option<Stress>,
+    /// Characteristic strength `fc,90,k` of EN 338 or EN 14080.
+    pub characteristic: Option<Stress>,
+    /// Restrictions and disagreements.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl TimberCompression {
+    /// Every row.
+    ///
+    /// ```
+    /// use shankline::tables::timber::{Timber, TimberCompression};
+    /// assert_eq!(TimberCompression::all().len(), Timber::all().len());
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::timber_compression::TIMBER_COMPRESSION
+    }
+
+    /// The strength, of whichever publisher names the timber: what
+    /// [`TimberWasher::bearing`](crate::strength::timber::TimberWasher::bearing) asks for.
+    ///
+    /// ```
+    /// use shankline::{tables::timber::Timber, units::megapascals};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let strength = Timber::find("GL 24h")?.compression().and_then(|row| row.strength());
+    /// assert_eq!(strength, Some(megapascals(2.5)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn strength(&self) -> Option<Stress> {
+        self.design_value.or(self.characteristic)
+    }
+
+    /// What the user of this row must be told, if it was recalled, not read.
+    ///
+    /// ```
+    /// use shankline::tables::timber::Timber;
+    /// let row = Timber::find("Hem-Fir").unwrap().compression().unwrap();
+    /// assert_eq!(row.cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let value = "compressive strength across the grain";
         Cautions::default().with(Caution::from_memory(value, self.provenance))
     }
 }

@@ -79,15 +79,6 @@ pub struct ShortDistance {
 }
 
 impl ShortDistance {
-    pub(crate) fn new(kind: DistanceKind, distance: Length, least: Length) -> Self {
-        Self {
-            kind,
-            distance,
-            least,
-            cautions: Cautions::default(),
-        }
-    }
-
     /// What the user must be told.
     ///
     /// ```

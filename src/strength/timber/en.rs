@@ -1,7 +1,7 @@
 //! The equations of EN 1995-1-1, 8.2.
 
 use super::result::no_mode;
-use super::{MemberMaterial, TimberConnection, TimberMethod, TimberShear, Wood};
+use super::{MemberMaterial, TimberConnection, TimberMember, TimberMethod, Wood};
 use super::{TimberResistance, YieldMode};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::{cos, powf, sin, sqrt};
@@ -166,29 +166,32 @@ pub(super) struct Set {
 }
 
 impl Set {
-    pub(super) fn of(joint: &TimberConnection) -> Self {
+    /// With `side` as side member, or as both.
+    pub(super) fn of(joint: &TimberConnection, side: &TimberMember) -> Self {
         let whole = |first, plate| Self {
             first,
             thick: &[],
             weight: 0.0,
             plate,
         };
-        let (plate, hole) = match (&joint.side.material, &joint.main.material, joint.shear) {
-            (MemberMaterial::Wood(_), MemberMaterial::Wood(_), TimberShear::Single) => {
-                return whole(&TIMBER_SINGLE, false);
-            }
-            (MemberMaterial::Wood(_), MemberMaterial::Wood(_), TimberShear::Double) => {
+        let double = joint.far_side.is_some();
+        let (plate, hole) = match (&side.material, &joint.main.material) {
+            (MemberMaterial::Wood(_), MemberMaterial::Wood(_)) if double => {
                 return whole(&TIMBER_DOUBLE, false);
             }
-            (_, MemberMaterial::Steel { .. }, TimberShear::Double) => {
+            (MemberMaterial::Wood(_), MemberMaterial::Wood(_)) => {
+                return whole(&TIMBER_SINGLE, false);
+            }
+            (_, MemberMaterial::Steel { .. }) if double => {
                 return whole(&PLATE_INSIDE, true);
             }
-            (MemberMaterial::Steel { hole, .. }, _, _) => (joint.side.thickness, *hole),
-            (_, MemberMaterial::Steel { hole, .. }, _) => (joint.main.thickness, *hole),
+            (MemberMaterial::Steel { hole, .. }, _) => (side.thickness, *hole),
+            (_, MemberMaterial::Steel { hole, .. }) => (joint.main.thickness, *hole),
         };
-        let (thin, thick): (&[Equation], &[Equation]) = match joint.shear {
-            TimberShear::Single => (&THIN_SINGLE, &THICK_SINGLE),
-            TimberShear::Double => (&THIN_OUTSIDE, &THICK_OUTSIDE),
+        let (thin, thick): (&[Equation], &[Equation]) = if double {
+            (&THIN_OUTSIDE, &THICK_OUTSIDE)
+        } else {
+            (&THIN_SINGLE, &THICK_SINGLE)
         };
         let d = joint.diameter.value;
         let loose = hole.value - d >= 0.1 * d;
@@ -247,9 +250,33 @@ fn rope(axial: f64, johansen: f64) -> f64 {
     0.25 * axial.min(johansen)
 }
 
+/// The lesser of the resistances with the one and with the other side member on both sides.
 #[inline]
 pub(super) fn resistance(
     joint: &TimberConnection,
+    tensile: Stress,
+    axial: Force,
+    factor: f64,
+    method: TimberMethod,
+) -> Result<TimberResistance, Error> {
+    let of = |side| resistance_of(joint, side, tensile, axial, factor, method);
+    let found = of(joint.side)?;
+    match joint.far_side {
+        Some(far) if far != joint.side => {
+            let other = of(far)?;
+            Ok(if other.load < found.load {
+                other
+            } else {
+                found
+            })
+        }
+        _ => Ok(found),
+    }
+}
+
+fn resistance_of(
+    joint: &TimberConnection,
+    side: TimberMember,
     tensile: Stress,
     axial: Force,
     factor: f64,
@@ -272,27 +299,27 @@ pub(super) fn resistance(
         } => Ok(tensile_strength.value),
     };
     let main = member_bearing(&joint.main.material)?;
-    let side = member_bearing(&joint.side.material)?;
+    let side_bearing = member_bearing(&side.material)?;
     let d = diameter.value;
     let my = 0.3e-3 * (tensile.value * 1e-6) * powf(d * 1e3, 2.6);
-    let set = Set::of(joint);
-    let (t1, t2) = (joint.side.thickness.value, joint.main.thickness.value);
-    let terms = match joint.side.material {
+    let set = Set::of(joint, &side);
+    let (t1, t2) = (side.thickness.value, joint.main.thickness.value);
+    let terms = match side.material {
         MemberMaterial::Wood(_) => Terms {
             d,
             t1,
             t2,
-            fh1: side,
+            fh1: side_bearing,
             fh2: main,
             my,
-            b: main / side,
+            b: main / side_bearing,
         },
         MemberMaterial::Steel { .. } => Terms {
             d,
             t1: t2,
             t2: t1,
             fh1: main,
-            fh2: side,
+            fh2: side_bearing,
             my,
             b: 1.0,
         },
@@ -332,18 +359,21 @@ pub(super) fn resistance(
         thin + set.weight * (thick - thin)
     };
     let governing = governing.ok_or_else(no_mode)?;
-    let load: Force = from_base(f64::from(joint.shear.planes()) * per_plane);
+    let load: Force = from_base(f64::from(joint.planes()) * per_plane);
     Ok(TimberResistance {
         method,
         connection: *joint,
+        side,
         bolt_strength: tensile,
         main_bearing: from_base(main),
-        side_bearing: from_base(side),
+        side_bearing: from_base(side_bearing),
         yield_moment: from_base(my),
         modes,
         governing,
         load,
         resistance: Resistance::from_levels(Some(load), Some(factor * load), None)?,
+        geometry: 1.0,
+        group: 1.0,
         cautions: joint.cautions(),
     })
 }

@@ -238,6 +238,10 @@ impl TimberMember {
         }
     }
 
+    pub(super) const fn is_steel(&self) -> bool {
+        matches!(self.material, MemberMaterial::Steel { .. })
+    }
+
     pub(super) fn caution(&self) -> Option<Caution> {
         match self.material {
             MemberMaterial::Wood(wood) => wood.caution(),

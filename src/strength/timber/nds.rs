@@ -1,7 +1,7 @@
 //! The yield limit equations of the National Design Specification.
 
 use super::result::no_mode;
-use super::{MemberMaterial, TimberConnection, TimberMember, TimberMethod, TimberShear, Wood};
+use super::{MemberMaterial, TimberConnection, TimberMember, TimberMethod, Wood};
 use super::{TimberResistance, YieldMode};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::{cos, powf, sin, sqrt};
@@ -24,9 +24,15 @@ pub(super) struct Terms {
 }
 
 impl Terms {
-    pub(super) fn new(joint: &TimberConnection, fem: Stress, fes: Stress, fyb: Stress) -> Self {
+    /// `side` is the side member that counts.
+    pub(super) fn new(
+        joint: &TimberConnection,
+        side: &TimberMember,
+        [fem, fes]: [Stress; 2],
+        fyb: Stress,
+    ) -> Self {
         let (d, g) = (joint.diameter.value, joint.gap.value);
-        let (lm, ls) = (joint.main.thickness.value, joint.side.thickness.value);
+        let (lm, ls) = (joint.main.thickness.value, side.thickness.value);
         let (fem, fes, fyb) = (fem.value, fes.value, fyb.value);
         let (re, rt) = (fem / fes, lm / ls);
         let root = sqrt(re + 2.0 * re * re * (1.0 + rt + rt * rt) + rt * rt * re * re * re);
@@ -258,13 +264,29 @@ fn member_bearing(member: &TimberMember, diameter: Length) -> Result<f64, Error>
     }
 }
 
-/// 1 + a / 360 deg, with the greatest angle of any member.
-fn grain_factor(joint: &TimberConnection) -> f64 {
-    let angle = |member: &TimberMember| match member.material {
+/// The greatest angle to the grain of any member, in radians.
+pub(super) fn greatest_angle(joint: &TimberConnection) -> f64 {
+    let angles = joint.members().map(|member| match member.material {
         MemberMaterial::Wood(wood) => wood.grain_angle.value,
         MemberMaterial::Steel { .. } => 0.0,
-    };
-    1.0 + angle(&joint.main).max(angle(&joint.side)) / core::f64::consts::TAU
+    });
+    angles.fold(0.0, f64::max)
+}
+
+/// The side member that counts for both and its bearing strength: as thin as the thinner, as weak as the weaker.
+#[inline]
+fn least_side(joint: &TimberConnection) -> Result<(TimberMember, f64), Error> {
+    let (mut side, mut bears) = (joint.side, member_bearing(&joint.side, joint.diameter)?);
+    if let Some(far) = &joint.far_side {
+        let far_bears = member_bearing(far, joint.diameter)?;
+        if far_bears < bears {
+            (side.material, bears) = (far.material, far_bears);
+        }
+        if far.thickness < side.thickness {
+            side.thickness = far.thickness;
+        }
+    }
+    Ok((side, bears))
 }
 
 #[inline]
@@ -273,17 +295,18 @@ pub(super) fn resistance(
     bending_yield: Stress,
     adjustment: f64,
 ) -> Result<TimberResistance, Error> {
-    let diameter = joint.diameter;
-    let fem: Stress = from_base(member_bearing(&joint.main, diameter)?);
-    let fes: Stress = from_base(member_bearing(&joint.side, diameter)?);
-    let terms = Terms::new(joint, fem, fes, bending_yield);
-    let factor = grain_factor(joint);
+    let fem: Stress = from_base(member_bearing(&joint.main, joint.diameter)?);
+    let (side, fes) = least_side(joint)?;
+    let fes: Stress = from_base(fes);
+    let terms = Terms::new(joint, &side, [fem, fes], bending_yield);
+    let factor = 1.0 + greatest_angle(joint) / core::f64::consts::TAU;
     let mut modes = [None; 6];
     let mut governing: Option<YieldMode> = None;
     for (slot, equation) in modes.iter_mut().zip(&EQUATIONS) {
-        let planes = match joint.shear {
-            TimberShear::Single => Some(1.0),
-            TimberShear::Double => equation.double,
+        let planes = if joint.far_side.is_some() {
+            equation.double
+        } else {
+            Some(1.0)
         };
         if let Some(planes) = planes {
             let yields = equation.load(&terms);
@@ -307,6 +330,7 @@ pub(super) fn resistance(
             adjustment,
         },
         connection: *joint,
+        side,
         bolt_strength: bending_yield,
         main_bearing: fem,
         side_bearing: fes,
@@ -315,6 +339,8 @@ pub(super) fn resistance(
         governing,
         load: governing.value,
         resistance,
+        geometry: 1.0,
+        group: 1.0,
         cautions: joint.cautions(),
     })
 }

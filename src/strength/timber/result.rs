@@ -1,10 +1,10 @@
 //! What comes out: every mode, the least, and the comparison with a load.
 
-use super::{TimberConnection, TimberMethod};
+use super::{TimberConnection, TimberMember, TimberMethod};
 use crate::caution::Cautions;
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
-use crate::units::{Force, Stress, Torque};
+use crate::units::{Force, Ratio, Stress, Torque};
 
 /// One way a bolt fails in timber, by the name its publisher has for it.
 ///
@@ -51,20 +51,21 @@ impl YieldMode {
 ///
 /// ```
 /// use shankline::prelude::*;
-/// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, TimberShear};
+/// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod};
 /// use shankline::tables::timber::Timber;
 /// use shankline::units::degrees;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let pine = Timber::find("Southern Pine")?;
+/// let strap = TimberMember::steel(inches(0.25), ksi(58.0), inches(0.6875));
 /// let gate = TimberConnection {
 ///     diameter: inches(0.625),
 ///     main: TimberMember::wood(inches(5.5), pine, degrees(0.0)),
-///     side: TimberMember::steel(inches(0.25), ksi(58.0), inches(0.6875)),
-///     shear: TimberShear::Double,
+///     side: strap,
+///     far_side: Some(strap),
 ///     gap: inches(0.0),
 /// };
 /// let method = TimberMethod::Nds { bending_yield: ksi(45.0), adjustment: 0.7 }; // wet service
-/// let found = gate.resistance(None, method)?;
+/// let found = gate.resistance(&AstmGrade::A307A.strength(inches(0.625))?, method)?;
 /// for mode in found.modes() {
 ///     println!("{}: {:?}", mode.name, mode.value);
 /// }
@@ -80,6 +81,9 @@ pub struct TimberResistance {
     pub method: TimberMethod,
     /// Members and bolt.
     pub connection: TimberConnection,
+    /// The side member that counts for both: by EN the weaker; by NDS as thin as the thinner, of the material
+    /// of the weaker.
+    pub side: TimberMember,
     /// Strength of the bolt that is used: bending yield strength Fyb of NDS, tensile strength fu,k of EN.
     #[cfg_attr(
         feature = "serde",
@@ -116,8 +120,13 @@ pub struct TimberResistance {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub load: Force,
-    /// Allowable (NDS), or characteristic and design load (EN) of the bolt.
+    /// Allowable (NDS), or characteristic and design load (EN) of the bolt, with what was taken off by
+    /// [`reduced`](Self::reduced).
     pub resistance: Resistance,
+    /// The share that short distances leave: `C_delta` of NDS; 1 if nothing was taken off.
+    pub geometry: f64,
+    /// The share that a row of bolts leaves each of them: `C_g` of NDS, `n_ef / n` of EN; 1 if nothing was taken off.
+    pub group: f64,
     pub(super) cautions: Cautions,
 }
 
@@ -132,6 +141,39 @@ impl TimberResistance {
     /// ```
     pub fn modes(&self) -> impl Iterator<Item = &YieldMode> {
         self.modes.iter().flatten()
+    }
+
+    /// The same with what short distances and other bolts in the row take off.
+    ///
+    /// `geometry` is that of [`DistanceCheck`](super::DistanceCheck), the least of all members; `group` that of
+    /// [`BoltRow::factor`](super::BoltRow::factor).
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a share that is not above 0 and at most 1.
+    ///
+    /// ```
+    /// use shankline::strength::timber::TimberResistance;
+    /// use shankline::units::Ratio;
+    /// use shankline::uom::si::ratio::ratio;
+    /// fn half(found: TimberResistance) -> Result<TimberResistance, shankline::Error> {
+    ///     found.reduced(Ratio::new::<ratio>(0.5), Ratio::new::<ratio>(1.0))
+    /// }
+    /// ```
+    pub fn reduced(self, geometry: Ratio, group: Ratio) -> Result<Self, Error> {
+        for (name, share) in [("geometry factor", geometry), ("group factor", group)] {
+            positive(name, share.value)?;
+            if share.value > 1.0 {
+                return Err(out_of_range(name, share.value, Allowed::AtMost(1.0.into())));
+            }
+        }
+        let resistance = self.resistance.times(geometry.value * group.value);
+        Ok(Self {
+            resistance: resistance.sound()?,
+            geometry: self.geometry * geometry.value,
+            group: self.group * group.value,
+            ..self
+        })
     }
 
     /// Checks the load of the bolt across its axis against the resistance.

@@ -2,12 +2,12 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::{MemberMaterial, TimberMember, TimberMethod, TimberResistance, TimberShear};
+use super::{MemberMaterial, TimberMember, TimberMethod, TimberResistance};
 use super::{en, nds};
 use crate::derivation::{Derivation, Step};
 use crate::error::Amount;
 use crate::units::{
-    Force, Stiffness, Stress, from_base, inches, ksi, megapascals, millimetres, newtons,
+    Angle, Force, Stiffness, Stress, from_base, inches, ksi, megapascals, millimetres, newtons,
 };
 
 impl TimberResistance {
@@ -15,7 +15,7 @@ impl TimberResistance {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod, TimberShear};
+    /// use shankline::strength::timber::{TimberConnection, TimberMember, TimberMethod};
     /// use shankline::tables::timber::Timber;
     /// use shankline::units::degrees;
     /// # fn main() -> Result<(), shankline::Error> {
@@ -24,11 +24,12 @@ impl TimberResistance {
     ///     diameter: inches(0.5),
     ///     main: TimberMember::wood(inches(3.5), fir, degrees(0.0)),
     ///     side: TimberMember::wood(inches(1.5), fir, degrees(90.0)),
-    ///     shear: TimberShear::Single,
+    ///     far_side: None,
     ///     gap: inches(0.0),
     /// };
     /// let method = TimberMethod::Nds { bending_yield: ksi(45.0), adjustment: 1.15 };
-    /// joist.resistance(None, method)?.derivation().check()?;
+    /// let bolt = AstmGrade::A307A.strength(inches(0.5))?;
+    /// joist.resistance(&bolt, method)?.derivation().check()?;
     /// # Ok(())
     /// # }
     /// ```
@@ -45,15 +46,15 @@ impl TimberResistance {
 
     fn nds_working(&self, adjustment: f64) -> Derivation {
         let joint = &self.connection;
-        let (main, side) = (&joint.main, &joint.side);
+        let (main, side) = (&joint.main, &self.side);
         let mut derivation = Derivation::new("Bolt in timber")
             .and(self.nds_bearing(main, self.main_bearing, "m"))
             .and(self.nds_bearing(side, self.side_bearing, "s"));
         let (fem, fes) = (self.main_bearing.value, self.side_bearing.value);
         let terms = nds::Terms::new(
             joint,
-            self.main_bearing,
-            self.side_bearing,
+            side,
+            [self.main_bearing, self.side_bearing],
             self.bolt_strength,
         );
         let (re, rt) = (fem / fes, (main.thickness / side.thickness).value);
@@ -76,15 +77,7 @@ impl TimberResistance {
             ("qs", qs.into()),
             ("M", self.yield_moment.into()),
         ]);
-        let angles = [main, side].map(|member| match member.material {
-            MemberMaterial::Wood(wood) => wood.grain_angle,
-            MemberMaterial::Steel { .. } => from_base(0.0),
-        });
-        let angle = if angles[0] > angles[1] {
-            angles[0]
-        } else {
-            angles[1]
-        };
+        let angle: Angle = from_base(nds::greatest_angle(joint));
         let grain = 1.0 + angle.value / core::f64::consts::TAU;
         derivation = derivation.and(if joint.gap.value > 0.0 {
             self.loads_of_length(qm, qs)
@@ -100,9 +93,10 @@ impl TimberResistance {
             let Some(equation) = nds::EQUATIONS.iter().find(|e| e.name == mode.name) else {
                 continue;
             };
-            let planes = match joint.shear {
-                TimberShear::Single => 1.0,
-                TimberShear::Double => equation.double.unwrap_or(1.0),
+            let planes = if joint.far_side.is_some() {
+                equation.double.unwrap_or(1.0)
+            } else {
+                1.0
             };
             let mut source = "NDS 2018 Tables 12.3.1A and 12.3.1B";
             let yields = match equation.general {
@@ -127,11 +121,21 @@ impl TimberResistance {
         }
         derivation = derivation.step(self.least_step("reference design value", "Z", "Z"));
         if let Some(allowable) = self.resistance.allowable {
-            derivation = derivation.step(
-                Step::new("adjusted design value", "Z'", "C * Z", allowable)
-                    .with("C", adjustment)
-                    .with("Z", self.load),
-            );
+            let (formula, reduced) = if self.geometry < 1.0 || self.group < 1.0 {
+                ("C * Cdelta * Cg * Z", true)
+            } else {
+                ("C * Z", false)
+            };
+            let mut step = Step::new("adjusted design value", "Z'", formula, allowable)
+                .with("C", adjustment)
+                .with("Z", self.load);
+            if reduced {
+                step = step
+                    .with("Cdelta", self.geometry)
+                    .with("Cg", self.group)
+                    .source("NDS 2018, 11.3.6, 12.5.1");
+            }
+            derivation = derivation.step(step);
         }
         derivation
     }
@@ -224,7 +228,7 @@ impl TimberResistance {
                     "c * Fu",
                     bearing,
                 )
-                .with("c", nds::steel_factor(member.thickness))
+                .with("c", (bearing / tensile_strength).value)
                 .with("Fu", tensile_strength)
                 .source("NDS 2018 Appendix I"),
             ),
@@ -233,17 +237,15 @@ impl TimberResistance {
 
     fn en_working(&self, axial: Force, kmod: f64, gamma_m: f64) -> Derivation {
         let joint = &self.connection;
-        let set = en::Set::of(joint);
+        let set = en::Set::of(joint, &self.side);
         let mut derivation = Derivation::new("Bolt in timber");
-        let (first, second) = match joint.side.material {
-            MemberMaterial::Wood(_) => (
-                (&joint.side, self.side_bearing),
-                (&joint.main, self.main_bearing),
-            ),
-            MemberMaterial::Steel { .. } => (
-                (&joint.main, self.main_bearing),
-                (&joint.side, self.side_bearing),
-            ),
+        let (main, side) = (
+            (&joint.main, self.main_bearing),
+            (&self.side, self.side_bearing),
+        );
+        let (first, second) = match self.side.material {
+            MemberMaterial::Wood(_) => (side, main),
+            MemberMaterial::Steel { .. } => (main, side),
         };
         for ((member, bearing), of) in [(first, "1"), (second, "2")] {
             derivation = derivation.and(self.embedment_working(member, bearing, of));
@@ -306,19 +308,27 @@ impl TimberResistance {
             }
         }
         derivation = derivation.step(self.en_load(&set));
-        let design = self.resistance.design;
-        derivation.step(
-            Step::new(
-                "design load",
-                "FRd",
-                "kmod * F / gM",
-                design.unwrap_or_default(),
-            )
+        let design = self.resistance.design.unwrap_or_default();
+        let share = self.geometry * self.group;
+        let formula = if share < 1.0 {
+            "kn * kmod * F / gM"
+        } else {
+            "kmod * F / gM"
+        };
+        let mut step = Step::new("design load", "FRd", formula, design)
             .with("kmod", kmod)
             .with("F", self.load)
             .with("gM", gamma_m)
-            .source("EN 1995-1-1:2004 Eq. 2.17"),
-        )
+            .source("EN 1995-1-1:2004 Eq. 2.17");
+        if share < 1.0 {
+            derivation = derivation.step(Step::given(
+                "effective number of bolts in the row over their number",
+                "kn",
+                share,
+            ));
+            step = step.with("kn", share);
+        }
+        derivation.step(step)
     }
 
     fn embedment_working(&self, member: &TimberMember, bearing: Stress, of: &str) -> Derivation {
@@ -373,7 +383,7 @@ impl TimberResistance {
 
     /// The load of the bolt: least mode times the planes, or between those of thin and thick plates.
     fn en_load(&self, set: &en::Set) -> Step {
-        let planes = f64::from(self.connection.shear.planes());
+        let planes = f64::from(self.connection.planes());
         if set.weight <= 0.0 || set.weight >= 1.0 {
             let mut step = self.least_step("characteristic load of the bolt", "F", "F");
             step = step.with("n", planes);
@@ -384,8 +394,8 @@ impl TimberResistance {
             format!("min({})", names.join(", "))
         };
         let (thin, thick) = (names(set.first), names(set.thick));
-        let plate = match self.connection.side.material {
-            MemberMaterial::Steel { .. } => self.connection.side.thickness,
+        let plate = match self.side.material {
+            MemberMaterial::Steel { .. } => self.side.thickness,
             MemberMaterial::Wood(_) => self.connection.main.thickness,
         };
         let formula = format!("n * ({thin} + (2 * t / d - 1) * ({thick} - {thin}))");

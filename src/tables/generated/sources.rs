@@ -312,8 +312,12 @@ pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", do
 pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
 pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
 pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
+pub(in crate::tables) static NDS_FC_PERP: Source = Source { key: "nds-fc-perp", document: "National Design Specification for Wood Construction, Supplement", edition: Some("2018"), locator: "Tables 4A and 4B, compression perpendicular to grain", read_in: "recalled" };
+pub(in crate::tables) static EN338_COMPRESSION: Source = Source { key: "en338-compression", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic compression perpendicular to grain", read_in: "recalled" };
+pub(in crate::tables) static PORTEOUS_COMPRESSION: Source = Source { key: "porteous-compression", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic compression perpendicular to grain", read_in: "web reproduction of the worked examples: C24" };
+pub(in crate::tables) static EN14080_COMPRESSION: Source = Source { key: "en14080-compression", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic compression perpendicular to grain", read_in: "recalled" };
 
-pub(in crate::tables) static SOURCES: [&Source; 310] = [
+pub(in crate::tables) static SOURCES: [&Source; 314] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -624,4 +628,8 @@ pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &EN338_C18,
     &PORTEOUS_DENSITY,
     &EN14080,
+    &NDS_FC_PERP,
+    &EN338_COMPRESSION,
+    &PORTEOUS_COMPRESSION,
+    &EN14080_COMPRESSION,
 ];
