@@ -1,0 +1,285 @@
+//! Judged joints: for each the word, the mode that governs and its utilisation, worked out by hand beside it.
+//!
+//! `tests/data/judged/*.toml`. A file has bases, each a whole joint as a request would have it, and cases: a base with
+//! values set and removed by path (`"load.across"`, `"stack.plies.0.hole"`), and what must come out:
+//!
+//! | key | means |
+//! |---|---|
+//! | `word` | `holds`, `does_not_hold` or `undecided` |
+//! | `mode`, `place` | what governs (a case that holds or is overloaded), is at fault, or is missing |
+//! | `utilisation` | of that check, to four digits, by the arithmetic in `hand` |
+//! | `fault` | what the text of the fault must contain |
+//! | `missing` | every line that is not checked must contain one of these, and each must stand somewhere |
+//! | `error` | what the refusal must contain, in place of a word |
+//! | `hand` | the arithmetic, step by step |
+//! | `source` | who states the rule |
+
+use std::collections::BTreeMap;
+use std::fs;
+
+use serde::Deserialize;
+use serde_json::Value;
+use shankline::joint::{Account, Joint, Verdict, Word};
+use shankline::strength::check::Mode;
+use shankline::units::UnitSystem;
+
+mod support;
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    base: BTreeMap<String, Value>,
+    case: Vec<Case>,
+}
+
+#[derive(Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Case {
+    name: String,
+    base: String,
+    #[serde(default)]
+    set: BTreeMap<String, Value>,
+    #[serde(default)]
+    remove: Vec<String>,
+    #[serde(default)]
+    word: Option<String>,
+    #[serde(default)]
+    mode: Option<String>,
+    #[serde(default)]
+    place: Option<String>,
+    #[serde(default)]
+    utilisation: Option<f64>,
+    #[serde(default)]
+    fault: Option<String>,
+    #[serde(default)]
+    missing: Vec<String>,
+    #[serde(default)]
+    error: Option<String>,
+    hand: Vec<String>,
+    source: String,
+}
+
+/// A joint described in a file, its cases still to be set.
+fn document(file: &File, case: &Case) -> Value {
+    let base = file.base.get(&case.base);
+    let mut joint = base
+        .unwrap_or_else(|| panic!("{}: no base {}", case.name, case.base))
+        .clone();
+    for (path, value) in &case.set {
+        set(&mut joint, path, value.clone());
+    }
+    for path in &case.remove {
+        assert!(remove(&mut joint, path), "{}: nothing at {path}", case.name);
+    }
+    joint
+}
+
+fn step<'a>(at: &'a mut Value, key: &str) -> &'a mut Value {
+    match key.parse::<usize>() {
+        Ok(index) => at
+            .get_mut(index)
+            .unwrap_or_else(|| panic!("no element {index}")),
+        Err(_) => at
+            .as_object_mut()
+            .unwrap_or_else(|| panic!("{key} of something that is no object"))
+            .entry(key)
+            .or_insert(Value::Object(serde_json::Map::new())),
+    }
+}
+
+fn set(joint: &mut Value, path: &str, value: Value) {
+    let place = path.split('.').fold(joint, step);
+    *place = value;
+}
+
+fn remove(joint: &mut Value, path: &str) -> bool {
+    let (parent, last) = path.rsplit_once('.').unwrap_or(("", path));
+    let place = parent
+        .split('.')
+        .filter(|key| !key.is_empty())
+        .fold(joint, step);
+    match last.parse::<usize>() {
+        Ok(index) => {
+            let list = place.as_array_mut().unwrap();
+            let there = index < list.len();
+            if there {
+                list.remove(index);
+            }
+            there
+        }
+        Err(_) => place.as_object_mut().unwrap().remove(last).is_some(),
+    }
+}
+
+fn files() -> Vec<(String, File)> {
+    let folder = support::repository("tests/data/judged");
+    let mut files: Vec<_> = fs::read_dir(folder)
+        .unwrap()
+        .map(|entry| entry.unwrap().path())
+        .filter(|path| path.extension().is_some_and(|end| end == "toml"))
+        .collect();
+    files.sort();
+    files
+        .into_iter()
+        .map(|path| {
+            let text = fs::read_to_string(&path).unwrap();
+            let name = path.display().to_string();
+            let file = toml::from_str(&text).unwrap_or_else(|e| panic!("{name}: {e}"));
+            (name, file)
+        })
+        .collect()
+}
+
+/// What came out other than it must, if anything did.
+fn judge(case: &Case, joint: Value) -> Result<Option<Verdict>, String> {
+    let joint: Result<Joint, _> = serde_json::from_value(joint);
+    let verdict = joint
+        .map_err(|error| error.to_string())
+        .and_then(|joint| joint.check().map_err(|error| error.to_string()));
+    let verdict = match (verdict, &case.error) {
+        (Err(error), Some(wanted)) if error.contains(wanted.as_str()) => return Ok(None),
+        (Err(error), _) => return Err(format!("refused: {error}")),
+        (Ok(verdict), Some(wanted)) => {
+            return Err(format!("not refused ({wanted}), but {}", verdict.word()));
+        }
+        (Ok(verdict), None) => verdict,
+    };
+    let wanted = match case.word.as_deref() {
+        Some("holds") => Word::Holds,
+        Some("does_not_hold") => Word::DoesNotHold,
+        Some("undecided") => Word::Undecided,
+        other => return Err(format!("no such word: {other:?}")),
+    };
+    if verdict.word() != wanted {
+        return Err(format!(
+            "{} instead of {wanted}\n{}",
+            verdict.word(),
+            verdict.render(UnitSystem::Si)
+        ));
+    }
+    if let Some(utilisation) = case.utilisation {
+        governs(case, &verdict, utilisation)?;
+    }
+    if let Some(fault) = &case.fault {
+        let texts: Vec<String> = verdict
+            .faults()
+            .map(|finding| finding.text(UnitSystem::Si))
+            .collect();
+        if !texts.iter().any(|text| text.contains(fault.as_str())) {
+            return Err(format!("no fault \"{fault}\" among {texts:#?}"));
+        }
+    }
+    let open: Vec<String> = verdict.open().map(ToString::to_string).collect();
+    if wanted == Word::Undecided {
+        if case.missing.is_empty() {
+            return Err("an undecided case says what is missing".into());
+        }
+        for line in &open {
+            if !case.missing.iter().any(|part| line.contains(part.as_str())) {
+                return Err(format!("missing as well: {line}"));
+            }
+        }
+        for part in &case.missing {
+            if !open.iter().any(|line| line.contains(part.as_str())) {
+                return Err(format!("\"{part}\" is not among {open:#?}"));
+            }
+        }
+    }
+    Ok(Some(verdict))
+}
+
+fn governs(case: &Case, verdict: &Verdict, utilisation: f64) -> Result<(), String> {
+    let (mode, place) = (case.mode.as_deref(), case.place.as_deref());
+    let Some(worst) = verdict.governing() else {
+        return Err("nothing was compared".into());
+    };
+    let is = |check: &shankline::strength::check::Check| {
+        mode.is_none_or(|mode| check.mode.to_string() == mode)
+            && place.is_none_or(|place| check.place.to_string() == place)
+    };
+    // Of equals any may stand first.
+    let equals = verdict
+        .checks
+        .iter()
+        .filter(|check| check.utilisation.value > worst.utilisation.value * (1.0 - 1e-9));
+    let Some(own) = equals.into_iter().find(|check| is(check)) else {
+        return Err(format!(
+            "{worst} governs\n{}",
+            verdict.render(UnitSystem::Si)
+        ));
+    };
+    let found = own.utilisation.value;
+    // Four digits by hand.
+    if (found - utilisation).abs() > 6e-4 * utilisation.max(1.0) {
+        return Err(format!("{mode:?} {place:?}: {found:.5}, by hand {utilisation}"));
+    }
+    Ok(())
+}
+
+#[test]
+fn every_judged_joint_comes_out_as_judged() {
+    let (mut wrong, mut count) = (Vec::new(), 0);
+    for (name, file) in files() {
+        for case in &file.case {
+            count += 1;
+            assert!(!case.hand.is_empty(), "{}: nothing by hand", case.name);
+            assert!(!case.source.is_empty(), "{}: no source", case.name);
+            if let Err(why) = judge(case, document(&file, case)) {
+                wrong.push(format!("{name}: {}: {why}", case.name));
+            }
+        }
+    }
+    assert!(
+        wrong.is_empty(),
+        "{} of {count} joints:\n{}",
+        wrong.len(),
+        wrong.join("\n")
+    );
+}
+
+/// Every mode that compares figures governs somewhere, on both sides of its limit; every other one is at fault
+/// somewhere; every mode is missing, or never can be.
+#[test]
+fn every_mode_decides_somewhere() {
+    let mut governs: BTreeMap<Mode, [usize; 2]> = BTreeMap::new();
+    let mut faults: BTreeMap<Mode, usize> = BTreeMap::new();
+    for (name, file) in files() {
+        for case in &file.case {
+            let Ok(Some(verdict)) = judge(case, document(&file, case)) else {
+                continue;
+            };
+            for mode in Mode::ALL {
+                if verdict.account(mode) == Account::Fault {
+                    *faults.entry(mode).or_default() += 1;
+                }
+            }
+            if let (Some(worst), Some(_)) = (verdict.governing(), case.utilisation) {
+                let at = usize::from(!worst.holds());
+                governs.entry(worst.mode).or_default()[at] += 1;
+            }
+            assert!(!name.is_empty());
+        }
+    }
+    // Modes that are never more than a caution or a missing fact.
+    let never = [
+        Mode::Loads,
+        Mode::Galling,
+        Mode::Prying,
+        Mode::BlockShear,
+        Mode::Settling,
+    ];
+    let silent: Vec<Mode> = Mode::ALL
+        .into_iter()
+        .filter(|mode| !never.contains(mode))
+        .filter(|mode| !faults.contains_key(mode))
+        .collect();
+    assert!(silent.is_empty(), "never at fault: {silent:?}");
+    let one_sided: Vec<_> = governs
+        .iter()
+        .filter(|(_, [below, above])| *below == 0 || *above == 0)
+        .collect();
+    assert!(
+        one_sided.is_empty(),
+        "governs on one side of its limit only: {one_sided:?}"
+    );
+}
