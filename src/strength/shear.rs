@@ -36,7 +36,7 @@ mod stress;
 pub use bolt::{BoltShear, bolt_shear};
 pub use planes::{LoadedPlane, PlaneRule, ShearResistance, shear_resistance};
 pub use reductions::{AppliedReductions, ShearReductions};
-pub(crate) use stress::{aisc_cautions, en_cautions, en_tensile_strength};
+pub(crate) use stress::{aisc_cautions, en_cautions, en_tensile_strength, en_yield_strength};
 
 use core::fmt;
 

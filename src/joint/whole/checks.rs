@@ -192,7 +192,7 @@ impl Joint {
         if with_working && share.is_some() {
             self.stiffness_working(&candidate, &mut report)?;
         }
-        let preload = self.preload(&loads, share, &mut report)?;
+        let preload = self.preload(&strength, &loads, share, &mut report)?;
         let greatest = self.greatest_bolt_force(share, preload.as_ref())?;
         self.tension(
             share,

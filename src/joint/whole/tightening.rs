@@ -4,7 +4,7 @@ use super::checks::Report;
 use super::{Joint, Subject};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
-use crate::material::BoltLoads;
+use crate::material::{BoltLoads, BoltStrength};
 use crate::parts::Locking;
 use crate::preload::{ElasticJoint, NutFactor, PreloadTarget, ShortForm};
 use crate::spread::Spread;
@@ -198,6 +198,7 @@ impl Joint {
     /// Torque, preload, and whether the greatest preload passes the proof load.
     pub(super) fn preload(
         &self,
+        strength: &BoltStrength,
         loads: &BoltLoads,
         share: Option<LoadShare>,
         report: &mut Report,
@@ -206,7 +207,18 @@ impl Joint {
             report.skip(Mode::Tightening, "nobody controls the tightening");
             return Ok(None);
         };
-        let aim = tightening.target.of(loads)?;
+        let aim = match tightening.target.aim(&self.bolt.thread, strength) {
+            Ok(aim) => aim.preload,
+            Err(Error::NoValue { reason, .. }) => {
+                report.skip_bolt(Mode::Tightening, reason);
+                return Ok(None);
+            }
+            Err(Error::NotInTable { .. }) => {
+                report.skip_bolt(Mode::Tightening, "the target has no preload for this size");
+                return Ok(None);
+            }
+            Err(error) => return Err(error),
+        };
         let mut form = ShortForm::new(tightening.nut_factor, self.bolt.thread.nominal_diameter())?;
         if let Some(prevailing) = tightening.prevailing {
             form = form.with_prevailing(prevailing)?;
