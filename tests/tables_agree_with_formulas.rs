@@ -514,10 +514,17 @@ fn printed_pretensions_are_near_seventy_per_cent_of_the_tensile_load() {
     use shankline::units::{kilonewtons, kips};
     let slack = 1.0 + 1e-9;
     let mut german = Vec::new();
-    for row in Pretension::all_inch().iter().chain(Pretension::all_metric()) {
+    for row in Pretension::all_inch()
+        .iter()
+        .chain(Pretension::all_metric())
+    {
         let thread: Thread = match row.size.strip_prefix('M') {
             Some(_) => row.size.parse().unwrap(),
-            None => Thread::unified(row.nominal_diameter, shankline::tables::threads::UnifiedSeries::Unc).unwrap(),
+            None => Thread::unified(
+                row.nominal_diameter,
+                shankline::tables::threads::UnifiedSeries::Unc,
+            )
+            .unwrap(),
         };
         let area = thread.tabulated_stress_area().unwrap();
         let inch = thread.is_unified();

@@ -40,8 +40,8 @@ use shankline::{
     },
     units::{
         Angle, Area, Density, ElectricPotential, Force, Length, Ratio, Stress,
-        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip, kip_per_square_inch, pound_force,
-        pound_force_inch,
+        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip, kip_per_square_inch,
+        pound_force, pound_force_inch,
     },
     uom::si::{
         angle::degree,

@@ -223,7 +223,10 @@ fn first_removal_is_above_the_fifth_and_below_the_first_installation() {
         assert!(row.torque > newton_metres(0.0));
         for locking in [Locking::Insert, Locking::AllMetal] {
             if row.locking.is_none_or(|only| only == locking) {
-                let key = format!("{} {} {:?} {locking}", row.publisher, row.size, row.nut_class);
+                let key = format!(
+                    "{} {} {:?} {locking}",
+                    row.publisher, row.size, row.nut_class
+                );
                 groups.entry(key).or_default().push(row);
             }
         }
@@ -251,7 +254,10 @@ fn metric_insert_nuts_turn_half_as_hard_as_all_metal_ones() {
             let of = |locking| PrevailingTorque::range(&thread, locking, Some(class)).unwrap();
             let (insert, metal) = (of(Locking::Insert), of(Locking::AllMetal));
             let half = 0.5 * metal.max;
-            assert!((insert.max - half).abs() <= newton_metres(0.005), "{size} {class}");
+            assert!(
+                (insert.max - half).abs() <= newton_metres(0.005),
+                "{size} {class}"
+            );
             assert_eq!(insert.min, metal.min, "{size} {class}");
         }
     }

@@ -174,11 +174,9 @@ fn of_astm(grade: AstmGrade) -> ExpandingMetal {
         G::F593Group4A | G::F593Group4Cw1 | G::F593Group4Cw2 => {
             ExpandingMetal::FerriticStainlessSteel
         }
-        G::A193B6
-        | G::F593Group5H
-        | G::F593Group5Ht
-        | G::F593Group6H
-        | G::F593Group6Ht => ExpandingMetal::MartensiticStainlessSteel,
+        G::A193B6 | G::F593Group5H | G::F593Group5Ht | G::F593Group6H | G::F593Group6Ht => {
+            ExpandingMetal::MartensiticStainlessSteel
+        }
         G::F593Group7Ah => ExpandingMetal::PrecipitationHardenedStainlessSteel,
         _ => ExpandingMetal::CarbonAndAlloySteel,
     }
@@ -206,7 +204,11 @@ mod tests {
             let grade: BoltGrade = grade.parse().unwrap();
             let row = Expansion::of_bolt(grade).unwrap();
             assert_eq!(row.expansion, ppm_per_kelvin(expected), "{grade}");
-            assert!(row.from.zip(row.thru).is_none_or(|(from, thru)| from < thru));
+            assert!(
+                row.from
+                    .zip(row.thru)
+                    .is_none_or(|(from, thru)| from < thru)
+            );
         }
     }
 }

@@ -137,9 +137,14 @@ impl LumpedStress {
         )
         .and(self.stress.derivation())
         .step(
-            Step::new("share of the yield strength", "u", "sigmae / Rp", self.utilisation)
-                .with("sigmae", self.equivalent())
-                .with("Rp", self.yield_strength),
+            Step::new(
+                "share of the yield strength",
+                "u",
+                "sigmae / Rp",
+                self.utilisation,
+            )
+            .with("sigmae", self.equivalent())
+            .with("Rp", self.yield_strength),
         )
     }
 }
@@ -227,7 +232,10 @@ mod tests {
     }
 
     fn near(found: Stress, mpa: f64) {
-        assert!((found - megapascals(mpa)).abs() < megapascals(0.5), "{found:?} {mpa}");
+        assert!(
+            (found - megapascals(mpa)).abs() < megapascals(0.5),
+            "{found:?} {mpa}"
+        );
     }
 
     /// M12 8.8 at 90 % of proof: the tension is 95 % of the proof stress, with torsion it passes yield.
