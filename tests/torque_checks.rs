@@ -259,3 +259,33 @@ fn drag_is_added_to_the_torque() {
     assert!((torque.get::<pound_force_inch>() - 5.0).abs() < 1e-9);
     assert!(free.get::<newton>() > 0.0);
 }
+
+/// Tension and torsion of stainless bolts at 90 % of Rp0.2: a supplier's loads by thread friction. The print rounds down
+/// in some cells and to the nearest in others, so it is held to one unit of its last digit.
+#[test]
+fn stainless_clamp_loads_of_a_supplier() {
+    let rows = csv_rows("tests/data/torque_stainless.csv");
+    assert_eq!(rows.len(), 36);
+    for row in rows {
+        assert_eq!(row["basis"], "reproduced");
+        let thread: Thread = row["thread"].parse().unwrap();
+        let class: BoltGrade = row["class"].parse().unwrap();
+        let bolt = class.strength(thread.nominal_diameter()).unwrap();
+        let yields = bolt.yield_strength.unwrap();
+        let friction = exact(number(&row, "friction").unwrap());
+        let bearing = 1.25 * thread.nominal_diameter();
+        let form = FrictionForm::linear(&thread, bearing, friction, friction).unwrap();
+        let model = TorsionModel::Vdi2230;
+        let limit = form.assembly_preload(yields, percent(90.0), model).unwrap();
+        let printed = number(&row, "preload_kn").unwrap();
+        let tolerance = number(&row, "tolerance_kn").unwrap();
+        let found = limit.preload.nominal.get::<kilonewton>();
+        assert!((found - printed).abs() <= tolerance, "{row:?} {found}");
+        // Back from the nut factor of that form, with nothing but K known.
+        let short = ShortForm::new(form.nut_factor().unwrap(), thread.nominal_diameter()).unwrap();
+        let stress = short
+            .tightening_stress(&thread, bearing, limit.preload.nominal, yields, model)
+            .unwrap();
+        assert!((stress.utilisation.value - 0.9).abs() < 1e-9, "{row:?}");
+    }
+}

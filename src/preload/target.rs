@@ -110,7 +110,8 @@ pub enum PreloadTarget {
     /// Source: EN 1993-1-8:2005, 3.4.1, 3.6.1, Table 3.1; EN 1090-2.
     En1993,
     /// Fp,C* = 0.7 fyb As of classes 8.8 and 10.9, with the nominal fyb of 640 and 900 MPa. For class 10.9 the
-    /// annex prints it rounded to 10 kN, and the print rules.
+    /// annex prints it rounded to 10 kN, and the print rules. What that annex allows at most was not read: the greatest
+    /// preload is held against the nominal yield load.
     ///
     /// Source: German national annex of EN 1993-1-8, as a washer maker's guide reproduces it.
     En1993German,
