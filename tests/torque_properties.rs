@@ -322,17 +322,17 @@ proptest! {
     #[test]
     fn both_temperatures_are_those_of_the_single_change(
         bolt in 5.0..25.0f64, ply in 5.0..25.0f64, cold in -100.0..20.0f64, hot in 20.0..300.0f64,
-        thickness in 1.0..100.0f64, plies in 1..20usize, force in 0.0..1e5f64,
+        thickness in 1.0..100.0f64, plies in 1..20u8, force in 0.0..1e5f64,
     ) {
         let k = newtons_per_millimetre(3e5);
         let joint = ElasticJoint::new(millimetres(1.5), k, 3.0 * k).unwrap();
-        let layers = vec![(millimetres(thickness), ppm_per_kelvin(ply)); plies];
+        let layers = vec![(millimetres(thickness), ppm_per_kelvin(ply)); usize::from(plies)];
         let range = joint
             .thermal_range(ppm_per_kelvin(bolt), &layers, celsius(20.0), celsius(cold), celsius(hot))
             .unwrap();
         let layer = |expansion: f64, change: f64| ThermalLayer {
             expansion: ppm_per_kelvin(expansion),
-            length: plies as f64 * millimetres(thickness),
+            length: f64::from(plies) * millimetres(thickness),
             change: TemperatureInterval::new::<kelvin>(change),
         };
         for (found, change) in [(range.at_coldest.change, cold - 20.0), (range.at_hottest.change, hot - 20.0)] {
