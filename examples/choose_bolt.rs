@@ -21,6 +21,7 @@ use shankline::{
         JointPly, Selection, Sheet,
     },
     parts::Locking,
+    preload::TargetBase,
     prelude::*,
     source::Provenance,
     strength::shear::BoltShear,
@@ -568,21 +569,18 @@ impl Answer {
         let mut text = String::new();
         heading(&mut text, "Tightening", '-');
         let thread = file.bolt.thread;
-        let Some(proof) = about("bolt", self.strength.loads(&thread))?.proof else {
-            text.push_str(
-                "  the standard gives no proof load for this grade: no torque can be derived\n",
-            );
-            return Ok(text);
+        let target = file.tightening.target;
+        let aim = match target.aim(&thread, &self.strength) {
+            Ok(aim) => aim,
+            Err(error) => {
+                let _ = writeln!(text, "  no torque can be derived: {error}");
+                return Ok(text);
+            }
         };
-        let target = file.tightening.target.fraction() * proof;
         let k = file.tightening.nut_factor;
         let form = about("tightening", ShortForm::new(k, thread.nominal_diameter()))?;
-        let setting = about("tightening", form.torque(target))?.nominal;
+        let setting = about("tightening", form.torque(aim.preload))?.nominal;
         let preload = about("tightening", form.preload(setting))?;
-        let usage = about(
-            "tightening",
-            proof_use(preload, proof, file.tightening.target),
-        )?;
         let percent = |ratio: Ratio| 100.0 * ratio.value;
         let _ = writeln!(
             text,
@@ -599,15 +597,31 @@ impl Answer {
             force(preload.min),
             force(preload.max)
         );
-        let _ = writeln!(
-            text,
-            "  of proof   {:.0} % nominal, from {:.0} % to {:.0} % of {}",
-            percent(usage.fraction.nominal),
-            percent(usage.fraction.min),
-            percent(usage.fraction.max),
-            force(proof)
-        );
-        for caution in usage.cautions().iter() {
+        if aim.base == TargetBase::ProofLoad {
+            let proof = aim.base_load;
+            let usage = about("tightening", proof_use(preload, proof, target))?;
+            let _ = writeln!(
+                text,
+                "  of proof   {:.0} % nominal, from {:.0} % to {:.0} % of {}",
+                percent(usage.fraction.nominal),
+                percent(usage.fraction.min),
+                percent(usage.fraction.max),
+                force(proof)
+            );
+            for caution in usage.cautions().iter() {
+                let _ = writeln!(text, "  {caution}");
+            }
+        } else if let Some(most) = aim.limit.load() {
+            let share = percent(preload.max / most);
+            let warning = if share > 100.0 { ": TOO MUCH" } else { "" };
+            let _ = writeln!(
+                text,
+                "  greatest   {share:.0} % of the {} of {}{warning}",
+                aim.limit,
+                force(most)
+            );
+        }
+        for caution in aim.cautions().iter() {
             let _ = writeln!(text, "  {caution}");
         }
         text.push_str("  The range is that of K alone; the wrench adds its own scatter.\n");

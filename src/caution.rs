@@ -10,6 +10,7 @@
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
 //! | [`BasicMinorArea`](Caution::BasicMinorArea), [`LongGripOfA307`](Caution::LongGripOfA307) | take off what the sentence names |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
+//! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
 //! | [`More`](Caution::More) | ask the parts and checks for their own cautions |
 
@@ -86,6 +87,15 @@ pub enum Caution {
     /// The preload may pass the proof load: the bolt may stretch permanently.
     PreloadAboveProof {
         /// Greatest preload over proof load.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
+        fraction: Ratio,
+    },
+    /// An endurance strength at zero mean stress is used for a bolt with little preload.
+    EnduranceAtLowPreload {
+        /// Stress of the preload over proof stress.
         #[cfg_attr(
             feature = "serde",
             serde(serialize_with = "crate::units::quantity::serialize_ratio")
@@ -249,6 +259,12 @@ impl fmt::Display for Caution {
             Self::PreloadAboveProof { fraction } => write!(
                 f,
                 "The preload may reach {:.0} % of the proof load: the bolt may stretch for good.",
+                fraction.value * 100.0
+            ),
+            Self::EnduranceAtLowPreload { fraction } => write!(
+                f,
+                "The preload is only {:.0} % of proof: there an endurance strength at zero mean stress allows \
+                 up to six times the amplitude of EN 1993-1-9; hold the range against that, too.",
                 fraction.value * 100.0
             ),
             Self::More => f.write_str(

@@ -224,8 +224,8 @@ pub mod prelude {
     };
     pub use crate::preload::{
         BearingFace, BearingPressure, ElasticJoint, EnTorque, Friction, FrictionForm, NasaPreload,
-        NutFactor, PreloadSample, PreloadTarget, ShortForm, ThermalLayer, TighteningStress,
-        TorsionModel, VdiPreload, proof_use, scattered,
+        NutFactor, PreloadAim, PreloadLimit, PreloadSample, PreloadTarget, ShortForm, ThermalLayer,
+        TighteningStress, TorsionModel, VdiPreload, proof_use, scattered,
     };
     pub use crate::spread::{PlusMinus, Spread};
     pub use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod, bolt_shear};

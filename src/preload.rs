@@ -35,9 +35,10 @@
 //!
 //! | question | begins at |
 //! |---|---|
-//! | how much preload to aim at | [`PreloadTarget`], [`FrictionForm::assembly_preload`] |
+//! | how much preload to aim at | [`PreloadTarget::aim`], [`FrictionForm::assembly_preload`] |
 //! | how far it scatters | [`scattered`], [`NasaPreload`], [`VdiPreload`], [`PreloadSample`] |
-//! | what the bolt feels while it is tightened | [`FrictionForm::tightening_stress`] |
+//! | what the bolt feels while it is tightened | [`FrictionForm::tightening_stress`], of a nut factor [`ShortForm::tightening_stress`] |
+//! | what the coldest and the hottest service make of it | [`ElasticJoint::thermal_range`] |
 //! | how far to turn the nut, what loosening, embedment and heat take | [`ElasticJoint`] |
 //!
 //! The *prevailing torque* of a lock nut is what it takes to turn the nut before it seats; a workshop reads it
@@ -63,7 +64,7 @@ mod stress;
 mod target;
 
 pub use bearing::{BearingFace, BearingPressure};
-pub use elastic::{ElasticJoint, Loosened, ThermalChange, ThermalLayer};
+pub use elastic::{ElasticJoint, Loosened, ThermalChange, ThermalLayer, ThermalRange};
 pub use form::{FrictionForm, TorqueForm, TorqueSplit};
 pub use friction::{Friction, bearing_friction, thread_friction, total_friction};
 pub use nut_factor::NutFactor;
@@ -72,8 +73,8 @@ pub use range::{
 };
 pub use sample::PreloadSample;
 pub use short_form::{EnTorque, ShortForm};
-pub use stress::{AssemblyPreload, ServiceStress, TighteningStress, TorsionModel};
-pub use target::{PreloadTarget, ProofUse, TargetBase, proof_use};
+pub use stress::{AssemblyPreload, LumpedStress, ServiceStress, TighteningStress, TorsionModel};
+pub use target::{PreloadAim, PreloadLimit, PreloadTarget, ProofUse, TargetBase, proof_use};
 
 /// Prevailing torque of a nut that runs freely.
 const fn no_prevailing() -> Spread<Torque> {

@@ -22,9 +22,11 @@
 //! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
 //! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`expansion`] | coefficients of expansion of bolts and families of metals |
 //! | [`fatigue`] | endurance strengths of bolts |
 //! | [`galvanic`] | anodic index of metals, for contact of unlike ones |
 //! | [`friction`] | nut factors, friction classes |
+//! | [`pretension`] | least pretensions of structural bolts |
 //! | [`tightening`] | scatter of tightening methods, embedment, turn of the nut |
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
@@ -49,6 +51,7 @@ use crate::units::Length;
 pub mod aircraft;
 pub mod aircraft_torque;
 pub mod bolts;
+pub mod expansion;
 pub mod fatigue;
 pub mod friction;
 pub mod galvanic;
@@ -60,6 +63,7 @@ pub mod metric_screws;
 pub mod nut_grades;
 pub mod nuts;
 pub mod plies;
+pub mod pretension;
 pub mod screws;
 pub mod sockets;
 pub mod strengths;

@@ -8,11 +8,14 @@
 //! | how many bolts | [`bolts_needed`] | read |
 //! | fatigue, machine design | [`MachineDesignFatigue`] | read |
 //! | fatigue, VDI 2230 | [`VdiFatigue`] | recalled |
+//! | fatigue, EN 1993-1-9: bolts without preload, shear | [`EnFatigue`] | tension category read, the rest recalled |
+//! | fatigue, AISC | [`AiscFatigue`] | read |
 //! | prying | [`thornton_prying`], [`AiscFlange`], [`EnTStub`] | read |
 //!
 //! The two systems of bolt stiffness differ: for a 5/8-11 bolt of 1.5 in grip the VDI form is about
-//! 40 % softer than Shigley's. Take bolt and members of one system. The two systems of fatigue have
-//! types of their own and cannot be mixed.
+//! 40 % softer than Shigley's. Take bolt and members of one system. The systems of fatigue have
+//! types of their own and cannot be mixed. Two of them want a preload: endurance strengths at zero mean stress, and VDI
+//! 2230; the codes EN and AISC do without.
 //!
 //! Not covered here: eccentric clamping or load and bending of the bolt. Change of temperature is in
 //! [`preload`](crate::preload), slip in [`strength::slip`](crate::strength::slip).
@@ -27,8 +30,10 @@
 //!
 //! These are estimates: local codes rule, and where a failure can hurt someone a licensed engineer must check.
 
+mod aisc_fatigue;
 mod bolt_stiffness;
 mod diagram;
+mod en_fatigue;
 mod fatigue;
 mod member_stiffness;
 mod prying;
@@ -36,6 +41,7 @@ mod prying;
 mod serialize;
 mod vdi_fatigue;
 
+pub use aisc_fatigue::{AiscClamping, AiscFatigue};
 pub use bolt_stiffness::{
     BoltHead, BoltPart, BoltSegment, BoltStiffness, BoltStiffnessMethod, GripSections, ThreadedEnd,
     cap_screw_grip,
@@ -44,6 +50,7 @@ pub use diagram::{
     BoltsNeeded, JointDiagram, JointState, LoadShare, LoadedJoint, TensionCheck, bolts_needed,
     margin_of_safety,
 };
+pub use en_fatigue::{EnFatigue, EnFatigueDetail, GammaMf};
 pub use fatigue::{
     EnduranceStrength, FatigueCriterion, FatigueStrengths, FatigueStress, MachineDesignFatigue,
 };

@@ -180,6 +180,28 @@ pub const fn pounds_force(value: f64) -> Force {
     from_base(value * POUND_FORCE)
 }
 
+/// A force in kilonewtons.
+///
+/// ```
+/// use shankline::units::{kilonewtons, newtons};
+/// assert_eq!(kilonewtons(171.5), newtons(171.5e3));
+/// ```
+#[must_use]
+pub const fn kilonewtons(value: f64) -> Force {
+    from_base(value * 1e3)
+}
+
+/// A force in kips (1000 lbf).
+///
+/// ```
+/// use shankline::units::{kips, pounds_force};
+/// assert!((kips(39.0) - pounds_force(39_000.0)).abs() < pounds_force(1e-9));
+/// ```
+#[must_use]
+pub const fn kips(value: f64) -> Force {
+    from_base(value * (1000.0 * POUND_FORCE))
+}
+
 /// A stress in kips per square inch (1000 lbf/in2).
 ///
 /// ```
@@ -363,6 +385,17 @@ pub const fn fahrenheit(value: f64) -> ThermodynamicTemperature {
 #[must_use]
 pub const fn ppm_per_fahrenheit(value: f64) -> TemperatureCoefficient {
     from_base(value * 1.8e-6)
+}
+
+/// An expansion in millionths per kelvin.
+///
+/// ```
+/// use shankline::units::{ppm_per_fahrenheit, ppm_per_kelvin};
+/// assert!(((ppm_per_kelvin(11.7) / ppm_per_fahrenheit(6.5)).value - 1.0).abs() < 1e-12);
+/// ```
+#[must_use]
+pub const fn ppm_per_kelvin(value: f64) -> TemperatureCoefficient {
+    from_base(value * 1e-6)
 }
 
 #[cfg(test)]

@@ -263,7 +263,9 @@ fn every_input_type_reads_back() {
     round_trip(&UnitSystem::UsCustomary);
     round_trip(&NutFactor::new(0.15, 0.2, 0.25).unwrap());
     round_trip(&Friction::new(0.10, 0.12, 0.16).unwrap());
-    round_trip(&PreloadTarget::AiscJ31);
+    round_trip(&PreloadTarget::AiscJ31 {
+        edition: AiscEdition::E2016,
+    });
     round_trip(&TorsionModel::Vdi2230);
     round_trip(&BearingFace::new(millimetres(16.6), millimetres(13.5)).unwrap());
     round_trip(&BearingPressure::UniformPressure);

@@ -506,3 +506,48 @@ fn size_ranges_of_a_grade_follow_each_other() {
         assert!(large.proof_stress <= small.proof_stress, "{large:?}");
     }
 }
+
+/// AISC J3.1 is 0.7 Fu As to a kip or kilonewton, except where the print rounds up or takes a rounder strength.
+#[test]
+fn printed_pretensions_are_near_seventy_per_cent_of_the_tensile_load() {
+    use shankline::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
+    use shankline::units::{kilonewtons, kips};
+    let slack = 1.0 + 1e-9;
+    let mut german = Vec::new();
+    for row in Pretension::all_inch()
+        .iter()
+        .chain(Pretension::all_metric())
+    {
+        let thread: Thread = match row.size.strip_prefix('M') {
+            Some(_) => row.size.parse().unwrap(),
+            None => Thread::unified(
+                row.nominal_diameter,
+                shankline::tables::threads::UnifiedSeries::Unc,
+            )
+            .unwrap(),
+        };
+        let area = thread.tabulated_stress_area().unwrap();
+        let inch = thread.is_unified();
+        let new = row.editions == Some(PretensionEditions::From2016);
+        let strength = match row.group {
+            PretensionGroup::A325 if !inch => megapascals(830.0),
+            PretensionGroup::A325 if new || row.nominal_diameter < inches(1.01) => ksi(120.0),
+            PretensionGroup::A325 => ksi(105.0),
+            PretensionGroup::A490 if inch => ksi(150.0),
+            PretensionGroup::A490 => megapascals(1040.0),
+            PretensionGroup::Class10_9 => megapascals(900.0),
+            other => panic!("{other}"),
+        };
+        let off = row.pretension - 0.7 * strength * area;
+        if row.group == PretensionGroup::Class10_9 {
+            // Printed to 10 kN, yet not to the nearest.
+            if off.abs() > kilonewtons(5.0) {
+                german.push(row.size);
+            }
+            continue;
+        }
+        let unit = if inch { kips(0.5) } else { kilonewtons(0.7) };
+        assert!(off.abs() <= unit * slack, "{row:?} {off:?}");
+    }
+    assert_eq!(german, ["M20"]);
+}

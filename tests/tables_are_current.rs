@@ -254,7 +254,7 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "prevailing_torques_metric",
         "PrevailingTorque",
-        "use crate::tables::locking::{PrevailingTorque, PrevailingTorqueKind};",
+        "use crate::tables::locking::{PrevailingTorque, PrevailingTorqueKind};\nuse crate::tables::nuts::Locking;",
     ),
     (
         "service_temperatures_c",
@@ -346,6 +346,21 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "AircraftGripRow",
         "use crate::tables::aircraft::AircraftGripRow;",
     ),
+    (
+        "pretensions_inch",
+        "Pretension",
+        "use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};",
+    ),
+    (
+        "pretensions_metric",
+        "Pretension",
+        "use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};",
+    ),
+    (
+        "expansions",
+        "Expansion",
+        "use crate::tables::expansion::{Expansion, ExpandingMetal};",
+    ),
 ];
 
 /// Columns whose cells are the variants of an enum: column, table prefix, enum.
@@ -400,6 +415,9 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("metal", "anodic_indices", "Metal"),
     ("style", "hex_bolts", "HexBoltStyle"),
     ("kind", "timber", "TimberKind"),
+    ("editions", "pretensions", "PretensionEditions"),
+    ("group", "pretensions", "PretensionGroup"),
+    ("metal", "expansions", "ExpandingMetal"),
 ];
 
 /// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.
@@ -408,6 +426,9 @@ const UNITS: &[(&str, &str)] = &[
     ("_nm", "newton_metres"),
     ("_deg", "degrees"),
     ("_ppm_per_f", "ppm_per_fahrenheit"),
+    ("_ppm_per_k", "ppm_per_kelvin"),
+    ("_kip", "kips"),
+    ("_kn", "kilonewtons"),
     ("_kg_m3", "kilograms_per_cubic_metre"),
     ("_um", "micrometres"),
     ("_msi", "msi"),

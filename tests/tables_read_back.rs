@@ -10,6 +10,7 @@ use shankline::{
         aircraft::{AircraftBolt, AircraftGripRow},
         aircraft_torque::AircraftTorque,
         bolts::{HexBolt, StructuralBolt},
+        expansion::Expansion,
         fatigue::EnduranceRow,
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         galvanic::AnodicIndex,
@@ -21,6 +22,7 @@ use shankline::{
         nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
         plies::{PlyBearing, PlyMaterial},
+        pretension::Pretension,
         screws::{
             FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance,
             StockLength, StockStep,
@@ -38,12 +40,13 @@ use shankline::{
     },
     units::{
         Angle, Area, Density, ElectricPotential, Force, Length, Ratio, Stress,
-        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip_per_square_inch, pound_force,
-        pound_force_inch,
+        TemperatureCoefficient, ThermodynamicTemperature, Torque, kip, kip_per_square_inch,
+        pound_force, pound_force_inch,
     },
     uom::si::{
         angle::degree,
         area::{square_inch, square_millimeter},
+        force::kilonewton,
         length::{inch, micrometer, millimeter},
         pressure::megapascal,
         ratio::percent,
@@ -128,15 +131,25 @@ impl IntoCell for Angle {
 
 impl IntoCell for TemperatureCoefficient {
     fn cell(self, column: &str) -> Cell {
-        assert!(column.ends_with("_ppm_per_f"), "{column}");
-        Cell::Number(Some(self.get::<ppm_per_kelvin>() / 1.8))
+        Cell::Number(Some(if column.ends_with("_ppm_per_k") {
+            self.get::<ppm_per_kelvin>()
+        } else {
+            assert!(column.ends_with("_ppm_per_f"), "{column}");
+            self.get::<ppm_per_kelvin>() / 1.8
+        }))
     }
 }
 
 impl IntoCell for Force {
     fn cell(self, column: &str) -> Cell {
-        assert!(column.ends_with("_lbf"), "{column}");
-        Cell::Number(Some(self.get::<pound_force>()))
+        Cell::Number(Some(if column.ends_with("_kip") {
+            self.get::<kip>()
+        } else if column.ends_with("_kn") {
+            self.get::<kilonewton>()
+        } else {
+            assert!(column.ends_with("_lbf"), "{column}");
+            self.get::<pound_force>()
+        }))
     }
 }
 
@@ -306,6 +319,18 @@ fn locking() {
             nominal_diameter "nominal_diameter_mm", pitch "pitch_mm", torque "torque_nm"],
     );
     read_back(
+        "pretensions_inch",
+        Pretension::all_inch(),
+        columns![Pretension; code "code", size "size", nominal_diameter "nominal_diameter_in",
+            pretension "pretension_kip", note "note"],
+    );
+    read_back(
+        "pretensions_metric",
+        Pretension::all_metric(),
+        columns![Pretension; code "code", size "size", nominal_diameter "nominal_diameter_mm",
+            pretension "pretension_kn", note "note"],
+    );
+    read_back(
         "service_temperatures_c",
         ServiceTemperature::all_celsius(),
         columns![ServiceTemperature; publisher "publisher",
@@ -334,6 +359,12 @@ fn plies() {
             tensile_strength "tensile_strength_ksi",
             tensile_strength_max "tensile_strength_max_ksi",
             shear_strength "shear_strength_ksi", note "note"],
+    );
+    read_back(
+        "expansions",
+        Expansion::all(),
+        columns![Expansion; expansion "expansion_ppm_per_k", from "from_c", thru "thru_c",
+            note "note"],
     );
     read_back(
         "ply_bearing_strengths",
@@ -1247,6 +1278,24 @@ fn provenance_of_every_row() {
             .iter()
             .map(|r| r.provenance)
             .collect(),
+    );
+    check(
+        "pretensions_inch",
+        Pretension::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "pretensions_metric",
+        Pretension::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "expansions",
+        Expansion::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "service_temperatures_c",

@@ -221,8 +221,15 @@ fn first_removal_is_above_the_fifth_and_below_the_first_installation() {
         .chain(PrevailingTorque::all_metric())
     {
         assert!(row.torque > newton_metres(0.0));
-        let key = format!("{} {} {:?}", row.publisher, row.size, row.nut_class);
-        groups.entry(key).or_default().push(row);
+        for locking in [Locking::Insert, Locking::AllMetal] {
+            if row.locking.is_none_or(|only| only == locking) {
+                let key = format!(
+                    "{} {} {:?} {locking}",
+                    row.publisher, row.size, row.nut_class
+                );
+                groups.entry(key).or_default().push(row);
+            }
+        }
     }
     let mut complete = 0;
     for (key, rows) in groups {
@@ -235,7 +242,27 @@ fn first_removal_is_above_the_fifth_and_below_the_first_installation() {
         assert!(most > first && first > fifth, "{key}");
         complete += 1;
     }
-    assert_eq!(complete, 10 + 9 * 4);
+    assert_eq!(complete, 10 + 2 * 9 * 4);
+}
+
+/// ISO 2320: a new nut with an insert may turn half as hard as an all-metal one; the least torques are the same.
+#[test]
+fn metric_insert_nuts_turn_half_as_hard_as_all_metal_ones() {
+    for size in ["M5", "M6", "M8", "M10", "M12", "M14", "M16", "M20", "M24"] {
+        let thread = size.parse().unwrap();
+        for class in ["5", "6", "8", "10"] {
+            let of = |locking| PrevailingTorque::range(&thread, locking, Some(class)).unwrap();
+            let (insert, metal) = (of(Locking::Insert), of(Locking::AllMetal));
+            let half = 0.5 * metal.max;
+            assert!(
+                (insert.max - half).abs() <= newton_metres(0.005),
+                "{size} {class}"
+            );
+            assert_eq!(insert.min, metal.min, "{size} {class}");
+        }
+    }
+    let m8 = PrevailingTorque::range(&"M8".parse().unwrap(), Locking::Insert, Some("8")).unwrap();
+    assert_eq!(m8.max, newton_metres(3.0));
 }
 
 #[test]
@@ -248,8 +275,8 @@ fn prevailing_torques_rise_with_the_size() {
         // Coarse and fine threads are two columns.
         let fine = row.threads_per_inch.is_some_and(|n| is_fine(row.size, n));
         let key = format!(
-            "{} {:?} {:?} {fine}",
-            row.publisher, row.kind, row.nut_class
+            "{} {:?} {:?} {:?} {fine}",
+            row.publisher, row.kind, row.locking, row.nut_class
         );
         if let Some((size, torque)) = last.insert(key, (row.nominal_diameter, row.torque)) {
             assert!(

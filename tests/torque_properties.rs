@@ -8,7 +8,8 @@ use shankline::preload::{bearing_friction, thread_friction, tightening_factor, t
 use shankline::prelude::*;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
 use shankline::units::{
-    Angle, TemperatureCoefficient, TemperatureInterval, newtons_per_millimetre, percent,
+    Angle, TemperatureCoefficient, TemperatureInterval, celsius, newtons_per_millimetre, percent,
+    ppm_per_kelvin,
 };
 use shankline::uom::si::{
     angle::radian, force::newton, length::meter, pressure::pascal, ratio::ratio,
@@ -316,6 +317,53 @@ proptest! {
         prop_assert!(more.change.value * change >= 0.0);
         prop_assert!(more.applied_to(newtons(1e4)).unwrap() >= newtons(0.0));
         prop_assert!(sound(&more.derivation()));
+    }
+
+    #[test]
+    fn both_temperatures_are_those_of_the_single_change(
+        bolt in 5.0..25.0f64, ply in 5.0..25.0f64, cold in -100.0..20.0f64, hot in 20.0..300.0f64,
+        thickness in 1.0..100.0f64, plies in 1..20u8, force in 0.0..1e5f64,
+    ) {
+        let k = newtons_per_millimetre(3e5);
+        let joint = ElasticJoint::new(millimetres(1.5), k, 3.0 * k).unwrap();
+        let layers = vec![(millimetres(thickness), ppm_per_kelvin(ply)); usize::from(plies)];
+        let range = joint
+            .thermal_range(ppm_per_kelvin(bolt), &layers, celsius(20.0), celsius(cold), celsius(hot))
+            .unwrap();
+        let layer = |expansion: f64, change: f64| ThermalLayer {
+            expansion: ppm_per_kelvin(expansion),
+            length: f64::from(plies) * millimetres(thickness),
+            change: TemperatureInterval::new::<kelvin>(change),
+        };
+        for (found, change) in [(range.at_coldest.change, cold - 20.0), (range.at_hottest.change, hot - 20.0)] {
+            let alone = joint.thermal_change(layer(bolt, change), &[layer(ply, change)]).unwrap().change;
+            prop_assert!((found - alone).abs() <= newtons(1e-6) + 1e-9 * alone.abs());
+        }
+        prop_assert!(range.least() <= newtons(0.0) && range.greatest() >= newtons(0.0));
+        let service = range.applied_to(Spread::exact(newtons(force))).unwrap();
+        prop_assert!(service.min <= service.nominal && service.nominal <= service.max);
+        prop_assert!(sound(&range.derivation()));
+    }
+
+    #[test]
+    fn a_nut_factor_twists_like_the_friction_it_implies(
+        thread in any_thread(), friction in 0.05..0.4f64, wide in 1.1..1.8f64, stress in 1.0..900.0f64,
+        elastic: bool,
+    ) {
+        let bearing = wide * thread.nominal_diameter();
+        let mu = Friction::new(friction, friction, friction).unwrap();
+        let full = FrictionForm::linear(&thread, bearing, mu, mu).unwrap();
+        // Extremely coarse or slippery threads have no nut factor below 1.
+        if let Ok(k) = full.nut_factor() {
+            let model = if elastic { TorsionModel::JisB1083 } else { TorsionModel::Vdi2230 };
+            let preload = megapascals(stress) * thread.tensile_stress_area();
+            let lumped = ShortForm::new(k, thread.nominal_diameter()).unwrap()
+                .tightening_stress(&thread, bearing, preload, megapascals(640.0), model).unwrap();
+            let known = full.tightening_stress(preload, model).unwrap();
+            prop_assert!(((lumped.equivalent() / known.equivalent.nominal).value - 1.0).abs() < 1e-9);
+            prop_assert!(lumped.equivalent() > known.tension);
+            prop_assert!(sound(&lumped.derivation()));
+        }
     }
 
     #[test]

@@ -6,8 +6,10 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::units::{Angle, Force, Length, Stiffness, from_base};
 
+mod range;
 mod thermal;
 
+pub use range::ThermalRange;
 pub use thermal::{ThermalChange, ThermalLayer};
 
 /// A bolt that clamps members, both elastic: what an elongation is worth in preload.

@@ -14,9 +14,11 @@ use crate::thread::area;
 use crate::units::{Area, Force, Length, Ratio, Stress, Torque, from_base};
 
 mod assembly;
+mod lumped;
 mod service;
 
 pub use assembly::AssemblyPreload;
+pub use lumped::LumpedStress;
 pub use service::ServiceStress;
 
 /// How the torsion of the thread becomes a stress.

@@ -5,15 +5,19 @@ use alloc::format;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
-use crate::material::BoltLoads;
 use crate::spread::{Spread, ordered};
+use crate::strength::shear::AiscEdition;
 use crate::units::{Force, Ratio, percent};
 
-/// What a [`PreloadTarget`] is a share of.
+mod aim;
+
+pub use aim::{PreloadAim, PreloadLimit};
+
+/// What a preload is a share of.
 ///
 /// ```
 /// use shankline::preload::{PreloadTarget, TargetBase};
-/// assert_eq!(PreloadTarget::AiscJ31.base(), TargetBase::TensileLoad);
+/// assert_eq!(PreloadTarget::En1993.base(), TargetBase::TensileLoad);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
@@ -26,23 +30,43 @@ pub enum TargetBase {
     /// Proof load: proof stress times stress area, or the load the standard prints. The two differ by
     /// the rounding of the print (9046 and 9075 lbf for 75 % of a 1/2-13 bolt of grade 5).
     ProofLoad,
+    /// 85 % of the yield load, in place of a proof load that the standard of the grade does not give.
+    ///
+    /// Source: Shigley, Mechanical Engineering Design, 9th ed., text under Eq. 8-32.
+    SubstituteProofLoad,
     /// Yield strength times stress area.
     YieldLoad,
     /// Tensile strength times stress area.
     TensileLoad,
 }
 
-impl core::fmt::Display for TargetBase {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        f.pad(match self {
+impl TargetBase {
+    const fn name(self) -> &'static str {
+        match self {
             Self::ProofLoad => "proof load",
+            Self::SubstituteProofLoad => "85 % of the yield load, for want of a proof load",
             Self::YieldLoad => "yield load",
             Self::TensileLoad => "tensile load",
-        })
+        }
     }
 }
 
-/// The preload a publisher aims at, as a share of a load of the bolt.
+impl core::fmt::Display for TargetBase {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.pad(self.name())
+    }
+}
+
+/// The preload a publisher aims at: [`aim`](Self::aim) gives it for a bolt, with what its code holds the
+/// greatest and the least preload against.
+///
+/// | target | aim | greatest held against | least required |
+/// |---|---|---|---|
+/// | [`Reusable`](Self::Reusable) | 75 % of the proof load | proof load, or yield load where none is given | |
+/// | [`Permanent`](Self::Permanent), [`JuvinallMarshek`](Self::JuvinallMarshek) | 90 % of it | the same | |
+/// | [`AiscJ31`](Self::AiscJ31) | as printed | nothing: the pretension is a least | the aim |
+/// | [`En1993`](Self::En1993) | 0.7 fub As | 0.9 fub As | the aim |
+/// | [`En1993German`](Self::En1993German) | as printed, else 0.7 fyb As | fyb As | the aim |
 ///
 /// VDI 2230 aims at 90 % of the yield strength under tension *and* torsion, which depends on the
 /// friction: [`FrictionForm::assembly_preload`](super::FrictionForm::assembly_preload). FAA
@@ -56,7 +80,7 @@ impl core::fmt::Display for TargetBase {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
+    serde(rename_all = "snake_case", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub enum PreloadTarget {
@@ -72,18 +96,24 @@ pub enum PreloadTarget {
     ///
     /// Source: Juvinall and Marshek, Fundamentals of Machine Component Design, in review notes.
     JuvinallMarshek,
-    /// 70 % of the tensile load: the *least* pretension of A325 and A490 bolts, not a target. The
-    /// printed table rounds it to a kip or kilonewton, and the printed value rules (A490M M20: 179, not 178 kN).
+    /// The *least* pretension of A325 and A490 bolts, about 70 % of the tensile load. The printed value rules
+    /// (A325 7/8 in: 39 kip and not 38.8), and the edition decides it for A325 over 1 in.
     ///
-    /// Source: AISC 360-05, Tables J3.1 and J3.1M.
-    AiscJ31,
-    /// Fp,C = 0.7 fub As, the least preload of classes 8.8 and 10.9.
+    /// Source: AISC 360, Tables J3.1 and J3.1M: [`Pretension`](crate::tables::pretension::Pretension).
+    AiscJ31 {
+        /// Edition of AISC 360.
+        edition: AiscEdition,
+    },
+    /// Fp,C = 0.7 fub As, the least preload of classes 8.8 and 10.9 to EN 14399, with the nominal fub of
+    /// 800 and 1000 MPa and the tabulated stress area.
     ///
-    /// Source: EN 1993-1-8, 3.6.1; EN 1090-2.
+    /// Source: EN 1993-1-8:2005, 3.4.1, 3.6.1, Table 3.1; EN 1090-2.
     En1993,
-    /// Fp,C* = 0.7 fyb As, printed rounded to 10 kN.
+    /// Fp,C* = 0.7 fyb As of classes 8.8 and 10.9, with the nominal fyb of 640 and 900 MPa. For class 10.9 the
+    /// annex prints it rounded to 10 kN, and the print rules. What that annex allows at most was not read: the greatest
+    /// preload is held against the nominal yield load.
     ///
-    /// Source: German national annex of EN 1993-1-8.
+    /// Source: German national annex of EN 1993-1-8, as a washer maker's guide reproduces it.
     En1993German,
 }
 
@@ -100,11 +130,11 @@ impl PreloadTarget {
         match self {
             Self::Reusable => percent(75.0),
             Self::Permanent | Self::JuvinallMarshek => percent(90.0),
-            Self::AiscJ31 | Self::En1993 | Self::En1993German => percent(70.0),
+            Self::AiscJ31 { .. } | Self::En1993 | Self::En1993German => percent(70.0),
         }
     }
 
-    /// What it is a share of.
+    /// What it is a share of. Where a grade has no proof load, [`aim`](Self::aim) says what took its place.
     ///
     /// ```
     /// use shankline::preload::{PreloadTarget, TargetBase};
@@ -114,68 +144,9 @@ impl PreloadTarget {
     pub const fn base(self) -> TargetBase {
         match self {
             Self::Reusable | Self::Permanent | Self::JuvinallMarshek => TargetBase::ProofLoad,
-            Self::AiscJ31 | Self::En1993 => TargetBase::TensileLoad,
+            Self::AiscJ31 { .. } | Self::En1993 => TargetBase::TensileLoad,
             Self::En1993German => TargetBase::YieldLoad,
         }
-    }
-
-    /// The preload for a load of the bolt, which must be the one of [`base`](Self::base).
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a load that is not positive and finite.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// // M20 of class 10.9: 0.7 x 1000 MPa x 245 mm2, printed 172 kN
-    /// let preload = PreloadTarget::En1993.preload(megapascals(1000.0) * square_millimetres(245.0))?;
-    /// assert!((preload - newtons(171.5e3)).abs() < newtons(1e-6));
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn preload(self, load: Force) -> Result<Force, Error> {
-        let name = match self.base() {
-            TargetBase::ProofLoad => "proof load",
-            TargetBase::YieldLoad => "yield load",
-            TargetBase::TensileLoad => "tensile load",
-        };
-        Ok(positive(name, load)? * self.fraction())
-    }
-
-    /// The preload for the loads of a grade at a thread.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NoValue`] where the standard of the grade gives no such load.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::units::kip;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let thread: Thread = "5/8-11 UNC".parse()?;
-    /// let loads = SaeGrade::Grade5.strength(thread.nominal_diameter())?.loads(&thread)?;
-    /// let preload = PreloadTarget::Reusable.of(&loads)?;
-    /// assert!((preload.get::<kip>() - 14.4).abs() < 0.05); // Shigley, Example 8-4
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn of(self, loads: &BoltLoads) -> Result<Force, Error> {
-        let load = match self.base() {
-            TargetBase::ProofLoad => loads.proof,
-            TargetBase::YieldLoad => loads.yielding,
-            TargetBase::TensileLoad => Some(loads.tensile),
-        };
-        let quantity = match self.base() {
-            TargetBase::ProofLoad => "proof load",
-            TargetBase::YieldLoad => "yield load",
-            TargetBase::TensileLoad => "tensile load",
-        };
-        self.preload(load.ok_or_else(|| Error::NoValue {
-            quantity,
-            subject: "this grade".into(),
-            reason: "its standard gives none",
-        })?)
     }
 }
 

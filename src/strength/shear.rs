@@ -340,4 +340,23 @@ mod tests {
             Err(Error::NoValue { .. })
         ));
     }
+
+    /// NASA-STD-5020 divides by the ultimate factor times the fitting factor.
+    #[test]
+    fn nasa_divides_by_both_factors() {
+        let thread: Thread = "1/2-20 UNF".parse().unwrap();
+        let strength = SaeGrade::Grade8.strength(inches(0.5)).unwrap();
+        let of = |ultimate_factor, fitting_factor| {
+            let method = ShearMethod::NasaStd5020 {
+                shear_strength: ksi(95.0),
+                ultimate_factor,
+                fitting_factor,
+            };
+            bolt_shear(&thread, &strength, &[Zone::Shank], method).map(|shear| shear.allowable)
+        };
+        // 95 ksi x 0.19635 in2 / (1.4 x 1.15) = 11.586 kip.
+        let allowed = of(1.4, 1.15).unwrap().get::<kip>();
+        assert!((allowed - 11.586).abs() < 0.001, "{allowed}");
+        assert!(of(1.4, 0.9).is_err() && of(0.9, 1.15).is_err());
+    }
 }

@@ -111,7 +111,7 @@ impl PrevailingTorque {
     /// Every row for metric threads, by size and property class.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 108);
+    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 144);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {
@@ -128,7 +128,7 @@ impl PrevailingTorque {
     /// use shankline::prelude::*;
     /// use shankline::tables::locking::PrevailingTorque;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(PrevailingTorque::for_thread(&"M10".parse()?)?.len(), 12); // four classes
+    /// assert_eq!(PrevailingTorque::for_thread(&"M10".parse()?)?.len(), 16); // four classes
     /// let error = PrevailingTorque::for_thread(&"M30".parse()?).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
@@ -236,8 +236,11 @@ impl PrevailingTorque {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let range = PrevailingTorque::range(&"1/2-13 UNC".parse()?, Locking::Insert, None)?;
     /// assert_eq!(range.max, pound_force_inches(204.0)); // ASME B18.16.6
-    /// assert!(PrevailingTorque::range(&"M10".parse()?, Locking::Insert, None).is_err());
-    /// assert!(PrevailingTorque::range(&"M10".parse()?, Locking::Insert, Some("8")).is_ok());
+    /// assert!(PrevailingTorque::range(&"M8".parse()?, Locking::Insert, None).is_err());
+    /// // ISO 2320: an insert nut may turn half as hard as an all-metal one.
+    /// let insert = PrevailingTorque::range(&"M8".parse()?, Locking::Insert, Some("8"))?;
+    /// let metal = PrevailingTorque::range(&"M8".parse()?, Locking::AllMetal, Some("8"))?;
+    /// assert_eq!((insert.max, metal.max), (newton_metres(3.0), newton_metres(6.0)));
     /// # Ok(())
     /// # }
     /// ```

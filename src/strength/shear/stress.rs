@@ -263,6 +263,14 @@ pub(crate) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
         .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
 }
 
+/// Nominal yield strength fyb of EN 1993-1-8 Table 3.1.
+pub(crate) fn en_yield_strength(grade: BoltGrade) -> Result<Stress, Error> {
+    let of_yield = |row: &DesignStress| row.quantity == StressQuantity::YieldStrength;
+    row_for_class("EN 1993-1-8", grade, of_yield)?
+        .stress
+        .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
+}
+
 /// Strengths of EN 1993-1-8 Table 3.1 that were recalled: classes 4.8, 5.8 and 6.8.
 pub(crate) fn en_cautions(grade: BoltGrade) -> Cautions {
     let of_tension = |row: &DesignStress| row.quantity == StressQuantity::TensileStrength;

@@ -316,8 +316,16 @@ pub(in crate::tables) static NDS_FC_PERP: Source = Source { key: "nds-fc-perp", 
 pub(in crate::tables) static EN338_COMPRESSION: Source = Source { key: "en338-compression", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic compression perpendicular to grain", read_in: "recalled" };
 pub(in crate::tables) static PORTEOUS_COMPRESSION: Source = Source { key: "porteous-compression", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic compression perpendicular to grain", read_in: "web reproduction of the worked examples: C24" };
 pub(in crate::tables) static EN14080_COMPRESSION: Source = Source { key: "en14080-compression", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic compression perpendicular to grain", read_in: "recalled" };
+pub(in crate::tables) static AISC360_05_J3_1: Source = Source { key: "aisc360-05-j3.1", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1", read_in: "a copy of the page (16.1-103)" };
+pub(in crate::tables) static AISC360_05_J3_1M: Source = Source { key: "aisc360-05-j3.1m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1M", read_in: "a copy of the page (16.1-103)" };
+pub(in crate::tables) static AISC360_16_J3_1: Source = Source { key: "aisc360-16-j3.1", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Tables J3.1 and J3.1M", read_in: "recalled, not read; from 2016 A325 over 1 in rests on 120 ksi" };
+pub(in crate::tables) static EN1993_NA_FPC: Source = Source { key: "en1993-na-fpc", document: "EN 1993-1-8/NA (Germany)", edition: Some("2010"), locator: "NA to 3.4, reduced preload of class 10.9", read_in: "a washer maker's guide" };
+pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en1993-1-1-expansion", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2.5", read_in: "recalled, not read" };
+pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO2320_INSERT_RECALLED: Source = Source { key: "iso2320-insert-recalled", document: "ISO 2320", edition: Some("2008"), locator: "first installation of nuts with non-metallic insert", read_in: "half of the recalled value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
 
-pub(in crate::tables) static SOURCES: [&Source; 314] = [
+pub(in crate::tables) static SOURCES: [&Source; 322] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -632,4 +640,12 @@ pub(in crate::tables) static SOURCES: [&Source; 314] = [
     &EN338_COMPRESSION,
     &PORTEOUS_COMPRESSION,
     &EN14080_COMPRESSION,
+    &AISC360_05_J3_1,
+    &AISC360_05_J3_1M,
+    &AISC360_16_J3_1,
+    &EN1993_NA_FPC,
+    &EN1993_1_1_EXPANSION,
+    &EN1999_1_1_EXPANSION,
+    &EN10088_EXPANSION,
+    &ISO2320_INSERT_RECALLED,
 ];

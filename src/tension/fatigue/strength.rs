@@ -42,6 +42,10 @@ pub struct EnduranceStrength {
 impl EnduranceStrength {
     /// The strength of a grade at a size with rolled threads, from Shigley's table.
     ///
+    /// For preloaded bolts: without preload [`MachineDesignFatigue`](crate::tension::MachineDesignFatigue) refuses it.
+    /// The table has nothing for class 8.8 below M16; there
+    /// [`VdiFatigueStrength`](crate::tension::VdiFatigueStrength), from M4, is the only one here.
+    ///
     /// Source: Shigley, Mechanical Engineering Design, 9th ed., Table 8-17; see
     /// [`EnduranceRow`].
     ///
