@@ -8,10 +8,10 @@ use crate::error::Error;
 use crate::joint::Candidate;
 use crate::material::{BoltLoads, BoltStrength};
 use crate::parts::Zone;
-use crate::strength::bolt_tension::bolt_tension;
+use crate::strength::bolt_tension::{BoltTension, bolt_tension};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::interaction::interaction;
-use crate::strength::slip::slip_resistance;
+use crate::strength::slip::{SlipFaces, SlipHole, SlipPreload, slip_resistance};
 use crate::tables::plies::PlyMaterial;
 use crate::tension::{
     BoltStiffness, Cones, FatigueCriterion, FatigueStrengths, FatigueStress, GripSections,
@@ -38,7 +38,7 @@ impl Joint {
         }
         let level = self.methods.level;
         let load = self.load.factor(level) * self.load.along;
-        let code = bolt_tension(&self.bolt.thread, strength, self.methods.tension)?;
+        let code = self.code_tension(strength)?;
         report.work(|| code.derivation());
         report.checks.push(code.check(load, level)?);
         report.miss(
@@ -323,7 +323,7 @@ impl Joint {
             return Ok(());
         }
         let tension = if pulled {
-            bolt_tension(&self.bolt.thread, strength, self.methods.tension)?
+            self.code_tension(strength)?
                 .check(along, level)?
                 .utilisation
         } else {
@@ -335,7 +335,7 @@ impl Joint {
         let rule = self.methods.interaction;
         let with = |bending| interaction(rule, Ratio::from(shear), tension, bending, zone);
         let both = match with(Ratio::from(bending)) {
-            Err(Error::Mismatch(_)) => {
+            Err(Error::NoValue { .. }) => {
                 report.skip(
                     Mode::Combined,
                     "the rule for tension and shear has no place for the bending of the bolt",
@@ -347,6 +347,18 @@ impl Joint {
         report.work(|| both.derivation());
         report.checks.push(both.check(level)?);
         Ok(())
+    }
+
+    /// Tension of the bolt by the code, with the head that its seat tells.
+    fn code_tension(&self, strength: &BoltStrength) -> Result<BoltTension, Error> {
+        let head = self.stack.head_seat().shape();
+        bolt_tension(
+            &self.bolt.thread,
+            strength,
+            self.methods.tension,
+            head,
+            None,
+        )
     }
 
     /// Slip of the face that takes most of the load.
@@ -390,11 +402,17 @@ impl Joint {
         #[allow(clippy::cast_precision_loss)]
         let uneven = if even { 1.0 } else { greatest * faces as f64 };
         let (across, along) = (uneven * factor * self.load.across, factor * self.load.along);
+        let faces = SlipFaces::new(faces, SlipHole::Standard);
+        let basis = if method.wants_specified_preload() {
+            SlipPreload::Specified(preload)
+        } else {
+            SlipPreload::Least(preload)
+        };
         if preload > Force::default() {
             // A method that makes no sense is no slip.
-            slip_resistance(method, preload, faces, Force::default())?;
+            slip_resistance(method, basis, faces, Force::default())?;
         }
-        let slip = slip_resistance(method, preload, faces, along);
+        let slip = slip_resistance(method, basis, faces, along);
         match slip.and_then(|slip| Ok((slip.check(across, level)?, slip))) {
             Ok((check, slip)) => {
                 report.work(|| slip.derivation());

@@ -6,12 +6,11 @@ use super::checks::Report;
 use super::{Finding, Joint, Subject};
 use crate::error::Error;
 use crate::joint::Candidate;
-use crate::material::{BoltGrade, BoltLoads, BoltStrength};
+use crate::material::{BoltLoads, BoltStrength};
 use crate::math::sqrt;
 use crate::strength::check::{Level, Mode};
 use crate::strength::pin::{PinJoint, PinStrengths, en_1993_pin, yielding_pin};
-use crate::strength::shear::{ShearMethod, en_tensile_strength};
-use crate::tables::grades::PropertyClassRow;
+use crate::strength::shear::{ShearMethod, en_tensile_strength, en_yield_strength};
 use crate::tables::plies::PlyMaterial;
 use crate::units::{Force, Length, Stress, from_base};
 
@@ -128,7 +127,7 @@ impl Joint {
                     );
                     return Ok(());
                 };
-                let Some(pin_yield) = en_yield_strength(strength.grade) else {
+                let Ok(pin_yield) = en_yield_strength(strength.grade) else {
                     report.skip_bolt(
                         Mode::BoltBending,
                         "EN 1993-1-8 has no yield strength of the grade",
@@ -139,7 +138,6 @@ impl Joint {
                     pin_yield,
                     pin_tensile: en_tensile_strength(strength.grade)?,
                     ply_yield,
-                    replaceable: false,
                 };
                 let pin = en_1993_pin(pin, &strengths)?;
                 report.work(|| pin.derivation());
@@ -218,15 +216,4 @@ impl Joint {
         }
         Ok(weakest)
     }
-}
-
-/// Nominal yield strength of EN 1993-1-8, Table 3.1: that of the class, whatever the size.
-pub(super) fn en_yield_strength(grade: BoltGrade) -> Option<Stress> {
-    let BoltGrade::Iso(class) = grade else {
-        return None;
-    };
-    let row = PropertyClassRow::all()
-        .iter()
-        .find(|row| row.class == class);
-    row.map(|row| row.yield_strength_nominal)
 }

@@ -10,7 +10,7 @@ use crate::joint::{Candidate, LengthSearch, NutOption};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::{ScrewSeries, Zone};
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+use crate::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
 use crate::strength::strip::nut_proof;
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::units::Force;
@@ -345,6 +345,7 @@ impl Joint {
         let planes = self.stack.planes_of(candidate);
         for (number, (plane, share)) in (1..).zip(planes.zip(self.stack.plane_shares())) {
             let alone = LoadedPlane {
+                number,
                 zone: plane.worst,
                 share: 1.0,
             };
@@ -354,7 +355,7 @@ impl Joint {
                 &[alone],
                 PlaneRule::Each,
                 self.methods.shear,
-                &ShearReductions::default(),
+                &ConnectionFacts::default(),
             )?;
             let place = Place::Plane(number);
             report.work_at(place, || shear.derivation());

@@ -2,7 +2,6 @@
 
 use alloc::format;
 
-use super::bending::en_yield_strength;
 use super::checks::Report;
 use super::{Joint, JointPly};
 use crate::caution::{Caution, Cautions};
@@ -230,7 +229,8 @@ impl Joint {
             "ends and widths of plies that turn on a pin, EN 1993-1-8 Table 3.9, are not checked",
         );
         let level = self.methods.level;
-        let fy = (ply.yield_strength, en_yield_strength(strength.grade));
+        let fyp = crate::strength::shear::en_yield_strength(strength.grade).ok();
+        let fy = (ply.yield_strength, fyp);
         let ((Some(ply_yield), Some(pin_yield)), Level::Design) = (fy, level) else {
             report.skip(
                 Mode::Bearing,
