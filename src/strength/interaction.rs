@@ -371,12 +371,14 @@ impl Interaction {
     pub fn derivation(&self) -> Derivation {
         let source = self.rule.name();
         let derivation = Derivation::new("Tension and shear together")
-            .step(Step::given("shear over its resistance", "S", self.shear))
-            .step(Step::given(
-                "tension over its resistance",
-                "T",
-                self.tension,
-            ));
+            .step(
+                Step::given("shear over its resistance", "S", self.shear)
+                    .source("check in shear alone"),
+            )
+            .step(
+                Step::given("tension over its resistance", "T", self.tension)
+                    .source("check in tension alone"),
+            );
         let (s, t, b, u) = (
             self.shear.value,
             self.tension.value,
@@ -404,11 +406,10 @@ impl Interaction {
             } => {
                 let tb = t + b / bending;
                 let derivation = derivation
-                    .step(Step::given(
-                        "bending over its resistance",
-                        "B",
-                        self.bending,
-                    ))
+                    .step(
+                        Step::given("bending over its resistance", "B", self.bending)
+                            .source("check in bending alone"),
+                    )
                     .step(
                         Step::new("tension and bending", "TB", "T + B / K", tb)
                             .with("T", t)

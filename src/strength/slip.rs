@@ -302,14 +302,19 @@ impl SlipResistance {
         let [design, service] = self.left;
         let source = self.method.name();
         let (kind, symbol, mean) = match self.method {
-            SlipMethod::Aisc360 { .. } => ("specified pretension, Table J3.1", "Tb", "Du * h * "),
+            SlipMethod::Aisc360 { .. } => ("specified pretension", "Tb", "Du * h * "),
             SlipMethod::En1993 { .. } => ("preload", "FpC", "ks * "),
-            SlipMethod::Stated { .. } => ("least preload", "Fi", ""),
+            SlipMethod::Stated { .. } => ("preload", "Fi", ""),
+        };
+        let known = match (self.method, self.preload) {
+            (SlipMethod::Aisc360 { .. }, _) => "AISC 360 Table J3.1",
+            (_, SlipPreload::Specified(_)) => "EN 1993-1-8:2005 3.9.1, specified preload",
+            (_, SlipPreload::Least(_)) => "least preload of the joint",
         };
         let force = self.preload.force();
         let mut derivation = Derivation::new("Slip resistance of one bolt")
-            .step(Step::given(kind, symbol, force))
-            .step(Step::given("tension on the bolt", "T", self.tension))
+            .step(Step::given(kind, symbol, force).source(known))
+            .step(Step::given("tension on the bolt", "T", self.tension).source("load on the joint"))
             .step(Step::given("friction", "mu", self.friction).source(source));
         match self.method {
             SlipMethod::Aisc360 { .. } => {

@@ -161,7 +161,10 @@ impl EnPin {
         let moment = self.joint.moment(service)?;
         let (d, fy) = (self.joint.diameter, self.weaker_yield());
         let mut derivation = Derivation::new("Replaceable pin in service")
-            .step(Step::given("characteristic load", "F", service))
+            .step(
+                Step::given("characteristic load", "F", service)
+                    .source("load on the joint, without load factors"),
+            )
             .step(
                 Step::new("moment in service", "M", "F / 2 * e", moment)
                     .with("F", service)

@@ -15,6 +15,7 @@ use crate::strength::check::{Check, Level, Mode, Place};
 use crate::thread::area::circle;
 use crate::units::{Force, Length, Stress, Torque, from_base};
 
+const LOAD: &str = "load on the joint";
 const EN: &str = "EN 1993-1-8:2005 Table 3.10, moment by statics";
 const YIELD: &str = "machine design, yield of the outer fibre, moment by statics";
 
@@ -401,7 +402,7 @@ impl SingleShearBending {
             BoltEnds::Clamped => ("F * e / 2", "statics: both ends clamped, S shape"),
         };
         Derivation::new("Bolt in single shear, bending")
-            .step(Step::given("load on the bolt", "F", self.load))
+            .step(Step::given("load on the bolt", "F", self.load).source(LOAD))
             .step(
                 Step::new("arm of the couple", "e", "t1 / 2 + g + t2 / 2", joint.arm())
                     .with("t1", joint.first)

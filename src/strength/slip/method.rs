@@ -226,7 +226,7 @@ impl SlipMethod {
 
     /// Whether the method takes the preload its code specifies, and no other: then the joint's least preload
     /// has to reach it ([`SlipPreload::reached_by`](super::SlipPreload::reached_by)), and a higher one brings
-    /// nothing. AISC: its D_u is mean over specified pretension.
+    /// nothing. AISC: its Du is mean over specified pretension.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -411,7 +411,7 @@ const fn along(hole: SlipHole) -> bool {
     )
 }
 
-/// k_s of EN 1993-1-8 Table 3.6.
+/// ks of EN 1993-1-8 Table 3.6.
 const fn en_hole(hole: SlipHole) -> f64 {
     match hole {
         SlipHole::Standard => 1.0,
@@ -431,7 +431,7 @@ const fn aisc_hole(hole: SlipHole) -> (f64, f64) {
     }
 }
 
-/// h_sc, phi and omega of AISC 360-05 J3.8. Its factor for short slots does not ask for their direction.
+/// hsc, phi and omega of AISC 360-05 J3.8. Its factor for short slots does not ask for their direction.
 const fn aisc_2005_hole(hole: SlipHole) -> (f64, f64, f64) {
     let hsc = match hole {
         SlipHole::Standard => 1.0,
