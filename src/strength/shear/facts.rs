@@ -263,7 +263,7 @@ impl ShearMethod {
     /// let thread = "3/4-10 UNC".parse()?;
     /// // Only A307 bolts lose by a long grip.
     /// assert!(method.needs(&thread, AstmGrade::A307A.into()).contains(ReductionNeed::Grip));
-    /// assert!(!method.needs(&thread, AstmGrade::A449.into()).contains(ReductionNeed::Grip));
+    /// assert!(!method.needs(&thread, AstmGrade::F3125A325Type1.into()).contains(ReductionNeed::Grip));
     /// # Ok(())
     /// # }
     /// ```
