@@ -3,7 +3,7 @@
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use shankline::prelude::*;
 use shankline::strength::pin::PinJoint;
-use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
 use std::f64::consts::FRAC_PI_4;
 use std::hint::black_box;
 
@@ -13,7 +13,7 @@ fn one_plane(c: &mut Criterion) {
     let thread: Thread = "M20".parse().unwrap();
     let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
     let planes = LoadedPlane::equal(&[Zone::Thread]);
-    let none = ShearReductions::default();
+    let none = ConnectionFacts::default();
     let mut group = c.benchmark_group("one plane");
     group.bench_function("f64 by hand", |b| {
         b.iter(|| {

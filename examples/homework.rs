@@ -11,7 +11,7 @@ use shankline::derivation::{Derivation, Format};
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode};
 use shankline::strength::ply::{HoleKind, Ply, PlyMethod};
-use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
 use shankline::units::kip;
 
 fn main() -> Result<(), shankline::Error> {
@@ -43,7 +43,7 @@ fn main() -> Result<(), shankline::Error> {
             &LoadedPlane::equal(&[zone, zone]),
             PlaneRule::Each,
             method,
-            &ShearReductions::default(),
+            &ConnectionFacts::default(),
         )
     };
     let (shank, in_thread) = (shear(Zone::Shank)?, shear(Zone::Thread)?);

@@ -8,7 +8,7 @@
 //! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
-//! | [`BasicMinorArea`](Caution::BasicMinorArea), [`LongGripOfA307`](Caution::LongGripOfA307) | take off what the sentence names |
+//! | [`BasicMinorArea`](Caution::BasicMinorArea) | take off what the sentence names |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
@@ -54,8 +54,6 @@ pub enum Caution {
     /// No hexagon bolts or screws are made of the grade: only studs, sems, structural bolts or socket
     /// screws.
     NotForScrews,
-    /// AISC 360 lowers the shear stress of A307 bolts with a long grip; the grip was not given.
-    LongGripOfA307,
     /// The area at the root is that of the basic thread, not of the smallest its class allows.
     BasicMinorArea,
     /// The list of stock lengths is trade practice or recalled.
@@ -227,10 +225,6 @@ impl fmt::Display for Caution {
             Self::NotForScrews => f.write_str(
                 "No hexagon bolts or cap screws are made of this grade, only other parts (studs, sems, \
                  structural bolts, socket screws); their heads, threads and lengths differ.",
-            ),
-            Self::LongGripOfA307 => f.write_str(
-                "AISC 360 Table J3.2 lowers the stress of A307 bolts by 1 % for each 1/16 in of grip \
-                 beyond 5 diameters; that is not taken off here.",
             ),
             Self::BasicMinorArea => f.write_str(
                 "The area at the thread root is that of the basic thread; the method takes the \

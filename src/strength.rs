@@ -11,7 +11,7 @@
 //! | slip of a preloaded joint | [`slip::slip_resistance`] |
 //! | bearing, tear-out, net and gross section of a ply | [`ply::Ply::resistances`] |
 //! | block shear, staggered holes, least distances | [`ply::block_shear`], [`ply::Stagger::net_width`], [`ply::Ply::short_distances`] |
-//! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`] |
+//! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |
@@ -20,6 +20,18 @@
 //!
 //! Every resistance says at which level it stands, nominal, design or allowable: see [`check::Level`]. These
 //! are estimates: local codes rule, and where a failure can hurt someone a licensed engineer must check.
+//!
+//! # Refusals
+//!
+//! | what is wrong | error |
+//! |---|---|
+//! | the method does not list the grade, states nothing for that case (a thread in the plane, bending beside tension, a class of faces), or has no resistance of that level | [`Error::NoValue`](crate::Error::NoValue): the quantity, what it was asked of (the grade), why |
+//! | a number that makes no sense, or lies outside what the code covers | [`Error::OutOfRange`](crate::Error::OutOfRange): the quantity, its value, the range |
+//! | things that do not belong together: strengths of another size, planes that may not be added | [`Error::Mismatch`](crate::Error::Mismatch) |
+//!
+//! So a list of checks can put down every `NoValue` as a mode that this method leaves open, and need not stop.
+//! What a code would lower a capacity for and nobody knows is neither: it is data of the result
+//! ([`shear::ReductionNeeds`]).
 
 pub mod bolt_tension;
 pub mod check;
@@ -28,6 +40,7 @@ pub mod interaction;
 pub mod loads;
 pub mod pin;
 pub mod ply;
+mod section;
 pub mod shear;
 pub mod slip;
 pub mod strip;

@@ -8,14 +8,16 @@ mod support;
 
 use proptest::prelude::*;
 use shankline::prelude::*;
-use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
 use shankline::strength::check::{Level, Resistance};
 use shankline::strength::interaction::{InteractionRule, interaction};
 use shankline::strength::pin::{PinJoint, PinStrengths, en_1993_pin, weak_pin};
 use shankline::strength::shear::{
-    LoadedPlane, PlaneRule, ShearReductions, ShearResistance, shear_resistance,
+    ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ShearResistance, shear_resistance,
 };
-use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod, slip_resistance};
+use shankline::strength::slip::{
+    SlipClass, SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance,
+};
 use shankline::units::{kip, kip_per_square_inch, newton_metres, pound_force};
 use shankline::uom::si::force::{kilonewton, newton};
 use std::collections::BTreeMap;
@@ -105,10 +107,12 @@ fn shear(inputs: &Inputs) -> Force {
             other => panic!("{other}"),
         })
         .collect();
-    let reductions = ShearReductions {
+    let reductions = ConnectionFacts {
         packing: inputs.maybe("packing_mm").map(millimetres),
-        two_millimetre_clearance: inputs.maybe("clearance").is_some(),
-        ..ShearReductions::default()
+        hole: inputs
+            .maybe("clearance")
+            .map(|clearance| thread.nominal_diameter() + millimetres(clearance)),
+        ..ConnectionFacts::default()
     };
     let planes = LoadedPlane::equal(&zones);
     let method = method(inputs);
@@ -123,7 +127,7 @@ fn shear(inputs: &Inputs) -> Force {
     .unwrap();
     if let (Ok(short), true) = (
         bolt_shear(&thread, &strength, &zones, method),
-        reductions == ShearReductions::default(),
+        reductions == ConnectionFacts::default(),
     ) {
         let long = found.resistance.at(Level::Nominal).unwrap();
         assert!((short.nominal / long - Ratio::from(1.0)).abs().value < 1e-12);
@@ -144,17 +148,13 @@ fn slip(inputs: &Inputs) -> Force {
         "d" => SlipClass::D,
         other => panic!("{other}"),
     };
-    let hole = SlipHole::Standard;
     let method = match inputs.text("method") {
         "aisc_2005" => SlipMethod::Aisc360 {
             edition: AiscEdition::E2005,
             class,
-            hole,
-            fillers: false,
         },
         "en_ser" => SlipMethod::En1993 {
             class,
-            hole,
             serviceability: true,
         },
         other => panic!("{other}"),
@@ -165,6 +165,8 @@ fn slip(inputs: &Inputs) -> Force {
         .or_else(|| inputs.maybe("preload_kn").map(Force::new::<kilonewton>))
         .unwrap();
     let faces = if inputs.text("faces") == "2" { 2 } else { 1 };
+    let faces = SlipFaces::new(faces, SlipHole::Standard);
+    let preload = SlipPreload::Specified(preload);
     let found = slip_resistance(method, preload, faces, newtons(0.0)).unwrap();
     resistance_at(&found.resistance, inputs)
 }
@@ -187,7 +189,8 @@ fn aisc_with_shear(kind: &str) -> f64 {
     if kind == "aisc_stress" {
         return (load / shear.area).get::<kip_per_square_inch>();
     }
-    let tension = bolt_tension(&thread, &strength, TensionMethod::Aisc360 { edition }).unwrap();
+    let method = TensionMethod::Aisc360 { edition };
+    let tension = bolt_tension(&thread, &strength, method, HeadShape::OnFace, None).unwrap();
     let design = tension.resistance.at(Level::Design).unwrap();
     // The tension the rule leaves: its utilisation is 1 there.
     let share = load / shear.design.unwrap();
@@ -279,7 +282,7 @@ fn of(
     size: f64,
     class: PropertyClass,
     method: ShearMethod,
-    reductions: &ShearReductions,
+    reductions: &ConnectionFacts,
 ) -> Result<ShearResistance, shankline::Error> {
     let thread: Thread = format!("M{size}").parse()?;
     let strength = class.strength(thread.nominal_diameter())?;
@@ -301,7 +304,7 @@ fn highest(resistance: &Resistance) -> Force {
 
 #[test]
 fn rises_with_grade_and_diameter() {
-    let none = ShearReductions::default();
+    let none = ConnectionFacts::default();
     for method in every_method() {
         for pair in [12.0, 16.0, 20.0, 24.0].windows(2) {
             let [small, large] =
@@ -327,7 +330,7 @@ fn sum_of_planes_where_a_code_adds_them() {
     let thread: Thread = "M20".parse().unwrap();
     let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
     let planes = LoadedPlane::equal(&[Zone::Thread, Zone::Shank]);
-    let none = ShearReductions::default();
+    let none = ConnectionFacts::default();
     for method in every_method() {
         let sum = shear_resistance(&thread, &strength, &planes, PlaneRule::Sum, method, &none);
         assert_eq!(sum.is_ok(), method.adds_planes(), "{method}");
@@ -356,7 +359,7 @@ fn one_bolt_by_every_method() {
     };
     let thread: Thread = "M20".parse().unwrap();
     let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
-    let none = ShearReductions::default();
+    let none = ConnectionFacts::default();
     for (method, level, in_thread, in_shank) in [
         (ShearMethod::En1993, Level::Design, 94.0, 120.6),
         (ShearMethod::Bs5950, Level::Design, 91.8, 117.8),
@@ -389,16 +392,17 @@ fn one_bolt_by_every_method() {
 fn planes_that_do_not_share_the_load_are_not_added() {
     let thread: Thread = "M20".parse().unwrap();
     let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
-    let none = ShearReductions::default();
+    let none = ConnectionFacts::default();
     let found = |share, rule| {
-        let plane = LoadedPlane {
+        let plane = |number| LoadedPlane {
+            number,
             zone: Zone::Thread,
             share,
         };
         shear_resistance(
             &thread,
             &strength,
-            &[plane; 2],
+            &[plane(1), plane(2)],
             rule,
             ShearMethod::As4100,
             &none,
@@ -412,7 +416,7 @@ fn planes_that_do_not_share_the_load_are_not_added() {
 }
 
 /// What each code takes off an M20 for a length, a grip and a packing in mm, on both sides of every limit:
-/// worked out by hand from the formulas in the docs of `ShearReductions`. NaN where it refuses.
+/// worked out by hand from the formulas in the docs of `ConnectionFacts`. NaN where it refuses.
 #[test]
 fn reductions_by_hand() {
     let aisc = |edition| ShearMethod::Aisc360 { edition };
@@ -460,11 +464,11 @@ fn reductions_by_hand() {
         (ShearMethod::Bs449, 5000.0, 900.0, 50.0, 1.0),
     ] {
         let given = |value: f64| (value > 0.0).then(|| millimetres(value));
-        let reductions = ShearReductions {
-            joint_length: given(length),
+        let reductions = ConnectionFacts {
+            joint_length: given(length).map_or(JointLength::Unknown, JointLength::Known),
             grip: given(grip),
             packing: given(packing),
-            ..ShearReductions::default()
+            ..ConnectionFacts::default()
         };
         let found = of(20.0, PropertyClass::Class8_8, method, &reductions);
         let found = found.map_or(f64::NAN, |found| found.reductions.product());
@@ -484,8 +488,13 @@ fn slip_by_hand() {
         (SlipHole::LongSlotAcross, 0.70, 0.70, 2.14),
         (SlipHole::LongSlotAlong, 0.63, 0.70, 2.14),
     ] {
-        let at = |method, level| {
-            let slip = slip_resistance(method, newtons(100e3), 2, newtons(20e3)).unwrap();
+        let at = |method, fillers, level| {
+            let preload = SlipPreload::Specified(newtons(100e3));
+            let faces = SlipFaces {
+                fillers,
+                ..SlipFaces::new(2, hole)
+            };
+            let slip = slip_resistance(method, preload, faces, newtons(20e3)).unwrap();
             slip.resistance.at(level).unwrap().get::<kilonewton>()
         };
         for (class, mu) in [
@@ -497,33 +506,30 @@ fn slip_by_hand() {
             for (serviceability, gamma) in [(false, 1.25), (true, 1.1)] {
                 let method = SlipMethod::En1993 {
                     class,
-                    hole,
                     serviceability,
                 };
                 let expected = en * 2.0 * mu * (100.0 - 0.8 * 20.0) / gamma;
                 assert!(
-                    (at(method, Level::Design) - expected).abs() < 1e-9,
+                    (at(method, 0, Level::Design) - expected).abs() < 1e-9,
                     "{hole:?}"
                 );
             }
         }
         for (class, mu) in [(SlipClass::A, 0.30), (SlipClass::B, 0.50)] {
-            for (fillers, hf) in [(false, 1.0), (true, 0.85)] {
+            for (fillers, hf) in [(0, 1.0), (1, 1.0), (2, 0.85)] {
                 let method = SlipMethod::Aisc360 {
                     edition: AiscEdition::E2010,
                     class,
-                    hole,
-                    fillers,
                 };
                 let whole = mu * 1.13 * hf * 100.0 * 2.0;
                 let design = phi * whole * (1.0 - 20.0 / 113.0);
                 let allowable = whole / omega * (1.0 - 30.0 / 113.0);
                 assert!(
-                    (at(method, Level::Design) - design).abs() < 1e-9,
+                    (at(method, fillers, Level::Design) - design).abs() < 1e-9,
                     "{hole:?}"
                 );
                 assert!(
-                    (at(method, Level::Allowable) - allowable).abs() < 1e-9,
+                    (at(method, fillers, Level::Allowable) - allowable).abs() < 1e-9,
                     "{hole:?}"
                 );
             }
@@ -537,9 +543,9 @@ fn slip_by_hand() {
 fn fillers_have_the_limits_of_their_edition() {
     let packed = |method, packing| {
         let packing = Some(packing);
-        let reductions = ShearReductions {
+        let reductions = ConnectionFacts {
             packing,
-            ..ShearReductions::default()
+            ..ConnectionFacts::default()
         };
         of(20.0, PropertyClass::Class8_8, method, &reductions).map(|found| found.reductions.packing)
     };
@@ -559,36 +565,6 @@ fn fillers_have_the_limits_of_their_edition() {
     assert!(packed(aisc(AiscEdition::E2010), inches(0.76)).is_ok());
     assert!(packed(ShearMethod::Bs5950, millimetres(26.6)).is_ok());
     assert!(packed(ShearMethod::Bs5950, millimetres(26.7)).is_err());
-}
-
-/// AISC lowers the stress of A307 bolts for a long grip: who does not know the grip is told so.
-#[test]
-fn a307_without_its_grip_is_told() {
-    let thread: Thread = "3/4-10 UNC".parse().unwrap();
-    let strength = AstmGrade::A307A.strength(inches(0.75)).unwrap();
-    let planes = LoadedPlane::equal(&[Zone::Thread]);
-    let edition = AiscEdition::E2010;
-    let told = |grip| {
-        let reductions = ShearReductions {
-            grip,
-            ..ShearReductions::default()
-        };
-        let method = ShearMethod::Aisc360 { edition };
-        shear_resistance(
-            &thread,
-            &strength,
-            &planes,
-            PlaneRule::Each,
-            method,
-            &reductions,
-        )
-        .unwrap()
-        .cautions()
-        .iter()
-        .any(|caution| *caution == shankline::caution::Caution::LongGripOfA307)
-    };
-    assert!(told(None));
-    assert!(!told(Some(inches(5.0))));
 }
 
 /// A strength so small that the load vanishes is refused by both forms.
@@ -612,13 +588,13 @@ proptest! {
         length in 1.0..1600.0f64, packing in 0.1..6.0f64,
     ) {
         for method in every_method() {
-            let reductions = ShearReductions {
-                joint_length: Some(millimetres(length)),
+            let reductions = ConnectionFacts {
+                joint_length: JointLength::Known(millimetres(length)),
                 packing: Some(millimetres(packing)),
-                ..ShearReductions::default()
+                ..ConnectionFacts::default()
             };
             let class = PropertyClass::Class8_8;
-            let full = of(size, class, method, &ShearReductions::default()).unwrap();
+            let full = of(size, class, method, &ConnectionFacts::default()).unwrap();
             let less = of(size, class, method, &reductions).unwrap();
             prop_assert!(highest(&less.resistance) <= highest(&full.resistance));
             for level in [Level::Nominal, Level::Design, Level::Allowable] {
@@ -634,10 +610,10 @@ proptest! {
     fn shares_follow_statics(share in 0.01..1.0f64) {
         let thread: Thread = "M20".parse().unwrap();
         let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
-        let none = ShearReductions::default();
+        let none = ConnectionFacts::default();
         let planes = [
-            LoadedPlane { zone: Zone::Shank, share: 0.0 },
-            LoadedPlane { zone: Zone::Shank, share },
+            LoadedPlane { number: 1, zone: Zone::Shank, share: 0.0 },
+            LoadedPlane { number: 2, zone: Zone::Shank, share },
         ];
         let found = shear_resistance(
             &thread, &strength, &planes, PlaneRule::Each, ShearMethod::En1993, &none,
@@ -654,20 +630,20 @@ proptest! {
     ) {
         let thread: Thread = "M20".parse().unwrap();
         let strength = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
-        let reductions = ShearReductions {
-            joint_length: Some(millimetres(a)),
+        let reductions = ConnectionFacts {
+            joint_length: JointLength::Known(millimetres(a)),
             grip: Some(millimetres(b)),
             packing: Some(millimetres(c)),
-            two_millimetre_clearance: false,
+            hole: Some(millimetres(d)),
         };
-        let planes = [LoadedPlane { zone: Zone::Shank, share: d }];
+        let planes = [LoadedPlane { number: 1, zone: Zone::Shank, share: d }];
         let mut methods = every_method();
         methods.push(ShearMethod::MilHdbk5 { shear_strength: ksi(a), ultimate_factor: b });
         methods.push(ShearMethod::NasaStd5020 {
             shear_strength: ksi(a), ultimate_factor: b, fitting_factor: c,
         });
         for method in methods {
-            let none = ShearReductions::default();
+            let none = ConnectionFacts::default();
             for reductions in [&none, &reductions] {
                 let found = shear_resistance(
                     &thread, &strength, &planes, PlaneRule::Each, method, reductions,
@@ -682,10 +658,13 @@ proptest! {
         else { return Ok(()) };
         let strengths = PinStrengths {
             pin_yield: megapascals(b), pin_tensile: megapascals(c),
-            ply_yield: megapascals(d), replaceable: true,
+            ply_yield: megapascals(d),
         };
         if let Ok(pin) = en_1993_pin(&joint, &strengths) {
             prop_assert!(pin.combined.value.is_finite());
+            if let Ok(contact) = pin.contact_check(newtons(a), millimetres(c)) {
+                prop_assert!(contact.utilisation.value.is_finite());
+            }
         }
         if let Ok(weak) = weak_pin(&joint, newton_metres(a), megapascals(b), megapascals(c)) {
             prop_assert!(weak.load.value.is_finite());
@@ -697,7 +676,7 @@ proptest! {
     fn pins(d in 5.0..80.0f64, a in 2.0..40.0f64, b in 2.0..60.0f64, gap in 0.0..20.0f64) {
         let strengths = PinStrengths {
             pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0),
-            ply_yield: megapascals(275.0), replaceable: false,
+            ply_yield: megapascals(275.0),
         };
         let pin = |d, gap| {
             let [d, a, b, gap] = [d, a, b, gap].map(millimetres);

@@ -77,7 +77,7 @@ fn average_shear_stress() {
 /// 39.6 kN.
 #[test]
 fn rivets() {
-    use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+    use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
     // A rivet has no thread: one of that diameter stands for it, and only its shank is cut.
     let rivet = Thread::unified_special(millimetres(20.5), 10.0).unwrap();
     let strength = BoltStrength::stated(millimetres(20.5), None, None, megapascals(400.0)).unwrap();
@@ -90,7 +90,7 @@ fn rivets() {
         (&[Zone::Shank, Zone::Shank], 39.6),
     ] {
         let planes = LoadedPlane::equal(zones);
-        let none = ShearReductions::default();
+        let none = ConnectionFacts::default();
         let shear = shear_resistance(&rivet, &strength, &planes, PlaneRule::Each, method, &none);
         let load = shear.unwrap().resistance.at(Level::Nominal).unwrap();
         near(load.get::<kilonewton>(), printed, 0.05);

@@ -10,7 +10,7 @@ use shankline::joint::{
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Level, Mode, Place};
-use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod};
+use shankline::strength::slip::{SlipClass, SlipMethod};
 use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::units::{celsius, newtons_per_millimetre, percent, volts};
@@ -882,7 +882,6 @@ fn slip_of_another_level_is_not_checked() {
     joint.tightening = tightened(0.16, 0.20);
     joint.methods.slip = Some(SlipMethod::En1993 {
         class: SlipClass::B,
-        hole: SlipHole::Standard,
         serviceability: false,
     });
     assert!(

@@ -5,106 +5,51 @@
 //! | [`Proof`](TensionMethod::Proof) | Sp At | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
 //! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005 and 2010 read, later editions recalled |
 //! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, its page read |
+//! | [`Bs5950Simple`](TensionMethod::Bs5950Simple) | 0.8 pt At, for the load without prying | pt is a design strength | reproduced: a table of a designers' manual |
+//! | [`Bs5950Exact`](TensionMethod::Bs5950Exact) | pt At, for the load with prying counted | pt is a design strength | reproduced |
 //!
 //! A is the shank area, At = As the tensile stress area: AISC puts the threads into its stress, the
 //! others into the area. Preload is not taken off: in a joint that stays closed the bolt feels only a
-//! part of the load; these resistances are for the
-//! whole load on the bolt, prying included.
-
-use core::fmt;
+//! part of the load; these resistances are for the whole load on the bolt, prying included, except that of
+//! the simple method of BS 5950, which has prying in its 0.8.
+//!
+//! A307 bolts by AISC lose 1 % for each 1/16 in of grip over 5 diameters, in tension as in shear.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
-use super::shear::{AiscEdition, aisc_cautions, en_cautions, en_tensile_strength};
-use crate::caution::Cautions;
+use super::section::{Base, Origins, Section, StressOf};
+use super::shear::{
+    AiscEdition, ReductionNeed, ReductionNeeds, aisc_cautions, bs_5950_stress, en_base,
+    en_cautions, grip_of_a307,
+};
+use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength};
+use crate::tables::strengths::StressQuantity;
 use crate::thread::Thread;
-use crate::units::{Area, Force, Stress, ksi};
+use crate::units::{Area, Force, Length, Stress, inches, ksi};
 
-/// A published method for the tension of a bolt.
-///
-/// ```
-/// use shankline::strength::bolt_tension::TensionMethod;
-/// assert_eq!(TensionMethod::Proof { design_factor: 1.2 }.name(), "proof load");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
-)]
-#[non_exhaustive]
-pub enum TensionMethod {
-    /// Machine design: the proof load over a factor.
-    Proof {
-        /// The factor nd the allowable load is divided by.
-        design_factor: f64,
-    },
-    /// AISC 360, J3.6 (J3.7 in 2022) and Table J3.2.
-    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
-    Aisc360 {
-        /// Edition.
-        edition: AiscEdition,
-    },
-    /// EN 1993-1-8:2005 Table 3.4, with the recommended partial factor 1.25.
-    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
-    En1993 {
-        /// Whether the head is countersunk.
-        countersunk: bool,
-    },
-}
+mod method;
 
-impl TensionMethod {
-    /// Publisher, edition and clause.
-    ///
-    /// ```
-    /// use shankline::strength::bolt_tension::TensionMethod;
-    /// let plain = TensionMethod::En1993 { countersunk: false };
-    /// assert_eq!(plain.to_string(), "EN 1993-1-8:2005 Table 3.4, tension");
-    /// ```
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Proof { .. } => "proof load",
-            Self::Aisc360 { edition } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.6, tension",
-                AiscEdition::E2010 => "AISC 360-10 J3.6, tension",
-                AiscEdition::E2016 => "AISC 360-16 J3.6, tension",
-                AiscEdition::E2022 => "AISC 360-22 J3.7, tension",
-            },
-            Self::En1993 { .. } => "EN 1993-1-8:2005 Table 3.4, tension",
-        }
-    }
-
-    fn cautions(self, grade: BoltGrade) -> Cautions {
-        match self {
-            Self::Aisc360 { edition } => aisc_cautions(edition, grade),
-            Self::En1993 { .. } => en_cautions(grade),
-            Self::Proof { .. } => Cautions::default(),
-        }
-    }
-}
-
-impl fmt::Display for TensionMethod {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
-    }
-}
+pub use method::{HeadShape, TensionMethod};
 
 /// Resistance of one bolt to tension.
 ///
 /// ```
 /// use shankline::prelude::*;
-/// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+/// use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
 /// use shankline::strength::check::Level;
 /// use shankline::uom::si::force::kilonewton;
 /// # fn main() -> Result<(), shankline::Error> {
 /// // M20 class 8.8: 0.9 x 800 x 245 / 1.25 = 141 kN, as tension tables print it
 /// let thread: Thread = "M20".parse()?;
 /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
-/// let tension = bolt_tension(&thread, &strength, TensionMethod::En1993 { countersunk: false })?;
+/// let method = TensionMethod::En1993;
+/// let tension = bolt_tension(&thread, &strength, method, HeadShape::OnFace, None)?;
 /// assert!((tension.resistance.at(Level::Design)?.get::<kilonewton>() - 141.0).abs() < 0.5);
+/// // With a countersunk head 0.63 takes the place of 0.9.
+/// let sunk = bolt_tension(&thread, &strength, method, HeadShape::Countersunk, None)?;
+/// assert!(((sunk.resistance.at(Level::Design)? / tension.resistance.at(Level::Design)?).value - 0.7).abs() < 1e-12);
 /// # Ok(())
 /// # }
 /// ```
@@ -128,30 +73,53 @@ pub struct BoltTension {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub stress: Stress,
+    /// Shape of the head.
+    pub head: HeadShape,
+    /// Grip, if it is known.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub grip: Option<Length>,
+    /// What was taken off for a long grip: 1 where nothing was.
+    pub grip_factor: f64,
+    /// Facts of the connection that were not given and for which this method may lower the capacity: until
+    /// they are known the resistance is not safe to use.
+    pub unknown: ReductionNeeds,
     /// What nominal resistance is multiplied by for the design resistance.
     pub resistance_factor: Option<f64>,
     /// What nominal resistance is divided by for the allowable load.
     pub safety_factor: Option<f64>,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
+    #[cfg_attr(feature = "serde", serde(skip))]
+    origins: Origins,
 }
 
 /// Resistance of one bolt to tension by a method.
 ///
+/// `head` follows from the seat of the bolt; only EN 1993-1-8 takes less for a countersunk one. `grip` is the
+/// thickness of all plies together; where it is not given and the method would ask for it,
+/// [`unknown`](BoltTension::unknown) says so.
+///
+/// AISC takes 1 % off A307 bolts for each 1/16 in of grip over 5 d. In the table of 2005 the mark stands at
+/// tension and shear (reproduced); where it stands later was not read, and the less is taken.
+///
 /// # Errors
 ///
 /// [`Error::NoValue`] if the grade has no proof stress or the code lists no such bolt;
-/// [`Error::OutOfRange`] for a design factor that is not from 1 to 100; [`Error::Mismatch`] if the
-/// strengths hold for another diameter.
+/// [`Error::OutOfRange`] for a design factor that is not from 1 to 100, a grip that is not positive and finite
+/// or leaves an A307 bolt nothing; [`Error::Mismatch`] if the strengths hold for another diameter.
 ///
 /// ```
 /// use shankline::prelude::*;
-/// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+/// use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "3/4-10 UNC".parse()?;
 /// let strength = AstmGrade::A307A.strength(inches(0.75))?;
 /// // A307 has no proof load: none is made up
-/// assert!(bolt_tension(&thread, &strength, TensionMethod::Proof { design_factor: 2.0 }).is_err());
+/// let proof = TensionMethod::Proof { design_factor: 2.0 };
+/// assert!(bolt_tension(&thread, &strength, proof, HeadShape::OnFace, None).is_err());
 /// # Ok(())
 /// # }
 /// ```
@@ -159,58 +127,113 @@ pub fn bolt_tension(
     thread: &Thread,
     strength: &BoltStrength,
     method: TensionMethod,
+    head: HeadShape,
+    grip: Option<Length>,
 ) -> Result<BoltTension, Error> {
     strength.matches(thread)?;
-    let thread_area = thread.tensile_stress_area();
-    let (stress, area, resistance_factor, safety_factor) = match method {
+    let grade = strength.grade;
+    let grip = grip.map(|grip| sane_length("grip", grip)).transpose()?;
+    let (stress, section, resistance_factor, safety_factor) = match method {
         TensionMethod::Proof { design_factor } => {
             if !(1.0..=100.0).contains(&design_factor) {
                 let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
                 return Err(out_of_range("design factor", design_factor, allowed));
             }
-            let proof = strength.proof_stress.ok_or_else(|| Error::NoValue {
+            let value = strength.proof_stress.ok_or_else(|| Error::NoValue {
                 quantity: "proof stress",
-                subject: alloc::format!("{}", strength.grade),
+                subject: alloc::format!("{grade}"),
                 reason: "its standard gives none",
             })?;
-            (proof, thread_area, None, Some(design_factor))
+            let base = Base {
+                what: "proof stress",
+                symbol: "Sp",
+                value,
+                table: None,
+            };
+            let stress = StressOf::share(1.0, base, "Sp");
+            (stress, Section::Stress, None, Some(design_factor))
         }
         TensionMethod::Aisc360 { edition } => (
             aisc_stress(edition, strength),
-            thread.shank_area(),
+            Section::Shank,
             Some(0.75),
             Some(2.00),
         ),
-        TensionMethod::En1993 { countersunk } => {
-            let share = if countersunk { 0.63 } else { 0.9 };
-            let tensile = en_tensile_strength(strength.grade)?;
-            (share * tensile, thread_area, Some(1.0 / 1.25), None)
+        TensionMethod::En1993 => {
+            let k2 = match head {
+                HeadShape::OnFace => 0.9,
+                HeadShape::Countersunk => 0.63,
+            };
+            let stress = StressOf::factor(("k2", k2), en_base(grade)?, "k2 * fub");
+            (stress, Section::Stress, Some(1.0 / 1.25), None)
+        }
+        TensionMethod::Bs5950Simple | TensionMethod::Bs5950Exact => {
+            let value = bs_5950_stress(grade, StressQuantity::TensionDesign)?;
+            let stress = if method == TensionMethod::Bs5950Exact {
+                StressOf::table(value)
+            } else {
+                let base = Base {
+                    what: "tension strength",
+                    symbol: "pt",
+                    value,
+                    table: Some("BS 5950-1:2000"),
+                };
+                StressOf::share(0.8, base, "0.8 * pt")
+            };
+            (stress, Section::Stress, None, None)
         }
     };
-    let load = stress * area;
-    let resistance = Resistance::from_levels(
-        Some(load),
-        resistance_factor.map(|factor| factor * load),
-        safety_factor.map(|factor| load / factor),
-    )?;
+    let needs = method.needs(grade);
+    let asked = needs.contains(ReductionNeed::Grip);
+    let grip_factor = match grip {
+        Some(grip) if asked => grip_of_a307(grip, thread.nominal_diameter())?.value,
+        _ => 1.0,
+    };
+    let area = section.area(thread);
+    let load = grip_factor * (stress.stress * area);
+    let resistance = match method {
+        TensionMethod::Bs5950Simple | TensionMethod::Bs5950Exact => {
+            Resistance::from_levels(None, Some(load), None)
+        }
+        _ => Resistance::from_levels(
+            Some(load),
+            resistance_factor.map(|factor| factor * load),
+            safety_factor.map(|factor| load / factor),
+        ),
+    }?;
     Ok(BoltTension {
         method,
-        grade: strength.grade,
+        grade,
         area,
-        stress,
+        stress: stress.stress,
+        head,
+        grip,
+        grip_factor,
+        unknown: if grip.is_none() {
+            needs
+        } else {
+            ReductionNeeds::default()
+        },
         resistance_factor,
         safety_factor,
         resistance,
+        origins: Origins {
+            thread: *thread,
+            section,
+            stress,
+            strengths: strength.provenance,
+        },
     })
 }
 
 /// Fnt of AISC 360 Table J3.2, the same in its editions from 2005 on.
 ///
 /// A354 BC is in the group of A325 from 2010 on, and gets no more than the group.
-fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> Stress {
+fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> StressOf {
     use AstmGrade as G;
+    let table = |stress| StressOf::table(ksi(stress));
     match strength.grade {
-        BoltGrade::Astm(G::A307A | G::A307B) => ksi(45.0),
+        BoltGrade::Astm(G::A307A | G::A307B) => table(45.0),
         BoltGrade::Astm(
             G::A325To2014
             | G::F3125A325Type1
@@ -218,16 +241,16 @@ fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> Stress {
             | G::F3125A325m
             | G::F3125F1852Type1
             | G::F3125F1852Type3,
-        ) => ksi(90.0),
+        ) => table(90.0),
         BoltGrade::Astm(
             G::F3125A490Type1
             | G::F3125A490Type3
             | G::F3125A490m
             | G::F3125F2280Type1
             | G::F3125F2280Type3,
-        ) => ksi(113.0),
-        BoltGrade::Astm(G::A354Bc) if edition != AiscEdition::E2005 => ksi(90.0),
-        _ => 0.75 * strength.tensile_strength,
+        ) => table(113.0),
+        BoltGrade::Astm(G::A354Bc) if edition != AiscEdition::E2005 => table(90.0),
+        _ => StressOf::share(0.75, Base::tensile("Fu", strength), "0.75 * Fu"),
     }
 }
 
@@ -241,12 +264,13 @@ impl BoltTension {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+    /// use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
     /// use shankline::strength::check::Level;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "1/2-13 UNC".parse()?;
     /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
-    /// let tension = bolt_tension(&thread, &strength, TensionMethod::Proof { design_factor: 2.0 })?;
+    /// let method = TensionMethod::Proof { design_factor: 2.0 };
+    /// let tension = bolt_tension(&thread, &strength, method, HeadShape::OnFace, None)?;
     /// let check = tension.check(pounds_force(3000.0), Level::Allowable)?;
     /// assert!((check.utilisation.value - 0.497).abs() < 0.001); // 85 ksi x 0.1419 in2 / 2
     /// # Ok(())
@@ -262,46 +286,82 @@ impl BoltTension {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+    /// use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
     /// let method = TensionMethod::Aisc360 { edition: AiscEdition::E2010 };
-    /// let tension = bolt_tension(&"1/2-13 UNC".parse()?, &strength, method)?;
+    /// let tension = bolt_tension(&"1/2-13 UNC".parse()?, &strength, method, HeadShape::OnFace, None)?;
     /// assert_eq!(tension.cautions().iter().count(), 1); // written for ASTM bolts
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        self.method.cautions(self.grade)
+        let recalled = |method| Some(Caution::MethodFromMemory { method });
+        match self.method {
+            TensionMethod::Aisc360 { edition } => {
+                let long = self.grip_factor < 1.0 && edition != AiscEdition::E2005;
+                aisc_cautions(edition, self.grade).with(if long {
+                    recalled("AISC 360 Table J3.2, long grip of A307 bolts in tension")
+                } else {
+                    None
+                })
+            }
+            TensionMethod::En1993 => en_cautions(self.grade),
+            TensionMethod::Bs5950Simple => Cautions::default().with(recalled(
+                "BS 5950-1 6.3.4.2, where the simple method may be used",
+            )),
+            TensionMethod::Bs5950Exact | TensionMethod::Proof { .. } => Cautions::default(),
+        }
     }
 
     /// The working.
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::bolt_tension::{TensionMethod, bolt_tension};
+    /// use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let strength = SaeGrade::Grade5.strength(inches(0.5))?;
     /// let method = TensionMethod::Proof { design_factor: 2.0 };
-    /// bolt_tension(&"1/2-13 UNC".parse()?, &strength, method)?.derivation().check()?;
+    /// let tension = bolt_tension(&"1/2-13 UNC".parse()?, &strength, method, HeadShape::OnFace, None)?;
+    /// tension.derivation().check()?;
     /// # Ok(())
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let mut derivation = Derivation::new("Tension of the bolt")
-            .step(Step::given("area", "A", self.area))
-            .step(Step::given("stress", "F", self.stress).source(self.method.name()));
-        let Some(nominal) = self.resistance.nominal else {
-            return derivation;
+        let derivation = Derivation::new("Tension of the bolt");
+        let mut derivation = self
+            .origins
+            .steps(derivation, self.method.name(), "stress", "F");
+        let reduced = self.grip_factor < 1.0;
+        if let (true, Some(grip)) = (reduced, self.grip) {
+            let terms = [
+                ("G", grip),
+                ("d", self.origins.thread.nominal_diameter()),
+                ("in", inches(1.0)),
+            ];
+            if let Ok(factor) = grip_of_a307(grip, self.origins.thread.nominal_diameter()) {
+                let source = "AISC 360 Table J3.2, A307 bolts";
+                derivation = factor.step(derivation, "for the grip", "kg", source, &terms);
+            }
+        }
+        let (what, symbol, load) = match (self.resistance.nominal, self.resistance.design) {
+            (Some(nominal), _) => ("nominal resistance", "Rn", nominal),
+            (None, Some(design)) => ("design resistance", "Rd", design),
+            (None, None) => return derivation,
         };
-        derivation = derivation.step(
-            Step::new("nominal resistance", "Rn", "F * A", nominal)
-                .with("F", self.stress)
-                .with("A", self.area),
-        );
-        self.resistance
-            .factored(derivation, self.resistance_factor, self.safety_factor)
+        let formula = if reduced { "F * A * kg" } else { "F * A" };
+        let mut step = Step::new(what, symbol, formula, load)
+            .with("F", self.stress)
+            .with("A", self.area);
+        if reduced {
+            step = step.with("kg", self.grip_factor);
+        }
+        self.resistance.factored(
+            derivation.step(step),
+            self.resistance_factor,
+            self.safety_factor,
+        )
     }
 }
 
@@ -316,13 +376,11 @@ mod tests {
     fn clauses_of_2022_are_one_further_on() {
         use crate::strength::ply::PlyMethod;
         use crate::strength::shear::ShearMethod;
-        use crate::strength::slip::{SlipClass, SlipHole, SlipMethod};
+        use crate::strength::slip::{SlipClass, SlipMethod};
         let edition = AiscEdition::E2022;
         let slip = SlipMethod::Aisc360 {
             edition,
             class: SlipClass::A,
-            hole: SlipHole::Standard,
-            fillers: false,
         };
         let deformation_matters = true;
         let ply = PlyMethod::Aisc360 {
@@ -350,7 +408,8 @@ mod tests {
             (AiscEdition::E2010, 90.0),
             (AiscEdition::E2022, 90.0),
         ] {
-            let found = bolt_tension(&thread, &strength, TensionMethod::Aisc360 { edition });
+            let method = TensionMethod::Aisc360 { edition };
+            let found = bolt_tension(&thread, &strength, method, HeadShape::OnFace, None);
             assert!((found.unwrap().stress - ksi(expected)).abs() < ksi(1e-9));
         }
     }
@@ -362,7 +421,7 @@ mod tests {
         use crate::material::PropertyClass as C;
         use crate::parts::Zone;
         use crate::strength::shear::{
-            LoadedPlane, PlaneRule, ShearMethod, ShearReductions, shear_resistance,
+            ConnectionFacts, LoadedPlane, PlaneRule, ShearMethod, shear_resistance,
         };
         let thread = "M12".parse().unwrap();
         for (class, count) in [
@@ -375,8 +434,9 @@ mod tests {
             (C::Class10_9, 0),
         ] {
             let strength = class.strength(crate::units::millimetres(12.0)).unwrap();
-            let method = TensionMethod::En1993 { countersunk: true };
-            let tension = bolt_tension(&thread, &strength, method).unwrap();
+            let method = TensionMethod::En1993;
+            let tension =
+                bolt_tension(&thread, &strength, method, HeadShape::Countersunk, None).unwrap();
             assert_eq!(tension.cautions().iter().count(), count, "{class}");
             for zone in [Zone::Shank, Zone::Thread] {
                 let shear = shear_resistance(
@@ -385,7 +445,7 @@ mod tests {
                     &LoadedPlane::equal(&[zone]),
                     PlaneRule::Each,
                     ShearMethod::En1993,
-                    &ShearReductions::default(),
+                    &ConnectionFacts::default(),
                 );
                 assert_eq!(shear.unwrap().cautions().iter().count(), count, "{class}");
             }
@@ -401,7 +461,8 @@ mod tests {
         for grade in [AstmGrade::A574, AstmGrade::F593Group1A, AstmGrade::A354Bc] {
             let strength = grade.strength(inches(0.5)).unwrap();
             let thread = "1/2-13 UNC".parse().unwrap();
-            let tension = bolt_tension(&thread, &strength, TensionMethod::Aisc360 { edition });
+            let method = TensionMethod::Aisc360 { edition };
+            let tension = bolt_tension(&thread, &strength, method, HeadShape::OnFace, None);
             let method = ShearMethod::Aisc360 { edition };
             let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method).unwrap();
             assert_eq!(tension.unwrap().cautions(), shear.cautions(), "{grade}");

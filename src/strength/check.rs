@@ -48,6 +48,25 @@ pub enum Level {
     Allowable,
 }
 
+impl Level {
+    /// Whether loads have to carry their load factors before they are held against this level: so for the
+    /// design level of limit-state codes. Service loads belong to the allowable level; at the nominal one a
+    /// load that just equals the resistance is at the limit, and the factor is the caller's.
+    ///
+    /// Source: ASCE 7 (load combinations for strength design and for allowable stress design are not to be
+    /// mixed), as told in reproductions.
+    ///
+    /// ```
+    /// use shankline::strength::check::Level;
+    /// assert!(Level::Design.wants_factored_loads());
+    /// assert!(!Level::Allowable.wants_factored_loads());
+    /// ```
+    #[must_use]
+    pub const fn wants_factored_loads(self) -> bool {
+        matches!(self, Self::Design)
+    }
+}
+
 impl fmt::Display for Level {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(match self {

@@ -24,7 +24,7 @@
 
 use core::fmt;
 
-use alloc::format;
+use alloc::string::ToString;
 
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
@@ -216,7 +216,7 @@ pub struct Interaction {
 /// # Errors
 ///
 /// [`Error::OutOfRange`] for a ratio that is negative, not finite or above a million, or a plastic
-/// bending factor that is not from 1 to 2; [`Error::Mismatch`] for bending under a rule that has
+/// bending factor that is not from 1 to 2; [`Error::NoValue`] for bending under a rule that has
 /// no place for it.
 ///
 /// ```
@@ -251,9 +251,11 @@ pub fn interaction(
     let (s, t, b) = (shear.value, tension.value, bending.value);
     let utilisation = match rule.form(zone) {
         Form::Corner { .. } if b > 0.0 => {
-            return Err(Error::Mismatch(format!(
-                "{rule} has no place for bending; take a rule that has, or carry it elsewhere"
-            )));
+            return Err(Error::NoValue {
+                quantity: "rule for bending beside tension and shear",
+                subject: rule.to_string(),
+                reason: "it has no place for bending; take a rule that has, or carry it elsewhere",
+            });
         }
         Form::Corner { sum, tension } => s.max(t).max((s + t / tension) / sum),
         Form::Powers {
@@ -369,12 +371,14 @@ impl Interaction {
     pub fn derivation(&self) -> Derivation {
         let source = self.rule.name();
         let derivation = Derivation::new("Tension and shear together")
-            .step(Step::given("shear over its resistance", "S", self.shear))
-            .step(Step::given(
-                "tension over its resistance",
-                "T",
-                self.tension,
-            ));
+            .step(
+                Step::given("shear over its resistance", "S", self.shear)
+                    .source("check in shear alone"),
+            )
+            .step(
+                Step::given("tension over its resistance", "T", self.tension)
+                    .source("check in tension alone"),
+            );
         let (s, t, b, u) = (
             self.shear.value,
             self.tension.value,
@@ -402,11 +406,10 @@ impl Interaction {
             } => {
                 let tb = t + b / bending;
                 let derivation = derivation
-                    .step(Step::given(
-                        "bending over its resistance",
-                        "B",
-                        self.bending,
-                    ))
+                    .step(
+                        Step::given("bending over its resistance", "B", self.bending)
+                            .source("check in bending alone"),
+                    )
                     .step(
                         Step::new("tension and bending", "TB", "T + B / K", tb)
                             .with("T", t)

@@ -1,4 +1,4 @@
-//! Pins and bolts that bend: plies with gaps between them, in double shear.
+//! Pins and bolts that bend: plies with gaps between them, in double shear and in single shear.
 //!
 //! ```text
 //!      F/2 <- [ outer ply, a ]
@@ -12,7 +12,7 @@
 //! M = (F/2)(a/2 + b/4 + c) = F (b + 4 c + 2 a) / 8. EN 1993-1-8 Figure 3.11 and the lug method of
 //! airframes (Melcon and Hoblit) write the same; the arm of the latter was recalled, the sum follows
 //! from statics. A clamped bolt bends less, for the clamp carries the load by friction first; nothing is
-//! taken off for it.
+//! taken off for it. Single shear has [`SingleShear`], where the ends are to be named.
 
 use core::f64::consts::PI;
 
@@ -20,11 +20,14 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::units::{Force, Length, Ratio, Stress, Torque};
 
 mod en_1993;
+mod service;
+mod single;
 mod weak;
 mod yielding;
 
 pub use en_1993::{EnPin, PinStrengths, en_1993_pin};
 pub(crate) use en_1993::{METHOD as EN_PIN, en_1993_bearing};
+pub use single::{BoltEnds, SingleShear, SingleShearBending, single_shear_bending};
 pub use weak::{WeakPin, weak_pin};
 pub use yielding::{YieldingPin, yielding_pin};
 
@@ -266,7 +269,6 @@ mod tests {
                         pin_yield: megapascals(stress),
                         pin_tensile: megapascals(stress),
                         ply_yield: megapascals(stress),
-                        replaceable: true,
                     };
                     let pin = en_1993_pin(&joint, &strengths).map(|pin| pin.combined);
                     let weak = weak_pin(

@@ -26,20 +26,27 @@
 //!
 //! [`bolt_shear`] is the short form for methods with an allowable load and planes loaded alike;
 //! [`shear_resistance`] serves all methods, unequal planes and the reductions for long joints, long
-//! grips, packing and wide holes.
+//! grips, packing and wide holes. What a method wants to know for them is data: [`ShearMethod::needs`]
+//! says it, and a resistance names in `unknown` what it was not told.
 
 mod bolt;
+mod facts;
 mod planes;
 mod reductions;
 mod stress;
+mod working;
 
 pub use bolt::{BoltShear, bolt_shear};
+pub use facts::{ConnectionFacts, JointLength, ReductionNeed, ReductionNeeds};
 pub use planes::{LoadedPlane, PlaneRule, ShearResistance, shear_resistance};
-pub use reductions::{AppliedReductions, ShearReductions};
-pub(crate) use stress::{aisc_cautions, en_cautions, en_tensile_strength, en_yield_strength};
+pub use reductions::AppliedReductions;
+pub(super) use reductions::grip_of_a307;
+pub(super) use stress::{aisc_cautions, bs_5950_stress, en_base, en_cautions, is_a307};
+pub(crate) use stress::{en_tensile_strength, en_yield_strength};
 
 use core::fmt;
 
+use crate::strength::check::Level;
 use crate::units::Stress;
 
 /// The tensile property a machine-design shear check starts from.
@@ -124,8 +131,8 @@ pub enum ShearMethod {
     /// ASTM A307, A325 and A490 bolts have the stresses of their rows (27, 54 / 68 and 68 / 84 ksi
     /// from 2010 on); other material has the row of threaded parts, 0.450 and 0.563 of its tensile
     /// strength. [`bolt_shear`] does not take off the table's reductions for end-loaded joints longer
-    /// than 38 in (50 in in 2005) and for A307 bolts with a grip over 5 diameters;
-    /// [`shear_resistance`] does.
+    /// than 38 in (50 in in 2005) and for A307 bolts with a grip over 5 diameters, and names them as
+    /// unknown; [`shear_resistance`] takes them off.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360 {
         /// Edition.
@@ -231,6 +238,30 @@ impl ShearMethod {
         }
     }
 
+    /// The levels at which the method states a resistance. Which of them want factored loads says
+    /// [`Level::wants_factored_loads`].
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::check::Level;
+    /// assert_eq!(ShearMethod::Bs5950.levels(), [Level::Design]);
+    /// assert!(!ShearMethod::En1993.levels().contains(&Level::Allowable));
+    /// ```
+    #[must_use]
+    pub const fn levels(self) -> &'static [Level] {
+        match self {
+            Self::Aisc360 { .. } => &[Level::Nominal, Level::Design, Level::Allowable],
+            Self::En1993 | Self::As4100 | Self::Is800 | Self::CsaS16 => {
+                &[Level::Nominal, Level::Design]
+            }
+            Self::Bs5950 => &[Level::Design],
+            Self::Bs449 => &[Level::Allowable],
+            Self::DistortionEnergy { .. } | Self::MilHdbk5 { .. } | Self::NasaStd5020 { .. } => {
+                &[Level::Nominal, Level::Allowable]
+            }
+        }
+    }
+
     /// Whether the code adds the planes of a bolt, thread or shank, instead of checking each.
     ///
     /// ```
@@ -308,10 +339,26 @@ mod tests {
             (AiscEdition::E2005, 0.40 * 125.0, 0.50 * 125.0),
             (AiscEdition::E2010, 54.0, 68.0),
         ] {
-            let stress = |in_shank| aisc_stress(edition, &strength, in_shank);
+            let stress = |in_shank| aisc_stress(edition, &strength, in_shank).stress;
             assert!((stress(false) - ksi(in_thread)).abs() < ksi(1e-9));
             assert!((stress(true) - ksi(in_shank)).abs() < ksi(1e-9));
         }
+    }
+
+    /// NASA-STD-5020: the allowable load is the ultimate one over both factors together, 1.4 x 1.15.
+    #[test]
+    fn factors_of_nasa_multiply() {
+        let thread: Thread = "3/8-24 UNF".parse().unwrap();
+        let strength = SaeGrade::Grade8.strength(inches(0.375)).unwrap();
+        let method = ShearMethod::NasaStd5020 {
+            shear_strength: ksi(95.0),
+            ultimate_factor: 1.4,
+            fitting_factor: 1.15,
+        };
+        let shear = bolt_shear(&thread, &strength, &[Zone::Shank], method).unwrap();
+        assert!((shear.safety_factor - 1.61).abs() < 1e-12);
+        let share = (shear.nominal / shear.allowable).value;
+        assert!((share - 1.61).abs() < 1e-12);
     }
 
     #[test]

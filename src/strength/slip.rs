@@ -7,37 +7,101 @@
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!
-//! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tension T on the bolt takes
+//! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tb is the specified pretension of
+//! AISC Table J3.1, and no other: 1.13 is the mean of installed pretensions over it. Fp,C is that of EN 1993-1-8
+//! or, where it is not reached, what is known to be there at least; Fi is the least preload. Holes and fillers
+//! come with [`SlipFaces`], for they are facts of the plies. Tension T on the bolt takes
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
 //! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
 //! stiffness and is the cautious end.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
+use alloc::format;
+
 use crate::caution::Cautions;
-use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::units::Force;
 
 mod method;
+mod working;
 
-pub use method::{SlipClass, SlipHole, SlipMethod};
+pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
+
+/// The preload that a slip resistance is worked out from.
+///
+/// ```
+/// use shankline::{strength::slip::SlipPreload, units::newtons};
+/// let table = SlipPreload::Specified(newtons(125e3));
+/// assert!(table.reached_by(newtons(130e3)) && !table.reached_by(newtons(120e3)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum SlipPreload {
+    /// The pretension that the code specifies: Tb of AISC Table J3.1, Fp,C of EN 1993-1-8. The least preload
+    /// of the joint has to reach it.
+    Specified(
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        Force,
+    ),
+    /// The least preload that the joint is known to have.
+    Least(
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        Force,
+    ),
+}
+
+impl SlipPreload {
+    /// The force.
+    ///
+    /// ```
+    /// use shankline::{strength::slip::SlipPreload, units::newtons};
+    /// assert_eq!(SlipPreload::Least(newtons(5e3)).force(), newtons(5e3));
+    /// ```
+    #[must_use]
+    pub const fn force(self) -> Force {
+        match self {
+            Self::Specified(force) | Self::Least(force) => force,
+        }
+    }
+
+    /// Whether a joint with this least preload may count on it; what is not a number reaches nothing.
+    ///
+    /// ```
+    /// use shankline::{strength::slip::SlipPreload, units::newtons};
+    /// assert!(!SlipPreload::Specified(newtons(125e3)).reached_by(newtons(f64::NAN)));
+    /// ```
+    #[must_use]
+    pub fn reached_by(self, least: Force) -> bool {
+        least >= self.force()
+    }
+}
 
 /// Slip resistance of one bolt.
 ///
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::strength::check::Level;
-/// use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod, slip_resistance};
+/// use shankline::strength::slip::{
+///     SlipClass, SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance,
+/// };
 /// use shankline::units::kip;
 /// # fn main() -> Result<(), shankline::Error> {
 /// // 3/4 in A325, class A, one face, AISC 360-05: 11.1 kip in a published example
-/// let method = SlipMethod::Aisc360 {
-///     edition: AiscEdition::E2005,
-///     class: SlipClass::A,
-///     hole: SlipHole::Standard,
-///     fillers: false,
-/// };
-/// let slip = slip_resistance(method, pounds_force(28e3), 1, newtons(0.0))?;
+/// let method = SlipMethod::Aisc360 { edition: AiscEdition::E2005, class: SlipClass::A };
+/// let lap = SlipFaces::new(1, SlipHole::Standard);
+/// let table = SlipPreload::Specified(pounds_force(28e3)); // Table J3.1
+/// let slip = slip_resistance(method, table, lap, newtons(0.0))?;
 /// assert!((slip.resistance.at(Level::Nominal)?.get::<kip>() - 11.1).abs() < 0.05);
 /// # Ok(())
 /// # }
@@ -49,13 +113,9 @@ pub struct SlipResistance {
     /// The method.
     pub method: SlipMethod,
     /// Preload of the bolt.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
-    )]
-    pub preload: Force,
-    /// Number of friction faces.
-    pub faces: usize,
+    pub preload: SlipPreload,
+    /// The friction faces.
+    pub faces: SlipFaces,
     /// Tension on the bolt.
     #[cfg_attr(
         feature = "serde",
@@ -64,8 +124,10 @@ pub struct SlipResistance {
     pub tension: Force,
     /// Coefficient of friction.
     pub friction: f64,
-    /// What else the method multiplies the clamp force with: pretension ratio, holes, fillers.
-    pub multiplier: f64,
+    /// Mean installed over specified pretension: 1.13 for AISC, 1 for others.
+    pub mean_over_specified: f64,
+    /// What holes and fillers leave.
+    pub joint_factor: f64,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
     /// What nominal resistance is multiplied by for the design resistance.
@@ -83,43 +145,64 @@ pub struct SlipResistance {
 /// # Errors
 ///
 /// [`Error::OutOfRange`] for a preload that is not positive and finite, no friction face or more than
-/// 1000, tension that is negative or leaves no clamp force; [`Error::Mismatch`] for a class the code does
-/// not have.
+/// 1000, tension that is negative or leaves no clamp force; [`Error::NoValue`] for a class the code does
+/// not have; [`Error::Mismatch`] for the least preload of a joint where the method takes the specified one, and
+/// for a specified one beside friction as stated.
 ///
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::strength::check::Level;
-/// use shankline::strength::slip::{SlipMethod, slip_resistance};
+/// use shankline::strength::slip::{SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance};
 /// # fn main() -> Result<(), shankline::Error> {
 /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
-/// let slip = slip_resistance(dry, newtons(40e3), 2, newtons(0.0))?;
+/// let (least, faces) = (SlipPreload::Least(newtons(40e3)), SlipFaces::new(2, SlipHole::Standard));
+/// let slip = slip_resistance(dry, least, faces, newtons(0.0))?;
 /// assert!((slip.resistance.at(Level::Allowable)? - newtons(8e3)).abs() < newtons(1e-6));
-/// assert!(slip_resistance(dry, newtons(40e3), 2, newtons(40e3)).is_err());
+/// assert!(slip_resistance(dry, least, faces, newtons(40e3)).is_err());
 /// # Ok(())
 /// # }
 /// ```
 pub fn slip_resistance(
     method: SlipMethod,
-    preload: Force,
-    faces: usize,
+    preload: SlipPreload,
+    faces: SlipFaces,
     tension: Force,
 ) -> Result<SlipResistance, Error> {
     const MOST_FACES: usize = 1000;
-    positive("preload", preload)?;
+    let force = positive("preload", preload.force())?;
     not_negative("tension on the bolt", tension)?;
-    if !(1..=MOST_FACES).contains(&faces) {
+    if !(1..=MOST_FACES).contains(&faces.count) {
         let allowed = Allowed::FromTo(1_usize.into(), MOST_FACES.into());
-        return Err(out_of_range("number of friction faces", faces, allowed));
+        return Err(out_of_range(
+            "number of friction faces",
+            faces.count,
+            allowed,
+        ));
     }
-    let numbers = method.numbers()?;
-    let used = (tension / preload).value;
+    match (method, preload) {
+        (SlipMethod::Aisc360 { .. }, SlipPreload::Least(_)) => {
+            return Err(Error::Mismatch(format!(
+                "{method} multiplies the specified pretension of Table J3.1 by 1.13, not the least preload of a joint"
+            )));
+        }
+        (SlipMethod::Stated { .. }, SlipPreload::Specified(_)) => {
+            return Err(Error::Mismatch(
+                "friction as stated goes with the least preload that the joint is known to have"
+                    .into(),
+            ));
+        }
+        _ => (),
+    }
+    let numbers = method.numbers(faces)?;
+    let used = (tension / force).value;
     let [design, service] = method.taken_off().map(|share| 1.0 - share * used);
     if design <= 0.0 {
-        return Err(no_clamp_left(tension, preload / method.taken_off()[0]));
+        return Err(no_clamp_left(tension, force / method.taken_off()[0]));
     }
     // At most 1000: exact.
     #[allow(clippy::cast_precision_loss)]
-    let whole = numbers.multiplier * numbers.friction * faces as f64 * preload;
+    let count = faces.count as f64;
+    let whole = numbers.mean * numbers.joint * numbers.friction * count * force;
     let resistance = Resistance::from_levels(
         Some(design * whole),
         numbers.resistance.map(|factor| factor * design * whole),
@@ -134,7 +217,8 @@ pub fn slip_resistance(
         faces,
         tension,
         friction: numbers.friction,
-        multiplier: numbers.multiplier,
+        mean_over_specified: numbers.mean,
+        joint_factor: numbers.joint,
         resistance,
         resistance_factor: numbers.resistance,
         safety_factor: numbers.safety,
@@ -162,10 +246,12 @@ impl SlipResistance {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::strength::check::{Level, Mode};
-    /// use shankline::strength::slip::{SlipMethod, slip_resistance};
+    /// use shankline::strength::slip::{SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
-    /// let check = slip_resistance(dry, newtons(40e3), 2, newtons(0.0))?.check(newtons(4e3), Level::Allowable)?;
+    /// let (least, faces) = (SlipPreload::Least(newtons(40e3)), SlipFaces::new(2, SlipHole::Standard));
+    /// let slip = slip_resistance(dry, least, faces, newtons(0.0))?;
+    /// let check = slip.check(newtons(4e3), Level::Allowable)?;
     /// assert_eq!(check.mode, Mode::Slip);
     /// assert!((check.utilisation.value - 0.5).abs() < 1e-12);
     /// # Ok(())
@@ -174,7 +260,7 @@ impl SlipResistance {
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
         let [_, service] = self.left;
         if level == Level::Allowable && self.safety_factor.is_some() && service <= 0.0 {
-            let most = self.preload / self.method.taken_off()[1];
+            let most = self.preload.force() / self.method.taken_off()[1];
             return Err(no_clamp_left(self.tension, most));
         }
         let resistance = self.resistance.at(level)?;
@@ -186,90 +272,18 @@ impl SlipResistance {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::slip::{SlipMethod, slip_resistance};
+    /// use shankline::strength::slip::{SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
-    /// assert_eq!(slip_resistance(dry, newtons(40e3), 1, newtons(0.0))?.cautions().iter().count(), 0);
+    /// let (least, faces) = (SlipPreload::Least(newtons(40e3)), SlipFaces::new(1, SlipHole::Standard));
+    /// assert_eq!(slip_resistance(dry, least, faces, newtons(0.0))?.cautions().iter().count(), 0);
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        self.method.cautions(self.tension > Force::default())
-    }
-
-    /// The working.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::slip::{SlipMethod, slip_resistance};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let dry = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
-    /// slip_resistance(dry, newtons(40e3), 2, newtons(5e3))?.derivation().check()?;
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn derivation(&self) -> Derivation {
-        let [design, service] = self.left;
-        let mut derivation = Derivation::new("Slip resistance of one bolt")
-            .step(Step::given("preload", "Fi", self.preload))
-            .step(Step::given("tension on the bolt", "T", self.tension));
-        let load = |what, symbol, formula, value, left, factor: Option<f64>| {
-            let step = Step::new(what, symbol, formula, value)
-                .with("m", self.multiplier)
-                .with("mu", self.friction)
-                .with("n", self.faces)
-                .with("Fi", self.preload)
-                .with("k", left)
-                .source(self.method.name());
-            match factor {
-                Some(factor) => step.with("f", factor),
-                None => step,
-            }
-        };
-        let (left, reserve) = match self.method {
-            SlipMethod::Aisc360 { .. } => ("1 - T / (1.13 * Fi)", "1 - 1.5 * T / (1.13 * Fi)"),
-            SlipMethod::En1993 { .. } => ("1 - 0.8 * T / Fi", "1 - 0.8 * T / Fi"),
-            SlipMethod::Stated { .. } => ("1 - T / Fi", "1 - T / Fi"),
-        };
-        let clamp = |formula, value: f64| {
-            Step::new("share of the clamp force left", "k", formula, value)
-                .with("T", self.tension)
-                .with("Fi", self.preload)
-        };
-        derivation = derivation.step(clamp(left, design));
-        if let Some(nominal) = self.resistance.nominal {
-            let formula = "k * m * mu * n * Fi";
-            derivation = derivation.step(load(
-                "nominal resistance",
-                "Rn",
-                formula,
-                nominal,
-                design,
-                None,
-            ));
-        }
-        if let (Some(factor), Some(value)) = (self.resistance_factor, self.resistance.design) {
-            derivation = derivation.step(load(
-                "design resistance",
-                "Rd",
-                "f * k * m * mu * n * Fi",
-                value,
-                design,
-                Some(factor),
-            ));
-        }
-        if let (Some(factor), Some(value)) = (self.safety_factor, self.resistance.allowable) {
-            derivation = derivation.step(clamp(reserve, service)).step(load(
-                "allowable load",
-                "Ra",
-                "k * m * mu * n * Fi / f",
-                value,
-                service,
-                Some(factor),
-            ));
-        }
-        derivation
+        self.method
+            .cautions(self.faces.hole, self.tension > Force::default())
     }
 }
 
@@ -281,6 +295,19 @@ mod tests {
     use crate::units::{kip, newtons, pounds_force};
     use proptest::prelude::*;
 
+    fn standard(count: usize) -> SlipFaces {
+        SlipFaces::new(count, SlipHole::Standard)
+    }
+
+    /// Of the kind that the method takes.
+    fn of(method: SlipMethod, force: Force) -> SlipPreload {
+        if method.wants_specified_preload() {
+            SlipPreload::Specified(force)
+        } else {
+            SlipPreload::Least(force)
+        }
+    }
+
     /// Quimby, A Beginner's Guide to the Steel Construction Manual, 13th ed., Example 4.1 (AISC
     /// 360-05): eleven 3/4 in A325, class A: 11.1 a bolt, 122 in all, 81.2 kip allowable.
     #[test]
@@ -288,10 +315,14 @@ mod tests {
         let method = SlipMethod::Aisc360 {
             edition: AiscEdition::E2005,
             class: SlipClass::A,
-            hole: SlipHole::Standard,
-            fillers: false,
         };
-        let slip = slip_resistance(method, pounds_force(28e3), 1, newtons(0.0)).unwrap();
+        let slip = slip_resistance(
+            method,
+            SlipPreload::Specified(pounds_force(28e3)),
+            standard(1),
+            newtons(0.0),
+        )
+        .unwrap();
         let at = |level| slip.resistance.at(level).unwrap().get::<kip>();
         assert!((at(Level::Nominal) - 11.1).abs() < 0.05);
         assert!((11.0 * at(Level::Design) - 122.0).abs() < 0.5);
@@ -306,7 +337,12 @@ mod tests {
             safety_factor: 1.25,
         };
         let area = core::f64::consts::FRAC_PI_4 * 400.0;
-        let slip = slip_resistance(method, newtons(0.7 * 830.0 * 0.78 * area), 1, newtons(0.0));
+        let slip = slip_resistance(
+            method,
+            SlipPreload::Least(newtons(0.7 * 830.0 * 0.78 * area)),
+            standard(1),
+            newtons(0.0),
+        );
         let load = slip.unwrap().resistance.at(Level::Allowable).unwrap();
         assert!((load.value / 1e3 - 22.78).abs() < 0.01);
     }
@@ -326,10 +362,14 @@ mod tests {
             let method = SlipMethod::Aisc360 {
                 edition: AiscEdition::E2005,
                 class: SlipClass::A,
-                hole,
-                fillers: false,
             };
-            let slip = slip_resistance(method, newtons(1e5), 2, newtons(0.0)).unwrap();
+            let slip = slip_resistance(
+                method,
+                of(method, newtons(1e5)),
+                SlipFaces::new(2, hole),
+                newtons(0.0),
+            )
+            .unwrap();
             let nominal = 0.35 * 1.13 * hsc * 2.0 * 1e5;
             for (level, expected) in [
                 (Level::Nominal, nominal),
@@ -349,12 +389,9 @@ mod tests {
         let aisc = SlipMethod::Aisc360 {
             edition: AiscEdition::E2010,
             class: SlipClass::A,
-            hole: SlipHole::Standard,
-            fillers: false,
         };
         let en = SlipMethod::En1993 {
             class: SlipClass::A,
-            hole: SlipHole::Standard,
             serviceability: false,
         };
         let stated = SlipMethod::Stated {
@@ -370,12 +407,18 @@ mod tests {
         };
         for (method, share) in [(aisc, 1.13), (en, 1.25), (stated, 1.0)] {
             for tension in [3e5, 1e300] {
-                let error = slip_resistance(method, newtons(1e5), 1, newtons(tension));
+                let error = slip_resistance(
+                    method,
+                    of(method, newtons(1e5)),
+                    standard(1),
+                    newtons(tension),
+                );
                 assert!((limit(error.unwrap_err()) / (share * 1e5) - 1.0).abs() < 1e-12);
             }
         }
         // 0.9 of the preload leaves clamp force for design loads and none for service loads.
-        let slip = slip_resistance(aisc, newtons(1e5), 1, newtons(9e4)).unwrap();
+        let slip =
+            slip_resistance(aisc, of(aisc, newtons(1e5)), standard(1), newtons(9e4)).unwrap();
         assert!(slip.check(newtons(1.0), Level::Design).is_ok());
         let error = slip.check(newtons(1.0), Level::Allowable).unwrap_err();
         assert!((limit(error) / (1.13 / 1.5 * 1e5) - 1.0).abs() < 1e-12);
@@ -388,21 +431,21 @@ mod tests {
         ) {
             let methods = [
                 SlipMethod::Stated { friction: mu, safety_factor: 1.5 },
-                SlipMethod::En1993 { class: SlipClass::C, hole: SlipHole::Oversize, serviceability: true },
+                SlipMethod::En1993 { class: SlipClass::C, serviceability: true },
                 SlipMethod::Aisc360 {
-                    edition: AiscEdition::E2016, class: SlipClass::B, hole: SlipHole::LongSlotAlong, fillers: true,
+                    edition: AiscEdition::E2016, class: SlipClass::B,
                 },
             ];
             for method in methods {
                 let nominal = |preload: f64, tension: f64| {
-                    slip_resistance(method, newtons(preload), faces, newtons(tension))
+                    slip_resistance(method, of(method, newtons(preload)), standard(faces), newtons(tension))
                         .map(|slip| slip.resistance.nominal.unwrap().value)
                 };
                 let whole = nominal(preload, 0.0).unwrap();
                 prop_assert!(nominal(2.0 * preload, 0.0).unwrap() > whole);
                 if let Ok(less) = nominal(preload, tension) {
                     prop_assert!(less <= whole);
-                    let slip = slip_resistance(method, newtons(preload), faces, newtons(tension)).unwrap();
+                    let slip = slip_resistance(method, of(method, newtons(preload)), standard(faces), newtons(tension)).unwrap();
                     prop_assert!(slip.derivation().check().is_ok());
                     let load = slip.resistance.nominal.unwrap();
                     let check = slip.check(load, Level::Nominal).unwrap();
@@ -414,7 +457,7 @@ mod tests {
         #[test]
         fn no_number_breaks_it(p in any::<f64>(), t in any::<f64>(), mu in any::<f64>(), n in any::<f64>(), faces: usize) {
             let method = SlipMethod::Stated { friction: mu, safety_factor: n };
-            if let Ok(slip) = slip_resistance(method, newtons(p), faces, newtons(t)) {
+            if let Ok(slip) = slip_resistance(method, SlipPreload::Least(newtons(p)), standard(faces), newtons(t)) {
                 prop_assert!(slip.resistance.nominal.unwrap().value > 0.0);
             }
         }

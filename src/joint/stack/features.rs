@@ -152,6 +152,22 @@ pub enum HeadSeat {
 }
 
 impl HeadSeat {
+    /// The shape of the head that sits there, as the tension of the bolt asks for it.
+    ///
+    /// ```
+    /// use shankline::joint::HeadSeat;
+    /// use shankline::strength::bolt_tension::HeadShape;
+    /// assert_eq!(HeadSeat::Flat.shape(), HeadShape::OnFace);
+    /// ```
+    #[must_use]
+    pub const fn shape(&self) -> crate::strength::bolt_tension::HeadShape {
+        use crate::strength::bolt_tension::HeadShape;
+        match self {
+            Self::Flat | Self::Recessed { .. } => HeadShape::OnFace,
+            Self::Countersunk { .. } => HeadShape::Countersunk,
+        }
+    }
+
     /// How far the origin of all lengths lies below the face of the first ply.
     pub(in crate::joint) fn depth(&self) -> Spread<Length> {
         match *self {

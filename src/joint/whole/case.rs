@@ -83,8 +83,9 @@ pub(super) struct CasePlane {
     pub(super) load: Force,
     /// Its share of the load across.
     pub(super) share: f64,
-    /// Packing beside it, on both sides together.
+    /// Packing beside it, on both sides together: how thick, and how many.
     pub(super) packing: Length,
+    pub(super) packings: usize,
 }
 
 impl<'a> Case<'a> {
@@ -337,18 +338,23 @@ fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec<CasePlane>
         let thickness = |sum: Length, ply: &JointPly| sum + ply.thickness.max;
         let before = plies.iter().take(after_ply).rev().take_while(packs);
         let after = plies.iter().skip(after_ply).take_while(packs);
-        before.chain(after).fold(Length::default(), thickness)
+        let beside = before.chain(after);
+        (beside.clone().fold(Length::default(), thickness), beside.count())
     };
     let planes = stack.planes_of(candidate);
     (1..)
         .zip(planes.zip(stack.plane_shares()))
-        .map(|(number, (plane, &share))| CasePlane {
-            number,
-            after_ply: plane.after_ply,
-            zone: plane.worst,
-            load: share * across,
-            share,
-            packing: packing(plane.after_ply),
+        .map(|(number, (plane, &share))| {
+            let (packing, packings) = packing(plane.after_ply);
+            CasePlane {
+                number,
+                after_ply: plane.after_ply,
+                zone: plane.worst,
+                load: share * across,
+                share,
+                packing,
+                packings,
+            }
         })
         .collect()
 }

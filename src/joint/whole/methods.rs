@@ -128,7 +128,7 @@ impl JointMethods {
     pub const fn en_1993() -> Self {
         Self {
             shear: ShearMethod::En1993,
-            tension: TensionMethod::En1993 { countersunk: false },
+            tension: TensionMethod::En1993,
             plies: PlyMethod::En1993,
             interaction: InteractionRule::En1993,
             timber: None,

@@ -43,7 +43,7 @@ pub(super) fn run(case: &Case, out: &mut Outcomes) -> Result<Worked, Error> {
     let springs = springs::springs(case, out)?;
     let preload = preload::check(case, springs.as_ref(), out);
     let tension = tension::check(case, springs.as_ref(), preload.as_ref(), out);
-    combined::check(case, &shear, &bending, &tension, preload.as_ref(), out);
+    combined::check(case, &shear, &bending, &tension, out);
     fatigue::check(case, springs.as_ref(), preload.as_ref(), out);
     clamp::check(case, springs.as_ref(), preload.as_ref(), out);
     plies::check(case, out);

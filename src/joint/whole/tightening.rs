@@ -1,6 +1,6 @@
 //! How the bolt is tightened, and what preload that gives.
 
-use crate::preload::{ElasticJoint, NutFactor, PreloadTarget};
+use crate::preload::{ElasticJoint, NutFactor, PreloadLimit, PreloadTarget};
 use crate::spread::Spread;
 use crate::units::{Force, Length, Ratio, Stiffness, Torque};
 
@@ -225,7 +225,7 @@ pub struct JointPreload {
     )]
     pub greatest: Force,
     #[cfg_attr(feature = "serde", serde(skip))]
-    pub(super) limit: Option<(Force, &'static str)>,
+    pub(super) limit: PreloadLimit,
     /// Bolt and members as springs, as far as they are known.
     #[cfg_attr(feature = "serde", serde(skip))]
     pub(super) springs: Option<ElasticJoint>,

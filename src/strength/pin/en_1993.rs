@@ -20,7 +20,6 @@ const GAMMA_M2: f64 = 1.25;
 ///     pin_yield: megapascals(355.0),
 ///     pin_tensile: megapascals(490.0),
 ///     ply_yield: megapascals(275.0),
-///     replaceable: false,
 /// };
 /// assert!(steel.ply_yield < steel.pin_yield);
 /// ```
@@ -40,9 +39,6 @@ pub struct PinStrengths {
     /// Yield strength fy of the weakest ply.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub ply_yield: Stress,
-    /// Whether the pin must come out again: then service loads keep it elastic
-    /// ([`EnPin::service_moment`], [`EnPin::service_bearing`]).
-    pub replaceable: bool,
 }
 
 /// Resistances of a pin joint by EN 1993-1-8 Table 3.10.
@@ -57,7 +53,6 @@ pub struct PinStrengths {
 ///     pin_yield: megapascals(355.0),
 ///     pin_tensile: megapascals(490.0),
 ///     ply_yield: megapascals(275.0),
-///     replaceable: false,
 /// };
 /// let pin = en_1993_pin(&joint, &steel)?;
 /// let governing = pin.governing(newtons(100e3))?;
@@ -107,15 +102,15 @@ pub struct EnPin {
     /// Moment a replaceable pin may carry in service, 0.8 Wel fyp.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::serialize")
     )]
-    pub service_moment: Option<Torque>,
+    pub service_moment: Torque,
     /// Load a replaceable pin may carry in service by bearing on its weaker ply, 0.6 t d fy.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::serialize")
     )]
-    pub service_bearing: Option<Force>,
+    pub service_bearing: Force,
     /// Design load at which shear and bending together are exhausted:
     /// (M / MRd)^2 + (Fv / FvRd)^2 = 1 with Fv = F/2.
     #[cfg_attr(
@@ -127,6 +122,9 @@ pub struct EnPin {
 
 /// Pin joint by EN 1993-1-8:2005 Table 3.10 and Figure 3.11, with the recommended partial factors
 /// (gM0 = gM6,ser = 1.0, gM2 = 1.25); a national annex may set others.
+///
+/// A pin that must come out again has limits in service as well: [`EnPin::service_checks`] and
+/// [`EnPin::contact_check`], which want the characteristic load.
 ///
 /// In bearing fy is the lower of pin and ply. Read: an extract of the standard with Table 3.10. A
 /// paper of 2023 (Journal of Constructional Steel Research 201) finds these checks in need of revision.
@@ -145,7 +143,6 @@ pub struct EnPin {
 ///     pin_yield: megapascals(355.0),
 ///     pin_tensile: megapascals(490.0),
 ///     ply_yield: megapascals(275.0),
-///     replaceable: true,
 /// };
 /// let near = en_1993_pin(&PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(0.0))?, &strengths)?;
 /// let far = en_1993_pin(&PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(10.0))?, &strengths)?;
@@ -171,7 +168,6 @@ pub fn en_1993_pin(joint: &PinJoint, strengths: &PinStrengths) -> Result<EnPin, 
     let bending = 0.5 * joint.arm().value / positive("moment resistance", moment)?.value;
     let shear = 0.5 / positive("shear resistance", shear_plane)?.value;
     let combined: Force = crate::units::from_base(1.0 / math::hypot(bending, shear));
-    let service = strengths.replaceable;
     Ok(EnPin {
         joint: *joint,
         strengths: *strengths,
@@ -180,8 +176,11 @@ pub fn en_1993_pin(joint: &PinJoint, strengths: &PinStrengths) -> Result<EnPin, 
         moment,
         inner_bearing: positive("bearing resistance", bearing(1.5, joint.inner))?,
         outer_bearing: positive("bearing resistance", bearing(1.5, 2.0 * joint.outer))?,
-        service_moment: service.then(|| crate::units::from_base(0.8 * modulus * fyp.value)),
-        service_bearing: service.then(|| bearing(0.6, joint.inner.min(2.0 * joint.outer))),
+        service_moment: crate::units::from_base(0.8 * modulus * fyp.value),
+        service_bearing: positive(
+            "bearing resistance",
+            bearing(0.6, joint.inner.min(2.0 * joint.outer)),
+        )?,
         combined: positive("resistance in shear and bending", combined)?,
     })
 }
@@ -217,7 +216,7 @@ impl EnPin {
     /// # fn main() -> Result<(), shankline::Error> {
     /// # let mm = millimetres;
     /// # let joint = PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0))?;
-    /// # let strengths = PinStrengths { pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0), ply_yield: megapascals(275.0), replaceable: false };
+    /// # let strengths = PinStrengths { pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0), ply_yield: megapascals(275.0) };
     /// let pin = en_1993_pin(&joint, &strengths)?;
     /// assert_eq!(pin.checks(newtons(50e3))?.len(), 5);
     /// # Ok(())
@@ -250,7 +249,7 @@ impl EnPin {
         .map(|check| check.by(METHOD)))
     }
 
-    /// The check that governs.
+    /// Of the design checks the one that governs.
     ///
     /// # Errors
     ///
@@ -263,7 +262,7 @@ impl EnPin {
     /// # fn main() -> Result<(), shankline::Error> {
     /// # let mm = millimetres;
     /// # let joint = PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0))?;
-    /// # let strengths = PinStrengths { pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0), ply_yield: megapascals(275.0), replaceable: false };
+    /// # let strengths = PinStrengths { pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0), ply_yield: megapascals(275.0) };
     /// let pin = en_1993_pin(&joint, &strengths)?;
     /// assert_eq!(pin.governing(pin.combined)?.utilisation.value, 1.0);
     /// # Ok(())
@@ -288,7 +287,7 @@ impl EnPin {
     /// # fn main() -> Result<(), shankline::Error> {
     /// # let mm = millimetres;
     /// # let joint = PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0))?;
-    /// # let strengths = PinStrengths { pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0), ply_yield: megapascals(275.0), replaceable: false };
+    /// # let strengths = PinStrengths { pin_yield: megapascals(355.0), pin_tensile: megapascals(490.0), ply_yield: megapascals(275.0) };
     /// en_1993_pin(&joint, &strengths)?.derivation().check()?;
     /// # Ok(())
     /// # }
@@ -392,7 +391,6 @@ mod tests {
             pin_yield: megapascals(355.0),
             pin_tensile: megapascals(490.0),
             ply_yield: megapascals(275.0),
-            replaceable: true,
         };
         let pin = en_1993_pin(&joint, &strengths).unwrap();
         assert!((pin.shear_plane.value - 166_253.0).abs() < 10.0);
@@ -401,7 +399,7 @@ mod tests {
         let at = pin.checks(pin.combined).unwrap();
         let sum = at[1].utilisation.value.powi(2) + at[2].utilisation.value.powi(2);
         assert!((sum - 1.0).abs() < 1e-12);
-        assert!(pin.service_moment.unwrap() < pin.moment);
+        assert!(pin.service_moment < pin.moment);
         assert!(pin.checks(newtons(f64::NAN)).is_err());
     }
 }

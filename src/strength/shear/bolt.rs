@@ -1,15 +1,16 @@
 //! The short form: one bolt, all planes loaded alike.
 
 use super::ShearMethod;
-use super::stress::is_a307;
+use super::facts::ReductionNeeds;
 use alloc::{format, string::ToString};
 
-use crate::caution::{Caution, Cautions};
+use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::strength::check::Resistance;
+use crate::strength::section::Origins;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress};
 
@@ -60,6 +61,10 @@ pub struct BoltShear {
     pub safety_factor: f64,
     /// The bolt material.
     pub grade: BoltGrade,
+    /// Facts of the connection that this method may lower the capacity for: the short form knows none of
+    /// them and takes nothing off.
+    pub unknown: ReductionNeeds,
+    origins: Origins,
 }
 
 impl BoltShear {
@@ -80,10 +85,7 @@ impl BoltShear {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         let in_thread = self.governing_zone != Zone::Shank;
-        let grip = is_a307(self.grade) && matches!(self.method, ShearMethod::Aisc360 { .. });
-        self.method
-            .cautions(self.grade, in_thread)
-            .with(grip.then_some(Caution::LongGripOfA307))
+        self.method.cautions(self.grade, in_thread)
     }
 
     /// The working.
@@ -99,25 +101,30 @@ impl BoltShear {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let derivation = Derivation::new(format!("Shear of the bolt, {} planes", self.planes))
-            .step(
-                Step::given("shear stress of the weakest plane", "F", self.stress)
-                    .source(self.method.name()),
+        let derivation = Derivation::new(format!("Shear of the bolt, {} planes", self.planes));
+        let derivation = self
+            .origins
+            .steps(
+                derivation,
+                self.method.name(),
+                "shear stress of the weakest plane",
+                "F",
             )
-            .step(Step::given(
-                format!("area, {}", self.governing_zone),
-                "A",
-                self.area,
-            ))
             .step(
-                Step::new("weakest plane", "R1", "F * A", self.plane_nominal)
-                    .with("F", self.stress)
-                    .with("A", self.area),
+                Step::new(
+                    format!("resistance of plane {}", self.governing_plane),
+                    "R1",
+                    "F * A",
+                    self.plane_nominal,
+                )
+                .with("F", self.stress)
+                .with("A", self.area),
             )
             .step(
                 Step::new("nominal resistance", "Rn", "n * R1", self.nominal)
                     .with("n", self.planes)
-                    .with("R1", self.plane_nominal),
+                    .with("R1", self.plane_nominal)
+                    .source("statics: equal shares"),
             );
         let levels = Resistance {
             nominal: Some(self.nominal),
@@ -137,7 +144,7 @@ mod serde_fields {
     impl Serialize for BoltShear {
         /// The fields, and the cautions, which are worked out only when asked for.
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let mut object = serializer.serialize_struct("BoltShear", 14)?;
+            let mut object = serializer.serialize_struct("BoltShear", 15)?;
             object.serialize_field("method", &self.method)?;
             object.serialize_field("grade", &self.grade)?;
             object.serialize_field("planes", &self.planes)?;
@@ -151,6 +158,7 @@ mod serde_fields {
             object.serialize_field("design", &self.design.map(AsObject))?;
             object.serialize_field("safety_factor", &self.safety_factor)?;
             object.serialize_field("allowable", &AsObject(self.allowable))?;
+            object.serialize_field("unknown", &self.unknown)?;
             object.serialize_field("cautions", &self.cautions())?;
             object.end()
         }
@@ -217,7 +225,8 @@ pub fn bolt_shear(
         ));
     };
     strength.matches(thread)?;
-    let (stress, area) = method.plane(thread, strength, governing_zone)?;
+    let (of, section) = method.plane(strength, governing_zone)?;
+    let (stress, area) = (of.stress, section.area(thread));
     let plane_nominal = stress * area;
     // At most a few planes: exact in f64.
     #[allow(clippy::cast_precision_loss)]
@@ -236,6 +245,13 @@ pub fn bolt_shear(
         resistance_factor: phi,
         safety_factor: divisor,
         grade: strength.grade,
+        unknown: method.needs(thread, strength.grade),
+        origins: Origins {
+            thread: *thread,
+            section,
+            stress: of,
+            strengths: strength.provenance,
+        },
     })
 }
 

@@ -3,18 +3,19 @@
 use alloc::{format, string::ToString, vec::Vec};
 
 use super::ShearMethod;
-use super::reductions::{AppliedReductions, ShearReductions, recalled};
-use super::stress::{Factors, is_a307};
-use crate::caution::{Caution, Cautions};
-use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range};
+use super::facts::{ConnectionFacts, ReductionNeeds};
+use super::reductions::{AppliedReductions, recalled};
+use super::stress::Factors;
+use crate::caution::Cautions;
+use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::strength::section::{Origins, Section, StressOf};
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress};
 
-/// One shear plane: what it cuts, and its share of the load on the bolt.
+/// One shear plane: which it is, what it cuts, and its share of the load on the bolt.
 ///
 /// Shares come from statics: the force in plane k is the sum of the ply loads up to it. In double
 /// shear each plane has one half; five plates pulled in turn may load a plane with the whole.
@@ -22,7 +23,7 @@ use crate::units::{Area, Force, Stress};
 /// ```
 /// use shankline::{parts::Zone, strength::shear::LoadedPlane};
 /// let planes = LoadedPlane::equal(&[Zone::Shank, Zone::Thread]);
-/// assert_eq!(planes[1].share, 0.5);
+/// assert_eq!((planes[1].number, planes[1].share), (2, 0.5));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
@@ -31,6 +32,8 @@ use crate::units::{Area, Force, Stress};
     serde(deny_unknown_fields)
 )]
 pub struct LoadedPlane {
+    /// Which plane of the joint it is, counted from the head, from 1: the name it has in results.
+    pub number: usize,
     /// What the plane cuts; run-out counts as thread.
     pub zone: Zone,
     /// Force in the plane over load on the bolt, without sign.
@@ -38,7 +41,7 @@ pub struct LoadedPlane {
 }
 
 impl LoadedPlane {
-    /// Planes that carry the load in equal shares.
+    /// All planes of a bolt, from the head, that carry the load in equal shares.
     ///
     /// ```
     /// use shankline::{parts::Zone, strength::shear::LoadedPlane};
@@ -49,7 +52,14 @@ impl LoadedPlane {
         // At most a few planes: exact in f64.
         #[allow(clippy::cast_precision_loss)]
         let share = 1.0 / zones.len() as f64;
-        zones.iter().map(|&zone| Self { zone, share }).collect()
+        (1..)
+            .zip(zones)
+            .map(|(number, &zone)| Self {
+                number,
+                zone,
+                share,
+            })
+            .collect()
     }
 }
 
@@ -81,14 +91,14 @@ pub enum PlaneRule {
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::strength::check::Level;
-/// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+/// use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
 /// use shankline::uom::si::force::kilonewton;
 /// # fn main() -> Result<(), shankline::Error> {
 /// // M20 class 8.8, threads in the plane: 94 kN (Steel Buildings in Europe, part 5)
 /// let thread: Thread = "M20".parse()?;
 /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
 /// let planes = LoadedPlane::equal(&[Zone::Thread]);
-/// let none = ShearReductions::default();
+/// let none = ConnectionFacts::default();
 /// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::En1993, &none)?;
 /// assert!((shear.resistance.at(Level::Design)?.get::<kilonewton>() - 94.0).abs() < 0.5);
 /// # Ok(())
@@ -106,7 +116,7 @@ pub struct ShearResistance {
     pub rule: PlaneRule,
     /// Number of shear planes.
     pub planes: usize,
-    /// The plane that fails first, counted from the head, from 1.
+    /// The number of the plane that fails first.
     pub governing_plane: usize,
     /// What that plane cuts.
     pub governing_zone: Zone,
@@ -124,8 +134,16 @@ pub struct ShearResistance {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub stress: Stress,
+    /// The connection as it was described.
+    pub facts: ConnectionFacts,
     /// What was taken off.
     pub reductions: AppliedReductions,
+    /// Facts of the connection that were not given and for which this method may lower the capacity: until
+    /// they are known the resistance is not safe to use.
+    pub unknown: ReductionNeeds,
+    /// Whether the bolt stands in a hole for which EN 1993-1-8 3.6.1(5) wants
+    /// [`bearing_governs`](Self::bearing_governs).
+    pub bearing_must_govern: bool,
     /// What nominal resistance is multiplied by for the design resistance.
     pub resistance_factor: Option<f64>,
     /// What nominal resistance is divided by for the allowable load.
@@ -134,8 +152,10 @@ pub struct ShearResistance {
     pub plane: Resistance,
     /// Resistance of the bolt: the load on the bolt as a whole.
     pub resistance: Resistance,
+    #[cfg_attr(feature = "serde", serde(skip))]
     any_in_thread: bool,
-    grip_unknown: bool,
+    #[cfg_attr(feature = "serde", serde(skip))]
+    pub(super) origins: Origins,
 }
 
 impl ShearResistance {
@@ -143,11 +163,11 @@ impl ShearResistance {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+    /// use shankline::strength::shear::{ConnectionFacts, JointLength, LoadedPlane, PlaneRule, shear_resistance};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "M20".parse()?;
     /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
-    /// let long = ShearReductions { joint_length: Some(millimetres(400.0)), ..ShearReductions::default() };
+    /// let long = ConnectionFacts { joint_length: JointLength::Known(millimetres(400.0)), ..ConnectionFacts::default() };
     /// let planes = LoadedPlane::equal(&[Zone::Thread]);
     /// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::Is800, &long)?;
     /// assert_eq!(shear.reductions.long_joint, 0.975);
@@ -157,12 +177,46 @@ impl ShearResistance {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        let aisc = matches!(self.method, ShearMethod::Aisc360 { .. });
-        let grip = self.grip_unknown && aisc && is_a307(self.grade);
         self.method
             .cautions(self.grade, self.any_in_thread)
-            .and(recalled(self.method, &self.reductions))
-            .with(grip.then_some(Caution::LongGripOfA307))
+            .and(recalled(
+                self.method,
+                &self.reductions,
+                self.bearing_must_govern,
+            ))
+    }
+
+    /// Whether the design bearing resistance of the plies at this bolt does not exceed its design shear
+    /// resistance, both for the load on the bolt as a whole. EN 1993-1-8 3.6.1(5) allows M12 and M14 in holes
+    /// with 2 mm of clearance only so ([`bearing_must_govern`](Self::bearing_must_govern)); of a group it
+    /// compares the sums.
+    ///
+    /// Source: EN 1993-1-8:2005 3.6.1(5), the condition recalled.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a resistance that is not positive and finite; [`Error::NoValue`] if the method
+    /// has no design resistance.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // M12 of class 8.8 in a 14 mm hole, shank in the plane: 36.9 kN
+    /// let thread: Thread = "M12".parse()?;
+    /// let strength = PropertyClass::Class8_8.strength(millimetres(12.0))?;
+    /// let planes = LoadedPlane::equal(&[Zone::Shank]);
+    /// let wide = ConnectionFacts::single_bolt(millimetres(35.0), millimetres(14.0));
+    /// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::En1993, &wide)?;
+    /// assert!(shear.bearing_must_govern);
+    /// assert!(shear.bearing_governs(newtons(36e3))?);
+    /// assert!(!shear.bearing_governs(newtons(60e3))?); // thick plies: this bolt may not stand in that hole
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn bearing_governs(&self, bearing: Force) -> Result<bool, Error> {
+        let bearing = positive("bearing resistance", bearing)?;
+        Ok(bearing <= self.resistance.at(Level::Design)?)
     }
 
     /// Checks a load on the bolt against its resistance.
@@ -175,12 +229,12 @@ impl ShearResistance {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::strength::check::{Level, Place};
-    /// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+    /// use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "M20".parse()?;
     /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
     /// let planes = LoadedPlane::equal(&[Zone::Shank, Zone::Thread]);
-    /// let none = ShearReductions::default();
+    /// let none = ConnectionFacts::default();
     /// let shear = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, ShearMethod::En1993, &none)?;
     /// let check = shear.check(newtons(150e3), Level::Design)?;
     /// assert_eq!(check.place, Place::Plane(2));
@@ -197,95 +251,6 @@ impl ShearResistance {
         let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
         Ok(check.by(self.method.name()).warned(self.cautions()))
     }
-
-    /// The working: stress, area, what is taken off, the planes, the factors.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let thread: Thread = "M20".parse()?;
-    /// let strength = PropertyClass::Class8_8.strength(millimetres(20.0))?;
-    /// let planes = LoadedPlane::equal(&[Zone::Shank, Zone::Thread]);
-    /// let packed = ShearReductions { packing: Some(millimetres(10.0)), ..ShearReductions::default() };
-    /// let aisc = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
-    /// for method in [ShearMethod::En1993, ShearMethod::Bs5950, ShearMethod::Bs449, aisc] {
-    ///     shear_resistance(&thread, &strength, &planes, PlaneRule::Each, method, &packed)?
-    ///         .derivation()
-    ///         .check()?;
-    /// }
-    /// let sum = shear_resistance(
-    ///     &thread, &strength, &planes, PlaneRule::Sum, ShearMethod::As4100, &packed,
-    /// )?;
-    /// sum.derivation().check()?;
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn derivation(&self) -> Derivation {
-        let source = self.method.name();
-        let product = self.reductions.product();
-        let level = if self.plane.nominal.is_some() {
-            Level::Nominal
-        } else if self.plane.design.is_some() {
-            Level::Design
-        } else {
-            Level::Allowable
-        };
-        let load = |resistance: &Resistance| resistance.at(level).unwrap_or_default();
-        let (plane, whole) = (load(&self.plane), load(&self.resistance));
-        let reductions = &self.reductions;
-        let mut derivation = Derivation::new(format!("Bolt in shear by {source}"))
-            .step(Step::given(format!("{level} shear stress"), "tau", self.stress).source(source))
-            .step(Step::given("area of the plane", "A", self.area).source(source));
-        if product < 1.0 {
-            derivation = derivation.step(
-                Step::new("reductions together", "k", "kj * kg * kp * kc", product)
-                    .with("kj", reductions.long_joint)
-                    .with("kg", reductions.long_grip)
-                    .with("kp", reductions.packing)
-                    .with("kc", reductions.clearance)
-                    .source(source),
-            );
-        }
-        derivation = derivation.step(
-            Step::new(
-                format!("{level} resistance of plane {}", self.governing_plane),
-                "V",
-                "tau * A * k",
-                plane,
-            )
-            .with("tau", self.stress)
-            .with("A", self.area)
-            .with("k", product),
-        );
-        derivation = derivation.step(match self.rule {
-            PlaneRule::Each => Step::new(format!("{level} resistance"), "F", "V / s", whole)
-                .with("V", plane)
-                .with("s", self.governing_share)
-                .source("statics: the plane carries the share s of the load"),
-            PlaneRule::Sum => Step::new(format!("{level} resistance"), "F", "V + V'", whole)
-                .with("V", plane)
-                .with("V'", whole - plane)
-                .source("the other planes, V', are added"),
-        });
-        if let (Some(design), Some(phi)) = (self.resistance.design, self.resistance_factor) {
-            derivation = derivation.step(
-                Step::new("design resistance", "Fd", "phi * F", design)
-                    .with("phi", phi)
-                    .with("F", whole)
-                    .source(source),
-            );
-        }
-        if let (Some(allowable), Some(omega)) = (self.resistance.allowable, self.safety_factor) {
-            derivation = derivation.step(
-                Step::new("allowable load", "Fa", "F / n", allowable)
-                    .with("n", omega)
-                    .with("F", whole)
-                    .source(source),
-            );
-        }
-        derivation
-    }
 }
 
 /// Shear resistance of one bolt by any method.
@@ -294,26 +259,26 @@ impl ShearResistance {
 /// [`PlaneRule::Sum`]: F = sum of Rk. For a plane in the thread and one in the shank the sum
 /// is R1 + R2, the check of each 2 min(R1, R2).
 ///
-/// Sources: see [`ShearMethod`] and [`ShearReductions`].
+/// Sources: see [`ShearMethod`] and [`ConnectionFacts`].
 ///
 /// # Errors
 ///
 /// [`Error::OutOfRange`] without planes, for a share that is not from 0 to 1 or planes that are all
-/// without load, for a factor of the method below 1, for a length that is not positive or beyond what
-/// the code covers; [`Error::NoValue`] if the method lists no such bolt; [`Error::Mismatch`] if the
+/// without load, for a factor of the method below 1, for a length that makes no sense or lies beyond what
+/// the code covers, for a hole smaller than the bolt; [`Error::NoValue`] if the method lists no such bolt; [`Error::Mismatch`] if the
 /// strengths hold for another diameter, or if planes are to be added that are not loaded alike,
 /// whose shares do not make up the load, or not by a code that adds them.
 ///
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::strength::check::Level;
-/// use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+/// use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "M20".parse()?;
 /// let strength = PropertyClass::Class4_6.strength(millimetres(20.0))?;
 /// let planes = LoadedPlane::equal(&[Zone::Thread, Zone::Shank]);
 /// let load = |rule| {
-///     shear_resistance(&thread, &strength, &planes, rule, ShearMethod::As4100, &ShearReductions::default())?
+///     shear_resistance(&thread, &strength, &planes, rule, ShearMethod::As4100, &ConnectionFacts::default())?
 ///         .resistance
 ///         .at(Level::Design)
 /// };
@@ -328,37 +293,38 @@ pub fn shear_resistance(
     planes: &[LoadedPlane],
     rule: PlaneRule,
     method: ShearMethod,
-    reductions: &ShearReductions,
+    facts: &ConnectionFacts,
 ) -> Result<ShearResistance, Error> {
     let factors = method.factors()?;
     strength.matches(thread)?;
     let mut sum = 0.0;
     let mut worst: Option<Plane> = None;
-    for (index, plane) in planes.iter().enumerate() {
+    for plane in planes {
         if !(0.0..=1.0).contains(&plane.share) {
-            let name = format!("share of shear plane {}", index + 1);
+            let name = format!("share of shear plane {}", plane.number);
             let allowed = Allowed::FromTo(0.0.into(), 1.0.into());
             return Err(out_of_range(name, plane.share, allowed));
         }
-        let (stress, area) = method.plane(thread, strength, plane.zone)?;
-        let load = stress * area;
+        let (stress, section) = method.plane(strength, plane.zone)?;
+        let area = section.area(thread);
+        let load = stress.stress * area;
         sum += load.value;
         // A plane without load never gives; times the other's share, so as not to divide by it.
         let weaker =
             worst.is_none_or(|worst| worst.cut.share * load.value < plane.share * worst.load.value);
         if weaker {
             worst = Some(Plane {
-                number: index + 1,
                 cut: *plane,
                 stress,
+                section,
                 area,
                 load,
             });
         }
     }
     let worst = governing(worst, planes.len())?;
-    let asked = reductions;
-    let reductions = asked.factors(method, thread, strength.grade)?;
+    let taken_off = facts.factors(method, thread, strength.grade)?;
+    let reductions = taken_off.applied();
     let plane = factors.resistance(worst.load).times(reductions.product());
     let times = match rule {
         PlaneRule::Each => 1.0 / worst.cut.share,
@@ -375,26 +341,34 @@ pub fn shear_resistance(
         grade: strength.grade,
         rule,
         planes: planes.len(),
-        governing_plane: worst.number,
+        governing_plane: worst.cut.number,
         governing_zone: worst.cut.zone,
         governing_share: worst.cut.share,
         area: worst.area,
-        stress: worst.stress,
+        stress: worst.stress.stress,
+        facts: *facts,
         reductions,
+        unknown: facts.unknown(method.needs(thread, strength.grade)),
+        bearing_must_govern: taken_off.wide_hole,
         resistance_factor: resistance,
         safety_factor: safety,
         plane: plane.sound()?,
         resistance: plane.times(times).sound()?,
-        grip_unknown: asked.grip.is_none(),
         any_in_thread: planes.iter().any(|plane| plane.zone != Zone::Shank),
+        origins: Origins {
+            thread: *thread,
+            section: worst.section,
+            stress: worst.stress,
+            strengths: strength.provenance,
+        },
     })
 }
 
 #[derive(Clone, Copy)]
 struct Plane {
-    number: usize,
     cut: LoadedPlane,
-    stress: Stress,
+    stress: StressOf,
+    section: Section,
     area: Area,
     load: Force,
 }

@@ -1,61 +1,14 @@
 //! What codes take off the shear capacity for long joints, long grips, packing and wide holes.
 
-use alloc::{format, string::ToString};
-
+use super::facts::{ConnectionFacts, JointLength};
 use super::stress::is_a307;
 use super::{AiscEdition, ShearMethod};
 use crate::caution::{Caution, Cautions};
-use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::derivation::{Derivation, Step};
+use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::thread::Thread;
 use crate::units::{Length, inches, millimetres};
-
-/// What a code may lower the shear capacity for. Left empty, a field lowers nothing.
-///
-/// | method | long joint | long grip | packing | wide holes |
-/// |---|---|---|---|---|
-/// | AISC 360-05 | 0.8 above 50 in | A307: 1 % for each 1/16 in above 5 d | 1 - 0.4 (t - 0.25) to 3/4 in (m; read for 1999) | none |
-/// | AISC 360-10 on | 0.833 above 38 in | the same | the same, at least 0.85 (m) | none |
-/// | EN 1993-1-8 3.8, 3.6.1 | 1 - (L - 15 d) / (200 d), 0.75 to 1 (m) | none | 9 d / (8 d + 3 t) for t over d/3 | 0.85 |
-/// | BS 5950-1 6.3.2 | (5500 - L) / 5000 above 500 mm (m) | 8 d / (3 d + G) above 5 d (m) | 9 d / (8 d + 3 t) for t over d/3, at most 4 d / 3 (m) | none |
-/// | IS 800 10.3.3 | 1.075 - L / (200 d), 0.75 to 1, above 15 d (m) | 8 d / (3 d + G) above 5 d, at most 8 d (m) | 1 - 0.0125 t for t over 6 mm (m) | none |
-/// | AS 4100 9.3.2.1 | 1.075 - L / 4000 above 300 mm, at least 0.75 (m) | none | 0.85 for t over 6 to 20 mm (m) | none |
-/// | CSA S16 13.12.1.2 | 0.833 from 760 mm (m) | none | over 6.4 mm refused | none |
-/// | others | none | none | none | none |
-///
-/// L and t in the unit of the numbers beside them, mm or in. (m): recalled, not read; a capacity it was
-/// applied to carries a caution. Several reductions multiply.
-///
-/// ```
-/// use shankline::{strength::shear::ShearReductions, units::millimetres};
-/// let packed = ShearReductions { packing: Some(millimetres(10.0)), ..ShearReductions::default() };
-/// assert!(packed.joint_length.is_none());
-/// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct ShearReductions {
-    /// Length of the joint between the end bolts, along the force. Only for joints loaded from their
-    /// ends, such as splices; a beam's web cleat takes its load bolt by bolt and is not one.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
-    )]
-    pub joint_length: Option<Length>,
-    /// Grip: thickness of all plies together.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
-    )]
-    pub grip: Option<Length>,
-    /// Thickness of packing (fillers) at the shear plane that is not developed beyond the joint.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
-    )]
-    pub packing: Option<Length>,
-    /// M12 or M14 in holes with 2 mm clearance (EN 1993-1-8, 3.6.1(5)).
-    pub two_millimetre_clearance: bool,
-}
 
 /// The factors a method took off, each 1 where it took nothing.
 ///
@@ -100,89 +53,285 @@ impl AppliedReductions {
     }
 }
 
-const D_5: f64 = 5.0;
+/// A factor and its formula: in d, L, G and t, with `mm` and `in` for one of them. Without formula the code
+/// prints the number.
+#[derive(Clone, Copy, Debug)]
+pub(in crate::strength) struct Factor {
+    pub(in crate::strength) value: f64,
+    formula: &'static str,
+}
 
-impl ShearReductions {
+impl Factor {
+    const ONE: Self = Self::printed(1.0);
+
+    const fn printed(value: f64) -> Self {
+        Self { value, formula: "" }
+    }
+
+    const fn by(formula: &'static str, value: f64) -> Self {
+        Self { value, formula }
+    }
+
+    /// The step to it, none if it takes nothing off.
+    pub(in crate::strength) fn step(
+        self,
+        derivation: Derivation,
+        what: &'static str,
+        symbol: &'static str,
+        source: &'static str,
+        terms: &[(&'static str, Length)],
+    ) -> Derivation {
+        if self.value >= 1.0 {
+            return derivation;
+        }
+        let mut step = Step::new(what, symbol, self.formula, self.value);
+        for &(symbol, length) in terms {
+            let mut words = self.formula.split(|c: char| !c.is_ascii_alphabetic());
+            if words.any(|word| word == symbol) {
+                step = step.with(symbol, length);
+            }
+        }
+        derivation.step(step.source(source))
+    }
+}
+
+const D_5: f64 = 5.0;
+/// EN 1090-2, Table 11: clearance of normal holes for M12 and M14.
+const SMALL_CLEARANCE: Length = millimetres(1.0);
+/// So that a sum of lengths stands on the near side of its limit.
+const TOLERANCE: Length = millimetres(1e-6);
+
+/// The factors of a method for one bolt.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Factors {
+    long_joint: Factor,
+    long_grip: Factor,
+    packing: Factor,
+    clearance: Factor,
+    /// The hole is wider than EN 1993-1-8 wants it for that size.
+    pub(super) wide_hole: bool,
+}
+
+impl Factors {
+    pub(super) const fn applied(&self) -> AppliedReductions {
+        AppliedReductions {
+            long_joint: self.long_joint.value,
+            long_grip: self.long_grip.value,
+            packing: self.packing.value,
+            clearance: self.clearance.value,
+        }
+    }
+}
+
+impl ConnectionFacts {
     /// The factors of a method.
     pub(super) fn factors(
         &self,
         method: ShearMethod,
         thread: &Thread,
         grade: BoltGrade,
-    ) -> Result<AppliedReductions, Error> {
+    ) -> Result<Factors, Error> {
         let d = thread.nominal_diameter();
-        let length = checked("length of the joint", self.joint_length)?;
-        let grip = checked("grip", self.grip)?;
-        let packing = checked("thickness of packing", self.packing)?;
-        Ok(AppliedReductions {
+        let none = millimetres(0.0);
+        let length = match self.joint_length {
+            JointLength::Known(length) => sane_length("length of the joint", length)?,
+            JointLength::Unknown | JointLength::SingleBolt | JointLength::LoadedAlong => none,
+        };
+        let grip = self
+            .grip
+            .map_or(Ok(none), |grip| sane_length("grip", grip))?;
+        let packing = not_negative("thickness of packing", self.packing.unwrap_or(none))?;
+        if packing > none {
+            sane_length("thickness of packing", packing)?;
+        }
+        let wide_hole = self.wide_hole(method, thread)?;
+        Ok(Factors {
             long_joint: long_joint(method, length, d)?,
             long_grip: long_grip(method, grade, grip, length, d)?,
             packing: packed(method, packing, d)?,
-            clearance: self.clearance(method, thread, grade)?,
+            clearance: if wide_hole && !is_soft(grade) {
+                Factor::printed(0.85)
+            } else {
+                Factor::ONE
+            },
+            wide_hole,
         })
     }
 
-    fn clearance(
+    /// Whether the hole is one of EN 1993-1-8 3.6.1(5).
+    fn wide_hole(&self, method: ShearMethod, thread: &Thread) -> Result<bool, Error> {
+        let Some(hole) = self.hole else {
+            return Ok(false);
+        };
+        let d = thread.nominal_diameter();
+        sane_length("hole diameter", hole)?;
+        if hole + TOLERANCE < d {
+            return Err(out_of_range(
+                "hole diameter",
+                hole,
+                Allowed::AtLeast(d.into()),
+            ));
+        }
+        let en = method == ShearMethod::En1993 && small_hole_of_en(thread);
+        Ok(en && hole > d + SMALL_CLEARANCE + TOLERANCE)
+    }
+
+    /// The steps to the factors that took something off, and to their product.
+    pub(super) fn steps(
         &self,
+        mut derivation: Derivation,
         method: ShearMethod,
         thread: &Thread,
         grade: BoltGrade,
-    ) -> Result<f64, Error> {
-        if !self.two_millimetre_clearance || method != ShearMethod::En1993 {
-            return Ok(1.0);
+    ) -> Derivation {
+        let Ok(factors) = self.factors(method, thread, grade) else {
+            return derivation;
+        };
+        let applied = factors.applied();
+        if applied.product() >= 1.0 {
+            return derivation;
         }
-        let d = thread.nominal_diameter();
-        let listed = [millimetres(12.0), millimetres(14.0)];
-        if !listed
-            .iter()
-            .any(|size| (*size - d).abs() < millimetres(1e-6))
-        {
-            return Err(Error::Mismatch(format!(
-                "EN 1993-1-8 3.6.1(5) is about M12 and M14 bolts in holes with 2 mm clearance, not {thread}"
-            )));
+        let none = millimetres(0.0);
+        let length = match self.joint_length {
+            JointLength::Known(length) => length,
+            _ => none,
+        };
+        let terms = [
+            ("d", thread.nominal_diameter()),
+            ("L", length),
+            ("G", self.grip.unwrap_or(none)),
+            ("t", self.packing.unwrap_or(none)),
+            ("mm", millimetres(1.0)),
+            ("in", inches(1.0)),
+        ];
+        let [joint, grip, packing] = clauses(method);
+        for (factor, what, symbol, source) in [
+            (
+                factors.long_joint,
+                "for the length of the joint",
+                "kj",
+                joint,
+            ),
+            (factors.long_grip, "for the grip", "kg", grip),
+            (factors.packing, "for packing", "kp", packing),
+            (
+                factors.clearance,
+                "for the wide hole",
+                "kc",
+                "EN 1993-1-8:2005 3.6.1(5)",
+            ),
+        ] {
+            derivation = factor.step(derivation, what, symbol, source, &terms);
         }
-        let soft = matches!(
-            grade,
-            BoltGrade::Iso(PropertyClass::Class4_6 | PropertyClass::Class5_6)
-        );
-        Ok(if soft { 1.0 } else { 0.85 })
+        derivation.step(
+            Step::new(
+                "reductions together",
+                "k",
+                "kj * kg * kp * kc",
+                applied.product(),
+            )
+            .with("kj", applied.long_joint)
+            .with("kg", applied.long_grip)
+            .with("kp", applied.packing)
+            .with("kc", applied.clearance),
+        )
     }
 }
 
-fn checked(name: &'static str, length: Option<Length>) -> Result<Length, Error> {
-    length.map_or(Ok(millimetres(0.0)), |length| sane_length(name, length))
+/// Where a method speaks of long joints, grips and packing.
+const fn clauses(method: ShearMethod) -> [&'static str; 3] {
+    match method {
+        ShearMethod::Aisc360 { .. } => [
+            "AISC 360 Table J3.2, end-loaded joints",
+            "AISC 360 Table J3.2, A307 bolts",
+            "AISC 360 J5, fillers",
+        ],
+        ShearMethod::Bs5950 => [
+            "BS 5950-1:2000 6.3.2.4",
+            "BS 5950-1:2000 6.3.2.3",
+            "BS 5950-1:2000 6.3.2.2",
+        ],
+        ShearMethod::Is800 => [
+            "IS 800:2007 10.3.3.1",
+            "IS 800:2007 10.3.3.2",
+            "IS 800:2007 10.3.3.3",
+        ],
+        ShearMethod::As4100 => ["AS 4100 Table 9.3.2.1", "", "AS 4100 9.3.2.5"],
+        ShearMethod::CsaS16 => ["CSA S16 13.12.1.2", "", ""],
+        _ => ["EN 1993-1-8:2005 3.8", "", "EN 1993-1-8:2005 3.6.1(12)"],
+    }
 }
 
-fn long_joint(method: ShearMethod, length: Length, d: Length) -> Result<f64, Error> {
+/// Sizes whose normal hole has 1 mm of clearance in EN 1090-2, Table 11.
+pub(super) fn small_hole_of_en(thread: &Thread) -> bool {
+    let d = thread.nominal_diameter();
+    [millimetres(12.0), millimetres(14.0)]
+        .iter()
+        .any(|size| (*size - d).abs() < TOLERANCE)
+}
+
+fn is_soft(grade: BoltGrade) -> bool {
+    matches!(
+        grade,
+        BoltGrade::Iso(PropertyClass::Class4_6 | PropertyClass::Class5_6)
+    )
+}
+
+fn long_joint(method: ShearMethod, length: Length, d: Length) -> Result<Factor, Error> {
     let in_d = (length / d).value;
     Ok(match method {
         ShearMethod::Aisc360 {
             edition: AiscEdition::E2005,
-        } if length > inches(50.0) => 0.8,
+        } if length > inches(50.0) => Factor::printed(0.8),
         ShearMethod::Aisc360 { edition }
             if edition != AiscEdition::E2005 && length > inches(38.0) =>
         {
-            0.833
+            Factor::printed(0.833)
         }
-        ShearMethod::En1993 if in_d > 15.0 => (1.0 - (in_d - 15.0) / 200.0).max(0.75),
+        ShearMethod::En1993 if in_d > 15.0 => Factor::by(
+            "max(1 - (L - 15 * d) / (200 * d), 0.75)",
+            (1.0 - (in_d - 15.0) / 200.0).max(0.75),
+        ),
         ShearMethod::Bs5950 if length > millimetres(500.0) => {
             let most = millimetres(5500.0);
             if length >= most {
                 return Err(out_of_range(
                     "length of the joint for BS 5950-1",
                     length,
-                    Allowed::AtMost(most.into()),
+                    Allowed::Below(most.into()),
                 ));
             }
-            ((most - length) / millimetres(5000.0)).value
+            Factor::by(
+                "(5500 * mm - L) / (5000 * mm)",
+                ((most - length) / millimetres(5000.0)).value,
+            )
         }
-        ShearMethod::Is800 if in_d > 15.0 => (1.075 - in_d / 200.0).clamp(0.75, 1.0),
-        ShearMethod::As4100 if length > millimetres(300.0) => {
-            (1.075 - (length / millimetres(4000.0)).value).max(0.75)
-        }
-        ShearMethod::CsaS16 if length >= millimetres(760.0) => 0.833,
-        _ => 1.0,
+        ShearMethod::Is800 if in_d > 15.0 => Factor::by(
+            "min(max(1.075 - L / (200 * d), 0.75), 1)",
+            (1.075 - in_d / 200.0).clamp(0.75, 1.0),
+        ),
+        ShearMethod::As4100 if length > millimetres(300.0) => Factor::by(
+            "max(1.075 - L / (4000 * mm), 0.75)",
+            (1.075 - (length / millimetres(4000.0)).value).max(0.75),
+        ),
+        ShearMethod::CsaS16 if length >= millimetres(760.0) => Factor::printed(0.833),
+        _ => Factor::ONE,
     })
+}
+
+/// 1 % less for each 1/16 in of grip over 5 d: AISC 360 Table J3.2, A307 bolts.
+pub(in crate::strength) fn grip_of_a307(grip: Length, d: Length) -> Result<Factor, Error> {
+    if grip <= D_5 * d {
+        return Ok(Factor::ONE);
+    }
+    let sixteenths = ((grip - D_5 * d) / inches(1.0 / 16.0)).value;
+    let factor = 1.0 - 0.01 * sixteenths;
+    if factor > 0.0 {
+        return Ok(Factor::by("1 - 0.01 * (G - 5 * d) / (in / 16)", factor));
+    }
+    let most = D_5 * d + inches(100.0 / 16.0);
+    let allowed = Allowed::Below(most.into());
+    Err(out_of_range("grip of an A307 bolt", grip, allowed))
 }
 
 fn long_grip(
@@ -191,43 +340,40 @@ fn long_grip(
     grip: Length,
     joint: Length,
     d: Length,
-) -> Result<f64, Error> {
+) -> Result<Factor, Error> {
     let in_d = (grip / d).value;
     if in_d <= D_5 {
-        return Ok(1.0);
+        return Ok(Factor::ONE);
     }
-    let stiff = 8.0 / (3.0 + in_d);
+    let stiff = Factor::by("8 * d / (3 * d + G)", 8.0 / (3.0 + in_d));
     match method {
-        ShearMethod::Aisc360 { .. } if is_a307(grade) => {
-            let sixteenths = ((grip - D_5 * d) / inches(1.0 / 16.0)).value;
-            let factor = 1.0 - 0.01 * sixteenths;
-            if factor > 0.0 {
-                Ok(factor)
-            } else {
-                let most = D_5 * d + inches(100.0 / 16.0);
-                let allowed = Allowed::AtMost(most.into());
-                Err(out_of_range("grip of an A307 bolt", grip, allowed))
-            }
-        }
+        ShearMethod::Aisc360 { .. } if is_a307(grade) => grip_of_a307(grip, d),
         ShearMethod::Bs5950 => Ok(stiff),
         ShearMethod::Is800 if in_d > 8.0 => {
             let allowed = Allowed::AtMost((8.0 * d).into());
             Err(out_of_range("grip for IS 800", grip, allowed))
         }
         // Never above the factor of the long joint.
-        ShearMethod::Is800 => Ok(stiff.min(long_joint(method, joint, d)?)),
-        _ => Ok(1.0),
+        ShearMethod::Is800 => {
+            let long = long_joint(method, joint, d)?;
+            Ok(if long.value < stiff.value {
+                long
+            } else {
+                stiff
+            })
+        }
+        _ => Ok(Factor::ONE),
     }
 }
 
-fn packed(method: ShearMethod, packing: Length, d: Length) -> Result<f64, Error> {
+fn packed(method: ShearMethod, packing: Length, d: Length) -> Result<Factor, Error> {
     Ok(match method {
         ShearMethod::Aisc360 { edition } if packing > inches(0.25) => {
             let factor = 1.0 - 0.4 * ((packing - inches(0.25)) / inches(1.0)).value;
             if edition != AiscEdition::E2005 {
-                factor.max(0.85)
+                Factor::by("max(1 - 0.4 * (t / in - 0.25), 0.85)", factor.max(0.85))
             } else if packing <= inches(0.75) {
-                factor
+                Factor::by("1 - 0.4 * (t / in - 0.25)", factor)
             } else {
                 let allowed = Allowed::AtMost(inches(0.75).into());
                 return Err(out_of_range("fillers for AISC 360-05", packing, allowed));
@@ -237,35 +383,39 @@ fn packed(method: ShearMethod, packing: Length, d: Length) -> Result<f64, Error>
             let allowed = Allowed::AtMost((4.0 / 3.0 * d).into());
             return Err(out_of_range("packing for BS 5950-1", packing, allowed));
         }
-        ShearMethod::En1993 | ShearMethod::Bs5950 if 3.0 * packing > d => {
-            (9.0 * d / (8.0 * d + 3.0 * packing)).value
-        }
+        ShearMethod::En1993 | ShearMethod::Bs5950 if 3.0 * packing > d => Factor::by(
+            "9 * d / (8 * d + 3 * t)",
+            (9.0 * d / (8.0 * d + 3.0 * packing)).value,
+        ),
         ShearMethod::Is800 if packing > millimetres(6.0) => {
             let factor = 1.0 - 0.0125 * (packing / millimetres(1.0)).value;
             if factor <= 0.0 {
-                let allowed = Allowed::AtMost(millimetres(80.0).into());
+                let allowed = Allowed::Below(millimetres(80.0).into());
                 return Err(out_of_range("packing for IS 800", packing, allowed));
             }
-            factor
+            Factor::by("1 - 0.0125 * t / mm", factor)
         }
         ShearMethod::As4100 if packing > millimetres(20.0) => {
             let allowed = Allowed::AtMost(millimetres(20.0).into());
             return Err(out_of_range("packing for AS 4100", packing, allowed));
         }
-        ShearMethod::As4100 if packing > millimetres(6.0) => 0.85,
+        ShearMethod::As4100 if packing > millimetres(6.0) => Factor::printed(0.85),
+        // Thicker fillers are to be extended beyond the joint and fastened there.
         ShearMethod::CsaS16 if packing > millimetres(6.4) => {
-            return Err(Error::Mismatch(
-                "CSA S16 wants fillers over 6.4 mm extended beyond the joint and fastened there; \
-                 it gives no reduction"
-                    .to_string(),
-            ));
+            let allowed = Allowed::AtMost(millimetres(6.4).into());
+            let what = "fillers for CSA S16 that are not fastened beyond the joint";
+            return Err(out_of_range(what, packing, allowed));
         }
-        _ => 1.0,
+        _ => Factor::ONE,
     })
 }
 
 /// A method's reductions that were recalled, if any of them took something off.
-pub(super) fn recalled(method: ShearMethod, applied: &AppliedReductions) -> Cautions {
+pub(super) fn recalled(
+    method: ShearMethod,
+    applied: &AppliedReductions,
+    wide_hole: bool,
+) -> Cautions {
     let AppliedReductions {
         long_joint,
         long_grip,
@@ -279,11 +429,14 @@ pub(super) fn recalled(method: ShearMethod, applied: &AppliedReductions) -> Caut
             "BS 5950-1 6.3.2, long joints and large grips",
             long_joint < 1.0 || long_grip < 1.0,
         ),
-        ShearMethod::Is800 => ("IS 800:2007 10.3.3, reductions", applied.product() < 1.0),
+        ShearMethod::Is800 => ("IS 800:2007 10.3.3.1, long joints", long_joint < 1.0),
         ShearMethod::As4100 => ("AS 4100 9.3.2, reductions", applied.product() < 1.0),
         ShearMethod::CsaS16 => ("CSA S16 13.12.1.2, long joints", long_joint < 1.0),
         _ => ("", false),
     };
     let caution = rests_on_memory.then_some(Caution::MethodFromMemory { method: name });
-    Cautions::default().with(caution)
+    let bearing = wide_hole.then_some(Caution::MethodFromMemory {
+        method: "EN 1993-1-8 3.6.1(5), bearing in wide holes",
+    });
+    Cautions::default().with(caution).with(bearing)
 }

@@ -1,6 +1,6 @@
 //! Area, stress and factor of each method.
 
-use alloc::{format, string::ToString};
+use alloc::string::ToString;
 
 use super::{AiscEdition, ShearBasis, ShearMethod};
 use crate::caution::{Caution, Cautions};
@@ -8,16 +8,14 @@ use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass};
 use crate::parts::Zone;
 use crate::strength::check::{Level, Resistance};
+use crate::strength::section::{Base, Section, StressOf};
 use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};
-use crate::thread::Thread;
-use crate::units::{Area, Force, Stress, ksi, megapascals};
+use crate::units::{Force, Stress, ksi, megapascals};
 
 /// Shear yield over tensile yield by the distortion-energy theory, 1/sqrt 3, as Shigley prints it.
 const DISTORTION_ENERGY: f64 = 0.577;
 /// The same in full: IS 800 writes sqrt 3.
 const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;
-/// Net area of a thread over shank area, IS 800.
-const IS_800_NET: f64 = 0.78;
 
 /// How a method turns the load of its stress into resistances.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -87,50 +85,58 @@ impl ShearMethod {
         })
     }
 
-    /// Shear stress of one plane through a zone of the bolt, and the area it acts on.
+    /// Shear stress of one plane through a zone of the bolt, and the section it acts on.
     #[inline]
     pub(super) fn plane(
         self,
-        thread: &Thread,
         strength: &BoltStrength,
         zone: Zone,
-    ) -> Result<(Stress, Area), Error> {
+    ) -> Result<(StressOf, Section), Error> {
         let in_shank = zone == Zone::Shank;
-        let shank = thread.shank_area();
-        let pick = |in_thread: Area| if in_shank { shank } else { in_thread };
+        let pick = |in_thread: Section| if in_shank { Section::Shank } else { in_thread };
         Ok(match self {
-            Self::DistortionEnergy { basis, .. } => (
-                DISTORTION_ENERGY * basis.stress(strength)?,
-                pick(thread.minor_area()),
-            ),
+            Self::DistortionEnergy { basis, .. } => (basis.stress(strength)?, pick(Section::Root)),
             // The area is that of the shank in both zones; threads lower the stress.
-            Self::Aisc360 { edition } => (aisc_stress(edition, strength, in_shank), shank),
-            Self::En1993 => (
-                en_stress(strength.grade, in_shank)?,
-                pick(thread.tensile_stress_area()),
-            ),
+            Self::Aisc360 { edition } => (aisc_stress(edition, strength, in_shank), Section::Shank),
+            Self::En1993 => (en_stress(strength.grade, in_shank)?, pick(Section::Stress)),
             Self::Bs5950 => (
-                bs_5950_stress(strength.grade)?,
-                pick(thread.tensile_stress_area()),
+                StressOf::table(bs_5950_stress(strength.grade, StressQuantity::ShearDesign)?),
+                pick(Section::Stress),
             ),
-            Self::Bs449 => (bs_449_stress(strength.grade)?, shank),
-            Self::As4100 => (0.62 * strength.tensile_strength, pick(thread.minor_area())),
+            Self::Bs449 => (
+                StressOf::table(bs_449_stress(strength.grade)?),
+                Section::Shank,
+            ),
+            Self::As4100 => (
+                StressOf::share(0.62, Base::tensile("fuf", strength), "0.62 * fuf"),
+                pick(Section::Root),
+            ),
             Self::Is800 => (
-                ONE_OVER_SQRT_3 * strength.tensile_strength,
-                pick(IS_800_NET * shank),
+                StressOf::share(
+                    ONE_OVER_SQRT_3,
+                    Base::tensile("fub", strength),
+                    "fub / sqrt(3)",
+                ),
+                pick(Section::Net),
             ),
             // The standard lowers the resistance by 30 %; stress or area is the same.
-            Self::CsaS16 => (
-                if in_shank { 0.60 } else { 0.60 * 0.70 } * strength.tensile_strength,
-                shank,
-            ),
-            Self::MilHdbk5 { shear_strength, .. } if in_shank => {
-                (positive("shear strength", shear_strength)?, shank)
+            Self::CsaS16 => {
+                let base = Base::tensile("Fu", strength);
+                let stress = if in_shank {
+                    StressOf::share(0.60, base, "0.60 * Fu")
+                } else {
+                    StressOf::share(0.60 * 0.70, base, "0.60 * 0.70 * Fu")
+                };
+                (stress, Section::Shank)
             }
-            Self::MilHdbk5 { .. } => return Err(no_thread_in_plane()),
+            Self::MilHdbk5 { shear_strength, .. } if in_shank => (
+                StressOf::stated(positive("shear strength", shear_strength)?),
+                Section::Shank,
+            ),
+            Self::MilHdbk5 { .. } => return Err(no_thread_in_plane(strength.grade)),
             Self::NasaStd5020 { shear_strength, .. } => (
-                positive("shear strength", shear_strength)?,
-                pick(thread.minor_area()),
+                StressOf::stated(positive("shear strength", shear_strength)?),
+                pick(Section::Root),
             ),
         })
     }
@@ -196,7 +202,7 @@ pub(crate) fn aisc_cautions(edition: AiscEdition, grade: BoltGrade) -> Cautions 
         .with(recalled.map(|method| Caution::MethodFromMemory { method }))
 }
 
-pub(super) fn is_a307(grade: BoltGrade) -> bool {
+pub(in crate::strength) fn is_a307(grade: BoltGrade) -> bool {
     matches!(grade, BoltGrade::Astm(AstmGrade::A307A | AstmGrade::A307B))
 }
 
@@ -214,22 +220,25 @@ fn sane_factor(name: &'static str, factor: f64) -> Result<f64, Error> {
 }
 
 #[cold]
-fn no_thread_in_plane() -> Error {
-    Error::Mismatch(
-        "MIL-HDBK-5 Table 8.1.5(a) gives the shear strength of the full shank only; \
-         a plane across the thread has none"
-            .to_string(),
-    )
+fn no_thread_in_plane(grade: BoltGrade) -> Error {
+    Error::NoValue {
+        quantity: "shear strength across the thread",
+        subject: grade.to_string(),
+        reason: "MIL-HDBK-5 Table 8.1.5(a) gives that of the full shank only",
+    }
 }
+
+const EN: &str = "EN 1993-1-8";
+const BS: &str = "BS 5950-1:2000";
 
 /// The row of a code for one property class that is wanted. Names are compared last: they cost most.
 fn row_for_class(
     code: &'static str,
     grade: BoltGrade,
     wanted: impl Fn(&DesignStress) -> bool,
-) -> Result<&'static DesignStress, Error> {
+) -> Option<&'static DesignStress> {
     let BoltGrade::Iso(class) = grade else {
-        return Err(not_listed(grade, code));
+        return None;
     };
     let bolts = match class {
         PropertyClass::Class4_6 => "class 4.6",
@@ -239,66 +248,90 @@ fn row_for_class(
         PropertyClass::Class6_8 => "class 6.8",
         PropertyClass::Class8_8 => "class 8.8",
         PropertyClass::Class10_9 => "class 10.9",
-        _ => return Err(not_listed(grade, code)),
+        _ => return None,
     };
     DesignStress::all_metric()
         .iter()
         .find(|row| wanted(row) && row.bolts == bolts && row.code == code)
-        .ok_or_else(|| not_listed(grade, code))
+}
+
+fn en_strength(
+    grade: BoltGrade,
+    of: StressQuantity,
+    quantity: &'static str,
+) -> Result<Stress, Error> {
+    row_for_class(EN, grade, |row| row.quantity == of)
+        .and_then(|row| row.stress)
+        .ok_or_else(|| {
+            not_listed(
+                quantity,
+                grade,
+                "EN 1993-1-8 Table 3.1 has classes 4.6 to 10.9",
+            )
+        })
 }
 
 /// Nominal tensile strength fub of EN 1993-1-8 Table 3.1, below that of ISO 898-1 for class 8.8.
-/// Nominal yield strength of EN 1993-1-8, Table 3.1: that of the class, whatever the size.
-pub(crate) fn en_yield_strength(grade: BoltGrade) -> Result<Stress, Error> {
-    let of_yield = |row: &DesignStress| row.quantity == StressQuantity::YieldStrength;
-    row_for_class("EN 1993-1-8", grade, of_yield)?
-        .stress
-        .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
-}
-
 pub(crate) fn en_tensile_strength(grade: BoltGrade) -> Result<Stress, Error> {
-    let of_tension = |row: &DesignStress| row.quantity == StressQuantity::TensileStrength;
-    row_for_class("EN 1993-1-8", grade, of_tension)?
-        .stress
-        .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
+    en_strength(grade, StressQuantity::TensileStrength, "tensile strength")
 }
 
 /// Nominal yield strength fyb of EN 1993-1-8 Table 3.1.
 pub(crate) fn en_yield_strength(grade: BoltGrade) -> Result<Stress, Error> {
-    let of_yield = |row: &DesignStress| row.quantity == StressQuantity::YieldStrength;
-    row_for_class("EN 1993-1-8", grade, of_yield)?
-        .stress
-        .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
+    en_strength(grade, StressQuantity::YieldStrength, "yield strength")
+}
+
+/// fub of EN 1993-1-8 for a working.
+pub(in crate::strength) fn en_base(grade: BoltGrade) -> Result<Base, Error> {
+    Ok(Base {
+        what: "nominal tensile strength",
+        symbol: "fub",
+        value: en_tensile_strength(grade)?,
+        table: Some("EN 1993-1-8:2005 Table 3.1"),
+    })
 }
 
 /// Strengths of EN 1993-1-8 Table 3.1 that were recalled: classes 4.8, 5.8 and 6.8.
 pub(crate) fn en_cautions(grade: BoltGrade) -> Cautions {
     let of_tension = |row: &DesignStress| row.quantity == StressQuantity::TensileStrength;
-    let row = row_for_class("EN 1993-1-8", grade, of_tension).ok();
+    let row = row_for_class(EN, grade, of_tension);
     Cautions::default()
         .with(row.and_then(|row| Caution::from_memory("nominal tensile strength", row.provenance)))
 }
 
 /// The factor for shear times fub, of EN 1993-1-8 Tables 3.1 and 3.4.
-fn en_stress(grade: BoltGrade, in_shank: bool) -> Result<Stress, Error> {
+fn en_stress(grade: BoltGrade, in_shank: bool) -> Result<StressOf, Error> {
     let plane = if in_shank {
         StressPlane::Shank
     } else {
         StressPlane::Thread
     };
-    let tensile = en_tensile_strength(grade)?;
-    row_for_class("EN 1993-1-8", grade, |row| row.plane == Some(plane))?
-        .share_of_tensile
-        .map(|share| share * tensile)
-        .ok_or_else(|| not_listed(grade, "EN 1993-1-8"))
+    let base = en_base(grade)?;
+    row_for_class(EN, grade, |row| row.plane == Some(plane))
+        .and_then(|row| row.share_of_tensile)
+        .map(|share| StressOf::factor(("av", share), base, "av * fub"))
+        .ok_or_else(|| {
+            not_listed(
+                "shear stress",
+                grade,
+                "EN 1993-1-8 Table 3.4 has no such class",
+            )
+        })
 }
 
-/// ps of BS 5950-1 Table 30.
-fn bs_5950_stress(grade: BoltGrade) -> Result<Stress, Error> {
-    let of_shear = |row: &DesignStress| row.quantity == StressQuantity::ShearDesign;
-    row_for_class("BS 5950-1:2000", grade, of_shear)?
-        .stress
-        .ok_or_else(|| not_listed(grade, "BS 5950-1:2000"))
+/// ps or pt of BS 5950-1, Tables 30 and 34.
+pub(in crate::strength) fn bs_5950_stress(
+    grade: BoltGrade,
+    of: StressQuantity,
+) -> Result<Stress, Error> {
+    let quantity = if of == StressQuantity::TensionDesign {
+        "design strength in tension"
+    } else {
+        "design strength in shear"
+    };
+    row_for_class(BS, grade, |row| row.quantity == of)
+        .and_then(|row| row.stress)
+        .ok_or_else(|| not_listed(quantity, grade, "BS 5950-1 has classes 4.6, 8.8 and 10.9"))
 }
 
 /// Allowable shear stress of BS 449-2 as reproduced capacity tables have it.
@@ -307,16 +340,21 @@ fn bs_449_stress(grade: BoltGrade) -> Result<Stress, Error> {
         BoltGrade::Iso(PropertyClass::Class6_8) => Ok(megapascals(140.0)),
         BoltGrade::Iso(PropertyClass::Class8_8) => Ok(megapascals(187.0)),
         BoltGrade::Iso(PropertyClass::Class10_9) => Ok(megapascals(233.0)),
-        _ => Err(not_listed(grade, "BS 449-2")),
+        _ => Err(not_listed(
+            "allowable shear stress",
+            grade,
+            "of BS 449-2, those of classes 6.8, 8.8 and 10.9 are known",
+        )),
     }
 }
 
+/// The one way in which a method refuses a grade that it does not list.
 #[cold]
-fn not_listed(grade: BoltGrade, code: &str) -> Error {
+fn not_listed(quantity: &'static str, grade: BoltGrade, reason: &'static str) -> Error {
     Error::NoValue {
-        quantity: "shear stress",
-        subject: format!("{grade} by {code}"),
-        reason: "the code lists other bolts",
+        quantity,
+        subject: grade.to_string(),
+        reason,
     }
 }
 
@@ -325,26 +363,33 @@ fn not_listed(grade: BoltGrade, code: &str) -> Error {
 /// A307, A325 and A490 bolts with their twist-off kinds have rows of their own, in whole ksi. All
 /// other material is the row of threaded parts, a share of its tensile strength; A354 BC is
 /// stronger than the group the 2010 edition puts it in, and gets no more than the group.
-pub(super) fn aisc_stress(edition: AiscEdition, strength: &BoltStrength, in_shank: bool) -> Stress {
+pub(super) fn aisc_stress(
+    edition: AiscEdition,
+    strength: &BoltStrength,
+    in_shank: bool,
+) -> StressOf {
     use AstmGrade as G;
     let old = edition == AiscEdition::E2005;
     let pick = |thread: f64, shank: f64| if in_shank { shank } else { thread };
-    let threaded_part = if old {
-        pick(0.40, 0.50)
+    let table = |thread: f64, shank: f64| StressOf::table(ksi(pick(thread, shank)));
+    let (share, formula) = match (old, in_shank) {
+        (true, false) => (0.40, "0.40 * Fu"),
+        (true, true) => (0.50, "0.50 * Fu"),
+        (false, false) => (0.450, "0.450 * Fu"),
+        (false, true) => (0.563, "0.563 * Fu"),
+    };
+    let threaded_part = StressOf::share(share, Base::tensile("Fu", strength), formula);
+    let group_120 = if old {
+        table(48.0, 60.0)
     } else {
-        pick(0.450, 0.563)
-    } * strength.tensile_strength;
-    let group_120 = ksi(if old {
-        pick(48.0, 60.0)
-    } else {
-        pick(54.0, 68.0)
-    });
+        table(54.0, 68.0)
+    };
     let BoltGrade::Astm(grade) = strength.grade else {
         return threaded_part;
     };
     match grade {
         // The one value holds with or without threads in the plane.
-        G::A307A | G::A307B => ksi(if old { 24.0 } else { 27.0 }),
+        G::A307A | G::A307B => StressOf::table(ksi(if old { 24.0 } else { 27.0 })),
         G::A325To2014
         | G::F3125A325Type1
         | G::F3125A325Type3
@@ -355,33 +400,38 @@ pub(super) fn aisc_stress(edition: AiscEdition, strength: &BoltStrength, in_shan
         | G::F3125A490m
         | G::F3125A490Type3
         | G::F3125F2280Type1
-        | G::F3125F2280Type3 => ksi(if old {
-            pick(60.0, 75.0)
-        } else {
-            pick(68.0, 84.0)
-        }),
-        G::A354Bc if !old && group_120 < threaded_part => group_120,
+        | G::F3125F2280Type3 => {
+            if old {
+                table(60.0, 75.0)
+            } else {
+                table(68.0, 84.0)
+            }
+        }
+        G::A354Bc if !old && group_120.stress < threaded_part.stress => group_120,
         _ => threaded_part,
     }
 }
 
 impl ShearBasis {
     #[inline]
-    fn stress(self, strength: &BoltStrength) -> Result<Stress, Error> {
-        let (stress, quantity) = match self {
-            Self::Yield => (strength.yield_strength, "yield strength"),
-            Self::Proof => (strength.proof_stress, "proof stress"),
+    fn stress(self, strength: &BoltStrength) -> Result<StressOf, Error> {
+        let (stress, what, symbol, formula) = match self {
+            Self::Yield => (
+                strength.yield_strength,
+                "yield strength",
+                "Sy",
+                "0.577 * Sy",
+            ),
+            Self::Proof => (strength.proof_stress, "proof stress", "Sp", "0.577 * Sp"),
         };
-        stress.ok_or_else(|| missing(quantity, strength.grade))
-    }
-}
-
-#[cold]
-fn missing(quantity: &'static str, grade: BoltGrade) -> Error {
-    use alloc::string::ToString;
-    Error::NoValue {
-        quantity,
-        subject: grade.to_string(),
-        reason: "its standard gives none",
+        let value =
+            stress.ok_or_else(|| not_listed(what, strength.grade, "its standard gives none"))?;
+        let base = Base {
+            what,
+            symbol,
+            value,
+            table: None,
+        };
+        Ok(StressOf::share(DISTORTION_ENERGY, base, formula))
     }
 }

@@ -4,6 +4,8 @@ use core::fmt;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::material::{AstmGrade, BoltGrade, PropertyClass};
+use crate::strength::check::Level;
 use crate::strength::shear::AiscEdition;
 
 /// Classes of friction faces. AISC has A and B only, and calls other finishes A than EN.
@@ -71,13 +73,47 @@ pub enum SlipHole {
     LongSlotAlong,
 }
 
+/// Faces that slip on each other under one bolt, and what lies about them.
+///
+/// ```
+/// use shankline::strength::slip::{SlipFaces, SlipHole};
+/// let lap = SlipFaces::new(1, SlipHole::Standard);
+/// assert_eq!((lap.count, lap.fillers), (1, 0));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct SlipFaces {
+    /// Number of friction faces.
+    pub count: usize,
+    /// Kind of hole, of all plies the worst: [`SlipMethod::worst_hole`].
+    pub hole: SlipHole,
+    /// Number of fillers between the plies at a face. From two on AISC 360 takes 0.85 (from 2010 on).
+    pub fillers: usize,
+}
+
+impl SlipFaces {
+    /// Faces without fillers.
+    ///
+    /// ```
+    /// use shankline::strength::slip::{SlipFaces, SlipHole};
+    /// assert_eq!(SlipFaces::new(2, SlipHole::Oversize).hole, SlipHole::Oversize);
+    /// ```
+    #[must_use]
+    pub const fn new(count: usize, hole: SlipHole) -> Self {
+        Self {
+            count,
+            hole,
+            fillers: 0,
+        }
+    }
+}
+
 /// A published method for the slip resistance.
 ///
 /// ```
-/// use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod};
+/// use shankline::strength::slip::{SlipClass, SlipMethod};
 /// let method = SlipMethod::En1993 {
 ///     class: SlipClass::B,
-///     hole: SlipHole::Standard,
 ///     serviceability: false,
 /// };
 /// assert_eq!(method.name(), "EN 1993-1-8:2005 3.9");
@@ -97,22 +133,16 @@ pub enum SlipMethod {
         edition: AiscEdition,
         /// Class of the faying surfaces: A or B.
         class: SlipClass,
-        /// Holes.
-        hole: SlipHole,
-        /// Two or more fillers between the plies (2010 on: factor 0.85).
-        fillers: bool,
     },
     /// EN 1993-1-8:2005 3.9.1, preloaded bolts of class 8.8 or 10.9.
     #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
     En1993 {
         /// Class of the friction surfaces (EN 1090-2).
         class: SlipClass,
-        /// Holes.
-        hole: SlipHole,
         /// Whether slip is excluded in serviceability only (category B, partial factor 1.1).
         serviceability: bool,
     },
-    /// Friction and factor stated by the caller.
+    /// Friction and factor stated by the caller; holes and fillers lower nothing.
     Stated {
         /// Coefficient of friction between the plies, least value.
         friction: f64,
@@ -124,10 +154,13 @@ pub enum SlipMethod {
 /// Mean installed pretension over the least specified one, AISC 360 J3.8.
 const DU: f64 = 1.13;
 
-/// Friction coefficient, further multiplier, and the factors of a method.
+/// Friction coefficient, further factors on the clamp force, and the factors of a method.
 pub(super) struct Numbers {
     pub(super) friction: f64,
-    pub(super) multiplier: f64,
+    /// Mean over specified pretension, Du.
+    pub(super) mean: f64,
+    /// Holes and fillers.
+    pub(super) joint: f64,
     pub(super) resistance: Option<f64>,
     pub(super) safety: Option<f64>,
 }
@@ -154,17 +187,154 @@ impl SlipMethod {
         }
     }
 
-    pub(super) fn numbers(self) -> Result<Numbers, Error> {
+    /// The levels at which the method states a resistance.
+    ///
+    /// ```
+    /// use shankline::strength::{check::Level, slip::SlipMethod};
+    /// let own = SlipMethod::Stated { friction: 0.15, safety_factor: 1.5 };
+    /// assert_eq!(own.levels(), [Level::Nominal, Level::Allowable]);
+    /// ```
+    #[must_use]
+    pub const fn levels(self) -> &'static [Level] {
         match self {
+            Self::Aisc360 { .. } => &[Level::Nominal, Level::Design, Level::Allowable],
+            Self::En1993 { .. } => &[Level::Nominal, Level::Design],
+            Self::Stated { .. } => &[Level::Nominal, Level::Allowable],
+        }
+    }
+
+    /// Whether loads and tension must carry their load factors at a level: as
+    /// [`Level::wants_factored_loads`], but not for EN 1993-1-8 in serviceability (category B), whose design
+    /// resistance is for loads in service.
+    ///
+    /// ```
+    /// use shankline::strength::{check::Level, slip::{SlipClass, SlipMethod}};
+    /// let category_b = SlipMethod::En1993 { class: SlipClass::B, serviceability: true };
+    /// assert!(!category_b.wants_factored_loads(Level::Design));
+    /// ```
+    #[must_use]
+    pub const fn wants_factored_loads(self, level: Level) -> bool {
+        let serviceability = matches!(
+            self,
+            Self::En1993 {
+                serviceability: true,
+                ..
+            }
+        );
+        level.wants_factored_loads() && !serviceability
+    }
+
+    /// Whether the method takes the preload its code specifies, and no other: then the joint's least preload
+    /// has to reach it ([`SlipPreload::reached_by`](super::SlipPreload::reached_by)), and a higher one brings
+    /// nothing. AISC: its Du is mean over specified pretension.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::slip::{SlipClass, SlipMethod};
+    /// let aisc = SlipMethod::Aisc360 { edition: AiscEdition::E2010, class: SlipClass::A };
+    /// assert!(aisc.wants_specified_preload());
+    /// ```
+    #[must_use]
+    pub const fn wants_specified_preload(self) -> bool {
+        matches!(self, Self::Aisc360 { .. })
+    }
+
+    /// Refuses a bolt that the code does not preload against slip.
+    ///
+    /// EN 1993-1-8 3.1.2 and 3.9: classes 8.8 and 10.9. AISC 360 J3.8: the high-strength bolts of Table J3.1,
+    /// A325 and A490 with their twist-off kinds; others of that strength (A449, A354 BC, BD), which the table
+    /// names for sizes that those do not reach, are refused here.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] for any other grade.
+    ///
+    /// ```
+    /// use shankline::material::{BoltGrade, PropertyClass};
+    /// use shankline::strength::slip::{SlipClass, SlipMethod};
+    /// let en = SlipMethod::En1993 { class: SlipClass::B, serviceability: false };
+    /// assert!(en.covers(PropertyClass::Class10_9.into()).is_ok());
+    /// assert!(en.covers(PropertyClass::Class12_9.into()).is_err());
+    /// ```
+    pub fn covers(self, grade: BoltGrade) -> Result<(), Error> {
+        use AstmGrade as G;
+        use alloc::string::ToString;
+        let (covered, reason) = match self {
+            Self::Aisc360 { .. } => (
+                matches!(
+                    grade,
+                    BoltGrade::Astm(
+                        G::A325To2014
+                            | G::F3125A325Type1
+                            | G::F3125A325Type3
+                            | G::F3125A325m
+                            | G::F3125F1852Type1
+                            | G::F3125F1852Type3
+                            | G::F3125A490Type1
+                            | G::F3125A490Type3
+                            | G::F3125A490m
+                            | G::F3125F2280Type1
+                            | G::F3125F2280Type3
+                    )
+                ),
+                "AISC 360 has slip-critical joints of A325 and A490 bolts and their twist-off kinds",
+            ),
+            Self::En1993 { .. } => (
+                matches!(
+                    grade,
+                    BoltGrade::Iso(PropertyClass::Class8_8 | PropertyClass::Class10_9)
+                ),
+                "EN 1993-1-8 preloads bolts of classes 8.8 and 10.9",
+            ),
+            Self::Stated { .. } => (true, ""),
+        };
+        if covered {
+            return Ok(());
+        }
+        Err(Error::NoValue {
+            quantity: "slip resistance",
+            subject: grade.to_string(),
+            reason,
+        })
+    }
+
+    /// Of several kinds of hole the one with the least slip resistance, standard for none: the kind to hand to
+    /// [`slip_resistance`](super::slip_resistance) where the plies differ.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::slip::{SlipClass, SlipHole, SlipMethod};
+    /// let aisc = SlipMethod::Aisc360 { edition: AiscEdition::E2010, class: SlipClass::A };
+    /// let plies = [SlipHole::Standard, SlipHole::LongSlotAlong, SlipHole::Oversize];
+    /// assert_eq!(aisc.worst_hole(plies), SlipHole::LongSlotAlong);
+    /// ```
+    #[must_use]
+    pub fn worst_hole(self, holes: impl IntoIterator<Item = SlipHole>) -> SlipHole {
+        let share = |hole: SlipHole| match self {
             Self::Aisc360 {
-                edition,
-                class,
-                hole,
-                fillers,
-            } => aisc_numbers(edition, class, hole, fillers),
+                edition: AiscEdition::E2005,
+                ..
+            } => {
+                let (hsc, phi, _) = aisc_2005_hole(hole);
+                hsc * phi
+            }
+            Self::Aisc360 { .. } => aisc_hole(hole).0,
+            Self::En1993 { .. } | Self::Stated { .. } => en_hole(hole),
+        };
+        holes.into_iter().fold(SlipHole::Standard, |worst, hole| {
+            if share(hole) < share(worst) {
+                hole
+            } else {
+                worst
+            }
+        })
+    }
+
+    pub(super) fn numbers(self, faces: SlipFaces) -> Result<Numbers, Error> {
+        match self {
+            Self::Aisc360 { edition, class } => aisc_numbers(edition, class, faces),
             Self::En1993 {
                 class,
-                hole,
                 serviceability,
             } => Ok(Numbers {
                 friction: match class {
@@ -173,13 +343,8 @@ impl SlipMethod {
                     SlipClass::C => 0.3,
                     SlipClass::D => 0.2,
                 },
-                multiplier: match hole {
-                    SlipHole::Standard => 1.0,
-                    SlipHole::Oversize | SlipHole::ShortSlotAcross => 0.85,
-                    SlipHole::LongSlotAcross => 0.7,
-                    SlipHole::ShortSlotAlong => 0.76,
-                    SlipHole::LongSlotAlong => 0.63,
-                },
+                mean: 1.0,
+                joint: en_hole(faces.hole),
                 resistance: Some(1.0 / if serviceability { 1.1 } else { 1.25 }),
                 safety: None,
             }),
@@ -202,7 +367,8 @@ impl SlipMethod {
                 }
                 Ok(Numbers {
                     friction,
-                    multiplier: 1.0,
+                    mean: 1.0,
+                    joint: 1.0,
                     resistance: None,
                     safety: Some(safety_factor),
                 })
@@ -219,15 +385,14 @@ impl SlipMethod {
         }
     }
 
-    pub(super) fn cautions(self, tension: bool) -> Cautions {
+    pub(super) fn cautions(self, hole: SlipHole, tension: bool) -> Cautions {
         let recalled = match self {
             Self::Aisc360 {
                 edition: AiscEdition::E2005,
-                hole,
                 ..
             } => along(hole).then_some("AISC 360-05 J3.8, factors for the required strength level"),
             Self::Aisc360 { .. } => Some("AISC 360 J3.8"),
-            Self::En1993 { class, hole, .. } => {
+            Self::En1993 { class, .. } => {
                 let read =
                     matches!(class, SlipClass::A | SlipClass::B) && hole == SlipHole::Standard;
                 (!read || tension).then_some("EN 1993-1-8 3.9, classes, slots and tension")
@@ -246,11 +411,45 @@ const fn along(hole: SlipHole) -> bool {
     )
 }
 
+/// ks of EN 1993-1-8 Table 3.6.
+const fn en_hole(hole: SlipHole) -> f64 {
+    match hole {
+        SlipHole::Standard => 1.0,
+        SlipHole::Oversize | SlipHole::ShortSlotAcross => 0.85,
+        SlipHole::LongSlotAcross => 0.7,
+        SlipHole::ShortSlotAlong => 0.76,
+        SlipHole::LongSlotAlong => 0.63,
+    }
+}
+
+/// phi and omega of AISC 360 J3.8 from 2010 on.
+const fn aisc_hole(hole: SlipHole) -> (f64, f64) {
+    match hole {
+        SlipHole::Standard | SlipHole::ShortSlotAcross => (1.00, 1.50),
+        SlipHole::Oversize | SlipHole::ShortSlotAlong => (0.85, 1.76),
+        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => (0.70, 2.14),
+    }
+}
+
+/// hsc, phi and omega of AISC 360-05 J3.8. Its factor for short slots does not ask for their direction.
+const fn aisc_2005_hole(hole: SlipHole) -> (f64, f64, f64) {
+    let hsc = match hole {
+        SlipHole::Standard => 1.0,
+        SlipHole::Oversize | SlipHole::ShortSlotAcross | SlipHole::ShortSlotAlong => 0.85,
+        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => 0.70,
+    };
+    let (phi, omega) = if along(hole) {
+        (0.85, 1.76)
+    } else {
+        (1.0, 1.5)
+    };
+    (hsc, phi, omega)
+}
+
 fn aisc_numbers(
     edition: AiscEdition,
     class: SlipClass,
-    hole: SlipHole,
-    fillers: bool,
+    faces: SlipFaces,
 ) -> Result<Numbers, Error> {
     let old = edition == AiscEdition::E2005;
     let friction = match (class, old) {
@@ -258,36 +457,26 @@ fn aisc_numbers(
         (SlipClass::A, false) => 0.30,
         (SlipClass::B, _) => 0.50,
         (SlipClass::C | SlipClass::D, _) => {
-            return Err(Error::Mismatch(alloc::format!(
-                "AISC 360 J3.8 has the classes A and B, not {class}"
-            )));
+            return Err(Error::NoValue {
+                quantity: "slip coefficient",
+                subject: alloc::format!("{class} faces"),
+                reason: "AISC 360 J3.8 has the classes A and B",
+            });
         }
     };
-    let (old_hole, phi, omega) = match hole {
-        SlipHole::Standard | SlipHole::ShortSlotAcross => (1.0, 1.00, 1.50),
-        SlipHole::Oversize | SlipHole::ShortSlotAlong => (0.85, 0.85, 1.76),
-        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => (0.70, 0.70, 2.14),
-    };
-    Ok(if old {
-        Numbers {
-            friction,
-            // The factor of 2005 for short slots does not ask for their direction.
-            multiplier: DU
-                * if hole == SlipHole::ShortSlotAcross {
-                    0.85
-                } else {
-                    old_hole
-                },
-            resistance: Some(if along(hole) { 0.85 } else { 1.0 }),
-            safety: Some(if along(hole) { 1.76 } else { 1.5 }),
-        }
+    let (joint, phi, omega) = if old {
+        aisc_2005_hole(faces.hole)
     } else {
-        Numbers {
-            friction,
-            multiplier: DU * if fillers { 0.85 } else { 1.0 },
-            resistance: Some(phi),
-            safety: Some(omega),
-        }
+        let (phi, omega) = aisc_hole(faces.hole);
+        let fillers = if faces.fillers > 1 { 0.85 } else { 1.0 };
+        (fillers, phi, omega)
+    };
+    Ok(Numbers {
+        friction,
+        mean: DU,
+        joint,
+        resistance: Some(phi),
+        safety: Some(omega),
     })
 }
 

@@ -8,7 +8,10 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::math::sqrt;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::pin::{PinJoint, PinStrengths, en_1993_pin, yielding_pin};
+use crate::strength::pin::{
+    BoltEnds, EnPin, PinJoint, PinStrengths, SingleShear, en_1993_pin, single_shear_bending,
+    yielding_pin,
+};
 use crate::strength::shear::{ShearMethod, en_tensile_strength, en_yield_strength};
 use crate::units::{Length, Stress, from_base};
 
@@ -42,46 +45,99 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
         return Bending::default();
     }
     let place = Place::Bolt(1);
-    let mut none = |why: &'static str| {
-        out.missing(MODE, place, Need::Method(why));
-        Bending::default()
-    };
     if case.tapped().is_some() {
-        return none("how far a screw bends at a tapped part is not modelled");
-    }
-    let [first, second] = case.planes.as_slice() else {
-        return none("only double shear has a method here: gaps and play bend other bolts too");
-    };
-    if (first.share - second.share).abs() > 1e-9 {
-        return none("the two shear planes carry unequal loads");
-    }
-    let stack = &case.joint.stack;
-    let thickness = |plies: &[JointPly]| {
-        let each = plies.iter().map(|ply| ply.thickness.max);
-        each.fold(Length::default(), |sum, thickness| sum + thickness)
-    };
-    let plies = stack.plies();
-    let (first, second) = (first.after_ply, second.after_ply);
-    let (Some(before), Some(inside), Some(after)) = (
-        plies.get(..first),
-        plies.get(first..second),
-        plies.get(second..),
-    ) else {
+        let why = "how far a screw bends at a tapped part is not modelled";
+        out.missing(MODE, place, Need::Method(why));
         return Bending::default();
-    };
-    // Gaps between the plies of one side put its load further out.
-    let apart = |plies: core::ops::Range<usize>| {
-        let gaps = plies.filter_map(|ply| stack.gap_after(ply));
-        gaps.fold(Length::default(), |sum, gap| sum + gap.max)
-    };
-    let outer = (thickness(before) + apart(1..first))
-        .max(thickness(after) + apart(second + 1..plies.len()));
-    let pin = PinJoint::new(bending_diameter(case), outer, thickness(inside), gap);
-    let Some(pin) = out.attempt(MODE, place, pin) else {
-        return Bending::default();
-    };
-    bent(case, &pin, out)
+    }
+    match case.planes.as_slice() {
+        [only] => single(case, only.after_ply, gap, out),
+        [first, second] if (first.share - second.share).abs() < 1e-9 => {
+            double(case, first.after_ply, second.after_ply, gap, out)
+        }
+        _ => {
+            let why = "a method is known for one plane, and for two that carry alike: gaps and play bend other bolts too";
+            out.missing(MODE, place, Need::Method(why));
+            Bending::default()
+        }
+    }
 }
+
+/// Thickness of the plies of one side, with the gaps between them, which put their load further out.
+fn side(case: &Case, plies: core::ops::Range<usize>) -> Length {
+    let stack = &case.joint.stack;
+    let apart = (plies.start + 1..plies.end).filter_map(|ply| stack.gap_after(ply));
+    let apart = apart.fold(Length::default(), |sum, gap| sum + gap.max);
+    let plies = stack.plies().get(plies).unwrap_or_default();
+    let thickness = |sum, ply: &JointPly| sum + ply.thickness.max;
+    plies.iter().fold(apart, thickness)
+}
+
+/// One plane: nothing holds the ends but the plies, so they are taken as free to tilt.
+fn single(case: &Case, plane: usize, gap: Length, out: &mut Outcomes) -> Bending {
+    const MODE: Mode = Mode::BoltBending;
+    let place = Place::Bolt(1);
+    let count = case.joint.stack.plies().len();
+    let (first, second) = (side(case, 0..plane), side(case, plane..count));
+    let bent = SingleShear::new(bending_diameter(case), first, second, gap)
+        .and_then(|joint| single_shear_bending(&joint, case.across, BoltEnds::Free));
+    let Some(bent) = out.attempt(MODE, place, bent) else {
+        return Bending::default();
+    };
+    match case.joint.methods.shear {
+        ShearMethod::DistortionEnergy { design_factor, .. } => {
+            let Some(yield_strength) = case.strength.yield_strength else {
+                out.missing(MODE, place, Need::Method("the grade has no yield strength"));
+                return Bending::default();
+            };
+            out.work(|| bent.derivation());
+            let check = bent.yield_check(yield_strength, design_factor, case.level);
+            let check = out.attempt(MODE, place, check);
+            out.checks.extend(check);
+            Bending {
+                check,
+                combined: false,
+            }
+        }
+        ShearMethod::En1993 => {
+            let Some((pin_yield, pin_tensile)) = en_strengths(case, out) else {
+                return Bending::default();
+            };
+            let Some([bending, combined]) =
+                out.attempt(MODE, place, bent.en_checks(pin_yield, pin_tensile))
+            else {
+                return Bending::default();
+            };
+            let working = bent.en_derivation(pin_yield, pin_tensile);
+            if let Some(working) = out.attempt(MODE, place, working) {
+                out.work(|| working);
+            }
+            out.checks.extend([bending, combined]);
+            Bending {
+                check: Some(bending),
+                combined: true,
+            }
+        }
+        _ => {
+            out.missing(MODE, place, Need::Method(NO_BENDING));
+            Bending::default()
+        }
+    }
+}
+
+/// Two planes that carry alike: the middle ply between the outer two.
+fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outcomes) -> Bending {
+    const MODE: Mode = Mode::BoltBending;
+    let count = case.joint.stack.plies().len();
+    let outer = side(case, 0..first).max(side(case, second..count));
+    let pin = PinJoint::new(bending_diameter(case), outer, side(case, first..second), gap);
+    match out.attempt(MODE, Place::Bolt(1), pin) {
+        Some(pin) => bent(case, &pin, out),
+        None => Bending::default(),
+    }
+}
+
+const NO_BENDING: &str = "the method for shear gives no resistance of a bolt in bending";
 
 /// The diameter that bends: that of the stress area, if thread may lie in a plane.
 fn bending_diameter(case: &Case) -> Length {
@@ -123,35 +179,38 @@ fn bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
             out.missing(
                 MODE,
                 place,
-                Need::Method("the method for shear gives no resistance of a bolt in bending"),
+                Need::Method(NO_BENDING),
             );
             Bending::default()
         }
     }
 }
 
+fn en_strengths(case: &Case, out: &mut Outcomes) -> Option<(Stress, Stress)> {
+    let grade = case.strength.grade;
+    let strengths =
+        en_yield_strength(grade).and_then(|fyb| Ok((fyb, en_tensile_strength(grade)?)));
+    out.attempt(Mode::BoltBending, Place::Bolt(1), strengths)
+}
+
 fn en_bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
-    let Some(ply_yield) = weakest_ply(case, MODE, out) else {
-        return Bending::default();
-    };
-    let strengths = en_yield_strength(case.strength.grade)
-        .and_then(|pin_yield| Ok((pin_yield, en_tensile_strength(case.strength.grade)?)));
-    let Some((pin_yield, pin_tensile)) = out.attempt(MODE, place, strengths) else {
+    let ply_yield = weakest_ply(case, MODE, out);
+    let strengths = en_strengths(case, out);
+    let (Some(ply_yield), Some((pin_yield, pin_tensile))) = (ply_yield, strengths) else {
         return Bending::default();
     };
     let strengths = PinStrengths {
         pin_yield,
         pin_tensile,
         ply_yield,
-        replaceable: false,
     };
-    let checks = en_1993_pin(pin, &strengths).and_then(|pin| {
-        out.work(|| pin.derivation());
-        pin.checks(case.across)
-    });
-    let Some(checks) = out.attempt(MODE, place, checks) else {
+    let Some(pin) = out.attempt(MODE, place, en_1993_pin(pin, &strengths)) else {
+        return Bending::default();
+    };
+    out.work(|| pin.derivation());
+    let Some(checks) = out.attempt(MODE, place, pin.checks(case.across)) else {
         return Bending::default();
     };
     let mut bending = Bending::default();
@@ -164,7 +223,32 @@ fn en_bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
         }
         out.check(check);
     }
+    if case.joint.environment.rotates {
+        in_service(case, &pin, out);
+    }
     bending
+}
+
+/// A pivot is taken out and put back: Table 3.10 has limits in service for it, at the characteristic load.
+fn in_service(case: &Case, pin: &EnPin, out: &mut Outcomes) {
+    const MODE: Mode = Mode::BoltBending;
+    let service = case.joint.load.shock_factor * case.joint.load.across;
+    if let Some(checks) = out.attempt(MODE, Place::Bolt(1), pin.service_checks(service)) {
+        out.checks.extend(checks);
+    }
+    let widest = case.plies.iter().filter(|ply| ply.pulls()).try_fold(
+        Length::default(),
+        |widest, own| Some(widest.max(own.ply?.hole?)),
+    );
+    // A hole that is not known is missing with the bearing of its ply.
+    if let Some(hole) = widest {
+        let place = Place::Joint;
+        let check = pin.contact_check(service, hole);
+        out.try_check(Mode::Bearing, place, check);
+    }
+    if let Ok(working) = pin.service_derivation(service, widest) {
+        out.work(|| working);
+    }
 }
 
 /// The greatest distance of the plies at a shear plane: its gap, and with it the end play of plies on

@@ -1,11 +1,13 @@
 //! What the clamp force holds: the plies on each other, and against slip.
 
 use super::springs::Springs;
+use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Tightening};
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::slip::slip_resistance;
+use crate::preload::PreloadTarget;
+use crate::strength::slip::{SlipFaces, SlipMethod, SlipPreload, slip_resistance};
 use crate::tension::JointDiagram;
 use crate::units::Force;
 
@@ -98,13 +100,54 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) {
         out.find(Finding::Slips);
         return;
     }
+    let answer = counted_on(case, method, preload);
+    let Some(force) = out.attempt(MODE, place, answer) else {
+        return;
+    };
+    if force.force() <= case.along {
+        // The pull takes all of the clamp force.
+        out.find(Finding::Slips);
+        return;
+    }
+    let hole = super::plies::slip_hole(case, method, out);
     // Every face holds alike: the one that carries most slips first.
-    for plane in &case.planes {
+    for plane in case.planes.iter().filter(|plane| plane.share > 0.0) {
         let place = Place::Plane(plane.number);
-        let check = slip_resistance(method, preload.in_service, 1, case.along).and_then(|slip| {
+        let faces = SlipFaces {
+            count: 1,
+            hole,
+            fillers: plane.packings,
+        };
+        let check = slip_resistance(method, force, faces, case.along).and_then(|slip| {
             out.work_at(place, || slip.derivation());
-            slip.check(plane.load, case.level)
+            let load = if method.wants_factored_loads(case.level) {
+                plane.load
+            } else {
+                plane.share * (case.joint.load.shock_factor * case.joint.load.across)
+            };
+            slip.check(load, case.level)
         });
         out.try_check(MODE, place, check);
     }
+}
+
+/// The clamp force that the method counts on: what its code specifies, or the least in service.
+fn counted_on(
+    case: &Case,
+    method: SlipMethod,
+    preload: &JointPreload,
+) -> Result<SlipPreload, Error> {
+    method.covers(case.strength.grade)?;
+    let target = case.torque().map(|torque| torque.target);
+    let specified = match (method, target) {
+        (SlipMethod::Aisc360 { edition, .. }, _) => Some(PreloadTarget::AiscJ31 { edition }),
+        (SlipMethod::En1993 { .. }, Some(PreloadTarget::En1993)) => Some(PreloadTarget::En1993),
+        _ => None,
+    };
+    let Some(specified) = specified else {
+        return Ok(SlipPreload::Least(preload.in_service));
+    };
+    let aim = specified.aim(case.thread, &case.strength)?;
+    let force = aim.least_required.unwrap_or(aim.preload) + preload.thermal[0];
+    Ok(SlipPreload::Specified(force.max(Force::default())))
 }

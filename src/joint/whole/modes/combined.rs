@@ -1,25 +1,24 @@
 //! Tension, shear and bending of the bolt together, those that act.
 
 use super::bending::Bending;
+use super::shear::Shear;
 use super::tension::Tension;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{JointPreload, NotConcerned};
+use crate::joint::whole::NotConcerned;
 use crate::parts::Zone;
-use crate::strength::check::{Check, Mode, Place};
+use crate::strength::check::{Mode, Place};
 use crate::strength::interaction::interaction;
 use crate::units::Ratio;
 
 pub(super) fn check(
     case: &Case,
-    shear: &[(usize, Check)],
+    shear: &Shear,
     bending: &Bending,
     tension: &Tension,
-    preload: Option<&JointPreload>,
     out: &mut Outcomes,
 ) {
     const MODE: Mode = Mode::Combined;
-    let _ = preload;
     let none = Ratio::from(0.0);
     let bent = bending.check.map_or(none, |check| check.utilisation);
     let pulled = tension.code.map(|check| check.utilisation);
@@ -30,7 +29,7 @@ pub(super) fn check(
         return;
     }
     // What one of them lacks is listed with it; together they lack the same.
-    let lacks = shear.len() < case.planes.len() || case.is_pulled() && pulled.is_none();
+    let lacks = !shear.complete || case.is_pulled() && pulled.is_none();
     if lacks {
         let lacking = out
             .missing
@@ -42,19 +41,21 @@ pub(super) fn check(
         }
         return;
     }
-    let most = shear
-        .iter()
-        .map(|(_, check)| check.utilisation)
-        .fold(none, |most, used| if used > most { used } else { most });
     // What the worst plane cuts decides the exponents.
+    let mut worst = (Zone::Shank, none);
+    for (zone, check) in &shear.planes {
+        if check.utilisation >= worst.1 {
+            worst = (*zone, check.utilisation);
+        }
+    }
     let zone = if case.thread_in_planes() {
         Zone::Thread
     } else {
-        Zone::Shank
+        worst.0
     };
     let together = interaction(
         case.joint.methods.interaction,
-        most,
+        worst.1,
         pulled.unwrap_or(none),
         bent,
         zone,

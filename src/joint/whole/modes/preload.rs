@@ -1,5 +1,7 @@
 //! How the bolt is tightened: the preload that gives, what is lost of it, and whether the bolt bears it.
 
+use alloc::vec::Vec;
+
 use super::springs::Springs;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
@@ -9,9 +11,11 @@ use crate::joint::whole::{
     Finding, JointPreload, Need, NotConcerned, Tightening, TorqueTightening,
 };
 use crate::parts::Locking;
-use crate::preload::ShortForm;
+use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::units::{Force, Length};
+use crate::strength::slip::SlipMethod;
+use crate::tables::expansion::Expansion;
+use crate::units::{Force, Length, celsius};
 
 pub(super) fn check(
     case: &Case,
@@ -44,7 +48,8 @@ fn worked(
     springs: Option<&Springs>,
     out: &mut Outcomes,
 ) -> Result<JointPreload, Error> {
-    let aim = torque.target.of(&case.loads)?;
+    let aim = torque.target.aim(case.thread, &case.strength)?;
+    out.warn(aim.cautions());
     let mut form = ShortForm::new(torque.nut_factor, case.diameter)?;
     if let Some(prevailing) = torque.prevailing {
         form = form.with_prevailing(prevailing)?;
@@ -54,38 +59,126 @@ fn worked(
     {
         out.find(Finding::AddRunningTorque);
     }
-    let on_wrench = form.torque(aim)?.nominal;
+    // A pretension that a code requires is a least: the torque is the one that reaches it with the greatest
+    // friction.
+    let on_wrench = match aim.least_required {
+        Some(least) => form.torque(least)?.max,
+        None => form.torque(aim.preload)?.nominal,
+    };
     let preload = form.preload(on_wrench)?;
-    let limit = case.loads.proof.map(|proof| (proof, "proof load"));
-    if let Some((limit, _)) = limit {
-        let check = Check::new(
-            Mode::Tightening,
-            Place::Joint,
-            preload.max,
-            limit,
-            Level::Nominal,
-        )?;
-        out.check(check.by("T = K F d, greatest preload against the proof load"));
-    }
     let lost = lost(case, torque, springs, out)?;
     let left = (1.0 - lost.share) * preload.min - lost.settling + lost.thermal[0];
-    let preload = JointPreload {
+    let worked = JointPreload {
         torque: on_wrench,
         prevailing: torque.prevailing,
         preload,
-        limit,
+        limit: aim.limit,
         settling_loss: lost.settling,
         thermal: lost.thermal,
         in_service: left.max(Force::default()),
         greatest: preload.max + lost.thermal[1],
         springs: springs.map(|springs| springs.elastic),
     };
+    bolt_bears_it(case, &form, &worked, out);
+    least_reached(case, torque, &worked, out);
     if out.works() {
         let working = form.derivation(on_wrench)?;
-        out.work(|| torque_steps(&preload, &form, aim, lost.share));
+        out.work(|| aim.derivation());
+        out.work(|| torque_steps(&worked, &form, aim, lost.share));
         out.work(|| working);
     }
-    Ok(preload)
+    Ok(worked)
+}
+
+/// Whether the bolt bears its greatest preload: by the limit of the target's own code, and where that is proof or
+/// yield also with the torsion of the thread.
+fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Tightening;
+    out.in_order(MODE);
+    let Some(limit) = worked.limit.load() else {
+        return;
+    };
+    let method = match worked.limit {
+        PreloadLimit::Proof { .. } => "T = K F d, greatest preload against the proof load",
+        PreloadLimit::Yield { .. } => "T = K F d, greatest preload against the yield load",
+        _ => "T = K F d, greatest preload against the limit of its code",
+    };
+    // Heat comes on top of what the wrench leaves.
+    let check = Check::new(MODE, Place::Joint, worked.greatest, limit, Level::Nominal);
+    out.try_check(MODE, Place::Joint, check.map(|check| check.by(method)));
+    if !matches!(
+        worked.limit,
+        PreloadLimit::Proof { .. } | PreloadLimit::Yield { .. }
+    ) {
+        return;
+    }
+    let place = Place::Bolt(1);
+    let Some(yield_strength) = case.strength.yield_strength else {
+        out.missing(MODE, place, Need::Method("the grade has no yield strength"));
+        return;
+    };
+    // The smaller the bearing face, the more of the torque goes into the thread.
+    let bearing = super::seat::bearing_diameter(case);
+    let stress = form.tightening_stress(
+        case.thread,
+        bearing,
+        worked.preload.max,
+        yield_strength,
+        TorsionModel::Vdi2230,
+    );
+    let Some(stress) = out.attempt(MODE, place, stress) else {
+        return;
+    };
+    out.work(|| stress.derivation());
+    let check = Check::new(
+        MODE,
+        place,
+        stress.equivalent(),
+        yield_strength,
+        Level::Nominal,
+    );
+    let check = check.map(|check| {
+        check
+            .by("tension and torsion at the wrench against the yield strength (VDI 2230)")
+            .warned(stress.cautions())
+    });
+    out.try_check(MODE, place, check);
+}
+
+/// Whether the least preload reaches what the slip method counts on.
+fn least_reached(
+    case: &Case,
+    torque: &TorqueTightening,
+    worked: &JointPreload,
+    out: &mut Outcomes,
+) {
+    const MODE: Mode = Mode::Preload;
+    let Some(SlipMethod::Aisc360 { edition, .. }) = case.joint.methods.slip else {
+        out.not_concerned(MODE, NotConcerned::NoRule);
+        return;
+    };
+    let required = PreloadTarget::AiscJ31 { edition };
+    if torque.target == required {
+        // The torque is the one that reaches it.
+        out.in_order(MODE);
+        return;
+    }
+    let Some(aim) = out.attempt(
+        MODE,
+        Place::Joint,
+        required.aim(case.thread, &case.strength),
+    ) else {
+        return;
+    };
+    let check = Check::new(
+        MODE,
+        Place::Joint,
+        aim.least_required.unwrap_or(aim.preload),
+        worked.preload.min,
+        Level::Nominal,
+    );
+    let check = check.map(|check| check.by("AISC 360 Table J3.1, least pretension"));
+    out.try_check(MODE, Place::Joint, check);
 }
 
 /// What is taken off a preload.
@@ -133,10 +226,59 @@ fn lost(
         let why = "soft plies and timber creep: measure it, and tighten again after some time";
         out.missing(MODE, Place::Joint, Need::Method(why));
     }
+    thermal(case, springs, &mut lost, out)?;
     out.in_order(MODE);
-    out.in_order(Mode::Tightening);
-    out.not_concerned(Mode::Preload, NotConcerned::NoRule);
     Ok(lost)
+}
+
+/// What heat and cold add and take, where the joint is warmer or colder than it was assembled.
+fn thermal(
+    case: &Case,
+    springs: Option<&Springs>,
+    lost: &mut Lost,
+    out: &mut Outcomes,
+) -> Result<(), Error> {
+    const MODE: Mode = Mode::Settling;
+    let environment = &case.joint.environment;
+    if environment.is_at_room_temperature() {
+        return Ok(());
+    }
+    let Some(springs) = springs else {
+        out.missing(MODE, Place::Joint, Need::Stiffness);
+        return Ok(());
+    };
+    let bolt = Expansion::of_bolt(case.strength.grade);
+    let mut layers = Vec::with_capacity(case.plies.len());
+    let mut all = true;
+    for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
+        let Some(ply) = own.ply else { continue };
+        match own.material.map(|material| material.expansion) {
+            Some(Some(expansion)) => layers.push((ply.thickness.nominal, expansion)),
+            Some(None) => {
+                all = false;
+                let why = "no coefficient of expansion of its material is known";
+                out.missing(MODE, own.place, Need::Method(why));
+            }
+            None => {
+                all = false;
+                out.missing(MODE, own.place, Need::Material);
+            }
+        }
+    }
+    let Some(bolt) = out.attempt(MODE, Place::Bolt(1), bolt).filter(|_| all) else {
+        return Ok(());
+    };
+    out.warn(bolt.cautions());
+    let range = springs.elastic.thermal_range(
+        bolt.expansion,
+        &layers,
+        celsius(20.0),
+        environment.coldest,
+        environment.hottest,
+    )?;
+    out.work(|| range.derivation());
+    lost.thermal = [range.least(), range.greatest()];
+    Ok(())
 }
 
 /// Gaps that a preload has to pull together first, because no sleeve keeps them open.
@@ -158,27 +300,40 @@ fn gaps(case: &Case, out: &mut Outcomes) {
     }
 }
 
+const TORQUE: &str = "Shigley, 9th ed., Eq. 8-27; FAA AC 43.13-1B, 7-40 for Tp";
+
 /// Torque and what is left of the preload, step by step.
 fn torque_steps(
     preload: &JointPreload,
     form: &ShortForm,
-    aim: Force,
+    aim: PreloadAim,
     relaxation: f64,
 ) -> Derivation {
     Derivation::new("Tightening torque")
-        .step(
-            Step::new(
+        .step(match aim.least_required {
+            Some(least) => Step::new(
+                "torque on the wrench, that reaches the least",
+                "T",
+                "K * F * d + Tp",
+                preload.torque,
+            )
+            .with("K", form.nut_factor().max())
+            .with("F", least)
+            .with("d", form.nominal_diameter())
+            .with("Tp", form.prevailing_torque().max)
+            .source(TORQUE),
+            None => Step::new(
                 "torque on the wrench",
                 "T",
                 "K * F * d + Tp",
                 preload.torque,
             )
             .with("K", form.nut_factor().nominal())
-            .with("F", aim)
+            .with("F", aim.preload)
             .with("d", form.nominal_diameter())
             .with("Tp", form.prevailing_torque().nominal)
-            .source("Shigley, 9th ed., Eq. 8-27; FAA AC 43.13-1B, 7-40 for Tp"),
-        )
+            .source(TORQUE),
+        })
         .step(
             Step::new(
                 "least preload in service",

@@ -1,48 +1,127 @@
-//! Shear of the bolt, plane by plane.
+//! Shear of the bolt, plane by plane, with what the code takes off for the connection.
 
 use alloc::vec::Vec;
 
-use crate::joint::whole::NotConcerned;
-use crate::joint::whole::case::Case;
+use crate::joint::whole::case::{Case, CasePlane};
 use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::{Need, NotConcerned};
+use crate::parts::Zone;
 use crate::strength::check::{Check, Mode, Place};
-use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
+use crate::strength::shear::{
+    ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ReductionNeed, ShearResistance,
+    shear_resistance,
+};
+use crate::units::{Force, Length};
 
-/// The check of each plane that has one, with its number.
-pub(super) fn check(case: &Case, out: &mut Outcomes) -> Vec<(usize, Check)> {
-    let mut found = Vec::new();
+const MODE: Mode = Mode::BoltShear;
+
+/// What shears the bolt.
+#[derive(Default)]
+pub(super) struct Shear {
+    /// The check of each plane that has one, with what the bolt has there.
+    pub(super) planes: Vec<(Zone, Check)>,
+    /// Whether every plane that carries load was checked.
+    pub(super) complete: bool,
+    /// Load across that the weakest plane bears, where EN 1993-1-8 wants bearing to govern.
+    pub(super) bearing_at_most: Option<Force>,
+}
+
+pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
+    let mut shear = Shear::default();
     if !case.is_sheared() {
-        out.not_concerned(Mode::BoltShear, NotConcerned::NoLoadAcross);
-        return found;
+        out.not_concerned(MODE, NotConcerned::NoLoadAcross);
+        return shear;
     }
-    for plane in &case.planes {
+    shear.complete = true;
+    for plane in case.planes.iter().filter(|plane| plane.share > 0.0) {
         let place = Place::Plane(plane.number);
-        let alone = LoadedPlane {
-            zone: plane.zone,
-            share: 1.0,
-        };
-        let shear = shear_resistance(
-            case.thread,
-            &case.strength,
-            &[alone],
-            PlaneRule::Each,
-            case.joint.methods.shear,
-            &ShearReductions::default(),
-        );
-        let Some(shear) = out.attempt(Mode::BoltShear, place, shear) else {
+        let found = resistance(case, plane, out);
+        let Some(found) = out.attempt(MODE, place, found) else {
+            shear.complete = false;
             continue;
         };
-        out.work_at(place, || shear.derivation());
-        let check = shear.resistance.at(case.level).and_then(|resistance| {
-            Check::new(Mode::BoltShear, place, plane.load, resistance, case.level)
-        });
-        if let Some(check) = out.attempt(Mode::BoltShear, place, check) {
-            let check = check
-                .by(case.joint.methods.shear.name())
-                .warned(shear.cautions());
-            out.check(check);
-            found.push((plane.number, check));
+        for need in found.unknown.iter() {
+            unknown(case, place, need, out);
+        }
+        out.work(|| found.derivation());
+        let check = found.check(plane.load, case.level);
+        let Some(check) = out.attempt(MODE, place, check) else {
+            shear.complete = false;
+            continue;
+        };
+        if found.bearing_must_govern
+            && let Ok(most) = found.resistance.at(case.level)
+        {
+            let whole = most / plane.share;
+            shear.bearing_at_most = Some(match shear.bearing_at_most {
+                Some(least) => least.min(whole),
+                None => whole,
+            });
+        }
+        out.check(check);
+        shear.planes.push((plane.zone, check));
+    }
+    out.in_order(MODE);
+    shear
+}
+
+fn resistance(
+    case: &Case,
+    plane: &CasePlane,
+    _out: &mut Outcomes,
+) -> Result<ShearResistance, crate::error::Error> {
+    let alone = LoadedPlane {
+        number: plane.number,
+        zone: plane.zone,
+        share: 1.0,
+    };
+    let joint_length = match case.joint_length() {
+        _ if case.joint.pattern.along() == 1 => JointLength::SingleBolt,
+        Some(length) => JointLength::Known(length),
+        None => JointLength::Unknown,
+    };
+    let facts = ConnectionFacts {
+        joint_length,
+        grip: Some(case.grip()),
+        packing: Some(plane.packing),
+        hole: widest_hole(case),
+    };
+    shear_resistance(
+        case.thread,
+        &case.strength,
+        &[alone],
+        PlaneRule::Each,
+        case.joint.methods.shear,
+        &facts,
+    )
+}
+
+/// The widest hole of the plies that bear, if every one is known.
+fn widest_hole(case: &Case) -> Option<Length> {
+    let mut widest = Length::default();
+    for ply in case.plies.iter().filter(|ply| ply.pulls()) {
+        if let Some(ply) = ply.ply {
+            widest = widest.max(ply.hole?);
         }
     }
-    found
+    Some(widest)
+}
+
+/// A fact of the connection that could lower the capacity.
+fn unknown(case: &Case, place: Place, need: ReductionNeed, out: &mut Outcomes) {
+    match need {
+        ReductionNeed::JointLength => out.missing(MODE, Place::Joint, Need::Pitch),
+        ReductionNeed::Hole => {
+            for ply in case.plies.iter().filter(|ply| ply.pulls()) {
+                if ply.ply.is_some_and(|ply| ply.hole.is_none()) {
+                    out.missing(MODE, ply.place, Need::Hole);
+                }
+            }
+        }
+        _ => out.missing(
+            MODE,
+            place,
+            Need::Method("grip or packing at the plane is not known"),
+        ),
+    }
 }

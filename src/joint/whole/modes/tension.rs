@@ -5,6 +5,7 @@ use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, NotConcerned};
+use crate::preload::PreloadLimit;
 use crate::strength::bolt_tension::bolt_tension;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::tension::JointDiagram;
@@ -81,8 +82,9 @@ fn with_preload(
     out: &mut Outcomes,
 ) {
     // A code whose pretension is a least has the pull in its tension check already.
-    let Some((limit, what)) = preload.limit else {
-        return;
+    let limit = match preload.limit {
+        PreloadLimit::Proof { load } | PreloadLimit::Yield { load } => load,
+        _ => return,
     };
     let place = Place::Bolt(1);
     let method = match springs {
@@ -90,12 +92,7 @@ fn with_preload(
         None => "bounds of the joint diagram for any stiffness",
     };
     let check = Check::new(Mode::BoltTension, place, greatest, limit, Level::Nominal);
-    let _ = what;
-    out.try_check(
-        Mode::BoltTension,
-        place,
-        check.map(|check| check.by(method)),
-    );
+    out.try_check(Mode::BoltTension, place, check.map(|check| check.by(method)));
     if let (true, Some(springs)) = (out.works(), springs) {
         let load = case.margin * case.joint.load.along;
         for (force, name) in [

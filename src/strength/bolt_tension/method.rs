@@ -1,0 +1,145 @@
+//! Methods for the tension of a bolt, and what they ask for.
+
+use core::fmt;
+
+use crate::material::BoltGrade;
+use crate::strength::check::Level;
+use crate::strength::shear::{AiscEdition, ReductionNeed, ReductionNeeds, is_a307};
+
+/// Shape of the head of a bolt, as far as it changes what the bolt bears in tension.
+///
+/// ```
+/// use shankline::strength::bolt_tension::HeadShape;
+/// assert_eq!(HeadShape::default(), HeadShape::OnFace);
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum HeadShape {
+    /// A hexagon or other head that bears on a face.
+    #[default]
+    OnFace,
+    /// A countersunk head, which bears on a cone.
+    Countersunk,
+}
+
+/// A published method for the tension of a bolt.
+///
+/// ```
+/// use shankline::strength::bolt_tension::TensionMethod;
+/// assert_eq!(TensionMethod::Proof { design_factor: 1.2 }.name(), "proof load");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum TensionMethod {
+    /// Machine design: the proof load over a factor.
+    Proof {
+        /// The factor nd the allowable load is divided by.
+        design_factor: f64,
+    },
+    /// AISC 360, J3.6 (J3.7 in 2022) and Table J3.2.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360 {
+        /// Edition.
+        edition: AiscEdition,
+    },
+    /// EN 1993-1-8:2005 Table 3.4, with the recommended partial factor 1.25.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
+    En1993,
+    /// BS 5950-1:2000, 6.3.4.2, simple method: the load of the bolt by statics, without prying. Only where
+    /// the connected parts do not bend in double curvature and the bolts stand close (recalled).
+    #[cfg_attr(feature = "serde", serde(rename = "bs_5950_simple"))]
+    Bs5950Simple,
+    /// BS 5950-1:2000, 6.3.4.3 (number recalled), more exact method: the load has the prying force in it.
+    #[cfg_attr(feature = "serde", serde(rename = "bs_5950_exact"))]
+    Bs5950Exact,
+}
+
+impl TensionMethod {
+    /// Publisher, edition and clause.
+    ///
+    /// ```
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// assert_eq!(TensionMethod::En1993.to_string(), "EN 1993-1-8:2005 Table 3.4, tension");
+    /// ```
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::Proof { .. } => "proof load",
+            Self::Aisc360 { edition } => match edition {
+                AiscEdition::E2005 => "AISC 360-05 J3.6, tension",
+                AiscEdition::E2010 => "AISC 360-10 J3.6, tension",
+                AiscEdition::E2016 => "AISC 360-16 J3.6, tension",
+                AiscEdition::E2022 => "AISC 360-22 J3.7, tension",
+            },
+            Self::En1993 => "EN 1993-1-8:2005 Table 3.4, tension",
+            Self::Bs5950Simple => "BS 5950-1:2000 6.3.4.2, simple method",
+            Self::Bs5950Exact => "BS 5950-1:2000 6.3.4.3, exact method",
+        }
+    }
+
+    /// The levels at which the method states a resistance. Which of them want factored loads says
+    /// [`Level::wants_factored_loads`].
+    ///
+    /// ```
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// use shankline::strength::check::Level;
+    /// assert_eq!(TensionMethod::Bs5950Exact.levels(), [Level::Design]);
+    /// ```
+    #[must_use]
+    pub const fn levels(self) -> &'static [Level] {
+        match self {
+            Self::Proof { .. } => &[Level::Nominal, Level::Allowable],
+            Self::Aisc360 { .. } => &[Level::Nominal, Level::Design, Level::Allowable],
+            Self::En1993 => &[Level::Nominal, Level::Design],
+            Self::Bs5950Simple | Self::Bs5950Exact => &[Level::Design],
+        }
+    }
+
+    /// Whether the prying force belongs into the load: everywhere but in the simple method of BS 5950, which
+    /// has it in its 0.8.
+    ///
+    /// ```
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// assert!(TensionMethod::En1993.wants_prying_in_load());
+    /// assert!(!TensionMethod::Bs5950Simple.wants_prying_in_load());
+    /// ```
+    #[must_use]
+    pub const fn wants_prying_in_load(self) -> bool {
+        !matches!(self, Self::Bs5950Simple)
+    }
+
+    /// The facts of the connection that could lower the capacity of such a bolt by this method.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// use shankline::strength::shear::ReductionNeed;
+    /// let aisc = TensionMethod::Aisc360 { edition: AiscEdition::E2005 };
+    /// assert!(aisc.needs(AstmGrade::A307A.into()).contains(ReductionNeed::Grip));
+    /// assert!(aisc.needs(AstmGrade::F3125A325Type1.into()).is_empty());
+    /// ```
+    #[must_use]
+    pub fn needs(self, grade: BoltGrade) -> ReductionNeeds {
+        let none = ReductionNeeds::default();
+        match self {
+            Self::Aisc360 { .. } if is_a307(grade) => none.with(ReductionNeed::Grip),
+            _ => none,
+        }
+    }
+}
+
+impl fmt::Display for TensionMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name())
+    }
+}
