@@ -211,7 +211,9 @@ fn governs(case: &Case, verdict: &Verdict, utilisation: f64) -> Result<(), Strin
     let found = own.utilisation.value;
     // Four digits by hand.
     if (found - utilisation).abs() > 6e-4 * utilisation.max(1.0) {
-        return Err(format!("{mode:?} {place:?}: {found:.5}, by hand {utilisation}"));
+        return Err(format!(
+            "{mode:?} {place:?}: {found:.5}, by hand {utilisation}"
+        ));
     }
     Ok(())
 }

@@ -339,7 +339,10 @@ fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec<CasePlane>
         let before = plies.iter().take(after_ply).rev().take_while(packs);
         let after = plies.iter().skip(after_ply).take_while(packs);
         let beside = before.chain(after);
-        (beside.clone().fold(Length::default(), thickness), beside.count())
+        (
+            beside.clone().fold(Length::default(), thickness),
+            beside.count(),
+        )
     };
     let planes = stack.planes_of(candidate);
     (1..)

@@ -3,8 +3,9 @@
 use alloc::{format, string::String};
 
 use crate::joint::{NutReason, Part, Reason};
-use crate::strength::check::Mode;
+use crate::strength::check::{Mode, Place};
 use crate::strength::ply::DistanceKind;
+use crate::strength::timber::TimberFact;
 use crate::units::{
     ElectricPotential, Length, Ratio, Stress, ThermodynamicTemperature, UnitSystem, shown,
 };
@@ -84,6 +85,40 @@ pub enum Finding {
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
         least: Length,
+    },
+    /// Fault: a detail of a joint in timber is not as the code wants it.
+    TimberDetail {
+        /// Where.
+        place: Place,
+        /// What.
+        fact: TimberFact,
+        /// What it is.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        own: Length,
+        /// What it must be at least.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        least: Option<Length>,
+        /// What it may be at most.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        greatest: Option<Length>,
+        /// Who says so.
+        clause: &'static str,
+    },
+    /// Fault: a washer is demanded, and there is none.
+    WasherWanted {
+        /// Under the head or the nut.
+        place: Place,
+        /// Who says so.
+        clause: &'static str,
     },
     /// Fault: two metals in contact are further apart than the exposure permits; the anode corrodes.
     Galvanic {
@@ -208,6 +243,12 @@ impl Finding {
                 Mode::Temperature
             }
             Self::ShortDistance { .. } => Mode::Distances,
+            Self::TimberDetail { fact, .. } => match fact {
+                TimberFact::Hole | TimberFact::PlateHole => Mode::Holes,
+                TimberFact::WasherWidth | TimberFact::WasherThickness => Mode::Washers,
+                _ => Mode::Distances,
+            },
+            Self::WasherWanted { .. } => Mode::Washers,
             Self::Galvanic { .. } => Mode::Corrosion,
             Self::NotBaked { .. }
             | Self::PlatedHard { .. }
@@ -232,6 +273,8 @@ impl Finding {
             | Self::NutWeaker { .. }
             | Self::ThreadsWeaker { .. }
             | Self::ShortDistance { .. }
+            | Self::TimberDetail { .. }
+            | Self::WasherWanted { .. }
             | Self::Galvanic { .. }
             | Self::NotBaked { .. }
             | Self::CoatingForbidden
@@ -292,6 +335,30 @@ impl Finding {
                 shown(distance, system),
                 shown(least, system)
             ),
+            Self::TimberDetail {
+                place,
+                fact,
+                own,
+                least,
+                greatest,
+                clause,
+            } => {
+                let bounds = match (least, greatest) {
+                    (Some(least), Some(most)) => format!(
+                        "from {} to {}",
+                        shown(least, system),
+                        shown(most, system)
+                    ),
+                    (Some(least), None) => format!("at least {}", shown(least, system)),
+                    (None, Some(most)) => format!("at most {}", shown(most, system)),
+                    (None, None) => "otherwise".into(),
+                };
+                let own = shown(own, system);
+                format!("{place}: {fact} {own}, must be {bounds} [{clause}]")
+            }
+            Self::WasherWanted { place, clause } => {
+                format!("a washer is needed under the {place} [{clause}]")
+            }
             Self::Galvanic {
                 anode,
                 cathode,

@@ -8,6 +8,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::Derivation;
 use crate::error::Error;
 use crate::strength::check::{Check, Mode, Place};
+use crate::strength::timber::TimberFact;
 
 /// Something that a mode needs and does not have: it keeps a verdict undecided.
 ///
@@ -119,6 +120,8 @@ pub enum Need {
     Metal,
     /// The method for bolts in timber.
     TimberMethod,
+    /// A detail of a joint in timber.
+    Timber(TimberFact),
     /// A method: none is known here, and why.
     Method(&'static str),
     /// What the room of the method says: it has no answer for these parts.
@@ -141,6 +144,19 @@ impl Need {
     #[must_use]
     pub const fn is_fact(&self) -> bool {
         !matches!(self, Self::Method(_) | Self::Refused(_))
+    }
+
+    /// What a rule of timber lacks.
+    pub(super) const fn of_timber(fact: TimberFact) -> Self {
+        match fact {
+            TimberFact::Hole | TimberFact::PlateHole => Self::Hole,
+            TimberFact::EndDistance => Self::EndDistance,
+            TimberFact::EdgeDistance => Self::EdgeDistance,
+            TimberFact::Pitch => Self::Pitch,
+            TimberFact::Gauge => Self::Gauge,
+            TimberFact::WasherWidth | TimberFact::WasherThickness => Self::Washer,
+            other => Self::Timber(other),
+        }
     }
 
     /// Whether its name says of which part.
@@ -186,6 +202,7 @@ impl Need {
             Self::ScrewLock => "lock of the screw",
             Self::Metal => "metal",
             Self::TimberMethod => "method for timber",
+            Self::Timber(fact) => fact.name(),
             Self::Method(_) => "method",
             Self::Refused(_) => "value",
         }
@@ -224,6 +241,7 @@ impl fmt::Display for Need {
             Self::Metal => "what a surface is made of is not given",
             Self::TimberMethod => "no method for bolts in timber is chosen",
             Self::Method(why) => why,
+            Self::Timber(fact) => return write!(f, "the {fact} is not given"),
             Self::Refused(error) => return error.fmt(f),
         })
     }

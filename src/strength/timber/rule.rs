@@ -52,9 +52,16 @@ pub enum TimberFact {
     BoltTension,
 }
 
-impl fmt::Display for TimberFact {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
+impl TimberFact {
+    /// What it is called.
+    ///
+    /// ```
+    /// use shankline::strength::timber::TimberFact;
+    /// assert_eq!(TimberFact::EndDistance.name(), "end distance");
+    /// ```
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
             Self::Hole => "hole in the timber",
             Self::PlateHole => "hole in the plate",
             Self::EndDistance => "end distance",
@@ -69,7 +76,13 @@ impl fmt::Display for TimberFact {
             Self::SideStiffness => "stiffness E A of the side members",
             Self::CompressionAcross => "compressive strength across the grain",
             Self::BoltTension => "resistance of the bolt in tension",
-        })
+        }
+    }
+}
+
+impl fmt::Display for TimberFact {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name())
     }
 }
 

@@ -130,7 +130,12 @@ fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outco
     const MODE: Mode = Mode::BoltBending;
     let count = case.joint.stack.plies().len();
     let outer = side(case, 0..first).max(side(case, second..count));
-    let pin = PinJoint::new(bending_diameter(case), outer, side(case, first..second), gap);
+    let pin = PinJoint::new(
+        bending_diameter(case),
+        outer,
+        side(case, first..second),
+        gap,
+    );
     match out.attempt(MODE, Place::Bolt(1), pin) {
         Some(pin) => bent(case, &pin, out),
         None => Bending::default(),
@@ -176,11 +181,7 @@ fn bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
         }
         (ShearMethod::En1993, Level::Design) => en_bent(case, pin, out),
         _ => {
-            out.missing(
-                MODE,
-                place,
-                Need::Method(NO_BENDING),
-            );
+            out.missing(MODE, place, Need::Method(NO_BENDING));
             Bending::default()
         }
     }
@@ -188,8 +189,7 @@ fn bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
 
 fn en_strengths(case: &Case, out: &mut Outcomes) -> Option<(Stress, Stress)> {
     let grade = case.strength.grade;
-    let strengths =
-        en_yield_strength(grade).and_then(|fyb| Ok((fyb, en_tensile_strength(grade)?)));
+    let strengths = en_yield_strength(grade).and_then(|fyb| Ok((fyb, en_tensile_strength(grade)?)));
     out.attempt(Mode::BoltBending, Place::Bolt(1), strengths)
 }
 
@@ -236,10 +236,13 @@ fn in_service(case: &Case, pin: &EnPin, out: &mut Outcomes) {
     if let Some(checks) = out.attempt(MODE, Place::Bolt(1), pin.service_checks(service)) {
         out.checks.extend(checks);
     }
-    let widest = case.plies.iter().filter(|ply| ply.pulls()).try_fold(
-        Length::default(),
-        |widest, own| Some(widest.max(own.ply?.hole?)),
-    );
+    let widest = case
+        .plies
+        .iter()
+        .filter(|ply| ply.pulls())
+        .try_fold(Length::default(), |widest, own| {
+            Some(widest.max(own.ply?.hole?))
+        });
     // A hole that is not known is missing with the bearing of its ply.
     if let Some(hole) = widest {
         let place = Place::Joint;

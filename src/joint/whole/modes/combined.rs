@@ -3,9 +3,9 @@
 use super::bending::Bending;
 use super::shear::Shear;
 use super::tension::Tension;
+use crate::joint::whole::NotConcerned;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::NotConcerned;
 use crate::parts::Zone;
 use crate::strength::check::{Mode, Place};
 use crate::strength::interaction::interaction;

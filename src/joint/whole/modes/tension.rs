@@ -42,11 +42,17 @@ pub(super) fn check(
         };
     }
     let place = Place::Bolt(1);
-    let code =
-        bolt_tension(case.thread, &case.strength, case.joint.methods.tension).and_then(|tension| {
-            out.work(|| tension.derivation());
-            tension.check(case.along, case.level)
-        });
+    let code = bolt_tension(
+        case.thread,
+        &case.strength,
+        case.joint.methods.tension,
+        case.joint.stack.head_seat().shape(),
+        Some(case.grip()),
+    )
+    .and_then(|tension| {
+        out.work(|| tension.derivation());
+        tension.check(case.along, case.level)
+    });
     let code = out.attempt(MODE, place, code);
     if let Some(code) = code {
         out.check(code);
@@ -92,7 +98,11 @@ fn with_preload(
         None => "bounds of the joint diagram for any stiffness",
     };
     let check = Check::new(Mode::BoltTension, place, greatest, limit, Level::Nominal);
-    out.try_check(Mode::BoltTension, place, check.map(|check| check.by(method)));
+    out.try_check(
+        Mode::BoltTension,
+        place,
+        check.map(|check| check.by(method)),
+    );
     if let (true, Some(springs)) = (out.works(), springs) {
         let load = case.margin * case.joint.load.along;
         for (force, name) in [

@@ -10,8 +10,8 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::strength::check::{Mode, Place};
 use crate::strength::timber::{
-    BoltRow, Judged, MemberOnBolt, Requirement, TimberConnection, TimberDistances, TimberFact,
-    TimberMember, TimberMethod, TimberWasher, en_axial_capacity, nds_bearing_diameter,
+    BoltRow, Judged, MemberOnBolt, Requirement, TimberConnection, TimberDistances, TimberMember,
+    TimberMethod, TimberWasher, en_axial_capacity, nds_bearing_diameter,
 };
 use crate::units::{Force, Length, Ratio, from_base};
 
@@ -65,7 +65,11 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
 
 /// What nobody here has a rule for.
 fn unknown_modes(case: &Case, out: &mut Outcomes) {
-    for ply in case.plies.iter().filter(|ply| ply.timber.is_some() && ply.pulls()) {
+    for ply in case
+        .plies
+        .iter()
+        .filter(|ply| ply.timber.is_some() && ply.pulls())
+    {
         out.missing(
             Mode::NetSection,
             ply.place,
@@ -152,7 +156,7 @@ fn bearing_diameter(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Op
     };
     // From under the head outward, every length at its greatest.
     let stack = &case.joint.stack;
-    let body = case.candidate.screw.body_length;
+    let body = case.candidate.screw.body_length_min;
     let mut at = stack
         .washers_under_head()
         .iter()
@@ -167,7 +171,10 @@ fn bearing_diameter(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Op
         let end = at + ply.thickness.max;
         let member = MemberOnBolt::between(at, end, body);
         members.push(out.attempt(MODE, Place::Ply(number), member)?);
-        at = end + stack.gap_after(number).map_or(Length::default(), |gap| gap.max);
+        at = end
+            + stack
+                .gap_after(number)
+                .map_or(Length::default(), |gap| gap.max);
     }
     let found = nds_bearing_diameter(case.thread, &members);
     let found = out.attempt(MODE, Place::Bolt(1), found)?;
@@ -337,7 +344,7 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
         let strength = ply
             .and_then(|ply| ply.timber)
             .and_then(|timber| timber.compression())
-            .map(|row| row.strength());
+            .and_then(|row| row.strength());
         TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method)
     };
     let tension = crate::strength::shear::en_tensile_strength(case.strength.grade)
