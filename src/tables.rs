@@ -22,6 +22,8 @@
 //! | [`aircraft`] | aircraft bolts AN3 to AN20 and their grips |
 //! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
+//! | [`edge_distances`] | least edge distances of AISC 360 |
+//! | [`en_holes`] | clearances of holes by EN 1090-2 |
 //! | [`fatigue`] | endurance strengths of bolts |
 //! | [`galvanic`] | anodic index of metals, for contact of unlike ones |
 //! | [`friction`] | nut factors, friction classes |
@@ -49,6 +51,8 @@ use crate::units::Length;
 pub mod aircraft;
 pub mod aircraft_torque;
 pub mod bolts;
+pub mod edge_distances;
+pub mod en_holes;
 pub mod fatigue;
 pub mod friction;
 pub mod galvanic;

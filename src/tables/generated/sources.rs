@@ -312,8 +312,13 @@ pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", do
 pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
 pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
 pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
+pub(in crate::tables) static AISC360_05_J3_4: Source = Source { key: "aisc360-05-j3.4", document: "AISC 360", edition: Some("2005"), locator: "Tables J3.4, J3.4M, J3.5 and J3.5M", read_in: "additions in a copy of the page; sheared edges in a handbook and a drafting page; other edges recalled" };
+pub(in crate::tables) static AISC360_16_J3_4: Source = Source { key: "aisc360-16-j3.4", document: "AISC 360", edition: Some("2016"), locator: "Tables J3.4 and J3.4M", read_in: "a copy of the page" };
+pub(in crate::tables) static EN1090_2_11: Source = Source { key: "en1090-2-11", document: "EN 1090-2", edition: Some("2008 and 2018"), locator: "Table 11, nominal clearances", read_in: "a holing procedure and a Spanish rule that agree" };
+pub(in crate::tables) static EN10025_2_7: Source = Source { key: "en10025-2-7", document: "EN 10025-2", edition: Some("2004"), locator: "Table 7", read_in: "a reference page; a page of EN 10025:1993 agrees for S235 and S275 to 250 mm" };
+pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-1-3.2.6", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 310] = [
+pub(in crate::tables) static SOURCES: [&Source; 315] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -624,4 +629,9 @@ pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &EN338_C18,
     &PORTEOUS_DENSITY,
     &EN14080,
+    &AISC360_05_J3_4,
+    &AISC360_16_J3_4,
+    &EN1090_2_11,
+    &EN10025_2_7,
+    &EN1993_1_1_3_2_6,
 ];
