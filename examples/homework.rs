@@ -10,7 +10,7 @@
 use shankline::derivation::{Derivation, Format};
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode};
-use shankline::strength::ply::{HoleKind, Ply, PlyMethod};
+use shankline::strength::ply::{HoleKind, Ply, PlyBolt, PlyMethod};
 use shankline::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
 use shankline::units::kip;
 
@@ -52,6 +52,7 @@ fn main() -> Result<(), shankline::Error> {
         thickness: inches(1.0),
         hole: inches(0.75),
         hole_kind: HoleKind::Standard,
+        slot_length: None,
         yield_strength: Some(ksi(54.0)),
         tensile_strength: None,
         bearing_strength: None,
@@ -61,11 +62,20 @@ fn main() -> Result<(), shankline::Error> {
         gauge: None,
         width: Some(inches(2.0)), // 4 in over two bolts
     };
-    let modes = bar.resistances(
+    // The example checks the bolts in bearing with their proof stress.
+    let bolt = PlyBolt {
+        yield_strength: strength.proof_stress,
+        ..PlyBolt::default()
+    };
+    let modes = bar.assess(
         thread.nominal_diameter(),
-        None,
+        bolt,
         PlyMethod::MachineDesign { design_factor: 1.5 },
     )?;
+    let modes: Vec<_> = modes
+        .iter()
+        .filter_map(|mode| mode.outcome.found())
+        .collect();
 
     let show = |derivation: Derivation| {
         println!("{}", derivation.render(format, UnitSystem::UsCustomary));
@@ -99,7 +109,9 @@ fn main() -> Result<(), shankline::Error> {
     for mode in &modes {
         let printed = match mode.mode {
             Mode::Bearing => "54",
-            Mode::TearOut => "93.5",
+            Mode::BoltBearing => "85",
+            // It takes the planes from the centre of the hole, where there is no metal: 93.5.
+            Mode::TearOut => "(93.5)",
             Mode::NetSection => "90",
             _ => "-",
         };

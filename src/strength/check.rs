@@ -82,8 +82,10 @@ pub enum Mode {
     Combined,
     /// Stripping of the threads.
     Stripping,
-    /// Bearing of bolt and ply on each other.
+    /// Bearing of the bolt on the ply, by the strength of the ply.
     Bearing,
+    /// Bearing of the ply on the bolt, by the strength of the bolt.
+    BoltBearing,
     /// Yielding in timber: it is crushed under the bolt, or the bolt bends in it, whichever comes first.
     TimberYield,
     /// The ply shears out between the hole and its end, or the next hole.
@@ -113,6 +115,7 @@ impl fmt::Display for Mode {
             Self::Combined => "combined loads",
             Self::Stripping => "thread stripping",
             Self::Bearing => "bearing",
+            Self::BoltBearing => "bearing on the bolt",
             Self::TimberYield => "yield in timber",
             Self::TearOut => "tear-out",
             Self::NetSection => "net section",

@@ -123,12 +123,12 @@ impl EdgeDistance {
             return Ok(*row);
         }
         // No metric size over M36 is a whole number of sixteenths of an inch.
-        let system = if size % SIXTEENTH == 0 {
+        let system = if Self::is_inch_size(diameter) {
             Self::all_inch()
         } else {
             Self::all_metric()
         };
-        let last = of_edition(system).last();
+        let last = of_edition(system).next_back();
         match last.filter(|last| nanometres(last.nominal_diameter) < size) {
             Some(last) => Ok(Self {
                 size: "over the table",
@@ -145,6 +145,11 @@ impl EdgeDistance {
                 }),
             }),
         }
+    }
+
+    /// Whether a bolt is of an inch size: a whole number of sixteenths.
+    pub(crate) const fn is_inch_size(diameter: Length) -> bool {
+        nanometres(diameter) % SIXTEENTH == 0
     }
 
     /// What the user of this row must be told: distances or additions that were recalled and not read.

@@ -67,7 +67,9 @@ impl EnHole {
             .iter()
             .find(|row| {
                 nanometres(row.diameter_from) <= size
-                    && row.diameter_thru.is_none_or(|thru| size <= nanometres(thru))
+                    && row
+                        .diameter_thru
+                        .is_none_or(|thru| size <= nanometres(thru))
             })
             .ok_or_else(|| Error::NotInTable {
                 table: "EN 1090-2 Table 11",

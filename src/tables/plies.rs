@@ -189,10 +189,16 @@ impl PlyMaterial {
         let rows = self.bearing();
         rows.iter().rev().find(reached).ok_or_else(|| {
             let (subject, reason) = if rows.is_empty() {
-                (String::from(self.name), "the table has none of this material")
+                (
+                    String::from(self.name),
+                    "the table has none of this material",
+                )
             } else {
                 (
-                    format!("{} at an edge distance of {edge_distance_ratio} D", self.name),
+                    format!(
+                        "{} at an edge distance of {edge_distance_ratio} D",
+                        self.name
+                    ),
                     "the table begins at a greater edge distance",
                 )
             };

@@ -5,22 +5,16 @@ use alloc::format;
 use super::bending::en_yield_strength;
 use super::checks::Report;
 use super::{Joint, JointPly};
-use crate::caution::{Caution, Cautions};
-use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::material::BoltStrength;
-use crate::parts::SAME_LENGTH;
-use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::pin::{EN_PIN, en_1993_bearing};
-use crate::strength::ply::{HoleKind, Ply, PlyMethod};
-use crate::strength::shear::en_tensile_strength;
+use crate::strength::ply::{
+    DistanceConditions, DistanceRule, DistanceStanding, Hole, HoleClass, HoleKind, HoleRule, Ply,
+    PlyBolt, PlyMethod, PlyOutcome,
+};
 use crate::tables::plies::PlyMaterial;
-use crate::units::{Force, Length, Stress, millimetres};
-
-/// The most a ply bears in a single lap with one row of bolts, over fu d t.
-const SINGLE_LAP: f64 = 1.5;
-/// Partial factor of bolts and plies in bearing, recommended value.
-const GAMMA_M2: f64 = 1.25;
+use crate::units::{Force, Length};
 
 /// What a ply is not checked for when its description is missing.
 const MODES: [Mode; 3] = [Mode::Bearing, Mode::TearOut, Mode::NetSection];
@@ -99,12 +93,7 @@ impl Joint {
                 }
                 continue;
             };
-            if self.is_oversize(ply.hole) {
-                ply.hole_kind = HoleKind::Oversize;
-                report.warn(Cautions::default().with(Some(Caution::MethodFromMemory {
-                    method: "EN 1090-2 Table 11, clearance of normal holes",
-                })));
-            }
+            ply.hole_kind = self.hole_kind(ply.hole)?;
             self.one_ply(number, &ply, load, strength, level, report)?;
             if planes.len() == 1 && detail.pitch.is_none() {
                 self.single_lap(number, &ply, load, report)?;
@@ -123,63 +112,61 @@ impl Joint {
         report: &mut Report,
     ) -> Result<(), Error> {
         let method = self.methods.plies;
-        let bolt = bolt_strength(method, strength)?;
         let diameter = self.bolt.thread.nominal_diameter();
-        let modes = match ply.resistances(diameter, bolt, method) {
-            Ok(modes) => modes,
-            Err(Error::NoValue { .. }) => {
-                for mode in MODES {
-                    report.skip(
-                        mode,
-                        "a strength or distance that the method needs is not given",
-                    );
+        for mode in ply.assess(diameter, PlyBolt::of(strength), method)? {
+            match mode.outcome {
+                PlyOutcome::Found(found) => {
+                    report.work_at(Place::Ply(number), || found.derivation());
+                    report.checks.push(found.check(load, level, number)?);
                 }
-                return Ok(());
+                PlyOutcome::Missing(_) => report.skip(
+                    mode.mode,
+                    "a strength, distance or width that the method needs is not given",
+                ),
+                PlyOutcome::NotNeeded(_) => {}
+                PlyOutcome::NotGiven(why) | PlyOutcome::Nothing(why) => {
+                    report.skip(mode.mode, why);
+                }
             }
-            Err(error) => return Err(error),
-        };
-        for mode in [Mode::TearOut, Mode::NetSection] {
-            let inside = mode == Mode::TearOut && matches!(method, PlyMethod::En1993);
-            if !inside && !modes.iter().any(|found| found.mode == mode) {
-                report.skip(mode, "a distance or width of a ply is not given");
-            }
-        }
-        for mode in modes {
-            report.work_at(Place::Ply(number), || mode.derivation());
-            report.checks.push(mode.check(load, level, number)?);
         }
         if self.environment.rotates && matches!(method, PlyMethod::En1993) {
             self.around_pivot(number, ply, load, strength, report)?;
         }
-        for short in ply.short_distances(diameter, method)? {
-            report.warn(short.cautions());
-            report.findings.push(super::Finding::ShortDistance {
-                ply: number,
-                kind: short.kind,
-                distance: short.distance,
-                least: short.least,
-            });
+        let conditions = DistanceConditions::default();
+        let judged = ply.distances(diameter, DistanceRule::from(method), conditions)?;
+        for finding in judged.findings {
+            report.warn(finding.cautions);
+            if let (Some(least), DistanceStanding::Fault) = (finding.least, finding.standing) {
+                report.findings.push(super::Finding::ShortDistance {
+                    ply: number,
+                    kind: finding.kind,
+                    distance: finding.distance,
+                    least,
+                });
+            }
         }
         Ok(())
     }
 }
 
 impl Joint {
-    /// Whether a hole is wider than the normal ones of EN 1090-2 Table 11 (recalled), for which alone Table 3.4 of
-    /// EN 1993-1-8 holds as it stands: 2 mm of clearance up to M24, 3 mm beyond.
-    fn is_oversize(&self, hole: Length) -> bool {
-        let diameter = self.bolt.thread.nominal_diameter();
-        let clearance = if diameter < millimetres(26.0) {
-            millimetres(2.0)
-        } else {
-            millimetres(3.0)
+    /// What EN 1090-2 makes of a hole; other methods take it as it is.
+    fn hole_kind(&self, hole: Length) -> Result<HoleKind, Error> {
+        let hole = Hole {
+            diameter: hole,
+            slot: None,
         };
-        matches!(self.methods.plies, PlyMethod::En1993) && hole > diameter + clearance + SAME_LENGTH
+        if !matches!(self.methods.plies, PlyMethod::En1993) {
+            return Ok(HoleKind::Standard);
+        }
+        Ok(match hole.classify(&self.bolt.thread, HoleRule::En1090)? {
+            HoleClass::Known { kind, .. } => kind,
+            HoleClass::TooLarge { .. } => HoleKind::Oversize,
+            _ => HoleKind::Standard,
+        })
     }
 
     /// A single lap with one row of bolts tilts them: by EN 1993-1-8, 3.6.1(10), a ply bears 1.5 fu d t at most.
-    ///
-    /// The rule was read in a handbook of bridges, its factor recalled.
     fn single_lap(
         &self,
         number: usize,
@@ -187,31 +174,13 @@ impl Joint {
         load: Force,
         report: &mut Report,
     ) -> Result<(), Error> {
-        let (PlyMethod::En1993, Some(fu)) = (self.methods.plies, ply.tensile_strength) else {
-            return Ok(());
-        };
-        let level = self.methods.level;
         let diameter = self.bolt.thread.nominal_diameter();
-        let nominal: Force = SINGLE_LAP * (ply.thickness * diameter * fu);
-        let resistance = Resistance::from_levels(Some(nominal), Some(nominal / GAMMA_M2), None)?;
-        let place = Place::Ply(number);
-        report.work_at(place, || {
-            let step = Step::new("bearing in a single lap", "Fb", "c * fu * d * t", nominal)
-                .with("c", SINGLE_LAP)
-                .with("fu", fu)
-                .with("d", diameter)
-                .with("t", ply.thickness)
-                .source("EN 1993-1-8:2005 Eq. 3.2");
-            Derivation::new("Single lap with one row of bolts").step(step)
-        });
-        let check = Check::new(Mode::Bearing, place, load, resistance.at(level)?, level)?;
-        let recalled = Caution::MethodFromMemory {
-            method: "EN 1993-1-8, 3.6.1(10), the factor 1.5",
-        };
-        let check = check.by("EN 1993-1-8:2005 3.6.1(10), single lap, one row of bolts");
-        report
-            .checks
-            .push(check.warned(Cautions::default().with(Some(recalled))));
+        if let PlyOutcome::Found(found) = ply.single_lap(diameter, self.methods.plies)? {
+            report.work_at(Place::Ply(number), || found.derivation());
+            report
+                .checks
+                .push(found.check(load, self.methods.level, number)?);
+        }
         Ok(())
     }
 
@@ -246,13 +215,6 @@ impl Joint {
         let check = Check::new(Mode::Bearing, place, load, resistance, level)?;
         report.checks.push(check.by(EN_PIN));
         Ok(())
-    }
-}
-
-fn bolt_strength(method: PlyMethod, strength: &BoltStrength) -> Result<Option<Stress>, Error> {
-    match method {
-        PlyMethod::En1993 => en_tensile_strength(strength.grade).map(Some),
-        _ => Ok(None),
     }
 }
 
