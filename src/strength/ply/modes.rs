@@ -446,7 +446,7 @@ impl Asked<'_> {
             resistance_factor,
             safety_factor,
             resistance,
-            clause: method.name(),
+            clause: clause(method, mode),
             area_formula: geometry.formula,
             hole_size: geometry.hole,
         }))
@@ -471,6 +471,15 @@ impl Geometry {
             formula,
             hole,
         }
+    }
+}
+
+/// The clause a mode follows, where that is not the one the method is named by.
+const fn clause(method: PlyMethod, mode: Mode) -> &'static str {
+    match (method, mode) {
+        (PlyMethod::MachineDesign { .. }, Mode::BoltBearing) => "machine design, yield of the bolt",
+        (PlyMethod::En1993, Mode::NetSection | Mode::GrossSection) => "EN 1993-1-1:2005 6.2.3",
+        _ => method.name(),
     }
 }
 
