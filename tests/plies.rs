@@ -347,7 +347,7 @@ fn each_mode_asks_for_what_it_needs() {
             vec![fy, width]
         ]
     );
-    assert_eq!(missing(&bare, mil)[0], [PlyNeed::BearingStrength]);
+    assert_eq!(missing(&bare, mil)[0], [PlyNeed::BearingStrength, end]);
     let not_given = |outcome: &PlyOutcome| matches!(outcome, PlyOutcome::NotGiven(_));
     assert_eq!(outcomes(&bare, mil).filter(not_given).count(), 3);
     let no_bolt = full.assess(d, PlyBolt::default(), machine).unwrap();

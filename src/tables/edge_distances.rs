@@ -105,8 +105,8 @@ impl EdgeDistance {
     /// ```
     /// use shankline::{prelude::*, tables::edge_distances::EdgeDistance};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let large = EdgeDistance::at(inches(1.5), AiscEdition::E2022)?;
-    /// assert_eq!(large.least, inches(1.875));
+    /// let large = EdgeDistance::at(inches(2.0), AiscEdition::E2022)?;
+    /// assert_eq!(large.least, inches(2.5));
     /// assert!(EdgeDistance::at(millimetres(12.0), AiscEdition::E2022).is_err());
     /// # Ok(())
     /// # }

@@ -204,7 +204,12 @@ impl Asked<'_> {
             PlyMethod::MilHdbk5 { .. } => (1.0, ply.bearing_strength, PlyNeed::BearingStrength),
         };
         let Some(stress) = stress else {
-            return Ok(PlyOutcome::Missing([name].into()));
+            let mut missing = Vec::from([name]);
+            // The table's strengths go by the edge distance.
+            if name == PlyNeed::BearingStrength && ply.end_distance.is_none() {
+                missing.push(PlyNeed::EndDistance);
+            }
+            return Ok(PlyOutcome::Missing(missing));
         };
         let area = Geometry::new(self.diameter * ply.thickness, "d * t", ply.hole);
         self.found(Mode::Bearing, coefficient, stress, area)
