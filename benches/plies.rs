@@ -4,13 +4,14 @@ use core::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use shankline::prelude::*;
-use shankline::strength::ply::{HoleKind, Ply, PlyMethod};
+use shankline::strength::ply::{HoleKind, Ply, PlyBolt, PlyMethod};
 
 fn plies(c: &mut Criterion) {
     let plate = Ply {
         thickness: millimetres(10.0),
         hole: millimetres(22.0),
         hole_kind: HoleKind::Standard,
+        slot_length: None,
         yield_strength: Some(megapascals(275.0)),
         tensile_strength: Some(megapascals(430.0)),
         bearing_strength: None,
@@ -20,17 +21,21 @@ fn plies(c: &mut Criterion) {
         gauge: Some(millimetres(60.0)),
         width: Some(millimetres(110.0)),
     };
-    let (d, fub) = (millimetres(20.0), Some(megapascals(800.0)));
+    let d = millimetres(20.0);
+    let bolt = PlyBolt {
+        yield_strength: None,
+        tensile_strength: Some(megapascals(800.0)),
+    };
     let aisc = PlyMethod::Aisc360 {
         edition: AiscEdition::E2016,
         deformation_matters: true,
     };
     let mut group = c.benchmark_group("full ply check");
     group.bench_function("AISC 360, typed", |b| {
-        b.iter(|| black_box(&plate).resistances(black_box(d), None, aisc));
+        b.iter(|| black_box(&plate).assess(black_box(d), bolt, aisc));
     });
     group.bench_function("EN 1993, typed", |b| {
-        b.iter(|| black_box(&plate).resistances(black_box(d), fub, PlyMethod::En1993));
+        b.iter(|| black_box(&plate).assess(black_box(d), bolt, PlyMethod::En1993));
     });
     group.bench_function("AISC 360, by hand", |b| {
         b.iter(|| {

@@ -135,6 +135,9 @@ pub struct Cautions {
 }
 
 impl Cautions {
+    /// No warning, for constants.
+    pub(crate) const NONE: Self = Self { slots: [None; 6] };
+
     /// The warnings.
     ///
     /// ```

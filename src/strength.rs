@@ -9,8 +9,9 @@
 //! | tension of a bolt | [`bolt_tension::bolt_tension`]; in a preloaded joint [`tension`](crate::tension) |
 //! | tension, shear and bending together | [`interaction::interaction`] |
 //! | slip of a preloaded joint | [`slip::slip_resistance`] |
-//! | bearing, tear-out, net and gross section of a ply | [`ply::Ply::resistances`] |
-//! | block shear, staggered holes, least distances | [`ply::block_shear`], [`ply::Stagger::net_width`], [`ply::Ply::short_distances`] |
+//! | bearing, tear-out, net and gross section of a ply, bearing on the bolt | [`ply::Ply::assess`]; a single lap [`ply::Ply::single_lap`], plies that share a load [`ply::shared_resistance`] |
+//! | block shear, staggered holes | [`ply::block_shear`], [`ply::Stagger::net_width`] |
+//! | least and greatest distances of holes; what kind of hole a hole is | [`ply::Ply::distances`]; [`ply::Hole::classify`] |
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |

@@ -23,6 +23,8 @@
 //! | [`aircraft_torque`] | torques of aircraft nuts by thread |
 //! | [`holes`] | clearance holes, structural holes and slots, tap drills |
 //! | [`expansion`] | coefficients of expansion of bolts and families of metals |
+//! | [`edge_distances`] | least edge distances of AISC 360 |
+//! | [`en_holes`] | clearances of holes by EN 1090-2 |
 //! | [`fatigue`] | endurance strengths of bolts |
 //! | [`galvanic`] | anodic index of metals, for contact of unlike ones |
 //! | [`friction`] | nut factors, friction classes |
@@ -52,6 +54,8 @@ pub mod aircraft;
 pub mod aircraft_torque;
 pub mod bolts;
 pub mod expansion;
+pub mod edge_distances;
+pub mod en_holes;
 pub mod fatigue;
 pub mod friction;
 pub mod galvanic;

@@ -7,8 +7,11 @@ use std::collections::BTreeSet;
 
 use shankline::prelude::*;
 use shankline::source::Basis;
+use shankline::tables::edge_distances::{EdgeDistance, EdgeEditions};
+use shankline::tables::en_holes::EnHole;
 use shankline::tables::grades::AstmGradeRow;
 use shankline::tables::holes::{ClearanceHole, HoleEditions, HoleFit, StructuralHole, TapDrill};
+use shankline::tables::plies::{PlyMaterial, PlyStrength};
 use shankline::tables::screws::{
     HexCapScrew, HexScrew, LengthTolerance, StockLength, ToleranceGrade,
 };
@@ -434,6 +437,76 @@ fn structural_holes_follow_their_rules() {
         );
         assert_eq!(hole.slot_width, hole.standard);
         assert!(hole.oversize > hole.standard && hole.short_slot_length > hole.oversize);
+    }
+}
+
+/// AISC Table J3.4: 1.25 to 1.5 d, more at sheared edges, and the same in both groups of editions where the edge is
+/// not sheared.
+#[test]
+fn edge_distances_hang_together() {
+    for rows in [EdgeDistance::all_inch(), EdgeDistance::all_metric()] {
+        let of = |editions| rows.iter().filter(move |row| row.editions == editions);
+        assert_eq!(
+            of(EdgeEditions::To2005).count(),
+            of(EdgeEditions::From2010).count()
+        );
+        for (old, new) in of(EdgeEditions::To2005).zip(of(EdgeEditions::From2010)) {
+            assert_eq!((old.size, old.least), (new.size, new.least));
+            let ratio = (old.least / old.nominal_diameter).value;
+            assert!((1.25..=1.5).contains(&ratio), "{old:?}");
+            assert!(old.sheared > Some(old.least) && new.sheared.is_none());
+            assert_eq!(old.oversize_addition, new.oversize_addition);
+            assert!(old.oversize_addition <= old.short_slot_addition);
+        }
+        for pair in rows
+            .windows(2)
+            .filter(|pair| pair[0].editions == pair[1].editions)
+        {
+            assert!(pair[0].nominal_diameter < pair[1].nominal_diameter);
+            assert!(pair[0].least < pair[1].least && pair[0].sheared <= pair[1].sheared);
+        }
+    }
+}
+
+/// EN 1090-2 Table 11: a short slot is longer than an oversize hole is wide, a larger bolt has no less room.
+#[test]
+fn en_holes_hang_together() {
+    for row in EnHole::all() {
+        assert!(row.normal_clearance < row.oversize_clearance);
+        assert!(row.oversize_clearance < row.short_slot_clearance);
+    }
+    for pair in EnHole::all().windows(2) {
+        assert!(pair[0].diameter_thru.unwrap() < pair[1].diameter_from);
+        assert!(pair[0].normal_clearance <= pair[1].normal_clearance);
+        assert!(pair[0].short_slot_clearance <= pair[1].short_slot_clearance);
+    }
+}
+
+/// EN 10025-2 Table 7: ranges of thickness without a gap, strengths that fall, the grade by its yield to 16 mm.
+#[test]
+fn strengths_by_thickness_fall() {
+    for grade in [235.0, 275.0, 355.0] {
+        let name = format!("S{grade} steel");
+        let rows: Vec<_> = PlyStrength::all()
+            .iter()
+            .filter(|row| row.name == name)
+            .collect();
+        assert_eq!(rows.len(), 9);
+        assert_eq!(rows[0].yield_strength, megapascals(grade));
+        for row in &rows {
+            assert!(row.yield_strength < row.tensile_strength);
+            assert!(row.tensile_strength < row.tensile_strength_max);
+        }
+        for pair in rows.windows(2) {
+            assert_eq!(pair[0].thickness_thru, pair[1].thickness_from);
+            assert!(pair[0].yield_strength >= pair[1].yield_strength);
+            assert!(pair[0].tensile_strength >= pair[1].tensile_strength);
+        }
+        let material = PlyMaterial::find(&name).unwrap();
+        assert_eq!(
+            (material.yield_strength, material.tensile_strength),
+            (None, None)
+        );
     }
 }
 

@@ -202,6 +202,21 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "use crate::tables::holes::StructuralHole;",
     ),
     (
+        "edge_distances_inch",
+        "EdgeDistance",
+        "use crate::tables::edge_distances::{EdgeDistance, EdgeEditions};",
+    ),
+    (
+        "edge_distances_metric",
+        "EdgeDistance",
+        "use crate::tables::edge_distances::{EdgeDistance, EdgeEditions};",
+    ),
+    (
+        "holes_en_1090",
+        "EnHole",
+        "use crate::tables::en_holes::EnHole;",
+    ),
+    (
         "tap_drills_inch",
         "TapDrill",
         "use crate::tables::holes::TapDrill;",
@@ -275,6 +290,11 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "ply_materials",
         "PlyMaterial",
         "use crate::tables::plies::{PlyMaterial, StrengthKind};",
+    ),
+    (
+        "ply_strengths_metric",
+        "PlyStrength",
+        "use crate::tables::plies::PlyStrength;",
     ),
     (
         "ply_bearing_strengths",
@@ -400,6 +420,7 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("tolerance_grade", "length_tol", "ToleranceGrade"),
     ("fit", "clearance_holes", "HoleFit"),
     ("editions", "structural_holes", "HoleEditions"),
+    ("editions", "edge_distances", "EdgeEditions"),
     ("condition", "nut_factors", "Condition"),
     ("class", "friction", "FrictionClass"),
     ("surface", "friction_surfaces", "Surface"),

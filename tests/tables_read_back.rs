@@ -11,6 +11,8 @@ use shankline::{
         aircraft_torque::AircraftTorque,
         bolts::{HexBolt, StructuralBolt},
         expansion::Expansion,
+        edge_distances::EdgeDistance,
+        en_holes::EnHole,
         fatigue::EnduranceRow,
         friction::{FrictionClassRow, FrictionSurface, NutFactorRow},
         galvanic::AnodicIndex,
@@ -23,6 +25,7 @@ use shankline::{
         nuts::Nut,
         plies::{PlyBearing, PlyMaterial},
         pretension::Pretension,
+        plies::{PlyBearing, PlyMaterial, PlyStrength},
         screws::{
             FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance, LengthTolerance,
             StockLength, StockStep,
@@ -355,7 +358,8 @@ fn plies() {
             elastic_modulus_min "elastic_modulus_min_msi",
             elastic_modulus_max "elastic_modulus_max_msi", poisson_ratio "poisson_ratio",
             expansion "expansion_ppm_per_f", expansion_from "expansion_from_f",
-            expansion_thru "expansion_thru_f", yield_strength "yield_strength_ksi",
+            expansion_thru "expansion_thru_f", thickness_from "thickness_from_in",
+            thickness_thru "thickness_thru_in", yield_strength "yield_strength_ksi",
             tensile_strength "tensile_strength_ksi",
             tensile_strength_max "tensile_strength_max_ksi",
             shear_strength "shear_strength_ksi", note "note"],
@@ -365,6 +369,12 @@ fn plies() {
         Expansion::all(),
         columns![Expansion; expansion "expansion_ppm_per_k", from "from_c", thru "thru_c",
             note "note"],
+        "ply_strengths_metric",
+        PlyStrength::all(),
+        columns![PlyStrength; name "name", thickness_from "thickness_from_mm",
+            thickness_thru "thickness_thru_mm", yield_strength "yield_strength_mpa",
+            tensile_strength "tensile_strength_mpa",
+            tensile_strength_max "tensile_strength_max_mpa", note "note"],
     );
     read_back(
         "ply_bearing_strengths",
@@ -720,6 +730,28 @@ fn holes() {
             standard "standard_mm", oversize "oversize_mm", slot_width "slot_width_mm",
             short_slot_length "short_slot_length_mm", long_slot_length "long_slot_length_mm",
             note "note"],
+    );
+    read_back(
+        "edge_distances_inch",
+        EdgeDistance::all_inch(),
+        columns![EdgeDistance; size "size", nominal_diameter "nominal_diameter_in",
+            least "least_in", sheared "sheared_in", oversize_addition "oversize_addition_in",
+            short_slot_addition "short_slot_addition_in", note "note"],
+    );
+    read_back(
+        "edge_distances_metric",
+        EdgeDistance::all_metric(),
+        columns![EdgeDistance; size "size", nominal_diameter "nominal_diameter_mm",
+            least "least_mm", sheared "sheared_mm", oversize_addition "oversize_addition_mm",
+            short_slot_addition "short_slot_addition_mm", note "note"],
+    );
+    read_back(
+        "holes_en_1090",
+        EnHole::all(),
+        columns![EnHole; diameter_from "diameter_from_mm", diameter_thru "diameter_thru_mm",
+            normal_clearance "normal_clearance_mm", oversize_clearance "oversize_clearance_mm",
+            short_slot_clearance "short_slot_clearance_mm",
+            long_slot_clearance_ratio "long_slot_clearance_ratio", note "note"],
     );
     read_back(
         "tap_drills_inch",
@@ -1218,6 +1250,24 @@ fn provenance_of_every_row() {
             .collect(),
     );
     check(
+        "edge_distances_inch",
+        EdgeDistance::all_inch()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "edge_distances_metric",
+        EdgeDistance::all_metric()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "holes_en_1090",
+        EnHole::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
         "tap_drills_inch",
         TapDrill::all_inch().iter().map(|r| r.provenance).collect(),
     );
@@ -1318,6 +1368,10 @@ fn provenance_of_every_row() {
     check(
         "ply_materials",
         PlyMaterial::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "ply_strengths_metric",
+        PlyStrength::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "ply_bearing_strengths",

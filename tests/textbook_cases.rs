@@ -3,7 +3,7 @@
 
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode};
-use shankline::strength::ply::{HoleKind, Ply, PlyMethod};
+use shankline::strength::ply::{HoleKind, Ply, PlyBolt, PlyMethod};
 use shankline::tension::GripSections;
 use shankline::units::kip;
 use shankline::uom::si::{force::kilonewton, pressure::megapascal};
@@ -20,6 +20,7 @@ fn bar(yield_strength: Stress, thickness: Length, hole: Length, width: Option<Le
         thickness,
         hole,
         hole_kind: HoleKind::Standard,
+        slot_length: None,
         yield_strength: Some(yield_strength),
         tensile_strength: None,
         bearing_strength: None,
@@ -32,10 +33,14 @@ fn bar(yield_strength: Stress, thickness: Length, hole: Length, width: Option<Le
 }
 
 fn allowable(ply: &Ply, d: Length, design_factor: f64, mode: Mode) -> Force {
-    let modes = ply.resistances(d, None, PlyMethod::MachineDesign { design_factor });
-    let modes = modes.unwrap();
-    let found = modes.iter().find(|found| found.mode == mode).unwrap();
-    found.resistance.at(Level::Allowable).unwrap()
+    let method = PlyMethod::MachineDesign { design_factor };
+    let outcome = ply.in_mode(mode, d, PlyBolt::default(), method).unwrap();
+    outcome
+        .found()
+        .unwrap()
+        .resistance
+        .at(Level::Allowable)
+        .unwrap()
 }
 
 /// SH07: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6: 144 kip by yield of the gross bar.

@@ -400,10 +400,10 @@ fn bearing_of_a_ply_governs() {
 #[test]
 fn tear_out_of_a_ply_governs() {
     let mut joint = plated();
-    joint.plies[1].end_distance = Some(millimetres(10.0));
+    joint.plies[1].end_distance = Some(millimetres(19.0));
     let worst = governing(&joint);
     assert_eq!(worst.mode, Mode::TearOut);
-    // By hand: 0.577 x 248.21 x 2 x 10 x 19.7 / 2 = 28.214 kN.
+    // By hand, 19 - 18 / 2 = 10 mm from the edge of the hole: 0.577 x 248.21 x 2 x 10 x 19.7 / 2 = 28.214 kN.
     assert!((worst.utilisation.value - 20.0 / 28.214).abs() < 1e-4);
 }
 

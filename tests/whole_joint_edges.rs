@@ -261,7 +261,6 @@ fn a_single_lap_with_one_row_bears_less() {
     assert_eq!(found.len(), 2);
     // By hand: A36, 58 ksi = 399.9 MPa: 1.5 x 399.9 x 16 x 20 / 1.25 = 153.56 kN.
     assert!((found[0].utilisation.value - 10.0 / 153.56).abs() < 1e-5);
-    assert_eq!(found[0].cautions.iter().count(), 1);
     for ply in 0..2 {
         joint["plies"][ply]["pitch"] = json!("60 mm");
     }
@@ -280,18 +279,12 @@ fn oversize_holes_bear_less_by_en() {
         let verdict = checked(joint);
         let mut bearing = of(&verdict, Mode::Bearing).into_iter();
         let found = bearing.find(|check| check.place == Place::Ply(2)).unwrap();
-        let warned = verdict
-            .cautions
-            .iter()
-            .any(|caution| caution.to_string().contains("EN 1090-2"));
-        (10.0 / found.utilisation.value, warned)
+        10.0 / found.utilisation.value
     };
     // By hand, ends far away: 2.5 x 399.9 x 16 x 19.6 / 1.25 = 250.82 kN.
-    let (normal, warned) = link(&joint);
-    assert!((normal / 250.82 - 1.0).abs() < 1e-4 && !warned);
+    assert!((link(&joint) / 250.82 - 1.0).abs() < 1e-4);
     joint["plies"][1]["hole"] = json!("20 mm");
-    let (oversize, warned) = link(&joint);
-    assert!((oversize / (0.8 * 250.82) - 1.0).abs() < 1e-4 && warned);
+    assert!((link(&joint) / (0.8 * 250.82) - 1.0).abs() < 1e-4);
 }
 
 /// What shakes across the axis tires bolt and plies too; nothing here checks that.

@@ -126,8 +126,10 @@ pub enum Mode {
     Galling,
     /// Whether bolt and nut may be used again.
     Reuse,
-    /// Bearing of bolt and ply on each other.
+    /// Bearing of the bolt on the ply, by the strength of the ply.
     Bearing,
+    /// Bearing of the ply on the bolt, by the strength of the bolt.
+    BoltBearing,
     /// The ply shears out between the hole and its end, or the next hole.
     TearOut,
     /// The ply breaks across its holes.
@@ -167,7 +169,7 @@ impl Mode {
     /// use shankline::strength::check::Mode;
     /// assert_eq!(Mode::ALL[2], Mode::BoltShear);
     /// ```
-    pub const ALL: [Self; 33] = [
+    pub const ALL: [Self; 34] = [
         Self::Loads,
         Self::Length,
         Self::BoltShear,
@@ -186,6 +188,7 @@ impl Mode {
         Self::Galling,
         Self::Reuse,
         Self::Bearing,
+        Self::BoltBearing,
         Self::TearOut,
         Self::NetSection,
         Self::GrossSection,
@@ -225,6 +228,7 @@ impl fmt::Display for Mode {
             Self::Galling => "galling",
             Self::Reuse => "reuse",
             Self::Bearing => "bearing",
+            Self::BoltBearing => "bearing on the bolt",
             Self::TearOut => "tear-out",
             Self::NetSection => "net section",
             Self::GrossSection => "gross section",

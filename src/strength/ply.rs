@@ -1,163 +1,117 @@
-//! What a ply bears: bearing at the hole, tear-out to its end, its net and gross section.
+//! What a ply bears: bearing at the hole, tear-out to its end, its net and gross section; and the bolt in it.
 //!
-//! | method | bearing | tear-out | net section | gross section |
-//! |---|---|---|---|---|
-//! | [`MachineDesign`](PlyMethod::MachineDesign) | Sy d t | 2 x 0.577 Sy e1 t | Sy (w - dh) t | Sy w t |
-//! | [`Aisc360`](PlyMethod::Aisc360) | 2.4 Fu d t, or 3.0 where the deformation does not matter | 1.2 Fu Lc t, or 1.5 | Fu (w - dh - 1/16 in) t | Fy w t |
-//! | [`En1993`](PlyMethod::En1993) | k1 ab fu d t | in ab | 0.9 fu (w - d0) t | fy w t |
-//! | [`MilHdbk5`](PlyMethod::MilHdbk5) | Fbru d t | in Fbru, by e / D | none | none |
+//! | method | bearing | bearing on the bolt | tear-out | net section | gross section |
+//! |---|---|---|---|---|---|
+//! | [`MachineDesign`](PlyMethod::MachineDesign) | Sy d t | Sy of the bolt d t | 2 x 0.577 Sy Lc t | Sy (w - dh) t | Sy w t |
+//! | [`Aisc360`](PlyMethod::Aisc360) | 2.4 Fu d t, or 3.0 where the deformation does not matter | not needed | 1.2 Fu Lc t, or 1.5 | Fu (w - dh - 1/16 in) t | Fy w t |
+//! | [`En1993`](PlyMethod::En1993) | k1 ab fu d t | in ab | in ab | 0.9 fu (w - d0) t | fy w t |
+//! | [`MilHdbk5`](PlyMethod::MilHdbk5) | Fbru d t | none | in Fbru, by e / D | none | none |
 //!
-//! d bolt, dh = d0 hole, t ply, w width that the load of one bolt comes through, e1 from the hole's centre to
-//! the end along the load, e2 to the side, p1 and p2 to the next holes along and across, Lc the clear distance
-//! (e1 - dh/2 at the end, p1 - dh inside).
+//! d bolt, dh = d0 hole (a slot counts with its length where it lies in the way), t ply, w width that the load of
+//! one bolt comes through, e1 from the hole's centre to the end along the load, e2 to the side, p1 and p2 to the
+//! next holes along and across, Lc the clear distance: the lesser of e1 - dh/2 at the end and p1 - dh inside.
+//!
+//! Each mode asks for what it needs and no more: [`Ply::assess`] says of every one of them what it bears, what it
+//! misses, or why there is none ([`PlyOutcome`]). [`Ply::distances`] judges distances, [`Hole::classify`] holes,
+//! [`Ply::single_lap`] the limit of a single lap, [`shared_resistance`] plies that share a load.
 //!
 //! Factors: machine design divides by nd; AISC 0.75 and 2.00, gross section 0.90 and 1.67; EN 1.25 and, in the
 //! gross section, 1.0; MIL-HDBK-5 divides by the ultimate factor.
 //!
 //! EN: ab = min(e1 / (3 d0), p1 / (3 d0) - 1/4, fub / fu, 1), k1 = min(2.8 e2 / d0 - 1.7, 1.4 p2 / d0 - 1.7,
-//! 2.5).
+//! 2.5), times [`HoleKind::en_bearing_factor`].
 //!
-//! Sources: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6; AISC 360 J3.10 and D2 (bearing and
-//! tear-out met in a handbook example and its factors read, J3.10 of 2010; 1.5, 3.0 and section rules
-//! recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its factors for
-//! oversize holes and slots) and EN 1993-1-1 6.2.3 in a European design guide; MIL-HDBK-5 as quoted. AISC's
-//! block shear and EN's are in [`BlockShear`].
+//! Tear-out in machine design: Shigley's Example 8-6 takes two planes of the length e1 from the *centre* of the
+//! hole. There is no metal in the first dh/2 of them, so that overstates the area by e1 / (e1 - dh/2): 1.5 times at
+//! e1 = 1.5 dh, 2.25 times at 0.9 dh. Here the planes begin at the edge of the hole, as a course on riveted joints
+//! has the margin, (e - d/2) t, and as AISC has Lc.
+//!
+//! Sources: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6 (bearing of members and bolts, sections);
+//! AISC 360 J3.10 and D2 (bearing and tear-out met in a handbook example and its factors read, J3.10 of 2010; 1.5,
+//! 3.0 and section rules recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its
+//! factors for oversize holes and slots), 3.6.1(10) in a steelmaker's tables and a bridge textbook, and EN
+//! 1993-1-1 6.2.3 in a European design guide; MIL-HDBK-5 as quoted. AISC's block shear and EN's are in
+//! [`BlockShear`].
 
-mod asked;
 mod block;
 mod distances;
+mod holes;
+mod method;
+mod modes;
 mod result;
+mod shared;
 
 pub use block::{BlockMethod, BlockResistance, BlockShear, Stagger, StaggerRule, block_shear};
-pub use distances::{DistanceKind, ShortDistance};
+pub use distances::{
+    DistanceConditions, DistanceFinding, DistanceKind, DistanceRule, DistanceStanding, EdgeFinish,
+    Exposure, PlyDistances, ShortDistance,
+};
+pub use holes::{Hole, HoleClass, HoleKind, HoleRule, Slot, SlotDirection};
+pub use method::PlyMethod;
+pub use modes::{PlyMode, PlyNeed, PlyOutcome};
+pub use shared::{SharedResistance, shared_resistance};
 
 use super::check::{Mode, Resistance};
-use asked::Asked;
+use modes::{Asked, MODES};
 
-use super::shear::AiscEdition;
-use crate::caution::{Caution, Cautions};
+use super::shear::en_tensile_strength;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::material::BoltStrength;
 use crate::tables::plies::PlyMaterial;
 use crate::units::{Area, Length, Stress};
 use alloc::vec::Vec;
-use core::fmt;
 
-/// A published method for plies.
+/// What a method asks of the bolt in the ply.
 ///
 /// ```
-/// use shankline::strength::ply::PlyMethod;
-/// assert_eq!(PlyMethod::En1993.to_string(), "EN 1993-1-8:2005 Table 3.4, bearing");
+/// use shankline::prelude::*;
+/// use shankline::strength::ply::PlyBolt;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let bolt = PlyBolt::of(&PropertyClass::Class8_8.strength(millimetres(20.0))?);
+/// assert_eq!(bolt.tensile_strength, Some(megapascals(800.0))); // EN's, not the 830 of ISO 898-1
+/// # Ok(())
+/// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
-)]
-#[non_exhaustive]
-pub enum PlyMethod {
-    /// Machine design: onset of yield.
-    MachineDesign {
-        /// The factor nd the allowable load is divided by.
-        design_factor: f64,
-    },
-    /// AISC 360 J3.10 (J3.11 in 2022) and D2.
-    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
-    Aisc360 {
-        /// Edition.
-        edition: AiscEdition,
-        /// Whether a deformation of about 1/4 in at service load matters.
-        deformation_matters: bool,
-    },
-    /// EN 1993-1-8:2005 Table 3.4 and EN 1993-1-1 6.2.3, recommended partial factors.
-    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
-    En1993,
-    /// MIL-HDBK-5: bearing strength by edge distance, dry pins.
-    #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
-    MilHdbk5 {
-        /// Ultimate load over limit load, 1.5 for aircraft.
-        ultimate_factor: f64,
-    },
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct PlyBolt {
+    /// Yield strength, for machine design.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub yield_strength: Option<Stress>,
+    /// Tensile strength fub of EN 1993-1-8 Table 3.1, for its bearing.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub tensile_strength: Option<Stress>,
 }
 
-impl PlyMethod {
-    /// Publisher, edition and clause.
+impl PlyBolt {
+    /// The strengths of a grade: its yield, or its proof stress where no yield is given, and fub if EN 1993-1-8
+    /// has the class.
     ///
     /// ```
-    /// use shankline::strength::ply::PlyMethod;
-    /// let shop = PlyMethod::MachineDesign { design_factor: 2.0 };
-    /// assert_eq!(shop.name(), "machine design, yield of the ply");
+    /// use shankline::prelude::*;
+    /// use shankline::strength::ply::PlyBolt;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let bolt = PlyBolt::of(&SaeGrade::Grade5.strength(inches(0.75))?);
+    /// assert_eq!((bolt.yield_strength, bolt.tensile_strength), (Some(ksi(92.0)), None));
+    /// # Ok(())
+    /// # }
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::MachineDesign { .. } => "machine design, yield of the ply",
-            Self::Aisc360 { edition, .. } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.10, D2",
-                AiscEdition::E2010 => "AISC 360-10 J3.10, D2",
-                AiscEdition::E2016 => "AISC 360-16 J3.10, D2",
-                AiscEdition::E2022 => "AISC 360-22 J3.11, D2",
-            },
-            Self::En1993 => "EN 1993-1-8:2005 Table 3.4, bearing",
-            Self::MilHdbk5 { .. } => "MIL-HDBK-5, bearing",
+    pub fn of(strength: &BoltStrength) -> Self {
+        Self {
+            yield_strength: strength.yield_strength.or(strength.proof_stress),
+            tensile_strength: en_tensile_strength(strength.grade).ok(),
         }
     }
-
-    fn cautions(self, mode: Mode, hole: HoleKind) -> Cautions {
-        let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
-        let recalled = match self {
-            Self::Aisc360 { .. } if section => Some("AISC 360 D2"),
-            Self::Aisc360 { .. } if hole == HoleKind::LongSlotAcross => {
-                Some("AISC 360 J3.10, 2.0 and 1.0 of long slots")
-            }
-            Self::Aisc360 {
-                deformation_matters: false,
-                ..
-            } => Some("AISC 360 J3.10, 3.0 and 1.5"),
-            Self::Aisc360 {
-                edition: AiscEdition::E2016,
-                ..
-            } => Some("AISC 360-16 J3.10"),
-            Self::Aisc360 {
-                edition: AiscEdition::E2022,
-                ..
-            } => Some("AISC 360-22 J3.11"),
-            _ => None,
-        };
-        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
-    }
 }
 
-impl fmt::Display for PlyMethod {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
-    }
-}
-
-/// Kinds of hole, as far as they change the bearing.
-///
-/// ```
-/// use shankline::strength::ply::HoleKind;
-/// assert_eq!(HoleKind::default(), HoleKind::Standard);
-/// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum HoleKind {
-    /// Standard (normal) holes.
-    #[default]
-    Standard,
-    /// Oversize holes: EN takes 0.8 of the bearing.
-    Oversize,
-    /// Long slots across the load: AISC 2.0 and 1.0, recalled; EN 0.6 of the bearing.
-    LongSlotAcross,
-}
-
-/// A ply around one hole. Dimensions that are not known are left out; what needs them is not checked.
+/// A ply around one hole. Dimensions that are not known are left out: the modes that need them say so.
 ///
 /// ```
 /// use shankline::strength::ply::Ply;
@@ -179,7 +133,7 @@ pub struct Ply {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub thickness: Length,
-    /// Hole diameter dh = d0.
+    /// Hole diameter dh = d0; of a slot the width.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -187,6 +141,12 @@ pub struct Ply {
     pub hole: Length,
     /// Kind of hole.
     pub hole_kind: HoleKind,
+    /// Length of the slot from end to end, if the hole is one.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub slot_length: Option<Length>,
     /// Yield strength Sy = Fy = fy.
     #[cfg_attr(
         feature = "serde",
@@ -238,7 +198,9 @@ pub struct Ply {
 }
 
 impl Ply {
-    /// A ply of a material of the tables, without any distance.
+    /// A ply of a material of the tables, without any distance. Its strengths are those of its thickness; outside
+    /// the thicknesses they were published for it has none, and
+    /// [`PlyMaterial::at_thickness`] says why.
     ///
     /// ```
     /// use shankline::strength::ply::Ply;
@@ -251,19 +213,68 @@ impl Ply {
     /// # }
     /// ```
     #[must_use]
-    pub const fn of(material: &PlyMaterial, thickness: Length, hole: Length) -> Self {
+    pub fn of(material: &PlyMaterial, thickness: Length, hole: Length) -> Self {
+        let material = material.at_thickness(thickness).ok();
         Self {
             thickness,
             hole,
             hole_kind: HoleKind::Standard,
-            yield_strength: material.yield_strength,
-            tensile_strength: material.tensile_strength,
+            slot_length: None,
+            yield_strength: material.and_then(|material| material.yield_strength),
+            tensile_strength: material.and_then(|material| material.tensile_strength),
             bearing_strength: None,
             end_distance: None,
             edge_distance: None,
             pitch: None,
             gauge: None,
             width: None,
+        }
+    }
+
+    /// The ply with the ultimate bearing strength of a material at its end distance over the hole, for
+    /// [`PlyMethod::MilHdbk5`]. It gets none where the table has none, or the end distance is not given.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::ply::Ply;
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let sheet = PlyMaterial::find("2024-T3 aluminium")?;
+    /// let plain = Ply::of(sheet, inches(0.1), inches(0.25));
+    /// let ply = Ply { end_distance: Some(inches(0.5)), ..plain }.with_bearing_of(sheet);
+    /// assert_eq!(ply.bearing_strength, Some(ksi(129.0))); // e = 2 D
+    /// assert_eq!(plain.with_bearing_of(sheet).bearing_strength, None);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn with_bearing_of(self, material: &PlyMaterial) -> Self {
+        let in_range = material.at_thickness(self.thickness).is_ok();
+        let row = self
+            .end_distance
+            .filter(|_| in_range)
+            .and_then(|end| material.bearing_at((end / self.hole).value).ok());
+        Self {
+            bearing_strength: row.map(|row| row.ultimate_strength),
+            ..self
+        }
+    }
+
+    /// How far the hole reaches along the load; none for a slot of unknown length.
+    fn hole_along(&self) -> Option<Length> {
+        if self.hole_kind.is_slot_along() {
+            self.slot_length
+        } else {
+            Some(self.hole)
+        }
+    }
+
+    /// How far the hole reaches across the load; none for a slot of unknown length.
+    fn hole_across(&self) -> Option<Length> {
+        if self.hole_kind.is_slot_across() {
+            self.slot_length
+        } else {
+            Some(self.hole)
         }
     }
 
@@ -285,6 +296,13 @@ impl Ply {
         ] {
             if let Some(stress) = stress {
                 positive(name, stress)?;
+            }
+        }
+        if let Some(slot) = self.slot_length {
+            sane_length("slot length", slot)?;
+            if slot < self.hole {
+                let allowed = Allowed::AtLeast(self.hole.into());
+                return Err(out_of_range("slot length", slot, allowed));
             }
         }
         let half = 0.5 * self.hole;
@@ -311,7 +329,7 @@ impl Ply {
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::strength::check::{Level, Mode};
-/// use shankline::strength::ply::{Ply, PlyMethod};
+/// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
 /// use shankline::tables::plies::PlyMaterial;
 /// use shankline::units::kip;
 /// # fn main() -> Result<(), shankline::Error> {
@@ -319,8 +337,8 @@ impl Ply {
 /// let a36 = PlyMaterial::find("ASTM A36 steel")?;
 /// let plate = Ply { end_distance: Some(inches(1.5)), ..Ply::of(a36, inches(0.375), inches(0.9375)) };
 /// let method = PlyMethod::Aisc360 { edition: AiscEdition::E2010, deformation_matters: true };
-/// let modes = plate.resistances(inches(0.875), None, method)?;
-/// let tear_out = modes.iter().find(|mode| mode.mode == Mode::TearOut).unwrap();
+/// let outcome = plate.in_mode(Mode::TearOut, inches(0.875), PlyBolt::default(), method)?;
+/// let tear_out = outcome.found().unwrap();
 /// assert!((tear_out.resistance.at(Level::Design)?.get::<kip>() - 20.2).abs() < 0.05);
 /// # Ok(())
 /// # }
@@ -341,15 +359,11 @@ pub struct PlyResistance {
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub diameter: Length,
-    /// Tensile strength of the bolt, if the method asks for it.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
-    )]
-    pub bolt_tensile_strength: Option<Stress>,
+    /// The bolt.
+    pub bolt: PlyBolt,
     /// What multiplies stress and area.
     pub coefficient: f64,
-    /// The strength of the ply that is used.
+    /// The strength that is used: of the ply, or of the bolt where the ply bears on it.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
@@ -367,53 +381,136 @@ pub struct PlyResistance {
     pub safety_factor: Option<f64>,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
+    /// Clause of the method the resistance follows.
+    pub clause: &'static str,
     /// How the area follows from the ply, for the working.
     area_formula: &'static str,
+    /// The size of the hole that stands in the way, for the working.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    hole_size: Length,
 }
 
 impl Ply {
-    /// The resistance in every mode that the method has and the known dimensions allow.
-    ///
-    /// `bolt_tensile_strength` is fub of EN 1993-1-8, which has no bearing without it; the other methods do
-    /// not ask for it.
+    /// Every mode of the ply, and bearing on the bolt, with what became of it. No mode drops another.
     ///
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a dimension or strength that is not positive and finite, a hole smaller than
-    /// the bolt, a distance inside the hole, or a factor that is not from 1 to 100; [`Error::NoValue`] if the
-    /// strength or distance the method starts from is not given.
+    /// the bolt, a distance inside the hole, or a factor that is not from 1 to 100.
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::ply::{Ply, PlyMethod};
+    /// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
     /// use shankline::tables::plies::PlyMaterial;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let a36 = PlyMaterial::find("ASTM A36 steel")?;
     /// let plate = Ply::of(a36, millimetres(10.0), millimetres(18.0));
+    /// let bolt = PlyBolt::of(&PropertyClass::Class8_8.strength(millimetres(16.0))?);
     /// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
-    /// // Only bearing: no distance and no width is known.
-    /// assert_eq!(plate.resistances(millimetres(16.0), None, method)?.len(), 1);
+    /// let modes = plate.assess(millimetres(16.0), bolt, method)?;
+    /// // Bearing of ply and bolt: no distance and no width is known.
+    /// assert_eq!(modes.iter().filter(|mode| mode.outcome.found().is_some()).count(), 2);
+    /// assert_eq!(modes[2].outcome, PlyOutcome::Missing(vec![PlyNeed::EndDistance]));
     /// # Ok(())
     /// # }
     /// ```
-    pub fn resistances(
+    pub fn assess(
         &self,
         diameter: Length,
-        bolt_tensile_strength: Option<Stress>,
+        bolt: PlyBolt,
         method: PlyMethod,
-    ) -> Result<Vec<PlyResistance>, Error> {
+    ) -> Result<Vec<PlyMode>, Error> {
+        let asked = self.asked(diameter, bolt, method)?;
+        let mut modes = Vec::with_capacity(MODES.len());
+        for mode in MODES {
+            let outcome = asked.in_mode(mode)?;
+            modes.push(PlyMode { mode, outcome });
+        }
+        Ok(modes)
+    }
+
+    /// One mode by itself.
+    ///
+    /// # Errors
+    ///
+    /// As [`assess`](Self::assess).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::check::{Level, Mode};
+    /// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // A grade 1 bolt is softer than the sheet it bears on: 36 ksi x 3/4 x 0.18 in / 2.
+    /// let sheet = Ply::of(PlyMaterial::find("AISI 4130 steel")?, inches(0.18), inches(0.75));
+    /// let bolt = PlyBolt::of(&SaeGrade::Grade1.strength(inches(0.75))?);
+    /// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
+    /// let outcome = sheet.in_mode(Mode::BoltBearing, inches(0.75), bolt, method)?;
+    /// let allowable = outcome.found().unwrap().resistance.at(Level::Allowable)?;
+    /// assert!(((allowable / pounds_force(2430.0)).value - 1.0).abs() < 1e-9);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn in_mode(
+        &self,
+        mode: Mode,
+        diameter: Length,
+        bolt: PlyBolt,
+        method: PlyMethod,
+    ) -> Result<PlyOutcome, Error> {
+        self.asked(diameter, bolt, method)?.in_mode(mode)
+    }
+
+    /// The most the ply bears in a single lap with one row of bolts, which tilts them: EN 1993-1-8, 3.6.1(10), 1.5
+    /// fu d t over 1.25. The clause wants washers under head and nut as well, hardened ones for classes 8.8 and
+    /// 10.9 (recalled). A row is across the load: with a pitch along it there are two. Other methods have no such
+    /// rule.
+    ///
+    /// # Errors
+    ///
+    /// As [`assess`](Self::assess).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::{check::Level, ply::{Ply, PlyMethod}};
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let plate = Ply::of(PlyMaterial::find("S235 steel")?, millimetres(5.0), millimetres(18.0));
+    /// let outcome = plate.single_lap(millimetres(16.0), PlyMethod::En1993)?;
+    /// let design = outcome.found().unwrap().resistance.at(Level::Design)?;
+    /// // 1.5 x 360 x 16 x 5 / 1.25
+    /// assert!(((design / newtons(34_560.0)).value - 1.0).abs() < 1e-9);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn single_lap(&self, diameter: Length, method: PlyMethod) -> Result<PlyOutcome, Error> {
+        self.asked(diameter, PlyBolt::default(), method)?
+            .single_lap()
+    }
+
+    fn asked(
+        &self,
+        diameter: Length,
+        bolt: PlyBolt,
+        method: PlyMethod,
+    ) -> Result<Asked<'_>, Error> {
         self.check_inputs(diameter)?;
-        let asked = Asked {
+        for (name, stress) in [
+            ("yield strength of the bolt", bolt.yield_strength),
+            ("tensile strength of the bolt", bolt.tensile_strength),
+        ] {
+            if let Some(stress) = stress {
+                positive(name, stress)?;
+            }
+        }
+        Ok(Asked {
             ply: self,
             diameter,
-            bolt: bolt_tensile_strength,
+            bolt,
             method,
-        };
-        let mut modes = Vec::with_capacity(4);
-        modes.push(asked.bearing()?);
-        modes.extend(asked.tear_out()?);
-        modes.extend(asked.net_section()?);
-        modes.extend(asked.gross_section()?);
-        Ok(modes)
+        })
     }
 }

@@ -241,7 +241,7 @@ impl StructuralHole {
     /// Every row for inch bolts.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::holes::StructuralHole::all_inch().len(), 12);
+    /// assert_eq!(shankline::tables::holes::StructuralHole::all_inch().len(), 14);
     /// ```
     #[must_use]
     pub fn all_inch() -> &'static [Self] {
@@ -251,7 +251,7 @@ impl StructuralHole {
     /// Every row for metric bolts.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::holes::StructuralHole::all_metric().len(), 6);
+    /// assert_eq!(shankline::tables::holes::StructuralHole::all_metric().len(), 7);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

@@ -1,13 +1,14 @@
 //! Materials of plies and members: modulus of elasticity, expansion, strengths, bearing strengths.
 
-use alloc::{string::String, vec::Vec};
+use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
 use super::{generated, known, rows_of};
 use crate::caution::{Caution, Cautions};
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::parts::SAME_LENGTH;
 use crate::source::{Basis, Provenance, Source};
-use crate::units::{Stress, TemperatureCoefficient, ThermodynamicTemperature};
+use crate::units::{Length, Stress, TemperatureCoefficient, ThermodynamicTemperature};
 
 /// What the strengths of a ply material are. Only some are minima that a design may rest on.
 ///
@@ -88,7 +89,11 @@ pub struct PlyMaterial {
     pub expansion_basis: Option<Basis>,
     /// Source of the expansion.
     pub expansion_source: Option<&'static Source>,
-    /// Yield strength.
+    /// Least thickness the strengths hold for, where one is known.
+    pub thickness_from: Option<Length>,
+    /// Greatest thickness the strengths hold for, where one is known.
+    pub thickness_thru: Option<Length>,
+    /// Yield strength; none where it goes by thickness: see [`at_thickness`](Self::at_thickness).
     pub yield_strength: Option<Stress>,
     /// Tensile strength.
     pub tensile_strength: Option<Stress>,
@@ -110,7 +115,7 @@ impl PlyMaterial {
     /// Every material.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 21);
+    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 24);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
@@ -158,6 +163,104 @@ impl PlyMaterial {
     #[must_use]
     pub fn bearing(&self) -> &'static [PlyBearing] {
         rows_of(PlyBearing::all(), &self.name, |row| row.name)
+    }
+
+    /// The bearing strength at an edge distance e (hole centre to edge) of e/D, D the hole: the row of the greatest
+    /// tabled ratio that e/D reaches. Nothing is interpolated.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] if the material has no row, or e/D lies below the least of them, where the strength is
+    /// found by test.
+    ///
+    /// ```
+    /// use shankline::tables::plies::PlyMaterial;
+    /// use shankline::units::ksi;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let sheet = PlyMaterial::find("2024-T3 aluminium")?;
+    /// assert_eq!(sheet.bearing_at(1.8)?.ultimate_strength, ksi(104.0));
+    /// assert!(sheet.bearing_at(1.4).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn bearing_at(&self, edge_distance_ratio: f64) -> Result<&'static PlyBearing, Error> {
+        // A ratio that was rounded to 1.5 reaches it.
+        let reached = |row: &&PlyBearing| edge_distance_ratio >= row.edge_distance_ratio - 1e-9;
+        let rows = self.bearing();
+        rows.iter().rev().find(reached).ok_or_else(|| {
+            let (subject, reason) = if rows.is_empty() {
+                (
+                    String::from(self.name),
+                    "the table has none of this material",
+                )
+            } else {
+                (
+                    format!(
+                        "{} at an edge distance of {edge_distance_ratio} D",
+                        self.name
+                    ),
+                    "the table begins at a greater edge distance",
+                )
+            };
+            Error::NoValue {
+                quantity: "bearing strength",
+                subject,
+                reason,
+            }
+        })
+    }
+
+    /// The material with the strengths that hold at a thickness. At the border of two ranges the thinner one
+    /// counts, as their standards print "up to and including".
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a thickness that is not positive and finite, or outside the range the strengths
+    /// were published for.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let s355 = PlyMaterial::find("S355 steel")?;
+    /// assert_eq!(s355.at_thickness(millimetres(16.0))?.yield_strength, Some(megapascals(355.0)));
+    /// assert_eq!(s355.at_thickness(millimetres(20.0))?.yield_strength, Some(megapascals(345.0)));
+    /// assert!(PlyMaterial::find("ASTM A36 steel")?.at_thickness(inches(9.0)).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn at_thickness(&self, thickness: Length) -> Result<Self, Error> {
+        sane_length("thickness", thickness)?;
+        let rows = rows_of(PlyStrength::all(), &self.name, |row| row.name);
+        let (from, thru) = match (rows.first(), rows.last()) {
+            (Some(first), Some(last)) => (Some(first.thickness_from), Some(last.thickness_thru)),
+            _ => (self.thickness_from, self.thickness_thru),
+        };
+        if from.is_some_and(|from| thickness < from - SAME_LENGTH)
+            || thru.is_some_and(|thru| thickness > thru + SAME_LENGTH)
+        {
+            let allowed = match (from, thru) {
+                (Some(from), Some(thru)) => Allowed::FromTo(from.into(), thru.into()),
+                (Some(from), None) => Allowed::AtLeast(from.into()),
+                (None, Some(thru)) => Allowed::AtMost(thru.into()),
+                (None, None) => Allowed::Positive,
+            };
+            let quantity = format!("thickness of {}", self.name);
+            return Err(out_of_range(quantity, thickness, allowed));
+        }
+        let row = rows
+            .iter()
+            .find(|row| thickness <= row.thickness_thru + SAME_LENGTH);
+        Ok(row.map_or(*self, |row| Self {
+            thickness_from: Some(row.thickness_from),
+            thickness_thru: Some(row.thickness_thru),
+            yield_strength: Some(row.yield_strength),
+            tensile_strength: Some(row.tensile_strength),
+            tensile_strength_max: Some(row.tensile_strength_max),
+            note: row.note,
+            provenance: row.provenance,
+            ..*self
+        }))
     }
 
     /// What the user of this material must be told: that its strengths, modulus or expansion were
@@ -211,6 +314,51 @@ impl fmt::Display for PlyMaterial {
     /// `ASTM A36 steel`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(self.name)
+    }
+}
+
+/// Strengths of a ply material in one range of thickness.
+///
+/// Over [`thickness_from`](Self::thickness_from), up to and including [`thickness_thru`](Self::thickness_thru);
+/// the first range begins with its least thickness. [`PlyMaterial::at_thickness`] looks them up.
+///
+/// ```
+/// use shankline::tables::plies::PlyStrength;
+/// use shankline::units::{megapascals, millimetres};
+/// let first = &PlyStrength::all()[0];
+/// assert_eq!((first.name, first.thickness_thru), ("S235 steel", millimetres(16.0)));
+/// assert_eq!((first.yield_strength, first.tensile_strength), (megapascals(235.0), megapascals(360.0)));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct PlyStrength {
+    /// Name of the material.
+    pub name: &'static str,
+    /// Lower end of the thicknesses.
+    pub thickness_from: Length,
+    /// Upper end of the thicknesses, included.
+    pub thickness_thru: Length,
+    /// Yield strength.
+    pub yield_strength: Stress,
+    /// Least tensile strength.
+    pub tensile_strength: Stress,
+    /// Greatest tensile strength.
+    pub tensile_strength_max: Stress,
+    /// Restrictions.
+    pub note: Option<&'static str>,
+    /// Source of the row.
+    pub provenance: Provenance,
+}
+
+impl PlyStrength {
+    /// Every row, by material and rising thickness.
+    ///
+    /// ```
+    /// assert_eq!(shankline::tables::plies::PlyStrength::all().len(), 27);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [Self] {
+        &generated::ply_strengths_metric::PLY_STRENGTHS_METRIC
     }
 }
 

@@ -329,6 +329,7 @@ fn is_hopeless(
             same_strength
                 && match check.mode {
                     Mode::Bearing
+                    | Mode::BoltBearing
                     | Mode::TearOut
                     | Mode::NetSection
                     | Mode::Stripping

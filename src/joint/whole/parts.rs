@@ -195,6 +195,7 @@ impl Scope {
             | Mode::BoltTension
             | Mode::BoltBending
             | Mode::Combined
+            | Mode::BoltBearing
             | Mode::Fatigue => Self::Bolt,
             Mode::Temperature
             | Mode::Coating

@@ -1,9 +1,12 @@
-//! Least distances of holes from edges and from each other.
+//! Least and greatest distances of holes from edges and from each other.
 
-use super::{Ply, PlyMethod};
-use crate::caution::{Caution, Cautions};
+mod rules;
+
+use super::{Ply, PlyMethod, PlyNeed};
+use crate::caution::Cautions;
 use crate::error::Error;
 use crate::parts::SAME_LENGTH;
+use crate::strength::shear::AiscEdition;
 use crate::units::Length;
 use alloc::vec::Vec;
 use core::fmt;
@@ -32,6 +35,12 @@ pub enum DistanceKind {
     Gauge,
 }
 
+impl DistanceKind {
+    pub(super) const fn is_edge(self) -> bool {
+        matches!(self, Self::End | Self::Edge)
+    }
+}
+
 impl fmt::Display for DistanceKind {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(match self {
@@ -43,19 +52,13 @@ impl fmt::Display for DistanceKind {
     }
 }
 
-/// A distance that is less than a code wants.
+/// A distance in timber that is less than its code wants.
 ///
 /// ```
-/// use shankline::prelude::*;
-/// use shankline::strength::ply::{DistanceKind, Ply, PlyMethod};
-/// use shankline::tables::plies::PlyMaterial;
-/// # fn main() -> Result<(), shankline::Error> {
-/// let a36 = PlyMaterial::find("ASTM A36 steel")?;
-/// let plate = Ply { end_distance: Some(millimetres(20.0)), ..Ply::of(a36, millimetres(10.0), millimetres(18.0)) };
-/// let short = plate.short_distances(millimetres(16.0), PlyMethod::En1993)?;
-/// assert_eq!(short[0].kind, DistanceKind::End); // 1.2 x 18 = 21.6 mm
-/// # Ok(())
-/// # }
+/// use shankline::strength::ply::ShortDistance;
+/// fn lacks(short: &ShortDistance) -> shankline::units::Length {
+///     short.least - short.distance
+/// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -93,79 +96,352 @@ impl ShortDistance {
     }
 }
 
+/// Whose distances are wanted. d bolt, d0 hole, t the ply (of several the thinnest one rules: judge each).
+///
+/// | rule | least | greatest |
+/// |---|---|---|
+/// | [`MachineDesign`](Self::MachineDesign) | end and edge d, else a fault; 1.5 d0, else undecided | none |
+/// | [`Aisc360`](Self::Aisc360) | edges: Table J3.4, J3.4M and what J3.5 adds for holes; spacing 2 2/3 d | edges 12 t, 6 in (150 mm); pitch 24 t, 12 in (305 mm), unpainted weathering steel 14 t, 7 in (180 mm) |
+/// | [`En1993`](Self::En1993) | e1, e2 1.2 d0 (slots 1.5 d0), p1 2.2 d0, p2 2.4 d0 | e1, e2 4 t + 40 mm where exposed, the larger of 8 t and 125 mm in weathering steel; p1, p2 14 t, 200 mm by the member; p1 28 t, 400 mm |
+/// | [`Bs5950`](Self::Bs5950) | end 1.4 d0, edge 1.25 d0, or 1.4 d0 if sheared; pitch 2.5 d | edges 11 t sqrt(275 MPa / py), 4 t + 40 mm if corrosive; pitch 14 t; 16 t, 200 mm if corrosive |
+/// | [`MilHdbk5`](Self::MilHdbk5) | 1.5 d0, below it by test; 2 d0 by custom of aircraft repair | none |
+///
+/// An AISC edge below the table is a fault to 2010. From 2016 (note a of the table) it is permitted down to one
+/// diameter where bearing and tear-out hold. To 2005 sheared edges had a greater distance.
+///
+/// Sources: 1.5 d0 IS 800:1984 and courses on riveted joints (d there is the gross, the hole's, diameter), one
+/// diameter common practice without a source; AISC 360 Tables J3.4 to J3.5M and J3.3, J3.5 (scans and copies of
+/// their pages); EN 1993-1-8:2005 Table 3.3 (worked sheets, a copy, a bridge textbook; slots recalled; a staggered
+/// row's 1.2 d0 is not taken); BS 5950-1 6.2 (a scan of 1990, a manual); MIL-HDBK-5 and FAA AC 43.13-1B (recalled).
+///
+/// ```
+/// use shankline::strength::ply::{DistanceRule, PlyMethod};
+/// assert_eq!(DistanceRule::from(PlyMethod::En1993), DistanceRule::En1993);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum DistanceRule {
+    /// Practice of machine design and riveted joints.
+    MachineDesign,
+    /// AISC 360 J3.3 to J3.5.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360 {
+        /// Edition.
+        edition: AiscEdition,
+    },
+    /// EN 1993-1-8:2005 Table 3.3.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
+    En1993,
+    /// BS 5950-1:2000 6.2.
+    #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
+    Bs5950,
+    /// MIL-HDBK-5 and FAA AC 43.13-1B.
+    #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
+    MilHdbk5,
+}
+
+impl From<PlyMethod> for DistanceRule {
+    fn from(method: PlyMethod) -> Self {
+        match method {
+            PlyMethod::MachineDesign { .. } => Self::MachineDesign,
+            PlyMethod::Aisc360 { edition, .. } => Self::Aisc360 { edition },
+            PlyMethod::En1993 => Self::En1993,
+            PlyMethod::MilHdbk5 { .. } => Self::MilHdbk5,
+        }
+    }
+}
+
+/// How an edge was made.
+///
+/// ```
+/// use shankline::strength::ply::EdgeFinish;
+/// assert_ne!(EdgeFinish::Sheared, EdgeFinish::Smooth);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum EdgeFinish {
+    /// Sheared, or flame cut by hand.
+    Sheared,
+    /// Rolled, sawn, planed, or flame cut by machine.
+    Smooth,
+}
+
+/// What the plies are exposed to.
+///
+/// ```
+/// use shankline::strength::ply::Exposure;
+/// assert_ne!(Exposure::Sheltered, Exposure::Corrosive);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Exposure {
+    /// Neither weather nor other corrosive influences.
+    Sheltered,
+    /// Weather or other corrosive influences.
+    Corrosive,
+    /// Weather, on unpainted weathering steel.
+    WeatheringSteel,
+}
+
+/// What codes ask besides the distances. What is not known leaves undecided what depends on it.
+///
+/// ```
+/// use shankline::strength::ply::DistanceConditions;
+/// assert!(DistanceConditions::default().exposure.is_none());
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(default, deny_unknown_fields)
+)]
+pub struct DistanceConditions {
+    /// How the edges were made, where the edition tells edges apart.
+    pub finish: Option<EdgeFinish>,
+    /// What the plies are exposed to. AISC's spacing is that of painted or sheltered plies unless this says
+    /// weathering steel.
+    pub exposure: Option<Exposure>,
+}
+
+/// How a distance stands that is not simply good.
+///
+/// ```
+/// use shankline::strength::ply::DistanceStanding;
+/// assert!(DistanceStanding::Fault > DistanceStanding::Permitted);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum DistanceStanding {
+    /// Short, but permitted where bearing and tear-out hold: to be said.
+    Permitted,
+    /// Neither shown good nor bad.
+    Undecided,
+    /// The rule forbids it.
+    Fault,
+}
+
+/// A distance that is not simply good, by one clause.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::ply::{DistanceConditions, DistanceKind, DistanceRule, DistanceStanding, Ply};
+/// use shankline::tables::plies::PlyMaterial;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let s275 = PlyMaterial::find("S275 steel")?;
+/// let plate = Ply { end_distance: Some(millimetres(20.0)), ..Ply::of(s275, millimetres(10.0), millimetres(18.0)) };
+/// let judged = plate.distances(millimetres(16.0), DistanceRule::En1993, DistanceConditions::default())?;
+/// let short = judged.findings[0]; // 1.2 x 18 = 21.6 mm
+/// assert_eq!((short.kind, short.standing), (DistanceKind::End, DistanceStanding::Fault));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct DistanceFinding {
+    /// Which distance.
+    pub kind: DistanceKind,
+    /// What it is.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
+    pub distance: Length,
+    /// What it falls short of, if it does.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub least: Option<Length>,
+    /// What it goes beyond, if it does.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
+    pub greatest: Option<Length>,
+    /// How it stands.
+    pub standing: DistanceStanding,
+    /// Document and clause.
+    pub clause: &'static str,
+    /// What was recalled and not read.
+    pub cautions: Cautions,
+}
+
+/// The distances of a ply by one rule: what is not good, and what is not known.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::ply::{DistanceConditions, DistanceRule, Ply, PlyNeed};
+/// use shankline::tables::plies::PlyMaterial;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = Ply::of(PlyMaterial::find("ASTM A36 steel")?, inches(0.5), inches(0.8125));
+/// let judged = plate.distances(inches(0.75), DistanceRule::MachineDesign, DistanceConditions::default())?;
+/// assert_eq!(judged.missing, [PlyNeed::EndDistance, PlyNeed::EdgeDistance]);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Debug, Default, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct PlyDistances {
+    /// Distances that are short, too great or undecided.
+    pub findings: Vec<DistanceFinding>,
+    /// What the rule asks for and was not given.
+    pub missing: Vec<PlyNeed>,
+}
+
+/// One limit of a distance.
+#[derive(Clone, Copy)]
+struct Limit {
+    length: Length,
+    standing: DistanceStanding,
+    clause: &'static str,
+    cautions: Cautions,
+}
+
+/// The limits of one kind of distance. Of several broken ones on one side the worst counts, of equal ones the
+/// one that is broken furthest.
+#[derive(Default)]
+struct Limits {
+    least: Vec<Limit>,
+    greatest: Vec<Limit>,
+    /// No limit is known: undecided by this clause.
+    unknown: Option<&'static str>,
+}
+
 impl Ply {
-    /// The known distances that are less than the method's code wants.
+    /// Judges the known distances by a rule. What is good is not listed.
     ///
-    /// EN 1993-1-8 Table 3.3 (read in a worked example and a design sheet): e1 and e2 at least 1.2 d0, p1 2.2 d0,
-    /// p2 2.4 d0. AISC 360 J3.3 (recalled): p1 and p2 at least 2 2/3 d. MIL-HDBK-5: e1 at least 1.5 d,
-    /// below that by test. Machine design has none; an edge of two diameters is FAA AC 43.13-1B's
-    /// (recalled).
+    /// An end distance may be left out for an inner hole that has a pitch, an edge distance for one that has a
+    /// gauge.
     ///
     /// # Errors
     ///
-    /// As [`resistances`](Self::resistances) for the dimensions.
+    /// As [`assess`](Self::assess) for the dimensions.
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::ply::{Ply, PlyMethod};
+    /// use shankline::strength::ply::{DistanceConditions, DistanceRule, DistanceStanding, Ply};
     /// use shankline::tables::plies::PlyMaterial;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let a36 = PlyMaterial::find("ASTM A36 steel")?;
-    /// let plate = Ply { pitch: Some(inches(2.25)), ..Ply::of(a36, inches(0.5), inches(0.8125)) };
-    /// let method = PlyMethod::Aisc360 { edition: AiscEdition::E2016, deformation_matters: true };
-    /// assert!(plate.short_distances(inches(0.75), method)?.is_empty()); // 3 d
+    /// let plate = Ply { end_distance: Some(inches(0.875)), ..Ply::of(a36, inches(0.5), inches(0.8125)) };
+    /// let standing = |edition| -> Result<DistanceStanding, shankline::Error> {
+    ///     let rule = DistanceRule::Aisc360 { edition };
+    ///     Ok(plate.distances(inches(0.75), rule, DistanceConditions::default())?.findings[0].standing)
+    /// };
+    /// // Table J3.4 wants 1 in.
+    /// assert_eq!(standing(AiscEdition::E2010)?, DistanceStanding::Fault);
+    /// assert_eq!(standing(AiscEdition::E2016)?, DistanceStanding::Permitted);
     /// # Ok(())
     /// # }
     /// ```
-    pub fn short_distances(
+    pub fn distances(
         &self,
         diameter: Length,
-        method: PlyMethod,
-    ) -> Result<Vec<ShortDistance>, Error> {
+        rule: DistanceRule,
+        conditions: DistanceConditions,
+    ) -> Result<PlyDistances, Error> {
         self.check_inputs(diameter)?;
-        let (d, d0) = (diameter, self.hole);
-        let recalled = |method| Some(Caution::MethodFromMemory { method });
-        let (limits, caution) = match method {
-            PlyMethod::En1993 => (
-                [
-                    Some(1.2 * d0),
-                    Some(1.2 * d0),
-                    Some(2.2 * d0),
-                    Some(2.4 * d0),
-                ],
-                None,
-            ),
-            PlyMethod::Aisc360 { .. } => (
-                [None, None, Some(8.0 / 3.0 * d), Some(8.0 / 3.0 * d)],
-                recalled("AISC 360 J3.3"),
-            ),
-            PlyMethod::MilHdbk5 { .. } => ([Some(1.5 * d), None, None, None], None),
-            PlyMethod::MachineDesign { .. } => ([None; 4], None),
+        let mut judged = PlyDistances::default();
+        let (end, edge) = (self.end_distance, self.edge_distance);
+        if end.or(self.pitch).is_none() {
+            judged.missing.push(PlyNeed::EndDistance);
+        }
+        if edge.or(self.gauge).is_none() {
+            judged.missing.push(PlyNeed::EdgeDistance);
+        }
+        for (kind, distance) in [
+            (DistanceKind::End, end),
+            (DistanceKind::Edge, edge),
+            (DistanceKind::Pitch, self.pitch),
+            (DistanceKind::Gauge, self.gauge),
+        ] {
+            let Some(distance) = distance else {
+                continue;
+            };
+            let asked = rules::Asked {
+                ply: self,
+                diameter,
+                conditions,
+                kind,
+            };
+            let limits = asked.limits(rule, &mut judged.missing);
+            judged.findings.extend(limits.judge(kind, distance));
+        }
+        Ok(judged)
+    }
+}
+
+impl Limits {
+    fn judge(&self, kind: DistanceKind, distance: Length) -> Vec<DistanceFinding> {
+        // A distance that was rounded to the limit does not break it.
+        let short = self
+            .least
+            .iter()
+            .filter(|limit| distance < limit.length - SAME_LENGTH);
+        let far = self
+            .greatest
+            .iter()
+            .filter(|limit| distance > limit.length + SAME_LENGTH);
+        let finding = |standing, clause, cautions| DistanceFinding {
+            kind,
+            distance,
+            least: None,
+            greatest: None,
+            standing,
+            clause,
+            cautions,
         };
-        let own = [
-            self.end_distance,
-            self.edge_distance,
-            self.pitch,
-            self.gauge,
-        ];
-        let kinds = [
-            DistanceKind::End,
-            DistanceKind::Edge,
-            DistanceKind::Pitch,
-            DistanceKind::Gauge,
-        ];
-        let short = kinds.into_iter().zip(own).zip(limits);
-        Ok(short
-            .filter_map(|((kind, distance), least)| {
-                let (distance, least) = (distance?, least?);
-                // A distance that was rounded to the limit is not short of it.
-                (distance < least - SAME_LENGTH).then_some(ShortDistance {
-                    kind,
-                    distance,
-                    least,
-                    cautions: Cautions::default().with(caution),
-                })
-            })
-            .collect())
+        let mut findings = Vec::new();
+        if let Some(limit) = short.reduce(|a, b| worse(a, b, a.length < b.length)) {
+            findings.push(DistanceFinding {
+                least: Some(limit.length),
+                ..finding(limit.standing, limit.clause, limit.cautions)
+            });
+        }
+        if let Some(limit) = far.reduce(|a, b| worse(a, b, a.length > b.length)) {
+            findings.push(DistanceFinding {
+                greatest: Some(limit.length),
+                ..finding(limit.standing, limit.clause, limit.cautions)
+            });
+        }
+        if let (Some(clause), true) = (self.unknown, findings.is_empty()) {
+            findings.push(finding(
+                DistanceStanding::Undecided,
+                clause,
+                Cautions::default(),
+            ));
+        }
+        findings
+    }
+}
+
+/// The limit of the worse standing; of two alike the second if it is broken further.
+fn worse<'a>(a: &'a Limit, b: &'a Limit, b_further: bool) -> &'a Limit {
+    if b.standing > a.standing || (b.standing == a.standing && b_further) {
+        b
+    } else {
+        a
     }
 }

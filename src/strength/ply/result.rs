@@ -2,7 +2,8 @@
 
 use alloc::vec::Vec;
 
-use super::{HoleKind, PlyMethod, PlyResistance};
+use super::modes::SINGLE_LAP_CLAUSE;
+use super::{PlyMethod, PlyResistance};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Amount, Error};
@@ -19,13 +20,14 @@ impl PlyResistance {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::check::{Level, Place};
-    /// use shankline::strength::ply::{Ply, PlyMethod};
+    /// use shankline::strength::check::{Level, Mode, Place};
+    /// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
     /// use shankline::tables::plies::PlyMaterial;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let plate = Ply::of(PlyMaterial::find("ASTM A36 steel")?, inches(0.5), inches(0.8125));
-    /// let bearing = plate.resistances(inches(0.75), None, PlyMethod::MachineDesign { design_factor: 2.0 })?[0];
-    /// let check = bearing.check(pounds_force(5000.0), Level::Allowable, 2)?;
+    /// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
+    /// let outcome = plate.in_mode(Mode::Bearing, inches(0.75), PlyBolt::default(), method)?;
+    /// let check = outcome.found().unwrap().check(pounds_force(5000.0), Level::Allowable, 2)?;
     /// assert_eq!(check.place, Place::Ply(2));
     /// # Ok(())
     /// # }
@@ -38,7 +40,7 @@ impl PlyResistance {
             self.resistance.at(level)?,
             level,
         )?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        Ok(check.by(self.clause).warned(self.cautions()))
     }
 
     /// What the user must be told.
@@ -60,12 +62,15 @@ impl PlyResistance {
     ///
     /// ```
     /// use shankline::prelude::*;
-    /// use shankline::strength::ply::{Ply, PlyMethod};
+    /// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
     /// use shankline::tables::plies::PlyMaterial;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let plate = Ply::of(PlyMaterial::find("ASTM A36 steel")?, inches(0.5), inches(0.8125));
-    /// for mode in plate.resistances(inches(0.75), None, PlyMethod::MachineDesign { design_factor: 2.0 })? {
-    ///     mode.derivation().check()?;
+    /// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
+    /// for mode in plate.assess(inches(0.75), PlyBolt::default(), method)? {
+    ///     if let Some(found) = mode.outcome.found() {
+    ///         found.derivation().check()?;
+    ///     }
     /// }
     /// # Ok(())
     /// # }
@@ -75,7 +80,7 @@ impl PlyResistance {
         let mut area = Step::new("area", "A", self.area_formula, self.area)
             .with("t", ply.thickness)
             .with("d", self.diameter)
-            .with("dh", ply.hole)
+            .with("dh", self.hole_size)
             .with("in", inches(1.0));
         for (symbol, length) in [
             ("e1", ply.end_distance),
@@ -86,11 +91,12 @@ impl PlyResistance {
                 area = area.with(symbol, length);
             }
         }
-        let coefficient = if self.method == PlyMethod::En1993 && self.mode == Mode::Bearing {
+        let table_3_4 = self.method == PlyMethod::En1993 && self.mode == Mode::Bearing;
+        let coefficient = if table_3_4 && self.clause != SINGLE_LAP_CLAUSE {
             self.en_working()
         } else {
             Derivation::new("")
-                .step(Step::given("coefficient", "c", self.coefficient).source(self.method.name()))
+                .step(Step::given("coefficient", "c", self.coefficient).source(self.clause))
         };
         let mut derivation = Derivation::new(alloc::format!("Ply: {}", self.mode))
             .and(coefficient)
@@ -133,15 +139,12 @@ impl PlyResistance {
                 terms.push((symbol, length.into()));
             }
         }
-        if let Some(bolt) = self.bolt_tensile_strength {
+        if let Some(bolt) = self.bolt.tensile_strength {
             alpha.push("fub / fu");
             terms.push(("fub", bolt.into()));
         }
-        let hole = match ply.hole_kind {
-            HoleKind::Standard => 1.0,
-            HoleKind::Oversize => 0.8,
-            HoleKind::LongSlotAcross => 0.6,
-        };
+        // No bearing was worked out where the table has no factor.
+        let hole = ply.hole_kind.en_bearing_factor().unwrap_or(1.0);
         let formula = alloc::format!("ch * min({}) * min({})", k1.join(", "), alpha.join(", "));
         let step = Step::new("coefficient ch k1 ab", "c", formula, self.coefficient)
             .with("ch", hole)

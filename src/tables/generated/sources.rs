@@ -324,8 +324,13 @@ pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en199
 pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2.5", read_in: "recalled, not read" };
 pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO2320_INSERT_RECALLED: Source = Source { key: "iso2320-insert-recalled", document: "ISO 2320", edition: Some("2008"), locator: "first installation of nuts with non-metallic insert", read_in: "half of the recalled value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
+pub(in crate::tables) static AISC360_05_J3_4: Source = Source { key: "aisc360-05-j3.4", document: "AISC 360", edition: Some("2005"), locator: "Tables J3.4, J3.4M, J3.5 and J3.5M", read_in: "additions in a copy of the page; sheared edges in a handbook and a drafting page; other edges recalled" };
+pub(in crate::tables) static AISC360_16_J3_4: Source = Source { key: "aisc360-16-j3.4", document: "AISC 360", edition: Some("2016"), locator: "Tables J3.4 and J3.4M", read_in: "a copy of the page" };
+pub(in crate::tables) static EN1090_2_11: Source = Source { key: "en1090-2-11", document: "EN 1090-2", edition: Some("2008 and 2018"), locator: "Table 11, nominal clearances", read_in: "a holing procedure and a Spanish rule that agree" };
+pub(in crate::tables) static EN10025_2_7: Source = Source { key: "en10025-2-7", document: "EN 10025-2", edition: Some("2004"), locator: "Table 7", read_in: "a reference page; a page of EN 10025:1993 agrees for S235 and S275 to 250 mm" };
+pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-1-3.2.6", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 322] = [
+pub(in crate::tables) static SOURCES: [&Source; 327] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -648,4 +653,9 @@ pub(in crate::tables) static SOURCES: [&Source; 322] = [
     &EN1999_1_1_EXPANSION,
     &EN10088_EXPANSION,
     &ISO2320_INSERT_RECALLED,
+    &AISC360_05_J3_4,
+    &AISC360_16_J3_4,
+    &EN1090_2_11,
+    &EN10025_2_7,
+    &EN1993_1_1_3_2_6,
 ];

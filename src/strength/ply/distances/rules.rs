@@ -1,0 +1,302 @@
+//! The limits of each rule.
+
+use super::{DistanceConditions, DistanceKind, DistanceRule, EdgeFinish, Exposure, Limit, Limits};
+use super::{DistanceStanding as Standing, Ply, PlyNeed};
+use crate::caution::{Caution, Cautions};
+use crate::math;
+use crate::strength::ply::HoleKind;
+use crate::strength::shear::AiscEdition;
+use crate::tables::edge_distances::EdgeDistance;
+use crate::units::{Length, inches, megapascals, millimetres};
+use alloc::vec::Vec;
+
+const EN_TABLE: &str = "EN 1993-1-8:2005 Table 3.3";
+const BS_EDGES: &str = "BS 5950-1:2000 6.2.3, Table 29";
+const BS_FAR_EDGES: &str = "BS 5950-1:2000 6.2.4";
+const BS_SPACING: &str = "BS 5950-1:2000 6.2.2";
+
+/// One distance of a ply, and what its limits depend on.
+pub(super) struct Asked<'a> {
+    pub(super) ply: &'a Ply,
+    pub(super) diameter: Length,
+    pub(super) conditions: DistanceConditions,
+    pub(super) kind: DistanceKind,
+}
+
+impl Limits {
+    fn least(mut self, length: Length, standing: Standing, clause: &'static str) -> Self {
+        self.least.push(limit(length, standing, clause));
+        self
+    }
+
+    fn greatest(mut self, length: Length, standing: Standing, clause: &'static str) -> Self {
+        self.greatest.push(limit(length, standing, clause));
+        self
+    }
+
+    /// Adds a caution to the last of the least distances.
+    fn warned(mut self, cautions: Cautions) -> Self {
+        if let Some(last) = self.least.last_mut() {
+            last.cautions = cautions;
+        }
+        self
+    }
+
+    fn recalled(self, method: &'static str) -> Self {
+        let caution = Caution::MethodFromMemory { method };
+        self.warned(Cautions::default().with(Some(caution)))
+    }
+}
+
+const fn limit(length: Length, standing: Standing, clause: &'static str) -> Limit {
+    Limit {
+        length,
+        standing,
+        clause,
+        cautions: Cautions::NONE,
+    }
+}
+
+impl Asked<'_> {
+    pub(super) fn limits(&self, rule: DistanceRule, missing: &mut Vec<PlyNeed>) -> Limits {
+        match rule {
+            DistanceRule::MachineDesign => self.machine_design(missing),
+            DistanceRule::Aisc360 { edition } => self.aisc(edition),
+            DistanceRule::En1993 => self.en_1993(missing),
+            DistanceRule::Bs5950 => self.bs_5950(missing),
+            DistanceRule::MilHdbk5 => self.mil_hdbk_5(),
+        }
+    }
+
+    /// Whether the hole is a slot that points to this edge.
+    const fn slot_points_there(&self) -> bool {
+        match self.kind {
+            DistanceKind::End | DistanceKind::Pitch => self.ply.hole_kind.is_slot_along(),
+            DistanceKind::Edge | DistanceKind::Gauge => self.ply.hole_kind.is_slot_across(),
+        }
+    }
+
+    /// What a slot that points to an edge takes of the distance: from the centre of the hole to that of the round
+    /// at its end.
+    fn half_slot(&self, missing: &mut Vec<PlyNeed>) -> Length {
+        if !self.slot_points_there() {
+            return Length::default();
+        }
+        let Some(length) = self.ply.slot_length else {
+            if !missing.contains(&PlyNeed::SlotLength) {
+                missing.push(PlyNeed::SlotLength);
+            }
+            return Length::default();
+        };
+        0.5 * (length - self.ply.hole)
+    }
+
+    fn machine_design(&self, missing: &mut Vec<PlyNeed>) -> Limits {
+        if !self.kind.is_edge() {
+            return Limits::default();
+        }
+        let slot = self.half_slot(missing);
+        Limits::default()
+            .least(
+                self.diameter + slot,
+                Standing::Fault,
+                "machine design: one diameter of the bolt, common practice, no source",
+            )
+            .least(
+                1.5 * self.ply.hole + slot,
+                Standing::Undecided,
+                "IS 800:1984 and practice of riveted joints: 1.5 diameters of the hole",
+            )
+    }
+
+    fn aisc(&self, edition: AiscEdition) -> Limits {
+        let (d, t) = (self.diameter, self.ply.thickness);
+        let inch = EdgeDistance::is_inch_size(d);
+        let round = |inch_value, millimetre_value| {
+            if inch {
+                inches(inch_value)
+            } else {
+                millimetres(millimetre_value)
+            }
+        };
+        if self.kind.is_edge() {
+            let most = (12.0 * t).min(round(6.0, 150.0));
+            return self
+                .aisc_edge(edition)
+                .greatest(most, Standing::Fault, "AISC 360 J3.5");
+        }
+        let spacing = Limits::default().least(8.0 / 3.0 * d, Standing::Fault, "AISC 360 J3.3");
+        if self.kind == DistanceKind::Gauge {
+            return spacing;
+        }
+        let (most, clause) = if self.conditions.exposure == Some(Exposure::WeatheringSteel) {
+            ((14.0 * t).min(round(7.0, 180.0)), "AISC 360 J3.5(b)")
+        } else {
+            ((24.0 * t).min(round(12.0, 305.0)), "AISC 360 J3.5(a)")
+        };
+        spacing.greatest(most, Standing::Fault, clause)
+    }
+
+    fn aisc_edge(&self, edition: AiscEdition) -> Limits {
+        let d = self.diameter;
+        let clause = match edition {
+            AiscEdition::E2005 => "AISC 360-05 Table J3.4",
+            AiscEdition::E2010 => "AISC 360-10 Table J3.4",
+            AiscEdition::E2016 => "AISC 360-16 Table J3.4, note a",
+            AiscEdition::E2022 => "AISC 360-22 Table J3.4, note a",
+        };
+        let floor = Limits::default().least(d, Standing::Fault, clause);
+        let Ok(row) = EdgeDistance::at(d, edition) else {
+            return Limits {
+                unknown: Some("AISC 360 Tables J3.4 and J3.4M have no such bolt"),
+                ..floor
+            };
+        };
+        let points_there = self.slot_points_there();
+        let addition = match self.ply.hole_kind {
+            HoleKind::Oversize => row.oversize_addition,
+            HoleKind::ShortSlotAcross | HoleKind::ShortSlotAlong if points_there => {
+                row.short_slot_addition
+            }
+            // Half of what the slot is shorter than the longest may be taken off: it is left as it is.
+            HoleKind::LongSlotAcross | HoleKind::LongSlotAlong if points_there => 0.75 * d,
+            _ => Length::default(),
+        };
+        let cautions = if addition > Length::default() {
+            row.cautions()
+        } else {
+            row.distance_cautions()
+        };
+        let least = row.least + addition;
+        let under_the_table = match edition {
+            AiscEdition::E2005 | AiscEdition::E2010 => Standing::Fault,
+            AiscEdition::E2016 | AiscEdition::E2022 => Standing::Permitted,
+        };
+        let Some(sheared) = row.sheared.map(|sheared| sheared + addition) else {
+            return floor.least(least, under_the_table, clause).warned(cautions);
+        };
+        let limits = match self.conditions.finish {
+            Some(EdgeFinish::Smooth) => floor,
+            Some(EdgeFinish::Sheared) => floor.least(sheared, under_the_table, clause),
+            None => floor.least(sheared, Standing::Undecided, clause),
+        };
+        limits
+            .warned(cautions)
+            .least(least, under_the_table, clause)
+            .warned(cautions)
+    }
+
+    fn en_1993(&self, missing: &mut Vec<PlyNeed>) -> Limits {
+        let (d0, t) = (self.ply.hole, self.ply.thickness);
+        let slot = self.half_slot(missing);
+        let kind = self.ply.hole_kind;
+        let is_slot = kind.is_slot_along() || kind.is_slot_across();
+        let limits = Limits::default();
+        let member = (14.0 * t).min(millimetres(200.0));
+        match self.kind {
+            DistanceKind::End | DistanceKind::Edge => {
+                let limits = if is_slot {
+                    limits
+                        .least(1.5 * d0 + slot, Standing::Fault, EN_TABLE)
+                        .recalled("EN 1993-1-8 Table 3.3, slots")
+                } else {
+                    limits.least(1.2 * d0, Standing::Fault, EN_TABLE)
+                };
+                let exposed = 4.0 * t + millimetres(40.0);
+                match self.conditions.exposure {
+                    Some(Exposure::Sheltered) => limits,
+                    Some(Exposure::Corrosive) => {
+                        limits.greatest(exposed, Standing::Fault, EN_TABLE)
+                    }
+                    Some(Exposure::WeatheringSteel) => {
+                        let most = (8.0 * t).max(millimetres(125.0));
+                        limits.greatest(most, Standing::Fault, EN_TABLE)
+                    }
+                    None => limits.greatest(exposed, Standing::Undecided, EN_TABLE),
+                }
+            }
+            // Inner rows of tension members may go to 28 t; which row this is nobody says.
+            DistanceKind::Pitch => limits
+                .least(2.2 * d0 + 2.0 * slot, Standing::Fault, EN_TABLE)
+                .greatest(member, Standing::Undecided, EN_TABLE)
+                .greatest(
+                    (28.0 * t).min(millimetres(400.0)),
+                    Standing::Fault,
+                    EN_TABLE,
+                ),
+            DistanceKind::Gauge => limits
+                .least(2.4 * d0 + 2.0 * slot, Standing::Fault, EN_TABLE)
+                .greatest(member, Standing::Undecided, EN_TABLE),
+        }
+    }
+
+    fn bs_5950(&self, missing: &mut Vec<PlyNeed>) -> Limits {
+        let (d0, t) = (self.ply.hole, self.ply.thickness);
+        let limits = Limits::default();
+        let corrosive = match self.conditions.exposure {
+            Some(Exposure::Sheltered) => None,
+            Some(_) => Some(Standing::Fault),
+            None => Some(Standing::Undecided),
+        };
+        if self.kind.is_edge() {
+            let sheared = match (self.kind, self.conditions.finish) {
+                (DistanceKind::Edge, Some(EdgeFinish::Smooth)) => None,
+                (DistanceKind::Edge, None) => Some(Standing::Undecided),
+                // Every end is taken as a sheared edge.
+                _ => Some(Standing::Fault),
+            };
+            let mut limits = limits.least(1.25 * d0, Standing::Fault, BS_EDGES);
+            if let Some(standing) = sheared {
+                limits = limits.least(1.4 * d0, standing, BS_EDGES);
+            }
+            if let Some(py) = self.ply.yield_strength {
+                let epsilon = math::sqrt((megapascals(275.0) / py).value);
+                limits = limits.greatest(11.0 * epsilon * t, Standing::Fault, BS_FAR_EDGES);
+            } else if !missing.contains(&PlyNeed::YieldStrength) {
+                missing.push(PlyNeed::YieldStrength);
+            }
+            return match corrosive {
+                Some(standing) => {
+                    limits.greatest(4.0 * t + millimetres(40.0), standing, BS_FAR_EDGES)
+                }
+                None => limits,
+            };
+        }
+        let limits = if self.kind == DistanceKind::Pitch {
+            limits
+                .least(2.5 * self.diameter, Standing::Fault, "BS 5950-1:2000 6.2.1")
+                .greatest(14.0 * t, Standing::Fault, BS_SPACING)
+        } else {
+            limits
+        };
+        match corrosive {
+            Some(standing) => {
+                limits.greatest((16.0 * t).min(millimetres(200.0)), standing, BS_SPACING)
+            }
+            None => limits,
+        }
+    }
+
+    fn mil_hdbk_5(&self) -> Limits {
+        if !self.kind.is_edge() {
+            return Limits::default();
+        }
+        let custom = Limits::default()
+            .least(
+                2.0 * self.ply.hole,
+                Standing::Permitted,
+                "FAA AC 43.13-1B, two diameters",
+            )
+            .recalled("FAA AC 43.13-1B, edge distances");
+        if self.kind == DistanceKind::Edge {
+            return custom;
+        }
+        custom
+            .least(
+                1.5 * self.ply.hole,
+                Standing::Undecided,
+                "MIL-HDBK-5: below 1.5 diameters by test",
+            )
+            .recalled("MIL-HDBK-5, least edge distance")
+    }
+}

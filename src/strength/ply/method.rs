@@ -1,0 +1,99 @@
+//! The published methods.
+
+use super::HoleKind;
+use crate::caution::{Caution, Cautions};
+use crate::strength::check::Mode;
+use crate::strength::shear::AiscEdition;
+use core::fmt;
+
+/// A published method for plies.
+///
+/// ```
+/// use shankline::strength::ply::PlyMethod;
+/// assert_eq!(PlyMethod::En1993.to_string(), "EN 1993-1-8:2005 Table 3.4, bearing");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case", deny_unknown_fields)
+)]
+#[non_exhaustive]
+pub enum PlyMethod {
+    /// Machine design: onset of yield.
+    MachineDesign {
+        /// The factor nd the allowable load is divided by.
+        design_factor: f64,
+    },
+    /// AISC 360 J3.10 (J3.11 in 2022) and D2.
+    #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
+    Aisc360 {
+        /// Edition.
+        edition: AiscEdition,
+        /// Whether a deformation of about 1/4 in at service load matters.
+        deformation_matters: bool,
+    },
+    /// EN 1993-1-8:2005 Table 3.4 and EN 1993-1-1 6.2.3, recommended partial factors.
+    #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
+    En1993,
+    /// MIL-HDBK-5: bearing strength by edge distance, dry pins.
+    #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
+    MilHdbk5 {
+        /// Ultimate load over limit load, 1.5 for aircraft.
+        ultimate_factor: f64,
+    },
+}
+
+impl PlyMethod {
+    /// Publisher, edition and clause.
+    ///
+    /// ```
+    /// use shankline::strength::ply::PlyMethod;
+    /// let shop = PlyMethod::MachineDesign { design_factor: 2.0 };
+    /// assert_eq!(shop.name(), "machine design, yield of the ply");
+    /// ```
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::MachineDesign { .. } => "machine design, yield of the ply",
+            Self::Aisc360 { edition, .. } => match edition {
+                AiscEdition::E2005 => "AISC 360-05 J3.10, D2",
+                AiscEdition::E2010 => "AISC 360-10 J3.10, D2",
+                AiscEdition::E2016 => "AISC 360-16 J3.10, D2",
+                AiscEdition::E2022 => "AISC 360-22 J3.11, D2",
+            },
+            Self::En1993 => "EN 1993-1-8:2005 Table 3.4, bearing",
+            Self::MilHdbk5 { .. } => "MIL-HDBK-5, bearing",
+        }
+    }
+
+    pub(super) fn cautions(self, mode: Mode, hole: HoleKind) -> Cautions {
+        let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
+        let recalled = match self {
+            Self::Aisc360 { .. } if section => Some("AISC 360 D2"),
+            Self::Aisc360 { .. } if hole == HoleKind::LongSlotAcross => {
+                Some("AISC 360 J3.10, 2.0 and 1.0 of long slots")
+            }
+            Self::Aisc360 {
+                deformation_matters: false,
+                ..
+            } => Some("AISC 360 J3.10, 3.0 and 1.5"),
+            Self::Aisc360 {
+                edition: AiscEdition::E2016,
+                ..
+            } => Some("AISC 360-16 J3.10"),
+            Self::Aisc360 {
+                edition: AiscEdition::E2022,
+                ..
+            } => Some("AISC 360-22 J3.11"),
+            _ => None,
+        };
+        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
+    }
+}
+
+impl fmt::Display for PlyMethod {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.name())
+    }
+}

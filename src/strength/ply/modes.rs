@@ -1,0 +1,501 @@
+//! The modes of a ply, each by itself: what it asks for, and what becomes of it.
+
+use alloc::vec::Vec;
+use core::fmt;
+
+use super::{HoleKind, Ply, PlyBolt, PlyMethod, PlyResistance};
+use crate::error::{Allowed, Error, out_of_range};
+use crate::strength::check::{Mode, Resistance};
+use crate::units::{Area, Length, Stress, inches};
+
+/// The modes of a ply and of the bolt in it, in the order they are given.
+pub(super) const MODES: [Mode; 5] = [
+    Mode::Bearing,
+    Mode::BoltBearing,
+    Mode::TearOut,
+    Mode::NetSection,
+    Mode::GrossSection,
+];
+
+/// EN 1993-1-8, 3.6.1(10): the most a ply bears in a single lap with one row of bolts, over fu d t.
+const SINGLE_LAP: f64 = 1.5;
+pub(super) const SINGLE_LAP_CLAUSE: &str =
+    "EN 1993-1-8:2005 3.6.1(10), single lap, one row of bolts";
+
+/// What a mode or a code needs to know of a ply and was not told.
+///
+/// ```
+/// use shankline::strength::ply::PlyNeed;
+/// assert_eq!(PlyNeed::EdgeDistance.to_string(), "edge distance");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum PlyNeed {
+    /// Yield strength of the ply.
+    YieldStrength,
+    /// Tensile strength of the ply.
+    TensileStrength,
+    /// Ultimate bearing strength of the ply at its edge distance.
+    BearingStrength,
+    /// Yield strength of the bolt.
+    BoltYieldStrength,
+    /// Tensile strength fub of the bolt by EN 1993-1-8 Table 3.1.
+    BoltTensileStrength,
+    /// End distance e1; for an inner hole the pitch p1.
+    EndDistance,
+    /// Edge distance e2; for an inner hole the gauge p2.
+    EdgeDistance,
+    /// Length of the slot.
+    SlotLength,
+    /// Width that the load of one bolt comes through.
+    Width,
+}
+
+impl fmt::Display for PlyNeed {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::YieldStrength => "yield strength",
+            Self::TensileStrength => "tensile strength",
+            Self::BearingStrength => "bearing strength",
+            Self::BoltYieldStrength => "yield strength of the bolt",
+            Self::BoltTensileStrength => "tensile strength of the bolt",
+            Self::EndDistance => "end distance",
+            Self::EdgeDistance => "edge distance",
+            Self::SlotLength => "slot length",
+            Self::Width => "width",
+        })
+    }
+}
+
+/// What became of one mode.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Mode;
+/// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
+/// use shankline::tables::plies::PlyMaterial;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = Ply::of(PlyMaterial::find("ASTM A36 steel")?, millimetres(10.0), millimetres(18.0));
+/// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
+/// let gross = plate.in_mode(Mode::GrossSection, millimetres(16.0), PlyBolt::default(), method)?;
+/// assert_eq!(gross, PlyOutcome::Missing(vec![PlyNeed::Width]));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+// Nearly every outcome is the large one.
+#[allow(clippy::large_enum_variant)]
+pub enum PlyOutcome {
+    /// A resistance.
+    Found(PlyResistance),
+    /// It cannot be told: this is missing.
+    Missing(Vec<PlyNeed>),
+    /// The method deals with it in another mode; why.
+    NotNeeded(&'static str),
+    /// The method has no such mode, so it stays unchecked; why.
+    NotGiven(&'static str),
+    /// Nothing is left to carry a load: a fault; why.
+    Nothing(&'static str),
+}
+
+impl PlyOutcome {
+    /// The resistance, if there is one.
+    ///
+    /// ```
+    /// use shankline::strength::ply::PlyOutcome;
+    /// assert!(PlyOutcome::NotGiven("no such mode").found().is_none());
+    /// ```
+    #[must_use]
+    pub const fn found(&self) -> Option<&PlyResistance> {
+        match self {
+            Self::Found(resistance) => Some(resistance),
+            _ => None,
+        }
+    }
+}
+
+/// One mode of a ply and what became of it.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::Mode;
+/// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
+/// use shankline::tables::plies::PlyMaterial;
+/// # fn main() -> Result<(), shankline::Error> {
+/// let plate = Ply {
+///     end_distance: Some(millimetres(40.0)),
+///     width: Some(millimetres(80.0)),
+///     ..Ply::of(PlyMaterial::find("S275 steel")?, millimetres(10.0), millimetres(18.0))
+/// };
+/// let bolt = PlyBolt::of(&PropertyClass::Class8_8.strength(millimetres(16.0))?);
+/// let modes = plate.assess(millimetres(16.0), bolt, PlyMethod::En1993)?;
+/// // Bearing wants the edge distance; the sections are given all the same.
+/// assert_eq!(modes[0].outcome, PlyOutcome::Missing(vec![PlyNeed::EdgeDistance]));
+/// assert!(modes.iter().any(|mode| mode.mode == Mode::NetSection && mode.outcome.found().is_some()));
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct PlyMode {
+    /// The mode.
+    pub mode: Mode,
+    /// What became of it.
+    pub outcome: PlyOutcome,
+}
+
+/// What is asked of a ply.
+pub(super) struct Asked<'a> {
+    pub(super) ply: &'a Ply,
+    pub(super) diameter: Length,
+    pub(super) bolt: PlyBolt,
+    pub(super) method: PlyMethod,
+}
+
+/// The value, or a note of what is missing.
+fn need<T>(value: Option<T>, name: PlyNeed, missing: &mut Vec<PlyNeed>) -> Option<T> {
+    if value.is_none() {
+        missing.push(name);
+    }
+    value
+}
+
+impl Asked<'_> {
+    pub(super) fn in_mode(&self, mode: Mode) -> Result<PlyOutcome, Error> {
+        match mode {
+            Mode::Bearing => self.bearing(),
+            Mode::BoltBearing => self.bolt_bearing(),
+            Mode::TearOut => self.tear_out(),
+            Mode::NetSection => self.net_section(),
+            Mode::GrossSection => self.gross_section(),
+            _ => Ok(PlyOutcome::NotGiven("it is no mode of a ply")),
+        }
+    }
+
+    fn bearing(&self) -> Result<PlyOutcome, Error> {
+        let ply = self.ply;
+        let across = ply.hole_kind == HoleKind::LongSlotAcross;
+        let (coefficient, stress, name) = match self.method {
+            PlyMethod::MachineDesign { .. } => (1.0, ply.yield_strength, PlyNeed::YieldStrength),
+            PlyMethod::Aisc360 {
+                deformation_matters,
+                ..
+            } => {
+                let coefficient = match (across, deformation_matters) {
+                    (true, _) => 2.0,
+                    (false, true) => 2.4,
+                    (false, false) => 3.0,
+                };
+                (coefficient, ply.tensile_strength, PlyNeed::TensileStrength)
+            }
+            PlyMethod::En1993 => return self.en_bearing(),
+            PlyMethod::MilHdbk5 { .. } => (1.0, ply.bearing_strength, PlyNeed::BearingStrength),
+        };
+        let Some(stress) = stress else {
+            let mut missing = Vec::from([name]);
+            // The table's strengths go by the edge distance.
+            if name == PlyNeed::BearingStrength && ply.end_distance.is_none() {
+                missing.push(PlyNeed::EndDistance);
+            }
+            return Ok(PlyOutcome::Missing(missing));
+        };
+        let area = Geometry::new(self.diameter * ply.thickness, "d * t", ply.hole);
+        self.found(Mode::Bearing, coefficient, stress, area)
+    }
+
+    /// k1 ab of EN 1993-1-8 Table 3.4, which has no value without a distance along and one across the load. An
+    /// inner hole may have a pitch or a gauge in their place.
+    fn en_bearing(&self) -> Result<PlyOutcome, Error> {
+        let ply = self.ply;
+        let Some(hole) = ply.hole_kind.en_bearing_factor() else {
+            return Ok(PlyOutcome::NotGiven(
+                "EN 1993-1-8 Table 3.4 has no bearing in slots along the load",
+            ));
+        };
+        let d0 = ply.hole;
+        let end = ply.end_distance.map(|e1| (e1 / (3.0 * d0)).value);
+        let pitch = ply.pitch.map(|p1| (p1 / (3.0 * d0)).value - 0.25);
+        let edge = ply.edge_distance.map(|e2| 2.8 * (e2 / d0).value - 1.7);
+        let gauge = ply.gauge.map(|p2| 1.4 * (p2 / d0).value - 1.7);
+        let lesser = |a: Option<f64>, b: Option<f64>| match (a, b) {
+            (Some(a), Some(b)) => Some(a.min(b)),
+            (a, b) => a.or(b),
+        };
+        let mut missing = Vec::new();
+        let along = need(lesser(end, pitch), PlyNeed::EndDistance, &mut missing);
+        let side = need(lesser(edge, gauge), PlyNeed::EdgeDistance, &mut missing);
+        let fu = need(ply.tensile_strength, PlyNeed::TensileStrength, &mut missing);
+        let fub = self.bolt.tensile_strength;
+        let fub = need(fub, PlyNeed::BoltTensileStrength, &mut missing);
+        let (Some(along), Some(side), Some(fu), Some(fub)) = (along, side, fu, fub) else {
+            return Ok(PlyOutcome::Missing(missing));
+        };
+        let alpha = along.min((fub / fu).value).min(1.0);
+        let k1 = side.min(2.5);
+        if alpha <= 0.0 || k1 <= 0.0 {
+            return Ok(PlyOutcome::Nothing(
+                "EN 1993-1-8 Table 3.4 leaves no bearing so near to an edge or to the next hole",
+            ));
+        }
+        let area = Geometry::new(self.diameter * ply.thickness, "d * t", d0);
+        self.found(Mode::Bearing, hole * k1 * alpha, fu, area)
+    }
+
+    /// The ply bears on the bolt as the bolt on the ply.
+    fn bolt_bearing(&self) -> Result<PlyOutcome, Error> {
+        match self.method {
+            PlyMethod::MachineDesign { .. } => {}
+            PlyMethod::Aisc360 { .. } => {
+                return Ok(PlyOutcome::NotNeeded(
+                    "AISC 360 J3.10 checks the connected parts only",
+                ));
+            }
+            PlyMethod::En1993 => {
+                return Ok(PlyOutcome::NotNeeded(
+                    "fub / fu in the bearing of EN 1993-1-8 Table 3.4",
+                ));
+            }
+            PlyMethod::MilHdbk5 { .. } => {
+                return Ok(PlyOutcome::NotGiven(
+                    "MIL-HDBK-5 has the bearing of the sheet only",
+                ));
+            }
+        }
+        let Some(stress) = self.bolt.yield_strength else {
+            return Ok(PlyOutcome::Missing([PlyNeed::BoltYieldStrength].into()));
+        };
+        let area = Geometry::new(self.diameter * self.ply.thickness, "d * t", self.ply.hole);
+        self.found(Mode::BoltBearing, 1.0, stress, area)
+    }
+
+    fn tear_out(&self) -> Result<PlyOutcome, Error> {
+        let ply = self.ply;
+        // AISC's number holds for both planes together, machine design's for each.
+        let (coefficient, stress, name, planes) = match self.method {
+            PlyMethod::MachineDesign { .. } => {
+                (0.577, ply.yield_strength, PlyNeed::YieldStrength, 2.0)
+            }
+            PlyMethod::Aisc360 {
+                deformation_matters,
+                ..
+            } => {
+                let coefficient = match (ply.hole_kind, deformation_matters) {
+                    (HoleKind::LongSlotAcross, _) => 1.0,
+                    (_, true) => 1.2,
+                    (_, false) => 1.5,
+                };
+                let name = PlyNeed::TensileStrength;
+                (coefficient, ply.tensile_strength, name, 1.0)
+            }
+            PlyMethod::En1993 => {
+                return Ok(PlyOutcome::NotNeeded(
+                    "e1 / (3 d0) in the bearing of EN 1993-1-8 Table 3.4",
+                ));
+            }
+            PlyMethod::MilHdbk5 { .. } => {
+                return Ok(PlyOutcome::NotNeeded(
+                    "MIL-HDBK-5 has the edge distance in the bearing strength",
+                ));
+            }
+        };
+        let mut missing = Vec::new();
+        let stress = need(stress, name, &mut missing);
+        let known = ply.end_distance.or(ply.pitch);
+        let known = need(known, PlyNeed::EndDistance, &mut missing);
+        let hole = need(ply.hole_along(), PlyNeed::SlotLength, &mut missing);
+        let (Some(stress), Some(_), Some(hole)) = (stress, known, hole) else {
+            return Ok(PlyOutcome::Missing(missing));
+        };
+        let end = ply.end_distance.map(|e1| e1 - 0.5 * hole);
+        let inside = ply.pitch.map(|p1| p1 - hole);
+        let (clear, to_end) = match (end, inside) {
+            (Some(end), Some(inside)) if inside < end => (inside, false),
+            (Some(end), _) => (end, true),
+            (None, inside) => (inside.unwrap_or_default(), false),
+        };
+        if clear <= Length::default() {
+            return Ok(PlyOutcome::Nothing(
+                "the hole reaches the end of the ply or the next hole",
+            ));
+        }
+        let formula = match (planes > 1.0, to_end) {
+            (true, true) => "2 * (e1 - dh / 2) * t",
+            (true, false) => "2 * (p1 - dh) * t",
+            (false, true) => "(e1 - dh / 2) * t",
+            (false, false) => "(p1 - dh) * t",
+        };
+        let area = Geometry::new(planes * (clear * ply.thickness), formula, hole);
+        self.found(Mode::TearOut, coefficient, stress, area)
+    }
+
+    fn net_section(&self) -> Result<PlyOutcome, Error> {
+        let ply = self.ply;
+        let sixteenth = inches(1.0 / 16.0);
+        let (coefficient, stress, name, more, formula) = match self.method {
+            PlyMethod::MachineDesign { .. } => (
+                1.0,
+                ply.yield_strength,
+                PlyNeed::YieldStrength,
+                Length::default(),
+                "(w - dh) * t",
+            ),
+            PlyMethod::Aisc360 { .. } => (
+                1.0,
+                ply.tensile_strength,
+                PlyNeed::TensileStrength,
+                sixteenth,
+                "(w - dh - in / 16) * t",
+            ),
+            PlyMethod::En1993 => (
+                0.9,
+                ply.tensile_strength,
+                PlyNeed::TensileStrength,
+                Length::default(),
+                "(w - dh) * t",
+            ),
+            PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
+        };
+        let mut missing = Vec::new();
+        let stress = need(stress, name, &mut missing);
+        let width = need(ply.width, PlyNeed::Width, &mut missing);
+        let hole = need(ply.hole_across(), PlyNeed::SlotLength, &mut missing);
+        let (Some(stress), Some(width), Some(hole)) = (stress, width, hole) else {
+            return Ok(PlyOutcome::Missing(missing));
+        };
+        let net = width - hole - more;
+        if net <= Length::default() {
+            return Ok(PlyOutcome::Nothing("the hole takes the whole width"));
+        }
+        let area = Geometry::new(net * ply.thickness, formula, hole);
+        self.found(Mode::NetSection, coefficient, stress, area)
+    }
+
+    fn gross_section(&self) -> Result<PlyOutcome, Error> {
+        let ply = self.ply;
+        if matches!(self.method, PlyMethod::MilHdbk5 { .. }) {
+            return Ok(NO_SECTIONS);
+        }
+        let mut missing = Vec::new();
+        let stress = need(ply.yield_strength, PlyNeed::YieldStrength, &mut missing);
+        let width = need(ply.width, PlyNeed::Width, &mut missing);
+        let (Some(stress), Some(width)) = (stress, width) else {
+            return Ok(PlyOutcome::Missing(missing));
+        };
+        let area = Geometry::new(width * ply.thickness, "w * t", ply.hole);
+        self.found(Mode::GrossSection, 1.0, stress, area)
+    }
+
+    pub(super) fn single_lap(&self) -> Result<PlyOutcome, Error> {
+        if self.method != PlyMethod::En1993 {
+            return Ok(PlyOutcome::NotNeeded("the rule is of EN 1993-1-8 only"));
+        }
+        let Some(stress) = self.ply.tensile_strength else {
+            return Ok(PlyOutcome::Missing([PlyNeed::TensileStrength].into()));
+        };
+        let area = Geometry::new(self.diameter * self.ply.thickness, "d * t", self.ply.hole);
+        let mut outcome = self.found(Mode::Bearing, SINGLE_LAP, stress, area)?;
+        if let PlyOutcome::Found(resistance) = &mut outcome {
+            resistance.clause = SINGLE_LAP_CLAUSE;
+        }
+        Ok(outcome)
+    }
+
+    fn found(
+        &self,
+        mode: Mode,
+        coefficient: f64,
+        stress: Stress,
+        geometry: Geometry,
+    ) -> Result<PlyOutcome, Error> {
+        let method = self.method;
+        let gross = mode == Mode::GrossSection;
+        let (resistance_factor, safety_factor) = match method {
+            PlyMethod::MachineDesign { design_factor } => {
+                (None, Some(factor("design factor", design_factor)?))
+            }
+            PlyMethod::Aisc360 { .. } if gross => (Some(0.90), Some(1.67)),
+            PlyMethod::Aisc360 { .. } => (Some(0.75), Some(2.00)),
+            PlyMethod::En1993 if gross => (Some(1.0), None),
+            PlyMethod::En1993 => (Some(1.0 / 1.25), None),
+            PlyMethod::MilHdbk5 { ultimate_factor } => {
+                (None, Some(factor("ultimate factor", ultimate_factor)?))
+            }
+        };
+        let nominal = coefficient * stress * geometry.area;
+        let resistance = Resistance::from_levels(
+            Some(nominal),
+            resistance_factor.map(|factor| factor * nominal),
+            safety_factor.map(|factor| nominal / factor),
+        )?;
+        Ok(PlyOutcome::Found(PlyResistance {
+            mode,
+            method,
+            ply: *self.ply,
+            diameter: self.diameter,
+            bolt: self.bolt,
+            coefficient,
+            stress,
+            area: geometry.area,
+            resistance_factor,
+            safety_factor,
+            resistance,
+            clause: clause(method, mode),
+            area_formula: geometry.formula,
+            hole_size: geometry.hole,
+        }))
+    }
+}
+
+const NO_SECTIONS: PlyOutcome =
+    PlyOutcome::NotGiven("MIL-HDBK-5 has strengths of materials, and no rule for sections");
+
+/// The area a stress acts on, how it is worked out, and the size of the hole in it.
+#[derive(Clone, Copy)]
+struct Geometry {
+    area: Area,
+    formula: &'static str,
+    hole: Length,
+}
+
+impl Geometry {
+    const fn new(area: Area, formula: &'static str, hole: Length) -> Self {
+        Self {
+            area,
+            formula,
+            hole,
+        }
+    }
+}
+
+/// The clause a mode follows, where that is not the one the method is named by.
+const fn clause(method: PlyMethod, mode: Mode) -> &'static str {
+    match (method, mode) {
+        (PlyMethod::MachineDesign { .. }, Mode::BoltBearing) => "machine design, yield of the bolt",
+        (PlyMethod::En1993, Mode::NetSection | Mode::GrossSection) => "EN 1993-1-1:2005 6.2.3",
+        _ => method.name(),
+    }
+}
+
+fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
+    if (1.0..=100.0).contains(&factor) {
+        Ok(factor)
+    } else {
+        Err(out_of_range(
+            name,
+            factor,
+            Allowed::FromTo(1.0.into(), 100.0.into()),
+        ))
+    }
+}
