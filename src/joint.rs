@@ -67,16 +67,19 @@ mod aircraft;
 mod bin;
 mod candidate;
 mod corrosion;
+mod cotter;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
 mod design;
 mod environment;
 mod in_hand;
+mod locking;
 mod nut_choice;
 mod nut_end;
 mod order;
 mod ranking;
+mod reuse;
 mod rule_set;
 mod rules;
 mod search;
@@ -89,7 +92,11 @@ pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
-pub use corrosion::{Contact, Finish, Part};
+pub use crate::material::Finish;
+pub use corrosion::{
+    Contact, Galling, GalvanicPair, JointParts, Part, galling, galvanic_pair,
+};
+pub use cotter::{CotterFit, CotterHole, cotter_fit};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use design::{
     Design, DesignChoice, DesignSpace, Designs, HoleRule, Objective, OnHand, PartsMass, RuledOut,
@@ -97,10 +104,12 @@ pub use design::{
 };
 pub use environment::Environment;
 pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
+pub use locking::{LeastProtrusion, ScrewLockReason, ScrewLocking, screw_locking};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
+pub use reuse::{Reuse, reuse};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;

@@ -70,7 +70,7 @@ fn a_nut_outlasts_the_bolt_it_is_named_for() {
                 continue; // class 9.8 stops at M16
             };
             for shape in [NutShape::Style1, NutShape::Style2] {
-                let Ok(nut) = pairing.nut.strength(shape, &thread) else {
+                let Ok(nut) = pairing.nut.strength(shape, &thread, NutTapping::Usual) else {
                     continue;
                 };
                 compared += 1;

@@ -211,21 +211,8 @@ fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> Stress {
     use AstmGrade as G;
     match strength.grade {
         BoltGrade::Astm(G::A307A | G::A307B) => ksi(45.0),
-        BoltGrade::Astm(
-            G::A325To2014
-            | G::F3125A325Type1
-            | G::F3125A325Type3
-            | G::F3125A325m
-            | G::F3125F1852Type1
-            | G::F3125F1852Type3,
-        ) => ksi(90.0),
-        BoltGrade::Astm(
-            G::F3125A490Type1
-            | G::F3125A490Type3
-            | G::F3125A490m
-            | G::F3125F2280Type1
-            | G::F3125F2280Type3,
-        ) => ksi(113.0),
+        grade if grade.is_a325() => ksi(90.0),
+        grade if grade.is_a490() => ksi(113.0),
         BoltGrade::Astm(G::A354Bc) if edition != AiscEdition::E2005 => ksi(90.0),
         _ => 0.75 * strength.tensile_strength,
     }

@@ -9,7 +9,7 @@ use super::{
 };
 use crate::error::Error;
 use crate::joint::{
-    Candidate, Finding, Finish, Joint, JointBolt, JointCheck, JointNut, LengthSearch,
+    Candidate, Finding, Joint, JointBolt, JointCheck, JointNut, LengthSearch,
 };
 use crate::material::BoltStrength;
 use crate::strength::check::{Check, Mode};
@@ -114,10 +114,8 @@ impl<'a> Search<'a> {
 
     /// What the bolts are coated with, as far as it decides on the grade of the nut.
     fn coating(&self) -> BoltCoating {
-        match self.joint.environment.contact.map(|contact| contact.bolt) {
-            Some(Finish::HotDipGalvanized | Finish::MechanicalZinc) => BoltCoating::ZincCoated,
-            _ => BoltCoating::Plain,
-        }
+        let contact = self.joint.environment.contact;
+        contact.map_or(BoltCoating::Plain, |contact| contact.bolt.bolt_coating())
     }
 
     /// The grades, by their position, that a product is made in and that are on hand where only those

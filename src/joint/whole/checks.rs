@@ -7,11 +7,11 @@ use crate::caution::{Caution, Cautions, GENERAL};
 use crate::derivation::Derivation;
 use crate::error::Error;
 use crate::joint::{Candidate, LengthSearch, NutOption};
-use crate::material::{BoltGrade, BoltStrength};
+use crate::material::{BoltGrade, BoltStrength, Finish, NutTapping, Severity};
 use crate::parts::{ScrewSeries, Zone};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
-use crate::strength::strip::nut_proof;
+use crate::strength::strip::{nut_pairing, nut_proof};
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::units::Force;
 
@@ -385,11 +385,22 @@ impl Joint {
             report.skip(Mode::Stripping, "nut strengths are for other shapes of nut");
             return Ok(());
         };
-        let nut = grade.strength(shape, &self.bolt.thread)?;
+        let contact = self.environment.contact;
+        let (of_bolt, of_nut) = (contact.map(|of| of.bolt), contact.map(|of| of.nut));
+        let thread = &self.bolt.thread;
+        let pairing = nut_pairing(strength, of_bolt, grade, of_nut, shape, thread)?;
+        let tapping = of_nut.map_or(NutTapping::Usual, Finish::nut_tapping);
+        let nut = match grade.strength(shape, thread, tapping) {
+            Err(Error::NoValue { reason, .. }) => {
+                report.skip(Mode::Stripping, reason);
+                return Ok(());
+            }
+            other => other?,
+        };
         let proof = nut_proof(&self.bolt.thread, strength, &nut)?;
         report.work(|| proof.derivation());
         report.warn(nut.cautions());
-        if !proof.bolt_breaks_first() {
+        if pairing.severity() > Severity::Caution {
             report
                 .findings
                 .push(Finding::NutWeaker { ratio: proof.ratio });

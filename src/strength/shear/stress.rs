@@ -329,17 +329,8 @@ pub(super) fn aisc_stress(edition: AiscEdition, strength: &BoltStrength, in_shan
     match grade {
         // The one value holds with or without threads in the plane.
         G::A307A | G::A307B => ksi(if old { 24.0 } else { 27.0 }),
-        G::A325To2014
-        | G::F3125A325Type1
-        | G::F3125A325Type3
-        | G::F3125A325m
-        | G::F3125F1852Type1
-        | G::F3125F1852Type3 => group_120,
-        G::F3125A490Type1
-        | G::F3125A490m
-        | G::F3125A490Type3
-        | G::F3125F2280Type1
-        | G::F3125F2280Type3 => ksi(if old {
+        grade if grade.is_a325() => group_120,
+        grade if grade.is_a490() => ksi(if old {
             pick(60.0, 75.0)
         } else {
             pick(68.0, 84.0)

@@ -312,8 +312,10 @@ pub(in crate::tables) static EN338_READ: Source = Source { key: "en338-read", do
 pub(in crate::tables) static EN338_C18: Source = Source { key: "en338-c18", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "page of an association of makers of structural timber; its columns for C24 and C30 repeat the mean and are not used" };
 pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-density", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic density", read_in: "web reproduction of the worked examples: C22 and C24" };
 pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
+pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; that each goes with the bolt class of its number is recalled" };
+pub(in crate::tables) static A325_14_NUTS: Source = Source { key: "a325-14-nuts", document: "ASTM A325", edition: Some("2014"), locator: "3.2", read_in: "a page copied from the standard" };
 
-pub(in crate::tables) static SOURCES: [&Source; 310] = [
+pub(in crate::tables) static SOURCES: [&Source; 312] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -624,4 +626,6 @@ pub(in crate::tables) static SOURCES: [&Source; 310] = [
     &EN338_C18,
     &PORTEOUS_DENSITY,
     &EN14080,
+    &ISO10684_PAIRS,
+    &A325_14_NUTS,
 ];
