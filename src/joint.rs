@@ -88,14 +88,12 @@ mod stack;
 mod tolerance;
 mod whole;
 
+pub use crate::material::Finish;
 pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
-pub use crate::material::Finish;
-pub use corrosion::{
-    Contact, Galling, GalvanicPair, JointParts, Part, galling, galvanic_pair,
-};
+pub use corrosion::{Contact, Galling, GalvanicPair, JointParts, Part, galling, galvanic_pair};
 pub use cotter::{CotterFit, CotterHole, cotter_fit};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use design::{

@@ -632,6 +632,7 @@ mod tests {
         let nut = nut.strength(
             crate::tables::nut_grades::NutShape::Style1,
             &"M12".parse().unwrap(),
+            NutTapping::Usual,
         );
         assert!(nut.unwrap().proof_load_on(from_base(1e300)).is_err());
     }

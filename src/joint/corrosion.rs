@@ -311,10 +311,9 @@ fn galls(finish: Option<Finish>, stainless: bool) -> bool {
 fn is_stainless(grade: BoltGrade) -> bool {
     use AstmGrade as G;
     match grade {
-        BoltGrade::Stainless(_) => true,
-        BoltGrade::Astm(G::A193B6) => true,
-        BoltGrade::Astm(
-            G::A193B8Class1 | G::A193B8Class2 | G::A193B8mClass1 | G::A193B8mClass2,
+        BoltGrade::Stainless(_)
+        | BoltGrade::Astm(
+            G::A193B6 | G::A193B8Class1 | G::A193B8Class2 | G::A193B8mClass1 | G::A193B8mClass2,
         ) => true,
         BoltGrade::Astm(grade) => grade.standard() == "F593",
         _ => false,
@@ -382,7 +381,10 @@ mod tests {
         let stainless = of(Exposure::Harsh, Some(Metal::Stainless18Chromium), steel);
         assert_eq!(stainless.anode, Part::Ply(1));
         assert_eq!(stainless.severity(), Severity::Fault);
-        assert_eq!(of(Exposure::Harsh, None, steel).severity(), Severity::Undecided);
+        assert_eq!(
+            of(Exposure::Harsh, None, steel).severity(),
+            Severity::Undecided
+        );
     }
 
     #[test]
@@ -392,7 +394,10 @@ mod tests {
         let a4 = BoltGrade::from(StainlessClass::A4_70);
         let judge = |bolt, nut, lubricated| galling(bolt, (None, nut), lubricated);
         assert_eq!(judge((a4, None), bare, Some(false)), Some(Galling::Dry));
-        assert_eq!(judge((a4, bare), bare, None), Some(Galling::LubricantUnknown));
+        assert_eq!(
+            judge((a4, bare), bare, None),
+            Some(Galling::LubricantUnknown)
+        );
         assert_eq!(judge((a4, bare), bare, Some(true)), None);
         assert_eq!(judge((a4, bare), steel, None), None);
         let class = BoltGrade::from(PropertyClass::Class8_8);

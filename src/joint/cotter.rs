@@ -4,7 +4,7 @@ use core::fmt;
 
 use crate::error::{Error, not_negative, positive};
 use crate::material::Severity;
-use crate::parts::Nut;
+use crate::parts::{Nut, SAME_LENGTH};
 use crate::spread::Spread;
 use crate::units::Length;
 
@@ -145,15 +145,14 @@ pub fn cotter_fit(
         above(protrusion.max, from_end.min),
         above(protrusion.min, from_end.max),
     );
-    let zero = Length::default();
     // From the bottom of the slots up to the top, at most and at least.
     let (deepest, shallowest) = (height_max - bottom_min, height_min - bottom_max);
     let (lower_max, lower_min) = (top_max - pin, top_min - pin);
-    Ok(if top_min > zero {
+    Ok(if top_min > SAME_LENGTH {
         CotterFit::AboveNut
-    } else if lower_max < -deepest {
+    } else if lower_max < -deepest - SAME_LENGTH {
         CotterFit::BelowSlots
-    } else if top_max <= zero && lower_min >= -shallowest {
+    } else if top_max <= SAME_LENGTH && lower_min >= -shallowest - SAME_LENGTH {
         CotterFit::Meets
     } else {
         CotterFit::Depends
@@ -197,14 +196,20 @@ mod tests {
         };
         let plain = Nut::find(NutStyle::Hex, &"1/2-20 UNF".parse().unwrap()).unwrap();
         let end = Spread::exact(inches(0.1));
-        assert_eq!(cotter_fit(plain, Some(hole), end), Ok(CotterFit::SlotsUnknown));
+        assert_eq!(
+            cotter_fit(plain, Some(hole), end),
+            Ok(CotterFit::SlotsUnknown)
+        );
         assert_eq!(cotter_fit(plain, None, end), Ok(CotterFit::HoleUnknown));
         let slotted = Nut::find(NutStyle::HexSlotted, &"1/2-20 UNF".parse().unwrap()).unwrap();
         let thick = CotterHole {
             pin: inches(0.2),
             ..hole
         };
-        assert_eq!(cotter_fit(slotted, Some(thick), end), Ok(CotterFit::PinTooThick));
+        assert_eq!(
+            cotter_fit(slotted, Some(thick), end),
+            Ok(CotterFit::PinTooThick)
+        );
         for bad in [f64::NAN, f64::INFINITY] {
             let odd = CotterHole {
                 pin: inches(bad),

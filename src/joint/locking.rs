@@ -283,9 +283,9 @@ pub fn screw_locking(
         dangerous_if_lost,
         ..
     } = *environment;
-    let asked = vibration || rotates || dangerous_if_lost;
     let Some(locking) = locking else {
-        if asked && !(vibration && !rotates && !dangerous_if_lost && faces_held == Some(true)) {
+        let shaken_loose = vibration && faces_held != Some(true);
+        if shaken_loose || rotates || dangerous_if_lost {
             reasons.push(ScrewLockReason::NotDescribed);
         }
         return reasons;

@@ -443,9 +443,11 @@ fn reasons(locking: Locking, thread: &Thread, environment: &Environment) -> Vec<
             if environment.rotates {
                 reasons.push(NutReason::FrictionLockTurns);
             }
-            reasons.extend(LeastProtrusion::of(locking).map(|least| NutReason::ThreadsThrough {
-                pitches: least.pitches,
-            }));
+            reasons.extend(
+                LeastProtrusion::of(locking).map(|least| NutReason::ThreadsThrough {
+                    pitches: least.pitches,
+                }),
+            );
             if environment.refits > 0 {
                 let least = PrevailingTorque::greatest_reuse_minimum(thread);
                 reasons.push(NutReason::MeasureRunningTorque { least });

@@ -111,15 +111,12 @@ impl fmt::Display for Reuse {
 #[must_use]
 pub fn reuse(grade: BoltGrade, finish: Option<Finish>, target: Option<PreloadTarget>) -> Reuse {
     use AstmGrade::{F3125F1852Type1, F3125F1852Type3};
-    let twist_off = matches!(
-        grade,
-        BoltGrade::Astm(F3125F1852Type1 | F3125F1852Type3)
-    );
+    let twist_off = matches!(grade, BoltGrade::Astm(F3125F1852Type1 | F3125F1852Type3));
     if grade.is_a490() || twist_off {
         return Reuse::Never;
     }
     if grade.is_a325() {
-        let coat = finish.map(|finish| finish.is_metallic_coat());
+        let coat = finish.map(Finish::is_metallic_coat);
         return match coat {
             Some(true) => Reuse::Never,
             Some(false) => Reuse::WithApproval,
@@ -142,9 +139,14 @@ mod tests {
     /// RCSC 2.3.3.
     #[test]
     fn structural_bolts_go_by_their_specification() {
-        let of = |grade: AstmGrade, finish| reuse(grade.into(), finish, Some(PreloadTarget::AiscJ31));
+        let of =
+            |grade: AstmGrade, finish| reuse(grade.into(), finish, Some(PreloadTarget::AiscJ31));
         let bare = Some(Finish::Bare(Metal::Steel));
-        for grade in [AstmGrade::F3125A490Type1, AstmGrade::F3125A490m, AstmGrade::F3125F1852Type1] {
+        for grade in [
+            AstmGrade::F3125A490Type1,
+            AstmGrade::F3125A490m,
+            AstmGrade::F3125F1852Type1,
+        ] {
             assert_eq!(of(grade, bare), Reuse::Never, "{grade}");
         }
         let a325 = AstmGrade::F3125A325Type1;

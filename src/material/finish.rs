@@ -475,13 +475,13 @@ pub fn coated_fit(
     let note = match system {
         ThreadSystem::Usual => None,
         _ if !thread.is_unified() && !in_iso_10684(thread) => Some(FitNote::OutsideIso10684),
-        ThreadSystem::BoltUndersize if !thread.is_unified() => Some(
-            if thread.nominal_diameter() < millimetres(12.0) {
+        ThreadSystem::BoltUndersize if !thread.is_unified() => {
+            Some(if thread.nominal_diameter() < millimetres(12.0) {
                 FitNote::WeakUndersize
             } else {
                 FitNote::MarkedUndersize
-            },
-        ),
+            })
+        }
         ThreadSystem::BoltUndersize => None,
         ThreadSystem::NutOversize if mixed => Some(FitNote::MixedProcesses),
         ThreadSystem::NutOversize if !thread.is_unified() => Some(FitNote::MarkedOversize),
@@ -527,7 +527,10 @@ mod tests {
             };
             for thin in [BARE, PLATED, Finish::ZincFlake] {
                 assert_eq!(why(DIPPED, thin), Some(Misfit::DoesNotStart));
-                assert_eq!(why(Finish::MechanicalZinc, thin), Some(Misfit::DoesNotStart));
+                assert_eq!(
+                    why(Finish::MechanicalZinc, thin),
+                    Some(Misfit::DoesNotStart)
+                );
                 assert_eq!(why(thin, DIPPED), Some(Misfit::Loose));
                 assert_eq!(why(thin, UNDERSIZE), None);
                 assert_eq!(why(UNDERSIZE, thin), None);
@@ -537,7 +540,10 @@ mod tests {
             assert_eq!(why(UNDERSIZE, UNDERSIZE), None);
             assert_eq!(why(UNDERSIZE, DIPPED), Some(Misfit::TooLittleOverlap));
             assert_eq!(why(DIPPED, UNDERSIZE), Some(Misfit::DoesNotStart));
-            assert_eq!(why(Finish::Bare(Metal::HotDipZinc), BARE), Some(Misfit::DoesNotStart));
+            assert_eq!(
+                why(Finish::Bare(Metal::HotDipZinc), BARE),
+                Some(Misfit::DoesNotStart)
+            );
         }
     }
 
@@ -559,11 +565,23 @@ mod tests {
             CoatedFit::Fits { note, .. } => note,
             CoatedFit::NotFit { .. } => None,
         };
-        assert_eq!(note(UNDERSIZE, UNDERSIZE, "M10"), Some(FitNote::WeakUndersize));
-        assert_eq!(note(UNDERSIZE, UNDERSIZE, "M12"), Some(FitNote::MarkedUndersize));
-        assert_eq!(note(DIPPED, DIPPED, "M12x1.25"), Some(FitNote::OutsideIso10684));
+        assert_eq!(
+            note(UNDERSIZE, UNDERSIZE, "M10"),
+            Some(FitNote::WeakUndersize)
+        );
+        assert_eq!(
+            note(UNDERSIZE, UNDERSIZE, "M12"),
+            Some(FitNote::MarkedUndersize)
+        );
+        assert_eq!(
+            note(DIPPED, DIPPED, "M12x1.25"),
+            Some(FitNote::OutsideIso10684)
+        );
         assert_eq!(note(DIPPED, DIPPED, "M6"), Some(FitNote::OutsideIso10684));
-        assert_eq!(note(DIPPED, DIPPED, "1-3/4-5 UNC"), Some(FitNote::LargeInch));
+        assert_eq!(
+            note(DIPPED, DIPPED, "1-3/4-5 UNC"),
+            Some(FitNote::LargeInch)
+        );
         assert_eq!(
             note(Finish::MechanicalZinc, DIPPED, "3/4-10 UNC"),
             Some(FitNote::MixedProcesses)

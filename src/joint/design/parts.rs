@@ -346,9 +346,7 @@ impl FoundNut {
     fn weakest_grade(&self, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
         self.grades
             .iter()
-            .filter(|nut| {
-                nut_proof(thread, strength, nut).is_ok_and(|proof| proof.outlasts_bolt())
-            })
+            .filter(|nut| nut_proof(thread, strength, nut).is_ok_and(|proof| proof.outlasts_bolt()))
             .min_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value))
             .map(|nut| nut.grade)
     }

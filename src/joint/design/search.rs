@@ -8,9 +8,7 @@ use super::{
     TurnedDownReason, mass,
 };
 use crate::error::Error;
-use crate::joint::{
-    Candidate, Finding, Joint, JointBolt, JointCheck, JointNut, LengthSearch,
-};
+use crate::joint::{Candidate, Finding, Joint, JointBolt, JointCheck, JointNut, LengthSearch};
 use crate::material::BoltStrength;
 use crate::strength::check::{Check, Mode};
 use crate::tables::nut_grades::BoltCoating;
@@ -321,6 +319,7 @@ fn is_hopeless(
             | Finding::ShortDistance { .. }
             | Finding::Galvanic { .. }
             | Finding::CoatingForbidden
+            | Finding::ThreadsDoNotFit { .. }
             | Finding::CoatingTooHot { .. } => true,
             Finding::NutWeaker { .. }
             | Finding::NotBaked { .. }

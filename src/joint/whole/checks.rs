@@ -7,11 +7,11 @@ use crate::caution::{Caution, Cautions, GENERAL};
 use crate::derivation::Derivation;
 use crate::error::Error;
 use crate::joint::{Candidate, LengthSearch, NutOption};
-use crate::material::{BoltGrade, BoltStrength, Finish, NutTapping, Severity};
+use crate::material::{BoltGrade, BoltStrength, Finish, NutTapping};
 use crate::parts::{ScrewSeries, Zone};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
-use crate::strength::strip::{nut_pairing, nut_proof};
+use crate::strength::strip::{NotShown, Pairing, nut_pairing, nut_proof};
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::units::Force;
 
@@ -400,10 +400,16 @@ impl Joint {
         let proof = nut_proof(&self.bolt.thread, strength, &nut)?;
         report.work(|| proof.derivation());
         report.warn(nut.cautions());
-        if pairing.severity() > Severity::Caution {
-            report
-                .findings
-                .push(Finding::NutWeaker { ratio: proof.ratio });
+        match pairing {
+            Pairing::NotFit { why } => report.findings.push(Finding::ThreadsDoNotFit { why }),
+            Pairing::NotShown {
+                why: NotShown::Weaker { ratio },
+            } => report.findings.push(Finding::NutWeaker { ratio }),
+            Pairing::NotShown { .. } => report.skip(
+                Mode::Stripping,
+                "nothing shows that the nut outlasts the bolt",
+            ),
+            _ => {}
         }
         if greatest > Force::default() {
             let check = Check::new(

@@ -4,6 +4,7 @@ use alloc::{format, string::String};
 use core::fmt;
 
 use crate::joint::{NutReason, Part, Reason};
+use crate::material::Misfit;
 use crate::strength::check::Mode;
 use crate::strength::ply::DistanceKind;
 use crate::units::{
@@ -31,7 +32,13 @@ pub enum Finding {
     Length(Reason),
     /// What speaks against, is asked for with, or speaks for the kind of nut.
     Nut(NutReason),
-    /// Fault: the nut strips before the bolt breaks, which nobody would see coming.
+    /// Fault: the coated threads of bolt and nut do not go together.
+    ThreadsDoNotFit {
+        /// Why.
+        why: Misfit,
+    },
+    /// Fault: no standard lists the pair, and the nut is not shown to outlast the bolt: a thread that strips
+    /// nobody sees coming.
     NutWeaker {
         /// Proof load of the nut over the breaking load of the bolt.
         #[cfg_attr(
@@ -196,6 +203,7 @@ impl Finding {
         match self {
             Self::Length(_)
             | Self::NutWeaker { .. }
+            | Self::ThreadsDoNotFit { .. }
             | Self::ThreadsWeaker { .. }
             | Self::ShortDistance { .. }
             | Self::Galvanic { .. }
@@ -230,8 +238,9 @@ impl Finding {
         match *self {
             Self::Length(reason) => format!("length: {}", reason.text(system)),
             Self::Nut(reason) => format!("nut: {reason}"),
+            Self::ThreadsDoNotFit { why } => format!("nut: {why}"),
             Self::NutWeaker { ratio } => format!(
-                "the nut holds {:.0} % of the breaking load of the bolt: it strips first",
+                "the nut is proved to {:.0} % of the breaking load of the bolt: it is not shown to outlast it",
                 ratio.value * 100.0
             ),
             Self::ThreadsWeaker { ratio } => format!(

@@ -376,7 +376,12 @@ mod tests {
         assert_eq!(found.severity(), Severity::Undecided);
         let thin = (NutGrade::Iso898_2Class05, NutShape::Thin, PLATED);
         let found = pair(("M12", PropertyClass::Class4_6, PLATED), thin);
-        assert_eq!(found, Pairing::NotShown { why: NotShown::Thin });
+        assert_eq!(
+            found,
+            Pairing::NotShown {
+                why: NotShown::Thin
+            }
+        );
     }
 
     #[test]
@@ -404,7 +409,10 @@ mod tests {
             weaker,
             Pairing::NotShown { why: NotShown::Weaker { ratio } } if is_5_of_6(ratio)
         ));
-        assert_eq!(standing(heavy(NutGrade::AstmA563Dh)), Some(PairStanding::Named));
+        assert_eq!(
+            standing(heavy(NutGrade::AstmA563Dh)),
+            Some(PairStanding::Named)
+        );
         // J995 gives no strength for oversize threads.
         let sae = pair(bolt, (NutGrade::SaeJ995Grade5, NutShape::Hex, DIPPED));
         let why = NotShown::OversizeStrength;
@@ -419,7 +427,12 @@ mod tests {
             pair(("3/4-10 UNC", AstmGrade::A449Type1, finish), nut)
         };
         assert_eq!(standing(judge(PLATED)), Some(PairStanding::Named));
-        assert_eq!(judge(None), Pairing::NotShown { why: NotShown::Finish });
+        assert_eq!(
+            judge(None),
+            Pairing::NotShown {
+                why: NotShown::Finish
+            }
+        );
         // A heavy hex nut of grade C has the same strength overtapped.
         let nut = (NutGrade::AstmA563C, NutShape::HeavyHex, None);
         let found = pair(("3/4-10 UNC", AstmGrade::F3125A325Type1, None), nut);
@@ -439,9 +452,15 @@ mod tests {
             let why = Misfit::DoesNotStart;
             assert_eq!(plated, Pairing::NotFit { why });
             let undersize = (thread, PropertyClass::Class8_8, UNDERSIZE);
-            let usual = pair(undersize, (NutGrade::Iso898_2Class8, NutShape::Style1, PLATED));
+            let usual = pair(
+                undersize,
+                (NutGrade::Iso898_2Class8, NutShape::Style1, PLATED),
+            );
             assert_eq!(standing(usual), Some(PairStanding::Named));
-            let z = pair(undersize, (NutGrade::Iso10684Class8z, NutShape::Style1, DIPPED));
+            let z = pair(
+                undersize,
+                (NutGrade::Iso10684Class8z, NutShape::Style1, DIPPED),
+            );
             let why = Misfit::TooLittleOverlap;
             assert_eq!(z, Pairing::NotFit { why });
         }
