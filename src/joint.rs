@@ -38,6 +38,10 @@
 //! | many joints, few part numbers | [`shopping_list`] |
 //! | which dash number of an aircraft bolt | [`GripSearch`] |
 //! | which kind of nut for the place | [`NutChoice`], [`Environment`] |
+//! | what holds a screw in a tapped part, how far a bolt must pass a lock nut | [`screw_locking`], [`LeastProtrusion`] |
+//! | does a cotter hole meet the slots | [`cotter_fit`] |
+//! | which parts touch, and may their metals | [`JointParts::parts_in_contact`], [`galvanic_pair`], [`galling`] |
+//! | may a bolt be used again | [`reuse`] |
 //! | does the joint hold | [`Joint::check`], with the working of each step [`Joint::check_with_working`] |
 //! | which bolt, nut and washers, of many | [`Joint::design`], [`DesignSpace`], [`Objective`] |
 //! | in which order to tighten a group | [`tightening_order`] |

@@ -95,6 +95,12 @@ pub struct JointParts {
 
 impl JointParts {
     /// Every two parts that touch: the bolt all others, nut or washers the outer plies, and each ply the next.
+    ///
+    /// ```
+    /// use shankline::joint::{JointParts, Part};
+    /// let tapped = JointParts { plies: 1, ..JointParts::default() };
+    /// assert_eq!(tapped.parts_in_contact(), [(Part::Bolt, Part::Ply(1))]);
+    /// ```
     #[must_use]
     pub fn parts_in_contact(&self) -> Vec<(Part, Part)> {
         let mut pairs = Vec::new();
@@ -158,6 +164,15 @@ const SLACK: ElectricPotential = volts(5e-4);
 
 impl GalvanicPair {
     /// What it weighs: a fault beyond the permitted difference, undecided without one.
+    ///
+    /// ```
+    /// use shankline::joint::{Part, galvanic_pair};
+    /// use shankline::material::Severity;
+    /// use shankline::tables::galvanic::{Exposure, Metal};
+    /// let steel = Some(Metal::Steel);
+    /// let pair = galvanic_pair(Exposure::Harsh, (Part::Bolt, steel), (Part::Nut, steel));
+    /// assert_eq!(pair.severity(), Severity::Fine);
+    /// ```
     #[must_use]
     pub fn severity(&self) -> Severity {
         match self.difference {
@@ -168,6 +183,14 @@ impl GalvanicPair {
     }
 
     /// What the user must be told of the indices.
+    ///
+    /// ```
+    /// use shankline::joint::{Part, galvanic_pair};
+    /// use shankline::tables::galvanic::{Exposure, Metal};
+    /// let zinc = Some(Metal::Zinc); // recalled
+    /// let pair = galvanic_pair(Exposure::Harsh, (Part::Bolt, zinc), (Part::Nut, zinc));
+    /// assert_eq!(pair.cautions().iter().count(), 1);
+    /// ```
     #[must_use]
     pub const fn cautions(&self) -> Cautions {
         self.cautions
@@ -240,6 +263,11 @@ pub enum Galling {
 
 impl Galling {
     /// What it weighs. No standard read has a number or a rule, so it stays a caution.
+    ///
+    /// ```
+    /// use shankline::{joint::Galling, material::Severity};
+    /// assert_eq!(Galling::Dry.severity(), Severity::Caution);
+    /// ```
     #[must_use]
     pub const fn severity(self) -> Severity {
         Severity::Caution

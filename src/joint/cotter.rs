@@ -60,6 +60,11 @@ pub enum CotterFit {
 
 impl CotterFit {
     /// What it weighs.
+    ///
+    /// ```
+    /// use shankline::{joint::CotterFit, material::Severity};
+    /// assert_eq!(CotterFit::AboveNut.severity(), Severity::Fault);
+    /// ```
     #[must_use]
     pub const fn severity(self) -> Severity {
         match self {

@@ -44,6 +44,11 @@ impl LeastProtrusion {
     /// Source: US Air Force SMC regulation on locking features, 3a (a copy of the text): two threads through
     /// the device in the worst tolerances. FAA AC 43.13-1B 7-64f asks one thread of fibre and nylon nuts
     /// (a forum quotes it).
+    ///
+    /// ```
+    /// use shankline::{joint::LeastProtrusion, parts::Locking};
+    /// assert!(LeastProtrusion::of(Locking::AllMetal).is_some_and(|least| least.pitches == 2.0));
+    /// ```
     #[must_use]
     pub const fn of(locking: Locking) -> Option<Self> {
         match locking {
@@ -56,12 +61,31 @@ impl LeastProtrusion {
     }
 
     /// The length on a thread.
+    ///
+    /// ```
+    /// use shankline::{joint::LeastProtrusion, parts::Locking, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let least = LeastProtrusion::of(Locking::Insert).unwrap();
+    /// assert_eq!(least.length(&"M12".parse()?), millimetres(3.5));
+    /// # Ok(())
+    /// # }
+    /// ```
     #[must_use]
     pub fn length(&self, thread: &Thread) -> Length {
         self.pitches * thread.pitch()
     }
 
-    /// Whether the least protrusion of all tolerances is enough.
+    /// Whether the least protrusion of all tolerances is enough
+    /// ([`Candidate::protrusion`](super::Candidate::protrusion), or that after the cut).
+    ///
+    /// ```
+    /// use shankline::{joint::LeastProtrusion, parts::Locking, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let least = LeastProtrusion::of(Locking::Insert).unwrap();
+    /// assert!(!least.is_met(millimetres(1.75), &"M12".parse()?));
+    /// # Ok(())
+    /// # }
+    /// ```
     #[must_use]
     pub fn is_met(&self, least: Length, thread: &Thread) -> bool {
         least >= self.length(thread) - SAME_LENGTH

@@ -369,7 +369,7 @@ impl NutPairing {
     /// Every pairing.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutPairing::all().len(), 53);
+    /// assert_eq!(shankline::tables::nut_grades::NutPairing::all().len(), 54);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -3,6 +3,7 @@
 use core::fmt;
 
 use super::nut_proof;
+use crate::caution::Cautions;
 use crate::error::Error;
 use crate::material::{
     BoltStrength, CoatedFit, Finish, Misfit, NutGrade, NutStrength, NutTapping, Severity,
@@ -74,6 +75,8 @@ pub enum NotShown {
     OversizeStrength,
     /// No strength of such a nut on such a thread is in the tables.
     NoStrength,
+    /// Every nut listed for the bolt is of weathering steel, and this one is not.
+    NotWeathering,
     /// The pair is right for a bolt without thick zinc and not shown to be right for one with it, and
     /// nobody says what is on it.
     Finish,
@@ -95,6 +98,9 @@ impl fmt::Display for NotShown {
             Self::NoStrength => {
                 f.write_str("no strength of such a nut on such a thread is in the tables")
             }
+            Self::NotWeathering => f.write_str(
+                "the standard of the bolt names nuts of weathering steel only [ASTM F3125, Table 1]",
+            ),
             Self::Finish => f.write_str(
                 "the pair is right without thick zinc only, and the finish is not described",
             ),
@@ -117,11 +123,17 @@ impl fmt::Display for NotShown {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum Pairing {
     /// A table of the standards lists the pair, so the bolt breaks first, whatever the numbers say.
     Listed {
-        /// The row.
+        /// The row; data files have its source.
+        #[cfg_attr(feature = "serde", serde(serialize_with = "source_of"))]
         row: &'static NutPairing,
         /// How the nut stands to it.
         standing: PairStanding,
@@ -129,6 +141,10 @@ pub enum Pairing {
     /// No table lists it, but the proof load of the nut reaches the breaking load of the bolt.
     Outlasts {
         /// Proof load of the nut over breaking load of the bolt.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
         ratio: Ratio,
     },
     /// Not shown to outlast the bolt.
@@ -160,6 +176,51 @@ impl Pairing {
             Self::NotFit { .. } => Severity::Fault,
         }
     }
+}
+
+impl Pairing {
+    /// What the user must be told: that the row of the pair was recalled.
+    ///
+    /// ```
+    /// use shankline::strength::strip::{NotShown, Pairing};
+    /// assert_eq!(Pairing::NotShown { why: NotShown::Thin }.cautions().iter().count(), 0);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        match self {
+            Self::Listed { row, .. } => row.cautions(),
+            _ => Cautions::default(),
+        }
+    }
+}
+
+impl fmt::Display for Pairing {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Listed { row, standing } => {
+                let NutPairing { bolt, nut, .. } = row;
+                let source = row.provenance.source;
+                write!(f, "{standing}: {nut} for {bolt} [{}]", source.document)
+            }
+            Self::Outlasts { ratio } => write!(
+                f,
+                "no standard read lists the pair; the nut is proved to {:.0} % of the breaking load of the bolt",
+                100.0 * ratio.value
+            ),
+            Self::NotShown { why } => write!(f, "not shown to outlast the bolt: {why}"),
+            Self::NotFit { why } => write!(f, "{why}"),
+        }
+    }
+}
+
+// serde's `serialize_with` hands over a reference.
+#[cfg(feature = "serde")]
+#[allow(clippy::trivially_copy_pass_by_ref)]
+fn source_of<S: serde::Serializer>(
+    row: &&'static NutPairing,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    serde::Serialize::serialize(&row.provenance, serializer)
 }
 
 /// Whether a nut belongs on a bolt: first whether the coated threads go together, then the tables of the
@@ -201,7 +262,9 @@ pub fn nut_pairing(
     thread: &Thread,
 ) -> Result<Pairing, Error> {
     bolt.matches(thread)?;
-    if let (Some(bolt), Some(of_nut)) = (bolt_finish, nut_finish) {
+    // A class that is tapped oversize tells as much as a finish.
+    let known_nut = nut_finish.or(nut.is_oversize().then_some(Finish::HotDipGalvanized));
+    if let (Some(bolt), Some(of_nut)) = (bolt_finish, known_nut) {
         if let CoatedFit::NotFit { why } = coated_fit(bolt, Some(nut), of_nut, thread)? {
             return Ok(Pairing::NotFit { why });
         }
@@ -240,6 +303,10 @@ fn coating(bolt: Option<Finish>, nut: NutGrade, of_nut: Option<Finish>) -> Optio
     by_class.or(by_finish)
 }
 
+const fn is_weathering(nut: NutGrade) -> bool {
+    matches!(nut, NutGrade::AstmA563C3 | NutGrade::AstmA563Dh3)
+}
+
 /// A bolt and a nut whose threads go together.
 struct Pair<'a> {
     bolt: &'a BoltStrength,
@@ -267,8 +334,10 @@ impl Pair<'_> {
         };
         let diameter = self.thread.nominal_diameter();
         let rows = NutPairing::for_bolt(self.bolt.grade, diameter, coating)?;
-        let mut stands_in = None;
+        let (mut stands_in, mut weathering, mut listed) = (None, true, false);
         for row in rows {
+            listed = true;
+            weathering &= is_weathering(row.nut);
             let shapes = row.shape.is_none_or(|shape| shape == self.shape);
             // A row for every coating did not have threads tapped oversize in mind.
             let meant = !no_oversize || row.coating == BoltCoating::ZincCoated;
@@ -282,6 +351,9 @@ impl Pair<'_> {
             if stands_in.is_none() && own.is_some_and(|own| self.reaches(&own, row, tapping)) {
                 stands_in = Some(row);
             }
+        }
+        if listed && weathering && !is_weathering(self.nut) {
+            return not_shown(NotShown::NotWeathering);
         }
         if let Some(row) = stands_in {
             let standing = PairStanding::StandsIn;
@@ -316,6 +388,7 @@ mod tests {
     use super::*;
     use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
     use crate::units::ksi;
+    use alloc::string::ToString;
 
     const DIPPED: Option<Finish> = Some(Finish::HotDipGalvanized);
     const UNDERSIZE: Option<Finish> = Some(Finish::HotDipGalvanizedUndersize);
@@ -464,5 +537,94 @@ mod tests {
             let why = Misfit::TooLittleOverlap;
             assert_eq!(z, Pairing::NotFit { why });
         }
+    }
+
+    #[test]
+    fn a_class_with_z_tells_its_thread_without_a_finish() {
+        let z = (NutGrade::Iso10684Class8z, NutShape::Style1, None);
+        let why = Misfit::Loose;
+        let found = pair(("M12", PropertyClass::Class8_8, PLATED), z);
+        assert_eq!(found, Pairing::NotFit { why });
+        let found = pair(("M12", PropertyClass::Class8_8, None), z);
+        assert_eq!(found.severity(), Severity::Fine);
+    }
+
+    /// ASTM F3125 Table 1: type 3 takes C3 and DH3.
+    #[test]
+    fn weathering_bolts_want_weathering_nuts() {
+        let judge = |nut| {
+            let bolt = ("7/8-9 UNC", AstmGrade::F3125A325Type3, None);
+            pair(bolt, (nut, NutShape::HeavyHex, None))
+        };
+        let why = NotShown::NotWeathering;
+        assert_eq!(judge(NutGrade::AstmA563Dh), Pairing::NotShown { why });
+        assert_eq!(
+            standing(judge(NutGrade::AstmA563Dh3)),
+            Some(PairStanding::Named)
+        );
+        assert_eq!(
+            standing(judge(NutGrade::AstmA563C3)),
+            Some(PairStanding::Suitable)
+        );
+        let a325 = ("7/8-9 UNC", AstmGrade::F3125A325Type1, None);
+        let dh3 = pair(a325, (NutGrade::AstmA563Dh3, NutShape::HeavyHex, None));
+        assert_eq!(dh3.severity(), Severity::Fine);
+    }
+
+    /// ASTM A325-14, 3.2.2 and 3.2.3: A194 2H stands in, zinc-coated too, if treated as A563 asks.
+    #[test]
+    fn a_row_for_thick_zinc_needs_no_number() {
+        let bolt = ("7/8-9 UNC", AstmGrade::A325To2014, DIPPED);
+        let found = pair(bolt, (NutGrade::AstmA194_2h, NutShape::HeavyHex, DIPPED));
+        assert_eq!(standing(found), Some(PairStanding::Suitable));
+        assert!(
+            found
+                .to_string()
+                .starts_with("suitable by the standard: ASTM A194 2H for ASTM A325")
+        );
+    }
+
+    /// No panic and no silence on any pair of the tables.
+    #[test]
+    fn every_pair_gets_an_answer() {
+        let finishes = [
+            None,
+            DIPPED,
+            UNDERSIZE,
+            PLATED,
+            Some(Finish::MechanicalZinc),
+        ];
+        let shapes = [
+            NutShape::Hex,
+            NutShape::HeavyHex,
+            NutShape::Style1,
+            NutShape::Thin,
+        ];
+        let mut listed = 0;
+        for row in NutPairing::all() {
+            for size in ["M8", "M12", "M20", "1/2-13 UNC", "1/2-20 UNF", "1-8 UNC"] {
+                let thread: Thread = size.parse().unwrap();
+                let Ok(bolt) = row.bolt.strength(thread.nominal_diameter()) else {
+                    continue;
+                };
+                for shape in shapes {
+                    for of_bolt in finishes {
+                        for of_nut in finishes {
+                            match nut_pairing(&bolt, of_bolt, row.nut, of_nut, shape, &thread) {
+                                Ok(found) => {
+                                    assert!(!found.to_string().is_empty());
+                                    listed += usize::from(standing(found).is_some());
+                                }
+                                Err(Error::Mismatch(_)) => {
+                                    assert!(row.nut.is_oversize() && of_nut == UNDERSIZE);
+                                }
+                                Err(error) => panic!("{error}"),
+                            }
+                        }
+                    }
+                }
+            }
+        }
+        assert!(listed > 1000, "{listed}");
     }
 }

@@ -7,7 +7,7 @@ use crate::tables::optional;
 use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade};
 use crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};
 
-pub(in crate::tables) static NUT_PAIRINGS: [NutPairing; 53] = [
+pub(in crate::tables) static NUT_PAIRINGS: [NutPairing; 54] = [
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class4_6), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class5, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_MATING, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class4_8), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class5, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_MATING, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class5_6), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class5, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_MATING, Basis::Reproduced) },
@@ -17,6 +17,7 @@ pub(in crate::tables) static NUT_PAIRINGS: [NutPairing; 53] = [
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class9_8), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class9, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_PAIR_8, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class10_9), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class10, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_PAIR_8, Basis::Reproduced) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class12_9), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class12, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_PAIR_8, Basis::Reproduced) },
+    NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class12_9Underlined), coating: BoltCoating::Any, size_over: None, size_thru: None, nut: NutGrade::Iso898_2Class12, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO898_2_PAIR_12U, Basis::Memory) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class4_6), coating: BoltCoating::ZincCoated, size_over: None, size_thru: None, nut: NutGrade::Iso10684Class5z, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO10684_PAIRS, Basis::Memory) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class4_8), coating: BoltCoating::ZincCoated, size_over: None, size_thru: None, nut: NutGrade::Iso10684Class5z, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO10684_PAIRS, Basis::Memory) },
     NutPairing { bolt: BoltGrade::Iso(PropertyClass::Class5_6), coating: BoltCoating::ZincCoated, size_over: None, size_thru: None, nut: NutGrade::Iso10684Class5z, shape: None, standing: NutStanding::Named, note: None, provenance: known(&sources::ISO10684_PAIRS, Basis::Memory) },

@@ -314,8 +314,9 @@ pub(in crate::tables) static PORTEOUS_DENSITY: Source = Source { key: "porteous-
 pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic density", read_in: "public lists of the classes: all in one, the homogeneous classes in three" };
 pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; that each goes with the bolt class of its number is recalled" };
 pub(in crate::tables) static A325_14_NUTS: Source = Source { key: "a325-14-nuts", document: "ASTM A325", edition: Some("2014"), locator: "3.2", read_in: "a page copied from the standard" };
+pub(in crate::tables) static ISO898_2_PAIR_12U: Source = Source { key: "iso898-2-pair-12u", document: "ISO 898-2", edition: Some("2012"), locator: "nuts of class 12 for bolts of class 12.9 underlined", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 312] = [
+pub(in crate::tables) static SOURCES: [&Source; 313] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -628,4 +629,5 @@ pub(in crate::tables) static SOURCES: [&Source; 312] = [
     &EN14080,
     &ISO10684_PAIRS,
     &A325_14_NUTS,
+    &ISO898_2_PAIR_12U,
 ];
