@@ -18,6 +18,7 @@ use alloc::{format, string::ToString};
 
 mod astm;
 mod finish;
+mod fit;
 mod hydrogen;
 mod iso;
 mod names;
@@ -26,9 +27,8 @@ mod sae;
 mod stainless;
 
 pub use astm::AstmGrade;
-pub use finish::{
-    CoatedFit, Finish, FitNote, Misfit, NutTapping, Severity, ThreadSystem, coated_fit,
-};
+pub use finish::{Finish, NutTapping, Severity};
+pub use fit::{CoatedFit, FitNote, Misfit, ThreadSystem, coated_fit};
 pub use hydrogen::{Hydrogen, hydrogen};
 pub use iso::PropertyClass;
 pub use nut::{NutGrade, NutStrength};

@@ -1,12 +1,4 @@
 //! What pickling, plating and hot dipping do to hard bolts: hydrogen makes them brittle.
-//!
-//! | rule | limit | source |
-//! |---|---|---|
-//! | hot dipping is a risk from a least product hardness of | 33 HRC | ASTM F2329, 7.2.2 (a supplier quotes it) |
-//! | hot dipping is a risk from a tensile strength of about | 150 ksi (1034 MPa) | ASTM A143 (a supplier quotes it; its 1100 MPa is a slip of the print) |
-//! | classes up to 10.9 are dipped, 10.9 with care in cleaning | 320 HV | ISO 10684, scope (published); the care is recalled |
-//! | plated bolts are baked from a hardness of | 40 HRC | ASTM F1941 (a supplier's page); ISO 4042:2018 above 390 HV, the same in SAE J1648 |
-//! | A490 and F2280 take no metal but zinc flake | | ASTM A490-00, 5.4 (quoted in a mailing list of engineers); F3125 from 2015 on (a supplier's answer) |
 
 use alloc::vec::Vec;
 use core::fmt;
@@ -120,6 +112,14 @@ impl fmt::Display for Hydrogen {
 ///
 /// Limits of hardness hold for the size of the strengths, and that of strength for stated ones as well.
 /// Of stainless bolts whose finish nobody gives, it is taken that they have none.
+///
+/// | rule | limit | source |
+/// |---|---|---|
+/// | hot dipping is a risk from a least product hardness of | 33 HRC | ASTM F2329, 7.2.2 (a supplier quotes it) |
+/// | hot dipping is a risk from a tensile strength of about | 150 ksi (1034 MPa) | ASTM A143 (a supplier quotes it; its 1100 MPa is a slip of the print) |
+/// | classes up to 10.9 are dipped, 10.9 with care in cleaning | 320 HV | ISO 10684, scope (published); the care is recalled |
+/// | plated bolts are baked from a hardness of | 40 HRC | ASTM F1941 (a supplier's page); ISO 4042:2018 above 390 HV, the same in SAE J1648 |
+/// | A490 and F2280 take no metal but zinc flake | | ASTM A490-00, 5.4 (quoted in a mailing list of engineers); F3125 from 2015 on (a supplier's answer) |
 ///
 /// ```
 /// use shankline::material::{Finish, Severity, hydrogen};
