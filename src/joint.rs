@@ -38,6 +38,10 @@
 //! | many joints, few part numbers | [`shopping_list`] |
 //! | which dash number of an aircraft bolt | [`GripSearch`] |
 //! | which kind of nut for the place | [`NutChoice`], [`Environment`] |
+//! | what holds a screw in a tapped part, how far a bolt must pass a lock nut | [`screw_locking`], [`LeastProtrusion`] |
+//! | does a cotter hole meet the slots | [`cotter_fit`] |
+//! | which parts touch, and may their metals | [`JointParts::parts_in_contact`], [`galvanic_pair`], [`galling`] |
+//! | may a bolt be used again | [`reuse`] |
 //! | does the joint hold | [`Joint::check`], with the working of each step [`Joint::check_with_working`] |
 //! | which bolt, nut and washers, of many | [`Joint::design`], [`DesignSpace`], [`Objective`] |
 //! | in which order to tighten a group | [`tightening_order`] |
@@ -67,16 +71,19 @@ mod aircraft;
 mod bin;
 mod candidate;
 mod corrosion;
+mod cotter;
 mod cut_plan;
 #[cfg(feature = "serde")]
 mod data;
 mod design;
 mod environment;
 mod in_hand;
+mod locking;
 mod nut_choice;
 mod nut_end;
 mod order;
 mod ranking;
+mod reuse;
 mod rule_set;
 mod rules;
 mod search;
@@ -85,11 +92,13 @@ mod stack;
 mod tolerance;
 mod whole;
 
+pub use crate::material::Finish;
 pub use advice::{Advice, AdviceList, Alternative, Arrangement, Change, Goal};
 pub use aircraft::{GripCandidate, GripReason, GripRules, GripSearch, GripSelection, WasherSet};
 pub use bin::{Bin, BinCandidate, BinItem, BinPick, Taken};
 pub use candidate::{Candidate, Cut, Reason, Selection};
-pub use corrosion::{Finish, Part};
+pub use corrosion::{Galling, GalvanicPair, JointParts, Part, galling, galvanic_pair};
+pub use cotter::{CotterFit, CotterHole, cotter_fit};
 pub use cut_plan::{BoltTrait, CutMethod, CutObjection, CutPlan, CutStep, PlannedCut};
 pub use design::{
     Design, DesignChoice, DesignSpace, Designs, HoleRule, Objective, OnHand, PartsMass, RuledOut,
@@ -97,10 +106,12 @@ pub use design::{
 };
 pub use environment::Environment;
 pub use in_hand::{BoltInHand, HandVerdict, ToDo, WantedBolt};
+pub use locking::{LeastProtrusion, ScrewLockReason, ScrewLocking, screw_locking};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
+pub use reuse::{Reuse, reuse};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;

@@ -216,8 +216,8 @@ pub mod prelude {
     pub use crate::error::Error;
     pub use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Stack};
     pub use crate::material::{
-        AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, PropertyClass, SaeGrade,
-        StainlessClass,
+        AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,
+        SaeGrade, StainlessClass,
     };
     pub use crate::parts::{
         Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle, Zone,

@@ -7,6 +7,8 @@
 //! | a material that is not in the tables | [`BoltStrength::stated`] |
 //! | proof load of a nut | [`NutGrade::strength`], [`NutStrength::proof_load`] |
 //! | which nut a standard names for a bolt | [`NutPairing`](crate::tables::nut_grades::NutPairing) |
+//! | whether two coated threads go together | [`coated_fit`] |
+//! | what plating or hot dipping does to a hard bolt | [`hydrogen`] |
 //! | what the marks on a head mean | [`HeadMark`](crate::tables::head_marks::HeadMark) |
 //!
 //! Strengths are specified minima. A strength that the standard does not give is `None`: ASTM A307, A193 and F593
@@ -15,6 +17,9 @@
 use alloc::{format, string::ToString};
 
 mod astm;
+mod finish;
+mod fit;
+mod hydrogen;
 mod iso;
 mod names;
 mod nut;
@@ -22,6 +27,9 @@ mod sae;
 mod stainless;
 
 pub use astm::AstmGrade;
+pub use finish::{Finish, NutTapping, Severity};
+pub use fit::{CoatedFit, FitNote, Misfit, ThreadSystem, coated_fit};
+pub use hydrogen::{Hydrogen, hydrogen};
 pub use iso::PropertyClass;
 pub use nut::{NutGrade, NutStrength};
 pub use sae::SaeGrade;
@@ -455,6 +463,28 @@ impl BoltGrade {
         self.look_up(diameter, None)
     }
 
+    /// [`AstmGrade::is_a325`]; no grade of another standard is.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(!BoltGrade::from(PropertyClass::Class8_8).is_a325());
+    /// ```
+    #[must_use]
+    pub const fn is_a325(self) -> bool {
+        matches!(self, Self::Astm(grade) if grade.is_a325())
+    }
+
+    /// [`AstmGrade::is_a490`]; no grade of another standard is.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(BoltGrade::from(AstmGrade::F3125A490m).is_a490());
+    /// ```
+    #[must_use]
+    pub const fn is_a490(self) -> bool {
+        matches!(self, Self::Astm(grade) if grade.is_a490())
+    }
+
     /// Specified strengths of this grade at a nominal diameter and screw length.
     ///
     /// # Errors
@@ -602,6 +632,7 @@ mod tests {
         let nut = nut.strength(
             crate::tables::nut_grades::NutShape::Style1,
             &"M12".parse().unwrap(),
+            NutTapping::Usual,
         );
         assert!(nut.unwrap().proof_load_on(from_base(1e300)).is_err());
     }

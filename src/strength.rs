@@ -16,6 +16,7 @@
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |
+//! | whether a nut belongs on a bolt, finishes and all | [`strip::nut_pairing`] |
 //! | shock, impact, loads that act together | [`loads`] |
 //! | comparing any of them with a load | [`check::Check`] |
 //!

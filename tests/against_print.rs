@@ -224,7 +224,7 @@ fn proof_loads_of_nuts() {
         let thread: Thread = row["thread"].parse().unwrap();
         let grade: NutGrade = row["grade"].parse().unwrap();
         let shape: NutShape = serde_json::from_str(&format!("{:?}", row["shape"])).unwrap();
-        let nut = grade.strength(shape, &thread).unwrap();
+        let nut = grade.strength(shape, &thread, NutTapping::Usual).unwrap();
         let printed = number(&row, "load").unwrap();
         let step = match (row["unit"].as_str(), printed) {
             ("N", ..10_000.0) => 50.0,

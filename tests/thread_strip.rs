@@ -550,7 +550,7 @@ proptest! {
 fn nut_proof_refuses_the_strength_of_another_size() {
     let thread: Thread = "M16".parse().unwrap();
     let nut = NutGrade::Iso898_2Class8
-        .strength(NutShape::Style1, &thread)
+        .strength(NutShape::Style1, &thread, NutTapping::Usual)
         .unwrap();
     let bolt = |d| PropertyClass::Class8_8.strength(millimetres(d)).unwrap();
     assert!(shankline::strength::strip::nut_proof(&thread, &bolt(16.0), &nut).is_ok());

@@ -1109,7 +1109,7 @@ fn coatings_of_hard_bolts_are_found() {
         faults(&galvanized),
         [Finding::GalvanizedTooStrong {
             strength: megapascals(1220.0),
-            most: megapascals(1100.0)
+            most: ksi(150.0)
         }]
     );
 

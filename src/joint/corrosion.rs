@@ -1,84 +1,12 @@
-//! What the parts of a joint are coated with, and how wet they live.
+//! What the parts of a joint are coated with, how wet they live, and which of them touch.
 
+use alloc::vec::Vec;
 use core::fmt;
 
-use crate::tables::galvanic::Metal;
-use crate::tables::locking::TemperatureLimited;
-
-/// What lies outermost on a bolt or a nut.
-///
-/// ```
-/// use shankline::joint::Finish;
-/// let finish = Finish::ZincPlated { baked: true };
-/// assert!(finish.is_electroplated());
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
-)]
-#[non_exhaustive]
-pub enum Finish {
-    /// The bare metal, oiled, blackened or phosphated.
-    Bare(Metal),
-    /// Electroplated zinc.
-    ZincPlated {
-        /// Whether it was baked after plating, to drive hydrogen out.
-        baked: bool,
-    },
-    /// Electroplated cadmium.
-    CadmiumPlated {
-        /// Whether it was baked after plating, to drive hydrogen out.
-        baked: bool,
-    },
-    /// Hot-dip galvanized.
-    HotDipGalvanized,
-    /// Mechanically deposited zinc.
-    MechanicalZinc,
-    /// Zinc flakes in a binder, not electroplated.
-    ZincFlake,
-}
-
-impl Finish {
-    /// The metal that touches other parts; none where no index is known for it.
-    ///
-    /// ```
-    /// use shankline::{joint::Finish, tables::galvanic::Metal};
-    /// assert_eq!(Finish::HotDipGalvanized.metal(), Some(Metal::HotDipZinc));
-    /// assert_eq!(Finish::ZincFlake.metal(), None);
-    /// ```
-    #[must_use]
-    pub const fn metal(self) -> Option<Metal> {
-        match self {
-            Self::Bare(metal) => Some(metal),
-            Self::ZincPlated { .. } | Self::MechanicalZinc => Some(Metal::Zinc),
-            Self::CadmiumPlated { .. } => Some(Metal::Cadmium),
-            Self::HotDipGalvanized => Some(Metal::HotDipZinc),
-            Self::ZincFlake => None,
-        }
-    }
-
-    /// Whether it was put on electrolytically, which charges hard steel with hydrogen.
-    ///
-    /// ```
-    /// use shankline::joint::Finish;
-    /// assert!(!Finish::ZincFlake.is_electroplated());
-    /// ```
-    #[must_use]
-    pub const fn is_electroplated(self) -> bool {
-        matches!(self, Self::ZincPlated { .. } | Self::CadmiumPlated { .. })
-    }
-
-    /// What limits its temperature, if a limit is known.
-    pub(super) const fn temperature_limited(self) -> Option<TemperatureLimited> {
-        match self {
-            Self::ZincPlated { .. } => Some(TemperatureLimited::ZincPlating),
-            Self::CadmiumPlated { .. } => Some(TemperatureLimited::CadmiumPlating),
-            _ => None,
-        }
-    }
-}
+use crate::caution::Cautions;
+use crate::material::{AstmGrade, BoltGrade, Finish, NutGrade, Severity};
+use crate::tables::galvanic::{AnodicIndex, Exposure, Metal};
+use crate::units::{ElectricPotential, volts};
 
 /// A part of a joint, for [`Finding`](super::Finding)s on two of them.
 ///
@@ -98,6 +26,10 @@ pub enum Part {
     Bolt,
     /// The nut.
     Nut,
+    /// The washers under the head.
+    WasherUnderHead,
+    /// The washers under the nut.
+    WasherUnderNut,
     /// A ply, counted from 1 at the head.
     Ply(usize),
 }
@@ -107,7 +39,372 @@ impl fmt::Display for Part {
         match self {
             Self::Bolt => f.pad("bolt"),
             Self::Nut => f.pad("nut"),
+            Self::WasherUnderHead => f.pad("washer under the head"),
+            Self::WasherUnderNut => f.pad("washer under the nut"),
             Self::Ply(number) => write!(f, "ply {number}"),
         }
+    }
+}
+
+/// Which parts a joint has, for [`parts_in_contact`](Self::parts_in_contact).
+///
+/// ```
+/// use shankline::joint::{JointParts, Part};
+/// let parts = JointParts { plies: 2, nut: true, washer_under_nut: true, ..JointParts::default() };
+/// let pairs = parts.parts_in_contact();
+/// assert!(pairs.contains(&(Part::WasherUnderNut, Part::Ply(2))));
+/// assert!(!pairs.contains(&(Part::Nut, Part::Ply(2)))); // the washer is between them
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub struct JointParts {
+    /// How many plies.
+    pub plies: usize,
+    /// Whether there is a nut; a tapped part is the last ply otherwise.
+    pub nut: bool,
+    /// Whether there are washers under the head.
+    pub washer_under_head: bool,
+    /// Whether there are washers under the nut.
+    pub washer_under_nut: bool,
+}
+
+impl JointParts {
+    /// Every two parts that touch: the bolt all others, nut or washers the outer plies, and each ply the next.
+    ///
+    /// ```
+    /// use shankline::joint::{JointParts, Part};
+    /// let tapped = JointParts { plies: 1, ..JointParts::default() };
+    /// assert_eq!(tapped.parts_in_contact(), [(Part::Bolt, Part::Ply(1))]);
+    /// ```
+    #[must_use]
+    pub fn parts_in_contact(&self) -> Vec<(Part, Part)> {
+        let mut pairs = Vec::new();
+        let under_nut = self.nut && self.washer_under_nut;
+        if self.nut {
+            pairs.push((Part::Bolt, Part::Nut));
+        }
+        if self.washer_under_head {
+            pairs.push((Part::Bolt, Part::WasherUnderHead));
+            if self.plies > 0 {
+                pairs.push((Part::WasherUnderHead, Part::Ply(1)));
+            }
+        }
+        for number in 1..=self.plies {
+            pairs.push((Part::Bolt, Part::Ply(number)));
+            if number < self.plies {
+                pairs.push((Part::Ply(number), Part::Ply(number + 1)));
+            }
+        }
+        let last = if under_nut {
+            pairs.push((Part::Bolt, Part::WasherUnderNut));
+            pairs.push((Part::Nut, Part::WasherUnderNut));
+            Part::WasherUnderNut
+        } else {
+            Part::Nut
+        };
+        if self.nut && self.plies > 0 {
+            pairs.push((last, Part::Ply(self.plies)));
+        }
+        pairs
+    }
+}
+
+/// Two metals in contact.
+///
+/// ```
+/// use shankline::joint::{Part, galvanic_pair};
+/// use shankline::material::Severity;
+/// use shankline::tables::galvanic::{Exposure, Metal};
+/// let washer = (Part::WasherUnderHead, Some(Metal::Copper));
+/// let ply = (Part::Ply(1), Some(Metal::Aluminium));
+/// let pair = galvanic_pair(Exposure::Harsh, washer, ply);
+/// assert_eq!((pair.anode, pair.severity()), (Part::Ply(1), Severity::Fault));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct GalvanicPair {
+    /// The part that corrodes; one of the two if the difference is not known.
+    pub anode: Part,
+    /// The other.
+    pub cathode: Part,
+    /// Difference of the anodic indices; none if a metal is not given, or its index not known.
+    pub difference: Option<ElectricPotential>,
+    /// The greatest difference for the exposure.
+    pub permitted: ElectricPotential,
+    cautions: Cautions,
+}
+
+/// Indices have two decimals: half a unit of the third keeps 0.40 - 0.25 at 0.15.
+const SLACK: ElectricPotential = volts(5e-4);
+
+impl GalvanicPair {
+    /// What it weighs: a fault beyond the permitted difference, undecided without one.
+    ///
+    /// ```
+    /// use shankline::joint::{Part, galvanic_pair};
+    /// use shankline::material::Severity;
+    /// use shankline::tables::galvanic::{Exposure, Metal};
+    /// let steel = Some(Metal::Steel);
+    /// let pair = galvanic_pair(Exposure::Harsh, (Part::Bolt, steel), (Part::Nut, steel));
+    /// assert_eq!(pair.severity(), Severity::Fine);
+    /// ```
+    #[must_use]
+    pub fn severity(&self) -> Severity {
+        match self.difference {
+            Some(difference) if difference > self.permitted + SLACK => Severity::Fault,
+            Some(_) => Severity::Fine,
+            None => Severity::Undecided,
+        }
+    }
+
+    /// What the user must be told of the indices.
+    ///
+    /// ```
+    /// use shankline::joint::{Part, galvanic_pair};
+    /// use shankline::tables::galvanic::{Exposure, Metal};
+    /// let zinc = Some(Metal::Zinc); // recalled
+    /// let pair = galvanic_pair(Exposure::Harsh, (Part::Bolt, zinc), (Part::Nut, zinc));
+    /// assert_eq!(pair.cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub const fn cautions(&self) -> Cautions {
+        self.cautions
+    }
+}
+
+/// Judges two parts in contact, each with the metal that lies outermost ([`Finish::metal`]); none where
+/// nobody gives it.
+///
+/// Source: the anodic indices and the limits of [`Exposure`].
+///
+/// ```
+/// use shankline::joint::{Part, galvanic_pair};
+/// use shankline::material::Severity;
+/// use shankline::tables::galvanic::{Exposure, Metal};
+/// let bolt = (Part::Bolt, Some(Metal::Zinc));
+/// let pair = galvanic_pair(Exposure::Normal, bolt, (Part::WasherUnderNut, None));
+/// assert_eq!(pair.severity(), Severity::Undecided);
+/// ```
+#[must_use]
+pub fn galvanic_pair(
+    exposure: Exposure,
+    a: (Part, Option<Metal>),
+    b: (Part, Option<Metal>),
+) -> GalvanicPair {
+    let permitted = exposure.permitted();
+    let row = |metal: Option<Metal>| metal.and_then(AnodicIndex::of);
+    let (Some(first), Some(second)) = (row(a.1), row(b.1)) else {
+        return GalvanicPair {
+            anode: a.0,
+            cathode: b.0,
+            difference: None,
+            permitted,
+            cautions: Cautions::default(),
+        };
+    };
+    let (anode, cathode) = if first.anodic_index >= second.anodic_index {
+        (a.0, b.0)
+    } else {
+        (b.0, a.0)
+    };
+    GalvanicPair {
+        anode,
+        cathode,
+        difference: Some((first.anodic_index - second.anodic_index).abs()),
+        permitted,
+        cautions: first.cautions().and(second.cautions()),
+    }
+}
+
+/// Whether the threads of bolt and nut may gall, that is weld to each other while they are turned.
+///
+/// ```
+/// use shankline::joint::Galling;
+/// assert!(Galling::Dry.to_string().contains("lubricant"));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Galling {
+    /// Metals that gall, without a lubricant.
+    Dry,
+    /// Metals that gall, and nobody says whether there is a lubricant.
+    LubricantUnknown,
+}
+
+impl Galling {
+    /// What it weighs. No standard read has a number or a rule, so it stays a caution.
+    ///
+    /// ```
+    /// use shankline::{joint::Galling, material::Severity};
+    /// assert_eq!(Galling::Dry.severity(), Severity::Caution);
+    /// ```
+    #[must_use]
+    pub const fn severity(self) -> Severity {
+        Severity::Caution
+    }
+}
+
+impl fmt::Display for Galling {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::Dry => {
+                "bolt and nut are of metals that gall: use a lubricant, such as molybdenum disulphide or \
+                 wax, clean threads and slow turns, or unlike steels [makers' articles, 2015 to 2023]"
+            }
+            Self::LubricantUnknown => {
+                "bolt and nut are of metals that gall, and no lubricant is named: use one, such as \
+                 molybdenum disulphide or wax, and turn slowly [makers' articles, 2015 to 2023]"
+            }
+        })
+    }
+}
+
+/// Whether the threads of bolt and nut may gall: stainless steel, aluminium and titanium on each other,
+/// without a lubricant. A grade of stainless steel whose finish nobody gives is taken as bare.
+///
+/// Source: articles of makers, 2015 to 2023; ISO 3506 gives no number.
+///
+/// ```
+/// use shankline::joint::{Galling, galling};
+/// use shankline::prelude::*;
+/// let bolt = BoltGrade::from(StainlessClass::A4_70);
+/// let nut = Some(NutGrade::AstmA194_8mClass1);
+/// assert_eq!(galling((bolt, None), (nut, None), None), Some(Galling::LubricantUnknown));
+/// assert_eq!(galling((bolt, None), (nut, None), Some(true)), None);
+/// ```
+#[must_use]
+pub fn galling(
+    (bolt, bolt_finish): (BoltGrade, Option<Finish>),
+    (nut, nut_finish): (Option<NutGrade>, Option<Finish>),
+    lubricated: Option<bool>,
+) -> Option<Galling> {
+    let of_nut = matches!(
+        nut,
+        Some(NutGrade::AstmA194_8Class1 | NutGrade::AstmA194_8mClass1)
+    );
+    let both = galls(bolt_finish, is_stainless(bolt)) && galls(nut_finish, of_nut);
+    match lubricated {
+        _ if !both => None,
+        Some(true) => None,
+        Some(false) => Some(Galling::Dry),
+        None => Some(Galling::LubricantUnknown),
+    }
+}
+
+fn galls(finish: Option<Finish>, stainless: bool) -> bool {
+    match finish {
+        None => stainless,
+        Some(Finish::Bare(metal)) => matches!(
+            metal,
+            Metal::Stainless12Chromium
+                | Metal::Stainless18Chromium
+                | Metal::Aluminium
+                | Metal::Aluminium2000
+                | Metal::Titanium
+        ),
+        Some(_) => false,
+    }
+}
+
+fn is_stainless(grade: BoltGrade) -> bool {
+    use AstmGrade as G;
+    match grade {
+        BoltGrade::Stainless(_)
+        | BoltGrade::Astm(
+            G::A193B6 | G::A193B8Class1 | G::A193B8Class2 | G::A193B8mClass1 | G::A193B8mClass2,
+        ) => true,
+        BoltGrade::Astm(grade) => grade.standard() == "F593",
+        _ => false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::material::{PropertyClass, StainlessClass};
+
+    #[test]
+    fn washers_touch_what_they_lie_between() {
+        let bare = JointParts {
+            plies: 2,
+            nut: true,
+            ..JointParts::default()
+        };
+        assert_eq!(
+            bare.parts_in_contact(),
+            [
+                (Part::Bolt, Part::Nut),
+                (Part::Bolt, Part::Ply(1)),
+                (Part::Ply(1), Part::Ply(2)),
+                (Part::Bolt, Part::Ply(2)),
+                (Part::Nut, Part::Ply(2)),
+            ]
+        );
+        let washered = JointParts {
+            washer_under_head: true,
+            washer_under_nut: true,
+            ..bare
+        };
+        let pairs = washered.parts_in_contact();
+        for pair in [
+            (Part::Bolt, Part::WasherUnderHead),
+            (Part::WasherUnderHead, Part::Ply(1)),
+            (Part::Bolt, Part::WasherUnderNut),
+            (Part::Nut, Part::WasherUnderNut),
+            (Part::WasherUnderNut, Part::Ply(2)),
+        ] {
+            assert!(pairs.contains(&pair), "{pair:?}");
+        }
+        assert!(!pairs.contains(&(Part::Nut, Part::Ply(2))));
+        let tapped = JointParts {
+            nut: false,
+            ..washered
+        };
+        assert!(
+            !tapped
+                .parts_in_contact()
+                .iter()
+                .any(|pair| pair.0 == Part::Nut || pair.1 == Part::WasherUnderNut)
+        );
+        assert!(JointParts::default().parts_in_contact().is_empty());
+    }
+
+    #[test]
+    fn the_permitted_difference_is_permitted() {
+        // 0.85 - 0.70 by the table, which is 0.15.
+        let of = |exposure, a, b| galvanic_pair(exposure, (Part::Bolt, a), (Part::Ply(1), b));
+        let steel = Some(Metal::Steel);
+        let same = of(Exposure::Harsh, steel, steel);
+        assert_eq!(same.severity(), Severity::Fine);
+        let stainless = of(Exposure::Harsh, Some(Metal::Stainless18Chromium), steel);
+        assert_eq!(stainless.anode, Part::Ply(1));
+        assert_eq!(stainless.severity(), Severity::Fault);
+        assert_eq!(
+            of(Exposure::Harsh, None, steel).severity(),
+            Severity::Undecided
+        );
+    }
+
+    #[test]
+    fn stainless_on_stainless_galls() {
+        let bare = Some(Finish::Bare(Metal::Stainless18Chromium));
+        let steel = Some(Finish::Bare(Metal::Steel));
+        let a4 = BoltGrade::from(StainlessClass::A4_70);
+        let judge = |bolt, nut, lubricated| galling(bolt, (None, nut), lubricated);
+        assert_eq!(judge((a4, None), bare, Some(false)), Some(Galling::Dry));
+        assert_eq!(
+            judge((a4, bare), bare, None),
+            Some(Galling::LubricantUnknown)
+        );
+        assert_eq!(judge((a4, bare), bare, Some(true)), None);
+        assert_eq!(judge((a4, bare), steel, None), None);
+        let class = BoltGrade::from(PropertyClass::Class8_8);
+        assert_eq!(judge((class, None), bare, None), None);
+        let f593 = BoltGrade::from(AstmGrade::F593Group2Cw1);
+        assert!(judge((f593, None), bare, None).is_some());
     }
 }

@@ -18,7 +18,7 @@
 use alloc::vec::Vec;
 use core::fmt;
 
-use super::Environment;
+use super::{Environment, LeastProtrusion};
 use crate::error::Error;
 use crate::parts::{Locking, Nut, NutStyle};
 use crate::tables::locking::{PrevailingTorque, ServiceTemperature, TemperatureLimited};
@@ -242,7 +242,7 @@ impl fmt::Display for NutReason {
                 us(limit)
             )?,
             Self::SpinsFree => f.write_str(
-                "nothing but preload holds it; once the joint slips sideways it spins off",
+                "nothing but preload holds it; once the joint slips sideways it may spin off",
             )?,
             Self::FrictionLockTurns => f.write_str(
                 "where the bolt may rotate a lock by friction is not enough: a pin or wire is needed",
@@ -443,7 +443,11 @@ fn reasons(locking: Locking, thread: &Thread, environment: &Environment) -> Vec<
             if environment.rotates {
                 reasons.push(NutReason::FrictionLockTurns);
             }
-            reasons.push(NutReason::ThreadsThrough { pitches: 2.0 });
+            reasons.extend(
+                LeastProtrusion::of(locking).map(|least| NutReason::ThreadsThrough {
+                    pitches: least.pitches,
+                }),
+            );
             if environment.refits > 0 {
                 let least = PrevailingTorque::greatest_reuse_minimum(thread);
                 reasons.push(NutReason::MeasureRunningTorque { least });

@@ -212,6 +212,46 @@ impl AstmGrade {
         name_of(&NAMES, self).split(' ').next().unwrap_or_default()
     }
 
+    /// Whether it is one of the structural bolts of 120 ksi (A325 with its twist-off and metric kinds).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(AstmGrade::F3125F1852Type1.is_a325() && !AstmGrade::A449Type1.is_a325());
+    /// ```
+    #[must_use]
+    pub const fn is_a325(self) -> bool {
+        matches!(
+            self,
+            Self::A325To2014
+                | Self::F3125A325Type1
+                | Self::F3125A325Type3
+                | Self::F3125A325m
+                | Self::F3125F1852Type1
+                | Self::F3125F1852Type3
+        )
+    }
+
+    /// Whether it is one of the structural bolts of 150 ksi (A490 with its twist-off and metric kinds), which
+    /// take no metallic coating but zinc flake and are used once. That F2280 are the same bolts with a splined
+    /// end and A490M their metric twins is common practice, no source.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(AstmGrade::F3125A490m.is_a490() && AstmGrade::F3125F2280Type1.is_a490());
+    /// assert!(!AstmGrade::F3125A325Type1.is_a490());
+    /// ```
+    #[must_use]
+    pub const fn is_a490(self) -> bool {
+        matches!(
+            self,
+            Self::F3125A490Type1
+                | Self::F3125A490Type3
+                | Self::F3125A490m
+                | Self::F3125F2280Type1
+                | Self::F3125F2280Type3
+        )
+    }
+
     /// [`BoltGrade::strength`] of this grade.
     ///
     /// # Errors

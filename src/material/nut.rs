@@ -3,14 +3,18 @@
 use alloc::{format, string::ToString, vec::Vec};
 use core::{fmt, str::FromStr};
 
+use super::fit::in_iso_10684;
 use super::names::name_of;
-use super::{Sizes, widest};
+use super::{NutTapping, Sizes, widest};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
 use crate::tables::nut_grades::{NutGradeRow, NutShape};
 use crate::thread::Thread;
-use crate::units::{Area, Force, Stress};
+use crate::units::{Area, Force, Stress, millimetres};
+
+#[cfg(test)]
+mod tests;
 
 /// Grades of nuts of SAE J995, ASTM A563, ASTM A194 and ASME B18.16.6, and classes of ISO 898-2 and
 /// ISO 10684.
@@ -23,9 +27,10 @@ use crate::units::{Area, Force, Stress};
 /// # fn main() -> Result<(), shankline::Error> {
 /// let grade: NutGrade = "A563 DH".parse()?;
 /// assert_eq!(grade.to_string(), "ASTM A563 DH");
-/// let nut = grade.strength(NutShape::HeavyHex, &"7/8-9 UNC".parse()?)?;
-/// assert_eq!(nut.proof_stress, ksi(175.0));
-/// assert_eq!(nut.proof_stress_overtapped, Some(ksi(150.0)));
+/// let thread: Thread = "7/8-9 UNC".parse()?;
+/// let nut = |tapping| grade.strength(NutShape::HeavyHex, &thread, tapping);
+/// assert_eq!(nut(NutTapping::Usual)?.proof_stress, ksi(175.0));
+/// assert_eq!(nut(NutTapping::Oversize)?.proof_stress, ksi(150.0));
 /// # Ok(())
 /// # }
 /// ```
@@ -149,7 +154,7 @@ const NAMES: [(NutGrade, &str); 35] = [
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "M12".parse()?;
-/// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread)?;
+/// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread, NutTapping::Usual)?;
 /// assert_eq!(nut.proof_stress, megapascals(880.0));
 /// # Ok(())
 /// # }
@@ -164,19 +169,15 @@ pub struct NutStrength {
     pub shape: NutShape,
     /// The thread it holds for: a nut of another size or pitch may have another proof stress.
     pub thread: Thread,
-    /// Proof stress: what the nut must bear on a hard mandrel without stripping, over the tensile
+    /// How its thread is tapped; a class of ISO 10684 is always tapped oversize.
+    pub tapping: NutTapping,
+    /// Proof stress so tapped: what the nut must bear on a hard mandrel without stripping, over the tensile
     /// stress area of the bolt.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::serialize")
     )]
     pub proof_stress: Stress,
-    /// The same for a nut tapped oversize for hot-dip galvanized bolts, where the standard gives it.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
-    )]
-    pub proof_stress_overtapped: Option<Stress>,
     /// Restrictions of the row.
     pub note: Option<&'static str>,
     /// Source of the proof stress.
@@ -196,7 +197,7 @@ impl NutStrength {
     /// # fn main() -> Result<(), shankline::Error> {
     /// // ASTM A194 prints 24 830 lbf, from an area of 0.1419 in2.
     /// let thread: Thread = "1/2-13 UNC".parse()?;
-    /// let nut = NutGrade::AstmA194_2h.strength(NutShape::HeavyHex, &thread)?;
+    /// let nut = NutGrade::AstmA194_2h.strength(NutShape::HeavyHex, &thread, NutTapping::Usual)?;
     /// assert!((nut.proof_load(&thread)?.get::<pound_force>() - 24_830.0).abs() < 5.0);
     /// assert!(nut.proof_load(&"3/4-10 UNC".parse()?).is_err());
     /// # Ok(())
@@ -221,7 +222,8 @@ impl NutStrength {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let nut = NutGrade::Iso898_2Class10.strength(NutShape::Style1, &"M16".parse()?)?;
+    /// let thread: Thread = "M16".parse()?;
+    /// let nut = NutGrade::Iso898_2Class10.strength(NutShape::Style1, &thread, NutTapping::Usual)?;
     /// // ISO 898-2 prints 164 900 N.
     /// let load = nut.proof_load_on(square_millimetres(157.0))?;
     /// assert!((load - newtons(164_850.0)).abs() < newtons(1e-6));
@@ -238,7 +240,8 @@ impl NutStrength {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let nut = NutGrade::Iso898_2Class9.strength(NutShape::Style2, &"M4".parse()?)?;
+    /// let thread: Thread = "M4".parse()?;
+    /// let nut = NutGrade::Iso898_2Class9.strength(NutShape::Style2, &thread, NutTapping::Usual)?;
     /// assert_eq!(nut.cautions().iter().count(), 1); // recalled
     /// # Ok(())
     /// # }
@@ -260,34 +263,123 @@ impl NutGrade {
         NAMES.iter().map(|(grade, _)| *grade)
     }
 
-    /// Strength of a nut of this grade and shape on a thread.
+    /// Strength of a nut of this grade and shape on a thread, tapped as its finish asks for
+    /// ([`Finish::nut_tapping`](super::Finish::nut_tapping)).
     ///
     /// Sources: SAE J995, ASTM A563 Tables 3 and 4, ASTM A194, ISO 898-2, ISO 10684 Annex A; the row
-    /// says which and how it is known.
+    /// says which and how it is known. Tapped oversize, ASTM A563 O, A and B lose a quarter and DH heavy hex a
+    /// seventh; metric nuts M8 and M10 bear what ISO 10684 gives, and from M12 on all that ISO 898-2 asks
+    /// (ISO 10684, clause 7, in an extract of AS/NZS 1214).
     ///
     /// # Errors
     ///
     /// [`Error::NotInTable`] if the standard has no such shape in this grade, or not for such threads;
-    /// the message lists what it has. [`Error::OutOfRange`] if it does not cover the size.
+    /// the message lists what it has. [`Error::OutOfRange`] if it does not cover the size. [`Error::NoValue`]
+    /// for a nut tapped oversize of a standard that gives no strength for it.
     ///
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// // A jam nut carries 60 % of a full one.
     /// let thread: Thread = "5/8-11 UNC".parse()?;
-    /// let full = NutGrade::SaeJ995Grade8.strength(NutShape::Hex, &thread)?;
-    /// let thin = NutGrade::SaeJ995Grade8.strength(NutShape::HexJam, &thread)?;
-    /// assert_eq!(thin.proof_stress, 0.6 * full.proof_stress);
-    /// let error = NutGrade::SaeJ995Grade8.strength(NutShape::HeavyHex, &thread).unwrap_err();
+    /// let of = |shape| NutGrade::SaeJ995Grade8.strength(shape, &thread, NutTapping::Usual);
+    /// assert_eq!(of(NutShape::HexJam)?.proof_stress, 0.6 * of(NutShape::Hex)?.proof_stress);
     /// assert_eq!(
-    ///     error.to_string(),
+    ///     of(NutShape::HeavyHex).unwrap_err().to_string(),
     ///     "heavy hex nut of SAE J995 grade 8 is not in the table of nut strengths; \
     ///      shapes of that grade: hex, hex flange, hex jam, heavy hex jam, hex slotted",
     /// );
     /// # Ok(())
     /// # }
     /// ```
-    pub fn strength(self, shape: NutShape, thread: &Thread) -> Result<NutStrength, Error> {
+    pub fn strength(
+        self,
+        shape: NutShape,
+        thread: &Thread,
+        tapping: NutTapping,
+    ) -> Result<NutStrength, Error> {
+        let oversize = self.is_oversize() || tapping == NutTapping::Oversize;
+        let (row, proof_stress) = if oversize {
+            self.oversize(shape, thread)?
+        } else {
+            let row = self.row(shape, thread)?;
+            (row, row.proof_stress)
+        };
+        Ok(NutStrength {
+            grade: self,
+            shape,
+            thread: *thread,
+            tapping: if oversize {
+                NutTapping::Oversize
+            } else {
+                NutTapping::Usual
+            },
+            proof_stress,
+            note: row.note,
+            provenance: row.provenance,
+        })
+    }
+
+    /// Whether it is a class of nuts that are tapped oversize by definition: those of ISO 10684 with Z.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(NutGrade::Iso10684Class8z.is_oversize() && !NutGrade::AstmA563Dh.is_oversize());
+    /// ```
+    #[must_use]
+    pub const fn is_oversize(self) -> bool {
+        self.usual_class().is_some()
+    }
+
+    /// The class of ISO 898-2 that a class of ISO 10684 is tapped oversize from.
+    const fn usual_class(self) -> Option<Self> {
+        Some(match self {
+            Self::Iso10684Class5z => Self::Iso898_2Class5,
+            Self::Iso10684Class6z => Self::Iso898_2Class6,
+            Self::Iso10684Class8z => Self::Iso898_2Class8,
+            Self::Iso10684Class9z => Self::Iso898_2Class9,
+            Self::Iso10684Class10z => Self::Iso898_2Class10,
+            _ => return None,
+        })
+    }
+
+    /// Row and proof stress of a nut tapped oversize.
+    fn oversize(
+        self,
+        shape: NutShape,
+        thread: &Thread,
+    ) -> Result<(&'static NutGradeRow, Stress), Error> {
+        let no_value = |reason| Error::NoValue {
+            quantity: "proof stress",
+            subject: format!("a {shape} nut of {self}, tapped oversize"),
+            reason,
+        };
+        if thread.is_unified() {
+            let row = self.row(shape, thread)?;
+            let stress = row.proof_stress_overtapped;
+            return match stress {
+                Some(stress) => Ok((row, stress)),
+                None => Err(no_value("its standard gives none for oversize threads")),
+            };
+        }
+        if !in_iso_10684(thread) {
+            return Err(no_value("ISO 10684 is for coarse threads M8 to M64"));
+        }
+        let usual = self.usual_class().unwrap_or(self);
+        let row = if thread.nominal_diameter() < millimetres(12.0) {
+            let mut classes = Self::all();
+            let marked = classes.find(|class| class.usual_class() == Some(usual));
+            marked
+                .ok_or_else(|| no_value("ISO 10684 has no such class at that size"))?
+                .row(shape, thread)?
+        } else {
+            usual.row(shape, thread)?
+        };
+        Ok((row, row.proof_stress))
+    }
+
+    /// The row of a shape and thread.
+    fn row(self, shape: NutShape, thread: &Thread) -> Result<&'static NutGradeRow, Error> {
         let of_grade = rows().filter(|row| row.grade == self);
         let of_shape = of_grade.clone().filter(|row| row.shape == shape);
         let of_thread = of_shape.clone().filter(|row| row.threads.covers(thread));
@@ -298,15 +390,7 @@ impl NutGrade {
             thru: Some(row.size_thru),
         };
         if let Some(row) = of_thread.clone().find(|row| sizes(row).cover(diameter)) {
-            return Ok(NutStrength {
-                grade: self,
-                shape,
-                thread: *thread,
-                proof_stress: row.proof_stress,
-                proof_stress_overtapped: row.proof_stress_overtapped,
-                note: row.note,
-                provenance: row.provenance,
-            });
+            return Ok(row);
         }
         let not_in_table = |what: &str, known: Vec<&str>| Error::NotInTable {
             table: "the table of nut strengths",
@@ -391,53 +475,5 @@ mod serde_text {
                 .parse()
                 .map_err(serde::de::Error::custom)
         }
-    }
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::units::ksi;
-
-    #[test]
-    fn every_grade_prints_and_reads_back() {
-        for grade in NutGrade::all() {
-            assert_eq!(grade.to_string().parse::<NutGrade>().unwrap(), grade);
-            assert!(rows().any(|row| row.grade == grade), "{grade}");
-        }
-        assert!("A563".parse::<NutGrade>().is_err());
-    }
-
-    #[test]
-    fn what_is_not_made_is_told_with_what_is() {
-        let ask = |grade: NutGrade, shape, thread: &str| {
-            let error = grade.strength(shape, &thread.parse().unwrap()).unwrap_err();
-            error.to_string()
-        };
-        let size = ask(NutGrade::SaeJ995Grade5, NutShape::Hex, "1-3/4-5 UNC");
-        assert!(
-            size.ends_with("it must be from 6.350 mm (0.2500 in) to 38.100 mm (1.5000 in)"),
-            "{size}"
-        );
-        let thread = ask(NutGrade::AstmA563C, NutShape::HeavyHex, "3/4-16 UNF");
-        assert!(
-            thread.ends_with("its threads are UNC, 8UN and 6UN"),
-            "{thread}"
-        );
-        let small = ask(NutGrade::Iso898_2Class4, NutShape::Style1, "M12");
-        assert!(small.contains("over 16"), "{small}");
-    }
-
-    #[test]
-    fn fine_and_coarse_differ_in_sae_grade_5() {
-        let stress = |thread: &str| {
-            let thread = thread.parse().unwrap();
-            NutGrade::SaeJ995Grade5
-                .strength(NutShape::Hex, &thread)
-                .unwrap()
-                .proof_stress
-        };
-        assert_eq!(stress("1/2-13 UNC"), ksi(120.0));
-        assert_eq!(stress("1/2-20 UNF"), ksi(109.0));
     }
 }

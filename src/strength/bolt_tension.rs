@@ -234,21 +234,8 @@ fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> StressOf {
     let table = |stress| StressOf::table(ksi(stress));
     match strength.grade {
         BoltGrade::Astm(G::A307A | G::A307B) => table(45.0),
-        BoltGrade::Astm(
-            G::A325To2014
-            | G::F3125A325Type1
-            | G::F3125A325Type3
-            | G::F3125A325m
-            | G::F3125F1852Type1
-            | G::F3125F1852Type3,
-        ) => table(90.0),
-        BoltGrade::Astm(
-            G::F3125A490Type1
-            | G::F3125A490Type3
-            | G::F3125A490m
-            | G::F3125F2280Type1
-            | G::F3125F2280Type3,
-        ) => table(113.0),
+        grade if grade.is_a325() => table(90.0),
+        grade if grade.is_a490() => table(113.0),
         BoltGrade::Astm(G::A354Bc) if edition != AiscEdition::E2005 => table(90.0),
         _ => StressOf::share(0.75, Base::tensile("Fu", strength), "0.75 * Fu"),
     }

@@ -45,6 +45,7 @@ mod engagement;
 mod factors;
 mod material;
 mod nut;
+mod pairing;
 
 pub use engagement::{
     EngagementForLoad, MinimumEngagement, engagement_for_load, minimum_engagement,
@@ -52,6 +53,7 @@ pub use engagement::{
 pub use factors::AlexanderFactors;
 pub use material::ThreadMaterial;
 pub use nut::{NutProof, nut_proof};
+pub use pairing::{NotShown, PairStanding, Pairing, nut_pairing};
 
 /// A published method for the stripping strength of threads.
 ///

@@ -302,7 +302,7 @@ impl NutGradeRow {
 pub enum BoltCoating {
     /// Any coating; only rows of the table say so.
     Any,
-    /// None.
+    /// None, or so thin that usual nuts go on; also thick zinc over a thread cut undersize.
     Plain,
     /// Zinc, so thick that the nut is tapped oversize (hot dip or mechanical).
     ZincCoated,
@@ -323,7 +323,8 @@ pub enum NutStanding {
     Suitable,
 }
 
-/// Which nut a standard names for a bolt.
+/// Which nut a standard names for a bolt. Whether a given nut is right for a bolt, finishes and all, is judged by
+/// [`nut_pairing`](crate::strength::strip::nut_pairing).
 ///
 /// The standards let a nut of higher proof stress stand in everywhere (read in ASTM A354; for
 /// ISO 898-2 in an extract of DIN EN 20898-2).
@@ -368,7 +369,7 @@ impl NutPairing {
     /// Every pairing.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutPairing::all().len(), 37);
+    /// assert_eq!(shankline::tables::nut_grades::NutPairing::all().len(), 54);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -7,7 +7,9 @@ use super::space::Ordered;
 use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
 use crate::error::Error;
 use crate::joint::{Joint, JointNut, JointWasher, NutEnd, Stack, StackBuilder};
-use crate::material::{AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, PropertyClass};
+use crate::material::{
+    AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,
+};
 use crate::parts::{Nut, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
 use crate::strength::strip::nut_proof;
 use crate::tables::holes::{ClearanceHole, HoleFit};
@@ -288,7 +290,7 @@ impl FoundNut {
         let row = Nut::find(nut.style, thread)?;
         let grades = match (nut.grade, nut.style.shape()) {
             (Some(grade), Some(shape)) => {
-                grade.strength(shape, thread)?;
+                grade.strength(shape, thread, NutTapping::Usual)?;
                 Vec::new()
             }
             (None, Some(shape)) => grades_of(shape, thread),
@@ -340,9 +342,7 @@ impl FoundNut {
     fn weakest_grade(&self, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
         self.grades
             .iter()
-            .filter(|nut| {
-                nut_proof(thread, strength, nut).is_ok_and(|proof| proof.bolt_breaks_first())
-            })
+            .filter(|nut| nut_proof(thread, strength, nut).is_ok_and(|proof| proof.outlasts_bolt()))
             .min_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value))
             .map(|nut| nut.grade)
     }
@@ -367,7 +367,7 @@ fn grades_of(shape: NutShape, thread: &Thread) -> Vec<NutStrength> {
         if is_oversize || grades.iter().any(|known| known.grade == row.grade) {
             continue;
         }
-        grades.extend(row.grade.strength(shape, thread).ok());
+        grades.extend(row.grade.strength(shape, thread, NutTapping::Usual).ok());
     }
     grades
 }

@@ -8,8 +8,8 @@ use super::{
     TurnedDownReason, mass,
 };
 use crate::error::Error;
-use crate::joint::{Candidate, Finding, Finish, Joint, JointBolt, JointNut, LengthSearch, Verdict};
-use crate::material::BoltStrength;
+use crate::joint::{Candidate, Finding, Joint, JointBolt, JointNut, LengthSearch, Verdict};
+use crate::material::{BoltStrength, Finish};
 use crate::strength::check::{Check, Mode};
 use crate::tables::nut_grades::BoltCoating;
 
@@ -111,10 +111,8 @@ impl<'a> Search<'a> {
 
     /// What the bolts are coated with, as far as it decides on the grade of the nut.
     fn coating(&self) -> BoltCoating {
-        match self.joint.bolt.finish {
-            Some(Finish::HotDipGalvanized | Finish::MechanicalZinc) => BoltCoating::ZincCoated,
-            _ => BoltCoating::Plain,
-        }
+        let finish = self.joint.bolt.finish;
+        finish.map_or(BoltCoating::Plain, Finish::bolt_coating)
     }
 
     /// The grades, by their position, that a product is made in and that are on hand where only those
@@ -319,6 +317,7 @@ fn is_hopeless(
             | Finding::ShortDistance { .. }
             | Finding::Galvanic { .. }
             | Finding::CoatingForbidden
+            | Finding::ThreadsDoNotFit { .. }
             | Finding::CoatingTooHot { .. } => true,
             Finding::NutWeaker { .. }
             | Finding::NotBaked { .. }

@@ -390,23 +390,9 @@ pub(super) fn aisc_stress(
     match grade {
         // The one value holds with or without threads in the plane.
         G::A307A | G::A307B => StressOf::table(ksi(if old { 24.0 } else { 27.0 })),
-        G::A325To2014
-        | G::F3125A325Type1
-        | G::F3125A325Type3
-        | G::F3125A325m
-        | G::F3125F1852Type1
-        | G::F3125F1852Type3 => group_120,
-        G::F3125A490Type1
-        | G::F3125A490m
-        | G::F3125A490Type3
-        | G::F3125F2280Type1
-        | G::F3125F2280Type3 => {
-            if old {
-                table(60.0, 75.0)
-            } else {
-                table(68.0, 84.0)
-            }
-        }
+        grade if grade.is_a325() => group_120,
+        grade if grade.is_a490() && old => table(60.0, 75.0),
+        grade if grade.is_a490() => table(68.0, 84.0),
         G::A354Bc if !old && group_120.stress < threaded_part.stress => group_120,
         _ => threaded_part,
     }

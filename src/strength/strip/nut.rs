@@ -10,18 +10,20 @@ use crate::units::{Area, Force, Ratio, Stress};
 
 /// A nut by its proof load against the bolt it is put on.
 ///
-/// Nut standards state what a nut bears without stripping on a hard mandrel. A nut whose proof load is
-/// not below the breaking load of the bolt lets the bolt break. Nuts tapped oversize for galvanized bolts
-/// bear less: [`NutStrength::proof_stress_overtapped`].
+/// Nut standards state what a nut bears without stripping on a hard mandrel. That is no stripping load: a
+/// nut whose proof load reaches the breaking load of the bolt lets it break, and of one that stays below nothing
+/// is shown. Standards pair such nuts too (class 12 with 12.9, J995 grade 5 with SAE grade 5 in fine
+/// threads), so ask [`nut_pairing`](super::nut_pairing) first. Nuts tapped oversize bear less: the strength of
+/// the nut is asked for with its [`NutTapping`](crate::material::NutTapping).
 ///
 /// ```
 /// use shankline::{prelude::*, strength::strip::nut_proof};
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "5/8-11 UNC".parse()?;
 /// let bolt = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
-/// let nut = NutGrade::SaeJ995Grade5.strength(NutShape::Hex, &thread)?;
+/// let nut = NutGrade::SaeJ995Grade5.strength(NutShape::Hex, &thread, NutTapping::Usual)?;
 /// let proof = nut_proof(&thread, &bolt, &nut)?;
-/// assert!(proof.bolt_breaks_first());
+/// assert!(proof.outlasts_bolt());
 /// # Ok(())
 /// # }
 /// ```
@@ -69,21 +71,22 @@ pub struct NutProof {
 }
 
 impl NutProof {
-    /// Whether the nut bears the breaking load of a bolt of minimum tensile strength.
+    /// Whether the nut is shown to bear the breaking load of a bolt of minimum tensile strength. If not, it
+    /// may still: see [`nut_pairing`](super::nut_pairing).
     ///
     /// ```
     /// use shankline::{prelude::*, strength::strip::nut_proof};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// // A jam nut does not hold until the bolt breaks.
+    /// // Of a jam nut it is not shown.
     /// let thread: Thread = "5/8-11 UNC".parse()?;
     /// let bolt = SaeGrade::Grade8.strength(thread.nominal_diameter())?;
-    /// let nut = NutGrade::SaeJ995Grade8.strength(NutShape::HexJam, &thread)?;
-    /// assert!(!nut_proof(&thread, &bolt, &nut)?.bolt_breaks_first());
+    /// let nut = NutGrade::SaeJ995Grade8.strength(NutShape::HexJam, &thread, NutTapping::Usual)?;
+    /// assert!(!nut_proof(&thread, &bolt, &nut)?.outlasts_bolt());
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub fn bolt_breaks_first(&self) -> bool {
+    pub fn outlasts_bolt(&self) -> bool {
         self.nut_proof_load >= self.bolt_breaking_load
     }
 
@@ -94,7 +97,7 @@ impl NutProof {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "M12".parse()?;
     /// let bolt = PropertyClass::Class8_8.strength(thread.nominal_diameter())?;
-    /// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread)?;
+    /// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread, NutTapping::Usual)?;
     /// nut_proof(&thread, &bolt, &nut)?.derivation().check()?;
     /// # Ok(())
     /// # }
@@ -134,7 +137,7 @@ impl NutProof {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "M12".parse()?;
     /// let bolt = PropertyClass::Class8_8.strength(thread.nominal_diameter())?;
-    /// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread)?;
+    /// let nut = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread, NutTapping::Usual)?;
     /// assert_eq!(nut_proof(&thread, &bolt, &nut)?.cautions().iter().count(), 0);
     /// # Ok(())
     /// # }
@@ -159,7 +162,7 @@ impl NutProof {
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "M16".parse()?;
 /// let bolt = PropertyClass::Class10_9.strength(thread.nominal_diameter())?;
-/// let soft = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread)?;
+/// let soft = NutGrade::Iso898_2Class8.strength(NutShape::Style1, &thread, NutTapping::Usual)?;
 /// assert!(nut_proof(&thread, &bolt, &soft)?.ratio.value < 1.0);
 /// # Ok(())
 /// # }

@@ -329,8 +329,11 @@ pub(in crate::tables) static AISC360_16_J3_4: Source = Source { key: "aisc360-16
 pub(in crate::tables) static EN1090_2_11: Source = Source { key: "en1090-2-11", document: "EN 1090-2", edition: Some("2008 and 2018"), locator: "Table 11, nominal clearances", read_in: "a holing procedure and a Spanish rule that agree" };
 pub(in crate::tables) static EN10025_2_7: Source = Source { key: "en10025-2-7", document: "EN 10025-2", edition: Some("2004"), locator: "Table 7", read_in: "a reference page; a page of EN 10025:1993 agrees for S235 and S275 to 250 mm" };
 pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-1-3.2.6", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; that each goes with the bolt class of its number is recalled" };
+pub(in crate::tables) static A325_14_NUTS: Source = Source { key: "a325-14-nuts", document: "ASTM A325", edition: Some("2014"), locator: "3.2", read_in: "a page copied from the standard" };
+pub(in crate::tables) static ISO898_2_PAIR_12U: Source = Source { key: "iso898-2-pair-12u", document: "ISO 898-2", edition: Some("2012"), locator: "nuts of class 12 for bolts of class 12.9 underlined", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 327] = [
+pub(in crate::tables) static SOURCES: [&Source; 330] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -658,4 +661,7 @@ pub(in crate::tables) static SOURCES: [&Source; 327] = [
     &EN1090_2_11,
     &EN10025_2_7,
     &EN1993_1_1_3_2_6,
+    &ISO10684_PAIRS,
+    &A325_14_NUTS,
+    &ISO898_2_PAIR_12U,
 ];
