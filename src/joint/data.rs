@@ -8,7 +8,8 @@ use alloc::{
 use serde::{Deserialize, Serialize};
 
 use super::stack::NutWashers;
-use super::{CutRule, JointPly, JointWasher, Slot};
+use super::{CutRule, JointPly, JointWasher};
+use crate::strength::ply::{EdgeFinish, Slot};
 use crate::tables::galvanic::Metal;
 use crate::tables::washers::WasherStyle;
 use crate::units::Measured;
@@ -37,6 +38,8 @@ pub(crate) struct RawPly {
     end_distance: Option<RawQuantity>,
     #[serde(default)]
     edge_distance: Option<RawQuantity>,
+    #[serde(default)]
+    edge_finish: Option<EdgeFinish>,
     #[serde(default)]
     pitch: Option<RawQuantity>,
     #[serde(default)]
@@ -78,6 +81,7 @@ impl TryFrom<RawPly> for JointPly {
             timber: raw.timber,
             metal: raw.metal,
             slot: raw.slot,
+            edge_finish: raw.edge_finish,
             pull: raw.pull,
             name: raw.name,
         })

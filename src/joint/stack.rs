@@ -18,7 +18,7 @@ mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedPart};
-pub use ply::{JointPly, Slot, SlotDirection};
+pub use ply::JointPly;
 pub use washer::JointWasher;
 
 /// A stack of plies with the washers that are always there, in order from the head.

@@ -26,7 +26,7 @@ mod weak;
 mod yielding;
 
 pub use en_1993::{EnPin, PinStrengths, en_1993_pin};
-pub(crate) use en_1993::{METHOD as EN_PIN, en_1993_bearing};
+pub(crate) use en_1993::{around_pin, en_1993_lug};
 pub use single::{BoltEnds, SingleShear, SingleShearBending, single_shear_bending};
 pub use weak::{WeakPin, weak_pin};
 pub use yielding::{YieldingPin, yielding_pin};

@@ -216,12 +216,27 @@ impl Ply {
     pub fn of(material: &PlyMaterial, thickness: Length, hole: Length) -> Self {
         let material = material.at_thickness(thickness).ok();
         Self {
+            yield_strength: material.and_then(|material| material.yield_strength),
+            tensile_strength: material.and_then(|material| material.tensile_strength),
+            ..Self::without_strengths(thickness, hole)
+        }
+    }
+
+    /// A ply whose material is not known: the modes that want a strength say so.
+    ///
+    /// ```
+    /// use shankline::{strength::ply::Ply, units::millimetres};
+    /// assert_eq!(Ply::without_strengths(millimetres(10.0), millimetres(14.0)).yield_strength, None);
+    /// ```
+    #[must_use]
+    pub const fn without_strengths(thickness: Length, hole: Length) -> Self {
+        Self {
             thickness,
             hole,
             hole_kind: HoleKind::Standard,
             slot_length: None,
-            yield_strength: material.and_then(|material| material.yield_strength),
-            tensile_strength: material.and_then(|material| material.tensile_strength),
+            yield_strength: None,
+            tensile_strength: None,
             bearing_strength: None,
             end_distance: None,
             edge_distance: None,

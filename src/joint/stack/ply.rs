@@ -3,6 +3,7 @@
 use alloc::string::String;
 
 use crate::spread::Spread;
+use crate::strength::ply::{EdgeFinish, Slot, SlotDirection};
 use crate::tables::galvanic::Metal;
 use crate::units::{Angle, Length, Stress};
 
@@ -92,8 +93,11 @@ pub struct JointPly {
         )
     )]
     pub edge_distance: Option<Length>,
+    /// How its edges were made; none if nobody says. Some codes ask more of sheared edges.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub edge_finish: Option<EdgeFinish>,
     /// To the next hole along the load. For several bolts only: see
-    /// [`Joint::bolts_along`](crate::joint::Joint::bolts_along).
+    /// [`Joint::pattern`](crate::joint::Joint::pattern).
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -103,7 +107,7 @@ pub struct JointPly {
     )]
     pub pitch: Option<Length>,
     /// To the next hole across the load. For several bolts only: see
-    /// [`Joint::bolts_across`](crate::joint::Joint::bolts_across).
+    /// [`Joint::pattern`](crate::joint::Joint::pattern).
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -137,46 +141,6 @@ pub struct JointPly {
     pub pull: Option<f64>,
 }
 
-/// A slotted hole: its length, and how it lies to the load.
-///
-/// ```
-/// use shankline::joint::{Slot, SlotDirection};
-/// use shankline::units::millimetres;
-/// let slot = Slot { length: millimetres(22.0), direction: SlotDirection::Across };
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
-)]
-pub struct Slot {
-    /// From end to end.
-    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
-    pub length: Length,
-    /// How it lies to the load.
-    pub direction: SlotDirection,
-}
-
-/// How a slot lies to the load across the axis.
-///
-/// ```
-/// use shankline::joint::SlotDirection;
-/// assert_ne!(SlotDirection::Along, SlotDirection::Across);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum SlotDirection {
-    /// Its length lies in the direction of the load.
-    Along,
-    /// Its length lies across the load.
-    Across,
-}
-
 impl JointPly {
     /// A hard ply of which nothing but the thickness is known.
     ///
@@ -198,6 +162,7 @@ impl JointPly {
             slot: None,
             end_distance: None,
             edge_distance: None,
+            edge_finish: None,
             pitch: None,
             gauge: None,
             width: None,
@@ -289,7 +254,7 @@ impl JointPly {
     /// The ply with a slot, as wide as `width`.
     ///
     /// ```
-    /// # use shankline::{joint::{JointPly, SlotDirection}, prelude::*};
+    /// # use shankline::{joint::JointPly, prelude::*, strength::ply::SlotDirection};
     /// # let ply = JointPly::new("web", Spread::exact(millimetres(12.0)));
     /// let slotted = ply.slot(millimetres(18.0), millimetres(22.0), SlotDirection::Across);
     /// assert!(slotted.slot.is_some());

@@ -7,7 +7,7 @@ use crate::strength::check::{Mode, Place};
 use crate::strength::ply::DistanceKind;
 use crate::strength::timber::TimberFact;
 use crate::units::{
-    ElectricPotential, Length, Ratio, Stress, ThermodynamicTemperature, UnitSystem, shown,
+    ElectricPotential, Force, Length, Ratio, Stress, ThermodynamicTemperature, UnitSystem, shown,
 };
 
 /// Something found that is no comparison of a load with a resistance.
@@ -67,10 +67,11 @@ pub enum Finding {
         )]
         limit: ThermodynamicTemperature,
     },
-    /// Fault: a hole lies nearer to an edge or to the next hole than the code permits.
-    ShortDistance {
-        /// Ply, counted from 1 at the head.
-        ply: usize,
+    /// A hole lies nearer to an edge or to the next hole than the code permits, or further: a fault, but where the
+    /// code permits it for plies that are strong enough.
+    Distance {
+        /// Where.
+        place: Place,
         /// Which distance.
         kind: DistanceKind,
         /// What it is.
@@ -82,9 +83,82 @@ pub enum Finding {
         /// What it must be at least.
         #[cfg_attr(
             feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        least: Option<Length>,
+        /// What it may be at most.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        greatest: Option<Length>,
+        /// Whether the code permits it all the same.
+        permitted: bool,
+        /// Who says so.
+        clause: &'static str,
+    },
+    /// Fault: a mode of a ply leaves no resistance at all.
+    NothingLeft {
+        /// Where.
+        place: Place,
+        /// Of what.
+        mode: Mode,
+        /// Why.
+        why: &'static str,
+    },
+    /// Fault: the bolt does not pass the hole.
+    HoleTooSmall {
+        /// Where.
+        place: Place,
+        /// What it is.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        hole: Length,
+        /// What it must be at least.
+        #[cfg_attr(
+            feature = "serde",
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
         least: Length,
+    },
+    /// Fault: the hole is wider than any that the code or standard has for the bolt.
+    HoleTooLarge {
+        /// Where.
+        place: Place,
+        /// What it is.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        hole: Length,
+        /// The widest.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        greatest: Length,
+    },
+    /// Fault: the code has such a hole only in joints that must not slip, and slip is not asked about.
+    HoleWantsSlip {
+        /// Where.
+        place: Place,
+    },
+    /// Fault: small bolts in holes with 2 mm clearance are permitted only where bearing governs, and shear does.
+    BearingMustGovern {
+        /// Load across that the weakest ply bears.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        bears: Force,
+        /// Load across that the bolt bears in shear.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        most: Force,
     },
     /// Fault: a detail of a joint in timber is not as the code wants it.
     TimberDetail {
@@ -242,7 +316,12 @@ impl Finding {
             Self::BoltTooHot { .. } | Self::BoltTooCold { .. } | Self::CoatingTooHot { .. } => {
                 Mode::Temperature
             }
-            Self::ShortDistance { .. } => Mode::Distances,
+            Self::Distance { .. } => Mode::Distances,
+            Self::NothingLeft { mode, .. } => *mode,
+            Self::HoleTooSmall { .. }
+            | Self::HoleTooLarge { .. }
+            | Self::HoleWantsSlip { .. }
+            | Self::BearingMustGovern { .. } => Mode::Holes,
             Self::TimberDetail { fact, .. } => match fact {
                 TimberFact::Hole | TimberFact::PlateHole => Mode::Holes,
                 TimberFact::WasherWidth | TimberFact::WasherThickness => Mode::Washers,
@@ -272,7 +351,11 @@ impl Finding {
             Self::Length(_)
             | Self::NutWeaker { .. }
             | Self::ThreadsWeaker { .. }
-            | Self::ShortDistance { .. }
+            | Self::NothingLeft { .. }
+            | Self::HoleTooSmall { .. }
+            | Self::HoleTooLarge { .. }
+            | Self::HoleWantsSlip { .. }
+            | Self::BearingMustGovern { .. }
             | Self::TimberDetail { .. }
             | Self::WasherWanted { .. }
             | Self::Galvanic { .. }
@@ -285,6 +368,7 @@ impl Finding {
             | Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. } => true,
             Self::Nut(reason) => reason.is_objection(),
+            Self::Distance { permitted, .. } => !*permitted,
             Self::PlatedHard { .. }
             | Self::GapUnderPreload { .. }
             | Self::PlaneInThread { .. }
@@ -325,15 +409,44 @@ impl Finding {
                     shown(limit, system)
                 )
             }
-            Self::ShortDistance {
-                ply,
+            Self::Distance {
+                place,
                 kind,
                 distance,
                 least,
-            } => format!(
-                "ply {ply}: {kind} {}, must be at least {}",
-                shown(distance, system),
+                greatest,
+                permitted,
+                clause,
+            } => {
+                let bounds = bounds(least, greatest, system);
+                let verb = if permitted { "should be" } else { "must be" };
+                let distance = shown(distance, system);
+                format!("{place}: {kind} {distance}, {verb} {bounds} [{clause}]")
+            }
+            Self::NothingLeft { place, mode, why } => format!("{place}, {mode}: {why}"),
+            Self::HoleTooSmall { place, hole, least } => format!(
+                "{place}: the bolt does not pass the hole of {}, it needs {}",
+                shown(hole, system),
                 shown(least, system)
+            ),
+            Self::HoleTooLarge {
+                place,
+                hole,
+                greatest,
+            } => format!(
+                "{place}: the hole of {} is wider than the widest of its code or standard for this bolt, {}",
+                shown(hole, system),
+                shown(greatest, system)
+            ),
+            Self::HoleWantsSlip { place } => format!(
+                "{place}: oversize holes and slots along the load are for joints that must not slip, and no slip \
+                 method is chosen [AISC 360 J3.2]"
+            ),
+            Self::BearingMustGovern { bears, most } => format!(
+                "the plies bear {} and the bolt {} in shear: in holes with 2 mm clearance bearing must be the weaker \
+                 [EN 1993-1-8 3.6.1(5)]",
+                shown(bears, system),
+                shown(most, system)
             ),
             Self::TimberDetail {
                 place,
@@ -343,16 +456,7 @@ impl Finding {
                 greatest,
                 clause,
             } => {
-                let bounds = match (least, greatest) {
-                    (Some(least), Some(most)) => format!(
-                        "from {} to {}",
-                        shown(least, system),
-                        shown(most, system)
-                    ),
-                    (Some(least), None) => format!("at least {}", shown(least, system)),
-                    (None, Some(most)) => format!("at most {}", shown(most, system)),
-                    (None, None) => "otherwise".into(),
-                };
+                let bounds = bounds(least, greatest, system);
                 let own = shown(own, system);
                 format!("{place}: {fact} {own}, must be {bounds} [{clause}]")
             }
@@ -413,5 +517,17 @@ impl Finding {
             Self::Cut { to: Some(length) } => format!("cut to {}", shown(length, system)),
             Self::Cut { to: None } => "mark and cut at fit-up, to the stack in hand".into(),
         }
+    }
+}
+
+/// "at least 3 mm", "from 3 mm to 5 mm".
+fn bounds(least: Option<Length>, greatest: Option<Length>, system: UnitSystem) -> String {
+    match (least, greatest) {
+        (Some(least), Some(most)) => {
+            format!("from {} to {}", shown(least, system), shown(most, system))
+        }
+        (Some(least), None) => format!("at least {}", shown(least, system)),
+        (None, Some(most)) => format!("at most {}", shown(most, system)),
+        (None, None) => "otherwise".into(),
     }
 }

@@ -46,7 +46,7 @@ pub(super) fn run(case: &Case, out: &mut Outcomes) -> Result<Worked, Error> {
     combined::check(case, &shear, &bending, &tension, out);
     fatigue::check(case, springs.as_ref(), preload.as_ref(), out);
     clamp::check(case, springs.as_ref(), preload.as_ref(), out);
-    plies::check(case, out);
+    plies::check(case, &shear, out);
     timber::check(case, out);
     seat::check(case, &tension, out);
     strip::check(case, &tension, out);

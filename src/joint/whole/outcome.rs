@@ -92,6 +92,8 @@ pub enum Need {
     Pitch,
     /// Distance to the next hole across the load.
     Gauge,
+    /// Length of a slot.
+    SlotLength,
     /// Width.
     Width,
     /// Angle between load and grain.
@@ -188,6 +190,7 @@ impl Need {
             Self::EdgeDistance => "edge distance",
             Self::Pitch => "pitch",
             Self::Gauge => "gauge",
+            Self::SlotLength => "slot length",
             Self::Width => "width",
             Self::GrainAngle => "grain angle",
             Self::Washer => "washer style",
@@ -226,6 +229,7 @@ impl fmt::Display for Need {
             Self::EdgeDistance => "its edge distance is not given",
             Self::Pitch => "the distance to the next hole along the load is not given",
             Self::Gauge => "the distance to the next hole across the load is not given",
+            Self::SlotLength => "the length of its slot is not given",
             Self::Width => "its width is not given",
             Self::GrainAngle => "the angle between load and grain is not given",
             Self::Washer => "style or diameters of a washer are not given",

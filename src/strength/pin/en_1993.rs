@@ -185,12 +185,13 @@ pub fn en_1993_pin(joint: &PinJoint, strengths: &PinStrengths) -> Result<EnPin, 
     })
 }
 
-/// Design bearing resistance of one ply around a pin, 1.5 t d fy, with fy the lower of pin and ply.
-pub(crate) fn en_1993_bearing(
+/// One ply around a pin in bearing, 1.5 t d fy, with fy the lower of pin and ply.
+pub(crate) fn around_pin(
     thickness: Length,
     diameter: Length,
     fy: Stress,
-) -> (Force, Derivation) {
+    load: Force,
+) -> Result<(Check, Derivation), Error> {
     let resistance: Force = 1.5 * (thickness * diameter * fy);
     let derivation = Derivation::new("Ply around a pin").step(
         Step::new("bearing resistance", "FbRd", "1.5 * t * d * fy", resistance)
@@ -199,7 +200,51 @@ pub(crate) fn en_1993_bearing(
             .with("fy", fy)
             .source(METHOD),
     );
-    (resistance, derivation)
+    let check = Check::new(
+        Mode::Bearing,
+        Place::Ply(1),
+        load,
+        resistance,
+        Level::Design,
+    )?;
+    Ok((check.by(METHOD), derivation))
+}
+
+/// Ends and sides of a plate around a pin, EN 1993-1-8 Table 3.9, type A, recalled: past the edge of the hole there
+/// is at least F / (2 t fy) + 2 d0 / 3 to the end, and F / (2 t fy) + d0 / 3 to the side. From the centre of the hole
+/// half of d0 comes on top.
+///
+/// None where the distance is not given.
+pub(crate) fn en_1993_lug(
+    thickness: Length,
+    hole: Length,
+    fy: Stress,
+    load: Force,
+    distances: [Option<Length>; 2],
+) -> Result<[Option<Check>; 2], Error> {
+    let strip: Length = load / (2.0 * (thickness * fy));
+    let check = |distance: Option<Length>, share: f64| -> Result<Option<Check>, Error> {
+        let Some(distance) = distance else {
+            return Ok(None);
+        };
+        let wanted = strip + (share + 0.5) * hole;
+        let check = Check::new(
+            Mode::TearOut,
+            Place::Ply(1),
+            wanted,
+            distance,
+            Level::Design,
+        )?;
+        let recalled = Caution::MethodFromMemory {
+            method: "EN 1993-1-8 Table 3.9, ends and sides of plates around pins",
+        };
+        let check = check.by("EN 1993-1-8:2005 Table 3.9, type A");
+        Ok(Some(check.warned(Cautions::default().with(Some(recalled)))))
+    };
+    Ok([
+        check(distances[0], 2.0 / 3.0)?,
+        check(distances[1], 1.0 / 3.0)?,
+    ])
 }
 
 impl EnPin {

@@ -163,8 +163,14 @@ pub struct Hole {
 /// assert_eq!(slot.direction, SlotDirection::Along);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(deny_unknown_fields)
+)]
 pub struct Slot {
     /// Length from end to end.
+    #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     pub length: Length,
     /// Where its long axis points.
     pub direction: SlotDirection,

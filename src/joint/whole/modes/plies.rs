@@ -1,96 +1,434 @@
 //! What each ply bears: bearing, tear-out, net and gross section, block shear, distances, holes.
 
+use super::shear::Shear;
+use crate::joint::Pattern;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
-use crate::strength::check::{Mode, Place};
-use crate::strength::ply::{HoleKind, Ply};
+use crate::strength::check::{Level, Mode, Place};
+use crate::strength::ply::{
+    DistanceConditions, DistanceStanding, Exposure, Hole, HoleClass, HoleKind, HoleRule, Ply,
+    PlyBolt, PlyMethod, PlyNeed, PlyOutcome,
+};
+use crate::strength::slip::{SlipHole, SlipMethod};
+use crate::tables::galvanic;
+use crate::units::Force;
 
-/// The modes of a ply that a load across concerns.
-const MODES: [Mode; 7] = [
+/// The modes that are worked out for each ply.
+const OF_A_PLY: [Mode; 5] = [
     Mode::Bearing,
+    Mode::BoltBearing,
     Mode::TearOut,
     Mode::NetSection,
     Mode::GrossSection,
-    Mode::BlockShear,
-    Mode::Distances,
-    Mode::Holes,
 ];
 
-pub(super) fn check(case: &Case, out: &mut Outcomes) {
+pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
     if !case.is_sheared() {
-        for mode in MODES {
+        for mode in OF_A_PLY
+            .into_iter()
+            .chain([Mode::BlockShear, Mode::Distances, Mode::Holes])
+        {
             out.not_concerned(mode, NotConcerned::NoLoadAcross);
         }
         return;
     }
-    for ply in &case.plies {
-        if ply.timber.is_none() && ply.pulls() {
-            one(case, ply, out);
+    // The load across that the weakest ply bears.
+    let mut bears: Option<Force> = None;
+    for own in case.plies.iter().filter(|own| own.pulls()) {
+        if own.timber.is_some() {
+            continue;
+        }
+        if let Some(force) = one(case, own, out) {
+            let whole = force * (case.across / own.load);
+            bears = Some(bears.map_or(whole, |least| least.min(whole)));
         }
     }
-    if case.joint.pattern == crate::joint::Pattern::Single {
-        out.not_concerned(Mode::BlockShear, NotConcerned::SingleBolt);
-    } else {
-        let why =
-            "a joint is one bolt of its group here: check the holes together by strength::ply";
-        out.missing(Mode::BlockShear, Place::Joint, Need::Method(why));
+    if let (Some(most), Some(bears)) = (shear.bearing_at_most, bears)
+        && bears > most
+    {
+        out.find(Finding::BearingMustGovern { bears, most });
     }
-    for mode in MODES {
-        out.not_concerned(mode, NotConcerned::NotOfMethod);
+    block(case, out);
+    for mode in OF_A_PLY {
+        out.not_concerned(
+            mode,
+            if case.has_timber() {
+                NotConcerned::TimberElsewhere
+            } else {
+                NotConcerned::NotOfMethod
+            },
+        );
+    }
+    out.in_order(Mode::Holes);
+    out.in_order(Mode::Distances);
+}
+
+/// Every mode of one ply; what it bears in design, where a bolt bears on it.
+fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
+    let Some(thickness) = own.thickness else {
+        let why = "a ply around a sleeve bears on the sleeve: how much the sleeve bears is not known here";
+        for mode in OF_A_PLY {
+            out.missing(mode, own.place, Need::Method(why));
+        }
+        return None;
+    };
+    let kind = hole_kind(case, own, out);
+    let hole = match (own.ply, own.tapped) {
+        (Some(ply), _) => ply.hole,
+        // The thread fills its hole.
+        (None, _) => Some(case.diameter),
+    };
+    let details = details(own);
+    let mut ply = match own.material {
+        Some(material) => Ply::of(material, thickness, hole.unwrap_or(case.diameter)),
+        None => Ply::without_strengths(thickness, hole.unwrap_or(case.diameter)),
+    };
+    ply.hole_kind = kind;
+    ply.slot_length = own.ply.and_then(|ply| ply.slot).map(|slot| slot.length);
+    [
+        ply.end_distance,
+        ply.edge_distance,
+        ply.pitch,
+        ply.gauge,
+        ply.width,
+    ] = details;
+    let method = case.joint.methods.plies;
+    if let PlyMethod::MilHdbk5 { .. } = method {
+        let stated = own.ply.and_then(|ply| ply.bearing_strength);
+        ply = match (stated, own.material) {
+            (None, Some(material)) => ply.with_bearing_of(material),
+            _ => Ply {
+                bearing_strength: stated,
+                ..ply
+            },
+        };
+    }
+    let mut bears = None;
+    for mode in OF_A_PLY {
+        if hole.is_none() && needs_hole(method, mode) {
+            out.missing(mode, own.place, Need::Hole);
+            continue;
+        }
+        if let Some(force) = in_mode(case, own, &ply, mode, out)
+            && mode == Mode::Bearing
+        {
+            bears = Some(force);
+        }
+    }
+    if method == PlyMethod::En1993 {
+        if case.planes.len() == 1 && case.joint.pattern.along() == 1 {
+            let lap = ply.single_lap(case.diameter, method);
+            if let Some(lap) = out.attempt(Mode::Bearing, own.place, lap) {
+                outcome(case, own, Mode::Bearing, &lap, out);
+            }
+        }
+        if case.joint.environment.rotates {
+            around_pivot(case, own, &ply, out);
+        }
+    }
+    if hole.is_some() {
+        distances(case, own, &ply, out);
+    } else {
+        out.missing(Mode::Distances, own.place, Need::Hole);
+    }
+    bears
+}
+
+/// End, edge, pitch, gauge and width, as far as they are given.
+fn details(own: &CasePly) -> [Option<crate::units::Length>; 5] {
+    match (own.ply, own.tapped) {
+        (Some(ply), _) => [
+            ply.end_distance,
+            ply.edge_distance,
+            ply.pitch,
+            ply.gauge,
+            ply.width,
+        ],
+        (None, Some(part)) => [
+            part.end_distance,
+            part.edge_distance,
+            None,
+            None,
+            part.width,
+        ],
+        (None, None) => [None; 5],
     }
 }
 
-fn one(case: &Case, own: &CasePly, out: &mut Outcomes) {
-    let method = case.joint.methods.plies;
-    let Some(material) = own.material else {
-        for mode in [
-            Mode::Bearing,
-            Mode::TearOut,
-            Mode::NetSection,
-            Mode::GrossSection,
-        ] {
-            out.missing(mode, own.place, Need::Material);
+/// Whether a mode cannot be worked out without the hole.
+fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
+    match mode {
+        Mode::Bearing => method == PlyMethod::En1993,
+        Mode::TearOut | Mode::NetSection => true,
+        _ => false,
+    }
+}
+
+fn in_mode(case: &Case, own: &CasePly, ply: &Ply, mode: Mode, out: &mut Outcomes) -> Option<Force> {
+    if own.material.is_none() && mode != Mode::BoltBearing {
+        // What the method does not want needs no material.
+        let answer = ply.in_mode(
+            mode,
+            case.diameter,
+            PlyBolt::of(&case.strength),
+            case.joint.methods.plies,
+        );
+        if let Ok(PlyOutcome::NotNeeded(_)) = answer {
+            return None;
         }
+        out.missing(mode, own.place, Need::Material);
+        return None;
+    }
+    let answer = ply.in_mode(
+        mode,
+        case.diameter,
+        PlyBolt::of(&case.strength),
+        case.joint.methods.plies,
+    );
+    let answer = out.attempt(mode, own.place, answer)?;
+    outcome(case, own, mode, &answer, out);
+    let found = answer.found()?;
+    found.resistance.at(case.level).ok()
+}
+
+/// What a room says of a mode.
+fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mut Outcomes) {
+    match answer {
+        PlyOutcome::Found(found) => {
+            out.work_at(own.place, || found.derivation());
+            let check = found.check(own.load, case.level, own.number);
+            let check = check.map(|mut check| {
+                check.place = own.place;
+                check
+            });
+            out.try_check(mode, own.place, check);
+        }
+        PlyOutcome::Missing(needs) => {
+            for need in needs {
+                out.missing(mode, own.place, of_ply(*need));
+            }
+        }
+        PlyOutcome::NotNeeded(_) => {}
+        PlyOutcome::NotGiven(why) => out.missing(mode, own.place, Need::Method(why)),
+        PlyOutcome::Nothing(why) => out.find(Finding::NothingLeft {
+            place: own.place,
+            mode,
+            why,
+        }),
+    }
+}
+
+const fn of_ply(need: PlyNeed) -> Need {
+    match need {
+        PlyNeed::YieldStrength => Need::YieldStrength,
+        PlyNeed::TensileStrength => Need::TensileStrength,
+        PlyNeed::BearingStrength => Need::BearingStrength,
+        PlyNeed::BoltYieldStrength => Need::Method("the grade of the bolt has no yield strength"),
+        PlyNeed::BoltTensileStrength => {
+            Need::Method("the code of the plies does not know the grade of the bolt")
+        }
+        PlyNeed::EndDistance => Need::EndDistance,
+        PlyNeed::EdgeDistance => Need::EdgeDistance,
+        PlyNeed::SlotLength => Need::SlotLength,
+        PlyNeed::Width => Need::Width,
+    }
+}
+
+/// The rule of a method for kinds of holes.
+const fn hole_rule(method: PlyMethod) -> HoleRule {
+    match method {
+        PlyMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
+        PlyMethod::En1993 => HoleRule::En1090,
+        _ => HoleRule::MachineDesign,
+    }
+}
+
+fn classified(
+    case: &Case,
+    own: &CasePly,
+    rule: HoleRule,
+) -> Option<Result<HoleClass, crate::error::Error>> {
+    let ply = own.ply?;
+    let hole = Hole {
+        diameter: ply.hole?,
+        slot: ply.slot,
+    };
+    Some(hole.classify(case.thread, rule))
+}
+
+/// What kind of hole a ply has, by the code of the plies; a hole that is none of its kinds is at fault.
+fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleKind {
+    const MODE: Mode = Mode::Holes;
+    let rule = hole_rule(case.joint.methods.plies);
+    if own.tapped.is_some() {
+        return HoleKind::Standard;
+    }
+    let Some(class) = classified(case, own, rule) else {
+        out.missing(MODE, own.place, Need::Hole);
+        return HoleKind::Standard;
+    };
+    match out.attempt(MODE, own.place, class) {
+        None => HoleKind::Standard,
+        Some(HoleClass::Known { kind, cautions, .. }) => {
+            if kind != HoleKind::Standard {
+                out.warn(cautions);
+            }
+            // AISC 360 J3.2: oversize and slots along the load are for joints that must not slip.
+            if matches!(rule, HoleRule::Aisc360 { .. })
+                && kind.needs_slip_critical()
+                && case.joint.methods.slip.is_none()
+            {
+                out.find(Finding::HoleWantsSlip { place: own.place });
+            }
+            kind
+        }
+        Some(HoleClass::TooSmall { least }) => {
+            let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
+            out.find(Finding::HoleTooSmall {
+                place: own.place,
+                hole,
+                least,
+            });
+            HoleKind::Standard
+        }
+        Some(HoleClass::TooLarge { greatest }) => {
+            let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
+            out.find(Finding::HoleTooLarge {
+                place: own.place,
+                hole,
+                greatest,
+            });
+            HoleKind::Oversize
+        }
+        Some(HoleClass::NotGiven(why)) => {
+            out.missing(MODE, own.place, Need::Method(why));
+            HoleKind::Standard
+        }
+    }
+}
+
+/// The worst of the holes for a slip method, by the rule of its own code.
+pub(super) fn slip_hole(case: &Case, method: SlipMethod, out: &mut Outcomes) -> SlipHole {
+    let rule = match method {
+        SlipMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
+        SlipMethod::En1993 { .. } => HoleRule::En1090,
+        _ => hole_rule(case.joint.methods.plies),
+    };
+    let mut holes = alloc::vec::Vec::with_capacity(case.plies.len());
+    for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
+        match classified(case, own, rule) {
+            None => out.missing(Mode::Slip, own.place, Need::Hole),
+            Some(Ok(HoleClass::Known { kind, .. })) => holes.push(kind.slip_hole()),
+            Some(Ok(HoleClass::NotGiven(why))) => {
+                out.missing(Mode::Slip, own.place, Need::Method(why));
+            }
+            // What is no hole of the code is at fault with the holes.
+            Some(_) => holes.push(SlipHole::Oversize),
+        }
+    }
+    method.worst_hole(holes)
+}
+
+fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Distances;
+    let weather = case.joint.environment.exposure == Some(galvanic::Exposure::Harsh);
+    let conditions = DistanceConditions {
+        finish: own.ply.and_then(|ply| ply.edge_finish),
+        exposure: Some(if weather {
+            Exposure::Corrosive
+        } else {
+            Exposure::Sheltered
+        }),
+    };
+    let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
+    let Some(judged) = out.attempt(MODE, own.place, judged) else {
         return;
     };
-    let (Some(detail), Some(thickness)) = (own.ply, own.thickness) else {
-        let why = "a ply around a sleeve bears on the sleeve";
+    for need in &judged.missing {
+        out.missing(MODE, own.place, of_ply(*need));
+    }
+    let pattern = case.joint.pattern;
+    if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {
+        out.missing(MODE, own.place, Need::Pitch);
+    }
+    if own.ply.is_some() && pattern.across() > 1 && ply.gauge.is_none() {
+        out.missing(MODE, own.place, Need::Gauge);
+    }
+    for found in judged.findings {
+        out.warn(found.cautions);
+        if found.standing == DistanceStanding::Undecided {
+            out.missing(MODE, own.place, Need::Method(found.clause));
+            continue;
+        }
+        out.find(Finding::Distance {
+            place: own.place,
+            kind: found.kind,
+            distance: found.distance,
+            least: found.least,
+            greatest: found.greatest,
+            permitted: found.standing == DistanceStanding::Permitted,
+            clause: found.clause,
+        });
+    }
+}
+
+/// A ply that turns on the bolt bears by the rule of pins, and its end and sides by that of Table 3.9.
+fn around_pivot(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    if case.level != Level::Design {
+        let why = "EN 1993-1-8 has pins at the level of design only";
         out.missing(Mode::Bearing, own.place, Need::Method(why));
         return;
-    };
-    let Some(hole) = detail.hole else {
-        out.missing(Mode::Bearing, own.place, Need::Hole);
-        return;
-    };
-    let ply = Ply {
-        hole_kind: HoleKind::Standard,
-        end_distance: detail.end_distance,
-        edge_distance: detail.edge_distance,
-        pitch: detail.pitch,
-        gauge: detail.gauge,
-        width: detail.width,
-        ..Ply::of(material, thickness, hole)
-    };
-    let modes = ply.resistances(case.diameter, None, method);
-    let Some(modes) = out.attempt(Mode::Bearing, own.place, modes) else {
-        return;
-    };
-    for mode in modes {
-        out.work_at(own.place, || mode.derivation());
-        let check = mode.check(own.load, case.level, own.number);
-        out.try_check(Mode::Bearing, own.place, check);
     }
-    let short = ply.short_distances(case.diameter, method);
-    if let Some(short) = out.attempt(Mode::Distances, own.place, short) {
-        for short in short {
-            out.warn(short.cautions());
-            out.find(Finding::ShortDistance {
-                ply: own.number,
-                kind: short.kind,
-                distance: short.distance,
-                least: short.least,
-            });
+    let pin_yield = crate::strength::shear::en_yield_strength(case.strength.grade);
+    let Some(pin_yield) = out.attempt(Mode::Bearing, own.place, pin_yield) else {
+        return;
+    };
+    // A ply without a material is missing with its bearing.
+    let Some(ply_yield) = ply.yield_strength else {
+        return;
+    };
+    crate::strength::pin::around_pin(
+        ply.thickness,
+        case.diameter,
+        ply_yield.min(pin_yield),
+        own.load,
+    )
+    .map_or_else(
+        |error| out.missing(Mode::Bearing, own.place, Need::Refused(error.into())),
+        |(mut check, working)| {
+            check.place = own.place;
+            out.work_at(own.place, || working);
+            out.check(check);
+        },
+    );
+    let lug = crate::strength::pin::en_1993_lug(
+        ply.thickness,
+        ply.hole,
+        ply_yield,
+        own.load,
+        [ply.end_distance, ply.edge_distance],
+    );
+    let Some(lug) = out.attempt(Mode::TearOut, own.place, lug) else {
+        return;
+    };
+    for (need, side) in [Need::EndDistance, Need::EdgeDistance].into_iter().zip(lug) {
+        match side {
+            None => out.missing(Mode::TearOut, own.place, need),
+            Some(mut check) => {
+                check.place = own.place;
+                out.check(check);
+            }
         }
     }
+}
+
+/// Blocks of a ply between several bolts.
+fn block(case: &Case, out: &mut Outcomes) {
+    if case.joint.pattern == Pattern::Single || case.has_timber() {
+        out.not_concerned(Mode::BlockShear, NotConcerned::SingleBolt);
+        return;
+    }
+    let why = "a joint is one bolt of its group here: check the holes together by strength::ply::block_shear";
+    out.missing(Mode::BlockShear, Place::Joint, Need::Method(why));
 }
