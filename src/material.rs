@@ -4,6 +4,7 @@
 //! |---|---|
 //! | strengths of a grade at a size, or at a size and length | [`BoltGrade::strength`], [`BoltGrade::strength_at_length`] |
 //! | proof, yield and tensile load of a bolt | [`BoltStrength::loads`] |
+//! | how hot and cold a bolt may be, how strong it is then | [`BoltGrade::service_temperatures`], [`BoltStrength::at_temperature`] |
 //! | a material that is not in the tables | [`BoltStrength::stated`] |
 //! | proof load of a nut | [`NutGrade::strength`], [`NutStrength::proof_load`] |
 //! | which nut a standard names for a bolt | [`NutPairing`](crate::tables::nut_grades::NutPairing) |
@@ -15,6 +16,7 @@
 use alloc::{format, string::ToString};
 
 mod astm;
+mod heat;
 mod iso;
 mod names;
 mod nut;
@@ -22,6 +24,7 @@ mod sae;
 mod stainless;
 
 pub use astm::AstmGrade;
+pub use heat::{BoltTemperatures, HotBoltStrength};
 pub use iso::PropertyClass;
 pub use nut::{NutGrade, NutStrength};
 pub use sae::SaeGrade;

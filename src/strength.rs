@@ -14,6 +14,8 @@
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`], [`timber::least_distances`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
+//! | pressure under head, nut and washer; pull-through | [`surface::surface_pressure`], [`surface::pull_through_en_1993`], [`surface::punching_by_statics`] |
+//! | washers a code requires | [`washers::required_washers`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |
 //! | shock, impact, loads that act together | [`loads`] |
 //! | comparing any of them with a load | [`check::Check`] |
@@ -31,4 +33,6 @@ pub mod ply;
 pub mod shear;
 pub mod slip;
 pub mod strip;
+pub mod surface;
 pub mod timber;
+pub mod washers;

@@ -82,6 +82,10 @@ pub enum Mode {
     Combined,
     /// Stripping of the threads.
     Stripping,
+    /// The head, nut or washer presses itself into what it bears on.
+    SurfacePressure,
+    /// The head or nut is pulled through the ply.
+    PullThrough,
     /// Bearing of bolt and ply on each other.
     Bearing,
     /// Yielding in timber: it is crushed under the bolt, or the bolt bends in it, whichever comes first.
@@ -112,6 +116,8 @@ impl fmt::Display for Mode {
             Self::BoltBending => "bolt bending",
             Self::Combined => "combined loads",
             Self::Stripping => "thread stripping",
+            Self::SurfacePressure => "pressure under the head",
+            Self::PullThrough => "pull-through",
             Self::Bearing => "bearing",
             Self::TimberYield => "yield in timber",
             Self::TearOut => "tear-out",
@@ -148,6 +154,8 @@ pub enum Place {
     Plane(usize),
     /// One ply.
     Ply(usize),
+    /// The head, or the washer under it.
+    Head,
     /// The nut or the threads it holds.
     Nut,
     /// The part with a threaded hole that takes the place of a nut.
@@ -161,6 +169,7 @@ impl fmt::Display for Place {
             Self::Bolt(n) => write!(f, "bolt {n}"),
             Self::Plane(n) => write!(f, "shear plane {n}"),
             Self::Ply(n) => write!(f, "ply {n}"),
+            Self::Head => f.pad("head"),
             Self::Nut => f.pad("nut"),
             Self::TappedPart => f.pad("tapped part"),
         }

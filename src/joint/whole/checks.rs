@@ -7,12 +7,11 @@ use crate::caution::{Caution, Cautions, GENERAL};
 use crate::derivation::Derivation;
 use crate::error::Error;
 use crate::joint::{Candidate, LengthSearch, NutOption};
-use crate::material::{BoltGrade, BoltStrength};
+use crate::material::BoltStrength;
 use crate::parts::{ScrewSeries, Zone};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::{LoadedPlane, PlaneRule, ShearReductions, shear_resistance};
 use crate::strength::strip::nut_proof;
-use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::units::Force;
 
 /// What is collected on the way.
@@ -306,22 +305,15 @@ impl Joint {
     }
 
     fn temperatures_of_bolt(&self, report: &mut Report) {
-        let (element, publisher) = match self.bolt.grade {
-            BoltGrade::Iso(_) => (TemperatureLimited::Iso898Steel, "ISO 898"),
-            BoltGrade::Stainless(_) => (TemperatureLimited::Iso3506Stainless, "ISO 3506"),
-            _ => (TemperatureLimited::LowAlloySteel, "NASA RP-1228"),
-        };
-        let Some(row) = ServiceTemperature::latest(element, publisher) else {
-            return;
-        };
-        if let Some(limit) = row
-            .temperature_max
+        let limits = self.bolt.grade.service_temperatures();
+        if let Some(limit) = limits
+            .max()
             .filter(|&limit| self.environment.hottest > limit)
         {
             report.findings.push(Finding::BoltTooHot { limit });
         }
-        if let Some(limit) = row
-            .temperature_min
+        if let Some(limit) = limits
+            .min()
             .filter(|&limit| self.environment.coldest < limit)
         {
             report.findings.push(Finding::BoltTooCold { limit });
