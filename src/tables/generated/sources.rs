@@ -325,7 +325,6 @@ pub(in crate::tables) static EN1993_1_2_31: Source = Source { key: "en1993-1-2-3
 pub(in crate::tables) static F436_HARDNESS: Source = Source { key: "f436-hardness", document: "ASTM F436", edition: None, locator: "hardness", read_in: "a maker's page" };
 pub(in crate::tables) static ISO7090_HARDNESS: Source = Source { key: "iso7090-hardness", document: "ISO 7090", edition: None, locator: "hardness classes", read_in: "supplier's product page" };
 pub(in crate::tables) static WASHER_HARDNESS_RECALLED: Source = Source { key: "washer-hardness-recalled", document: "ISO 7089, 7091, 7092, 7093-1, 7094; EN 14399-6; DIN 125", edition: None, locator: "hardness classes", read_in: "recalled" };
-pub(in crate::tables) static ISO898_3_HARDNESS: Source = Source { key: "iso898-3-hardness", document: "ISO 898-3", edition: Some("2018"), locator: "Table 3, hardness of the property classes", read_in: "two pages that reproduce the table" };
 pub(in crate::tables) static ISO898_3_PAIRS: Source = Source { key: "iso898-3-pairs", document: "ISO 898-3", edition: Some("2018"), locator: "Table 1, washers for bolts", read_in: "page that reproduces the table; a note of a steelwork association agrees for 8.8 and 10.9" };
 pub(in crate::tables) static RCSC_6: Source = Source { key: "rcsc-6", document: "RCSC Specification for Structural Joints", edition: Some("2009 or 2014"), locator: "section 6, use of washers", read_in: "copy of the text of the section" };
 pub(in crate::tables) static AISC360_05_J31_WASHERS: Source = Source { key: "aisc360-05-j31-washers", document: "AISC 360", edition: Some("2005"), locator: "J3.1, washers of A490 bolts over 1 in", read_in: "copy of the page" };
@@ -335,7 +334,7 @@ pub(in crate::tables) static EN1090_824_RECALLED: Source = Source { key: "en1090
 pub(in crate::tables) static NDS_12_1_3: Source = Source { key: "nds-12.1.3", document: "NDS", edition: Some("to 2018"), locator: "12.1.3, bolts", read_in: "handbook chapter" };
 pub(in crate::tables) static EN1995_10432_RECALLED: Source = Source { key: "en1995-10432-recalled", document: "EN 1995-1-1", edition: Some("2004"), locator: "10.4.3(2), washers", read_in: "recalled" };
 
-pub(in crate::tables) static SOURCES: [&Source; 332] = [
+pub(in crate::tables) static SOURCES: [&Source; 331] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -659,7 +658,6 @@ pub(in crate::tables) static SOURCES: [&Source; 332] = [
     &F436_HARDNESS,
     &ISO7090_HARDNESS,
     &WASHER_HARDNESS_RECALLED,
-    &ISO898_3_HARDNESS,
     &ISO898_3_PAIRS,
     &RCSC_6,
     &AISC360_05_J31_WASHERS,
