@@ -6,6 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::stack::NutWashers;
 use super::{CutRule, Layer};
+use crate::parts::{Washer, WasherStyle};
 use crate::units::Length;
 use crate::units::quantity::{RawQuantity, RawSpread};
 
@@ -16,6 +17,22 @@ pub(crate) struct RawLayer {
     thickness: RawSpread,
     #[serde(default)]
     crush: Option<RawQuantity>,
+    #[serde(default)]
+    washer: Option<RawWasher>,
+}
+
+/// A washer of the tables: `{ "style": "iso_7089", "size": "M12" }`.
+#[derive(Clone, Debug, Deserialize)]
+#[serde(deny_unknown_fields)]
+struct RawWasher {
+    style: WasherStyle,
+    size: String,
+}
+
+impl RawWasher {
+    fn found(self) -> Result<&'static Washer, String> {
+        Washer::of_size(self.style, &self.size).map_err(|error| format!("washer: {error}"))
+    }
 }
 
 impl TryFrom<RawLayer> for Layer {
@@ -28,6 +45,7 @@ impl TryFrom<RawLayer> for Layer {
                 Some(crush) => crush.named(&format!("crush of \"{}\"", raw.name))?,
                 None => Length::default(),
             },
+            washer: raw.washer.map(RawWasher::found).transpose()?,
             name: raw.name,
         })
     }
@@ -38,6 +56,8 @@ impl TryFrom<RawLayer> for Layer {
 pub(crate) struct RawNutWashers {
     thickness: RawSpread,
     count: usize,
+    #[serde(default)]
+    washer: Option<RawWasher>,
 }
 
 impl TryFrom<RawNutWashers> for NutWashers {
@@ -46,6 +66,7 @@ impl TryFrom<RawNutWashers> for NutWashers {
         Ok(Self {
             thickness: raw.thickness.named("thickness of washers_under_nut")?,
             count: raw.count,
+            washer: raw.washer.map(RawWasher::found).transpose()?,
         })
     }
 }

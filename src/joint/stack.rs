@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::Candidate;
 use crate::error::{Error, not_negative};
-use crate::parts::{ScrewLength, Zone};
+use crate::parts::{ScrewLength, Washer, Zone};
 use crate::spread::Spread;
 use crate::units::Length;
 
@@ -101,6 +101,8 @@ pub(super) struct NutWashers {
     )]
     pub(super) thickness: Spread<Length>,
     pub(super) count: usize,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub(super) washer: Option<&'static Washer>,
 }
 
 /// Washers that a search adds to those always there.
@@ -277,6 +279,27 @@ impl Stack {
         self.parts
             .washers_under_nut
             .map(|washers| (washers.thickness, washers.count))
+    }
+
+    /// Which washer of the tables lies under the nut, if the stack was told.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::find(WasherStyle::Iso7089, &"M12".parse()?)?;
+    /// let stack = Stack::builder()
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .table_washers_under_nut(washer, 1)?
+    ///     .build()?;
+    /// assert_eq!(stack.table_washer_under_nut(), Some(washer));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn table_washer_under_nut(&self) -> Option<&'static Washer> {
+        self.parts
+            .washers_under_nut
+            .and_then(|washers| washers.washer)
     }
 
     /// Everything between the bearing faces of head and nut.

@@ -232,7 +232,7 @@ impl Change {
             Self::OtherProduct(other) | Self::OtherDiameter(other) => {
                 (changed.screws, changed.nut) = (other.screws, other.nut);
                 if let Some(washer) = other.washer {
-                    changed.stack = builder().washers_of(washer).build()?;
+                    changed.stack = builder().washers_of(washer, None).build()?;
                 }
             }
             Self::SpecialBolt(_) => {}

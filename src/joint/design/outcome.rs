@@ -294,7 +294,7 @@ impl Designs {
             joint.stack = joint
                 .stack
                 .to_builder()
-                .washers_of(washer.thickness()?)
+                .washers_of(washer.thickness()?, Some(washer))
                 .build()?;
         }
         if let Some(drilled) = self.holes.drilled(&choice.bolt.thread)? {

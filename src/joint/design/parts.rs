@@ -97,7 +97,11 @@ impl Parts {
             match found {
                 Ok((washer, thickness)) => stacks.push(WasheredStack {
                     style: Some(style),
-                    stack: joint.stack.to_builder().washers_of(thickness).build()?,
+                    stack: joint
+                        .stack
+                        .to_builder()
+                        .washers_of(thickness, Some(washer))
+                        .build()?,
                     washer: mass::of_washer(washer),
                 }),
                 Err(error) => exclude(RuledOutReason::NoWasher { style, error }, of_one_washer),

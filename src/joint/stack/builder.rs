@@ -4,6 +4,7 @@ use alloc::{format, string::String, vec::Vec};
 
 use super::{Gap, HeadSeat, Layer, NutWashers, Parts, Sleeve, Stack, TappedPart};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
+use crate::parts::Washer;
 use crate::spread::{Spread, ordered, sane_spread};
 use crate::units::Length;
 
@@ -45,6 +46,31 @@ impl StackBuilder {
             .washers_under_head
             .push(Layer::new(name, thickness));
         self
+    }
+
+    /// Adds a washer of the tables under the head.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] for a washer whose limits of thickness were not read.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::find(WasherStyle::F436, &"3/4-10 UNC".parse()?)?;
+    /// let stack = Stack::builder()
+    ///     .table_washer_under_head(washer)?
+    ///     .ply("plate", Spread::exact(inches(0.5)))
+    ///     .build()?;
+    /// assert_eq!(stack.washers_under_head()[0].washer, Some(washer));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn table_washer_under_head(mut self, washer: &'static Washer) -> Result<Self, Error> {
+        self.parts
+            .washers_under_head
+            .push(Layer::of_washer(washer)?);
+        Ok(self)
     }
 
     /// Adds the next ply, counted from the head.
@@ -273,8 +299,43 @@ impl StackBuilder {
     /// # }
     /// ```
     pub fn washers_under_nut(mut self, thickness: Spread<Length>, count: usize) -> Self {
-        self.parts.washers_under_nut = Some(NutWashers { thickness, count });
+        self.parts.washers_under_nut = Some(NutWashers {
+            thickness,
+            count,
+            washer: None,
+        });
         self
+    }
+
+    /// Sets the washers under the nut to one of the tables: how many are always there. A length search may add more.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] for a washer whose limits of thickness were not read.
+    ///
+    /// ```
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let washer = Washer::find(WasherStyle::Iso7089, &"M20".parse()?)?;
+    /// let stack = Stack::builder()
+    ///     .ply("plate", Spread::exact(millimetres(10.0)))
+    ///     .table_washers_under_nut(washer, 1)?
+    ///     .build()?;
+    /// assert_eq!(stack.washers_under_nut().unwrap().0, washer.thickness()?);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn table_washers_under_nut(
+        mut self,
+        washer: &'static Washer,
+        count: usize,
+    ) -> Result<Self, Error> {
+        self.parts.washers_under_nut = Some(NutWashers {
+            thickness: washer.thickness()?,
+            count,
+            washer: Some(washer),
+        });
+        Ok(self)
     }
 
     /// The bolt put through from the other side; washers stay under head and nut, recesses with their
@@ -320,21 +381,30 @@ impl StackBuilder {
         self
     }
 
-    /// Plain washers of another thickness under head and nut, as many as there are; more may be added where
-    /// they might before, and under a nut.
-    pub(in crate::joint) fn washers_of(mut self, thickness: Spread<Length>) -> Self {
+    /// Other plain washers under head and nut, as many as there are, of the tables or of a thickness only; more may be
+    /// added where they might before, and under a nut.
+    pub(in crate::joint) fn washers_of(
+        mut self,
+        thickness: Spread<Length>,
+        washer: Option<&'static Washer>,
+    ) -> Self {
         let parts = &mut self.parts;
-        for washer in &mut parts.washers_under_head {
-            washer.thickness = thickness;
+        for layer in &mut parts.washers_under_head {
+            layer.thickness = thickness;
+            layer.washer = washer;
         }
-        if let Some(washer) = &mut parts.washer_to_add_under_head {
-            *washer = thickness;
+        if let Some(to_add) = &mut parts.washer_to_add_under_head {
+            *to_add = thickness;
         }
         if parts.tapped_part.is_some() {
             return self;
         }
-        let count = parts.washers_under_nut.map_or(0, |washers| washers.count);
-        self.washers_under_nut(thickness, count)
+        parts.washers_under_nut = Some(NutWashers {
+            thickness,
+            count: parts.washers_under_nut.map_or(0, |washers| washers.count),
+            washer,
+        });
+        self
     }
 
     /// So many washers of the kind that may be added under the head, put there for good.
@@ -448,9 +518,20 @@ fn thicknesses(parts: &Parts) -> Result<(), Error> {
                 .and_then(|_| sane_length("thickness when crushed", layer.clamped().min))
                 .map_err(|error| named(error, &layer.name))?;
         }
+        agrees(layer.washer, layer.thickness)?;
     }
-    if let Some(NutWashers { thickness, .. }) = parts.washers_under_nut {
+    if let Some(ply) = parts.plies.iter().find(|ply| ply.washer.is_some()) {
+        return Err(Error::Mismatch(format!(
+            "\"{}\" is a ply and no washer of the tables",
+            ply.name
+        )));
+    }
+    if let Some(NutWashers {
+        thickness, washer, ..
+    }) = parts.washers_under_nut
+    {
         sane_spread("thickness of the washer under the nut", thickness)?;
+        agrees(washer, thickness)?;
     }
     if let Some(thickness) = parts.washer_to_add_under_head {
         sane_spread("thickness of the washer to add under the head", thickness)?;
@@ -618,6 +699,22 @@ fn recesses(parts: &Parts) -> Result<(), Error> {
         }
     }
     Ok(())
+}
+
+/// A washer of the tables is as thick as its row says, where that says it.
+fn agrees(washer: Option<&Washer>, thickness: Spread<Length>) -> Result<(), Error> {
+    let Some((washer, limits)) = washer.and_then(|washer| Some((washer, washer.thickness().ok()?)))
+    else {
+        return Ok(());
+    };
+    // Half a micrometre: a file may give the mean and half the width of limits, rounded.
+    let slack = crate::units::micrometres(0.5);
+    if thickness.min >= limits.min - slack && thickness.max <= limits.max + slack {
+        return Ok(());
+    }
+    Err(Error::Mismatch(format!(
+        "the {washer} is not so thick or thin as the stack says"
+    )))
 }
 
 fn tapped(parts: &Parts) -> Result<(), Error> {

@@ -1,7 +1,9 @@
 //! What a stack is made of besides plies: soft layers, gaps, sleeves, and the seat of the head.
 
-use alloc::string::String;
+use alloc::string::{String, ToString};
 
+use crate::error::Error;
+use crate::parts::Washer;
 use crate::spread::Spread;
 use crate::units::Length;
 
@@ -39,6 +41,9 @@ pub struct Layer {
         )
     )]
     pub crush: Length,
+    /// Which washer of the tables it is, if it is one: its diameters and its hardness are known by it.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub washer: Option<&'static Washer>,
 }
 
 impl Layer {
@@ -54,7 +59,30 @@ impl Layer {
             name: name.into(),
             thickness,
             crush: Length::default(),
+            washer: None,
         }
+    }
+
+    /// A washer of the tables, with its own name and thickness.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] for a washer whose limits of thickness were not read.
+    ///
+    /// ```
+    /// use shankline::{joint::Layer, prelude::*};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let layer = Layer::of_washer(Washer::find(WasherStyle::F436, &"3/4-10 UNC".parse()?)?)?;
+    /// assert_eq!(layer.name, "ASTM F436 hardened washer, 3/4");
+    /// assert_eq!(layer.washer.unwrap().style, WasherStyle::F436);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn of_washer(washer: &'static Washer) -> Result<Self, Error> {
+        Ok(Self {
+            washer: Some(washer),
+            ..Self::new(washer.to_string(), washer.thickness()?)
+        })
     }
 
     /// Thickness between head and nut: the least is that of the thinnest piece fully crushed, since the

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Reason};
-use crate::parts::{Nut, NutStyle, ScrewProduct, ScrewSeries};
+use crate::parts::{Nut, NutStyle, ScrewProduct, ScrewSeries, WasherStyle};
 use crate::spread::PlusMinus;
 use crate::units::{UnitSystem, millimetres as mm};
 use alloc::string::ToString;
@@ -459,4 +459,69 @@ fn the_largest_stack_is_put_together() {
         let x = 3.0 * f64::from(plane);
         same(*position, x, x, x);
     }
+}
+
+/// A washer of the tables keeps its identity, alone and where another style takes its place, and cannot be thicker
+/// than its row.
+#[test]
+fn washers_keep_their_identity() {
+    let thread = "M12".parse().unwrap();
+    let [normal, large] = [WasherStyle::Iso7089, WasherStyle::Iso7093]
+        .map(|style| Washer::find(style, &thread).unwrap());
+    let build = || {
+        Stack::builder()
+            .table_washer_under_head(normal)?
+            .ply("plate", exact(10.0))
+            .table_washers_under_nut(normal, 1)
+    };
+    let stack = build().unwrap().build().unwrap();
+    assert_eq!(stack.washers_under_head()[0].washer, Some(normal));
+    assert_eq!(stack.table_washer_under_nut(), Some(normal));
+    let other = stack
+        .to_builder()
+        .washers_of(large.thickness().unwrap(), Some(large))
+        .build()
+        .unwrap();
+    assert_eq!(other.washers_under_head()[0].washer, Some(large));
+    assert_eq!(other.table_washer_under_nut(), Some(large));
+    // A thickness alone says nothing of what it is.
+    let bare = stack
+        .to_builder()
+        .washers_under_nut(exact(3.0), 1)
+        .build()
+        .unwrap();
+    assert_eq!(bare.table_washer_under_nut(), None);
+    // 3 mm is no washer M12 of ISO 7089, 2.3 to 2.7 mm.
+    let wrong = build()
+        .unwrap()
+        .washers_of(exact(3.0), Some(normal))
+        .build();
+    assert!(matches!(wrong, Err(Error::Mismatch(_))), "{wrong:?}");
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn washers_of_the_tables_are_written_and_read() {
+    let thread = "M12".parse().unwrap();
+    let washer = Washer::find(WasherStyle::Iso7089, &thread).unwrap();
+    let stack = Stack::builder()
+        .table_washer_under_head(washer)
+        .unwrap()
+        .ply("plate", exact(10.0))
+        .table_washers_under_nut(washer, 1)
+        .unwrap()
+        .build()
+        .unwrap();
+    let text = serde_json::to_string(&stack).unwrap();
+    assert!(
+        text.contains(r#""washer":{"style":"iso_7089","size":"M12"}"#),
+        "{text}"
+    );
+    assert_eq!(serde_json::from_str::<Stack>(&text).unwrap(), stack);
+    let unknown = text.replace("M12", "M13");
+    let error = serde_json::from_str::<Stack>(&unknown).unwrap_err();
+    assert!(error.to_string().contains("M13"), "{error}");
+    let ply = r#"{ "plies": [{ "name": "p", "thickness": "2.5 mm",
+        "washer": { "style": "iso_7089", "size": "M12" } }] }"#;
+    assert!(serde_json::from_str::<Stack>(ply).is_err());
 }
