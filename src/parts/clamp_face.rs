@@ -525,6 +525,13 @@ mod tests {
         assert_eq!(refused, ["7/8-9 UNC", "7/8-14 UNF"]);
     }
 
+    /// M20: 28.19 mm of grade A, 27.7 mm of grade B; the length is not known here.
+    #[test]
+    fn of_two_product_grades_the_smaller_face_counts() {
+        let head = ClampFace::of_screw(ScrewProduct::Iso4014, &"M20".parse().unwrap()).unwrap();
+        assert_eq!(head.outer_min, millimetres(27.7));
+    }
+
     /// ISO 4759-1 against every face of ISO 4014 that the table has, to the rounding of the print: all 23 follow. Of M48
     /// 69.445 is printed as 69.45.
     #[test]
