@@ -141,7 +141,7 @@ fn m12_on_a_hole_of_22_needs_a_washer_that_spreads() {
     let washer = Washer::find(WasherStyle::Iso7089, &"M12".parse().unwrap()).unwrap();
     let washer = WasherFace::of(washer).unwrap();
     assert!(washer.outer_min > hole);
-    let (on_washer, on_ply) = through_washer(head.outer_min, &washer, hole).unwrap();
+    let (on_washer, on_ply) = through_washer(&head, &washer, hole).unwrap();
     assert!(on_washer.area().is_some());
     assert!((on_ply.outer.get::<millimeter>() - 20.31).abs() < 1e-9);
     assert!(matches!(

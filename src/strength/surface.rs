@@ -6,7 +6,7 @@
 //! Vp = pi dw t Sy / sqrt(3)    punching by statics, for machine design
 //! ```
 //!
-//! dw is the least outer diameter of the face ([`ClampFace`](crate::parts::ClampFace)), dh the greatest hole or its
+//! dw is the least outer diameter of the face ([`ClampFace`]), dh the greatest hole or its
 //! chamfer, whichever is wider, dm the mean of the widths across flats and corners, the smaller of head and nut.
 //! F is the **greatest** force of the bolt: the top of the scatter of tightening, the share of the pull, the change with
 //! the temperature.
@@ -29,7 +29,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::math;
-use crate::parts::WasherFace;
+use crate::parts::{ClampFace, WasherFace};
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
 use crate::tables::plies::{PlyMaterial, StrengthKind};
 use crate::tables::surface::{Kinship, PlySurfacePressure, PressureEdition, SurfacePressure};
@@ -309,6 +309,29 @@ impl SurfaceContact {
         })
     }
 
+    /// The ring of a head or nut on its hole: the transition under the head does not bear, and counts where it is wider
+    /// than the hole.
+    ///
+    /// # Errors
+    ///
+    /// As [`new`](Self::new).
+    ///
+    /// ```
+    /// use shankline::parts::{ClampFace, ScrewProduct};
+    /// use shankline::strength::surface::SurfaceContact;
+    /// use shankline::units::millimetres;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let head = ClampFace::of_screw(ScrewProduct::Iso4014, &"M12".parse()?)?;
+    /// let medium = SurfaceContact::under(&head, millimetres(13.5))?;
+    /// assert_eq!(medium.inner, millimetres(13.7)); // da, wider than the medium hole
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn under(face: &ClampFace, hole: Length) -> Result<Self, Error> {
+        let hole = sane_length("diameter of the hole under the bearing face", hole)?;
+        Self::new(face.outer_min, widest(face, hole))
+    }
+
     /// Area of the ring; none where the face is not larger than the hole.
     ///
     /// ```
@@ -336,27 +359,34 @@ impl SurfaceContact {
 /// [`Error::OutOfRange`] for diameters that are not positive and finite.
 ///
 /// ```
-/// use shankline::parts::WasherFace;
+/// use shankline::parts::{ClampFace, WasherFace};
 /// use shankline::prelude::*;
 /// use shankline::strength::surface::through_washer;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let washer = WasherFace::of(Washer::find(WasherStyle::Iso7089, &"M12".parse()?)?)?;
-/// let (on_washer, on_ply) = through_washer(millimetres(16.63), &washer, millimetres(13.5))?;
-/// assert_eq!(on_washer.inner, millimetres(13.27));
+/// let head = ClampFace::of_screw(ScrewProduct::Iso4014, &"M12".parse()?)?;
+/// let (on_washer, on_ply) = through_washer(&head, &washer, millimetres(13.5))?;
+/// assert_eq!(on_washer.inner, millimetres(13.7)); // the transition under the head, wider than the bore
 /// // 16.63 + 1.6 x 2.3, less than the 23.48 of the washer
 /// assert!((on_ply.outer - millimetres(20.31)).abs() < millimetres(1e-9));
 /// # Ok(())
 /// # }
 /// ```
 pub fn through_washer(
-    face_outer: Length,
+    face: &ClampFace,
     washer: &WasherFace,
     hole: Length,
 ) -> Result<(SurfaceContact, SurfaceContact), Error> {
-    let on_washer = SurfaceContact::new(face_outer, washer.inner_max)?;
-    let spread = (face_outer + SPREAD * washer.thickness_min).min(washer.outer_min);
+    let hole = sane_length("diameter of the hole under the washer", hole)?;
+    let on_washer = SurfaceContact::under(face, washer.inner_max)?;
+    let spread = (face.outer_min + SPREAD * washer.thickness_min).min(washer.outer_min);
     let on_ply = SurfaceContact::new(spread, hole.max(washer.inner_max))?;
     Ok((on_washer, on_ply))
+}
+
+/// A hole, or the transition under the head where that is wider.
+fn widest(face: &ClampFace, hole: Length) -> Length {
+    face.inner_max.map_or(hole, |inner| hole.max(inner))
 }
 
 /// What becomes of a head on its hole.
@@ -585,7 +615,7 @@ fn sound(diameter: Length, thickness: Length, strength: Stress) -> Result<(), Er
 
 /// Punching shear of EN 1993-1-8 Table 3.4: Bp,Rd = 0.6 pi dm tp fu / 1.25.
 ///
-/// `mean_width` is dm, the smaller of head and nut ([`ClampFace::mean_width_min`](crate::parts::ClampFace::mean_width_min)).
+/// `mean_width` is dm, the smaller of head and nut ([`ClampFace::mean_width_min`]).
 /// The table has no such check for countersunk bolts and rivets. Only a bolt with a pull on it needs it.
 ///
 /// Source: two copies of the table, and a published sheet (M20, 8 mm, 360 MPa: 130.3 kN). That dm is the mean of the
@@ -743,7 +773,7 @@ impl PullThrough {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::parts::{ClampFace, ScrewProduct, Washer, WasherStyle};
+    use crate::parts::{ScrewProduct, Washer, WasherStyle};
     use crate::units::{megapascals, millimetres, newtons};
 
     /// The table of 2003 lists limits above the yield strength for every ply that has both: so the yield strength
@@ -820,7 +850,9 @@ mod tests {
         let washer =
             WasherFace::of(Washer::find(WasherStyle::Iso7092, &"M12".parse().unwrap()).unwrap())
                 .unwrap();
-        let (_, on_ply) = through_washer(millimetres(19.0), &washer, millimetres(12.5)).unwrap();
+        let head = ClampFace::of_screw(ScrewProduct::Iso4014, &"M12".parse().unwrap()).unwrap();
+        // 16.63 + 1.6 x 1.8 = 19.51 mm; the washer has 19.48.
+        let (_, on_ply) = through_washer(&head, &washer, millimetres(12.5)).unwrap();
         assert_eq!(on_ply.outer, washer.outer_min);
         assert_eq!(on_ply.inner, washer.inner_max);
     }
