@@ -14,7 +14,7 @@
 //! | limit | where it comes from |
 //! |---|---|
 //! | [`SurfaceLimit::listed`], [`SurfaceLimit::of_ply`] | pG of VDI 2230, by edition: of 2003 for mild steel twice that of 1986 |
-//! | [`SurfaceLimit::yielding`] | the yield strength of the ply: common practice, no source; below every pG of 2003 that is listed beside it |
+//! | [`SurfaceLimit::yielding`] | the yield strength of the ply: common practice, no source |
 //! | [`SurfaceLimit::stated`] | a test or a data sheet of the caller's |
 //!
 //! Beneath a washer the pressure spreads to dw + 1.6 h (VDI 2230, recalled), and to its edge at most. A soft washer is
@@ -334,8 +334,8 @@ mod tests {
     use crate::tables::surface::{PlySurfacePressure, PressureEdition};
     use crate::units::{megapascals, millimetres, newtons};
 
-    /// The table of 2003 lists limits above the yield strength for every ply that has both: so the yield strength
-    /// is the cautious stand-in. (6061-T6 typical: 276 MPa is no minimum, and above its kin.)
+    /// The table of 2003 lists limits above the yield strength for the plies that have both: so the yield strength is
+    /// the cautious stand-in. But for 6061-T6, 248 and 276 MPa, whose kin is of a weaker condition, 230 MPa.
     #[test]
     fn yield_is_below_the_listed_pressure() {
         let mut compared = 0;
