@@ -9,6 +9,7 @@
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
 //! | [`BasicMinorArea`](Caution::BasicMinorArea) | take off what the sentence names |
+//! | [`ProvisionalSurfacePressure`](Caution::ProvisionalSurfacePressure), [`CommonPractice`](Caution::CommonPractice) | rest nothing on it that could hurt someone without a test or a source |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
@@ -64,6 +65,13 @@ pub enum Caution {
         method: &'static str,
         /// The materials it was written for.
         written_for: &'static str,
+    },
+    /// The guideline itself marks its limiting surface pressure as not yet checked against newer research.
+    ProvisionalSurfacePressure,
+    /// A rule is common practice; no source of it was found.
+    CommonPractice {
+        /// The rule.
+        rule: &'static str,
     },
     /// Strengths of a material are typical ones, not minima.
     TypicalStrength,
@@ -242,6 +250,13 @@ impl fmt::Display for Caution {
             } => write!(
                 f,
                 "{method} is written for {written_for}; it is used here by analogy."
+            ),
+            Self::ProvisionalSurfacePressure => f.write_str(
+                "The guideline marks this limiting surface pressure as not yet checked against newer research.",
+            ),
+            Self::CommonPractice { rule } => write!(
+                f,
+                "That {rule} is common practice; no source of it was found."
             ),
             Self::TypicalStrength => f.write_str(
                 "The strengths of this material are typical values and not minima: they are not for \

@@ -4,6 +4,7 @@
 //! |---|---|
 //! | strengths of a grade at a size, or at a size and length | [`BoltGrade::strength`], [`BoltGrade::strength_at_length`] |
 //! | proof, yield and tensile load of a bolt | [`BoltStrength::loads`] |
+//! | how hot and cold a bolt may be, how strong it is then | [`BoltGrade::service_temperatures`], [`BoltStrength::at_temperature`] |
 //! | a material that is not in the tables | [`BoltStrength::stated`] |
 //! | proof load of a nut | [`NutGrade::strength`], [`NutStrength::proof_load`] |
 //! | which nut a standard names for a bolt | [`NutPairing`](crate::tables::nut_grades::NutPairing) |
@@ -20,6 +21,7 @@ mod astm;
 mod finish;
 mod fit;
 mod hydrogen;
+mod heat;
 mod iso;
 mod names;
 mod nut;
@@ -30,6 +32,7 @@ pub use astm::AstmGrade;
 pub use finish::{Finish, NutTapping, Severity};
 pub use fit::{CoatedFit, FitNote, Misfit, ThreadSystem, coated_fit};
 pub use hydrogen::{Hydrogen, hydrogen};
+pub use heat::{BoltTemperatures, HotBoltStrength};
 pub use iso::PropertyClass;
 pub use nut::{NutGrade, NutStrength};
 pub use sae::SaeGrade;

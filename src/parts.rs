@@ -6,6 +6,7 @@
 //! | which lengths are stocked | [`ScrewSeries::stock_lengths`] |
 //! | a bolt measured with a caliper | [`ScrewLength::measured`] |
 //! | a nut or washer for a thread | [`Nut::find`], [`Washer::find`] |
+//! | the face with which a head, nut or washer clamps | [`ClampFace::of_screw`], [`ClampFace::of_nut`], [`WasherFace::of`] |
 //! | an aircraft bolt by its designation | [`AnBolt`] |
 //!
 //! All lengths count from the bearing face under the head:
@@ -25,12 +26,14 @@
 //! ([`Zone::RunOut`]). ISO documents write ls for LB and lg for LG.
 
 mod aircraft;
+mod clamp_face;
 mod screw_length;
 mod screw_series;
 
 pub use crate::tables::nuts::{Locking, Nut, NutStyle};
 pub use crate::tables::washers::{Washer, WasherStyle};
 pub use aircraft::{AnBolt, AnWashers};
+pub use clamp_face::{ClampFace, FaceRule, WasherFace};
 pub(crate) use screw_length::SAME_LENGTH;
 pub use screw_length::{ScrewLength, Zone};
 pub use screw_series::{ScrewProduct, ScrewSeries};

@@ -15,6 +15,8 @@
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
+//! | pressure under head, nut and washer; pull-through | [`surface::surface_pressure`], [`surface::pull_through_en_1993`], [`surface::punching_by_statics`] |
+//! | washers a code requires | [`washers::required_washers`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |
 //! | whether a nut belongs on a bolt, finishes and all | [`strip::nut_pairing`] |
 //! | shock, impact, loads that act together | [`loads`] |
@@ -46,4 +48,6 @@ mod section;
 pub mod shear;
 pub mod slip;
 pub mod strip;
+pub mod surface;
 pub mod timber;
+pub mod washers;

@@ -26,6 +26,7 @@
 //! | [`edge_distances`] | least edge distances of AISC 360 |
 //! | [`en_holes`] | clearances of holes by EN 1090-2 |
 //! | [`fatigue`] | endurance strengths of bolts |
+//! | [`heat`] | yield strength of bolt steels in heat, limits of ply materials |
 //! | [`galvanic`] | anodic index of metals, for contact of unlike ones |
 //! | [`friction`] | nut factors, friction classes |
 //! | [`pretension`] | least pretensions of structural bolts |
@@ -33,7 +34,10 @@
 //! | [`locking`] | prevailing torques of lock nuts, service temperatures |
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`timber`] | timbers: specific gravities, characteristic densities, strengths across the grain |
+//! | [`surface`] | limiting pressures under head and nut |
+//! | [`timber`] | timbers: specific gravities, characteristic densities |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
+//! | [`washer_rules`] | hardness of washers, washers for a bolt, washers that codes require |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
 //!
 //! A value that nobody has read is `None`, never zero. Programs in other languages read the same CSV files:
@@ -61,6 +65,7 @@ pub mod friction;
 pub mod galvanic;
 pub mod grades;
 pub mod head_marks;
+pub mod heat;
 pub mod holes;
 pub mod locking;
 pub mod metric_screws;
@@ -71,10 +76,12 @@ pub mod pretension;
 pub mod screws;
 pub mod sockets;
 pub mod strengths;
+pub mod surface;
 pub mod thread_tolerances;
 pub mod threads;
 pub mod tightening;
 pub mod timber;
+pub mod washer_rules;
 pub mod washers;
 pub mod wrench;
 

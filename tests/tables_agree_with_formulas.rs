@@ -10,12 +10,15 @@ use shankline::source::Basis;
 use shankline::tables::edge_distances::{EdgeDistance, EdgeEditions};
 use shankline::tables::en_holes::EnHole;
 use shankline::tables::grades::AstmGradeRow;
+use shankline::tables::heat::HotYield;
 use shankline::tables::holes::{ClearanceHole, HoleEditions, HoleFit, StructuralHole, TapDrill};
 use shankline::tables::plies::{PlyMaterial, PlyStrength};
 use shankline::tables::screws::{
     HexCapScrew, HexScrew, LengthTolerance, StockLength, ToleranceGrade,
 };
 use shankline::tables::threads::{MetricThread, UnifiedThread};
+use shankline::tables::washer_rules::{WasherPairing, WasherStanding};
+use shankline::units::celsius;
 use shankline::uom::si::{
     area::{square_inch, square_millimeter},
     length::millimeter,
@@ -84,6 +87,43 @@ fn keys_sources_and_bases() {
         "a row uses it: drop the exception"
     );
     assert_eq!(used, sources, "sources that no row uses");
+}
+
+/// Rows for a ply name one that there is, yield strengths fall with the temperature, and a soft washer never
+/// stands better with a stronger bolt.
+#[test]
+fn pressures_heat_and_washers_are_in_order() {
+    let plies = table("ply_materials");
+    let known = |ply: &String| {
+        plies
+            .rows
+            .iter()
+            .any(|row| row[plies.column("name")] == *ply)
+    };
+    for name in ["ply_surface_pressures", "ply_temperature_limits"] {
+        let table = table(name);
+        for row in &table.rows {
+            assert!(known(&row[table.column("ply")]), "{name} {row:?}");
+        }
+    }
+    for pair in HotYield::all().windows(2) {
+        let [cool, hot] = pair else { unreachable!() };
+        if cool.steel == hot.steel {
+            assert!(hot.temperature > cool.temperature, "{:?}", hot.steel);
+            assert!(hot.yield_strength <= cool.yield_strength, "{:?}", hot.steel);
+            assert!(hot.yield_ratio <= cool.yield_ratio, "{:?}", hot.steel);
+        } else {
+            assert_eq!(hot.temperature, celsius(20.0));
+        }
+        // Every row has one of the two.
+        assert!(hot.yield_strength.is_some() != hot.yield_ratio.is_some());
+    }
+    let bolts = WasherPairing::all().chunk_by(|a, b| a.bolt == b.bolt);
+    let soft: Vec<bool> = bolts
+        .map(|rows| rows[0].standing == WasherStanding::Never)
+        .collect();
+    assert_eq!(soft.len(), 10);
+    assert!(soft.is_sorted());
 }
 
 /// Rows whose printed value really is below its minimum or out of order: none so far. A case

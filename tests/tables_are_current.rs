@@ -380,6 +380,39 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "expansions",
         "Expansion",
         "use crate::tables::expansion::{Expansion, ExpandingMetal};",
+        "surface_pressures",
+        "SurfacePressure",
+        "use crate::tables::surface::{PressureEdition, SurfacePressure};",
+    ),
+    (
+        "ply_surface_pressures",
+        "PlySurfacePressure",
+        "use crate::tables::surface::{Kinship, PlySurfacePressure, PressureEdition};",
+    ),
+    (
+        "hot_yields",
+        "HotYield",
+        "use crate::tables::heat::{HotSteel, HotYield};",
+    ),
+    (
+        "ply_temperature_limits",
+        "PlyTemperatureLimit",
+        "use crate::tables::heat::PlyTemperatureLimit;",
+    ),
+    (
+        "washer_hardnesses",
+        "WasherHardness",
+        "use crate::tables::grades::HardnessScale;\nuse crate::tables::washer_rules::WasherHardness;\nuse crate::tables::washers::WasherStyle;",
+    ),
+    (
+        "washer_pairings",
+        "WasherPairing",
+        "use crate::material::{BoltGrade, PropertyClass};\nuse crate::tables::washer_rules::{WasherPairing, WasherStanding};",
+    ),
+    (
+        "washer_rules",
+        "WasherRule",
+        "use crate::tables::washer_rules::{WasherCase, WasherCode, WasherNeed, WasherRule, WasherSide};",
     ),
 ];
 
@@ -439,6 +472,18 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("editions", "pretensions", "PretensionEditions"),
     ("group", "pretensions", "PretensionGroup"),
     ("metal", "expansions", "ExpandingMetal"),
+    ("edition", "surface_pressures", "PressureEdition"),
+    ("edition", "ply_surface", "PressureEdition"),
+    ("kinship", "ply_surface", "Kinship"),
+    ("steel", "hot_yields", "HotSteel"),
+    ("style", "washer_h", "WasherStyle"),
+    ("hardness_scale", "washer_h", "HardnessScale"),
+    ("bolt", "washer_pairings", "BoltGrade"),
+    ("standing", "washer_pairings", "WasherStanding"),
+    ("code", "washer_rules", "WasherCode"),
+    ("case", "washer_rules", "WasherCase"),
+    ("washer", "washer_rules", "WasherNeed"),
+    ("side", "washer_rules", "WasherSide"),
 ];
 
 /// Column ending, the constructor of its quantity. The first that fits counts: `_lbf_in` before `_in`.

@@ -18,6 +18,7 @@ use shankline::{
         galvanic::AnodicIndex,
         grades::{AstmGradeRow, PropertyClassRow, SaeGradeRow, StainlessClassRow},
         head_marks::HeadMark,
+        heat::{HotYield, PlyTemperatureLimit},
         holes::{ClearanceHole, StructuralHole, TapDrill},
         locking::{PrevailingTorque, ServiceTemperature},
         metric_screws::{FineHexScrew, MetricHexCapScrew},
@@ -32,6 +33,7 @@ use shankline::{
         },
         sockets::{SocketHeadCapScrew, SocketHeadGrip},
         strengths::{DesignStress, PublishedLoad, ShearRatio},
+        surface::{PlySurfacePressure, SurfacePressure},
         thread_tolerances::{
             CrestTolerance, EngagementLength, MetricDeviation, PitchDiameterTolerance,
             UnifiedClassRow, UnifiedLimitException,
@@ -39,6 +41,8 @@ use shankline::{
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, NutTurn, TighteningScatter},
         timber::{Timber, TimberCompression},
+        timber::Timber,
+        washer_rules::{WasherHardness, WasherPairing, WasherRule},
         washers::Washer,
     },
     units::{
@@ -259,6 +263,53 @@ macro_rules! columns {
     ($row:ty; $($field:ident $column:literal),* $(,)?) => {
         &[$(($column, &|row: &$row| row.$field.cell($column))),*]
     };
+}
+
+#[test]
+fn pressures_heat_and_washers() {
+    read_back(
+        "surface_pressures",
+        SurfacePressure::all(),
+        columns![SurfacePressure; material "material",
+            tensile_strength_min "tensile_strength_min_mpa",
+            tensile_strength_max "tensile_strength_max_mpa",
+            limiting_pressure "limiting_pressure_mpa", provisional "provisional", note "note"],
+    );
+    read_back(
+        "ply_surface_pressures",
+        PlySurfacePressure::all(),
+        columns![PlySurfacePressure; ply "ply", material "material", note "note"],
+    );
+    read_back(
+        "hot_yields",
+        HotYield::all(),
+        columns![HotYield; temperature "temperature_c", yield_strength "yield_strength_mpa",
+            yield_ratio "yield_ratio_pct", note "note"],
+    );
+    read_back(
+        "ply_temperature_limits",
+        PlyTemperatureLimit::all(),
+        columns![PlyTemperatureLimit; ply "ply", full_strength_thru "full_strength_thru_c",
+            note "note"],
+    );
+    read_back(
+        "washer_hardnesses",
+        WasherHardness::all(),
+        columns![WasherHardness; property_class "property_class", hardness_min "hardness_min",
+            note "note"],
+    );
+    read_back(
+        "washer_pairings",
+        WasherPairing::all(),
+        columns![WasherPairing; bolt "bolt", washer_class "washer_class", note "note"],
+    );
+    read_back(
+        "washer_rules",
+        WasherRule::all(),
+        columns![WasherRule; thickness_min "thickness_min_in",
+            width_min_diameters "width_min_diameters",
+            thickness_min_diameters "thickness_min_diameters", note "note"],
+    );
 }
 
 #[test]
@@ -1452,6 +1503,43 @@ fn provenance_of_every_row() {
             .iter()
             .map(|r| r.provenance)
             .collect(),
+    );
+    check(
+        "surface_pressures",
+        SurfacePressure::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "ply_surface_pressures",
+        PlySurfacePressure::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "hot_yields",
+        HotYield::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "ply_temperature_limits",
+        PlyTemperatureLimit::all()
+            .iter()
+            .map(|r| r.provenance)
+            .collect(),
+    );
+    check(
+        "washer_hardnesses",
+        WasherHardness::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "washer_pairings",
+        WasherPairing::all().iter().map(|r| r.provenance).collect(),
+    );
+    check(
+        "washer_rules",
+        WasherRule::all().iter().map(|r| r.provenance).collect(),
     );
     let table = table("sources");
     for (text, source) in table.rows.iter().zip(Source::all()) {

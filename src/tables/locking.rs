@@ -349,6 +349,14 @@ pub enum TemperatureLimited {
     Iso3506Stainless,
     /// Carbon and low-alloy bolt steel in the cold.
     LowAlloySteel,
+    /// Steel bolts with the strengths of room temperature.
+    SteelBoltFullStrength,
+    /// Bolted joints computed by VDI 2230.
+    #[cfg_attr(feature = "serde", serde(rename = "vdi_2230_joint"))]
+    Vdi2230Joint,
+    /// Bolts of ASTM A193 B7.
+    #[cfg_attr(feature = "serde", serde(rename = "astm_a193_b7"))]
+    AstmA193B7,
 }
 
 /// Limits of the service temperature by one publisher.
@@ -380,7 +388,7 @@ impl ServiceTemperature {
     /// Rows printed in degrees Celsius.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::locking::ServiceTemperature::all_celsius().len(), 9);
+    /// assert_eq!(shankline::tables::locking::ServiceTemperature::all_celsius().len(), 11);
     /// ```
     #[must_use]
     pub fn all_celsius() -> &'static [Self] {
@@ -390,7 +398,7 @@ impl ServiceTemperature {
     /// Rows printed in degrees Fahrenheit.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::locking::ServiceTemperature::all_fahrenheit().len(), 11);
+    /// assert_eq!(shankline::tables::locking::ServiceTemperature::all_fahrenheit().len(), 12);
     /// ```
     #[must_use]
     pub fn all_fahrenheit() -> &'static [Self] {

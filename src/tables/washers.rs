@@ -192,6 +192,34 @@ impl Washer {
             })
     }
 
+    /// The washer of a style by the name of its size, in upper or lower case.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if the style has no such size.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(Washer::of_size(WasherStyle::F436, "3/4").is_ok());
+    /// assert!(Washer::of_size(WasherStyle::F436, "M20").is_err());
+    /// ```
+    pub fn of_size(style: WasherStyle, size: &str) -> Result<&'static Self, Error> {
+        let wanted = size.trim();
+        let rows = Self::of_style(style);
+        rows.iter()
+            .find(|washer| washer.size.eq_ignore_ascii_case(wanted))
+            .ok_or_else(|| Error::NotInTable {
+                table: "the washer tables",
+                wanted: format!("{} of size \"{wanted}\"", style.label()),
+                available: match (rows.first(), rows.last()) {
+                    (Some(first), Some(last)) => {
+                        format!("its sizes run from {} to {}", first.size, last.size)
+                    }
+                    _ => "it has no rows".into(),
+                },
+            })
+    }
+
     /// The smallest washer of a style whose hole passes a bolt of this diameter, whatever thread the
     /// washer is made for: a metric bolt through an inch washer, a body larger than its thread.
     ///
@@ -296,6 +324,18 @@ impl Washer {
         limits_basis: None,
         provenance: super::known(generated::sources::SOURCES[0], Basis::Memory),
     };
+}
+
+/// A washer is named by its style and size; the rest is in the tables.
+#[cfg(feature = "serde")]
+impl serde::Serialize for Washer {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use serde::ser::SerializeStruct;
+        let mut named = serializer.serialize_struct("Washer", 2)?;
+        named.serialize_field("style", &self.style)?;
+        named.serialize_field("size", self.size)?;
+        named.end()
+    }
 }
 
 impl WasherStyle {

@@ -332,8 +332,29 @@ pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-
 pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; that each goes with the bolt class of its number is recalled" };
 pub(in crate::tables) static A325_14_NUTS: Source = Source { key: "a325-14-nuts", document: "ASTM A325", edition: Some("2014"), locator: "3.2", read_in: "a page copied from the standard" };
 pub(in crate::tables) static ISO898_2_PAIR_12U: Source = Source { key: "iso898-2-pair-12u", document: "ISO 898-2", edition: Some("2012"), locator: "nuts of class 12 for bolts of class 12.9 underlined", read_in: "recalled, not read" };
+pub(in crate::tables) static VDI2230_2003_A9: Source = Source { key: "vdi2230-2003-a9", document: "VDI 2230 Part 1", edition: Some("2003"), locator: "Table A9, limiting surface pressure", read_in: "supplier's technical page that prints both editions side by side" };
+pub(in crate::tables) static VDI2230_1986_SURFACE: Source = Source { key: "vdi2230-1986-surface", document: "VDI 2230", edition: Some("1986"), locator: "table of limiting surface pressures", read_in: "supplier's technical page that prints both editions side by side" };
+pub(in crate::tables) static VDI2230_1986_SURFACE_RECALLED: Source = Source { key: "vdi2230-1986-surface-recalled", document: "VDI 2230", edition: Some("1986"), locator: "table of limiting surface pressures", read_in: "recalled" };
+pub(in crate::tables) static SURFACE_KIN: Source = Source { key: "surface-kin", document: "VDI 2230 Part 1", edition: Some("1986; 2003"), locator: "tables of limiting surface pressures, read for a kindred material", read_in: "own comparison: the strongest listed material of the same kind with no higher tensile strength" };
+pub(in crate::tables) static VDI2230_SCOPE: Source = Source { key: "vdi2230-scope", document: "VDI 2230 Part 1", edition: None, locator: "range of temperatures", read_in: "publisher's abstract" };
+pub(in crate::tables) static ISO898_1_1999_HOT: Source = Source { key: "iso898-1-1999-hot", document: "ISO 898-1", edition: Some("1999"), locator: "Annex A (informative), lower yield stress or 0.2 % stress at higher temperatures", read_in: "recalled" };
+pub(in crate::tables) static ISO3506_1_HOT: Source = Source { key: "iso3506-1-hot", document: "ISO 3506-1", edition: Some("1997"), locator: "Annex F (informative), 0.2 % stress at higher temperatures", read_in: "recalled" };
+pub(in crate::tables) static B31_1_A10: Source = Source { key: "b31.1-a10", document: "ASME B31.1", edition: Some("2012"), locator: "Table A-10, allowable stress of A193 B7", read_in: "supplier's copy" };
+pub(in crate::tables) static EN1999_1_1_HEAT: Source = Source { key: "en1999-1-1-heat", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2, service temperatures", read_in: "recalled" };
+pub(in crate::tables) static EN1993_1_2_31: Source = Source { key: "en1993-1-2-31", document: "EN 1993-1-2", edition: Some("2005"), locator: "Table 3.1, proportional limit", read_in: "recalled" };
+pub(in crate::tables) static F436_HARDNESS: Source = Source { key: "f436-hardness", document: "ASTM F436", edition: None, locator: "hardness", read_in: "a maker's page" };
+pub(in crate::tables) static ISO7090_HARDNESS: Source = Source { key: "iso7090-hardness", document: "ISO 7090", edition: None, locator: "hardness classes", read_in: "supplier's product page" };
+pub(in crate::tables) static WASHER_HARDNESS_RECALLED: Source = Source { key: "washer-hardness-recalled", document: "ISO 7089, 7091, 7092, 7093-1, 7094; EN 14399-6; DIN 125", edition: None, locator: "hardness classes", read_in: "recalled" };
+pub(in crate::tables) static ISO898_3_PAIRS: Source = Source { key: "iso898-3-pairs", document: "ISO 898-3", edition: Some("2018"), locator: "Table 1, washers for bolts", read_in: "page that reproduces the table; a note of a steelwork association agrees for 8.8 and 10.9" };
+pub(in crate::tables) static RCSC_6: Source = Source { key: "rcsc-6", document: "RCSC Specification for Structural Joints", edition: Some("2009 or 2014"), locator: "section 6, use of washers", read_in: "copy of the text of the section" };
+pub(in crate::tables) static AISC360_05_J31_WASHERS: Source = Source { key: "aisc360-05-j31-washers", document: "AISC 360", edition: Some("2005"), locator: "J3.1, washers of A490 bolts over 1 in", read_in: "copy of the page" };
+pub(in crate::tables) static AISC360_05_J32_WASHERS: Source = Source { key: "aisc360-05-j32-washers", document: "AISC 360", edition: Some("2005"), locator: "J3.2, washers over holes and slots", read_in: "scan of the page" };
+pub(in crate::tables) static EN1993_36110: Source = Source { key: "en1993-36110", document: "EN 1993-1-8", edition: Some("2005"), locator: "3.6.1(10), single lap joints with one bolt row", read_in: "steelmakers' tables and a textbook; EN 1090-2:2018 says the same in an extract" };
+pub(in crate::tables) static EN1090_824_RECALLED: Source = Source { key: "en1090-824-recalled", document: "EN 1090-2", edition: Some("2018"), locator: "8.2.4, washers of preloaded bolts", read_in: "recalled" };
+pub(in crate::tables) static NDS_12_1_3: Source = Source { key: "nds-12.1.3", document: "NDS", edition: Some("to 2018"), locator: "12.1.3, bolts", read_in: "handbook chapter" };
+pub(in crate::tables) static EN1995_10432_RECALLED: Source = Source { key: "en1995-10432-recalled", document: "EN 1995-1-1", edition: Some("2004"), locator: "10.4.3(2), washers", read_in: "recalled" };
 
-pub(in crate::tables) static SOURCES: [&Source; 330] = [
+pub(in crate::tables) static SOURCES: [&Source; 351] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -664,4 +685,25 @@ pub(in crate::tables) static SOURCES: [&Source; 330] = [
     &ISO10684_PAIRS,
     &A325_14_NUTS,
     &ISO898_2_PAIR_12U,
+    &VDI2230_2003_A9,
+    &VDI2230_1986_SURFACE,
+    &VDI2230_1986_SURFACE_RECALLED,
+    &SURFACE_KIN,
+    &VDI2230_SCOPE,
+    &ISO898_1_1999_HOT,
+    &ISO3506_1_HOT,
+    &B31_1_A10,
+    &EN1999_1_1_HEAT,
+    &EN1993_1_2_31,
+    &F436_HARDNESS,
+    &ISO7090_HARDNESS,
+    &WASHER_HARDNESS_RECALLED,
+    &ISO898_3_PAIRS,
+    &RCSC_6,
+    &AISC360_05_J31_WASHERS,
+    &AISC360_05_J32_WASHERS,
+    &EN1993_36110,
+    &EN1090_824_RECALLED,
+    &NDS_12_1_3,
+    &EN1995_10432_RECALLED,
 ];
