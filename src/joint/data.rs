@@ -97,6 +97,8 @@ pub(crate) struct RawWasher {
     #[serde(default)]
     style: Option<WasherStyle>,
     #[serde(default)]
+    metal: Option<Metal>,
+    #[serde(default)]
     outside: Option<RawQuantity>,
     #[serde(default)]
     inside: Option<RawQuantity>,
@@ -117,6 +119,7 @@ impl RawWasher {
             outside: optional(self.outside.as_ref(), "outside", &name)?,
             inside: optional(self.inside.as_ref(), "inside", &name)?,
             style: self.style,
+            metal: self.metal,
             name: name.into(),
         };
         Ok((washer, self.count))

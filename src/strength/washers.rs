@@ -138,7 +138,7 @@ impl WasherFacts {
                 self.hole_is(is_slot),
             ),
             WasherCase::A490OnSoftSteel => both(
-                Some(is_a490(self.grade)),
+                Some(self.grade.is_a490()),
                 both(
                     self.is_preloaded(),
                     self.outer_yield.map(|yielding| yielding < ksi(40.0)),
@@ -150,7 +150,7 @@ impl WasherFacts {
                 tightened(WasherTightening::DirectTensionIndicator)
             }
             WasherCase::LargeA490OverHole => both(
-                Some(is_a490(self.grade) && nanometres(self.diameter) > nanometres(inches(1.0))),
+                Some(self.grade.is_a490() && nanometres(self.diameter) > nanometres(inches(1.0))),
                 self.hole_is(|hole| hole != OuterHole::Standard),
             ),
             WasherCase::OversizeHole => self.hole_is(|hole| hole == OuterHole::Oversize),
@@ -181,21 +181,6 @@ fn both(one: Option<bool>, other: Option<bool>) -> Option<bool> {
 
 const fn is_slot(hole: OuterHole) -> bool {
     matches!(hole, OuterHole::ShortSlot | OuterHole::LongSlot)
-}
-
-/// Grades A490 and F2280, inch and metric.
-fn is_a490(grade: BoltGrade) -> bool {
-    use AstmGrade as A;
-    matches!(
-        grade,
-        BoltGrade::Astm(
-            A::F3125A490Type1
-                | A::F3125A490Type3
-                | A::F3125F2280Type1
-                | A::F3125F2280Type3
-                | A::F3125A490m
-        )
-    )
 }
 
 /// Grades F1852 and F2280.

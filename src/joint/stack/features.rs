@@ -2,6 +2,7 @@
 
 use alloc::string::String;
 
+use crate::joint::ScrewLocking;
 use crate::spread::Spread;
 use crate::tables::galvanic::Metal;
 use crate::units::Length;
@@ -237,6 +238,9 @@ pub struct TappedPart {
     /// What its surface is made of: for corrosion in contact only.
     #[cfg_attr(feature = "serde", serde(default))]
     pub metal: Option<Metal>,
+    /// What keeps the screw from turning in it; none if nobody says.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub lock: Option<ScrewLocking>,
     /// From the centre of the thread to the nearest end of the part, along the load.
     #[cfg_attr(
         feature = "serde",
@@ -272,6 +276,7 @@ impl TappedPart {
             depth: None,
             material: None,
             metal: None,
+            lock: None,
             end_distance: None,
             edge_distance: None,
             width: None,
@@ -290,6 +295,18 @@ impl TappedPart {
     pub const fn thread(mut self, engagement: Length, depth: Option<Length>) -> Self {
         self.engagement = Some(engagement);
         self.depth = depth;
+        self
+    }
+
+    /// The part with what keeps the screw from turning in it.
+    ///
+    /// ```
+    /// # use shankline::joint::{ScrewLocking, TappedPart};
+    /// assert!(TappedPart::new("bed").lock(ScrewLocking::Adhesive).lock.is_some());
+    /// ```
+    #[must_use]
+    pub const fn lock(mut self, lock: ScrewLocking) -> Self {
+        self.lock = Some(lock);
         self
     }
 

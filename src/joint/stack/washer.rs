@@ -4,6 +4,7 @@ use alloc::{borrow::Cow, string::ToString};
 
 use crate::error::Error;
 use crate::spread::Spread;
+use crate::tables::galvanic::Metal;
 use crate::tables::washers::{Washer, WasherStyle};
 use crate::thread::Thread;
 use crate::units::Length;
@@ -48,6 +49,9 @@ pub struct JointWasher {
         )
     )]
     pub outside: Option<Length>,
+    /// What its surface is made of: for corrosion in contact only.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub metal: Option<Metal>,
     /// Greatest inside diameter, for a washer without a style.
     #[cfg_attr(
         feature = "serde",
@@ -72,6 +76,7 @@ impl JointWasher {
             name: name.into(),
             thickness,
             style: None,
+            metal: None,
             outside: None,
             inside: None,
         }
@@ -97,6 +102,19 @@ impl JointWasher {
             style: Some(style),
             ..Self::new(style.to_string(), row.thickness()?)
         })
+    }
+
+    /// The washer with what its surface is made of.
+    ///
+    /// ```
+    /// use shankline::{joint::JointWasher, prelude::*, tables::galvanic::Metal};
+    /// let own = JointWasher::new("plate washer", Spread::exact(millimetres(6.0)));
+    /// assert_eq!(own.metal(Metal::HotDipZinc).metal, Some(Metal::HotDipZinc));
+    /// ```
+    #[must_use]
+    pub const fn metal(mut self, metal: Metal) -> Self {
+        self.metal = Some(metal);
+        self
     }
 
     /// The washer with its least outside and greatest inside diameter.

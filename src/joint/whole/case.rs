@@ -6,9 +6,12 @@ use super::outcome::Outcomes;
 use super::{Joint, JointNut, TorqueTightening};
 use crate::error::Error;
 use crate::joint::{Candidate, HeadSeat, JointPly, LengthSearch, NutEnd, TappedPart};
-use crate::material::{BoltLoads, BoltStrength, NutStrength};
-use crate::parts::{Locking, Nut, ScrewSeries, Zone};
+use crate::material::{
+    BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
+};
+use crate::parts::{Locking, Nut, SAME_LENGTH, ScrewSeries, Washer, Zone};
 use crate::strength::check::{Level, Place};
+use crate::tables::nut_grades::NutShape;
 use crate::tables::plies::PlyMaterial;
 use crate::tables::timber::Timber;
 use crate::thread::Thread;
@@ -20,8 +23,11 @@ pub(super) struct Case<'a> {
     pub(super) thread: &'a Thread,
     pub(super) diameter: Length,
     pub(super) candidate: Candidate,
+    /// Strength of the bolt at its size and length, and at the heat of the joint.
     pub(super) strength: BoltStrength,
     pub(super) loads: BoltLoads,
+    /// What heat takes off; none at room temperature.
+    pub(super) hot: Option<Result<HotBoltStrength, Box<Error>>>,
     pub(super) closing: Closing<'a>,
     /// The plies from the head; of those of a stack that ends in a tapped part, that part as the last.
     pub(super) plies: Vec<CasePly<'a>>,
@@ -102,12 +108,23 @@ impl<'a> Case<'a> {
         joint.pattern.validate()?;
         let thread = &joint.bolt.thread;
         let closing = closing(joint)?;
+        fitting(joint)?;
         let candidate = candidate(joint, &closing, out)?;
         let diameter = thread.nominal_diameter();
         let strength = joint
             .bolt
             .grade
             .strength_at_length(diameter, candidate.screw.nominal)?;
+        let environment = &joint.environment;
+        let hot = (!environment.is_at_room_temperature()).then(|| {
+            strength
+                .at_temperature(environment.hottest)
+                .map_err(Box::new)
+        });
+        let strength = match &hot {
+            Some(Ok(hot)) => hot.strength,
+            _ => strength,
+        };
         let loads = strength.loads(thread)?;
         out.warn(strength.cautions());
         out.work(|| candidate.derivation());
@@ -127,6 +144,7 @@ impl<'a> Case<'a> {
             candidate,
             strength,
             loads,
+            hot,
             closing,
             plies,
             planes,
@@ -201,15 +219,57 @@ impl<'a> Case<'a> {
     }
 }
 
+/// Refuses parts that cannot go together: a hexagon head in a countersink, a washer thicker than its style, distances
+/// to holes that are not there.
+fn fitting(joint: &Joint) -> Result<(), Error> {
+    let stack = &joint.stack;
+    if let HeadSeat::Countersunk { .. } = stack.head_seat() {
+        return Err(Error::Mismatch(format!(
+            "the stack is countersunk, and {} has no countersunk head",
+            joint.bolt.product
+        )));
+    }
+    let at_nut = stack.washers_under_nut().map(|(washer, _)| washer);
+    let washers = stack
+        .washers_under_head()
+        .iter()
+        .chain(stack.other_washers_under_nut())
+        .chain(stack.washer_to_add_under_head())
+        .chain(at_nut);
+    for washer in washers {
+        let Some(style) = washer.style else { continue };
+        let row = Washer::find(style, &joint.bolt.thread)?;
+        if let Ok(thickness) = row.thickness()
+            && (washer.thickness.min > thickness.max + SAME_LENGTH
+                || washer.thickness.max < thickness.min - SAME_LENGTH)
+        {
+            return Err(Error::Mismatch(format!(
+                "\"{}\" is not as thick as a {style} for {}",
+                washer.name, joint.bolt.thread
+            )));
+        }
+    }
+    for ply in stack.plies() {
+        let lone = joint.pattern.along() == 1 && ply.pitch.is_some()
+            || joint.pattern.across() == 1 && ply.gauge.is_some();
+        if lone {
+            return Err(Error::Mismatch(format!(
+                "\"{}\" has a distance to the next hole, and the pattern has no other bolt in that direction",
+                ply.name
+            )));
+        }
+    }
+    Ok(())
+}
+
 /// The nut or the tapped thread, whichever the stack goes with.
 pub(super) fn closing(joint: &Joint) -> Result<Closing<'_>, Error> {
     match (joint.stack.tapped_part(), joint.nut) {
         (None, Some(given)) => {
             let row = Nut::find(given.style, &joint.bolt.thread)?;
-            let strength = given
-                .grade
-                .zip(given.style.shape())
-                .map(|(grade, shape)| grade.strength(shape, &joint.bolt.thread).map_err(Box::new));
+            let strength = given.grade.zip(given.style.shape()).map(|(grade, shape)| {
+                weaker_nut(grade, shape, &joint.bolt.thread, given.finish).map_err(Box::new)
+            });
             Ok(Closing::Nut(CaseNut {
                 given,
                 row,
@@ -225,6 +285,23 @@ pub(super) fn closing(joint: &Joint) -> Result<Closing<'_>, Error> {
             "the stack ends in the thread of \"{}\": it has no nut",
             part.name
         ))),
+    }
+}
+
+/// The strength of the nut as its coating has it tapped; of one whose coating nobody says, the weaker.
+fn weaker_nut(
+    grade: NutGrade,
+    shape: NutShape,
+    thread: &Thread,
+    finish: Option<Finish>,
+) -> Result<NutStrength, Error> {
+    if let Some(finish) = finish {
+        return grade.strength(shape, thread, finish.nut_tapping());
+    }
+    let usual = grade.strength(shape, thread, NutTapping::Usual)?;
+    match grade.strength(shape, thread, NutTapping::Oversize) {
+        Ok(oversize) if oversize.proof_stress < usual.proof_stress => Ok(oversize),
+        _ => Ok(usual),
     }
 }
 
@@ -317,16 +394,21 @@ fn plies<'a>(
     Ok(plies)
 }
 
-/// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
-/// hand, it fills what is wanted and no more.
-pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
+/// How far the bolt sticks out of the nut at least: of the shortest screw in the thickest stack, or as cut. Cut to the
+/// stack in hand, by what the rules want and no more.
+pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
     let fixed = candidate.cut.filter(|cut| cut.holds_window);
-    let beyond = match (candidate.needs_cut, fixed) {
+    match (candidate.needs_cut, fixed) {
         (false, _) => candidate.protrusion.min,
         (true, Some(cut)) => cut.protrusion.min,
         (true, None) => Length::default(),
-    };
-    let reached = part.engagement? + beyond;
+    }
+}
+
+/// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
+/// hand, it fills what is wanted and no more.
+pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
+    let reached = part.engagement? + past_the_nut(candidate);
     Some(part.depth.map_or(reached, |depth| reached.min(depth)))
 }
 

@@ -2,12 +2,14 @@
 
 use alloc::{format, string::String};
 
-use crate::joint::{NutReason, Part, Reason};
+use crate::joint::{Galling, NutReason, Part, Reason, Reuse, ScrewLockReason};
+use crate::material::{FitNote, Hydrogen, Misfit, Severity};
+use crate::parts::WasherStyle;
 use crate::strength::check::{Mode, Place};
 use crate::strength::ply::DistanceKind;
 use crate::strength::timber::TimberFact;
 use crate::units::{
-    ElectricPotential, Force, Length, Ratio, Stress, ThermodynamicTemperature, UnitSystem, shown,
+    ElectricPotential, Force, Length, Ratio, ThermodynamicTemperature, UnitSystem, shown,
 };
 
 /// Something found that is no comparison of a load with a resistance.
@@ -31,15 +33,6 @@ pub enum Finding {
     Length(Reason),
     /// What speaks against, is asked for with, or speaks for the kind of nut.
     Nut(NutReason),
-    /// Fault: the nut strips before the bolt breaks, which nobody would see coming.
-    NutWeaker {
-        /// Proof load of the nut over the breaking load of the bolt.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_ratio")
-        )]
-        ratio: Ratio,
-    },
     /// Fault: the threads of bolt or tapped part strip before the bolt breaks, which nobody would see coming.
     ThreadsWeaker {
         /// Load that strips the weaker thread over the breaking load of the bolt.
@@ -213,32 +206,70 @@ pub enum Finding {
         )]
         permitted: ElectricPotential,
     },
-    /// Fault: a bolt so hard is baked after plating, or hydrogen breaks it days after tightening.
-    NotBaked {
-        /// Greatest hardness of its grade, Rockwell C.
-        hardness: f64,
+    /// What plating, pickling and dipping may have done to a hard bolt.
+    Hydrogen(Hydrogen),
+    /// Fault: the threads of bolt and nut do not go together.
+    ThreadsDoNotFit {
+        /// Why.
+        why: Misfit,
     },
-    /// To know: even baked, a bolt so hard is better not electroplated.
-    PlatedHard {
-        /// Greatest hardness of its grade, Rockwell C.
-        hardness: f64,
-    },
-    /// Fault: the standard of the bolt forbids metallic coatings.
-    CoatingForbidden,
-    /// Fault: too strong to be hot-dip galvanized.
-    GalvanizedTooStrong {
-        /// Its tensile strength.
+    /// To know: how coated threads are marked and ordered.
+    Fit(FitNote),
+    /// To know: bolt and nut are of metals that seize on each other.
+    Galling(Galling),
+    /// Whether the bolt may be used again.
+    Reuse(Reuse),
+    /// What speaks against, or is asked for with, the lock of a screw.
+    ScrewLock(ScrewLockReason),
+    /// Fault: the bolt may end inside the lock of its nut.
+    LockNotFilled {
+        /// How far it sticks out of the nut at least.
         #[cfg_attr(
             feature = "serde",
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
-        strength: Stress,
-        /// What is galvanized without concern.
+        protrusion: Length,
+        /// How far it must.
         #[cfg_attr(
             feature = "serde",
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
-        most: Stress,
+        least: Length,
+        /// Who says so.
+        source: &'static str,
+    },
+    /// Fault: head, nut or washer is not larger than what lies under it.
+    FallsThrough {
+        /// At the head or the nut.
+        place: Place,
+        /// Least diameter of the face.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        face: Length,
+        /// Greatest diameter of the hole under it.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        hole: Length,
+    },
+    /// Fault: the washer is too soft for the class of the bolt.
+    WasherTooSoft {
+        /// Under the head or the nut.
+        place: Place,
+        /// Its style.
+        style: WasherStyle,
+    },
+    /// To know: the bolt is weaker at the heat of the joint; what is checked has it in it.
+    WeakerWhenHot {
+        /// Strength that is left.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_ratio")
+        )]
+        ratio: Ratio,
     },
     /// Fault: the joint gets hotter than a coating bears.
     CoatingTooHot {
@@ -311,11 +342,11 @@ impl Finding {
             | Self::AddWashersUnderHead { .. }
             | Self::Cut { .. } => Mode::Length,
             Self::Nut(_) => Mode::Locking,
-            Self::NutWeaker { .. } => Mode::Pairing,
             Self::ThreadsWeaker { .. } => Mode::Stripping,
-            Self::BoltTooHot { .. } | Self::BoltTooCold { .. } | Self::CoatingTooHot { .. } => {
-                Mode::Temperature
-            }
+            Self::BoltTooHot { .. }
+            | Self::BoltTooCold { .. }
+            | Self::CoatingTooHot { .. }
+            | Self::WeakerWhenHot { .. } => Mode::Temperature,
             Self::Distance { .. } => Mode::Distances,
             Self::NothingLeft { mode, .. } => *mode,
             Self::HoleTooSmall { .. }
@@ -329,10 +360,13 @@ impl Finding {
             },
             Self::WasherWanted { .. } => Mode::Washers,
             Self::Galvanic { .. } => Mode::Corrosion,
-            Self::NotBaked { .. }
-            | Self::PlatedHard { .. }
-            | Self::CoatingForbidden
-            | Self::GalvanizedTooStrong { .. } => Mode::Coating,
+            Self::Hydrogen(_) => Mode::Coating,
+            Self::ThreadsDoNotFit { .. } | Self::Fit(_) => Mode::ThreadFit,
+            Self::Galling(_) => Mode::Galling,
+            Self::Reuse(_) => Mode::Reuse,
+            Self::ScrewLock(_) | Self::LockNotFilled { .. } => Mode::Locking,
+            Self::FallsThrough { .. } => Mode::Pressure,
+            Self::WasherTooSoft { .. } => Mode::Washers,
             Self::NoPreloadLeft => Mode::Separation,
             Self::Slips => Mode::Slip,
             Self::GapUnderPreload { .. } | Self::AddRunningTorque => Mode::Tightening,
@@ -346,10 +380,9 @@ impl Finding {
     /// assert!(!Finding::AddWashers { count: 1 }.is_fault());
     /// ```
     #[must_use]
-    pub const fn is_fault(&self) -> bool {
+    pub fn is_fault(&self) -> bool {
         match self {
             Self::Length(_)
-            | Self::NutWeaker { .. }
             | Self::ThreadsWeaker { .. }
             | Self::NothingLeft { .. }
             | Self::HoleTooSmall { .. }
@@ -358,19 +391,25 @@ impl Finding {
             | Self::BearingMustGovern { .. }
             | Self::TimberDetail { .. }
             | Self::WasherWanted { .. }
+            | Self::WasherTooSoft { .. }
+            | Self::FallsThrough { .. }
+            | Self::LockNotFilled { .. }
+            | Self::ThreadsDoNotFit { .. }
             | Self::Galvanic { .. }
-            | Self::NotBaked { .. }
-            | Self::CoatingForbidden
             | Self::NoPreloadLeft
             | Self::Slips
-            | Self::GalvanizedTooStrong { .. }
             | Self::CoatingTooHot { .. }
             | Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. } => true,
+            Self::Hydrogen(found) => is_fault(found.severity()),
+            Self::Reuse(found) => is_fault(found.severity()),
+            Self::ScrewLock(reason) => is_fault(reason.severity()),
             Self::Nut(reason) => reason.is_objection(),
             Self::Distance { permitted, .. } => !*permitted,
-            Self::PlatedHard { .. }
-            | Self::GapUnderPreload { .. }
+            Self::GapUnderPreload { .. }
+            | Self::Fit(_)
+            | Self::Galling(_)
+            | Self::WeakerWhenHot { .. }
             | Self::PlaneInThread { .. }
             | Self::AddWashers { .. }
             | Self::AddWashersUnderHead { .. }
@@ -392,12 +431,8 @@ impl Finding {
         match *self {
             Self::Length(reason) => format!("length: {}", reason.text(system)),
             Self::Nut(reason) => format!("nut: {reason}"),
-            Self::NutWeaker { ratio } => format!(
-                "the nut holds {:.0} % of the breaking load of the bolt: it strips first",
-                ratio.value * 100.0
-            ),
             Self::ThreadsWeaker { ratio } => format!(
-                "the threads engaged hold {:.0} % of the breaking load of the bolt: they strip first",
+                "the threads engaged hold {:.0} % of the breaking load of the bolt: they may strip before it breaks",
                 ratio.value * 100.0
             ),
             Self::BoltTooHot { limit } => {
@@ -474,25 +509,36 @@ impl Finding {
                 shown(difference, system),
                 shown(permitted, system)
             ),
-            Self::NotBaked { hardness } => format!(
-                "the bolt may be {hardness:.0} HRC hard and is plated without baking: hydrogen may break it \
-                 [ASTM F1941 from 40 HRC; ISO 4042:2018 above 390 HV]"
+            Self::Hydrogen(found) => format!("{found}"),
+            Self::ThreadsDoNotFit { why } => format!("{why}"),
+            Self::Fit(note) => format!("{note}"),
+            Self::Galling(found) => format!("{found}"),
+            Self::Reuse(found) => format!("reuse: {found}"),
+            Self::ScrewLock(reason) => format!("screw: {reason}"),
+            Self::LockNotFilled {
+                protrusion,
+                least,
+                source,
+            } => format!(
+                "the bolt may end {} past the nut: below {} its lock is not filled [{source}]",
+                shown(protrusion, system),
+                shown(least, system)
             ),
-            Self::PlatedHard { hardness } => format!(
-                "the bolt may be {hardness:.0} HRC hard: baking does not take every risk of hydrogen away, \
-                 plating is not recommended [ASTM F1941-15, introduction]"
+            Self::FallsThrough { place, face, hole } => format!(
+                "{place}: a face of {} over a hole of {} bears nothing: a larger washer is needed",
+                shown(face, system),
+                shown(hole, system)
             ),
-            Self::CoatingForbidden => {
-                "the standard of the bolt forbids zinc and other metallic coatings [ASTM A490-00, 5.4]"
-                    .into()
+            Self::WasherTooSoft { place, style } => {
+                format!("{place}: {style} is too soft for the class of the bolt [ISO 898-3]")
             }
-            Self::GalvanizedTooStrong { strength, most } => format!(
-                "the bolt of {} is hot-dip galvanized: above about {} hydrogen is a concern [ASTM A143]",
-                shown(strength, system),
-                shown(most, system)
+            Self::WeakerWhenHot { ratio } => format!(
+                "at its highest temperature the bolt has {:.0} % of its strength, and is checked with that",
+                100.0 * ratio.value
             ),
             Self::NoPreloadLeft => {
-                "relaxation and settling leave no preload in service: the plies part under the load".into()
+                "relaxation and settling leave no preload in service: the plies part under the load"
+                    .into()
             }
             Self::GapUnderPreload { after_ply, width } => format!(
                 "the gap of up to {} after ply {after_ply} takes preload to close: shim it, or keep it open \
@@ -512,12 +558,17 @@ impl Finding {
             Self::AddWashersUnderHead { count: 1 } => "add 1 washer under the head".into(),
             Self::AddWashersUnderHead { count } => format!("add {count} washers under the head"),
             Self::AddRunningTorque => {
-                "the running torque of the lock nut is not in the torque: measure it and add it".into()
+                "the running torque of the lock nut is not in the torque: measure it and add it"
+                    .into()
             }
             Self::Cut { to: Some(length) } => format!("cut to {}", shown(length, system)),
             Self::Cut { to: None } => "mark and cut at fit-up, to the stack in hand".into(),
         }
     }
+}
+
+fn is_fault(severity: Severity) -> bool {
+    severity == Severity::Fault
 }
 
 /// "at least 3 mm", "from 3 mm to 5 mm".

@@ -45,12 +45,12 @@ pub(super) fn run(case: &Case, out: &mut Outcomes) -> Result<Worked, Error> {
     let tension = tension::check(case, springs.as_ref(), preload.as_ref(), out);
     combined::check(case, &shear, &bending, &tension, out);
     fatigue::check(case, springs.as_ref(), preload.as_ref(), out);
-    clamp::check(case, springs.as_ref(), preload.as_ref(), out);
+    let faces_held = clamp::check(case, springs.as_ref(), preload.as_ref(), out);
     plies::check(case, &shear, out);
     timber::check(case, out);
     seat::check(case, &tension, out);
     strip::check(case, &tension, out);
-    let nut = nut::check(case, preload.as_ref(), out)?;
+    let nut = nut::check(case, faces_held, out)?;
     temperature::check(case, out);
     coating::check(case, out);
     corrosion::check(case, out);

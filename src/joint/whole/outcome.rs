@@ -7,7 +7,9 @@ use super::Finding;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::Derivation;
 use crate::error::Error;
+use crate::material::FitNote;
 use crate::strength::check::{Check, Mode, Place};
+use crate::strength::strip::NotShown;
 use crate::strength::timber::TimberFact;
 
 /// Something that a mode needs and does not have: it keeps a verdict undecided.
@@ -120,10 +122,16 @@ pub enum Need {
     ScrewLock,
     /// What a surface is made of.
     Metal,
+    /// What a washer is made of.
+    WasherMetal,
     /// The method for bolts in timber.
     TimberMethod,
     /// A detail of a joint in timber.
     Timber(TimberFact),
+    /// Something that nobody has read of coated threads.
+    Fit(FitNote),
+    /// A published pair of bolt and nut, or a nut that is proved to the breaking load of the bolt.
+    Pair(NotShown),
     /// A method: none is known here, and why.
     Method(&'static str),
     /// What the room of the method says: it has no answer for these parts.
@@ -145,7 +153,10 @@ impl Need {
     /// ```
     #[must_use]
     pub const fn is_fact(&self) -> bool {
-        !matches!(self, Self::Method(_) | Self::Refused(_))
+        !matches!(
+            self,
+            Self::Method(_) | Self::Refused(_) | Self::Fit(_) | Self::Pair(_)
+        )
     }
 
     /// What a rule of timber lacks.
@@ -204,8 +215,11 @@ impl Need {
             Self::Stiffness => "stiffness",
             Self::ScrewLock => "lock of the screw",
             Self::Metal => "metal",
+            Self::WasherMetal => "metal of the washer",
             Self::TimberMethod => "method for timber",
             Self::Timber(fact) => fact.name(),
+            Self::Fit(_) => "fit of coated threads",
+            Self::Pair(_) => "pair of bolt and nut",
             Self::Method(_) => "method",
             Self::Refused(_) => "value",
         }
@@ -243,6 +257,9 @@ impl fmt::Display for Need {
             Self::Stiffness => "neither the stiffness nor the materials of all plies are given",
             Self::ScrewLock => "nothing says what keeps the screw from turning",
             Self::Metal => "what a surface is made of is not given",
+            Self::WasherMetal => "what the washer there is made of is not given",
+            Self::Fit(note) => return note.fmt(f),
+            Self::Pair(why) => return why.fmt(f),
             Self::TimberMethod => "no method for bolts in timber is chosen",
             Self::Method(why) => why,
             Self::Timber(fact) => return write!(f, "the {fact} is not given"),
@@ -303,6 +320,8 @@ pub enum NotConcerned {
     NoRule,
     /// The load along the axis has it in it, by the word of the caller.
     StatedInLoad,
+    /// The plies are stiff, by the word of the caller.
+    NoPrying,
     /// Outside what was asked about.
     OutOfScope,
 }
@@ -329,6 +348,7 @@ impl fmt::Display for NotConcerned {
             Self::NeverRefitted => "it is never taken apart",
             Self::NoRule => "no rule demands any",
             Self::StatedInLoad => "the load has it in it, by the word of the caller",
+            Self::NoPrying => "the plies are stiff, by the word of the caller",
             Self::OutOfScope => "outside what was asked about",
         })
     }

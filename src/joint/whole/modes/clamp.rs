@@ -11,14 +11,15 @@ use crate::strength::slip::{SlipFaces, SlipMethod, SlipPreload, slip_resistance}
 use crate::tension::JointDiagram;
 use crate::units::Force;
 
+/// Whether the faces are shown not to slip; none if nobody knows.
 pub(super) fn check(
     case: &Case,
     springs: Option<&Springs>,
     preload: Option<&JointPreload>,
     out: &mut Outcomes,
-) {
+) -> Option<bool> {
     separation(case, springs, preload, out);
-    slip(case, preload, out);
+    slip(case, preload, out)
 }
 
 /// Whether the plies stay together under the load along the axis.
@@ -66,26 +67,26 @@ fn separation(
 }
 
 /// Slip of the face that takes most of the load.
-fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) {
+fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Option<bool> {
     const MODE: Mode = Mode::Slip;
     if case.across <= Force::default() {
         out.not_concerned(MODE, NotConcerned::NoLoadAcross);
-        return;
+        return preload.map(|preload| preload.in_service > Force::default());
     }
     let Some(method) = case.joint.methods.slip else {
         out.not_concerned(MODE, NotConcerned::MaySlip);
-        return;
+        return None;
     };
     let place = Place::Joint;
     let Some(preload) = preload else {
         out.missing(MODE, place, Need::ControlledPreload);
-        return;
+        return None;
     };
     let stack = &case.joint.stack;
     if !stack.sleeves().is_empty() {
         let why = "the preload clamps a sleeve, not the plies around it";
         out.missing(MODE, place, Need::Method(why));
-        return;
+        return None;
     }
     if case
         .planes
@@ -94,22 +95,23 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) {
     {
         let why = "the preload closes a gap before it clamps the faces";
         out.missing(MODE, place, Need::Method(why));
-        return;
+        return None;
     }
     if preload.in_service <= Force::default() {
         out.find(Finding::Slips);
-        return;
+        return Some(false);
     }
     let answer = counted_on(case, method, preload);
     let Some(force) = out.attempt(MODE, place, answer) else {
-        return;
+        return None;
     };
     if force.force() <= case.along {
         // The pull takes all of the clamp force.
         out.find(Finding::Slips);
-        return;
+        return Some(false);
     }
     let hole = super::plies::slip_hole(case, method, out);
+    let mut held = Some(true);
     // Every face holds alike: the one that carries most slips first.
     for plane in case.planes.iter().filter(|plane| plane.share > 0.0) {
         let place = Place::Plane(plane.number);
@@ -127,8 +129,14 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) {
             };
             slip.check(load, case.level)
         });
-        out.try_check(MODE, place, check);
+        let check = out.attempt(MODE, place, check);
+        held = match (held, check) {
+            (_, None) => None,
+            (held, Some(check)) => held.map(|held| held && check.holds()),
+        };
+        out.checks.extend(check);
     }
+    held
 }
 
 /// The clamp force that the method counts on: what its code specifies, or the least in service.

@@ -1,130 +1,103 @@
-//! What its coating does to a hard bolt, and whether it bears the heat.
+//! What coatings do: hydrogen in hard bolts, threads that do not fit, galling, and whether the bolt may be used again.
 
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
-use crate::joint::{Finish, Part};
-use crate::material::{AstmGrade, BoltGrade};
+use crate::joint::{galling, reuse};
+use crate::material::{CoatedFit, Hydrogen, Severity, coated_fit, hydrogen};
 use crate::strength::check::{Mode, Place};
-use crate::tables::grades::{AstmGradeRow, HardnessScale, PropertyClassRow, SaeGradeRow};
-use crate::tables::locking::ServiceTemperature;
-use crate::units::{Stress, megapascals};
-
-/// Rockwell C from which plated bolts are baked. ASTM F1941 (a supplier's page: 40 HRC or above shall be
-/// baked, below it is not mandatory); ISO 4042:2018 says above 390 HV, which is 40 HRC in SAE J1648.
-const BAKED_FROM: f64 = 40.0;
-/// Above it hot-dip galvanizing makes brittle: ASTM A143, "approximately 150 ksi (1100 MPa)".
-const GALVANIZED_MOST: Stress = megapascals(1100.0);
-/// Hard bolts are the ones that plating and pickling make brittle: common practice, no source.
-const HARD: Stress = megapascals(1000.0);
 
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
-    let (bolt, nut) = (
-        case.joint.bolt.finish,
-        case.nut().map(|nut| nut.given.finish),
-    );
-    out.in_order(Mode::Coating);
-    out.in_order(Mode::ThreadFit);
-    out.not_concerned(Mode::Galling, NotConcerned::NoGalling);
-    out.not_concerned(Mode::Reuse, NotConcerned::NeverRefitted);
-    match bolt {
-        None if case.strength.tensile_strength >= HARD => {
-            out.missing(Mode::Coating, Place::Bolt(1), Need::BoltFinish);
-        }
-        None => {}
-        Some(finish) => {
-            coating(case, finish, out);
-            hot_coating(case, Part::Bolt, finish, out);
-        }
-    }
-    if let Some(Some(finish)) = nut {
-        hot_coating(case, Part::Nut, finish, out);
-    }
+    brittle(case, out);
+    fit(case, out);
+    seizing(case, out);
+    again(case, out);
 }
 
 /// Whether hydrogen may have made the bolt brittle.
-fn coating(case: &Case, finish: Finish, out: &mut Outcomes) {
-    let grade = case.joint.bolt.grade;
-    let metallic = !matches!(finish, Finish::Bare(_) | Finish::ZincFlake);
-    if metallic && is_a490(grade) {
-        out.find(Finding::CoatingForbidden);
-        return;
+fn brittle(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Coating;
+    out.in_order(MODE);
+    for found in hydrogen(&case.strength, case.joint.bolt.finish) {
+        match (found, found.severity()) {
+            (Hydrogen::FinishUnknown, _) => {
+                out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
+            }
+            (_, Severity::Undecided) => {
+                let why = "no greatest hardness of the grade has been read";
+                out.missing(MODE, Place::Bolt(1), Need::Method(why));
+            }
+            _ => out.find(Finding::Hydrogen(found)),
+        }
     }
-    let tensile = case.strength.tensile_strength;
-    if finish == Finish::HotDipGalvanized && tensile > GALVANIZED_MOST {
-        out.find(Finding::GalvanizedTooStrong {
-            strength: tensile,
-            most: GALVANIZED_MOST,
-        });
-    }
-    let (Finish::ZincPlated { baked } | Finish::CadmiumPlated { baked }) = finish else {
+}
+
+/// Whether the nut goes on the bolt, and holds.
+fn fit(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::ThreadFit;
+    let Some(nut) = case.nut() else {
+        out.not_concerned(MODE, NotConcerned::NoNut);
         return;
     };
-    match greatest_hardness(grade) {
-        Some(hardness) if hardness >= BAKED_FROM => out.find(if baked {
-            Finding::PlatedHard { hardness }
-        } else {
-            Finding::NotBaked { hardness }
-        }),
-        None if tensile >= HARD => {
-            let why = "no greatest hardness of the grade has been read";
-            out.missing(Mode::Coating, Place::Bolt(1), Need::Method(why));
+    out.in_order(MODE);
+    let bolt = case.joint.bolt.finish;
+    if bolt.is_none() {
+        out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
+    }
+    if nut.given.finish.is_none() {
+        out.missing(MODE, Place::Nut, Need::NutFinish);
+    }
+    let (Some(bolt), Some(finish)) = (bolt, nut.given.finish) else {
+        return;
+    };
+    let found = coated_fit(bolt, nut.given.grade, finish, case.thread);
+    match out.attempt(MODE, Place::Nut, found) {
+        Some(CoatedFit::NotFit { why }) => out.find(Finding::ThreadsDoNotFit { why }),
+        Some(CoatedFit::Fits {
+            note: Some(note), ..
+        }) => {
+            if note.severity() >= Severity::Undecided {
+                out.missing(MODE, Place::Nut, Need::Fit(note));
+            } else {
+                out.find(Finding::Fit(note));
+            }
         }
         _ => {}
     }
 }
 
-fn hot_coating(case: &Case, part: Part, finish: Finish, out: &mut Outcomes) {
-    let Some(element) = finish.temperature_limited() else {
+/// Whether the threads seize while they are turned: no standard has a number, so it is told and no more.
+fn seizing(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Galling;
+    let Some(nut) = case.nut() else {
+        out.not_concerned(MODE, NotConcerned::NoNut);
         return;
     };
-    let limits = ServiceTemperature::of(element)
-        .filter_map(|row| row.temperature_max.map(|limit| (row, limit)));
-    let Some((row, limit)) = limits.reduce(|a, b| if b.1 < a.1 { b } else { a }) else {
-        return;
-    };
-    if case.joint.environment.hottest > limit {
-        out.warn(row.cautions());
-        out.find(Finding::CoatingTooHot { part, limit });
+    let bolt = (case.joint.bolt.grade, case.joint.bolt.finish);
+    match galling(bolt, (nut.given.grade, nut.given.finish), None) {
+        Some(found) => {
+            out.find(Finding::Galling(found));
+            out.in_order(MODE);
+        }
+        None => out.not_concerned(MODE, NotConcerned::NoGalling),
     }
 }
 
-/// ASTM A490-00, 5.4: neither hot-dip nor mechanical zinc nor plating on these bolts (quoted in a mailing
-/// list of engineers). F2280 are the same bolts with a splined end: common practice, no source.
-const fn is_a490(grade: BoltGrade) -> bool {
-    use AstmGrade::{F3125A490Type1, F3125A490Type3, F3125F2280Type1, F3125F2280Type3};
-    matches!(
-        grade,
-        BoltGrade::Astm(F3125A490Type1 | F3125A490Type3 | F3125F2280Type1 | F3125F2280Type3)
-    )
-}
-
-/// The greatest Rockwell C hardness that any size of a grade may have; zero for grades measured on a softer
-/// scale, none if nobody has read one.
-fn greatest_hardness(grade: BoltGrade) -> Option<f64> {
-    let on_c = |scale: HardnessScale, value: f64| match scale {
-        HardnessScale::RockwellC => value,
-        _ => 0.0,
-    };
-    let greatest = |a: f64, b: f64| a.max(b);
-    match grade {
-        BoltGrade::Iso(class) => PropertyClassRow::all()
-            .iter()
-            .filter(|row| row.class == class)
-            .map(|row| row.rockwell_c_max.unwrap_or(0.0))
-            .reduce(greatest),
-        BoltGrade::Sae(grade) => SaeGradeRow::all()
-            .iter()
-            .filter(|row| row.grade == grade)
-            .map(|row| on_c(row.core_hardness_scale, row.core_hardness_max))
-            .reduce(greatest),
-        BoltGrade::Astm(grade) => AstmGradeRow::all_inch()
-            .iter()
-            .chain(AstmGradeRow::all_metric())
-            .filter(|row| row.grade == grade)
-            .filter_map(|row| Some(on_c(row.core_hardness_max_scale?, row.core_hardness_max?)))
-            .reduce(greatest),
-        // No hardness is tabled of the others.
-        _ => None,
+/// Whether it may be taken apart and put together again.
+fn again(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Reuse;
+    if case.joint.environment.refits == 0 {
+        out.not_concerned(MODE, NotConcerned::NeverRefitted);
+        return;
+    }
+    out.in_order(MODE);
+    let target = case.torque().map(|torque| torque.target);
+    let found = reuse(case.joint.bolt.grade, case.joint.bolt.finish, target);
+    match found {
+        crate::joint::Reuse::FinishUnknown => {
+            out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
+        }
+        // Nothing is known for or against it: common practice lets such bolts be used again.
+        found => out.find(Finding::Reuse(found)),
     }
 }

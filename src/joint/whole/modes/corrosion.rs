@@ -3,99 +3,106 @@
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
-use crate::joint::{Finish, Part};
+use crate::joint::{JointParts, JointWasher, Part, galvanic_pair};
+use crate::material::{Finish, Severity};
 use crate::strength::check::{Mode, Place};
-use crate::tables::galvanic::{AnodicIndex, Exposure, Metal};
+use crate::tables::galvanic::Metal;
 
 const MODE: Mode = Mode::Corrosion;
 
-/// A part in contact, with its metal.
-struct Surface {
-    part: Part,
-    place: Place,
-    metal: Option<Metal>,
-    /// What is to be said of it, if its metal is not known.
-    need: Need,
-}
-
-/// Every pair of bolt, nut and plies in contact. Timber is no metal.
+/// Every pair of parts that touch. Timber is no metal.
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
     let Some(exposure) = case.joint.environment.exposure else {
         out.not_concerned(MODE, NotConcerned::Dry);
         return;
     };
-    let bolt = Surface {
-        part: Part::Bolt,
-        place: Place::Bolt(1),
-        metal: case.joint.bolt.finish.and_then(Finish::metal),
-        need: Need::BoltFinish,
-    };
-    let nut = case.nut().map(|nut| Surface {
-        part: Part::Nut,
-        place: Place::Nut,
-        metal: nut.given.finish.and_then(Finish::metal),
-        need: Need::NutFinish,
+    let stack = &case.joint.stack;
+    let under_head = stack.washers_under_head().last();
+    let under_nut = stack.other_washers_under_nut().first().or_else(|| {
+        let usual = stack.washers_under_nut().map(|(washer, _)| washer);
+        usual.filter(|_| case.candidate.washers_under_nut > 0)
     });
-    if let Some(nut) = &nut {
-        touching(exposure, &bolt, nut, out);
-    }
-    // The shank touches every ply, the nut the last one, and each ply the next.
-    let mut before: Option<Surface> = None;
-    let count = case.plies.len();
-    for ply in &case.plies {
-        if ply.timber.is_some() {
-            before = None;
+    let parts = JointParts {
+        plies: case.plies.len(),
+        nut: case.nut().is_some(),
+        washer_under_head: under_head.is_some(),
+        washer_under_nut: under_nut.is_some(),
+    };
+    for (a, b) in parts.parts_in_contact() {
+        if is_timber(case, a) || is_timber(case, b) {
             continue;
         }
-        let metal = match (ply.ply, ply.tapped) {
-            (Some(ply), _) => ply.metal,
-            (None, tapped) => tapped.and_then(|part| part.metal),
-        };
-        let own = Surface {
-            part: Part::Ply(ply.number),
-            place: ply.place,
-            metal,
-            need: Need::Metal,
-        };
-        touching(exposure, &bolt, &own, out);
-        if let Some(nut) = nut.as_ref().filter(|_| ply.number == count) {
-            touching(exposure, nut, &own, out);
+        let metals = [a, b].map(|part| (part, metal(case, part, under_head, under_nut, out)));
+        let pair = galvanic_pair(exposure, metals[0], metals[1]);
+        out.warn(pair.cautions());
+        if let (Severity::Fault, Some(difference)) = (pair.severity(), pair.difference) {
+            out.find(Finding::Galvanic {
+                anode: pair.anode,
+                cathode: pair.cathode,
+                difference,
+                permitted: pair.permitted,
+            });
         }
-        if let Some(before) = &before {
-            touching(exposure, before, &own, out);
-        }
-        before = Some(own);
     }
     out.in_order(MODE);
 }
 
-fn touching(exposure: Exposure, a: &Surface, b: &Surface, out: &mut Outcomes) {
-    let mut row = |surface: &Surface| {
-        let row = surface.metal.and_then(AnodicIndex::of);
-        if row.is_none() {
-            out.missing(MODE, surface.place, surface.need.clone());
-        }
-        row
-    };
-    let (Some(first), Some(second)) = (row(a), row(b)) else {
-        return;
-    };
-    let (anode, cathode) = if first.anodic_index >= second.anodic_index {
-        (a.part, b.part)
-    } else {
-        (b.part, a.part)
-    };
-    let permitted = exposure.permitted();
-    let difference = (first.anodic_index - second.anodic_index).abs();
-    out.warn(first.cautions());
-    out.warn(second.cautions());
-    // Indices have two decimals: half a unit of the third keeps 0.40 - 0.25 at 0.15.
-    if difference.value > permitted.value + 5e-4 {
-        out.find(Finding::Galvanic {
-            anode,
-            cathode,
-            difference,
-            permitted,
-        });
+fn is_timber(case: &Case, part: Part) -> bool {
+    match part {
+        Part::Ply(number) => case
+            .plies
+            .iter()
+            .any(|ply| ply.number == number && ply.timber.is_some()),
+        _ => false,
     }
+}
+
+/// What a part is made of; what is not known is listed.
+fn metal(
+    case: &Case,
+    part: Part,
+    under_head: Option<&JointWasher>,
+    under_nut: Option<&JointWasher>,
+    out: &mut Outcomes,
+) -> Option<Metal> {
+    let (metal, place, need) = match part {
+        Part::Bolt => (
+            case.joint.bolt.finish.and_then(Finish::metal),
+            Place::Bolt(1),
+            Need::BoltFinish,
+        ),
+        Part::Nut => (
+            case.nut()
+                .and_then(|nut| nut.given.finish)
+                .and_then(Finish::metal),
+            Place::Nut,
+            Need::NutFinish,
+        ),
+        Part::WasherUnderHead => (
+            under_head.and_then(|washer| washer.metal),
+            Place::Head,
+            Need::WasherMetal,
+        ),
+        Part::WasherUnderNut => (
+            under_nut.and_then(|washer| washer.metal),
+            Place::Nut,
+            Need::WasherMetal,
+        ),
+        Part::Ply(number) => {
+            let own = case.plies.iter().find(|ply| ply.number == number);
+            let metal = own.and_then(|own| match (own.ply, own.tapped) {
+                (Some(ply), _) => ply.metal,
+                (None, tapped) => tapped.and_then(|part| part.metal),
+            });
+            (
+                metal,
+                own.map_or(Place::Joint, |own| own.place),
+                Need::Metal,
+            )
+        }
+    };
+    if metal.is_none() {
+        out.missing(MODE, place, need);
+    }
+    metal
 }

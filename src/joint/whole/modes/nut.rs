@@ -1,31 +1,56 @@
 //! What keeps nut or screw where it is.
 
 use crate::error::Error;
-use crate::joint::NutOption;
-use crate::joint::whole::case::Case;
+use crate::joint::whole::case::{Case, past_the_nut};
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{Finding, JointPreload, Need};
+use crate::joint::whole::{Finding, Need};
+use crate::joint::{LeastProtrusion, NutOption, ScrewLockReason, screw_locking};
+use crate::material::Severity;
 use crate::strength::check::{Mode, Place};
+
+const MODE: Mode = Mode::Locking;
 
 /// What speaks for and against the nut in this environment.
 pub(super) fn check(
     case: &Case,
-    preload: Option<&JointPreload>,
+    faces_held: Option<bool>,
     out: &mut Outcomes,
 ) -> Result<Option<NutOption>, Error> {
-    const MODE: Mode = Mode::Locking;
-    let _ = preload;
-    let environment = &case.joint.environment;
     out.in_order(MODE);
     let Some(nut) = case.nut() else {
-        if environment.vibration || environment.rotates || environment.dangerous_if_lost {
-            out.missing(MODE, Place::TappedPart, Need::ScrewLock);
-        }
+        screw(case, faces_held, out);
         return Ok(None);
     };
-    let own = NutOption::of(nut.given.style, case.thread, environment)?;
+    let own = NutOption::of(nut.given.style, case.thread, &case.joint.environment)?;
     for reason in &own.reasons {
         out.find(Finding::Nut(*reason));
     }
+    // A lock that the bolt does not fill locks nothing.
+    if let Some(wanted) = LeastProtrusion::of(nut.locking) {
+        let least = past_the_nut(&case.candidate);
+        if !wanted.is_met(least, case.thread) {
+            out.find(Finding::LockNotFilled {
+                protrusion: least,
+                least: wanted.length(case.thread),
+                source: wanted.source,
+            });
+        }
+    }
     Ok(Some(own))
+}
+
+/// A screw in a tapped part.
+fn screw(case: &Case, faces_held: Option<bool>, out: &mut Outcomes) {
+    let lock = case.tapped().and_then(|part| part.lock);
+    let place = Place::TappedPart;
+    for reason in screw_locking(lock, &case.joint.environment, faces_held) {
+        match reason {
+            ScrewLockReason::NotDescribed => out.missing(MODE, place, Need::ScrewLock),
+            reason if reason.severity() == Severity::Undecided => {
+                let why = "preload alone holds the screw, and it is not shown that the faces do not slip: ask for slip";
+                out.missing(MODE, place, Need::Method(why));
+            }
+            reason => out.find(Finding::ScrewLock(reason)),
+        }
+    }
 }

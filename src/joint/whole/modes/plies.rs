@@ -1,10 +1,10 @@
 //! What each ply bears: bearing, tear-out, net and gross section, block shear, distances, holes.
 
 use super::shear::Shear;
-use crate::joint::Pattern;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
+use crate::joint::{JointPly, Pattern};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{
     DistanceConditions, DistanceStanding, Exposure, Hole, HoleClass, HoleKind, HoleRule, Ply,
@@ -236,7 +236,7 @@ const fn of_ply(need: PlyNeed) -> Need {
 }
 
 /// The rule of a method for kinds of holes.
-const fn hole_rule(method: PlyMethod) -> HoleRule {
+pub(super) const fn hole_rule(method: PlyMethod) -> HoleRule {
     match method {
         PlyMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
         PlyMethod::En1993 => HoleRule::En1090,
@@ -255,6 +255,18 @@ fn classified(
         slot: ply.slot,
     };
     Some(hole.classify(case.thread, rule))
+}
+
+/// The kind of a ply's hole, as far as it is known and has one.
+pub(super) fn kind_of(case: &Case, ply: &JointPly, rule: HoleRule) -> Option<HoleKind> {
+    let hole = Hole {
+        diameter: ply.hole?,
+        slot: ply.slot,
+    };
+    match hole.classify(case.thread, rule) {
+        Ok(HoleClass::Known { kind, .. }) => Some(kind),
+        _ => None,
+    }
 }
 
 /// What kind of hole a ply has, by the code of the plies; a hole that is none of its kinds is at fault.

@@ -1,19 +1,410 @@
-//! What head and nut sit on.
+//! What head and nut sit on: washers, pressure, pull-through, prying.
 
 use super::tension::Tension;
-use crate::joint::whole::NotConcerned;
-use crate::joint::whole::case::Case;
+use crate::error::Error;
+use crate::joint::JointWasher;
+use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
-use crate::strength::check::Mode;
+use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
+use crate::material::BoltGrade;
+use crate::parts::{ClampFace, Washer, WasherFace};
+use crate::source::Provenance;
+use crate::strength::check::{Level, Mode, Place};
+use crate::strength::ply::{HoleKind, PlyMethod};
+use crate::strength::surface::{
+    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
+    surface_pressure, through_washer,
+};
+use crate::strength::timber::TimberWasher;
+use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
+use crate::tables::surface::PressureEdition;
+use crate::tables::washer_rules::{
+    WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
+};
+use crate::units::{Force, Length};
+
+/// What presses on a ply, and where.
+struct Side<'a> {
+    place: Place,
+    /// The ply it presses on.
+    own: &'a CasePly<'a>,
+    face: Result<ClampFace, Error>,
+}
 
 pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
-    let _ = (case, tension);
-    for mode in [
-        Mode::Washers,
-        Mode::Pressure,
-        Mode::PullThrough,
-        Mode::Prying,
-    ] {
-        out.not_concerned(mode, NotConcerned::NoRule);
+    washers(case, out);
+    pressure(case, tension, out);
+    pull_through(case, out);
+    prying(case, out);
+}
+
+/// The sides on which something presses on a ply.
+fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
+    let head = case.plies.first().filter(|_| !case.is_countersunk());
+    let head = head.map(|own| Side {
+        place: Place::Head,
+        own,
+        face: ClampFace::of_screw(case.joint.bolt.product, case.thread),
+    });
+    let nut = case.nut().zip(case.plies.last()).map(|(nut, own)| Side {
+        place: Place::Nut,
+        own,
+        face: ClampFace::of_nut(nut.row),
+    });
+    head.into_iter().chain(nut)
+}
+
+/// The washer that lies on the ply under the head or the nut, if there is one.
+fn washer_at<'a>(case: &'a Case, place: Place) -> Option<&'a JointWasher> {
+    let stack = &case.joint.stack;
+    if place == Place::Head {
+        let added = stack
+            .washer_to_add_under_head()
+            .filter(|_| case.candidate.washers_added_under_head > 0);
+        return stack.washers_under_head().last().or(added);
+    }
+    let usual = stack.washers_under_nut().map(|(washer, _)| washer);
+    let usual = usual.filter(|_| case.candidate.washers_under_nut > 0);
+    stack.other_washers_under_nut().first().or(usual)
+}
+
+/// The washer that lies on the ply under the head or the nut: none where there is none, and of one nothing but its
+/// thickness may be known.
+pub(super) fn washer_on_ply(case: &Case, place: Place) -> Option<Option<WasherFace>> {
+    let washer = washer_at(case, place)?;
+    if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
+        return Some(Some(WasherFace {
+            outer_min,
+            inner_max,
+            thickness_min: washer.thickness.min,
+            provenance: Provenance::stated(),
+        }));
+    }
+    let face = washer
+        .style
+        .and_then(|style| Washer::find(style, case.thread).ok())
+        .and_then(|row| WasherFace::of(row).ok());
+    Some(face)
+}
+
+/// Mean diameter on which head or nut turns, on the safe side: the smaller of their faces over the bolt itself.
+pub(super) fn bearing_diameter(case: &Case) -> Length {
+    let outer = sides(case)
+        .filter_map(|side| side.face.ok())
+        .map(|face| face.outer_min)
+        .reduce(Length::min);
+    // Where no face is tabled, narrower than any standard head.
+    outer.map_or(1.2 * case.diameter, |outer| (outer + case.diameter) / 2.0)
+}
+
+fn hole_under(own: &CasePly) -> Option<Length> {
+    own.ply.and_then(|ply| ply.hole)
+}
+
+fn pressure(case: &Case, tension: &Tension, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Pressure;
+    for side in sides(case) {
+        one_pressure(case, &side, tension.greatest, out);
+    }
+    if case.joint.tightening.is_none() {
+        out.missing(MODE, Place::Joint, Need::Tightening);
+    }
+    if tension.greatest > Force::default() {
+        out.in_order(MODE);
+    } else {
+        out.not_concerned(MODE, NotConcerned::Snug);
+    }
+}
+
+fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Pressure;
+    let place = side.place;
+    if side.own.timber.is_some() {
+        timber_pressure(case, side, force, out);
+        return;
+    }
+    let pressed = force > Force::default();
+    if side.own.thickness.is_none() {
+        // A sleeve lies under it: its faces are not described.
+        if pressed {
+            let why = "a sleeve lies under it, whose faces are not described";
+            out.missing(MODE, place, Need::Method(why));
+        }
+        return;
+    }
+    let Some(hole) = hole_under(side.own) else {
+        // The head of a bolt without any clamp force may still fall through.
+        out.missing(MODE, side.own.place, Need::Hole);
+        return;
+    };
+    let face = match &side.face {
+        Ok(face) => face,
+        Err(error) => {
+            out.missing(MODE, place, Need::Refused(error.clone().into()));
+            return;
+        }
+    };
+    let contacts = match washer_on_ply(case, place) {
+        None => SurfaceContact::under(face, hole).map(|contact| (None, contact)),
+        Some(None) => {
+            out.missing(MODE, place, Need::Washer);
+            return;
+        }
+        Some(Some(washer)) => through_washer(face.outer_min, &washer, hole)
+            .map(|(on_washer, on_ply)| (Some(on_washer), on_ply)),
+    };
+    let Some((on_washer, on_ply)) = out.attempt(MODE, place, contacts) else {
+        return;
+    };
+    for contact in on_washer.into_iter().chain([on_ply]) {
+        if contact.area().is_none() {
+            out.find(Finding::FallsThrough {
+                place,
+                face: contact.outer,
+                hole: contact.inner,
+            });
+            return;
+        }
+    }
+    if !pressed {
+        return;
+    }
+    out.warn(face.cautions());
+    let Some(material) = side.own.material else {
+        out.missing(MODE, side.own.place, Need::Material);
+        return;
+    };
+    let at_thickness = side
+        .own
+        .thickness
+        .and_then(|thickness| material.at_thickness(thickness).ok());
+    let material = at_thickness.as_ref().unwrap_or(material);
+    let limit = SurfaceLimit::of_ply(material, PressureEdition::Vdi2230_2003);
+    let bears = limit.and_then(|limit| surface_pressure(force, on_ply, limit));
+    let Some(SurfaceOutcome::Bears(bears)) = out.attempt(MODE, place, bears) else {
+        return;
+    };
+    out.work_at(place, || bears.derivation());
+    out.try_check(MODE, place, bears.check(place));
+}
+
+fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Pressure;
+    let place = side.place;
+    if force <= Force::default() {
+        return;
+    }
+    let Some(method) = case.joint.methods.timber else {
+        out.missing(MODE, place, Need::TimberMethod);
+        return;
+    };
+    let washer = washer_on_ply(case, place).flatten().map(timber_washer);
+    let strength = side
+        .own
+        .timber
+        .and_then(|timber| timber.compression())
+        .and_then(|row| row.strength());
+    let bearing = TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method);
+    let Some(bearing) = out.attempt(MODE, place, bearing) else {
+        return;
+    };
+    out.warn(bearing.cautions);
+    for fact in &bearing.missing {
+        out.missing(MODE, place, Need::of_timber(*fact));
+    }
+    if let Some(resistance) = bearing.resistance {
+        let check = resistance.at(case.level).and_then(|resistance| {
+            let check =
+                crate::strength::check::Check::new(MODE, place, force, resistance, case.level)?;
+            Ok(check.by("pressure of the washer across the grain"))
+        });
+        out.try_check(MODE, place, check);
+    }
+}
+
+/// A washer as the rules of timber see it.
+pub(super) fn timber_washer(washer: WasherFace) -> TimberWasher {
+    TimberWasher {
+        width: washer.outer_min,
+        thickness: washer.thickness_min,
+        hole: washer.inner_max,
+        square: false,
+    }
+}
+
+/// Head or nut pulled through the ply under it.
+fn pull_through(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::PullThrough;
+    if !case.is_pulled() {
+        out.not_concerned(MODE, NotConcerned::NoLoadAlong);
+        return;
+    }
+    let by_en = case.joint.methods.plies == PlyMethod::En1993;
+    for side in sides(case) {
+        let place = side.place;
+        if side.own.timber.is_some() {
+            // The pressure of its washer is what pulls through.
+            continue;
+        }
+        let Some(thickness) = side.own.thickness else {
+            let why = "a sleeve lies under it, whose faces are not described";
+            out.missing(MODE, place, Need::Method(why));
+            continue;
+        };
+        let Some(face) = out.attempt(MODE, place, side.face) else {
+            continue;
+        };
+        let Some(material) = side.own.material else {
+            out.missing(MODE, side.own.place, Need::Material);
+            continue;
+        };
+        let Some(material) = out.attempt(MODE, place, material.at_thickness(thickness)) else {
+            continue;
+        };
+        let (strength, need) = if by_en {
+            (material.tensile_strength, Need::TensileStrength)
+        } else {
+            (material.yield_strength, Need::YieldStrength)
+        };
+        let Some(strength) = strength else {
+            out.missing(MODE, side.own.place, need);
+            continue;
+        };
+        let found = if by_en {
+            let Some(width) = face.mean_width_min() else {
+                let why = "the width of the head or nut is not in the tables";
+                out.missing(MODE, place, Need::Method(why));
+                continue;
+            };
+            pull_through_en_1993(width, thickness, strength)
+                .map(|found| (found, case.along, Level::Design))
+        } else {
+            // The margin is in the load.
+            let pull = case.margin * case.joint.load.along;
+            punching_by_statics(face.outer_min, thickness, strength, 1.0)
+                .map(|found| (found, pull, Level::Nominal))
+        };
+        let Some((found, pull, level)) = out.attempt(MODE, place, found) else {
+            continue;
+        };
+        out.work_at(place, || found.derivation());
+        out.try_check(MODE, place, found.check(pull, place, level));
+    }
+    out.in_order(MODE);
+}
+
+fn prying(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Prying;
+    if !case.is_pulled() {
+        out.not_concerned(MODE, NotConcerned::NoLoadAlong);
+    } else if let Some(prying) = case.joint.load.prying {
+        out.not_concerned(
+            MODE,
+            match prying {
+                Prying::None => NotConcerned::NoPrying,
+                Prying::InLoad => NotConcerned::StatedInLoad,
+            },
+        );
+    } else {
+        out.missing(MODE, Place::Joint, Need::Prying);
+    }
+}
+
+/// Washers that the code of the plies demands, and washers that are too soft for the bolt.
+fn washers(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Washers;
+    soft(case, out);
+    let codes: &[WasherCode] = match case.joint.methods.plies {
+        PlyMethod::Aisc360 { .. } => &[WasherCode::Rcsc, WasherCode::Aisc360],
+        PlyMethod::En1993 => &[WasherCode::En1993_1_8, WasherCode::En1090_2],
+        _ => &[],
+    };
+    if codes.is_empty() {
+        out.not_concerned(MODE, NotConcerned::NoRule);
+        return;
+    }
+    out.in_order(MODE);
+    for side in sides(case).filter(|side| side.own.timber.is_none()) {
+        let facts = facts(case, &side);
+        for &code in codes {
+            let Some(required) = out.attempt(MODE, side.place, required_washers(code, &facts))
+            else {
+                continue;
+            };
+            for required in required {
+                if !concerns(required.rule.side, side.place) {
+                    continue;
+                }
+                if washer_at(case, side.place).is_some() {
+                    // That it is as thick and as hard as the rule wants is for the sheet.
+                    continue;
+                }
+                if required.certain {
+                    out.warn(required.rule.cautions());
+                    out.find(Finding::WasherWanted {
+                        place: side.place,
+                        clause: required.rule.provenance.source.document,
+                    });
+                } else {
+                    out.missing(MODE, side.own.place, Need::Hole);
+                }
+            }
+        }
+    }
+}
+
+/// Whether a rule is about this side. The nut is the part that is turned.
+const fn concerns(side: WasherSide, place: Place) -> bool {
+    match side {
+        WasherSide::TurnedPart | WasherSide::Nut => matches!(place, Place::Nut),
+        _ => true,
+    }
+}
+
+fn facts(case: &Case, side: &Side) -> WasherFacts {
+    let kind = side.own.ply.and_then(|ply| {
+        let rule = super::plies::hole_rule(case.joint.methods.plies);
+        super::plies::kind_of(case, ply, rule)
+    });
+    let preloaded = case.torque().is_some();
+    WasherFacts {
+        tightening: Some(if preloaded {
+            WasherTightening::CalibratedWrench
+        } else {
+            WasherTightening::Snug
+        }),
+        outer_hole: kind.map(|kind| match kind {
+            HoleKind::Oversize => OuterHole::Oversize,
+            HoleKind::ShortSlotAcross | HoleKind::ShortSlotAlong => OuterHole::ShortSlot,
+            HoleKind::LongSlotAcross | HoleKind::LongSlotAlong => OuterHole::LongSlot,
+            _ => OuterHole::Standard,
+        }),
+        outer_yield: side
+            .own
+            .material
+            .and_then(|material| material.yield_strength),
+        // Faces are square to the bolt: a stack has no slopes.
+        steep_face: Some(false),
+        single_lap_one_row: Some(case.planes.len() == 1 && case.joint.pattern.along() == 1),
+        ..WasherFacts::of(case.strength.grade, case.diameter)
+    }
+}
+
+/// Washers that are too soft for the class of the bolt, ISO 898-3.
+fn soft(case: &Case, out: &mut Outcomes) {
+    let BoltGrade::Iso(_) = case.strength.grade else {
+        return;
+    };
+    for place in [Place::Head, Place::Nut] {
+        let Some(style) = washer_at(case, place).and_then(|washer| washer.style) else {
+            continue;
+        };
+        // Of a style that comes in several classes the hardest may be meant.
+        let standings = WasherHardness::of(style)
+            .filter_map(|row| WasherPairing::of(case.strength.grade, row.property_class?));
+        let mut standings = standings.map(|row| row.standing).peekable();
+        if standings.peek().is_some() && standings.all(|own| own == WasherStanding::Never) {
+            out.find(Finding::WasherTooSoft { place, style });
+        }
     }
 }

@@ -2,14 +2,16 @@
 
 use super::tension::Tension;
 use crate::error::Error;
-use crate::joint::TappedPart;
 use crate::joint::whole::case::{Case, CaseNut, Closing};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
+use crate::material::NutGrade;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::strip::{
-    StripMethod, StrippingStrength, ThreadFailure, ThreadMaterial, nut_proof, stripping,
+    NotShown, Pairing, StripMethod, StrippingStrength, ThreadFailure, ThreadMaterial, nut_pairing,
+    nut_proof, stripping,
 };
+use crate::tables::nut_grades::NutShape;
 use crate::tables::plies::PlyMaterial;
 use crate::thread::strip::{EndLoss, EngagedLength};
 use crate::units::{Force, Length};
@@ -19,27 +21,31 @@ const MODE: Mode = Mode::Stripping;
 pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
     match &case.closing {
         Closing::Nut(nut) => of_nut(case, nut, tension.greatest, out),
-        Closing::Tapped(part) => of_part(case, part, tension.greatest, out),
+        Closing::Tapped(_) => of_part(case, tension.greatest, out),
     }
     out.in_order(MODE);
 }
 
 fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
+    for mode in [Mode::Pairing, MODE] {
+        if nut.given.grade.is_none() {
+            out.missing(mode, Place::Nut, Need::NutGrade);
+        } else if nut.given.style.shape().is_none() {
+            let why = "nut strengths are for other shapes of nut";
+            out.missing(mode, Place::Nut, Need::Method(why));
+        }
+    }
+    let (Some(grade), Some(shape)) = (nut.given.grade, nut.given.style.shape()) else {
+        return;
+    };
+    pair(case, nut, grade, shape, out);
     let strength = match &nut.strength {
         Some(Ok(strength)) => strength,
         Some(Err(error)) => {
             out.missing(MODE, Place::Nut, Need::Refused(error.clone()));
             return;
         }
-        None if nut.given.grade.is_none() => {
-            out.missing(MODE, Place::Nut, Need::NutGrade);
-            return;
-        }
-        None => {
-            let why = "nut strengths are for other shapes of nut";
-            out.missing(MODE, Place::Nut, Need::Method(why));
-            return;
-        }
+        None => return,
     };
     let proof = nut_proof(case.thread, &case.strength, strength);
     let Some(proof) = out.attempt(MODE, Place::Nut, proof) else {
@@ -60,9 +66,43 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
     }
 }
 
+/// Whether bolt and nut belong together: by the tables of the standards first.
+fn pair(case: &Case, nut: &CaseNut, grade: NutGrade, shape: NutShape, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Pairing;
+    let found = nut_pairing(
+        &case.strength,
+        case.joint.bolt.finish,
+        grade,
+        nut.given.finish,
+        shape,
+        case.thread,
+    );
+    let Some(found) = out.attempt(MODE, Place::Nut, found) else {
+        return;
+    };
+    out.warn(found.cautions());
+    match found {
+        Pairing::NotShown {
+            why: NotShown::Finish,
+        } => {
+            for (finish, place, need) in [
+                (case.joint.bolt.finish, Place::Bolt(1), Need::BoltFinish),
+                (nut.given.finish, Place::Nut, Need::NutFinish),
+            ] {
+                if finish.is_none() {
+                    out.missing(MODE, place, need);
+                }
+            }
+        }
+        Pairing::NotShown { why } => out.missing(MODE, Place::Nut, Need::Pair(why)),
+        Pairing::NotFit { why } => out.find(Finding::ThreadsDoNotFit { why }),
+        _ => out.in_order(MODE),
+    }
+}
+
 /// Stripping of both threads in a tapped part, over the engagement of the shortest screw in the thickest
 /// stack, less one pitch for the chamfers of screw and hole.
-fn of_part(case: &Case, part: &TappedPart, greatest: Force, out: &mut Outcomes) {
+fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
     out.not_concerned(Mode::Pairing, NotConcerned::NoNut);
     let place = Place::TappedPart;
     let own = case.plies.last().filter(|ply| ply.tapped.is_some());
@@ -73,7 +113,6 @@ fn of_part(case: &Case, part: &TappedPart, greatest: Force, out: &mut Outcomes) 
     let Some(engaged) = own.and_then(|ply| ply.thickness) else {
         return;
     };
-    let _ = part;
     let Some(found) = out.attempt(MODE, place, stripped(case, engaged, material)) else {
         return;
     };
@@ -110,7 +149,7 @@ fn stripped(
     let fit = case.thread.fit(bolt.parse()?, hole.parse()?)?;
     let engaged = EngagedLength::new(engaged)?;
     let areas = fit.strip_areas(engaged.less(EndLoss::Chamfers(1), case.thread)?)?;
-    let part = ThreadMaterial::of_ply(material)?;
+    let part = ThreadMaterial::of_ply(&material.at_thickness(engaged)?)?;
     let bolt = ThreadMaterial::of_bolt(&case.strength);
     stripping(&areas, &bolt, &part, StripMethod::FedStdH28)
 }

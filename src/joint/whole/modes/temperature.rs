@@ -1,33 +1,101 @@
 //! Heat and cold beyond what the parts are specified for.
 
-use crate::joint::whole::Finding;
+use crate::joint::Part;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
-use crate::material::BoltGrade;
-use crate::strength::check::Mode;
-use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
+use crate::joint::whole::{Finding, Need, NotConcerned};
+use crate::material::Finish;
+use crate::strength::check::{Mode, Place};
+use crate::strength::shear::ShearMethod;
+use crate::tables::heat::PlyTemperatureLimit;
+use crate::tables::locking::ServiceTemperature;
+use crate::units::celsius;
+
+const MODE: Mode = Mode::Temperature;
 
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
-    out.in_order(Mode::Temperature);
     let environment = &case.joint.environment;
-    let (element, publisher) = match case.joint.bolt.grade {
-        BoltGrade::Iso(_) => (TemperatureLimited::Iso898Steel, "ISO 898"),
-        BoltGrade::Stainless(_) => (TemperatureLimited::Iso3506Stainless, "ISO 3506"),
-        _ => (TemperatureLimited::LowAlloySteel, "NASA RP-1228"),
-    };
-    let Some(row) = ServiceTemperature::latest(element, publisher) else {
+    if environment.is_at_room_temperature() {
+        out.not_concerned(MODE, NotConcerned::RoomTemperature);
+        return;
+    }
+    out.in_order(MODE);
+    bolt(case, out);
+    for ply in &case.plies {
+        let Some(material) = ply.material else {
+            continue;
+        };
+        let limit = PlyTemperatureLimit::of(material);
+        let known = limit.map_or(celsius(35.0), |limit| limit.full_strength_thru);
+        if environment.hottest > known {
+            let why = "the strength of its material is known up to a lower temperature only";
+            out.missing(MODE, ply.place, Need::Method(why));
+        }
+        if let Some(limit) = limit.filter(|_| environment.hottest > celsius(35.0)) {
+            out.warn(limit.cautions());
+        }
+    }
+    if let Some(finish) = case.joint.bolt.finish {
+        coating(case, Part::Bolt, finish, out);
+    }
+    if let Some(finish) = case.nut().and_then(|nut| nut.given.finish) {
+        coating(case, Part::Nut, finish, out);
+    }
+}
+
+fn bolt(case: &Case, out: &mut Outcomes) {
+    let environment = &case.joint.environment;
+    let place = Place::Bolt(1);
+    let limits = case.joint.bolt.grade.service_temperatures();
+    match limits.max() {
+        Some(limit) if environment.hottest > limit => out.find(Finding::BoltTooHot { limit }),
+        None if environment.hottest > celsius(35.0) => {
+            let why = "no highest temperature of the grade is known";
+            out.missing(MODE, place, Need::Method(why));
+        }
+        _ => {}
+    }
+    match limits.min() {
+        Some(limit) if environment.coldest < limit => out.find(Finding::BoltTooCold { limit }),
+        None if environment.coldest < celsius(10.0) => {
+            let why = "no lowest temperature of the grade is known";
+            out.missing(MODE, place, Need::Method(why));
+        }
+        _ => {}
+    }
+    let Some(hot) = &case.hot else { return };
+    match hot {
+        Ok(hot) => {
+            out.warn(hot.cautions());
+            if hot.ratio.value >= 1.0 {
+                return;
+            }
+            out.work(|| hot.derivation());
+            out.find(Finding::WeakerWhenHot { ratio: hot.ratio });
+            // Stresses that a code prints for a grade are those of room temperature.
+            if !matches!(
+                case.joint.methods.shear,
+                ShearMethod::DistortionEnergy { .. }
+            ) {
+                let why = "the stresses of the code are those of room temperature";
+                out.missing(MODE, place, Need::Method(why));
+            }
+        }
+        Err(error) => out.missing(MODE, place, Need::Refused(error.clone())),
+    }
+}
+
+fn coating(case: &Case, part: Part, finish: Finish, out: &mut Outcomes) {
+    let Some(element) = finish.temperature_limited() else {
         return;
     };
-    if let Some(limit) = row
-        .temperature_max
-        .filter(|&limit| environment.hottest > limit)
-    {
-        out.find(Finding::BoltTooHot { limit });
-    }
-    if let Some(limit) = row
-        .temperature_min
-        .filter(|&limit| environment.coldest < limit)
-    {
-        out.find(Finding::BoltTooCold { limit });
+    let limits = ServiceTemperature::of(element)
+        .filter_map(|row| row.temperature_max.map(|limit| (row, limit)));
+    let Some((row, limit)) = limits.reduce(|a, b| if b.1 < a.1 { b } else { a }) else {
+        return;
+    };
+    if case.joint.environment.hottest > limit {
+        out.warn(row.cautions());
+        out.find(Finding::CoatingTooHot { part, limit });
     }
 }

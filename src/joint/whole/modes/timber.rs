@@ -305,12 +305,7 @@ fn washers(case: &Case, method: TimberMethod, out: &mut Outcomes) {
             }
             Some(washer) => washer,
         };
-        let washer = washer.map(|washer| TimberWasher {
-            width: washer.outside,
-            thickness: washer.thickness,
-            hole: washer.inside,
-            square: false,
-        });
+        let washer = washer.map(seat::timber_washer);
         let rules = TimberWasher::rules(washer.as_ref(), case.diameter, method);
         if let Some(rules) = out.attempt(Mode::Washers, place, rules) {
             for rule in &rules {
@@ -331,12 +326,7 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
     }
     let bearing = |place: Place| {
         let washer = seat::washer_on_ply(case, place).flatten();
-        let washer = washer.map(|washer| TimberWasher {
-            width: washer.outside,
-            thickness: washer.thickness,
-            hole: washer.inside,
-            square: false,
-        });
+        let washer = washer.map(seat::timber_washer);
         let ply = match place {
             Place::Head => case.plies.first(),
             _ => case.plies.last(),
