@@ -7,6 +7,7 @@
 //! |---|---|
 //! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
+//! | [`AgainstAdvice`](Caution::AgainstAdvice) | keep to the advice, or show by test or analysis that it may be left |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
 //! | [`BasicMinorArea`](Caution::BasicMinorArea), [`LongGripOfA307`](Caution::LongGripOfA307) | take off what the sentence names |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
@@ -65,6 +66,13 @@ pub enum Caution {
         method: &'static str,
         /// The materials it was written for.
         written_for: &'static str,
+    },
+    /// What was given is allowed by the method, but its publisher advises against it.
+    AgainstAdvice {
+        /// The method.
+        method: &'static str,
+        /// What is advised.
+        advice: &'static str,
     },
     /// Strengths of a material are typical ones, not minima.
     TypicalStrength,
@@ -236,6 +244,9 @@ impl fmt::Display for Caution {
                 f,
                 "{method} is written for {written_for}; it is used here by analogy."
             ),
+            Self::AgainstAdvice { method, advice } => {
+                write!(f, "{method} advises {advice}; what was given is beyond it.")
+            }
             Self::TypicalStrength => f.write_str(
                 "The strengths of this material are typical values and not minima: they are not for \
                  design.",

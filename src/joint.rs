@@ -96,7 +96,7 @@ pub use design::{
     RuledOutReason, Score, TurnedDown, TurnedDownReason,
 };
 pub use environment::Environment;
-pub use in_hand::{BoltInHand, ToDo, Verdict, WantedBolt};
+pub use in_hand::{BoltInHand, Contradiction, ToDo, Verdict, WantedBolt};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use order::{OrderRule, TighteningOrder, tightening_order};

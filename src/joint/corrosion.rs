@@ -16,7 +16,11 @@ use crate::tables::locking::TemperatureLimited;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum Finish {
@@ -95,7 +99,7 @@ impl Finish {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct Contact {
     /// How hard the surroundings are on unlike metals.

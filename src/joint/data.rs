@@ -10,7 +10,7 @@ use crate::units::Length;
 use crate::units::quantity::{RawQuantity, RawSpread};
 
 #[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(crate) struct RawLayer {
     name: String,
     thickness: RawSpread,
@@ -34,7 +34,7 @@ impl TryFrom<RawLayer> for Layer {
 }
 
 #[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(crate) struct RawNutWashers {
     thickness: RawSpread,
     count: usize,
@@ -52,7 +52,7 @@ impl TryFrom<RawNutWashers> for NutWashers {
 
 /// `{ "allowed": false }`, or `{ "allowed": true, "tolerance": ..., "step": ... }`.
 #[derive(Clone, Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(crate) struct RawCutRule {
     allowed: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]

@@ -17,7 +17,7 @@ use crate::units::{ThermodynamicTemperature, celsius};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
 pub struct Environment {
     /// Lowest temperature of the joint.

@@ -100,7 +100,7 @@ pub use tightening::{JointPreload, JointStiffness, Tightening};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct Joint {
     /// What a drawing would call it.
@@ -151,7 +151,7 @@ pub struct Joint {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointBolt {
     /// The product.
@@ -183,7 +183,7 @@ pub struct JointBolt {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointNut {
     /// Its style.
@@ -208,7 +208,7 @@ pub struct JointNut {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointTapped {
     /// Least length of thread that must be filled.
@@ -246,7 +246,7 @@ pub struct JointTapped {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
 pub struct JointPly {
     /// Name of its material in [`tables::plies`](crate::tables::plies).
@@ -333,7 +333,7 @@ pub struct JointPly {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
 pub struct JointLoad {
     /// Load across the axis in service, all shear planes together.
@@ -425,7 +425,7 @@ impl JointLoad {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointMethods {
     /// Shear of the bolt.
@@ -448,6 +448,27 @@ pub struct JointMethods {
 }
 
 impl JointMethods {
+    /// The methods, if the numbers in every one are in their ranges: also in those that the loads do not need.
+    ///
+    /// # Errors
+    ///
+    /// Those of the `checked` of each method.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert!(JointMethods::machine_design(2.0).checked().is_ok());
+    /// assert!(JointMethods::machine_design(-3.0).checked().is_err());
+    /// ```
+    pub fn checked(&self) -> Result<(), Error> {
+        self.shear.checked()?;
+        self.tension.checked()?;
+        self.interaction.checked()?;
+        self.plies.checked()?;
+        self.timber.map(TimberMethod::checked).transpose()?;
+        self.slip.map(SlipMethod::checked).transpose()?;
+        Ok(())
+    }
+
     /// Machine design: onset of yield by distortion energy over a design factor, service loads.
     ///
     /// Source: Shigley, Mechanical Engineering Design, 9th ed., chapter 8.

@@ -32,7 +32,11 @@ use crate::units::{Area, Force, Stress, ksi};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum TensionMethod {
@@ -56,6 +60,27 @@ pub enum TensionMethod {
 }
 
 impl TensionMethod {
+    /// The method, if the numbers in it are in their ranges; a capacity checks them too, but only where the method
+    /// is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a design factor that is not from 1 to 100.
+    ///
+    /// ```
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// assert!(TensionMethod::Proof { design_factor: -3.0 }.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        match self {
+            Self::Proof { design_factor } if !(1.0..=100.0).contains(&design_factor) => {
+                let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
+                Err(out_of_range("design factor", design_factor, allowed))
+            }
+            _ => Ok(self),
+        }
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```
@@ -162,12 +187,8 @@ pub fn bolt_tension(
 ) -> Result<BoltTension, Error> {
     strength.matches(thread)?;
     let thread_area = thread.tensile_stress_area();
-    let (stress, area, resistance_factor, safety_factor) = match method {
+    let (stress, area, resistance_factor, safety_factor) = match method.checked()? {
         TensionMethod::Proof { design_factor } => {
-            if !(1.0..=100.0).contains(&design_factor) {
-                let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
-                return Err(out_of_range("design factor", design_factor, allowed));
-            }
             let proof = strength.proof_stress.ok_or_else(|| Error::NoValue {
                 quantity: "proof stress",
                 subject: alloc::format!("{}", strength.grade),

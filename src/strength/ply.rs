@@ -36,7 +36,7 @@ use asked::Asked;
 
 use super::shear::AiscEdition;
 use crate::caution::{Caution, Cautions};
-use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_length, sane_stress};
 use crate::tables::plies::PlyMaterial;
 use crate::units::{Area, Length, Stress};
 use alloc::vec::Vec;
@@ -52,7 +52,11 @@ use core::fmt;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum PlyMethod {
@@ -81,6 +85,26 @@ pub enum PlyMethod {
 }
 
 impl PlyMethod {
+    /// The method, if the numbers in it are in their ranges; a check of a ply checks them too, but only where the
+    /// method is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a factor that is not from 1 to 100.
+    ///
+    /// ```
+    /// use shankline::strength::ply::PlyMethod;
+    /// assert!(PlyMethod::MachineDesign { design_factor: -3.0 }.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        match self {
+            Self::MachineDesign { design_factor } => asked::factor("design factor", design_factor),
+            Self::MilHdbk5 { ultimate_factor } => asked::factor("ultimate factor", ultimate_factor),
+            Self::Aisc360 { .. } | Self::En1993 => Ok(1.0),
+        }
+        .map(|_| self)
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```
@@ -403,6 +427,10 @@ impl Ply {
         method: PlyMethod,
     ) -> Result<Vec<PlyResistance>, Error> {
         self.check_inputs(diameter)?;
+        // Also where the method has no use for it: the result keeps it.
+        if let Some(bolt) = bolt_tensile_strength {
+            sane_stress("tensile strength of the bolt", bolt)?;
+        }
         let asked = Asked {
             ply: self,
             diameter,

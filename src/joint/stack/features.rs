@@ -102,7 +102,7 @@ impl Layer {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct Gap {
@@ -142,7 +142,7 @@ pub struct Gap {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct Sleeve {
@@ -191,7 +191,11 @@ pub struct Sleeve {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum HeadSeat {
@@ -250,7 +254,7 @@ impl HeadSeat {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct TappedPart {

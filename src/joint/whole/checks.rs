@@ -154,6 +154,7 @@ impl Joint {
 
     fn run(&self, with_working: bool) -> Result<(JointCheck, Vec<Derivation>), Error> {
         self.load.check()?;
+        self.methods.checked()?;
         // Room for what most joints need, so that the lists grow once.
         let mut report = Report {
             checks: Vec::with_capacity(24),

@@ -26,7 +26,7 @@ use crate::units::{Force, Length, Ratio, Stiffness, Torque};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct Tightening {
     /// Nut factor with its range.
@@ -79,7 +79,7 @@ pub struct Tightening {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointStiffness {
     /// Of the bolt with head and nut, kb.

@@ -58,7 +58,6 @@ impl Asked<'_> {
             alpha = alpha.min((p1 / (3.0 * d0)).value - 0.25);
         }
         let bolt = needed(self.bolt, "tensile strength of the bolt", self.method)?;
-        positive("tensile strength of the bolt", bolt)?;
         alpha = alpha.min((bolt / tensile).value);
         let mut k1: f64 = 2.5;
         match self.ply.edge_distance {
@@ -234,7 +233,7 @@ fn needed_length(length: Option<Length>, quantity: &'static str) -> Result<Lengt
     })
 }
 
-fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
+pub(super) fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
     if (1.0..=100.0).contains(&factor) {
         Ok(factor)
     } else {

@@ -28,7 +28,7 @@ use crate::units::{Area, Force, Stress};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct LoadedPlane {
     /// What the plane cuts; run-out counts as thread.
