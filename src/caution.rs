@@ -7,6 +7,7 @@
 //! |---|---|
 //! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
+//! | [`AgainstAdvice`](Caution::AgainstAdvice) | keep to the advice, or show by test or analysis that it may be left |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
 //! | [`BasicMinorArea`](Caution::BasicMinorArea) | take off what the sentence names |
 //! | [`ProvisionalSurfacePressure`](Caution::ProvisionalSurfacePressure), [`CommonPractice`](Caution::CommonPractice) | rest nothing on it that could hurt someone without a test or a source |
@@ -72,6 +73,13 @@ pub enum Caution {
     CommonPractice {
         /// The rule.
         rule: &'static str,
+    },
+    /// What was given is allowed by the method, but its publisher advises against it.
+    AgainstAdvice {
+        /// The method.
+        method: &'static str,
+        /// What is advised.
+        advice: &'static str,
     },
     /// Strengths of a material are typical ones, not minima.
     TypicalStrength,
@@ -258,6 +266,9 @@ impl fmt::Display for Caution {
                 f,
                 "That {rule} is common practice; no source of it was found."
             ),
+            Self::AgainstAdvice { method, advice } => {
+                write!(f, "{method} advises {advice}; what was given is beyond it.")
+            }
             Self::TypicalStrength => f.write_str(
                 "The strengths of this material are typical values and not minima: they are not for \
                  design.",

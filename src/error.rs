@@ -3,7 +3,7 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::units::{Dimension, Length};
+use crate::units::{Dimension, Length, Stiffness, Stress};
 
 mod amount;
 
@@ -269,6 +269,53 @@ pub(crate) fn sane_length(quantity: &'static str, value: Length) -> Result<Lengt
             quantity,
             value,
             Allowed::AtMost(LONGEST.into()),
+        ))
+    }
+}
+
+#[inline]
+pub(crate) fn sane_stiffness(
+    quantity: &'static str,
+    stiffness: Stiffness,
+) -> Result<Stiffness, Error> {
+    within(
+        quantity,
+        stiffness,
+        crate::units::newtons_per_millimetre(1e-6),
+        crate::units::newtons_per_millimetre(1e18),
+    )
+}
+
+/// A modulus of elasticity or a strength, from a pascal to a million GPa.
+#[inline]
+pub(crate) fn sane_stress(quantity: &'static str, stress: Stress) -> Result<Stress, Error> {
+    within(
+        quantity,
+        stress,
+        crate::units::megapascals(1e-6),
+        crate::units::megapascals(1e9),
+    )
+}
+
+/// A length of a part, from a nanometre to a kilometre.
+#[inline]
+pub(crate) fn part_length(quantity: &'static str, length: Length) -> Result<Length, Error> {
+    within(quantity, length, crate::units::millimetres(1e-6), LONGEST)
+}
+
+#[inline]
+pub(crate) fn within<Q>(quantity: &'static str, value: Q, least: Q, greatest: Q) -> Result<Q, Error>
+where
+    Q: Copy + PartialOrd + Into<Amount> + Finite,
+{
+    positive(quantity, value)?;
+    if least <= value && value <= greatest {
+        Ok(value)
+    } else {
+        Err(out_of_range(
+            quantity,
+            value,
+            Allowed::FromTo(least.into(), greatest.into()),
         ))
     }
 }

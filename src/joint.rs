@@ -105,7 +105,7 @@ pub use design::{
     RuledOutReason, Score, TurnedDown, TurnedDownReason,
 };
 pub use environment::Environment;
-pub use in_hand::{BoltInHand, HandVerdict, ToDo, WantedBolt};
+pub use in_hand::{BoltInHand, Contradiction, HandVerdict, ToDo, WantedBolt};
 pub use locking::{LeastProtrusion, ScrewLockReason, ScrewLocking, screw_locking};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;

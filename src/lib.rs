@@ -173,6 +173,8 @@ pub mod error;
 pub mod joint;
 pub mod material;
 mod math;
+#[cfg(feature = "serde")]
+mod objects;
 pub mod parts;
 pub mod preload;
 pub mod source;

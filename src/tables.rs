@@ -166,7 +166,7 @@ fn size_range<'a, T: 'a>(
 
 /// The refusal of a thread that none of the rows is for.
 #[cold]
-fn no_row<'a, T: 'a>(
+pub(crate) fn no_row<'a, T: 'a>(
     table: &'static str,
     thread: &Thread,
     rows: impl IntoIterator<Item = &'a T>,

@@ -64,8 +64,8 @@ pub use prying::{
 };
 pub use vdi_fatigue::{VdiFatigue, VdiFatigueStrength, VdiThread};
 
-use crate::error::{Error, not_negative, positive};
-use crate::units::{Area, Force, Stiffness};
+use crate::error::{Error, not_negative, part_length, sane_stiffness, sane_stress, within};
+use crate::units::{Area, Force};
 
 /// Refuses a force beyond what any joint can have, so that sums and quotients stay finite.
 #[inline]
@@ -98,59 +98,4 @@ fn sane_area(quantity: &'static str, area: Area) -> Result<Area, Error> {
         crate::units::square_millimetres(1e-6),
         crate::units::square_millimetres(1e12),
     )
-}
-
-#[inline]
-fn sane_stiffness(quantity: &'static str, stiffness: Stiffness) -> Result<Stiffness, Error> {
-    within(
-        quantity,
-        stiffness,
-        crate::units::newtons_per_millimetre(1e-6),
-        crate::units::newtons_per_millimetre(1e18),
-    )
-}
-
-/// A modulus of elasticity or a strength, from a pascal to a million GPa.
-#[inline]
-fn sane_stress(
-    quantity: &'static str,
-    stress: crate::units::Stress,
-) -> Result<crate::units::Stress, Error> {
-    within(
-        quantity,
-        stress,
-        crate::units::megapascals(1e-6),
-        crate::units::megapascals(1e9),
-    )
-}
-
-/// A length of a part, from a nanometre to a kilometre.
-#[inline]
-fn part_length(
-    quantity: &'static str,
-    length: crate::units::Length,
-) -> Result<crate::units::Length, Error> {
-    within(
-        quantity,
-        length,
-        crate::units::millimetres(1e-6),
-        crate::error::LONGEST,
-    )
-}
-
-#[inline]
-fn within<Q>(quantity: &'static str, value: Q, least: Q, greatest: Q) -> Result<Q, Error>
-where
-    Q: Copy + PartialOrd + Into<crate::error::Amount> + crate::error::Finite,
-{
-    positive(quantity, value)?;
-    if least <= value && value <= greatest {
-        Ok(value)
-    } else {
-        Err(crate::error::out_of_range(
-            quantity,
-            value,
-            crate::error::Allowed::FromTo(least.into(), greatest.into()),
-        ))
-    }
 }

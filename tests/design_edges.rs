@@ -2,7 +2,9 @@
 #![cfg(feature = "serde")]
 
 use serde_json::{Value, json};
-use shankline::joint::{DesignChoice, DesignSpace, Joint, JointMethods, Objective};
+use shankline::joint::{
+    DesignChoice, DesignSpace, Joint, JointBolt, JointMethods, Objective, OnHand,
+};
 use shankline::prelude::*;
 
 /// A hanger of a playground beam, M12; loads invented.
@@ -208,4 +210,67 @@ fn bolts_that_cannot_be_checked_are_turned_down() {
         said("cannot be checked: tightening: the rows that are held are for A325 and A490 bolts"),
         "{reasons:?}"
     );
+}
+
+/// Bolts on hand are counted and looked up in order, not each against each: the same entry many times is one, and
+/// what nobody can have in a drawer is refused.
+#[test]
+fn many_bolts_on_hand_are_taken_once_and_too_many_refused() {
+    let joint = joint(&hanger());
+    let entry = |millimetre: f64| OnHand {
+        bolt: JointBolt {
+            length: Some(millimetres(millimetre)),
+            ..joint.bolt
+        },
+        count: 4,
+    };
+    let mut space = threads(&["M12"]);
+    space.only_on_hand = true;
+    space.on_hand = vec![entry(50.0), entry(60.0)];
+    let few = joint.design(&space, &[]).unwrap();
+    space.on_hand = (0..DesignSpace::MOST_ON_HAND)
+        .map(|index| entry(if index % 2 == 0 { 60.0 } else { 50.0 }))
+        .collect();
+    assert_eq!(joint.design(&space, &[]).unwrap(), few);
+    space.on_hand.push(entry(60.0));
+    let error = joint.design(&space, &[]).unwrap_err().to_string();
+    assert!(error.contains("bolts on hand"), "{error}");
+}
+
+/// A factor that no load of the joint needs is held to its range all the same.
+#[test]
+fn factors_that_are_not_used_are_checked_at_the_door() {
+    for (method, what) in [
+        (
+            "shear",
+            json!({ "distortion_energy": { "basis": "yield", "design_factor": -3.0 } }),
+        ),
+        ("tension", json!({ "proof": { "design_factor": -3.0 } })),
+        (
+            "plies",
+            json!({ "machine_design": { "design_factor": 0.0 } }),
+        ),
+        (
+            "slip",
+            json!({ "stated": { "friction": 0.15, "safety_factor": -3.0 } }),
+        ),
+        (
+            "interaction",
+            json!({ "nsts_08307": { "plastic_bending_factor": -3.0 } }),
+        ),
+        (
+            "timber",
+            json!({ "en_1995_1_1": { "axial": "4 kN", "kmod": -0.8, "gamma_m": 1.3 } }),
+        ),
+    ] {
+        let mut value = hanger();
+        value["load"] = json!({});
+        assert!(joint(&value).check().is_ok());
+        value["methods"][method] = what;
+        assert!(joint(&value).check().is_err(), "{method}");
+        assert!(
+            joint(&value).design(&threads(&["M12"]), &[]).is_err(),
+            "{method}"
+        );
+    }
 }

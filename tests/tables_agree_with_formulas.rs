@@ -237,7 +237,7 @@ fn computed_stress_areas_are_the_formula() {
             computed += 1;
         }
     }
-    assert_eq!(computed, 482);
+    assert_eq!(computed, 490);
 }
 
 #[test]

@@ -457,7 +457,7 @@ fn threads() {
             threads_per_inch "threads_per_inch", tensile_stress_area "tensile_stress_area_in2",
             minor_area "minor_area_in2"],
     );
-    assert_eq!(cells, 277 * 5);
+    assert_eq!(cells, 281 * 5);
     read_back(
         "threads_metric",
         MetricThread::all(),

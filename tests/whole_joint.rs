@@ -652,7 +652,7 @@ fn the_running_torque_is_in_the_torque_and_scatters_the_preload() {
         .render(UnitSystem::Si)
         .to_string();
     assert!(
-        sheet.contains("has 14.0 N m for it. Outside 4.0 N m to 24.0 N m"),
+        sheet.contains("has 14.0 N m for it. Outside 4.00 N m to 24.0 N m"),
         "{sheet}"
     );
 }

@@ -4,7 +4,7 @@ use core::fmt;
 
 use crate::units::{
     Angle, Area, Force, Length, Ratio, Shown, Stiffness, Stress, TemperatureInterval,
-    ThermodynamicTemperature, Torque, UnitSystem, shown,
+    ThermodynamicTemperature, Torque, UnitSystem, decimals_for, shown,
 };
 
 /// A value of any kind, for messages and derivations.
@@ -174,25 +174,6 @@ fn write_number(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
         &text
     };
     f.write_str(text)
-}
-
-/// Decimals that leave so many significant digits; 0 for zero and for what is not finite.
-fn decimals_for(value: f64, digits: usize) -> usize {
-    const MOST: usize = 12;
-    let mut decimals = digits.saturating_sub(1);
-    if value == 0.0 || !value.is_finite() {
-        return 0;
-    }
-    let mut magnitude = value.abs();
-    while magnitude < 1.0 && decimals < MOST {
-        magnitude *= 10.0;
-        decimals += 1;
-    }
-    while magnitude >= 10.0 && decimals > 0 {
-        magnitude /= 10.0;
-        decimals -= 1;
-    }
-    decimals
 }
 
 #[cfg(feature = "serde")]

@@ -280,20 +280,22 @@ impl Reason {
             ),
             _ => String::new(),
         };
+        // Rounded up: so much more, or less, is enough.
+        let enough = |by: Length| shown(by, system).rounded_up();
         match self {
-            Self::TooShort { by } => format!("too short by {}", shown(*by, system)),
+            Self::TooShort { by } => format!("too short by {}", enough(*by)),
             Self::NutJams {
                 by,
                 washers_needed,
                 washers_permitted,
             } => format!(
                 "nut reaches the run-out {} before it clamps{}",
-                shown(*by, system),
+                enough(*by),
                 washers(washers_needed, washers_permitted)
             ),
             Self::RunOutMeetsThread { by } => format!(
                 "its run-out meets the tapped thread {} before it clamps",
-                shown(*by, system)
+                enough(*by)
             ),
             Self::TooFewClearThreads {
                 by,
@@ -301,27 +303,23 @@ impl Reason {
                 washers_permitted,
             } => format!(
                 "clear thread before the run-out too short by {}{}",
-                shown(*by, system),
+                enough(*by),
                 washers(washers_needed, washers_permitted)
             ),
             Self::WashersMakeItShort { washers, by } => format!(
                 "with {washers} more washer{} too short by {}",
                 if *washers == 1 { "" } else { "s" },
-                shown(*by, system)
+                enough(*by)
             ),
-            Self::ThreadInHoles { by } => format!(
-                "{} too much thread in the holes of the plies",
-                shown(*by, system)
-            ),
+            Self::ThreadInHoles { by } => {
+                format!("{} too much thread in the holes of the plies", enough(*by))
+            }
             Self::Bottoms { by } => format!(
                 "meets the end of the tapped thread {} before it clamps",
-                shown(*by, system)
+                enough(*by)
             ),
             Self::TooLong { by } => {
-                format!(
-                    "sticks out {} too far and must not be cut",
-                    shown(*by, system)
-                )
+                format!("sticks out {} too far and must not be cut", enough(*by))
             }
         }
     }

@@ -16,7 +16,7 @@ use crate::units::Measured;
 use crate::units::quantity::{RawQuantity, RawSpread};
 
 #[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(crate) struct RawPly {
     name: String,
     thickness: RawSpread,
@@ -89,7 +89,7 @@ impl TryFrom<RawPly> for JointPly {
 }
 
 #[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(crate) struct RawWasher {
     #[serde(default)]
     name: Option<String>,
@@ -148,7 +148,7 @@ impl TryFrom<RawWasher> for NutWashers {
 
 /// `{ "allowed": false }`, or `{ "allowed": true, "tolerance": ..., "step": ... }`.
 #[derive(Clone, Debug, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(crate) struct RawCutRule {
     allowed: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]

@@ -107,6 +107,7 @@ impl Joint {
     /// ```
     pub fn design(&self, space: &DesignSpace, objectives: &[Objective]) -> Result<Designs, Error> {
         self.load.validate()?;
+        self.methods.checked()?;
         self.environment.check()?;
         let rules = self.rules.checked()?;
         let lists = space.of(self)?;

@@ -19,7 +19,7 @@ use crate::units::{ThermodynamicTemperature, celsius};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct Environment {
     /// Lowest temperature of the joint.

@@ -1,6 +1,10 @@
 //! The bolt in the hand: a verdict from what a caliper says.
 
-use alloc::{format, vec::Vec};
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
 
 use super::{Candidate, LengthRules, LengthSearch, NutEnd, Stack};
 use crate::error::{Error, not_negative, sane_length};
@@ -11,7 +15,7 @@ use crate::units::{Length, UnitSystem, shown};
 mod to_do;
 mod wanted;
 
-pub use to_do::ToDo;
+pub use to_do::{Contradiction, ToDo};
 pub use wanted::WantedBolt;
 
 /// A bolt as measured, all lengths from the bearing face of its head.
@@ -129,11 +133,12 @@ impl BoltInHand {
     }
 
     /// The same bolt with its thread taken from a caliper over the crests and a pitch gauge: the
-    /// closest standard thread of [`Thread::identify`].
+    /// first of [`Thread::identify`]. Whatever else is listed there the bolt may be too: try a nut by hand.
     ///
     /// # Errors
     ///
-    /// [`Error::Mismatch`] if no standard thread is close; those of [`new`](Self::new).
+    /// [`Error::Mismatch`] if no standard thread is close, or if the measures cannot tell between two that shops
+    /// stock, such as M5 and #10-32; those of [`new`](Self::new).
     ///
     /// ```
     /// use shankline::{joint::BoltInHand, prelude::*};
@@ -162,6 +167,17 @@ impl BoltInHand {
                 shown(p, UnitSystem::Si)
             ))
         })?;
+        let others: Vec<String> = found
+            .iter()
+            .filter(|other| other.within_uncertainty && other.thread.is_common())
+            .map(|other| other.thread.to_string())
+            .collect();
+        if others.len() > 1 {
+            return Err(Error::Mismatch(format!(
+                "the measures fit {}: try a nut of each by hand, and name the thread",
+                others.join(" and ")
+            )));
+        }
         Self::new(closest.thread, length, shank, thread_start)
     }
 
@@ -250,10 +266,14 @@ impl BoltInHand {
         let washered = washered.transpose()?;
         let stack = washered.as_ref().unwrap_or(stack);
         let wanted = WantedBolt::of(stack, &self.thread, nut, rules, candidate.washers_added)?;
+        let to_do = match search.contradiction().filter(|_| !candidate.fits()) {
+            Some(because) => alloc::vec![ToDo::NoBolt { because }],
+            None => ToDo::list(&candidate, &wanted, stack, &rules),
+        };
         Ok(HandVerdict {
             bolt: *self,
             candidate,
-            to_do: ToDo::list(&candidate, &wanted, stack, &rules),
+            to_do,
             wanted,
             look_alikes: self.thread.look_alikes(),
         })
@@ -300,7 +320,7 @@ mod data {
     use alloc::string::{String, ToString};
 
     #[derive(Clone, Debug, serde::Deserialize)]
-    #[serde(deny_unknown_fields)]
+    #[serde(crate = "crate::objects", deny_unknown_fields)]
     pub(super) struct RawBoltInHand {
         thread: Thread,
         length: RawQuantity,

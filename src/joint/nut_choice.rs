@@ -13,6 +13,7 @@
 //! | all-metal nuts wear plating and thread of the bolt, inserts are kinder | lock-nut supplier sheet |
 //! | a new cotter pin at each fitting | helicopter maintenance manual, section 20-70 |
 //! | two threads through a locking device in the worst case | US Air Force SMC regulation on locking features |
+//! | a thin nut strips before the bolt breaks | ISO 898-2:2012, nuts of style 0 (recalled) |
 //! | serrations bite into the bearing face | common practice, no source |
 
 use alloc::vec::Vec;
@@ -79,7 +80,8 @@ pub struct NutChoice {
 pub struct NutOption {
     /// What locks the nut.
     pub locking: Locking,
-    /// The styles of that kind made with the thread, in the order of [`NutStyle`].
+    /// The styles of that kind made with the thread, in the order of [`NutStyle`]. Thin ones only where there is
+    /// no other, and then with [`NutReason::Thin`].
     pub styles: Vec<NutStyle>,
     /// What speaks against it, is asked for with it, or speaks for it.
     pub reasons: Vec<NutReason>,
@@ -125,6 +127,8 @@ pub enum NutReason {
     FrictionLockTurns,
     /// Objection: there is no lock besides the preload, and the loss would endanger.
     NoLock,
+    /// Condition: a thin nut takes no more than its own proof load, which is below that of the bolt.
+    Thin,
     /// Condition: a second lock, of another kind, because the loss would endanger.
     SecondLock,
     /// Condition: the bolt end must pass this many pitches through the nut in the worst case.
@@ -215,6 +219,7 @@ impl NutReason {
                 "FAA AC 43.13-1B Table 7-2; US Army TM 1-1500-204-23-6 Table 2-8"
             }
             Self::WearsBolt | Self::KindToThread => "lock-nut supplier sheet",
+            Self::Thin => "ISO 898-2:2012, nuts of style 0 (recalled)",
             Self::DrilledBolt | Self::MarksFace => "common practice, no source",
             Self::NewPin => "helicopter maintenance manual, section 20-70",
             Self::HeldByPreload => "summary of Eccles, Sherrington and Arnell, Proc. IMechE C 2010",
@@ -270,6 +275,10 @@ impl fmt::Display for NutReason {
             Self::WearsBolt => {
                 f.write_str("it wears the thread of the bolt: look at the bolt at each refit")?;
             }
+            Self::Thin => f.write_str(
+                "it is a thin nut: its thread strips before the bolt breaks, so hold the tension against the proof \
+                 load of the nut",
+            )?,
             Self::DrilledBolt => f.write_str("the bolt must be drilled for the pin")?,
             Self::NewPin => f.write_str("fit a new cotter pin each time")?,
             Self::MarksFace => f.write_str("its teeth mark the bearing face and cut its coating")?,
@@ -311,12 +320,16 @@ impl NutChoice {
             Locking::Serrated,
             Locking::Slotted,
         ] {
-            let styles = styles_made(locking, thread);
+            let mut styles = styles_made(locking, thread);
+            let all_thin = styles.iter().all(|style| style.is_thin());
+            if !all_thin {
+                styles.retain(|style| !style.is_thin());
+            }
             if !styles.is_empty() {
                 options.push(NutOption {
                     locking,
                     styles,
-                    reasons: reasons(locking, thread, environment),
+                    reasons: reasons(locking, all_thin, thread, environment),
                 });
             }
         }
@@ -376,7 +389,7 @@ impl NutOption {
         Ok(Self {
             locking,
             styles: Vec::from([style]),
-            reasons: reasons(locking, thread, environment),
+            reasons: reasons(locking, style.is_thin(), thread, environment),
         })
     }
 
@@ -419,8 +432,16 @@ fn styles_made(locking: Locking, thread: &Thread) -> Vec<NutStyle> {
     styles
 }
 
-fn reasons(locking: Locking, thread: &Thread, environment: &Environment) -> Vec<NutReason> {
+fn reasons(
+    locking: Locking,
+    thin: bool,
+    thread: &Thread,
+    environment: &Environment,
+) -> Vec<NutReason> {
     let mut reasons = Vec::new();
+    if thin {
+        reasons.push(NutReason::Thin);
+    }
     let by_friction = matches!(locking, Locking::Insert | Locking::AllMetal);
     reasons.extend(temperature_objections(locking, environment));
     match locking {

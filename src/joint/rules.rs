@@ -27,7 +27,7 @@ use crate::units::{Length, UnitSystem, inches, millimetres};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct LengthRules {

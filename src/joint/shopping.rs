@@ -19,7 +19,7 @@ mod tests;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct JointNeed {

@@ -70,7 +70,7 @@ pub struct Stack {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
 struct Parts {
     washers_under_head: Vec<JointWasher>,

@@ -64,7 +64,7 @@ use outcome::Outcomes;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct Joint {
     /// What a drawing would call it.

@@ -111,12 +111,7 @@ impl ScrewSeries {
                         diameter,
                     ),
                 })
-                .ok_or_else(|| Error::NotInTable {
-                    table: "the table of ASME B18.2.1 hex cap screws",
-                    wanted: thread.to_string(),
-                    available: "they have UNC, UNF or 8-UN threads and sizes from 1/4 to 3 in"
-                        .into(),
-                })?,
+                .ok_or_else(|| no_cap_screw(thread))?,
             ScrewProduct::Iso4014
             | ScrewProduct::Iso4017
             | ScrewProduct::Iso8765
@@ -309,6 +304,20 @@ impl fmt::Display for ScrewSeries {
     /// `3/4-10 UNC hex cap screw ASME B18.2.1`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(&format!("{} {}", self.thread, self.product))
+    }
+}
+
+#[cold]
+fn no_cap_screw(thread: &Thread) -> Error {
+    let table = "the table of ASME B18.2.1 hex cap screws";
+    if thread.is_of_cap_screws() {
+        let size = |row: &HexCapScrew| (row.nominal_diameter, row.size);
+        return crate::tables::no_row(table, thread, HexCapScrew::all(), size);
+    }
+    Error::NotInTable {
+        table,
+        wanted: thread.to_string(),
+        available: "they have UNC, UNF or 8-UN threads and sizes from 1/4 to 3 in".into(),
     }
 }
 

@@ -63,6 +63,7 @@ pub struct BearingFace {
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "a bearing face with outer and hole diameter"
 )]

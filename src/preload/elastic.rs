@@ -3,7 +3,7 @@
 use core::f64::consts::PI;
 
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_length, sane_stiffness};
 use crate::units::{Angle, Force, Length, Stiffness, from_base};
 
 mod range;
@@ -65,6 +65,7 @@ pub struct ElasticJoint {
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "an elastic joint with pitch, bolt and members"
 )]
@@ -96,7 +97,8 @@ impl ElasticJoint {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a value that is not positive and finite.
+    /// [`Error::OutOfRange`] for a pitch that is not positive or beyond a kilometre, or a stiffness outside 1e-6 to
+    /// 1e18 N/mm.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -106,8 +108,8 @@ impl ElasticJoint {
     /// ```
     pub fn new(pitch: Length, bolt: Stiffness, members: Stiffness) -> Result<Self, Error> {
         sane_length("pitch", pitch)?;
-        positive("bolt stiffness", bolt)?;
-        positive("member stiffness", members)?;
+        sane_stiffness("bolt stiffness", bolt)?;
+        sane_stiffness("member stiffness", members)?;
         // The softer over one plus its share of the stiffer: no product that overflows.
         let (soft, stiff) = if bolt < members {
             (bolt, members)

@@ -37,6 +37,7 @@ pub struct Friction {
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "a coefficient of friction with min, nominal and max"
 )]

@@ -36,6 +36,7 @@ pub struct NutFactor {
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "a nut factor with min, nominal and max"
 )]

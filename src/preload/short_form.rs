@@ -47,6 +47,7 @@ pub struct ShortForm {
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "a torque form with nut_factor and diameter"
 )]

@@ -44,7 +44,11 @@ use crate::units::Ratio;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
+    serde(
+        crate = "crate::objects",
+        deny_unknown_fields,
+        rename_all = "snake_case"
+    )
 )]
 #[non_exhaustive]
 pub enum InteractionRule {
@@ -76,6 +80,29 @@ pub enum InteractionRule {
 }
 
 impl InteractionRule {
+    /// The rule, if the numbers in it are in their ranges; [`interaction`] checks them too, but only where the rule
+    /// is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a plastic bending factor that is not from 1 to 2.
+    ///
+    /// ```
+    /// use shankline::strength::interaction::InteractionRule;
+    /// assert!(InteractionRule::Nsts08307 { plastic_bending_factor: -3.0 }.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        match self {
+            Self::Nsts08307 {
+                plastic_bending_factor: factor,
+            } if !(1.0..=2.0).contains(&factor) => {
+                let allowed = Allowed::FromTo(1.0.into(), 2.0.into());
+                Err(out_of_range("plastic bending factor", factor, allowed))
+            }
+            _ => Ok(self),
+        }
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```
@@ -249,7 +276,7 @@ pub fn interaction(
         }
     }
     let (s, t, b) = (shear.value, tension.value, bending.value);
-    let utilisation = match rule.form(zone) {
+    let utilisation = match rule.checked()?.form(zone) {
         Form::Corner { .. } if b > 0.0 => {
             return Err(Error::NoValue {
                 quantity: "rule for bending beside tension and shear",
@@ -262,16 +289,7 @@ pub fn interaction(
             shear,
             tension,
             bending,
-        } => {
-            if !(1.0..=2.0).contains(&bending) {
-                return Err(out_of_range(
-                    "plastic bending factor",
-                    bending,
-                    Allowed::FromTo(1.0.into(), 2.0.into()),
-                ));
-            }
-            divisor(s, shear, t + b / bending, tension)
-        }
+        } => divisor(s, shear, t + b / bending, tension),
     };
     Ok(Interaction {
         rule,

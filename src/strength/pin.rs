@@ -87,6 +87,7 @@ pub struct PinJoint {
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "a pin joint with diameter, outer, inner and gap"
 )]
@@ -241,12 +242,12 @@ pub fn share_in_sleeve(bolt: Length, sleeve: Length, bore: Length) -> Result<Rat
         let allowed = Allowed::Above(bore.into());
         return Err(out_of_range("sleeve diameter", sleeve, allowed));
     }
-    // Relative to the bolt, so that small sizes do not underflow.
-    let fourth = |length: Length| {
-        let square = (length / bolt).value * (length / bolt).value;
-        square * square
-    };
-    Ok(Ratio::from(1.0 / (1.0 + fourth(sleeve) - fourth(bore))))
+    // Relative to the sleeve, and D^4 - Di^4 in factors: neither overflows or becomes nothing.
+    let relative = |length: Length| (length / sleeve).value;
+    let (d, inner, wall) = (relative(bolt), relative(bore), relative(sleeve - bore));
+    let of_bolt = (d * d) * (d * d);
+    let of_sleeve = wall * (1.0 + inner) * (1.0 + inner * inner);
+    Ok(Ratio::from(of_bolt / (of_bolt + of_sleeve)))
 }
 
 #[cfg(test)]
@@ -264,7 +265,7 @@ mod tests {
                     refusals += 1;
                     continue;
                 };
-                for stress in [1e-300, 1.0, 1e300, f64::MAX * 1e-6] {
+                for stress in [1e-300, 1e-6, 1.0, 1e9, 1e300, f64::MAX * 1e-6] {
                     let strengths = PinStrengths {
                         pin_yield: megapascals(stress),
                         pin_tensile: megapascals(stress),

@@ -68,7 +68,9 @@ pub use washer::{AxialCapacity, TimberWasher, WasherBearing, en_axial_capacity};
 use core::fmt;
 
 use crate::caution::Cautions;
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
+use crate::error::{
+    Allowed, Error, not_negative, out_of_range, part_length, positive, sane_length, sane_stress,
+};
 use crate::material::BoltStrength;
 use crate::strength::shear::en_tensile_strength;
 use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
@@ -86,7 +88,11 @@ use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum TimberMethod {
@@ -115,6 +121,24 @@ pub enum TimberMethod {
 }
 
 impl TimberMethod {
+    /// The method, if the numbers in it are in their ranges; a joint checks them too, but only where the method is
+    /// used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a strength that is not positive, an axial capacity that is negative, or a factor
+    /// outside its range.
+    ///
+    /// ```
+    /// use shankline::{strength::timber::TimberMethod, units::newtons};
+    /// let odd = TimberMethod::En1995 { axial: newtons(0.0), kmod: -0.8, gamma_m: 1.3 };
+    /// assert!(odd.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        self.check_factors()?;
+        Ok(self)
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```
@@ -181,7 +205,7 @@ impl TimberMethod {
                 bending_yield,
                 adjustment,
             } => {
-                positive("bending yield strength of the bolt", bending_yield)?;
+                sane_stress("bending yield strength of the bolt", bending_yield)?;
                 within("adjustment of the timber joint", adjustment, 0.01, 10.0)
             }
             Self::En1995 {
@@ -419,7 +443,7 @@ impl TimberConnection {
 }
 
 fn check_diameter(diameter: Length, method: TimberMethod) -> Result<(), Error> {
-    sane_length("bolt diameter", diameter)?;
+    part_length("bolt diameter", diameter)?;
     let (low, high) = method.diameters();
     // Sizes come from nanometres or inches: the same one may differ in the last digit.
     let slack = millimetres(1e-7);

@@ -141,7 +141,7 @@ impl UnifiedThread {
     /// Every Unified thread, by rising diameter, then by falling pitch.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::threads::UnifiedThread::all().len(), 277);
+    /// assert_eq!(shankline::tables::threads::UnifiedThread::all().len(), 281);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -46,7 +46,11 @@ pub struct Layer {
 
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
-#[serde(deny_unknown_fields, expecting = "a layer with thickness and modulus")]
+#[serde(
+    crate = "crate::objects",
+    deny_unknown_fields,
+    expecting = "a layer with thickness and modulus"
+)]
 struct RawLayer {
     thickness: crate::units::quantity::RawQuantity,
     modulus: crate::units::quantity::RawQuantity,

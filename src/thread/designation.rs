@@ -227,7 +227,8 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
     let whole = value as u32;
     if is_whole && cursor.take(b'/') {
         let at = cursor.at;
-        let denominator = cursor.whole().filter(|d| *d > 0).ok_or(bad(at))?;
+        // 8/6 is no size: whoever writes it means another.
+        let denominator = cursor.whole().filter(|d| *d > whole).ok_or(bad(at))?;
         return size_in_inches(fraction(whole, denominator), None, start);
     }
     // "1-1/2" and "1 1/2": look ahead for a fraction, else the hyphen belongs to the pitch.
@@ -237,7 +238,7 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
         if let Some(numerator) = cursor.whole() {
             if cursor.take(b'/') {
                 let at = cursor.at;
-                let denominator = cursor.whole().filter(|d| *d > 0).ok_or(bad(at))?;
+                let denominator = cursor.whole().filter(|d| *d > numerator).ok_or(bad(at))?;
                 return size_in_inches(value + fraction(numerator, denominator), None, start);
             }
         }

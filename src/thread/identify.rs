@@ -44,6 +44,9 @@ pub struct ThreadMatch {
         serde(serialize_with = "crate::units::quantity::serialize_ratio")
     )]
     pub distance: Ratio,
+    /// Whether the measures fit it within the uncertainty of a caliper (0.05 mm beyond a bolt of class 2A or 6g)
+    /// and of a pitch gauge (2 %): threads of which all do cannot be told apart by them.
+    pub within_uncertainty: bool,
 }
 
 impl Thread {
@@ -53,8 +56,9 @@ impl Thread {
     /// Listed are threads whose pitch is within 5 % and whose nominal diameter is at most a quarter of
     /// a pitch above, or 0.1 mm below, the measured one: bolts are made under their nominal diameter by
     /// up to about 0.2 P (classes 2A, 6g), and crests wear. Inch and metric threads are ranked
-    /// together. Of threads equally close, coarse and fine come before constant pitches, and sizes a
-    /// standard prefers before others. The limits are common practice, no source.
+    /// together. Those that the measures fit [within their uncertainty](ThreadMatch::within_uncertainty) come
+    /// first, and of these coarse and fine threads before constant pitches, which hardly any shop stocks. Then
+    /// the closest; of threads equally close, sizes a standard prefers. The limits are common practice, no source.
     ///
     /// Ask [`look_alikes`](Self::look_alikes) of the best one before forcing a nut on.
     ///
@@ -80,16 +84,25 @@ impl Thread {
         let mut matches: Vec<ThreadMatch> = all_threads()
             .filter_map(|thread| compare(thread, major_diameter, pitch))
             .collect();
+        // Common practice before closeness only where the measures cannot tell.
+        let group = |found: &ThreadMatch| match (found.within_uncertainty, is_common(&found.thread))
+        {
+            (true, true) => 0_u8,
+            (true, false) => 1,
+            (false, _) => 2,
+        };
         matches.sort_by(|a, b| {
-            (a.distance.value)
-                .total_cmp(&b.distance.value)
+            group(a)
+                .cmp(&group(b))
+                .then(a.distance.value.total_cmp(&b.distance.value))
                 .then(preference(&a.thread).cmp(&preference(&b.thread)))
         });
         Ok(matches)
     }
 
     /// Standard coarse and fine threads of the other system that this one is easily taken for: within
-    /// 5 % in diameter and 15 % in pitch. A nut of one may start on the other and seize or strip.
+    /// 6 % in diameter and 15 % in pitch, and coarse threads within 22 % in pitch (M6 and 1/4-20). A nut of one may
+    /// start on the other and seize or strip. The limits are common practice, no source.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -111,15 +124,32 @@ impl Thread {
         all_threads()
             .filter(|other| other.is_unified() != self.is_unified() && is_common(other))
             .filter(|other| {
-                near(self.diameter, other.diameter, 0.05) && near(self.pitch, other.pitch, 0.15)
+                let both_coarse = is_coarse(self) && is_coarse(other);
+                let pitch = if both_coarse { 0.22 } else { 0.15 };
+                near(self.diameter, other.diameter, 0.06) && near(self.pitch, other.pitch, pitch)
             })
             .collect()
+    }
+}
+
+impl Thread {
+    /// Whether it is a coarse or fine thread that shops stock.
+    pub(crate) fn is_common(&self) -> bool {
+        is_common(self)
     }
 }
 
 fn all_threads() -> impl Iterator<Item = Thread> {
     let unified = UnifiedThread::all().iter().map(Thread::from_unified);
     unified.chain(MetricThread::all().iter().map(Thread::from_metric))
+}
+
+fn is_coarse(thread: &Thread) -> bool {
+    match (thread.unified_row(), thread.metric_row()) {
+        (Some(row), _) => row.series == UnifiedSeries::Unc,
+        (_, Some(row)) => row.series == MetricSeries::Coarse,
+        (None, None) => false,
+    }
 }
 
 /// Coarse and fine threads that are in the shops.
@@ -161,6 +191,10 @@ fn compare(thread: Thread, diameter: Length, pitch: Length) -> Option<ThreadMatc
     if by_pitch.abs() > 1.0 {
         return None;
     }
+    let caliper = millimetres(0.05);
+    let within_uncertainty = diameter_deviation >= -0.2 * thread.pitch - caliper
+        && diameter_deviation <= caliper
+        && pitch_deviation.abs() <= 0.02 * thread.pitch;
     // The larger of the two shares: 1 at either limit.
     let distance = by_diameter.abs().max(by_pitch.abs());
     Some(ThreadMatch {
@@ -168,6 +202,7 @@ fn compare(thread: Thread, diameter: Length, pitch: Length) -> Option<ThreadMatc
         diameter_deviation,
         pitch_deviation,
         distance: crate::units::from_base(distance),
+        within_uncertainty,
     })
 }
 
@@ -208,7 +243,7 @@ mod tests {
             }
         }
         assert!(
-            "1/4-20 UNC"
+            "4-4 UNC"
                 .parse::<Thread>()
                 .unwrap()
                 .look_alikes()

@@ -150,6 +150,7 @@ const UNITS: &[Unit] = &[
     unit(Dimension::Area, &["mm2", "mm²", "sqmm"], 1e-6),
     unit(Dimension::Area, &["in2", "in²", "sqin"], INCH * INCH),
     unit(Dimension::Area, &["cm2", "cm²"], 1e-4),
+    unit(Dimension::Area, &["m2", "m²"], 1.0),
     unit(Dimension::Force, &["N"], 1.0),
     unit(Dimension::Force, &["kN"], 1e3),
     unit(Dimension::Force, &["MN"], 1e6),
@@ -206,7 +207,7 @@ fn find_unit(text: &str) -> Option<&'static Unit> {
 
 /// Reads a quantity as a person writes it: a number, a fraction or a mixed number, then a unit.
 ///
-/// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, in2; N, kN,
+/// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, m2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
 /// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K. A bare `lb` is refused: it could be a mass.
 ///
@@ -273,7 +274,8 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
 
 /// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
 /// C. The value has 12
-/// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm.
+/// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm. What would be infinite there
+/// is written in m, m2, Pa, rad or N/m, so that it can be read back.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
     let (name, factor, zero) = match Q::DIMENSION {
@@ -288,6 +290,17 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
     };
     let value = (quantity.base() - zero) / factor;
+    if value.is_infinite() && quantity.base().is_finite() {
+        let name = match Q::DIMENSION {
+            Dimension::Length => "m",
+            Dimension::Area => "m2",
+            Dimension::Stress => "Pa",
+            Dimension::Angle => "rad",
+            Dimension::Stiffness => "N/m",
+            _ => name,
+        };
+        return (quantity.base(), name);
+    }
     let rounded = format!("{value:.11e}").parse().unwrap_or(value);
     (rounded, name)
 }
@@ -351,17 +364,55 @@ pub struct Shown {
     dimension: Dimension,
     base: f64,
     system: UnitSystem,
+    rounding: Rounding,
+}
+
+/// Which way a number is rounded when it is shown.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Rounding {
+    Nearest,
+    Up,
+    Down,
+}
+
+/// A number with so many decimals, rounded one way. What differs by less than a calculation can (1e-10 of it) is
+/// not pushed a whole digit on.
+pub(crate) fn rounded(value: f64, decimals: usize, rounding: Rounding) -> String {
+    let nearest = format!("{value:.decimals$}");
+    let (Ok(written), true) = (nearest.parse::<f64>(), value.is_finite()) else {
+        return nearest;
+    };
+    let missing = match rounding {
+        Rounding::Nearest => return nearest,
+        Rounding::Up => value - written,
+        Rounding::Down => written - value,
+    };
+    if missing <= 1e-10 * value.abs() {
+        return nearest;
+    }
+    let digit = (0..decimals).fold(1.0, |digit, _| 0.1 * digit);
+    let sign = if rounding == Rounding::Up { 1.0 } else { -1.0 };
+    format!("{:.decimals$}", written + sign * digit)
+}
+
+/// A bare number for a sentence: at most two decimals, and none that are zero.
+pub(crate) fn plain(value: f64) -> String {
+    let text = format!("{value:.2}");
+    text.trim_end_matches('0').trim_end_matches('.').into()
 }
 
 /// Shows a quantity to a person, in the unit and with the decimals the trade uses.
 ///
-/// A precision in the format string overrides the decimals; width and alignment work as usual.
+/// Small forces, stresses, torques, areas and stiffnesses get more decimals, so that three digits are left of them;
+/// lengths and angles keep the resolution of the workshop. A precision in the format string overrides the decimals;
+/// width and alignment work as usual.
 ///
 /// ```
 /// use shankline::units::{UnitSystem, inches, newtons, shown};
 /// assert_eq!(shown(inches(0.5), UnitSystem::UsCustomary).to_string(), "0.500 in");
 /// assert_eq!(shown(inches(0.5), UnitSystem::Si).to_string(), "12.70 mm");
 /// assert_eq!(format!("{:.1}", shown(newtons(12345.0), UnitSystem::Si)), "12.3 kN");
+/// assert_eq!(shown(newtons(12.0), UnitSystem::Si).to_string(), "0.0120 kN");
 /// ```
 #[must_use]
 pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
@@ -369,7 +420,27 @@ pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
         dimension: Q::DIMENSION,
         base: quantity.base(),
         system,
+        rounding: Rounding::Nearest,
     }
+}
+
+/// Decimals that leave so many significant digits; 0 for zero and for what is not finite.
+pub(crate) fn decimals_for(value: f64, digits: usize) -> usize {
+    const MOST: usize = 12;
+    let mut decimals = digits.saturating_sub(1);
+    if value == 0.0 || !value.is_finite() {
+        return 0;
+    }
+    let mut magnitude = value.abs();
+    while magnitude < 1.0 && decimals < MOST {
+        magnitude *= 10.0;
+        decimals += 1;
+    }
+    while magnitude >= 10.0 && decimals > 0 {
+        magnitude /= 10.0;
+        decimals -= 1;
+    }
+    decimals
 }
 
 impl Shown {
@@ -399,6 +470,32 @@ impl Shown {
         }
     }
 
+    /// Rounded up, for what must be at least so much: whoever enters what is shown has enough.
+    ///
+    /// ```
+    /// use shankline::units::{UnitSystem, millimetres, shown};
+    /// let least = shown(millimetres(5.8442), UnitSystem::Si).rounded_up();
+    /// assert_eq!(least.to_string(), "5.85 mm");
+    /// ```
+    #[must_use]
+    pub const fn rounded_up(mut self) -> Self {
+        self.rounding = Rounding::Up;
+        self
+    }
+
+    /// Rounded down, for what must be at most so much.
+    ///
+    /// ```
+    /// use shankline::units::{UnitSystem, inches, shown};
+    /// let most = shown(inches(0.3937), UnitSystem::UsCustomary).rounded_down();
+    /// assert_eq!(most.to_string(), "0.393 in");
+    /// ```
+    #[must_use]
+    pub const fn rounded_down(mut self) -> Self {
+        self.rounding = Rounding::Down;
+        self
+    }
+
     /// The number that is shown, before rounding.
     pub(crate) const fn value(&self) -> f64 {
         let zero = match (self.dimension, self.system) {
@@ -409,18 +506,27 @@ impl Shown {
         (self.base - zero) / self.unit().1
     }
 
-    /// The decimals it is shown with.
-    pub(crate) const fn decimals(&self) -> usize {
-        self.unit().2
+    /// The decimals it is shown with: those of the trade, or as many as leave three digits of a small value.
+    pub(crate) fn decimals(&self) -> usize {
+        /// Of the unit: smaller than any load or strength, and shown as nothing.
+        const RESIDUE: f64 = 1e-6;
+        let (trade, value) = (self.unit().2, self.value());
+        match self.dimension {
+            Dimension::Length
+            | Dimension::Angle
+            | Dimension::Potential
+            | Dimension::Temperature => trade,
+            _ if value.abs() < RESIDUE => trade,
+            _ => trade.max(decimals_for(value, 3)),
+        }
     }
 }
 
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (unit, _, decimals) = self.unit();
-        let decimals = f.precision().unwrap_or(decimals);
-        let value = self.value();
-        let number = format!("{value:.decimals$}");
+        let unit = self.unit().0;
+        let decimals = f.precision().unwrap_or_else(|| self.decimals());
+        let number = rounded(self.value(), decimals, self.rounding);
         // What rounds to zero must not print as minus zero.
         let number = match number.strip_prefix('-') {
             Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,

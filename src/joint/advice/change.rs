@@ -1,13 +1,16 @@
 //! Single changes to an arrangement.
 
-use alloc::{format, string::String};
+use alloc::{
+    format,
+    string::{String, ToString},
+};
 
 use super::{Arrangement, Goal};
 use crate::error::Error;
 use crate::joint::{Candidate, CutRule, NutEnd, WantedBolt};
 use crate::parts::{ScrewLength, ScrewSeries};
 use crate::spread::Spread;
-use crate::units::{Length, UnitSystem, shown};
+use crate::units::{Length, Rounding, UnitSystem, plain, rounded, shown};
 
 #[cfg(feature = "serde")]
 pub(super) fn serialize_screws<S: serde::Serializer>(
@@ -293,7 +296,10 @@ impl Change {
     /// ```
     #[must_use]
     pub fn text(&self, system: UnitSystem) -> String {
-        let show = |length: Length| shown(length, system);
+        // Whoever enters a figure as it is printed must get what was promised.
+        let up = |length: Length| shown(length, system).rounded_up();
+        let down = |length: Length| shown(length, system).rounded_down();
+        let at_most = |pitches: f64| rounded(pitches, 2, Rounding::Down);
         match self {
             Self::TurnBolt => {
                 "put the bolt in from the other side, head and nut changed over".into()
@@ -308,43 +314,75 @@ impl Change {
             Self::AllowCut { .. } => "let the bolt be cut to length".into(),
             Self::FewerClearThreads { threads, wanted } => {
                 format!(
-                    "settle for {threads:.2} clear threads before the run-out in place of {wanted}"
+                    "settle for {} clear threads before the run-out in place of {}",
+                    at_most(*threads),
+                    plain(*wanted)
                 )
             }
             Self::LessProtrusion { pitches, wanted } => {
-                format!("settle for {pitches:.2} threads beyond the nut in place of {wanted}")
+                format!(
+                    "settle for {} threads beyond the nut in place of {}",
+                    at_most(*pitches),
+                    plain(*wanted)
+                )
             }
             Self::MoreProtrusion { pitches, permitted } => format!(
-                "let up to {pitches:.2} threads stand beyond the nut in place of {permitted}"
+                "let up to {} threads stand beyond the nut in place of {}",
+                rounded(*pitches, 2, Rounding::Up),
+                plain(*permitted)
             ),
-            Self::Spacer { at_least, at_most } => format!(
-                "put a spacer sleeve of {} to {} under the nut",
-                show(*at_least),
-                show(*at_most)
-            ),
+            Self::Spacer { at_least, at_most } => {
+                let (least, most) = between(*at_least, *at_most, system);
+                format!("put a spacer sleeve of {least} to {most} under the nut")
+            }
             Self::OtherProduct(other) | Self::OtherDiameter(other) => {
                 format!("take a {}", other.screws)
             }
-            Self::ThickerLastPly { at_least, at_most } => format!(
-                "make the part at the nut {} to {} thicker",
-                show(*at_least),
-                show(*at_most)
-            ),
+            Self::ThickerLastPly { at_least, at_most } => {
+                let (least, most) = between(*at_least, *at_most, system);
+                format!("make the part at the nut {least} to {most} thicker")
+            }
             Self::SpecialBolt(wanted) => {
-                let shank = if wanted.shank_min > Length::default() {
-                    format!("{} of plain shank, ", show(wanted.shank_min))
+                let (shank, start) = if wanted.shank_min > Length::default() {
+                    let (shank, start) = between(wanted.shank_min, wanted.thread_start_max, system);
+                    (format!("{shank} of plain shank, "), start)
                 } else {
-                    String::new()
+                    (String::new(), down(wanted.thread_start_max).to_string())
                 };
-                let longest = wanted.length_max.filter(|&most| most > wanted.length_min);
-                let longest =
-                    longest.map_or_else(String::new, |most| format!(" to {}", show(most)));
+                let length = match wanted.length_max.filter(|&most| most > wanted.length_min) {
+                    Some(longest) => {
+                        let (least, most) = between(wanted.length_min, longest, system);
+                        format!("{least} to {most}")
+                    }
+                    None => up(wanted.length_min).to_string(),
+                };
                 format!(
-                    "find or have made a bolt with {shank}thread from {} and a length of {}{longest}",
-                    show(wanted.thread_start_max),
-                    show(wanted.length_min)
+                    "find or have made a bolt with {shank}thread from {start} and a length of {length}"
                 )
             }
         }
     }
+}
+
+/// Two limits as text: the lower rounded up, the upper down, in as many decimals as leave room between them.
+fn between(least: Length, most: Length, system: UnitSystem) -> (String, String) {
+    const MOST_DECIMALS: usize = 6;
+    let (low, high) = (shown(least, system), shown(most, system));
+    let usual = low.decimals();
+    let read = |text: &str| {
+        text.split(' ')
+            .next()
+            .and_then(|number| number.parse::<f64>().ok())
+    };
+    let mut texts = (String::new(), String::new());
+    for decimals in usual..=MOST_DECIMALS {
+        texts = (
+            format!("{:.decimals$}", low.rounded_up()),
+            format!("{:.decimals$}", high.rounded_down()),
+        );
+        if read(&texts.0) <= read(&texts.1) {
+            break;
+        }
+    }
+    texts
 }

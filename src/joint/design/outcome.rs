@@ -75,7 +75,7 @@ pub struct Designs {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct DesignChoice {
     /// The bolt.

@@ -38,8 +38,8 @@ pub(super) struct WasheredStack {
 pub(super) struct Screws {
     pub(super) series: ScrewSeries,
     pub(super) mass: Option<BoltMass>,
-    /// Lengths on hand in the number wanted, with their grades.
-    pub(super) on_hand: Vec<(ScrewLength, BoltGrade)>,
+    /// Lengths on hand in the number wanted, with their grades: by length, each of both once.
+    on_hand: Vec<(ScrewLength, BoltGrade)>,
     /// Whether any stock length has all its dimensions.
     pub(super) is_stocked: bool,
 }
@@ -186,6 +186,18 @@ impl Screws {
                 Err(error) => unknown = Some(error),
             }
         }
+        on_hand.sort_by(|(a, _), (b, _): &(ScrewLength, BoltGrade)| {
+            a.nominal.value.total_cmp(&b.nominal.value)
+        });
+        let mut kept: Vec<(ScrewLength, BoltGrade)> = Vec::new();
+        for (screw, grade) in on_hand {
+            let same_length = |(kept, _): &&(ScrewLength, BoltGrade)| kept.nominal == screw.nominal;
+            let mut alike = kept.iter().rev().take_while(same_length);
+            if !alike.any(|(_, own)| *own == grade) {
+                kept.push((screw, grade));
+            }
+        }
+        let on_hand = kept;
         let mut lengths = series.stock_lengths();
         let is_stocked = lengths.any(|length| match series.length(length) {
             Ok(_) => true,
@@ -207,6 +219,30 @@ impl Screws {
             on_hand,
             is_stocked,
         })
+    }
+
+    /// The lengths on hand in any grade, each once, the shortest first.
+    pub(super) fn lengths_on_hand(&self) -> impl Iterator<Item = ScrewLength> {
+        let runs = self
+            .on_hand
+            .chunk_by(|(a, _), (b, _)| a.nominal == b.nominal);
+        runs.filter_map(|run| run.first().map(|(screw, _)| *screw))
+    }
+
+    /// Whether any length is on hand in a grade.
+    pub(super) fn has_grade(&self, grade: BoltGrade) -> bool {
+        self.on_hand.iter().any(|(_, own)| *own == grade)
+    }
+
+    /// Whether a length is on hand in a grade.
+    pub(super) fn has(&self, nominal: Length, grade: BoltGrade) -> bool {
+        let from = self
+            .on_hand
+            .partition_point(|(screw, _)| screw.nominal < nominal);
+        let mut alike = self.on_hand[from..]
+            .iter()
+            .take_while(|(screw, _)| screw.nominal == nominal);
+        alike.any(|(_, own)| *own == grade)
     }
 
     /// Whether the product is made in the grade.

@@ -126,7 +126,7 @@ impl<'a> Search<'a> {
         }
         for (position, strength) in parts.grades.iter().enumerate() {
             let grade = strength.grade;
-            let is_on_hand = screws.on_hand.iter().any(|(_, own)| *own == grade);
+            let is_on_hand = screws.has_grade(grade);
             let reason = if !screws.is_made_in(strength) {
                 RuledOutReason::GradeOfOtherProduct { product, grade }
             } else if self.space.only_on_hand && !is_on_hand {
@@ -159,12 +159,18 @@ impl<'a> Search<'a> {
             lengths.extend_from_slice(selection.accepted());
             lengths.extend_from_slice(selection.rejected());
         }
-        for (screw, _) in &screws.on_hand {
-            if !lengths
-                .iter()
-                .any(|known: &Candidate| known.screw.nominal == screw.nominal)
+        let mut known: Vec<f64> = lengths
+            .iter()
+            .map(|candidate: &Candidate| candidate.screw.nominal.value)
+            .collect();
+        known.sort_by(f64::total_cmp);
+        for screw in screws.lengths_on_hand() {
+            let nominal = screw.nominal.value;
+            if known
+                .binary_search_by(|other| other.total_cmp(&nominal))
+                .is_err()
             {
-                lengths.push(search.assess(*screw)?);
+                lengths.push(search.assess(screw)?);
             }
         }
         Ok(lengths)
@@ -175,9 +181,9 @@ impl<'a> Search<'a> {
         self.joint.bolt.grade = parts.strength.grade;
         self.joint.nut = Some(parts.nut);
         let on_hand = |candidate: &&Candidate| {
-            parts.screws.on_hand.iter().any(|(screw, grade)| {
-                *grade == parts.strength.grade && screw.nominal == candidate.screw.nominal
-            })
+            parts
+                .screws
+                .has(candidate.screw.nominal, parts.strength.grade)
         };
         let may_be = |candidate: &&Candidate| !self.space.only_on_hand || on_hand(candidate);
         // What is known of each length before it is checked: everything but the utilisation.

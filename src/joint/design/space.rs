@@ -35,7 +35,7 @@ use super::order;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct DesignSpace {
@@ -63,7 +63,7 @@ pub struct DesignSpace {
         )
     )]
     pub utilisation_max: Ratio,
-    /// Bolts on hand.
+    /// Bolts on hand, at most [`MOST_ON_HAND`](Self::MOST_ON_HAND) entries.
     pub on_hand: Vec<OnHand>,
     /// Whether only bolts on hand come into question.
     pub only_on_hand: bool,
@@ -93,7 +93,7 @@ pub struct DesignSpace {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct OnHand {
     /// What it is; its length must be given.
@@ -166,6 +166,8 @@ impl Default for DesignSpace {
 impl DesignSpace {
     /// No more combinations are tried: about a second, and some hundred megabytes of reasons.
     pub const MOST_COMBINATIONS: usize = 100_000;
+    /// No more entries of bolts on hand are taken.
+    pub const MOST_ON_HAND: usize = 10_000;
 
     /// A space of the given joint alone: its best length.
     ///
@@ -362,6 +364,13 @@ impl DesignSpace {
                     joint.bolt.thread
                 )));
             }
+        }
+        if self.on_hand.len() > Self::MOST_ON_HAND {
+            return Err(out_of_range(
+                "number of bolts on hand",
+                self.on_hand.len(),
+                Allowed::AtMost(Self::MOST_ON_HAND.into()),
+            ));
         }
         let washers = if self.washers.is_empty() {
             alloc::vec![None]

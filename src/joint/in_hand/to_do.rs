@@ -1,6 +1,7 @@
 //! What to do with a bolt in the hand.
 
 use alloc::{format, string::String, vec::Vec};
+use core::fmt;
 
 use super::WantedBolt;
 use crate::joint::{Candidate, Cut, CutRule, LengthRules, Reason, Stack};
@@ -97,6 +98,11 @@ pub enum ToDo {
         /// More that the rules permit now.
         permitted: usize,
     },
+    /// Change the rules or the parts: what they ask for contradicts itself, whatever the bolt measures.
+    NoBolt {
+        /// Why no bolt of the thread will do.
+        because: Contradiction,
+    },
     /// Take a shorter bolt.
     ShorterBolt {
         /// By at least so much.
@@ -106,6 +112,44 @@ pub enum ToDo {
         )]
         by: Length,
     },
+}
+
+/// Why no bolt of a thread will do, with any permitted number of washers. `Display` writes it as a sentence.
+///
+/// ```
+/// use shankline::joint::Contradiction;
+/// assert!(Contradiction::Protrusion.to_string().contains("must not be cut"));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Contradiction {
+    /// More clear thread is asked for than all that is clamped is thick.
+    ClearThreads,
+    /// The thread must begin nearer to the head than it may for the holes.
+    ThreadInHoles,
+    /// What is clamped varies by more than the end of the bolt may stick out, and nothing may be cut.
+    Protrusion,
+}
+
+impl fmt::Display for Contradiction {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::ClearThreads => {
+                "more clear thread is asked for than all that is clamped is thick"
+            }
+            Self::ThreadInHoles => {
+                "for the nut its thread must begin nearer to the head than the thread in the holes permits"
+            }
+            Self::Protrusion => {
+                "what is clamped varies by more than the end may stick out, and it must not be cut"
+            }
+        })
+    }
 }
 
 impl ToDo {
@@ -225,6 +269,8 @@ impl ToDo {
     #[must_use]
     pub fn text(&self, system: UnitSystem) -> String {
         let plural = |count: usize| if count == 1 { "" } else { "s" };
+        // Rounded up: so much more, or less, is enough.
+        let enough = |by: Length| shown(by, system).rounded_up();
         match self {
             Self::AddWashers { count } => {
                 format!("put {count} more washer{} under the nut", plural(*count))
@@ -232,10 +278,9 @@ impl ToDo {
             Self::AddWashersUnderHead { count } => {
                 format!("put {count} more washer{} under the head", plural(*count))
             }
-            Self::LongerShank { by } => format!(
-                "take a bolt with at least {} more plain shank",
-                shown(*by, system)
-            ),
+            Self::LongerShank { by } => {
+                format!("take a bolt with at least {} more plain shank", enough(*by))
+            }
             Self::Cut(cut) => format!(
                 "cut it to {} from under the head: {} comes off",
                 shown(cut.length, system),
@@ -248,25 +293,26 @@ impl ToDo {
             ),
             Self::CutMoreExactly { within } => format!(
                 "take another length, or have it cut to the stack in hand within {} either way",
-                shown(*within, system)
+                shown(*within, system).rounded_down()
             ),
             Self::CountAsThread { planes } => format!(
                 "reckon {planes} shear plane{} with the thread area: not on guaranteed shank",
                 plural(*planes)
             ),
             Self::LongerBolt { by } => {
-                format!("take a bolt at least {} longer", shown(*by, system))
+                format!("take a bolt at least {} longer", enough(*by))
             }
             Self::ThreadNearerHead { by } => format!(
                 "take a bolt whose thread begins at least {} nearer to the head",
-                shown(*by, system)
+                enough(*by)
             ),
             Self::PermitWashers { count, permitted } => format!(
                 "or put {count} more washer{} under the nut ({permitted} more permitted)",
                 plural(*count)
             ),
+            Self::NoBolt { because } => format!("no bolt of this thread will do: {because}"),
             Self::ShorterBolt { by } => {
-                format!("take a bolt at least {} shorter", shown(*by, system))
+                format!("take a bolt at least {} shorter", enough(*by))
             }
         }
     }

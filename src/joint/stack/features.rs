@@ -33,7 +33,7 @@ use crate::units::Length;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct Gap {
@@ -73,7 +73,7 @@ pub struct Gap {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct Sleeve {
@@ -122,7 +122,11 @@ pub struct Sleeve {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum HeadSeat {
@@ -204,7 +208,7 @@ impl HeadSeat {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct TappedPart {

@@ -29,7 +29,11 @@ use crate::units::{Length, Ratio, from_base};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
+    serde(
+        crate = "crate::objects",
+        deny_unknown_fields,
+        rename_all = "snake_case"
+    )
 )]
 #[non_exhaustive]
 pub enum ToleranceMethod {
@@ -336,7 +340,7 @@ pub struct ChainRange {
 
 impl ChainRange {
     /// Share of all assemblies whose sum is below a limit; none for the worst case, which knows no
-    /// shares.
+    /// shares, and for a limit that is not a number.
     ///
     /// ```
     /// use shankline::{joint::{ToleranceChain, ToleranceMethod}, prelude::*};
@@ -354,7 +358,7 @@ impl ChainRange {
     /// ```
     #[must_use]
     pub fn share_below(&self, limit: Length) -> Option<Ratio> {
-        let sigma = self.sigma?;
+        let sigma = self.sigma.filter(|_| !limit.value.is_nan())?;
         Some(from_base(if sigma.value > 0.0 {
             normal::share_below(((limit - self.middle) / sigma).value)
         } else if self.middle < limit {
@@ -364,7 +368,8 @@ impl ChainRange {
         }))
     }
 
-    /// Share of all assemblies whose sum is above a limit; none for the worst case.
+    /// Share of all assemblies whose sum is above a limit; none for the worst case, and for a limit that is not
+    /// a number.
     ///
     /// ```
     /// use shankline::{joint::{ToleranceChain, ToleranceMethod}, prelude::*};
@@ -378,7 +383,7 @@ impl ChainRange {
     /// ```
     #[must_use]
     pub fn share_above(&self, limit: Length) -> Option<Ratio> {
-        let sigma = self.sigma?;
+        let sigma = self.sigma.filter(|_| !limit.value.is_nan())?;
         Some(from_base(if sigma.value > 0.0 {
             normal::share_below(((self.middle - limit) / sigma).value)
         } else if self.middle > limit {

@@ -104,7 +104,7 @@ impl<'a> Case<'a> {
     pub(super) fn new(joint: &'a Joint, out: &mut Outcomes) -> Result<Self, Error> {
         joint.load.validate()?;
         joint.environment.check()?;
-        joint.methods.validate()?;
+        joint.methods.checked()?;
         joint.pattern.validate()?;
         let thread = &joint.bolt.thread;
         let closing = closing(joint)?;

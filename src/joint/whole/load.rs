@@ -22,7 +22,7 @@ const MOST: Force = crate::units::newtons(1e12);
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointLoad {
     /// Load across the axis: what the [pulls](super::super::JointPly::pull) of the plies are shares of.
@@ -77,7 +77,11 @@ pub enum Prying {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum Repeats {

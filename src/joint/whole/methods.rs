@@ -20,7 +20,7 @@ use crate::strength::timber::TimberMethod;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointMethods {
     /// Shear of the bolt.
@@ -138,8 +138,24 @@ impl JointMethods {
         }
     }
 
-    /// Refuses a margin that is none.
-    pub(super) fn validate(&self) -> Result<(), Error> {
+    /// The methods, if the numbers in every one are in their ranges: also in those that the loads do not need.
+    ///
+    /// # Errors
+    ///
+    /// Those of the `checked` of each method, and [`Error::OutOfRange`] for a margin that is not from 1 to 100.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert!(JointMethods::machine_design(2.0).checked().is_ok());
+    /// assert!(JointMethods::machine_design(-3.0).checked().is_err());
+    /// ```
+    pub fn checked(&self) -> Result<(), Error> {
+        self.shear.checked()?;
+        self.tension.checked()?;
+        self.interaction.checked()?;
+        self.plies.checked()?;
+        self.timber.map(TimberMethod::checked).transpose()?;
+        self.slip.map(SlipMethod::checked).transpose()?;
         if (1.0..=100.0).contains(&self.margin) {
             return Ok(());
         }

@@ -31,7 +31,7 @@ use crate::units::Length;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointBolt {
     /// The product.
@@ -66,7 +66,7 @@ pub struct JointBolt {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointNut {
     /// Its style.
@@ -91,7 +91,11 @@ pub struct JointNut {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum Pattern {
@@ -235,7 +239,7 @@ impl fmt::Display for Scope {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 #[non_exhaustive]
 pub struct SetAside {

@@ -47,7 +47,7 @@ pub enum Tightening {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct TorqueTightening {
     /// Nut factor with its range.
@@ -97,7 +97,7 @@ pub struct TorqueTightening {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointStiffness {
     /// Of the bolt with head and nut, kb.

@@ -7,6 +7,12 @@ use crate::error::Error;
 use crate::tables::screws::{FullThreadLimit, HexCapScrew, InchLengthTolerance};
 use crate::units::{Length, UnitSystem, inches, shown};
 
+/// A screw on which less than so many pitches of body would be left is threaded to the head.
+///
+/// Source: 14 of the 17 limits read of ASME B18.2.1 Table 11 follow from it. Those of 1, 2, 2-1/4 and 2-1/2 in
+/// do not, and until the print itself is read the side is taken that claims no shank.
+const LEAST_BODY_PITCHES: f64 = 2.5;
+
 impl ScrewSeries {
     pub(super) fn inch_length(
         &self,
@@ -74,12 +80,15 @@ impl ScrewSeries {
         };
         let grip_gaging_length_max = nominal - thread_length;
         // The rule, not the printed transition length, which is rounded to three decimals.
-        let transition = inches(5.0 / dimensions.coarse_threads_per_inch);
+        let coarse_pitch = inches(1.0 / dimensions.coarse_threads_per_inch);
+        let body = grip_gaging_length_max - 5.0 * coarse_pitch;
+        let is_sure = body > LEAST_BODY_PITCHES * coarse_pitch + SAME_LENGTH;
         ScrewLength {
             nominal,
             min,
             max,
-            body_length_min: grip_gaging_length_max - transition,
+            // Without a sure body the thread may begin at the head, or where a body would leave it.
+            body_length_min: if is_sure { body } else { inches(0.0) },
             grip_gaging_length_max,
             fully_threaded: false,
         }

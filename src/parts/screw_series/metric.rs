@@ -5,12 +5,14 @@ use alloc::{format, string::ToString};
 use super::{Rows, SAME_LENGTH, ScrewLength, ScrewProduct, ScrewSeries};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::{Basis, Provenance};
-use crate::tables::EN14399_3;
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::metric_screws::FineHexScrew;
 use crate::tables::screws::{HexScrew, LengthTolerance, ProductGrade, ToleranceGrade};
+use crate::tables::{EN14399_3, no_row};
 use crate::thread::Thread;
 use crate::units::{Length, millimetres};
+
+const TABLE: &str = "the table of ISO 4014 and ISO 4017 screws";
 
 /// The rows of a product with a thread. A fine thread bolt has the head, the body and the thread lengths
 /// of the coarse one of its diameter.
@@ -31,8 +33,11 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
     match (a, b) {
         (Some(small), large) if made => Ok(Rows::Metric { small, large }),
         (None, Some(small)) if made => Ok(Rows::Metric { small, large: None }),
+        _ if made => Err(no_row(TABLE, thread, HexScrew::all(), |row| {
+            (row.nominal_diameter, row.size)
+        })),
         _ => Err(Error::NotInTable {
-            table: "the table of ISO 4014 and ISO 4017 screws",
+            table: TABLE,
             wanted: thread.to_string(),
             available: "they have the coarse pitch and sizes from M1.6 to M64".into(),
         }),

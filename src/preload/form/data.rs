@@ -13,6 +13,7 @@ use crate::units::{Length, Torque};
 
 #[derive(serde::Deserialize)]
 #[serde(
+    crate = "crate::objects",
     deny_unknown_fields,
     expecting = "a torque form with form, thread, diameters and frictions"
 )]

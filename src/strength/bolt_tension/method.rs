@@ -37,7 +37,11 @@ pub enum HeadShape {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum TensionMethod {
@@ -65,6 +69,27 @@ pub enum TensionMethod {
 }
 
 impl TensionMethod {
+    /// The method, if the numbers in it are in their ranges; a capacity checks them too, but only where the method
+    /// is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a design factor that is not from 1 to 100.
+    ///
+    /// ```
+    /// use shankline::strength::bolt_tension::TensionMethod;
+    /// assert!(TensionMethod::Proof { design_factor: -3.0 }.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        match self {
+            Self::Proof { design_factor } if !(1.0..=100.0).contains(&design_factor) => {
+                let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
+                Err(out_of_range("design factor", design_factor, allowed))
+            }
+            _ => Ok(self),
+        }
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```

@@ -17,7 +17,11 @@ use crate::units::{Angle, Force, Length, Torque, from_base};
 /// assert_eq!(load.moment, newton_metres(-200.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(crate = "crate::objects", deny_unknown_fields)
+)]
 pub struct PlaneLoad {
     /// Force to the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]

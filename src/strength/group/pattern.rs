@@ -20,7 +20,11 @@ pub(super) const SPOT: f64 = 1e-6;
 /// assert_eq!(Point { x: millimetres(1.0), y: millimetres(2.0) }.x, millimetres(1.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(crate = "crate::objects", deny_unknown_fields)
+)]
 pub struct Point {
     /// To the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
@@ -38,7 +42,11 @@ pub struct Point {
 /// assert_eq!(bolt.relative_area, 1.5);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(crate = "crate::objects", deny_unknown_fields)
+)]
 pub struct GroupBolt {
     /// To the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]

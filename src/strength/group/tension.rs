@@ -20,7 +20,11 @@ use crate::units::{Force, Length, Torque, from_base};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
+    serde(
+        crate = "crate::objects",
+        deny_unknown_fields,
+        rename_all = "snake_case"
+    )
 )]
 #[non_exhaustive]
 pub enum NeutralAxis {

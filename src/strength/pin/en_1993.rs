@@ -2,7 +2,7 @@
 
 use super::PinJoint;
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_stress};
 use crate::math;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::thread::area::circle;
@@ -27,7 +27,7 @@ const GAMMA_M2: f64 = 1.25;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct PinStrengths {
     /// Yield strength fyp of the pin.
@@ -131,7 +131,7 @@ pub struct EnPin {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for a strength that is not positive and finite, a tensile strength below the
+/// [`Error::OutOfRange`] for a strength outside 1 Pa to 1e6 GPa, a tensile strength below the
 /// yield strength, or a resistance that overflows.
 ///
 /// ```
@@ -151,9 +151,9 @@ pub struct EnPin {
 /// # }
 /// ```
 pub fn en_1993_pin(joint: &PinJoint, strengths: &PinStrengths) -> Result<EnPin, Error> {
-    let fyp = positive("yield strength of the pin", strengths.pin_yield)?;
-    let fup = positive("tensile strength of the pin", strengths.pin_tensile)?;
-    let fy = positive("yield strength of the ply", strengths.ply_yield)?;
+    let fyp = sane_stress("yield strength of the pin", strengths.pin_yield)?;
+    let fup = sane_stress("tensile strength of the pin", strengths.pin_tensile)?;
+    let fy = sane_stress("yield strength of the ply", strengths.ply_yield)?;
     if fup < fyp {
         let allowed = Allowed::AtLeast(fyp.into());
         return Err(out_of_range("tensile strength of the pin", fup, allowed));

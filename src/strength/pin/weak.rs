@@ -3,7 +3,7 @@
 use super::PinJoint;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::math;
 use crate::units::{Force, Length, Stress, Torque};
 
@@ -76,7 +76,7 @@ pub struct WeakPin {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for a strength that is not positive and finite, and where the load would need
+/// [`Error::OutOfRange`] for a moment that is not positive and finite, a stress outside 1 Pa to 1e6 GPa, and where the load would need
 /// more thickness than a ply has: then the pin is not the weak part, and the plies govern with even bearing.
 ///
 /// ```
@@ -98,8 +98,8 @@ pub fn weak_pin(
 ) -> Result<WeakPin, Error> {
     let strength = positive("moment strength of the pin", moment)?.value;
     let d = joint.diameter.value;
-    let outer = d * positive("bearing strength of the outer ply", outer_bearing)?.value;
-    let inner = d * positive("bearing strength of the inner ply", inner_bearing)?.value;
+    let outer = d * sane_stress("bearing strength of the outer ply", outer_bearing)?.value;
+    let inner = d * sane_stress("bearing strength of the inner ply", inner_bearing)?.value;
     // As 1 / (1/wo + 1/wi), so that the product cannot overflow.
     let both = 1.0 / (1.0 / outer + 1.0 / inner);
     let gap = joint.gap.value;

@@ -2,7 +2,7 @@
 
 use super::PinJoint;
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::units::{Force, Stress, Torque};
 
@@ -58,7 +58,7 @@ pub struct YieldingPin {
 ///
 /// # Errors
 ///
-/// [`Error::OutOfRange`] for a strength that is not positive and finite, a factor below 1, or a moment
+/// [`Error::OutOfRange`] for a strength outside 1 Pa to 1e6 GPa, a factor below 1, or a moment
 /// that overflows.
 ///
 /// ```
@@ -73,7 +73,7 @@ pub fn yielding_pin(
     yield_strength: Stress,
     design_factor: f64,
 ) -> Result<YieldingPin, Error> {
-    positive("yield strength of the pin", yield_strength)?;
+    sane_stress("yield strength of the pin", yield_strength)?;
     positive("design factor", design_factor)?;
     if design_factor < 1.0 {
         let allowed = Allowed::AtLeast(1.0.into());

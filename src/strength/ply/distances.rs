@@ -122,7 +122,11 @@ impl ShortDistance {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum DistanceRule {
@@ -208,7 +212,7 @@ pub enum Exposure {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(default, deny_unknown_fields)
+    serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
 pub struct DistanceConditions {
     /// How the edges were made, where the edition tells edges apart.

@@ -16,7 +16,11 @@ use core::fmt;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum PlyMethod {
@@ -45,6 +49,26 @@ pub enum PlyMethod {
 }
 
 impl PlyMethod {
+    /// The method, if the numbers in it are in their ranges; a check of a ply checks them too, but only where the
+    /// method is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a factor that is not from 1 to 100.
+    ///
+    /// ```
+    /// use shankline::strength::ply::PlyMethod;
+    /// assert!(PlyMethod::MachineDesign { design_factor: -3.0 }.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        match self {
+            Self::MachineDesign { design_factor } => factor("design factor", design_factor),
+            Self::MilHdbk5 { ultimate_factor } => factor("ultimate factor", ultimate_factor),
+            Self::Aisc360 { .. } | Self::En1993 => Ok(1.0),
+        }
+        .map(|_| self)
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```

@@ -488,7 +488,7 @@ const fn clause(method: PlyMethod, mode: Mode) -> &'static str {
     }
 }
 
-fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
+pub(super) fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
     if (1.0..=100.0).contains(&factor) {
         Ok(factor)
     } else {

@@ -29,7 +29,7 @@ use crate::units::{Area, Force, Stress};
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct LoadedPlane {
     /// Which plane of the joint it is, counted from the head, from 1: the name it has in results.

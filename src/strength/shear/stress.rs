@@ -45,6 +45,28 @@ impl Factors {
 }
 
 impl ShearMethod {
+    /// The method, if the numbers in it are in their ranges; a capacity checks them too, but only where the method
+    /// is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a factor that is not from 1 to 100, or a shear strength that is not positive.
+    ///
+    /// ```
+    /// use shankline::strength::shear::{ShearBasis, ShearMethod};
+    /// let odd = ShearMethod::DistortionEnergy { basis: ShearBasis::Yield, design_factor: -3.0 };
+    /// assert!(odd.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        self.factors()?;
+        if let Self::MilHdbk5 { shear_strength, .. } | Self::NasaStd5020 { shear_strength, .. } =
+            self
+        {
+            positive("shear strength", shear_strength)?;
+        }
+        Ok(self)
+    }
+
     /// Checks the numbers the caller put in the method, and gives its factors.
     #[inline]
     pub(super) fn factors(self) -> Result<Factors, Error> {

@@ -122,7 +122,11 @@ impl SlipFaces {
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", deny_unknown_fields)
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
 )]
 #[non_exhaustive]
 pub enum SlipMethod {
@@ -166,6 +170,23 @@ pub(super) struct Numbers {
 }
 
 impl SlipMethod {
+    /// The method, if the numbers in it are in their ranges; a resistance checks them too, but only where the
+    /// method is used.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a friction that is not positive or above 2, or a safety factor that is not from 1
+    /// to 100; those of a class or hole that the method does not have.
+    ///
+    /// ```
+    /// use shankline::strength::slip::SlipMethod;
+    /// assert!(SlipMethod::Stated { friction: 0.15, safety_factor: -3.0 }.checked().is_err());
+    /// ```
+    pub fn checked(self) -> Result<Self, Error> {
+        self.numbers()?;
+        Ok(self)
+    }
+
     /// Publisher, edition and clause.
     ///
     /// ```

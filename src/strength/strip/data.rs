@@ -8,7 +8,7 @@ use super::{StripMethod, ThreadMaterial};
 use crate::units::quantity::RawQuantity;
 
 #[derive(Clone, Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 pub(super) struct RawThreadMaterial {
     tensile_strength: RawQuantity,
     #[serde(default)]
@@ -25,7 +25,11 @@ impl TryFrom<RawThreadMaterial> for ThreadMaterial {
 }
 
 #[derive(Clone, Debug, Deserialize)]
-#[serde(rename_all = "snake_case", deny_unknown_fields)]
+#[serde(
+    crate = "crate::objects",
+    rename_all = "snake_case",
+    deny_unknown_fields
+)]
 pub(super) enum RawStripMethod {
     FedStdH28,
     ShearStrength,

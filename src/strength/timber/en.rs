@@ -3,7 +3,7 @@
 use super::result::no_mode;
 use super::{MemberMaterial, TimberConnection, TimberMember, TimberMethod, Wood};
 use super::{TimberResistance, YieldMode};
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::math::{cos, powf, sin, sqrt};
 use crate::strength::check::Resistance;
 use crate::tables::timber::TimberKind;
@@ -282,7 +282,7 @@ fn resistance_of(
     factor: f64,
     method: TimberMethod,
 ) -> Result<TimberResistance, Error> {
-    positive("tensile strength of the bolt", tensile)?;
+    sane_stress("tensile strength of the bolt", tensile)?;
     if joint.gap.value > 0.0 {
         return Err(Error::NoValue {
             quantity: "load of a yield mode",

@@ -2,7 +2,7 @@
 
 use super::{TimberMethod, check_diameter, en, nds};
 use crate::caution::Caution;
-use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::error::{Allowed, Error, out_of_range, part_length, sane_length, sane_stress};
 use crate::source::Provenance;
 use crate::tables::timber::{Timber, TimberKind};
 use crate::units::{Angle, Density, Force, Length, Stress, degrees};
@@ -250,14 +250,14 @@ impl TimberMember {
     }
 
     pub(super) fn check(&self, diameter: Length) -> Result<(), Error> {
-        sane_length("thickness of a member", self.thickness)?;
+        part_length("thickness of a member", self.thickness)?;
         match self.material {
             MemberMaterial::Wood(wood) => wood.check_angle(),
             MemberMaterial::Steel {
                 tensile_strength,
                 hole,
             } => {
-                positive("tensile strength of the plate", tensile_strength)?;
+                sane_stress("tensile strength of the plate", tensile_strength)?;
                 sane_length("hole of the plate", hole)?;
                 if hole < diameter {
                     let allowed = Allowed::AtLeast(diameter.into());

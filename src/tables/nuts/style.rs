@@ -205,6 +205,25 @@ impl Locking {
 }
 
 impl NutStyle {
+    /// Whether the nut is thin (a jam nut, style 0): its thread strips before the bolt breaks.
+    ///
+    /// ```
+    /// use shankline::parts::NutStyle;
+    /// assert!(NutStyle::Iso4035.is_thin() && !NutStyle::Iso4032.is_thin());
+    /// ```
+    #[must_use]
+    pub const fn is_thin(self) -> bool {
+        matches!(
+            self,
+            Self::HexJam
+                | Self::HeavyHexJam
+                | Self::Iso4035
+                | Self::Iso4036
+                | Self::B18_2_4_5m
+                | Self::Iso10511
+        )
+    }
+
     /// What locks nuts of this style.
     ///
     /// ```

@@ -1,6 +1,6 @@
 //! Pressure cones of any half angle, through any layers.
 
-use alloc::{format, vec::Vec};
+use alloc::{format, string::String, vec::Vec};
 use core::f64::consts::PI;
 
 use super::{Layer, MemberStiffness, MembersMethod};
@@ -9,6 +9,11 @@ use crate::error::Error;
 use crate::math;
 use crate::tension::{part_length, sane_stiffness, within};
 use crate::units::{Angle, Length, Stiffness, Stress, degrees, from_base};
+
+/// Share of the grip below which a slice of a layer is rounding, not material.
+const SLIVER: f64 = 1e-12;
+/// Frusta whose resiliences are added in one step of a working: more make no formula that anybody reads.
+const MOST_IN_A_STEP: usize = 40;
 
 /// The pressure cones that open from both bearing faces and meet at half the grip.
 ///
@@ -175,7 +180,11 @@ impl Cones {
         let small = |depth: Length| self.bearing + 2.0 * self.tangent * depth;
         let mut top = zero;
         for layer in layers {
-            let bottom = top + layer.thickness;
+            let mut bottom = top + layer.thickness;
+            // A boundary at half the grip is the middle: rounding must leave no sliver beside it.
+            if (bottom - middle).abs() <= SLIVER * grip {
+                bottom = middle;
+            }
             if top < middle {
                 let end = bottom.min(middle);
                 piece(end - top, layer.modulus, small(top));
@@ -359,14 +368,10 @@ impl Frusta {
     /// ```
     pub fn derivation(&self) -> Derivation {
         let mut derivation = Derivation::new("Stiffness of the members, pressure cones");
-        let mut sum = alloc::string::String::new();
+        let mut terms: Vec<(String, Stiffness)> = Vec::new();
         for (index, piece) in self.pieces.iter().enumerate() {
             let symbol = format!("k{}", index + 1);
-            if !sum.is_empty() {
-                sum.push_str(" + ");
-            }
-            sum.push_str("1 / ");
-            sum.push_str(&symbol);
+            terms.push((symbol.clone(), piece.stiffness));
             derivation = derivation.step(
                 Step::new(
                     "frustum",
@@ -383,15 +388,36 @@ impl Frusta {
                 .source("Shigley, 9th ed., Eq. 8-20"),
             );
         }
-        let mut total = Step::new(
-            "stiffness of the members",
-            "km",
-            format!("1 / ({sum})"),
-            self.stiffness,
-        );
-        for (index, piece) in self.pieces.iter().enumerate() {
-            total = total.with(format!("k{}", index + 1), piece.stiffness);
+        // Many frusta are put in series by groups, and the groups by groups.
+        let mut groups = 0;
+        while terms.len() > MOST_IN_A_STEP {
+            let mut grouped = Vec::new();
+            for group in terms.chunks(MOST_IN_A_STEP) {
+                groups += 1;
+                let resilience: f64 = group.iter().map(|(_, k)| 1.0 / k.value).sum();
+                let (symbol, stiffness) = (format!("kg{groups}"), from_base(1.0 / resilience));
+                let (name, out) = ("frusta in series, one group of them", symbol.clone());
+                derivation = derivation.step(in_series(name, out, group, stiffness));
+                grouped.push((symbol, stiffness));
+            }
+            terms = grouped;
         }
-        derivation.step(total.source("Shigley, 9th ed., Eq. 8-18"))
+        let name = "stiffness of the members";
+        derivation.step(in_series(name, "km".into(), &terms, self.stiffness))
     }
+}
+
+/// The step that puts springs in series.
+fn in_series(
+    name: &'static str,
+    symbol: String,
+    springs: &[(String, Stiffness)],
+    stiffness: Stiffness,
+) -> Step {
+    let terms: Vec<String> = springs.iter().map(|(k, _)| format!("1 / {k}")).collect();
+    let formula = format!("1 / ({})", terms.join(" + "));
+    let step = Step::new(name, symbol, formula, stiffness).source("Shigley, 9th ed., Eq. 8-18");
+    springs
+        .iter()
+        .fold(step, |step, (k, value)| step.with(k.clone(), *value))
 }

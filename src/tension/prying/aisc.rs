@@ -1,5 +1,6 @@
 //! The flange of a tee or an angle by the AISC Manual.
 
+use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math;
@@ -114,15 +115,14 @@ impl AiscFlange {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bolt as wide as 2 b,
-    /// a hole narrower than the bolt or as long as p, or p beyond 2 b, the most the manual lets a bolt have
-    /// without a yield line analysis (recalled).
+    /// a hole narrower than the bolt or as long as p. For p beyond 2 b see [`cautions`](Self::cautions).
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::{AiscBasis, AiscFlange}};
-    /// let too_long = AiscFlange::new(
-    ///     AiscBasis::Asd, ksi(65.0), inches(0.75), inches(0.8125), inches(6.0), inches(2.0), inches(1.5),
+    /// let thick_bolt = AiscFlange::new(
+    ///     AiscBasis::Asd, ksi(65.0), inches(0.75), inches(0.8125), inches(3.0), inches(0.25), inches(1.5),
     /// );
-    /// assert!(too_long.is_err());
+    /// assert!(thick_bolt.is_err());
     /// ```
     pub fn new(
         basis: AiscBasis,
@@ -139,7 +139,6 @@ impl AiscFlange {
         part_length("distance from the bolt to the edge", to_edge)?;
         at_most("bolt diameter", bolt_diameter, 1.999 * to_stem)?;
         part_length("flange length per bolt", tributary)?;
-        at_most("flange length per bolt", tributary, 2.0 * to_stem)?;
         within("width of the hole", hole, bolt_diameter, 0.999 * tributary)?;
         Ok(Self {
             basis,
@@ -150,6 +149,25 @@ impl AiscFlange {
             to_stem,
             to_edge,
         })
+    }
+
+    /// What goes with it: a flange length per bolt beyond 2 b, which the Manual advises against unless tests or a
+    /// yield line analysis bear it out (recalled). More length makes the flange reckon stronger.
+    ///
+    /// ```
+    /// # use shankline::{prelude::*, tension::{AiscBasis, AiscFlange}};
+    /// let long = AiscFlange::new(
+    ///     AiscBasis::Asd, ksi(65.0), inches(0.75), inches(0.8125), inches(6.0), inches(2.0), inches(1.5),
+    /// ).unwrap();
+    /// assert_eq!(long.cautions().iter().count(), 1);
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        let beyond = self.tributary > 2.0 * self.to_stem * (1.0 + 1e-9);
+        Cautions::default().with(beyond.then_some(Caution::AgainstAdvice {
+            method: "AISC Manual Part 9, prying",
+            advice: "a length of flange per bolt of at most 2 b",
+        }))
     }
 
     /// b' = b - db / 2.
@@ -399,6 +417,21 @@ pub struct AiscPrying {
 }
 
 impl AiscPrying {
+    /// Those of the [flange](AiscFlange::cautions).
+    ///
+    /// ```
+    /// # use shankline::{prelude::*, tension::{AiscBasis, AiscFlange}};
+    /// # let flange = AiscFlange::new(
+    /// #     AiscBasis::Lrfd, ksi(65.0), inches(0.875), inches(0.9375), inches(3.0), inches(2.035), inches(1.3125),
+    /// # ).unwrap();
+    /// let check = flange.check(pounds_force(20e3), pounds_force(40.6e3), inches(0.8)).unwrap();
+    /// assert!(check.cautions().iter().next().is_none());
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        self.flange.cautions()
+    }
+
     /// The working.
     ///
     /// ```

@@ -72,7 +72,7 @@ pub struct EngagedLength {
 /// As it stands in a file: the overlap, and what is not full thread, if anything.
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
-#[serde(deny_unknown_fields)]
+#[serde(crate = "crate::objects", deny_unknown_fields)]
 struct RawEngagedLength {
     overlap: RawQuantity,
     #[serde(default)]

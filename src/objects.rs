@@ -1,0 +1,31 @@
+//! serde for input types that are objects, and only objects.
+//!
+//! serde's derive reads a struct from a list too, field after field, and from an empty list where every field
+//! has a default: `"load": []` would be no load at all. Input types name this module with
+//! `#[serde(crate = "crate::objects")]`. It is serde itself, but for [`de::SeqAccess`], through which the derived code
+//! would read a list: here it refuses. `tests/serde.rs` walks every input type.
+
+pub use serde::*;
+
+pub mod de {
+    //! [`serde::de`], without lists for structs.
+
+    pub use serde::de::*;
+
+    /// Stands before [`serde::de::SeqAccess`] in derived code, and refuses the first field.
+    pub trait SeqAccess<'de> {
+        /// That of the list.
+        type Error: Error;
+
+        /// Never a field.
+        fn next_element<T>(&mut self) -> Result<Option<T>, Self::Error> {
+            Err(Error::custom(
+                "a list stands where an object with named fields belongs",
+            ))
+        }
+    }
+
+    impl<'de, A: serde::de::SeqAccess<'de>> SeqAccess<'de> for A {
+        type Error = A::Error;
+    }
+}
