@@ -123,5 +123,5 @@ pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, Tole
 pub use whole::{
     Account, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPreload,
     JointStiffness, Missing, Need, NotConcerned, Pattern, Prying, RenderedSheet, RenderedVerdict,
-    Repeats, Scope, SetAside, Sheet, SheetStep, Tightening, TorqueTightening, Verdict, Word,
+    Repeats, Scope, SetAside, Sheet, SheetStep, Slip, Tightening, TorqueTightening, Verdict, Word,
 };

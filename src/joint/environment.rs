@@ -36,13 +36,9 @@ pub struct Environment {
     pub dangerous_if_lost: bool,
     /// How often the nut is taken off and fitted again.
     pub refits: usize,
-    /// How wet it lives, for corrosion of unlike metals in contact; none if it is dry for life. The metals are
+    /// How wet it lives, for corrosion of unlike metals in contact. The metals are
     /// those of [`JointPly::metal`](super::JointPly::metal) and of the coatings of bolt and nut.
-    #[cfg_attr(
-        feature = "serde",
-        serde(deserialize_with = "crate::units::quantity::either_way")
-    )]
-    pub exposure: Option<Exposure>,
+    pub exposure: Exposure,
 }
 
 impl Environment {
@@ -61,7 +57,7 @@ impl Environment {
             rotates: false,
             dangerous_if_lost: false,
             refits: 0,
-            exposure: None,
+            exposure: Exposure::Dry,
         }
     }
 

@@ -23,7 +23,7 @@ mod verdict;
 
 pub use findings::Finding;
 pub use load::{JointLoad, Prying, Repeats};
-pub use methods::JointMethods;
+pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
@@ -43,7 +43,7 @@ use outcome::Outcomes;
 /// | length, washers, cut | [`Joint::stack`], [`Joint::rules`] |
 /// | shear, tension, bending of the bolt | [`JointLoad`]; [`JointPly::pull`](super::JointPly::pull); gaps, sleeves with play, [`Environment::rotates`] |
 /// | the plies | [`JointPly`](super::JointPly); [`Joint::pattern`] |
-/// | preload, separation, slip, fatigue | [`Tightening`], [`JointMethods::slip`], [`Repeats`] |
+/// | preload, separation, slip, fatigue | [`Tightening`], [`Slip`], [`Repeats`] |
 /// | stripping, pairing, fit, locking, reuse | [`JointNut`], [`Finish`](super::Finish), [`TappedPart`](super::TappedPart), [`Environment`] |
 /// | pressure under head and nut | [`JointWasher`](super::JointWasher) |
 /// | heat, corrosion, brittle bolts | [`Environment`]; finishes; [`JointPly::metal`](super::JointPly::metal) |

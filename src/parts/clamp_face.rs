@@ -414,8 +414,8 @@ pub struct WasherFace {
     pub inner_max: Length,
     /// Least thickness h.
     pub thickness_min: Length,
-    /// Source of the row.
-    pub provenance: Provenance,
+    /// Source of the row; none for a washer whose diameters are stated.
+    pub provenance: Option<Provenance>,
 }
 
 impl WasherFace {
@@ -458,7 +458,7 @@ impl WasherFace {
             thickness_min: washer
                 .thickness_min
                 .ok_or_else(|| missing("least thickness"))?,
-            provenance: washer.provenance,
+            provenance: Some(washer.provenance),
         })
     }
 }

@@ -186,11 +186,6 @@ impl TimberMethod {
         }
     }
 
-    /// Whether it is written for bolts of a diameter.
-    pub(crate) fn covers(self, diameter: Length) -> bool {
-        check_diameter(diameter, self).is_ok()
-    }
-
     fn check_factors(self) -> Result<(), Error> {
         let within = |name, factor: f64, low: f64, high: f64| {
             positive(name, factor)?;

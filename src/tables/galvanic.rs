@@ -173,6 +173,8 @@ pub enum Exposure {
     Normal,
     /// Controlled temperature and humidity.
     Controlled,
+    /// Dry for life: nothing corrodes in contact.
+    Dry,
 }
 
 impl Exposure {
@@ -188,6 +190,8 @@ impl Exposure {
             Self::Harsh => volts(0.15),
             Self::Normal => volts(0.25),
             Self::Controlled => volts(0.50),
+            // More than any two metals are apart.
+            Self::Dry => volts(2.0),
         }
     }
 }

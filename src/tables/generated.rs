@@ -74,7 +74,6 @@ pub(super) mod threads_unified;
 pub(super) mod timber;
 pub(super) mod timber_compression;
 pub(super) mod tightening_scatter;
-pub(super) mod timber;
 pub(super) mod turns;
 pub(super) mod unified_limit_exceptions;
 pub(super) mod unified_thread_classes;

@@ -103,13 +103,6 @@ pub(crate) fn deserialize_option<'de, Q: Measured, D: Deserializer<'de>>(
         .transpose()
 }
 
-/// For fields that may be empty but must not be left out.
-pub(crate) fn either_way<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
-    deserializer: D,
-) -> Result<Option<T>, D::Error> {
-    Option::deserialize(deserializer)
-}
-
 /// For fields that may be left out: `#[serde(default, with = "crate::units::quantity::option")]`.
 pub(crate) mod option {
     pub(crate) use super::{deserialize_option as deserialize, serialize_option as serialize};

@@ -320,14 +320,16 @@ fn is_hopeless(
             Finding::Nut(_)
             | Finding::BoltTooHot { .. }
             | Finding::BoltTooCold { .. }
-            | Finding::ShortDistance { .. }
+            | Finding::Distance { .. }
+            | Finding::HoleTooSmall { .. }
+            | Finding::HoleTooLarge { .. }
+            | Finding::HoleWantsSlip { .. }
+            | Finding::NothingLeft { .. }
             | Finding::Galvanic { .. }
-            | Finding::CoatingForbidden
             | Finding::ThreadsDoNotFit { .. }
+            | Finding::Reuse(_)
             | Finding::CoatingTooHot { .. } => true,
-            Finding::NutWeaker { .. }
-            | Finding::NotBaked { .. }
-            | Finding::GalvanizedTooStrong { .. } => same_strength,
+            Finding::Hydrogen(_) => same_strength,
             _ => false,
         },
         TurnedDownReason::Overloaded(check) | TurnedDownReason::AboveLimit { check, .. } => {

@@ -519,11 +519,17 @@ impl Finding {
                 protrusion,
                 least,
                 source,
-            } => format!(
-                "the bolt may end {} past the nut: below {} its lock is not filled [{source}]",
-                shown(protrusion, system),
-                shown(least, system)
-            ),
+            } => {
+                let end = if protrusion < Length::default() {
+                    format!("{} inside the nut", shown(-protrusion, system))
+                } else {
+                    format!("{} past the nut", shown(protrusion, system))
+                };
+                let least = shown(least, system);
+                format!(
+                    "the bolt may end {end}: its lock is filled from {least} past the nut [{source}]"
+                )
+            }
             Self::FallsThrough { place, face, hole } => format!(
                 "{place}: a face of {} over a hole of {} bears nothing: a larger washer is needed",
                 shown(face, system),

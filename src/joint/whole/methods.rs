@@ -34,12 +34,8 @@ pub struct JointMethods {
     /// Bolts in timber, if plies are of timber.
     #[cfg_attr(feature = "serde", serde(default))]
     pub timber: Option<TimberMethod>,
-    /// Slip, if the joint must not slip; none if it may slip into bearing. In a file it is said either way.
-    #[cfg_attr(
-        feature = "serde",
-        serde(deserialize_with = "crate::units::quantity::either_way")
-    )]
-    pub slip: Option<SlipMethod>,
+    /// Whether the joint may slip.
+    pub slip: Slip,
     /// Which resistance the loads are held against: design for factored loads, allowable for service
     /// loads.
     pub level: Level,
@@ -47,6 +43,29 @@ pub struct JointMethods {
     /// the joint diagram, stripping, fatigue, pressure under the head. At [`Level::Design`] the load factor comes
     /// on top of it.
     pub margin: f64,
+}
+
+/// Whether a joint may slip into bearing.
+///
+/// ```
+/// use shankline::joint::{JointMethods, Slip};
+/// use shankline::strength::slip::SlipMethod;
+/// let clamped = JointMethods {
+///     slip: Slip::Resisted(SlipMethod::Stated { friction: 0.2, safety_factor: 1.5 }),
+///     ..JointMethods::machine_design(2.0)
+/// };
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+pub enum Slip {
+    /// It may: the bolt bears.
+    Permitted,
+    /// It must not, by this method.
+    Resisted(SlipMethod),
 }
 
 impl JointMethods {
@@ -70,7 +89,7 @@ impl JointMethods {
             plies: PlyMethod::MachineDesign { design_factor },
             interaction: InteractionRule::Ellipse,
             timber: None,
-            slip: None,
+            slip: Slip::Permitted,
             level: Level::Allowable,
             margin: design_factor,
         }
@@ -95,7 +114,7 @@ impl JointMethods {
             },
             interaction: InteractionRule::Aisc360,
             timber: None,
-            slip: None,
+            slip: Slip::Permitted,
             level: Level::Design,
             margin: 1.0,
         }
@@ -132,7 +151,7 @@ impl JointMethods {
             plies: PlyMethod::En1993,
             interaction: InteractionRule::En1993,
             timber: None,
-            slip: None,
+            slip: Slip::Permitted,
             level: Level::Design,
             margin: 1.0,
         }
@@ -155,7 +174,9 @@ impl JointMethods {
         self.interaction.checked()?;
         self.plies.checked()?;
         self.timber.map(TimberMethod::checked).transpose()?;
-        self.slip.map(SlipMethod::checked).transpose()?;
+        if let Slip::Resisted(method) = self.slip {
+            method.checked()?;
+        }
         if (1.0..=100.0).contains(&self.margin) {
             return Ok(());
         }

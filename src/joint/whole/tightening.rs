@@ -8,6 +8,7 @@ use crate::units::{Force, Length, Ratio, Stiffness, Torque};
 ///
 /// ```
 /// use shankline::joint::{Tightening, TorqueTightening};
+/// use shankline::units::percent;
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let oiled = NutFactor::new(0.15, 0.18, 0.22)?;
@@ -113,6 +114,7 @@ impl TorqueTightening {
     ///
     /// ```
     /// use shankline::joint::TorqueTightening;
+    /// use shankline::units::percent;
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
@@ -136,6 +138,7 @@ impl TorqueTightening {
     ///
     /// ```
     /// use shankline::joint::TorqueTightening;
+    /// use shankline::units::percent;
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
@@ -155,6 +158,7 @@ impl TorqueTightening {
     ///
     /// ```
     /// use shankline::joint::TorqueTightening;
+    /// use shankline::units::percent;
     /// use shankline::parts::Locking;
     /// use shankline::prelude::*;
     /// use shankline::tables::locking::PrevailingTorque;

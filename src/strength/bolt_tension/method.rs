@@ -2,6 +2,7 @@
 
 use core::fmt;
 
+use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
 use crate::strength::check::Level;
 use crate::strength::shear::{AiscEdition, ReductionNeed, ReductionNeeds, is_a307};

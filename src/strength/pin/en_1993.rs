@@ -1,6 +1,7 @@
 //! Pins by EN 1993-1-8.
 
 use super::PinJoint;
+use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_stress};
 use crate::math;

@@ -1,7 +1,9 @@
 //! The published methods.
 
 use super::HoleKind;
+use super::modes::factor;
 use crate::caution::{Caution, Cautions};
+use crate::error::Error;
 use crate::strength::check::Mode;
 use crate::strength::shear::AiscEdition;
 use core::fmt;

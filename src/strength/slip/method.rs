@@ -183,7 +183,7 @@ impl SlipMethod {
     /// assert!(SlipMethod::Stated { friction: 0.15, safety_factor: -3.0 }.checked().is_err());
     /// ```
     pub fn checked(self) -> Result<Self, Error> {
-        self.numbers()?;
+        self.numbers(SlipFaces::new(1, SlipHole::Standard))?;
         Ok(self)
     }
 

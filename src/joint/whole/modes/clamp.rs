@@ -4,7 +4,7 @@ use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Tightening};
+use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::slip::{SlipFaces, SlipMethod, SlipPreload, slip_resistance};
@@ -73,7 +73,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         out.not_concerned(MODE, NotConcerned::NoLoadAcross);
         return preload.map(|preload| preload.in_service > Force::default());
     }
-    let Some(method) = case.joint.methods.slip else {
+    let Slip::Resisted(method) = case.joint.methods.slip else {
         out.not_concerned(MODE, NotConcerned::MaySlip);
         return None;
     };

@@ -6,16 +6,17 @@ use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::joint::{JointParts, JointWasher, Part, galvanic_pair};
 use crate::material::{Finish, Severity};
 use crate::strength::check::{Mode, Place};
-use crate::tables::galvanic::Metal;
+use crate::tables::galvanic::{Exposure, Metal};
 
 const MODE: Mode = Mode::Corrosion;
 
 /// Every pair of parts that touch. Timber is no metal.
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
-    let Some(exposure) = case.joint.environment.exposure else {
+    let exposure = case.joint.environment.exposure;
+    if exposure == Exposure::Dry {
         out.not_concerned(MODE, NotConcerned::Dry);
         return;
-    };
+    }
     let stack = &case.joint.stack;
     let under_head = stack.washers_under_head().last();
     let under_nut = stack.other_washers_under_nut().first().or_else(|| {

@@ -4,7 +4,7 @@ use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{JointPreload, Need, NotConcerned, Repeats};
+use crate::joint::whole::{JointPreload, Need, NotConcerned, Repeats, Slip};
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::ShearMethod;
@@ -52,7 +52,7 @@ fn across(case: &Case, least: Force, cycles: f64, out: &mut Outcomes) {
         Place::Joint,
         Need::Method("of the plies at their holes, under a load across that comes and goes: no method is known here"),
     );
-    if case.joint.methods.slip.is_some() {
+    if case.joint.methods.slip != Slip::Permitted {
         return;
     }
     if case.joint.methods.shear != ShearMethod::En1993 {

@@ -3,13 +3,15 @@
 use super::shear::Shear;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{Finding, Need, NotConcerned};
+use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
 use crate::joint::{JointPly, Pattern};
 use crate::strength::check::{Level, Mode, Place};
+use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{
     DistanceConditions, DistanceStanding, Exposure, Hole, HoleClass, HoleKind, HoleRule, Ply,
     PlyBolt, PlyMethod, PlyNeed, PlyOutcome,
 };
+use crate::strength::shear::en_yield_strength;
 use crate::strength::slip::{SlipHole, SlipMethod};
 use crate::tables::galvanic;
 use crate::units::Force;
@@ -289,7 +291,7 @@ fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleKind {
             // AISC 360 J3.2: oversize and slots along the load are for joints that must not slip.
             if matches!(rule, HoleRule::Aisc360 { .. })
                 && kind.needs_slip_critical()
-                && case.joint.methods.slip.is_none()
+                && case.joint.methods.slip == Slip::Permitted
             {
                 out.find(Finding::HoleWantsSlip { place: own.place });
             }
@@ -344,7 +346,7 @@ pub(super) fn slip_hole(case: &Case, method: SlipMethod, out: &mut Outcomes) -> 
 
 fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     const MODE: Mode = Mode::Distances;
-    let weather = case.joint.environment.exposure == Some(galvanic::Exposure::Harsh);
+    let weather = case.joint.environment.exposure == galvanic::Exposure::Harsh;
     let conditions = DistanceConditions {
         finish: own.ply.and_then(|ply| ply.edge_finish),
         exposure: Some(if weather {
@@ -392,7 +394,7 @@ fn around_pivot(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
         out.missing(Mode::Bearing, own.place, Need::Method(why));
         return;
     }
-    let pin_yield = crate::strength::shear::en_yield_strength(case.strength.grade);
+    let pin_yield = en_yield_strength(case.strength.grade);
     let Some(pin_yield) = out.attempt(Mode::Bearing, own.place, pin_yield) else {
         return;
     };
@@ -400,21 +402,14 @@ fn around_pivot(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     let Some(ply_yield) = ply.yield_strength else {
         return;
     };
-    crate::strength::pin::around_pin(
-        ply.thickness,
-        case.diameter,
-        ply_yield.min(pin_yield),
-        own.load,
-    )
-    .map_or_else(
-        |error| out.missing(Mode::Bearing, own.place, Need::Refused(error.into())),
-        |(mut check, working)| {
-            check.place = own.place;
-            out.work_at(own.place, || working);
-            out.check(check);
-        },
-    );
-    let lug = crate::strength::pin::en_1993_lug(
+    let fy = ply_yield.min(pin_yield);
+    let pin = around_pin(ply.thickness, case.diameter, fy, own.load);
+    if let Some((mut check, working)) = out.attempt(Mode::Bearing, own.place, pin) {
+        check.place = own.place;
+        out.work_at(own.place, || working);
+        out.check(check);
+    }
+    let lug = en_1993_lug(
         ply.thickness,
         ply.hole,
         ply_yield,

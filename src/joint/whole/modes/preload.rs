@@ -5,6 +5,7 @@ use alloc::vec::Vec;
 use super::springs::Springs;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::joint::whole::Slip;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
@@ -153,7 +154,7 @@ fn least_reached(
     out: &mut Outcomes,
 ) {
     const MODE: Mode = Mode::Preload;
-    let Some(SlipMethod::Aisc360 { edition, .. }) = case.joint.methods.slip else {
+    let Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) = case.joint.methods.slip else {
         out.not_concerned(MODE, NotConcerned::NoRule);
         return;
     };

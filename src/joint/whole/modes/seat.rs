@@ -8,7 +8,6 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
 use crate::material::BoltGrade;
 use crate::parts::{ClampFace, Washer, WasherFace};
-use crate::source::Provenance;
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
@@ -77,7 +76,7 @@ pub(super) fn washer_on_ply(case: &Case, place: Place) -> Option<Option<WasherFa
             outer_min,
             inner_max,
             thickness_min: washer.thickness.min,
-            provenance: Provenance::stated(),
+            provenance: None,
         }));
     }
     let face = washer
@@ -150,8 +149,9 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
             out.missing(MODE, place, Need::Washer);
             return;
         }
-        Some(Some(washer)) => through_washer(face.outer_min, &washer, hole)
-            .map(|(on_washer, on_ply)| (Some(on_washer), on_ply)),
+        Some(Some(washer)) => {
+            through_washer(face, &washer, hole).map(|(on_washer, on_ply)| (Some(on_washer), on_ply))
+        }
     };
     let Some((on_washer, on_ply)) = out.attempt(MODE, place, contacts) else {
         return;

@@ -147,9 +147,10 @@ fn stripped(
         ("6g", "6H")
     };
     let fit = case.thread.fit(bolt.parse()?, hole.parse()?)?;
+    let material = material.at_thickness(engaged)?;
     let engaged = EngagedLength::new(engaged)?;
     let areas = fit.strip_areas(engaged.less(EndLoss::Chamfers(1), case.thread)?)?;
-    let part = ThreadMaterial::of_ply(&material.at_thickness(engaged)?)?;
+    let part = ThreadMaterial::of_ply(&material)?;
     let bolt = ThreadMaterial::of_bolt(&case.strength);
     stripping(&areas, &bolt, &part, StripMethod::FedStdH28)
 }
