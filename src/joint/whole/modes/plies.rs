@@ -195,7 +195,14 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
     match answer {
         PlyOutcome::Found(found) => {
             out.work_at(own.place, || found.derivation());
-            let check = found.check(own.load, case.level, own.number);
+            // Behind each other, the bolts of a row load the same strip of the ply.
+            // At most 1000: exact.
+            #[allow(clippy::cast_precision_loss)]
+            let bolts = match mode {
+                Mode::NetSection | Mode::GrossSection => case.joint.pattern.along() as f64,
+                _ => 1.0,
+            };
+            let check = found.check(bolts * own.load, case.level, own.number);
             let check = check.map(|mut check| {
                 check.place = own.place;
                 check
