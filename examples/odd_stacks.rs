@@ -7,6 +7,7 @@
 //!
 //! Invented joints; an example of choosing lengths, not a design.
 
+use shankline::joint::JointPly;
 use shankline::{
     caution,
     joint::{Arrangement, Candidate, Criterion, Goal, HeadSeat, Ranking},

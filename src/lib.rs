@@ -4,8 +4,8 @@
 //! preload; which nut; and what to inspect later. Behind it stand reference tables for threads, bolts,
 //! screws, nuts, washers and holes as typed, sourced data.
 //!
-//! [`joint::Joint::check`] does all of it in one call, [`joint::Joint::design`] searches many joints
-//! for the best one. Results are estimates: see the [caution](#caution) at the end.
+//! [`joint::Joint::check`] does all of it in one call and answers with one of three words: holds, does not hold,
+//! undecided; [`joint::Joint::design`] searches many joints for the best one. Results are estimates: see the [caution](#caution) at the end.
 //!
 //! # A joint from end to end
 //!
@@ -216,7 +216,11 @@ pub mod prelude {
 
     pub use crate::caution::Caution;
     pub use crate::error::Error;
-    pub use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Stack};
+    pub use crate::joint::{
+        CutRule, Environment, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly,
+        JointWasher, LengthRules, LengthSearch, NutEnd, Pattern, Scope, Sheet, Stack, Tightening,
+        TorqueTightening, Verdict, Word,
+    };
     pub use crate::material::{
         AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,
         SaeGrade, StainlessClass,
