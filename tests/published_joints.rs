@@ -47,6 +47,8 @@ struct Example {
     read: String,
     /// What the document needs and the print, as far as read, does not say.
     filled_in: Vec<String>,
+    /// The facts that nobody printed and that keep it from a word.
+    open: Vec<String>,
     joint: Map<String, Value>,
     row: Vec<Printed>,
 }
@@ -135,9 +137,8 @@ fn in_unit(amount: Amount, unit: &str) -> f64 {
 
 /// The check of a mode and a place: the one with the print's kind of quantity, if it has several.
 fn found<'a>(verdict: &'a Verdict, row: &Printed) -> Result<&'a Check, String> {
-    let there = |check: &&Check| {
-        check.mode.to_string() == row.mode && check.place.to_string() == row.place
-    };
+    let there =
+        |check: &&Check| check.mode.to_string() == row.mode && check.place.to_string() == row.place;
     let mut checks = verdict.checks.iter().filter(there);
     let first = checks.next().ok_or_else(|| {
         let all: Vec<String> = verdict.checks.iter().map(ToString::to_string).collect();
@@ -183,7 +184,8 @@ fn figure(verdict: &Verdict, row: &Printed) -> Result<f64, String> {
 }
 
 fn compare(file: &File, example: &Example, row: &Printed) -> Result<(), String> {
-    let joint: Joint = serde_json::from_value(document(file, example, row)).map_err(|e| e.to_string())?;
+    let joint: Joint =
+        serde_json::from_value(document(file, example, row)).map_err(|e| e.to_string())?;
     let verdict = joint.check().map_err(|e| e.to_string())?;
     let mut own = figure(&verdict, row)?;
     if let Some(times) = &row.times {
@@ -193,7 +195,10 @@ fn compare(file: &File, example: &Example, row: &Printed) -> Result<(), String> 
         own *= taken.print / taken.here;
     }
     let printed: f64 = row.printed.parse().map_err(|_| "no number printed")?;
-    let digits = row.printed.split_once('.').map_or(0, |(_, after)| after.len());
+    let digits = row
+        .printed
+        .split_once('.')
+        .map_or(0, |(_, after)| after.len());
     let last = 10_f64.powi(-i32::try_from(digits).unwrap());
     let close = if row.cut {
         own >= printed * (1.0 - 1e-9) && own < printed + last
@@ -220,6 +225,27 @@ fn every_printed_figure_is_met() {
         }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+}
+
+/// An example prints what it works out, not all that decides a joint: the verdict asks for the rest and does not hold.
+#[test]
+fn what_is_not_printed_is_asked_for() {
+    let file = file();
+    for example in &file.example {
+        let joint = document(&file, example, &example.row[0]);
+        let joint: Joint = serde_json::from_value(joint).unwrap();
+        let verdict = joint.check().unwrap();
+        assert!(!verdict.holds(), "{}", example.name);
+        let asked: Vec<&str> = verdict
+            .to_decide()
+            .iter()
+            .map(|(need, _)| need.name())
+            .collect();
+        for fact in &example.open {
+            let there = asked.contains(&fact.as_str());
+            assert!(there, "{}: {fact} is not among {asked:?}", example.name);
+        }
+    }
 }
 
 /// What is claimed of the collection: ten read examples of several modes each, thirty-five figures in them.
