@@ -50,12 +50,12 @@ struct Example {
     /// The facts that nobody printed and that keep it from a word.
     open: Vec<String>,
     joint: Map<String, Value>,
-    row: Vec<Printed>,
+    row: Vec<Line>,
 }
 
 #[derive(Clone, Debug, Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Printed {
+struct Line {
     mode: String,
     place: String,
     what: String,
@@ -107,7 +107,7 @@ fn step<'a>(at: &'a mut Value, key: &str) -> &'a mut Value {
     }
 }
 
-fn document(file: &File, example: &Example, row: &Printed) -> Value {
+fn document(file: &File, example: &Example, row: &Line) -> Value {
     let mut joint = file.common.clone();
     joint.extend(example.joint.clone());
     let mut joint = Value::Object(joint);
@@ -136,7 +136,7 @@ fn in_unit(amount: Amount, unit: &str) -> f64 {
 }
 
 /// The check of a mode and a place: the one with the print's kind of quantity, if it has several.
-fn found<'a>(verdict: &'a Verdict, row: &Printed) -> Result<&'a Check, String> {
+fn found<'a>(verdict: &'a Verdict, row: &Line) -> Result<&'a Check, String> {
     let there =
         |check: &&Check| check.mode.to_string() == row.mode && check.place.to_string() == row.place;
     let mut checks = verdict.checks.iter().filter(there);
@@ -158,7 +158,7 @@ fn found<'a>(verdict: &'a Verdict, row: &Printed) -> Result<&'a Check, String> {
     }
 }
 
-fn figure(verdict: &Verdict, row: &Printed) -> Result<f64, String> {
+fn figure(verdict: &Verdict, row: &Line) -> Result<f64, String> {
     let unit = || row.unit.as_deref().ok_or("a unit is wanted");
     let preload = || verdict.preload.as_ref().ok_or("no preload");
     match row.what.as_str() {
@@ -183,7 +183,7 @@ fn figure(verdict: &Verdict, row: &Printed) -> Result<f64, String> {
     })
 }
 
-fn compare(file: &File, example: &Example, row: &Printed) -> Result<(), String> {
+fn compare(file: &File, example: &Example, row: &Line) -> Result<(), String> {
     let joint: Joint =
         serde_json::from_value(document(file, example, row)).map_err(|e| e.to_string())?;
     let verdict = joint.check().map_err(|e| e.to_string())?;
@@ -219,7 +219,7 @@ fn every_printed_figure_is_met() {
     for example in &file.example {
         for row in &example.row {
             if let Err(why) = compare(&file, example, row) {
-                let Printed { mode, place, .. } = row;
+                let Line { mode, place, .. } = row;
                 wrong.push(format!("{}: {mode}, {place}: {why}", example.name));
             }
         }
@@ -298,7 +298,7 @@ fn exceptions_are_named_and_small() {
 }
 
 /// A row without one of its exceptions.
-fn without(row: &Printed, at: usize) -> Printed {
+fn without(row: &Line, at: usize) -> Line {
     let mut without = row.clone();
     without.takes.remove(at);
     without
