@@ -248,6 +248,24 @@ fn what_is_not_printed_is_asked_for() {
     }
 }
 
+/// Two rules that want the same washer say so once: the brace of an A490 bolt said it twice.
+#[test]
+fn no_finding_stands_twice() {
+    let file = file();
+    for example in &file.example {
+        let joint = document(&file, example, &example.row[0]);
+        let joint: Joint = serde_json::from_value(joint).unwrap();
+        let findings = joint.check().unwrap().findings;
+        for (at, finding) in findings.iter().enumerate() {
+            assert!(
+                !findings[..at].contains(finding),
+                "{}: {finding:?}",
+                example.name
+            );
+        }
+    }
+}
+
 /// What is claimed of the collection: ten read examples of several modes each, thirty-five figures in them.
 #[test]
 fn there_are_ten_of_several_modes() {
