@@ -395,9 +395,11 @@ impl Outcomes {
         }
     }
 
-    /// A fault, or something to know or to do.
+    /// A fault, or something to know or to do; once, though two rules may say it.
     pub(super) fn find(&mut self, finding: Finding) {
-        self.findings.push(finding);
+        if !self.findings.contains(&finding) {
+            self.findings.push(finding);
+        }
     }
 
     /// Lists what a mode lacks, once.
