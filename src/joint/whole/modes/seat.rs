@@ -191,6 +191,12 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     const MODE: Mode = Mode::Pressure;
     let place = side.place;
+    // The publishers of timber have their own safety in what it bears: without a preload the load comes without the
+    // margin.
+    let force = match case.torque() {
+        None => case.along,
+        Some(_) => force,
+    };
     if force <= Force::default() {
         return;
     }
