@@ -25,18 +25,23 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     for ply in case.plies.iter().filter_map(|ply| ply.timber) {
         out.warn(ply.cautions());
     }
+    let method = case.joint.methods.timber;
+    // Head and nut want their washers whatever the load.
+    match method {
+        Some(method) => washers(case, method, out),
+        None => out.missing(Mode::Washers, Place::Joint, Need::TimberMethod),
+    }
     if !case.is_sheared() {
         out.not_concerned(MODE, NotConcerned::NoLoadAcross);
         return;
     }
     unknown_modes(case, out);
-    let Some(method) = case.joint.methods.timber else {
-        for mode in [MODE, Mode::Distances, Mode::Holes, Mode::Washers] {
+    let Some(method) = method else {
+        for mode in [MODE, Mode::Distances, Mode::Holes] {
             out.missing(mode, Place::Joint, Need::TimberMethod);
         }
         return;
     };
-    washers(case, method, out);
     let Some(joint) = connection(case, method, out) else {
         return;
     };
