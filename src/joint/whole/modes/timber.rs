@@ -144,6 +144,8 @@ fn member(own: &CasePly, mode: Mode, out: &mut Outcomes) -> Option<TimberMember>
     if hole.is_none() {
         out.missing(mode, own.place, Need::Hole);
     }
+    // Of some steels the strength is that of a thickness.
+    let material = out.attempt(mode, own.place, material.at_thickness(thickness))?;
     if material.tensile_strength.is_none() {
         out.missing(mode, own.place, Need::TensileStrength);
     }
