@@ -134,7 +134,28 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     } else {
         out.missing(Mode::Distances, own.place, Need::Hole);
     }
+    last_of_the_row(case, own, &ply, out);
     bears
+}
+
+/// A pitch or a gauge says nothing of the last bolt of a row, which carries as much as the others.
+fn last_of_the_row(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    let (tears, bears) = match case.joint.methods.plies {
+        PlyMethod::En1993 => (Some(Mode::Bearing), Some(Mode::Bearing)),
+        PlyMethod::MilHdbk5 { .. } => (None, None),
+        _ => (Some(Mode::TearOut), None),
+    };
+    for (own_distance, beside, need, mode) in [
+        (ply.end_distance, ply.pitch, Need::EndDistance, tears),
+        (ply.edge_distance, ply.gauge, Need::EdgeDistance, bears),
+    ] {
+        if own_distance.is_some() || beside.is_none() {
+            continue;
+        }
+        for mode in mode.into_iter().chain([Mode::Distances]) {
+            out.missing(mode, own.place, need.clone());
+        }
+    }
 }
 
 /// End, edge, pitch, gauge and width, as far as they are given.
