@@ -23,6 +23,10 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     bolt(case, out);
     for ply in &case.plies {
         let Some(material) = ply.material else {
+            // Of timber the caller's factor has it.
+            if ply.timber.is_none() && ply.pulls() && environment.hottest > celsius(35.0) {
+                out.missing(MODE, ply.place, Need::Material);
+            }
             continue;
         };
         let limit = PlyTemperatureLimit::of(material);
