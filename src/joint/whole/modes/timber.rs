@@ -43,6 +43,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         return;
     };
     let Some(joint) = connection(case, method, out) else {
+        not_judged(case, method, out);
         return;
     };
     let details = details(case, &joint, method, out);
@@ -187,6 +188,26 @@ fn bearing_diameter(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Op
     let found = out.attempt(MODE, Place::Bolt(1), found)?;
     out.warn(found.cautions());
     Some(found.diameter)
+}
+
+/// Where the members make no connection that is known, holes are judged all the same, and distances are not: what
+/// they must be depends on the members.
+fn not_judged(case: &Case, method: TimberMethod, out: &mut Outcomes) {
+    for own in &case.plies {
+        let (Some(ply), Some(_)) = (own.ply, own.timber) else {
+            continue;
+        };
+        let Some(member) = member(own, Mode::Holes, out) else {
+            out.missing(Mode::Distances, own.place, Need::GrainAngle);
+            continue;
+        };
+        let why = "the distances are judged with the yield of the joint, which is not";
+        out.missing(Mode::Distances, own.place, Need::Method(why));
+        let rule = member.hole_rule(ply.hole, case.diameter, method);
+        if let Some(rule) = out.attempt(Mode::Holes, own.place, rule) {
+            judged(own.place, &rule, Mode::Holes, out);
+        }
+    }
 }
 
 /// Holes and distances of every member; the share of the load that short distances leave.
