@@ -95,6 +95,9 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         ply.gauge,
         ply.width,
     ] = details;
+    if hole.is_some() && breaks_out(own, &ply, out) {
+        return None;
+    }
     let method = case.joint.methods.plies;
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
@@ -136,6 +139,51 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     }
     last_of_the_row(case, own, &ply, out);
     bears
+}
+
+/// Whether a hole reaches beyond its ply or into the next hole: a fault, not a question.
+fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
+    let half = 0.5 * ply.hole;
+    let mut found = false;
+    for (distance, least, mode, why) in [
+        (
+            ply.end_distance,
+            half,
+            Mode::TearOut,
+            "the hole reaches the end of the ply",
+        ),
+        (
+            ply.pitch,
+            ply.hole,
+            Mode::TearOut,
+            "the hole reaches the next one along the load",
+        ),
+        (
+            ply.edge_distance,
+            half,
+            Mode::NetSection,
+            "the hole reaches the side of the ply",
+        ),
+        (
+            ply.gauge,
+            ply.hole,
+            Mode::NetSection,
+            "the hole reaches the next one across the load",
+        ),
+        (
+            ply.width,
+            ply.hole,
+            Mode::NetSection,
+            "the hole takes the whole width",
+        ),
+    ] {
+        if distance.is_some_and(|distance| distance <= least) {
+            let place = own.place;
+            out.find(Finding::NothingLeft { place, mode, why });
+            found = true;
+        }
+    }
+    found
 }
 
 /// A pitch or a gauge says nothing of the last bolt of a row, which carries as much as the others.
