@@ -227,7 +227,12 @@ fn details(own: &CasePly) -> [Option<crate::units::Length>; 5] {
 fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     match mode {
         Mode::Bearing => method == PlyMethod::En1993,
-        Mode::TearOut | Mode::NetSection => true,
+        // Others have no tear-out, or no sections.
+        Mode::TearOut => matches!(
+            method,
+            PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. }
+        ),
+        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. }),
         _ => false,
     }
 }
