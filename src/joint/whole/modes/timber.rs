@@ -352,6 +352,10 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
     if axial <= Force::default() {
         return method;
     }
+    // What the bolt holds along its axis is not counted twice.
+    if case.is_pulled() {
+        return method.with_axial_at_most(Force::default());
+    }
     let bearing = |place: Place| {
         let washer = seat::washer_on_ply(case, place).flatten();
         let washer = washer.map(seat::timber_washer);
