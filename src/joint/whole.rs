@@ -107,7 +107,7 @@ impl Joint {
     ///
     /// [`Error::NotInTable`] or [`Error::NoValue`] for parts that do not exist, [`Error::OutOfRange`]
     /// for loads, temperatures or rules that make no sense, [`Error::UnknownName`] for a material that no table
-    /// has, [`Error::Mismatch`] for parts that cannot go together.
+    /// has, [`Error::Mismatch`] for parts that cannot go together, or a mode that is set aside without a reason.
     ///
     /// ```
     /// use shankline::joint::Word;

@@ -553,6 +553,12 @@ fn details(ply: &JointPly) -> Result<(), Error> {
             ply.name
         )));
     }
+    if let (Some(_), Some(material), None) = (ply.grain_angle, &ply.material, &ply.timber) {
+        return Err(Error::Mismatch(format!(
+            "\"{}\" is said to be of {material}, and to have a grain angle",
+            ply.name
+        )));
+    }
     match (ply.slot, ply.hole) {
         (Some(_), None) => Err(Error::Mismatch(format!(
             "the slot of \"{}\" has a length and no width: give the hole",

@@ -106,6 +106,17 @@ impl<'a> Case<'a> {
         joint.environment.check()?;
         joint.methods.checked()?;
         joint.pattern.validate()?;
+        if let Some(torque) = joint.torque() {
+            torque.validate()?;
+        }
+        for aside in &joint.set_aside {
+            if aside.reason.trim().is_empty() {
+                let mode = aside.mode;
+                return Err(Error::Mismatch(format!(
+                    "{mode} is set aside without a reason"
+                )));
+            }
+        }
         let thread = &joint.bolt.thread;
         let closing = closing(joint)?;
         fitting(joint)?;

@@ -1,5 +1,6 @@
 //! How the bolt is tightened, and what preload that gives.
 
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::preload::{ElasticJoint, NutFactor, PreloadLimit, PreloadTarget};
 use crate::spread::Spread;
 use crate::units::{Force, Length, Ratio, Stiffness, Torque};
@@ -176,6 +177,25 @@ impl TorqueTightening {
             prevailing: Some(torque),
             ..self
         }
+    }
+
+    /// Refuses what makes no sense, whether or not the loads need it.
+    pub(super) fn validate(&self) -> Result<(), Error> {
+        if let Some(relaxation) = self.relaxation {
+            not_negative("relaxation", relaxation)?;
+            if relaxation.value > 1.0 {
+                let allowed = Allowed::AtMost(1.0.into());
+                return Err(out_of_range("relaxation", relaxation.value, allowed));
+            }
+        }
+        if let Some(settling) = self.settling {
+            not_negative("settling", settling)?;
+        }
+        if let Some(stiffness) = self.stiffness {
+            positive("stiffness of the bolt", stiffness.bolt)?;
+            positive("stiffness of the members", stiffness.members)?;
+        }
+        Ok(())
     }
 }
 

@@ -2,6 +2,7 @@
 
 use super::springs::Springs;
 use crate::error::Error;
+use crate::joint::Sleeve;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
@@ -20,6 +21,15 @@ pub(super) fn check(
 ) -> Option<bool> {
     separation(case, springs, preload, out);
     slip(case, preload, out)
+}
+
+/// Whether plies stand apart with no sleeve between them: what closes them is not left to clamp them.
+fn open_gap(case: &Case) -> bool {
+    let stack = &case.joint.stack;
+    stack.gaps().iter().any(|gap| {
+        let held = |sleeve: &Sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&gap.after_ply);
+        !stack.sleeves().iter().any(held)
+    })
 }
 
 /// Whether the plies stay together under the load along the axis.
@@ -44,6 +54,11 @@ fn separation(
     };
     if preload.in_service <= Force::default() {
         out.find(Finding::NoPreloadLeft);
+        return;
+    }
+    if open_gap(case) {
+        let why = "the preload closes a gap before it clamps the faces";
+        out.missing(MODE, Place::Joint, Need::Method(why));
         return;
     }
     let separation = match springs {

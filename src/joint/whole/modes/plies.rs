@@ -91,6 +91,9 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         ply.gauge,
         ply.width,
     ] = details;
+    if hole.is_some() && breaks_out(own, &ply, out) {
+        return None;
+    }
     let method = case.joint.methods.plies;
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
@@ -130,7 +133,73 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     } else {
         out.missing(Mode::Distances, own.place, Need::Hole);
     }
+    last_of_the_row(case, own, &ply, out);
     bears
+}
+
+/// Whether a hole reaches beyond its ply or into the next hole: a fault, not a question.
+fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
+    let half = 0.5 * ply.hole;
+    let mut found = false;
+    for (distance, least, mode, why) in [
+        (
+            ply.end_distance,
+            half,
+            Mode::TearOut,
+            "the hole reaches the end of the ply",
+        ),
+        (
+            ply.pitch,
+            ply.hole,
+            Mode::TearOut,
+            "the hole reaches the next one along the load",
+        ),
+        (
+            ply.edge_distance,
+            half,
+            Mode::NetSection,
+            "the hole reaches the side of the ply",
+        ),
+        (
+            ply.gauge,
+            ply.hole,
+            Mode::NetSection,
+            "the hole reaches the next one across the load",
+        ),
+        (
+            ply.width,
+            ply.hole,
+            Mode::NetSection,
+            "the hole takes the whole width",
+        ),
+    ] {
+        if distance.is_some_and(|distance| distance <= least) {
+            let place = own.place;
+            out.find(Finding::NothingLeft { place, mode, why });
+            found = true;
+        }
+    }
+    found
+}
+
+/// A pitch or a gauge says nothing of the last bolt of a row, which carries as much as the others.
+fn last_of_the_row(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    let (tears, bears) = match case.joint.methods.plies {
+        PlyMethod::En1993 => (Some(Mode::Bearing), Some(Mode::Bearing)),
+        PlyMethod::MilHdbk5 { .. } => (None, None),
+        _ => (Some(Mode::TearOut), None),
+    };
+    for (own_distance, beside, need, mode) in [
+        (ply.end_distance, ply.pitch, Need::EndDistance, tears),
+        (ply.edge_distance, ply.gauge, Need::EdgeDistance, bears),
+    ] {
+        if own_distance.is_some() || beside.is_none() {
+            continue;
+        }
+        for mode in mode.into_iter().chain([Mode::Distances]) {
+            out.missing(mode, own.place, need.clone());
+        }
+    }
 }
 
 /// End, edge, pitch, gauge and width, as far as they are given.
@@ -158,7 +227,12 @@ fn details(own: &CasePly) -> [Option<crate::units::Length>; 5] {
 fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     match mode {
         Mode::Bearing => method == PlyMethod::En1993,
-        Mode::TearOut | Mode::NetSection => true,
+        // Others have no tear-out, or no sections.
+        Mode::TearOut => matches!(
+            method,
+            PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. }
+        ),
+        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. }),
         _ => false,
     }
 }

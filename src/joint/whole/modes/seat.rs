@@ -191,6 +191,22 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     const MODE: Mode = Mode::Pressure;
     let place = side.place;
+    if let (Ok(face), Some(Some(washer))) = (&side.face, washer_on_ply(case, place))
+        && washer.inner_max >= face.outer_min
+    {
+        out.find(Finding::FallsThrough {
+            place,
+            face: face.outer_min,
+            hole: washer.inner_max,
+        });
+        return;
+    }
+    // The publishers of timber have their own safety in what it bears: without a preload the load comes without the
+    // margin.
+    let force = match case.torque() {
+        None => case.along,
+        Some(_) => force,
+    };
     if force <= Force::default() {
         return;
     }

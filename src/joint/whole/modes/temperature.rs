@@ -7,6 +7,7 @@ use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::material::Finish;
 use crate::strength::check::{Mode, Place};
 use crate::strength::shear::ShearMethod;
+use crate::strength::timber::TimberMethod;
 use crate::tables::heat::PlyTemperatureLimit;
 use crate::tables::locking::ServiceTemperature;
 use crate::units::celsius;
@@ -22,7 +23,14 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     out.in_order(MODE);
     bolt(case, out);
     for ply in &case.plies {
+        if let (Some(_), Some(method)) = (ply.timber, case.joint.methods.timber) {
+            timber(case, ply.place, method, out);
+        }
         let Some(material) = ply.material else {
+            // Of timber the caller's factor has it.
+            if ply.timber.is_none() && ply.pulls() && environment.hottest > celsius(35.0) {
+                out.missing(MODE, ply.place, Need::Material);
+            }
             continue;
         };
         let limit = PlyTemperatureLimit::of(material);
@@ -40,6 +48,24 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     }
     if let Some(finish) = case.nut().and_then(|nut| nut.given.finish) {
         coating(case, Part::Nut, finish, out);
+    }
+}
+
+/// Timber: up to these temperatures the caller's factor has what heat takes off, beyond them the codes have nothing
+/// (EN 1995-1-1, 1.1.2; NDS 2018, 2.3.3; both recalled).
+fn timber(case: &Case, place: Place, method: TimberMethod, out: &mut Outcomes) {
+    let (limit, why) = match method {
+        TimberMethod::En1995 { .. } => (
+            celsius(60.0),
+            "EN 1995-1-1 does not cover timber that is long above 60 C",
+        ),
+        TimberMethod::Nds { .. } => (
+            celsius(65.5),
+            "NDS has no factor for timber that is long above 150 F",
+        ),
+    };
+    if case.joint.environment.hottest > limit {
+        out.missing(MODE, place, Need::Method(why));
     }
 }
 

@@ -25,19 +25,25 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     for ply in case.plies.iter().filter_map(|ply| ply.timber) {
         out.warn(ply.cautions());
     }
+    let method = case.joint.methods.timber;
+    // Head and nut want their washers whatever the load.
+    match method {
+        Some(method) => washers(case, method, out),
+        None => out.missing(Mode::Washers, Place::Joint, Need::TimberMethod),
+    }
     if !case.is_sheared() {
         out.not_concerned(MODE, NotConcerned::NoLoadAcross);
         return;
     }
     unknown_modes(case, out);
-    let Some(method) = case.joint.methods.timber else {
-        for mode in [MODE, Mode::Distances, Mode::Holes, Mode::Washers] {
+    let Some(method) = method else {
+        for mode in [MODE, Mode::Distances, Mode::Holes] {
             out.missing(mode, Place::Joint, Need::TimberMethod);
         }
         return;
     };
-    washers(case, method, out);
     let Some(joint) = connection(case, method, out) else {
+        not_judged(case, method, out);
         return;
     };
     let details = details(case, &joint, method, out);
@@ -139,6 +145,8 @@ fn member(own: &CasePly, mode: Mode, out: &mut Outcomes) -> Option<TimberMember>
     if hole.is_none() {
         out.missing(mode, own.place, Need::Hole);
     }
+    // Of some steels the strength is that of a thickness.
+    let material = out.attempt(mode, own.place, material.at_thickness(thickness))?;
     if material.tensile_strength.is_none() {
         out.missing(mode, own.place, Need::TensileStrength);
     }
@@ -180,6 +188,26 @@ fn bearing_diameter(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Op
     let found = out.attempt(MODE, Place::Bolt(1), found)?;
     out.warn(found.cautions());
     Some(found.diameter)
+}
+
+/// Where the members make no connection that is known, holes are judged all the same, and distances are not: what
+/// they must be depends on the members.
+fn not_judged(case: &Case, method: TimberMethod, out: &mut Outcomes) {
+    for own in &case.plies {
+        let (Some(ply), Some(_)) = (own.ply, own.timber) else {
+            continue;
+        };
+        let Some(member) = member(own, Mode::Holes, out) else {
+            out.missing(Mode::Distances, own.place, Need::GrainAngle);
+            continue;
+        };
+        let why = "the distances are judged with the yield of the joint, which is not";
+        out.missing(Mode::Distances, own.place, Need::Method(why));
+        let rule = member.hole_rule(ply.hole, case.diameter, method);
+        if let Some(rule) = out.attempt(Mode::Holes, own.place, rule) {
+            judged(own.place, &rule, Mode::Holes, out);
+        }
+    }
 }
 
 /// Holes and distances of every member; the share of the load that short distances leave.
@@ -323,6 +351,10 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
     };
     if axial <= Force::default() {
         return method;
+    }
+    // What the bolt holds along its axis is not counted twice.
+    if case.is_pulled() {
+        return method.with_axial_at_most(Force::default());
     }
     let bearing = |place: Place| {
         let washer = seat::washer_on_ply(case, place).flatten();
