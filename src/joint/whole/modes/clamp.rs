@@ -22,6 +22,8 @@ pub(super) fn check(
     slip(case, preload, out)
 }
 
+const GAP: &str = "the preload closes a gap before it clamps the faces";
+
 /// Whether the plies stay together under the load along the axis.
 fn separation(
     case: &Case,
@@ -44,6 +46,15 @@ fn separation(
     };
     if preload.in_service <= Force::default() {
         out.find(Finding::NoPreloadLeft);
+        return;
+    }
+    let stack = &case.joint.stack;
+    let held_open = |after_ply: usize| {
+        let mut sleeves = stack.sleeves().iter();
+        sleeves.any(|sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&after_ply))
+    };
+    if stack.gaps().iter().any(|gap| !held_open(gap.after_ply)) {
+        out.missing(MODE, Place::Joint, Need::Method(GAP));
         return;
     }
     let separation = match springs {
@@ -93,8 +104,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         .iter()
         .any(|plane| stack.gap_after(plane.after_ply).is_some())
     {
-        let why = "the preload closes a gap before it clamps the faces";
-        out.missing(MODE, place, Need::Method(why));
+        out.missing(MODE, place, Need::Method(GAP));
         return None;
     }
     if preload.in_service <= Force::default() {
