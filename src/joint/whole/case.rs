@@ -423,10 +423,11 @@ pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
 }
 
 /// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
-/// hand, it fills what is wanted and no more.
+/// hand, it fills what is wanted and no more; so it does in a hole tapped through, of which only the engagement is
+/// known to be there.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
     let reached = part.engagement? + past_the_nut(candidate);
-    Some(part.depth.map_or(reached, |depth| reached.min(depth)))
+    Some(reached.min(part.depth.unwrap_or(part.engagement?)))
 }
 
 fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec<CasePlane> {
