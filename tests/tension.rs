@@ -746,11 +746,8 @@ fn results_as_data() {
 /// Shigley, 9th ed., Eq. 8-24, Fb = Fi + C P, for either sign of P: half the change counts on each side.
 #[test]
 fn a_push_takes_off_a_preloaded_bolt_what_a_pull_adds() {
-    let share = LoadShare::new(
-        newtons_per_millimetre(300e3),
-        newtons_per_millimetre(600e3),
-    )
-    .unwrap();
+    let share =
+        LoadShare::new(newtons_per_millimetre(300e3), newtons_per_millimetre(600e3)).unwrap();
     let joint = JointDiagram::new(share, newtons(60e3)).unwrap();
     let area = square_millimetres(100.0);
     let stress =

@@ -24,6 +24,17 @@ pub(super) fn check(
 
 const GAP: &str = "the preload closes a gap before it clamps the faces";
 
+/// Whether a preload has to pull plies together first: a gap anywhere that no sleeve keeps open.
+fn closes_a_gap(case: &Case) -> bool {
+    let stack = &case.joint.stack;
+    let held_open = |after_ply: usize| {
+        let mut sleeves = stack.sleeves().iter();
+        sleeves.any(|sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&after_ply))
+    };
+    let mut gaps = stack.gaps().iter();
+    gaps.any(|gap| !held_open(gap.after_ply))
+}
+
 /// Whether the plies stay together under the load along the axis.
 fn separation(
     case: &Case,
@@ -48,12 +59,7 @@ fn separation(
         out.find(Finding::NoPreloadLeft);
         return;
     }
-    let stack = &case.joint.stack;
-    let held_open = |after_ply: usize| {
-        let mut sleeves = stack.sleeves().iter();
-        sleeves.any(|sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&after_ply))
-    };
-    if stack.gaps().iter().any(|gap| !held_open(gap.after_ply)) {
+    if closes_a_gap(case) {
         out.missing(MODE, Place::Joint, Need::Method(GAP));
         return;
     }
@@ -93,17 +99,12 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         out.missing(MODE, place, Need::ControlledPreload);
         return None;
     };
-    let stack = &case.joint.stack;
-    if !stack.sleeves().is_empty() {
+    if !case.joint.stack.sleeves().is_empty() {
         let why = "the preload clamps a sleeve, not the plies around it";
         out.missing(MODE, place, Need::Method(why));
         return None;
     }
-    if case
-        .planes
-        .iter()
-        .any(|plane| stack.gap_after(plane.after_ply).is_some())
-    {
+    if closes_a_gap(case) {
         out.missing(MODE, place, Need::Method(GAP));
         return None;
     }
