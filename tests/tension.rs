@@ -742,3 +742,20 @@ fn results_as_data() {
     let text = json(serde_json::to_value(frusta).unwrap());
     assert!(text.contains(r#""half_angle":{"unit":"deg""#), "{text}");
 }
+
+/// Shigley, 9th ed., Eq. 8-24, Fb = Fi + C P, for either sign of P: half the change counts on each side.
+#[test]
+fn a_push_takes_off_a_preloaded_bolt_what_a_pull_adds() {
+    let share =
+        LoadShare::new(newtons_per_millimetre(300e3), newtons_per_millimetre(600e3)).unwrap();
+    let joint = JointDiagram::new(share, newtons(60e3)).unwrap();
+    let area = square_millimetres(100.0);
+    let stress =
+        |least, most| FatigueStress::of_joint(&joint, area, newtons(least), newtons(most)).unwrap();
+    let both = stress(-12e3, 12e3);
+    assert!((both.amplitude - megapascals(40.0)).abs() < megapascals(1e-6)); // 12 / 3 kN over 100 mm2
+    assert!((both.mean - megapascals(600.0)).abs() < megapascals(1e-6));
+    // A mean below the preload counts as the preload.
+    assert_eq!(stress(-12e3, 0.0).mean, both.mean);
+    assert!(stress(0.0, 12e3).amplitude < both.amplitude);
+}

@@ -231,7 +231,7 @@ impl<'a> Case<'a> {
 }
 
 /// Refuses parts that cannot go together: a hexagon head in a countersink, a washer thicker than its style, distances
-/// to holes that are not there.
+/// to holes that are not there, a hole further from its nearer side than half the width.
 fn fitting(joint: &Joint) -> Result<(), Error> {
     let stack = &joint.stack;
     if let HeadSeat::Countersunk { .. } = stack.head_seat() {
@@ -267,6 +267,23 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
             return Err(Error::Mismatch(format!(
                 "\"{}\" has a distance to the next hole, and the pattern has no other bolt in that direction",
                 ply.name
+            )));
+        }
+    }
+    // In a row the width is that of one bolt's share of the load, and says nothing of the sides.
+    if joint.pattern.along() > 1 || joint.pattern.across() > 1 {
+        return Ok(());
+    }
+    let plies = stack.plies().iter();
+    let plies = plies.map(|ply| (ply.name.as_str(), ply.edge_distance, ply.width));
+    let tapped = stack.tapped_part();
+    let tapped = tapped.map(|part| (part.name.as_str(), part.edge_distance, part.width));
+    for (name, edge, width) in plies.chain(tapped) {
+        if let (Some(edge), Some(width)) = (edge, width)
+            && 2.0 * edge > width + SAME_LENGTH
+        {
+            return Err(Error::Mismatch(format!(
+                "\"{name}\" is not wide enough for its edge distance on both sides of the hole: it is that to the nearer side"
             )));
         }
     }
@@ -417,10 +434,11 @@ pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
 }
 
 /// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
-/// hand, it fills what is wanted and no more.
+/// hand, it fills what is wanted and no more; so it does in a hole tapped through, of which only the engagement is
+/// known to be there.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
     let reached = part.engagement? + past_the_nut(candidate);
-    Some(part.depth.map_or(reached, |depth| reached.min(depth)))
+    Some(reached.min(part.depth.unwrap_or(part.engagement?)))
 }
 
 fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec<CasePlane> {

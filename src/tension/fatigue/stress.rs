@@ -70,7 +70,8 @@ impl FatigueStress {
     /// Stresses of a joint whose load goes between two values: `sigma_i` = Fi / At, `sigma_a` and `sigma_m` half
     /// the difference and half the sum of the bolt forces over At.
     ///
-    /// With Fi = 0 the bolt carries the whole load (C = 1).
+    /// With Fi = 0 the bolt carries the whole load (C = 1). A least load below zero presses the plies together and takes
+    /// its share C off the preload in the bolt; a mean below the preload counts as the preload.
     ///
     /// Source: Shigley, Mechanical Engineering Design, 9th ed., Eqs. 8-35 to 8-37.
     ///
@@ -98,11 +99,11 @@ impl FatigueStress {
         greatest: Force,
     ) -> Result<Self, Error> {
         let (low, high) = bolt_range(joint, stress_area, least, greatest)?;
-        Self::new(
-            joint.preload / stress_area,
-            0.5 * (high - low) / stress_area,
-            0.5 * (high + low) / stress_area,
-        )
+        let preload: Stress = joint.preload / stress_area;
+        let mean: Stress = 0.5 * (high + low) / stress_area;
+        // A mean below the preload would allow more: that is not counted on.
+        let mean = if mean < preload { preload } else { mean };
+        Self::new(preload, 0.5 * (high - low) / stress_area, mean)
     }
 
     /// Slope of the load line, `sigma_a` / (`sigma_m` - `sigma_i`); infinite if the mean is that of the
@@ -127,7 +128,6 @@ pub(in crate::tension) fn bolt_range(
     greatest: Force,
 ) -> Result<(Force, Force), Error> {
     sane_area("stress area", stress_area)?;
-    not_negative("least load", least)?;
     let (low, high) = (joint.under(least)?, joint.under(greatest)?);
     if greatest <= least {
         return Err(out_of_range(

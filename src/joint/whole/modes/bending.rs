@@ -1,9 +1,9 @@
 //! Bending of the bolt, where gaps or play let it bend.
 
+use alloc::vec::Vec;
 use core::f64::consts::PI;
 
-use crate::joint::JointPly;
-use crate::joint::whole::case::{Case, CasePly};
+use crate::joint::whole::case::{Case, CasePlane, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::math::sqrt;
@@ -12,7 +12,7 @@ use crate::strength::pin::{
     BoltEnds, EnPin, PinJoint, PinStrengths, SingleShear, en_1993_pin, single_shear_bending,
     yielding_pin,
 };
-use crate::strength::shear::{ShearMethod, en_tensile_strength, en_yield_strength};
+use crate::strength::shear::{ReductionNeed, ShearMethod, en_tensile_strength, en_yield_strength};
 use crate::units::{Length, Stress, from_base};
 
 /// What bending takes of the bolt.
@@ -27,7 +27,9 @@ pub(super) struct Bending {
 ///
 /// With the plies at their greatest thickness and the wider gap on both sides; neither a sleeve over the
 /// bolt nor the clamping of its ends is counted on. If a plane may cut thread, the whole bolt bends as
-/// its tensile stress area.
+/// its tensile stress area. Packing carries nothing, so it keeps the plies apart as a gap does; alone, between plies
+/// that touch it, it counts from a third of the diameter (EN 1993-1-8, 3.6.1(12)), where the method takes nothing off
+/// the shear for it.
 pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     if !case.is_sheared() {
@@ -40,7 +42,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
         return Bending::default();
     }
     let gap = widest_gap(case);
-    if gap <= Length::default() && !case.joint.environment.rotates {
+    if open_gap(case) <= Length::default() && !case.joint.environment.rotates && !is_packed(case) {
         out.not_concerned(MODE, NotConcerned::PliesTouch);
         return Bending::default();
     }
@@ -63,22 +65,47 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
     }
 }
 
-/// Thickness of the plies of one side, with the gaps between them, which put their load further out.
-fn side(case: &Case, plies: core::ops::Range<usize>) -> Length {
+/// The thickness of one ply whose load would lie as far from the plane as that of the plies of one side: of a single
+/// ply its own. The plies come from the plane outward; packing beside it belongs to the gap. Of their load the share
+/// `counted` next to the plane is taken.
+fn side(case: &Case, outward: &[usize], counted: f64) -> Length {
     let stack = &case.joint.stack;
-    let apart = (plies.start + 1..plies.end).filter_map(|ply| stack.gap_after(ply));
-    let apart = apart.fold(Length::default(), |sum, gap| sum + gap.max);
-    let plies = stack.plies().get(plies).unwrap_or_default();
-    let thickness = |sum, ply: &JointPly| sum + ply.thickness.max;
-    plies.iter().fold(apart, thickness)
+    let pulls = stack.pulls();
+    let pull = |ply: usize| pulls.get(ply - 1).map_or(0.0, |pull| pull.abs());
+    let whole: f64 = outward.iter().map(|&ply| pull(ply)).sum();
+    let (mut at, mut taken, mut moment) = (Length::default(), 0.0, Length::default());
+    let plies = outward.iter().skip_while(|&&ply| is_packing(case, ply));
+    let mut before: Option<usize> = None;
+    for &ply in plies {
+        if let Some(gap) = before.and_then(|before| stack.gap_after(before.min(ply))) {
+            at += gap.max;
+        }
+        before = Some(ply);
+        let thickness = stack
+            .plies()
+            .get(ply - 1)
+            .map_or(Length::default(), |own| own.thickness.max);
+        let share = pull(ply).min(counted * whole - taken).max(0.0);
+        if share > 0.0 {
+            let borne = thickness * (share / pull(ply));
+            moment += share * (at + 0.5 * borne);
+            taken += share;
+        }
+        at += thickness;
+    }
+    if taken > 0.0 {
+        2.0 * (moment / taken)
+    } else {
+        at
+    }
 }
 
 /// One plane: nothing holds the ends but the plies, so they are taken as free to tilt.
 fn single(case: &Case, plane: usize, gap: Length, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
-    let count = case.joint.stack.plies().len();
-    let (first, second) = (side(case, 0..plane), side(case, plane..count));
+    let [first, second] =
+        [before(plane, 0), after(case, plane)].map(|plies| side(case, &plies, 1.0));
     let bent = SingleShear::new(bending_diameter(case), first, second, gap)
         .and_then(|joint| single_shear_bending(&joint, case.across, BoltEnds::Free));
     let Some(bent) = out.attempt(MODE, place, bent) else {
@@ -128,14 +155,11 @@ fn single(case: &Case, plane: usize, gap: Length, out: &mut Outcomes) -> Bending
 /// Two planes that carry alike: the middle ply between the outer two.
 fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
-    let count = case.joint.stack.plies().len();
-    let outer = side(case, 0..first).max(side(case, second..count));
-    let pin = PinJoint::new(
-        bending_diameter(case),
-        outer,
-        side(case, first..second),
-        gap,
-    );
+    let outer = side(case, &before(first, 0), 1.0).max(side(case, &after(case, second), 1.0));
+    // A quarter of a single inner ply is the arm of the half of its load.
+    let inner: Vec<usize> = (first + 1..=second).collect();
+    let inner = side(case, &inner, 0.5).max(side(case, &before(second, first), 0.5));
+    let pin = PinJoint::new(bending_diameter(case), outer, 2.0 * inner, gap);
     match out.attempt(MODE, Place::Bolt(1), pin) {
         Some(pin) => bent(case, &pin, out),
         None => Bending::default(),
@@ -254,21 +278,81 @@ fn in_service(case: &Case, pin: &EnPin, out: &mut Outcomes) {
     }
 }
 
-/// The greatest distance of the plies at a shear plane: its gap, and with it the end play of plies on
-/// sleeves that end there, which may lie all on one side.
+/// The plies before a plane, from it towards the head, down to one that no longer counts.
+fn before(plane: usize, down_to: usize) -> Vec<usize> {
+    (down_to + 1..=plane).rev().collect()
+}
+
+/// The plies behind a plane, from it towards the nut.
+fn after(case: &Case, plane: usize) -> Vec<usize> {
+    (plane + 1..=case.joint.stack.plies().len()).collect()
+}
+
+fn is_packing(case: &Case, ply: usize) -> bool {
+    let own = case.joint.stack.plies().get(ply - 1);
+    own.is_some_and(|own| own.pull == Some(0.0))
+}
+
+/// Whether packing too thick to pass over lies at a plane, and the method for shear has no rule for it.
+fn is_packed(case: &Case) -> bool {
+    let method = case.joint.methods.shear;
+    let needs = method.needs(case.thread, case.strength.grade);
+    !needs.contains(ReductionNeed::Packing)
+        && case
+            .planes
+            .iter()
+            .any(|plane| plane.share > 0.0 && 3.0 * plane.packing > case.diameter)
+}
+
+/// The widest gap at a shear plane, beside packing as well as at the plane itself.
+fn open_gap(case: &Case) -> Length {
+    let at_plane = |plane: &CasePlane| {
+        let [gap, _] = apart(case, plane.after_ply);
+        gap
+    };
+    case.planes
+        .iter()
+        .map(at_plane)
+        .fold(Length::default(), Length::max)
+}
+
+/// The greatest distance of the plies that pull at a shear plane: gap and packing.
 fn widest_gap(case: &Case) -> Length {
+    let at_plane = |plane: &CasePlane| {
+        let [gap, packing] = apart(case, plane.after_ply);
+        gap + packing
+    };
+    case.planes
+        .iter()
+        .map(at_plane)
+        .fold(Length::default(), Length::max)
+}
+
+/// What keeps the plies at a plane apart: gaps, with the end play of plies on sleeves that end there, which may lie all
+/// on one side; and packing.
+fn apart(case: &Case, plane: usize) -> [Length; 2] {
     let none = Length::default();
     let stack = &case.joint.stack;
-    let at_plane = |plane: usize| {
-        let sleeves = stack.sleeves().iter();
-        let plays = sleeves
-            .filter(|sleeve| sleeve.last_ply == plane || sleeve.first_ply == plane + 1)
-            .map(|sleeve| sleeve.play.max.max(none));
-        let gap = stack.gap_after(plane).map_or(none, |gap| gap.max);
-        plays.fold(gap, |sum, play| sum + play)
+    let gap_after = |ply: usize| stack.gap_after(ply).map_or(none, |gap| gap.max);
+    let thickness = |ply: usize| {
+        stack
+            .plies()
+            .get(ply - 1)
+            .map_or(none, |own| own.thickness.max)
     };
-    let planes = case.planes.iter().map(|plane| at_plane(plane.after_ply));
-    planes.fold(none, Length::max)
+    let plays = stack.sleeves().iter();
+    let plays = plays.filter(|sleeve| sleeve.last_ply == plane || sleeve.first_ply == plane + 1);
+    let plays = plays.fold(none, |sum, sleeve| sum + sleeve.play.max.max(none));
+    let (mut gap, mut packing) = (gap_after(plane) + plays, none);
+    for ply in (1..=plane).rev().take_while(|&ply| is_packing(case, ply)) {
+        packing += thickness(ply);
+        gap += gap_after(ply - 1);
+    }
+    for ply in (plane + 1..=stack.plies().len()).take_while(|&ply| is_packing(case, ply)) {
+        packing += thickness(ply);
+        gap += gap_after(ply);
+    }
+    [gap, packing]
 }
 
 /// The least yield strength of the plies that bear, if all are known; what is missing is listed for the mode.

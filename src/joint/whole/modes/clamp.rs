@@ -23,13 +23,17 @@ pub(super) fn check(
     slip(case, preload, out)
 }
 
-/// Whether plies stand apart with no sleeve between them: what closes them is not left to clamp them.
-fn open_gap(case: &Case) -> bool {
+const GAP: &str = "the preload closes a gap before it clamps the faces";
+
+/// Whether a preload has to pull plies together first: a gap anywhere that no sleeve keeps open.
+fn closes_a_gap(case: &Case) -> bool {
     let stack = &case.joint.stack;
-    stack.gaps().iter().any(|gap| {
-        let held = |sleeve: &Sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&gap.after_ply);
-        !stack.sleeves().iter().any(held)
-    })
+    let held_open = |after_ply: usize| {
+        let mut sleeves = stack.sleeves().iter();
+        sleeves.any(|sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&after_ply))
+    };
+    let mut gaps = stack.gaps().iter();
+    gaps.any(|gap| !held_open(gap.after_ply))
 }
 
 /// Whether the plies stay together under the load along the axis.
@@ -56,9 +60,8 @@ fn separation(
         out.find(Finding::NoPreloadLeft);
         return;
     }
-    if open_gap(case) {
-        let why = "the preload closes a gap before it clamps the faces";
-        out.missing(MODE, Place::Joint, Need::Method(why));
+    if closes_a_gap(case) {
+        out.missing(MODE, Place::Joint, Need::Method(GAP));
         return;
     }
     let separation = match springs {
@@ -97,19 +100,13 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         out.missing(MODE, place, Need::ControlledPreload);
         return None;
     };
-    let stack = &case.joint.stack;
-    if !stack.sleeves().is_empty() {
+    if !case.joint.stack.sleeves().is_empty() {
         let why = "the preload clamps a sleeve, not the plies around it";
         out.missing(MODE, place, Need::Method(why));
         return None;
     }
-    if case
-        .planes
-        .iter()
-        .any(|plane| stack.gap_after(plane.after_ply).is_some())
-    {
-        let why = "the preload closes a gap before it clamps the faces";
-        out.missing(MODE, place, Need::Method(why));
+    if closes_a_gap(case) {
+        out.missing(MODE, place, Need::Method(GAP));
         return None;
     }
     if preload.in_service <= Force::default() {

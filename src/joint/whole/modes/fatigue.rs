@@ -103,8 +103,12 @@ fn along(
 ) {
     let place = Place::Bolt(1);
     let shock = case.joint.load.shock_factor;
-    // A load that presses the plies together takes nothing off the bolt but its preload.
-    let least = shock * least.max(Force::default());
+    // A load that presses the plies together takes its share off a preloaded bolt; of one without preload it takes
+    // nothing, for there is nothing.
+    let least = match preload {
+        Some(_) => shock * least,
+        None => shock * least.max(Force::default()),
+    };
     let greatest = shock * case.joint.load.along;
     if greatest <= least {
         return;

@@ -26,6 +26,12 @@ const OF_A_PLY: [Mode; 5] = [
 ];
 
 pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
+    for own in &case.plies {
+        // Those that bear are judged below, with the kinds of holes of the method.
+        if own.timber.is_none() && !(case.is_sheared() && own.pulls()) {
+            passes(case, own, out);
+        }
+    }
     if !case.is_sheared() {
         for mode in OF_A_PLY.into_iter().chain([Mode::Distances, Mode::Holes]) {
             out.not_concerned(mode, NotConcerned::NoLoadAcross);
@@ -345,6 +351,19 @@ pub(super) fn kind_of(case: &Case, ply: &JointPly, rule: HoleRule) -> Option<Hol
     match hole.classify(case.thread, rule) {
         Ok(HoleClass::Known { kind, .. }) => Some(kind),
         _ => None,
+    }
+}
+
+/// Whether the bolt enters a hole on which it does not bear.
+fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
+    let rule = hole_rule(case.joint.methods.plies);
+    if let Some(Ok(HoleClass::TooSmall { least })) = classified(case, own, rule) {
+        let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
+        out.find(Finding::HoleTooSmall {
+            place: own.place,
+            hole,
+            least,
+        });
     }
 }
 

@@ -1,5 +1,6 @@
 //! How the bolt is tightened: the preload that gives, what is lost of it, and whether the bolt bears it.
 
+use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::springs::Springs;
@@ -13,9 +14,11 @@ use crate::joint::whole::{
 };
 use crate::parts::Locking;
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
+use crate::spread::Spread;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::slip::SlipMethod;
 use crate::tables::expansion::Expansion;
+use crate::tables::locking::PrevailingTorque;
 use crate::units::{Force, Length, celsius};
 
 pub(super) fn check(
@@ -120,6 +123,9 @@ fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut
     };
     // The smaller the bearing face, the more of the torque goes into the thread.
     let bearing = super::seat::bearing_diameter(case);
+    let Some(form) = out.attempt(MODE, Place::Nut, with_running_torque(case, form)) else {
+        return;
+    };
     let stress = form.tightening_stress(
         case.thread,
         bearing,
@@ -144,6 +150,28 @@ fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut
             .warned(stress.cautions())
     });
     out.try_check(MODE, place, check);
+}
+
+/// The form with the running torque of the lock nut, which twists the bolt as well: if nobody says it, the greatest
+/// that its standard lets a new one have.
+fn with_running_torque(case: &Case, form: &ShortForm) -> Result<ShortForm, Error> {
+    let lock = case
+        .nut()
+        .filter(|nut| matches!(nut.locking, Locking::Insert | Locking::AllMetal));
+    let unsaid = case
+        .torque()
+        .is_some_and(|torque| torque.prevailing.is_none());
+    let Some(nut) = lock.filter(|_| unsaid) else {
+        return Ok(*form);
+    };
+    // The tables go by the number of a metric class, "8" of "ISO 898-2 class 8".
+    let grade = nut.given.grade.map(|grade| grade.to_string());
+    let class = grade
+        .as_deref()
+        .filter(|_| !case.thread.is_unified())
+        .and_then(|grade| grade.rsplit(' ').next());
+    let range = PrevailingTorque::range(case.thread, nut.locking, class)?;
+    form.with_prevailing(Spread::exact(range.max))
 }
 
 /// Whether the least preload reaches what the slip method counts on.
