@@ -116,7 +116,8 @@ pub struct JointPly {
         )
     )]
     pub gauge: Option<Length>,
-    /// Width that the load of one bolt comes through.
+    /// Width that the load of one bolt comes through; with several behind each other, that of their line, which
+    /// bears what they carry together.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -318,7 +319,7 @@ impl JointPly {
         self
     }
 
-    /// The ply with the width that the load of one bolt comes through.
+    /// The ply with the width that the load of one bolt, or of one line of bolts along the load, comes through.
     ///
     /// ```
     /// # use shankline::{joint::JointPly, prelude::*};
