@@ -51,7 +51,13 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
         return Bending::default();
     }
     match case.planes.as_slice() {
-        [only] => single(case, only.after_ply, gap, out),
+        [only] => single(case, only.after_ply..only.after_ply, gap, out),
+        // Packing between the two plies that pull passes the load on: they are as far apart as it is thick.
+        [first, .., last] if first.share >= 1.0 && last.share >= 1.0 => {
+            let packing = first.after_ply..last.after_ply;
+            let apart = side(case, packing.clone()) + 2.0 * gap;
+            single(case, packing, apart, out)
+        }
         [first, second] if (first.share - second.share).abs() < 1e-9 => {
             double(case, first.after_ply, second.after_ply, gap, out)
         }
@@ -73,12 +79,17 @@ fn side(case: &Case, plies: core::ops::Range<usize>) -> Length {
     plies.iter().fold(apart, thickness)
 }
 
-/// One plane: nothing holds the ends but the plies, so they are taken as free to tilt.
-fn single(case: &Case, plane: usize, gap: Length, out: &mut Outcomes) -> Bending {
+/// Two plies that pull: nothing holds the ends but they, so they are taken as free to tilt.
+fn single(
+    case: &Case,
+    packing: core::ops::Range<usize>,
+    gap: Length,
+    out: &mut Outcomes,
+) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
     let count = case.joint.stack.plies().len();
-    let (first, second) = (side(case, 0..plane), side(case, plane..count));
+    let (first, second) = (side(case, 0..packing.start), side(case, packing.end..count));
     let bent = SingleShear::new(bending_diameter(case), first, second, gap)
         .and_then(|joint| single_shear_bending(&joint, case.across, BoltEnds::Free));
     let Some(bent) = out.attempt(MODE, place, bent) else {

@@ -119,7 +119,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         }
     }
     if method == PlyMethod::En1993 {
-        if case.planes.len() == 1 && case.joint.pattern.along() == 1 {
+        if case.is_single_lap() {
             let lap = ply.single_lap(case.diameter, method);
             if let Some(lap) = out.attempt(Mode::Bearing, own.place, lap) {
                 outcome(case, own, Mode::Bearing, &lap, out);
