@@ -302,5 +302,12 @@ pub(super) fn weakest_ply(case: &Case, mode: Mode, out: &mut Outcomes) -> Option
 
 fn yield_of(ply: &CasePly) -> Result<Stress, Need> {
     let material = ply.material.ok_or(Need::Material)?;
+    // Structural steels have theirs by thickness; around a sleeve none is known.
+    let material = match ply.thickness {
+        Some(thickness) => material
+            .at_thickness(thickness)
+            .map_err(|_| Need::YieldStrength)?,
+        None => *material,
+    };
     material.yield_strength.ok_or(Need::YieldStrength)
 }
