@@ -130,6 +130,19 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
                 };
             }
         }
+        let at_the_limit = matches!(
+            case.joint.methods.slip,
+            Slip::Resisted(SlipMethod::En1993 {
+                serviceability: false,
+                ..
+            })
+        );
+        if at_the_limit && hole.is_some() && own.material.is_some() {
+            let net = ply.net_section_without_slip(case.diameter, method);
+            if let Some(net) = out.attempt(Mode::NetSection, own.place, net) {
+                outcome(case, own, Mode::NetSection, &net, out);
+            }
+        }
         if case.joint.environment.rotates {
             around_pivot(case, own, &ply, out);
         }
