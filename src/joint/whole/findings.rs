@@ -187,6 +187,8 @@ pub enum Finding {
         /// Who says so.
         clause: &'static str,
     },
+    /// Fault: the bolt is pulled where its code wants a pretension, and is snug.
+    PretensionWanted,
     /// Fault: two metals in contact are further apart than the exposure permits; the anode corrodes.
     Galvanic {
         /// The part that corrodes.
@@ -359,6 +361,7 @@ impl Finding {
                 _ => Mode::Distances,
             },
             Self::WasherWanted { .. } => Mode::Washers,
+            Self::PretensionWanted => Mode::Preload,
             Self::Galvanic { .. } => Mode::Corrosion,
             Self::Hydrogen(_) => Mode::Coating,
             Self::ThreadsDoNotFit { .. } | Self::Fit(_) => Mode::ThreadFit,
@@ -391,6 +394,7 @@ impl Finding {
             | Self::BearingMustGovern { .. }
             | Self::TimberDetail { .. }
             | Self::WasherWanted { .. }
+            | Self::PretensionWanted
             | Self::WasherTooSoft { .. }
             | Self::FallsThrough { .. }
             | Self::LockNotFilled { .. }
@@ -497,6 +501,11 @@ impl Finding {
             }
             Self::WasherWanted { place, clause } => {
                 format!("a washer is needed under the {place} [{clause}]")
+            }
+            Self::PretensionWanted => {
+                "pulled, this bolt needs the pretension of its code: snug is for A325 in tension only, where neither \
+                 vibration nor fatigue counts [AISC 360 J3.1]"
+                    .into()
             }
             Self::Galvanic {
                 anode,

@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use super::springs::Springs;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
-use crate::joint::whole::Slip;
+use crate::joint::whole::{Repeats, Slip};
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
@@ -13,7 +13,9 @@ use crate::joint::whole::{
 };
 use crate::parts::Locking;
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
+use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::shear::AiscEdition;
 use crate::strength::slip::SlipMethod;
 use crate::tables::expansion::Expansion;
 use crate::units::{Force, Length, celsius};
@@ -32,6 +34,9 @@ pub(super) fn check(
             return None;
         }
         Some(Tightening::Snug) => {
+            if pretension_for_tension(case).is_some() {
+                out.find(Finding::PretensionWanted);
+            }
             for mode in [Mode::Tightening, Mode::Settling, Mode::Preload] {
                 out.not_concerned(mode, NotConcerned::Snug);
             }
@@ -146,7 +151,24 @@ fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut
     out.try_check(MODE, place, check);
 }
 
-/// Whether the least preload reaches what the slip method counts on.
+/// The edition of AISC 360 that wants a bolt pretensioned for the pull on it, J3.1: A490 always, A325 where vibration or
+/// fatigue counts.
+fn pretension_for_tension(case: &Case) -> Option<AiscEdition> {
+    let TensionMethod::Aisc360 { edition } = case.joint.methods.tension else {
+        return None;
+    };
+    let load = &case.joint.load;
+    let repeats = match load.repeats {
+        Repeats::Between { along_least, .. } => along_least < load.along,
+        Repeats::Never => false,
+    };
+    let grade = case.strength.grade;
+    let shaken = repeats || case.joint.environment.vibration;
+    let wanted = grade.is_a490() || grade.is_a325() && shaken;
+    (case.is_pulled() && wanted).then_some(edition)
+}
+
+/// Whether the least preload reaches what its code counts on.
 fn least_reached(
     case: &Case,
     torque: &TorqueTightening,
@@ -154,7 +176,11 @@ fn least_reached(
     out: &mut Outcomes,
 ) {
     const MODE: Mode = Mode::Preload;
-    let Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) = case.joint.methods.slip else {
+    let edition = match case.joint.methods.slip {
+        Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => Some(edition),
+        _ => pretension_for_tension(case),
+    };
+    let Some(edition) = edition else {
         out.not_concerned(MODE, NotConcerned::NoRule);
         return;
     };
