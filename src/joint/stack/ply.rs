@@ -116,8 +116,7 @@ pub struct JointPly {
         )
     )]
     pub gauge: Option<Length>,
-    /// Width that the load of one bolt comes through; with several behind each other, that of their line, which
-    /// bears what they carry together.
+    /// Width that the load of one bolt comes through.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -319,7 +318,7 @@ impl JointPly {
         self
     }
 
-    /// The ply with the width that the load of one bolt, or of one line of bolts along the load, comes through.
+    /// The ply with the width that the load of one bolt comes through.
     ///
     /// ```
     /// # use shankline::{joint::JointPly, prelude::*};

@@ -212,26 +212,12 @@ fn in_mode(case: &Case, own: &CasePly, ply: &Ply, mode: Mode, out: &mut Outcomes
     found.resistance.at(case.level).ok()
 }
 
-/// What a ply carries in a mode: at a hole the load of one bolt, through its section that of the whole line of
-/// bolts along the load, whose innermost hole the whole load passes.
-fn load_in(case: &Case, own: &CasePly, mode: Mode) -> Force {
-    match mode {
-        Mode::NetSection | Mode::GrossSection => {
-            // At most 1000: exact.
-            #[allow(clippy::cast_precision_loss)]
-            let line = case.joint.pattern.along() as f64;
-            line * own.load
-        }
-        _ => own.load,
-    }
-}
-
 /// What a room says of a mode.
 fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mut Outcomes) {
     match answer {
         PlyOutcome::Found(found) => {
             out.work_at(own.place, || found.derivation());
-            let check = found.check(load_in(case, own, mode), case.level, own.number);
+            let check = found.check(own.load, case.level, own.number);
             let check = check.map(|mut check| {
                 check.place = own.place;
                 check
