@@ -184,6 +184,12 @@ pub enum Finding {
     WasherWanted {
         /// Under the head or the nut.
         place: Place,
+        /// How thick it must be, where a rule says so.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        thickness: Option<Length>,
         /// Who says so.
         clause: &'static str,
     },
@@ -499,9 +505,19 @@ impl Finding {
                 let own = shown(own, system);
                 format!("{place}: {fact} {own}, must be {bounds} [{clause}]")
             }
-            Self::WasherWanted { place, clause } => {
-                format!("a washer is needed under the {place} [{clause}]")
-            }
+            Self::WasherWanted {
+                place,
+                thickness: None,
+                clause,
+            } => format!("a washer is needed under the {place} [{clause}]"),
+            Self::WasherWanted {
+                place,
+                thickness: Some(least),
+                clause,
+            } => format!(
+                "a washer at least {} thick is needed under the {place} [{clause}]",
+                shown(least, system)
+            ),
             Self::PretensionWanted => {
                 "pulled, this bolt needs the pretension of its code: snug is for A325 in tension only, where neither \
                  vibration nor fatigue counts [AISC 360 J3.1]"

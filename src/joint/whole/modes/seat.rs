@@ -7,7 +7,7 @@ use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
 use crate::material::BoltGrade;
-use crate::parts::{ClampFace, Washer, WasherFace};
+use crate::parts::{ClampFace, SAME_LENGTH, Washer, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
@@ -335,14 +335,19 @@ fn washers(case: &Case, out: &mut Outcomes) {
                 if !concerns(required.rule.side, side.place) {
                     continue;
                 }
-                if washer_at(case, side.place).is_some() {
-                    // That it is as thick and as hard as the rule wants is for the sheet.
+                // That it is as hard as the rule wants is for the sheet.
+                let thickness = required.rule.thickness_min;
+                let is_there = washer_at(case, side.place).is_some_and(|own| {
+                    thickness.is_none_or(|least| own.thickness.min >= least - SAME_LENGTH)
+                });
+                if is_there {
                     continue;
                 }
                 if required.certain {
                     out.warn(required.rule.cautions());
                     out.find(Finding::WasherWanted {
                         place: side.place,
+                        thickness,
                         clause: required.rule.provenance.source.document,
                     });
                 } else {
