@@ -180,7 +180,7 @@ pub enum Finding {
         /// Who says so.
         clause: &'static str,
     },
-    /// Fault: a washer is demanded, and there is none.
+    /// Fault: a washer is demanded, and there is none, or a thinner one.
     WasherWanted {
         /// Under the head or the nut.
         place: Place,

@@ -119,7 +119,9 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
             let lap = ply.single_lap(case.diameter, method);
             if let Some(lap) = out.attempt(Mode::Bearing, own.place, lap) {
                 outcome(case, own, Mode::Bearing, &lap, out);
-                let most = lap.found().and_then(|lap| lap.resistance.at(case.level).ok());
+                let most = lap
+                    .found()
+                    .and_then(|lap| lap.resistance.at(case.level).ok());
                 bears = match (bears, most) {
                     (Some(bears), Some(most)) if most < bears => Some(most),
                     _ => bears,

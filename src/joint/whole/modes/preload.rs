@@ -5,11 +5,10 @@ use alloc::vec::Vec;
 use super::springs::Springs;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
-use crate::joint::whole::{Repeats, Slip};
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
-    Finding, JointPreload, Need, NotConcerned, Tightening, TorqueTightening,
+    Finding, JointPreload, Need, NotConcerned, Repeats, Slip, Tightening, TorqueTightening,
 };
 use crate::parts::Locking;
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};

@@ -18,8 +18,9 @@ use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
 use crate::tables::surface::PressureEdition;
 use crate::tables::washer_rules::{
-    WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
+    WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
 };
+use crate::tables::washers::WasherStyle;
 use crate::units::{Force, Length};
 
 /// What presses on a ply, and where.
@@ -337,8 +338,12 @@ fn washers(case: &Case, out: &mut Outcomes) {
                 }
                 // That it is as hard as the rule wants is for the sheet.
                 let thickness = required.rule.thickness_min;
+                // RCSC 6.1.2: over a slot a common plate must be as thick, or the washer one of F436.
+                let hardened_will_do = required.rule.case == WasherCase::SnugSlot;
                 let is_there = washer_at(case, side.place).is_some_and(|own| {
-                    thickness.is_none_or(|least| own.thickness.min >= least - SAME_LENGTH)
+                    let thick = |least| own.thickness.min >= least - SAME_LENGTH;
+                    thickness.is_none_or(thick)
+                        || hardened_will_do && own.style == Some(WasherStyle::F436)
                 });
                 if is_there {
                     continue;
