@@ -55,7 +55,8 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
         // Packing between the two plies that pull passes the load on: they are as far apart as it is thick.
         [first, .., last] if first.share >= 1.0 && last.share >= 1.0 => {
             let packing = first.after_ply..last.after_ply;
-            let apart = side(case, packing.clone()) + 2.0 * gap;
+            let gaps = gap_at(case, packing.start) + gap_at(case, packing.end);
+            let apart = side(case, packing.clone()) + gaps;
             single(case, packing, apart, out)
         }
         [first, second] if (first.share - second.share).abs() < 1e-9 => {
@@ -265,21 +266,26 @@ fn in_service(case: &Case, pin: &EnPin, out: &mut Outcomes) {
     }
 }
 
-/// The greatest distance of the plies at a shear plane: its gap, and with it the end play of plies on
-/// sleeves that end there, which may lie all on one side.
-fn widest_gap(case: &Case) -> Length {
+/// The distance of the plies at a shear plane: its gap, and with it the end play of plies on sleeves that end there,
+/// which may lie all on one side.
+fn gap_at(case: &Case, plane: usize) -> Length {
     let none = Length::default();
     let stack = &case.joint.stack;
-    let at_plane = |plane: usize| {
-        let sleeves = stack.sleeves().iter();
-        let plays = sleeves
-            .filter(|sleeve| sleeve.last_ply == plane || sleeve.first_ply == plane + 1)
-            .map(|sleeve| sleeve.play.max.max(none));
-        let gap = stack.gap_after(plane).map_or(none, |gap| gap.max);
-        plays.fold(gap, |sum, play| sum + play)
-    };
-    let planes = case.planes.iter().map(|plane| at_plane(plane.after_ply));
-    planes.fold(none, Length::max)
+    let plays = stack
+        .sleeves()
+        .iter()
+        .filter(|sleeve| sleeve.last_ply == plane || sleeve.first_ply == plane + 1)
+        .map(|sleeve| sleeve.play.max.max(none));
+    let gap = stack.gap_after(plane).map_or(none, |gap| gap.max);
+    plays.fold(gap, |sum, play| sum + play)
+}
+
+/// The greatest of them.
+fn widest_gap(case: &Case) -> Length {
+    let planes = case.planes.iter();
+    planes.fold(Length::default(), |widest, plane| {
+        widest.max(gap_at(case, plane.after_ply))
+    })
 }
 
 /// The least yield strength of the plies that bear, if all are known; what is missing is listed for the mode.
