@@ -10,7 +10,7 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
     Finding, JointPreload, Need, NotConcerned, Repeats, Slip, Tightening, TorqueTightening,
 };
-use crate::parts::Locking;
+use crate::parts::{Locking, ScrewProduct};
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
@@ -175,6 +175,21 @@ fn least_reached(
     out: &mut Outcomes,
 ) {
     const MODE: Mode = Mode::Preload;
+    let by_en = matches!(
+        torque.target,
+        PreloadTarget::En1993 | PreloadTarget::En1993German
+    ) || matches!(
+        case.joint.methods.slip,
+        Slip::Resisted(SlipMethod::En1993 { .. })
+    );
+    let is_set = matches!(
+        case.joint.bolt.product,
+        ScrewProduct::En14399_3 | ScrewProduct::En14399_4
+    );
+    if by_en && !is_set {
+        let why = "EN 1993-1-8 3.1.2 preloads sets to EN 14399 only, and this bolt is of another standard";
+        out.missing(MODE, Place::Bolt(1), Need::Method(why));
+    }
     let edition = match case.joint.methods.slip {
         Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => Some(edition),
         _ => pretension_for_tension(case),
