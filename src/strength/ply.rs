@@ -506,6 +506,37 @@ impl Ply {
             .single_lap()
     }
 
+    /// The most the net section bears where the joint must not slip at the ultimate limit state, category C of EN
+    /// 1993-1-8 3.4.1: it must not yield, (w - d0) t fy over 1.0 (EN 1993-1-1, 6.2.3(4), recalled). Other methods have
+    /// no such rule.
+    ///
+    /// # Errors
+    ///
+    /// As [`assess`](Self::assess).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::{check::Level, ply::{Ply, PlyMethod}};
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let mut strap = Ply::of(PlyMaterial::find("S235 steel")?, millimetres(4.0), millimetres(22.0));
+    /// strap.width = Some(millimetres(60.0));
+    /// let outcome = strap.net_section_without_slip(millimetres(20.0), PlyMethod::En1993)?;
+    /// let design = outcome.found().unwrap().resistance.at(Level::Design)?;
+    /// // (60 - 22) x 4 x 235
+    /// assert!(((design / newtons(35_720.0)).value - 1.0).abs() < 1e-9);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn net_section_without_slip(
+        &self,
+        diameter: Length,
+        method: PlyMethod,
+    ) -> Result<PlyOutcome, Error> {
+        self.asked(diameter, PlyBolt::default(), method)?
+            .net_section_without_slip()
+    }
+
     fn asked(
         &self,
         diameter: Length,

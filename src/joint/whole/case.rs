@@ -192,6 +192,13 @@ impl<'a> Case<'a> {
         self.across > Force::default() && !self.planes.is_empty()
     }
 
+    /// Whether two plies alone pull on the bolt, whatever packing lies between them, and it stands in one row.
+    pub(super) fn is_single_lap(&self) -> bool {
+        let pulls = self.joint.stack.pulls().iter();
+        let pulling = pulls.filter(|pull| pull.abs() > 0.0).count();
+        pulling == 2 && !self.planes.is_empty() && self.joint.pattern.along() == 1
+    }
+
     /// Whether a load pulls along the bolt.
     pub(super) fn is_pulled(&self) -> bool {
         self.along > Force::default()

@@ -180,13 +180,21 @@ pub enum Finding {
         /// Who says so.
         clause: &'static str,
     },
-    /// Fault: a washer is demanded, and there is none.
+    /// Fault: a washer is demanded, and there is none, or a thinner one.
     WasherWanted {
         /// Under the head or the nut.
         place: Place,
+        /// How thick it must be, where a rule says so.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        thickness: Option<Length>,
         /// Who says so.
         clause: &'static str,
     },
+    /// Fault: the bolt is pulled where its code wants a pretension, and is snug.
+    PretensionWanted,
     /// Fault: two metals in contact are further apart than the exposure permits; the anode corrodes.
     Galvanic {
         /// The part that corrodes.
@@ -359,6 +367,7 @@ impl Finding {
                 _ => Mode::Distances,
             },
             Self::WasherWanted { .. } => Mode::Washers,
+            Self::PretensionWanted => Mode::Preload,
             Self::Galvanic { .. } => Mode::Corrosion,
             Self::Hydrogen(_) => Mode::Coating,
             Self::ThreadsDoNotFit { .. } | Self::Fit(_) => Mode::ThreadFit,
@@ -391,6 +400,7 @@ impl Finding {
             | Self::BearingMustGovern { .. }
             | Self::TimberDetail { .. }
             | Self::WasherWanted { .. }
+            | Self::PretensionWanted
             | Self::WasherTooSoft { .. }
             | Self::FallsThrough { .. }
             | Self::LockNotFilled { .. }
@@ -495,8 +505,23 @@ impl Finding {
                 let own = shown(own, system);
                 format!("{place}: {fact} {own}, must be {bounds} [{clause}]")
             }
-            Self::WasherWanted { place, clause } => {
-                format!("a washer is needed under the {place} [{clause}]")
+            Self::WasherWanted {
+                place,
+                thickness: None,
+                clause,
+            } => format!("a washer is needed under the {place} [{clause}]"),
+            Self::WasherWanted {
+                place,
+                thickness: Some(least),
+                clause,
+            } => format!(
+                "a washer at least {} thick is needed under the {place} [{clause}]",
+                shown(least, system)
+            ),
+            Self::PretensionWanted => {
+                "pulled, this bolt needs the pretension of its code: snug is for A325 in tension only, where neither \
+                 vibration nor fatigue counts [AISC 360 J3.1]"
+                    .into()
             }
             Self::Galvanic {
                 anode,

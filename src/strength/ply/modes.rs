@@ -21,6 +21,7 @@ pub(super) const MODES: [Mode; 5] = [
 const SINGLE_LAP: f64 = 1.5;
 pub(super) const SINGLE_LAP_CLAUSE: &str =
     "EN 1993-1-8:2005 3.6.1(10), single lap, one row of bolts";
+const WITHOUT_SLIP_CLAUSE: &str = "EN 1993-1-1:2005 6.2.3(4), category C, recalled";
 
 /// What a mode or a code needs to know of a ply and was not told.
 ///
@@ -408,6 +409,26 @@ impl Asked<'_> {
         let mut outcome = self.found(Mode::Bearing, SINGLE_LAP, stress, area)?;
         if let PlyOutcome::Found(resistance) = &mut outcome {
             resistance.clause = SINGLE_LAP_CLAUSE;
+        }
+        Ok(outcome)
+    }
+
+    /// The net section of EN 1993-1-8 category C.
+    pub(super) fn net_section_without_slip(&self) -> Result<PlyOutcome, Error> {
+        if self.method != PlyMethod::En1993 {
+            return Ok(PlyOutcome::NotNeeded("the rule is of EN 1993-1-8 only"));
+        }
+        let mut outcome = self.net_section()?;
+        let Some(fy) = self.ply.yield_strength else {
+            return Ok(PlyOutcome::Missing([PlyNeed::YieldStrength].into()));
+        };
+        if let PlyOutcome::Found(found) = &mut outcome {
+            let nominal = fy * found.area;
+            found.coefficient = 1.0;
+            found.stress = fy;
+            found.resistance_factor = Some(1.0);
+            found.resistance = Resistance::from_levels(Some(nominal), Some(nominal), None)?;
+            found.clause = WITHOUT_SLIP_CLAUSE;
         }
         Ok(outcome)
     }

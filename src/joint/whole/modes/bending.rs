@@ -53,7 +53,11 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
         return Bending::default();
     }
     match case.planes.as_slice() {
-        [only] => single(case, only.after_ply, gap, out),
+        [only] => single(case, [only.after_ply; 2], gap, out),
+        // Packing between the two plies that pull passes the load on: they are as far apart as it is thick.
+        [first, .., last] if first.share.min(last.share) >= 1.0 - 1e-9 => {
+            single(case, [first.after_ply, last.after_ply], gap, out)
+        }
         [first, second] if (first.share - second.share).abs() < 1e-9 => {
             double(case, first.after_ply, second.after_ply, gap, out)
         }
@@ -100,12 +104,13 @@ fn side(case: &Case, outward: &[usize], counted: f64) -> Length {
     }
 }
 
-/// One plane: nothing holds the ends but the plies, so they are taken as free to tilt.
-fn single(case: &Case, plane: usize, gap: Length, out: &mut Outcomes) -> Bending {
+/// Two plies that pull, with a plane at the side of each: nothing holds the ends but they, so they are taken as free to
+/// tilt.
+fn single(case: &Case, planes: [usize; 2], gap: Length, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
-    let [first, second] =
-        [before(plane, 0), after(case, plane)].map(|plies| side(case, &plies, 1.0));
+    let [first, second] = [before(planes[0], 0), after(case, planes[1])];
+    let [first, second] = [first, second].map(|plies| side(case, &plies, 1.0));
     let bent = SingleShear::new(bending_diameter(case), first, second, gap)
         .and_then(|joint| single_shear_bending(&joint, case.across, BoltEnds::Free));
     let Some(bent) = out.attempt(MODE, place, bent) else {
@@ -375,5 +380,12 @@ pub(super) fn weakest_ply(case: &Case, mode: Mode, out: &mut Outcomes) -> Option
 
 fn yield_of(ply: &CasePly) -> Result<Stress, Need> {
     let material = ply.material.ok_or(Need::Material)?;
+    // Structural steels have theirs by thickness; around a sleeve none is known.
+    let material = match ply.thickness {
+        Some(thickness) => material
+            .at_thickness(thickness)
+            .map_err(|_| Need::YieldStrength)?,
+        None => *material,
+    };
     material.yield_strength.ok_or(Need::YieldStrength)
 }

@@ -2,7 +2,6 @@
 
 use super::springs::Springs;
 use crate::error::Error;
-use crate::joint::Sleeve;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};

@@ -4,7 +4,7 @@ use crate::error::Error;
 use crate::joint::whole::case::{Case, past_the_nut};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need};
-use crate::joint::{LeastProtrusion, NutOption, ScrewLockReason, screw_locking};
+use crate::joint::{LeastProtrusion, NutOption, NutReason, ScrewLockReason, screw_locking};
 use crate::material::Severity;
 use crate::strength::check::{Mode, Place};
 
@@ -21,7 +21,11 @@ pub(super) fn check(
         screw(case, faces_held, out);
         return Ok(None);
     };
-    let own = NutOption::of(nut.given.style, case.thread, &case.joint.environment)?;
+    let mut own = NutOption::of(nut.given.style, case.thread, &case.joint.environment)?;
+    // What is preloaded and shown not to slip does not shake loose (Junker), and needs no lock (EN 1090-2, 8.2.1; AISC).
+    if faces_held == Some(true) {
+        own.reasons.retain(|reason| *reason != NutReason::SpinsFree);
+    }
     for reason in &own.reasons {
         out.find(Finding::Nut(*reason));
     }

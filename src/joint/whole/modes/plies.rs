@@ -124,10 +124,30 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         }
     }
     if method == PlyMethod::En1993 {
-        if case.planes.len() == 1 && case.joint.pattern.along() == 1 {
+        if case.is_single_lap() {
             let lap = ply.single_lap(case.diameter, method);
             if let Some(lap) = out.attempt(Mode::Bearing, own.place, lap) {
                 outcome(case, own, Mode::Bearing, &lap, out);
+                let most = lap
+                    .found()
+                    .and_then(|lap| lap.resistance.at(case.level).ok());
+                bears = match (bears, most) {
+                    (Some(bears), Some(most)) if most < bears => Some(most),
+                    _ => bears,
+                };
+            }
+        }
+        let at_the_limit = matches!(
+            case.joint.methods.slip,
+            Slip::Resisted(SlipMethod::En1993 {
+                serviceability: false,
+                ..
+            })
+        );
+        if at_the_limit && hole.is_some() && own.material.is_some() {
+            let net = ply.net_section_without_slip(case.diameter, method);
+            if let Some(net) = out.attempt(Mode::NetSection, own.place, net) {
+                outcome(case, own, Mode::NetSection, &net, out);
             }
         }
         if case.joint.environment.rotates {

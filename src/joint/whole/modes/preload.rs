@@ -6,16 +6,17 @@ use alloc::vec::Vec;
 use super::springs::Springs;
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
-use crate::joint::whole::Slip;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
-    Finding, JointPreload, Need, NotConcerned, Tightening, TorqueTightening,
+    Finding, JointPreload, Need, NotConcerned, Repeats, Slip, Tightening, TorqueTightening,
 };
-use crate::parts::Locking;
+use crate::parts::{Locking, ScrewProduct};
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
 use crate::spread::Spread;
+use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::shear::AiscEdition;
 use crate::strength::slip::SlipMethod;
 use crate::tables::expansion::Expansion;
 use crate::tables::locking::PrevailingTorque;
@@ -35,6 +36,9 @@ pub(super) fn check(
             return None;
         }
         Some(Tightening::Snug) => {
+            if pretension_for_tension(case).is_some() {
+                out.find(Finding::PretensionWanted);
+            }
             for mode in [Mode::Tightening, Mode::Settling, Mode::Preload] {
                 out.not_concerned(mode, NotConcerned::Snug);
             }
@@ -174,7 +178,24 @@ fn with_running_torque(case: &Case, form: &ShortForm) -> Result<ShortForm, Error
     form.with_prevailing(Spread::exact(range.max))
 }
 
-/// Whether the least preload reaches what the slip method counts on.
+/// The edition of AISC 360 that wants a bolt pretensioned for the pull on it, J3.1: A490 always, A325 where vibration or
+/// fatigue counts.
+fn pretension_for_tension(case: &Case) -> Option<AiscEdition> {
+    let TensionMethod::Aisc360 { edition } = case.joint.methods.tension else {
+        return None;
+    };
+    let load = &case.joint.load;
+    let repeats = match load.repeats {
+        Repeats::Between { along_least, .. } => along_least < load.along,
+        Repeats::Never => false,
+    };
+    let grade = case.strength.grade;
+    let shaken = repeats || case.joint.environment.vibration;
+    let wanted = grade.is_a490() || grade.is_a325() && shaken;
+    (case.is_pulled() && wanted).then_some(edition)
+}
+
+/// Whether the least preload reaches what its code counts on.
 fn least_reached(
     case: &Case,
     torque: &TorqueTightening,
@@ -182,7 +203,26 @@ fn least_reached(
     out: &mut Outcomes,
 ) {
     const MODE: Mode = Mode::Preload;
-    let Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) = case.joint.methods.slip else {
+    let by_en = matches!(
+        torque.target,
+        PreloadTarget::En1993 | PreloadTarget::En1993German
+    ) || matches!(
+        case.joint.methods.slip,
+        Slip::Resisted(SlipMethod::En1993 { .. })
+    );
+    let is_set = matches!(
+        case.joint.bolt.product,
+        ScrewProduct::En14399_3 | ScrewProduct::En14399_4
+    );
+    if by_en && !is_set {
+        let why = "EN 1993-1-8 3.1.2 preloads sets to EN 14399 only, and this bolt is of another standard";
+        out.missing(MODE, Place::Bolt(1), Need::Method(why));
+    }
+    let edition = match case.joint.methods.slip {
+        Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => Some(edition),
+        _ => pretension_for_tension(case),
+    };
+    let Some(edition) = edition else {
         out.not_concerned(MODE, NotConcerned::NoRule);
         return;
     };

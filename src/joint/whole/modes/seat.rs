@@ -7,7 +7,7 @@ use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
 use crate::material::BoltGrade;
-use crate::parts::{ClampFace, Washer, WasherFace};
+use crate::parts::{ClampFace, SAME_LENGTH, Washer, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
@@ -18,8 +18,9 @@ use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
 use crate::tables::surface::PressureEdition;
 use crate::tables::washer_rules::{
-    WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
+    WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
 };
+use crate::tables::washers::WasherStyle;
 use crate::units::{Force, Length};
 
 /// What presses on a ply, and where.
@@ -351,14 +352,23 @@ fn washers(case: &Case, out: &mut Outcomes) {
                 if !concerns(required.rule.side, side.place) {
                     continue;
                 }
-                if washer_at(case, side.place).is_some() {
-                    // That it is as thick and as hard as the rule wants is for the sheet.
+                // That it is as hard as the rule wants is for the sheet.
+                let thickness = required.rule.thickness_min;
+                // RCSC 6.1.2: over a slot a common plate must be as thick, or the washer one of F436.
+                let hardened_will_do = required.rule.case == WasherCase::SnugSlot;
+                let is_there = washer_at(case, side.place).is_some_and(|own| {
+                    let thick = |least| own.thickness.min >= least - SAME_LENGTH;
+                    thickness.is_none_or(thick)
+                        || hardened_will_do && own.style == Some(WasherStyle::F436)
+                });
+                if is_there {
                     continue;
                 }
                 if required.certain {
                     out.warn(required.rule.cautions());
                     out.find(Finding::WasherWanted {
                         place: side.place,
+                        thickness,
                         clause: required.rule.provenance.source.document,
                     });
                 } else {
@@ -401,7 +411,7 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
             .and_then(|material| material.yield_strength),
         // Faces are square to the bolt: a stack has no slopes.
         steep_face: Some(false),
-        single_lap_one_row: Some(case.planes.len() == 1 && case.joint.pattern.along() == 1),
+        single_lap_one_row: Some(case.is_single_lap()),
         ..WasherFacts::of(case.strength.grade, case.diameter)
     }
 }

@@ -1,11 +1,13 @@
 //! Stripping of the threads of nut or tapped part, and whether bolt and nut belong together.
 
 use super::tension::Tension;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::whole::case::{Case, CaseNut, Closing};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
-use crate::material::NutGrade;
+use crate::material::{BoltGrade, NutGrade, PropertyClass};
+use crate::parts::{NutStyle, ScrewProduct};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::strip::{
     NotShown, Pairing, StripMethod, StrippingStrength, ThreadFailure, ThreadMaterial, nut_pairing,
@@ -30,10 +32,17 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
     for mode in [Mode::Pairing, MODE] {
         if nut.given.grade.is_none() {
             out.missing(mode, Place::Nut, Need::NutGrade);
-        } else if nut.given.style.shape().is_none() {
+        } else if nut.given.style.shape().is_none() && !is_structural_set(case, nut) {
             let why = "nut strengths are for other shapes of nut";
             out.missing(mode, Place::Nut, Need::Method(why));
         }
+    }
+    if is_structural_set(case, nut) {
+        out.warn(Cautions::default().with(Some(Caution::MethodFromMemory {
+            method: "EN 14399, sets of bolt and nut",
+        })));
+        out.in_order(Mode::Pairing);
+        return;
     }
     let (Some(grade), Some(shape)) = (nut.given.grade, nut.given.style.shape()) else {
         return;
@@ -64,6 +73,26 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
         let check = check.map(|check| check.by("proof load of the nut"));
         out.try_check(MODE, Place::Nut, check);
     }
+}
+
+/// Whether bolt and nut are a set of EN 14399-3 or EN 14399-4, which is made and tested so that the bolt breaks.
+fn is_structural_set(case: &Case, nut: &CaseNut) -> bool {
+    let of_one_part = matches!(
+        (case.joint.bolt.product, nut.given.style),
+        (ScrewProduct::En14399_3, NutStyle::En14399_3)
+            | (ScrewProduct::En14399_4, NutStyle::En14399_4)
+    );
+    let grades = matches!(
+        (case.strength.grade, nut.given.grade),
+        (
+            BoltGrade::Iso(PropertyClass::Class8_8),
+            Some(NutGrade::Iso898_2Class8 | NutGrade::Iso898_2Class10)
+        ) | (
+            BoltGrade::Iso(PropertyClass::Class10_9),
+            Some(NutGrade::Iso898_2Class10)
+        )
+    );
+    of_one_part && grades
 }
 
 /// Whether bolt and nut belong together: by the tables of the standards first.

@@ -327,6 +327,7 @@ fn washers(case: &Case, method: TimberMethod, out: &mut Outcomes) {
             None => {
                 out.find(Finding::WasherWanted {
                     place,
+                    thickness: None,
                     clause: "NDS 2018, 12.1.3; EN 1995-1-1, 10.4.3",
                 });
                 continue;
