@@ -238,7 +238,7 @@ impl<'a> Case<'a> {
 }
 
 /// Refuses parts that cannot go together: a hexagon head in a countersink, a washer thicker than its style, distances
-/// to holes that are not there, a hole further from its nearer side than half the width.
+/// to holes that are not there.
 fn fitting(joint: &Joint) -> Result<(), Error> {
     let stack = &joint.stack;
     if let HeadSeat::Countersunk { .. } = stack.head_seat() {
@@ -274,23 +274,6 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
             return Err(Error::Mismatch(format!(
                 "\"{}\" has a distance to the next hole, and the pattern has no other bolt in that direction",
                 ply.name
-            )));
-        }
-    }
-    // In a row the width is that of one bolt's share of the load, and says nothing of the sides.
-    if joint.pattern.along() > 1 || joint.pattern.across() > 1 {
-        return Ok(());
-    }
-    let plies = stack.plies().iter();
-    let plies = plies.map(|ply| (ply.name.as_str(), ply.edge_distance, ply.width));
-    let tapped = stack.tapped_part();
-    let tapped = tapped.map(|part| (part.name.as_str(), part.edge_distance, part.width));
-    for (name, edge, width) in plies.chain(tapped) {
-        if let (Some(edge), Some(width)) = (edge, width)
-            && 2.0 * edge > width + SAME_LENGTH
-        {
-            return Err(Error::Mismatch(format!(
-                "\"{name}\" is not wide enough for its edge distance on both sides of the hole: it is that to the nearer side"
             )));
         }
     }
