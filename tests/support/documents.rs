@@ -17,7 +17,10 @@ fn walk(at: &Value, path: &mut Path, found: &mut Vec<Path>) {
     let children: Vec<(String, &Value)> = match at {
         Value::Object(of) if of.contains_key("value") => return,
         Value::Object(of) => of.iter().map(|(key, own)| (key.clone(), own)).collect(),
-        Value::Array(of) => (0..).zip(of).map(|(at, own): (usize, _)| (at.to_string(), own)).collect(),
+        Value::Array(of) => (0..)
+            .zip(of)
+            .map(|(at, own): (usize, _)| (at.to_string(), own))
+            .collect(),
         _ => return,
     };
     for (key, own) in children {
@@ -60,7 +63,9 @@ pub fn remove(document: &mut Value, path: &[String]) {
 /// Multiplies a quantity, or each of the three of a spread; nothing where nothing stands.
 pub fn scale(document: &mut Value, path: &str, times: f64) {
     let path: Path = path.split('.').map(str::to_string).collect();
-    let Some(own) = at(document, &path) else { return };
+    let Some(own) = at(document, &path) else {
+        return;
+    };
     if own.get("min").is_some() {
         for part in ["min", "nominal", "max"] {
             scale(own, part, times);
@@ -74,5 +79,9 @@ pub fn scale(document: &mut Value, path: &str, times: f64) {
 /// Whether a path is one of a pattern, in which `*` is any one key or index.
 pub fn is_like(path: &[String], pattern: &str) -> bool {
     let keys: Vec<&str> = pattern.split('.').collect();
-    keys.len() == path.len() && keys.iter().zip(path).all(|(key, own)| *key == "*" || key == own)
+    keys.len() == path.len()
+        && keys
+            .iter()
+            .zip(path)
+            .all(|(key, own)| *key == "*" || key == own)
 }

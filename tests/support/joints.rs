@@ -114,15 +114,29 @@ const METRIC: Trade = Trade {
 
 const INCH: Trade = Trade {
     inch: true,
-    threads: &["1/2-13 UNC", "3/8-16 UNC", "5/8-11 UNC", "3/4-10 UNC", "1/2-20 UNF"],
+    threads: &[
+        "1/2-13 UNC",
+        "3/8-16 UNC",
+        "5/8-11 UNC",
+        "3/4-10 UNC",
+        "1/2-20 UNF",
+    ],
     products: &[ScrewProduct::HexCapScrew],
     grades: &[
         (BoltGrade::Sae(SaeGrade::Grade5), NutGrade::SaeJ995Grade5),
         (BoltGrade::Sae(SaeGrade::Grade8), NutGrade::SaeJ995Grade8),
         (BoltGrade::Sae(SaeGrade::Grade2), NutGrade::SaeJ995Grade2),
     ],
-    nuts: &[NutStyle::Hex, NutStyle::InsertLockNe, NutStyle::AllMetalLock],
-    washers: &[WasherStyle::F436, WasherStyle::TypeAWide, WasherStyle::TypeANarrow],
+    nuts: &[
+        NutStyle::Hex,
+        NutStyle::InsertLockNe,
+        NutStyle::AllMetalLock,
+    ],
+    washers: &[
+        WasherStyle::F436,
+        WasherStyle::TypeAWide,
+        WasherStyle::TypeANarrow,
+    ],
     materials: &[
         "ASTM A36 steel",
         "AISI 1018 steel",
@@ -134,12 +148,27 @@ const INCH: Trade = Trade {
 };
 
 const STRUCTURAL: Trade = Trade {
-    threads: &["3/4-10 UNC", "1/2-13 UNC", "5/8-11 UNC", "7/8-9 UNC", "1-8 UNC"],
+    threads: &[
+        "3/4-10 UNC",
+        "1/2-13 UNC",
+        "5/8-11 UNC",
+        "7/8-9 UNC",
+        "1-8 UNC",
+    ],
     products: &[ScrewProduct::StructuralBolt],
     grades: &[
-        (BoltGrade::Astm(AstmGrade::F3125A325Type1), NutGrade::AstmA563Dh),
-        (BoltGrade::Astm(AstmGrade::F3125A490Type1), NutGrade::AstmA563Dh),
-        (BoltGrade::Astm(AstmGrade::F3125A325Type1), NutGrade::AstmA563C),
+        (
+            BoltGrade::Astm(AstmGrade::F3125A325Type1),
+            NutGrade::AstmA563Dh,
+        ),
+        (
+            BoltGrade::Astm(AstmGrade::F3125A490Type1),
+            NutGrade::AstmA563Dh,
+        ),
+        (
+            BoltGrade::Astm(AstmGrade::F3125A325Type1),
+            NutGrade::AstmA563C,
+        ),
     ],
     nuts: &[NutStyle::HeavyHex],
     washers: &[WasherStyle::F436],
@@ -315,7 +344,11 @@ fn stack(dice: &mut Dice, around: &Surroundings) -> Option<Stack> {
         if packed && number == 2 {
             own = own.pulls(0.0);
         } else if packed {
-            own = own.pulls(if number == 1 { 1.0 } else { -1.0 / (count - 2) as f64 });
+            own = own.pulls(if number == 1 {
+                1.0
+            } else {
+                -1.0 / (count - 2) as f64
+            });
         }
         builder = builder.add(own);
         if gap_after == Some(number) && number < count {
@@ -385,9 +418,21 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
         ply = ply.material(dice.one(around.trade.materials));
     }
     // The usual clearance of EN 1090-2 and AISC 360, now and then wider or narrower.
-    let usual = if around.trade.inch { inches(1.0 / 16.0) } else { millimetres(2.0) };
-    let usual = if d < millimetres(15.0) { 0.5 * usual.max(millimetres(2.0)) } else { usual };
-    let usual = if around.trade.inch { usual.max(inches(1.0 / 16.0)) } else { usual };
+    let usual = if around.trade.inch {
+        inches(1.0 / 16.0)
+    } else {
+        millimetres(2.0)
+    };
+    let usual = if d < millimetres(15.0) {
+        0.5 * usual.max(millimetres(2.0))
+    } else {
+        usual
+    };
+    let usual = if around.trade.inch {
+        usual.max(inches(1.0 / 16.0))
+    } else {
+        usual
+    };
     let hole = d + usual * dice.one(&[1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.5, 0.5]);
     if said(dice) {
         ply = ply.hole(hole);
@@ -397,7 +442,8 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
             ply = ply.slot(d + millimetres(2.0), length, along);
         }
     }
-    let roomy = dice.one(if dice.mild { &[1.0, 1.5] } else { &[1.0, 0.6] }) * if around.timber { 2.5 } else { 1.0 };
+    let roomy = dice.one(if dice.mild { &[1.0, 1.5] } else { &[1.0, 0.6] })
+        * if around.timber { 2.5 } else { 1.0 };
     if said(dice) {
         ply = ply.end_distance(roomy * dice.between(2.0, 4.0) * d);
     }
@@ -417,7 +463,12 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
         ply.edge_finish = Some(dice.one(&[EdgeFinish::Smooth, EdgeFinish::Sheared]));
     }
     if around.metals && said(dice) {
-        ply = ply.metal(dice.one(&[Metal::Steel, Metal::HotDipZinc, Metal::Zinc, Metal::Aluminium]));
+        ply = ply.metal(dice.one(&[
+            Metal::Steel,
+            Metal::HotDipZinc,
+            Metal::Zinc,
+            Metal::Aluminium,
+        ]));
     }
     if dice.now_and_then(3.0) {
         ply.crush = 0.02 * d;
@@ -462,7 +513,11 @@ fn load(dice: &mut Dice, d: Length, level: Level, silent: f64) -> JointLoad {
         let is_there = !dice.unsaid(100.0 - percent);
         let most = if dice.mild { -0.7 } else { 0.3 };
         let stress = megapascals(300.0 * 10_f64.powf(dice.between(-2.0, most)));
-        if is_there { square * stress } else { newtons(0.0) }
+        if is_there {
+            square * stress
+        } else {
+            newtons(0.0)
+        }
     };
     let (across, along) = (force(85.0), force(35.0));
     let mut load = JointLoad {
@@ -483,7 +538,11 @@ fn load(dice: &mut Dice, d: Length, level: Level, silent: f64) -> JointLoad {
     }
     if dice.now_and_then(15.0) {
         load.repeats = Repeats::Between {
-            across_least: if dice.now_and_then(30.0) { 0.2 * across } else { across },
+            across_least: if dice.now_and_then(30.0) {
+                0.2 * across
+            } else {
+                across
+            },
             along_least: dice.between(-0.5, 1.0) * along,
             cycles: Some(10_f64.powf(dice.between(3.0, 8.0))).filter(|_| !dice.now_and_then(20.0)),
         };
@@ -494,8 +553,16 @@ fn load(dice: &mut Dice, d: Length, level: Level, silent: f64) -> JointLoad {
 fn environment(dice: &mut Dice, exposure: Exposure) -> Environment {
     let heat = dice.now_and_then(12.0);
     Environment {
-        coldest: celsius(if heat { dice.between(20.0, -60.0) } else { 20.0 }),
-        hottest: celsius(if heat { dice.between(20.0, 350.0) } else { 20.0 }),
+        coldest: celsius(if heat {
+            dice.between(20.0, -60.0)
+        } else {
+            20.0
+        }),
+        hottest: celsius(if heat {
+            dice.between(20.0, 350.0)
+        } else {
+            20.0
+        }),
         vibration: dice.now_and_then(10.0),
         rotates: dice.now_and_then(3.0),
         dangerous_if_lost: dice.now_and_then(4.0),
@@ -548,7 +615,11 @@ fn tightening(dice: &mut Dice, silent: f64, shear: ShearMethod) -> Option<Tighte
 }
 
 fn rules(dice: &mut Dice, inch: bool) -> LengthRules {
-    let system = if inch { UnitSystem::UsCustomary } else { UnitSystem::Si };
+    let system = if inch {
+        UnitSystem::UsCustomary
+    } else {
+        UnitSystem::Si
+    };
     let rules = LengthRules::fabrication(system);
     match dice.below(4) {
         0 | 1 => rules.with_protrusion(2.0, None),
