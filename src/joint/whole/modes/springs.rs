@@ -6,6 +6,7 @@ use crate::error::Error;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::preload::ElasticJoint;
+use crate::strength::check::{Mode, Place};
 use crate::tension::{BoltStiffness, Cones, GripSections, Layer, LoadShare};
 use crate::units::{Force, Stress, megapascals};
 
@@ -28,18 +29,20 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
     let needed = case.joint.load.along > Force::default()
         || torque.settling.is_some()
         || !environment.is_at_room_temperature();
-    if !needed && !out.works() {
+    if !needed {
         return Ok(None);
     }
     let share = if let Some(given) = torque.stiffness {
         LoadShare::new(given.bolt, given.members)?
     } else {
-        let Some((bolt, layers)) = of_parts(case)? else {
+        // A bolt that does not reach through has no stiffness; its length is at fault already.
+        let parts = out.attempt(Mode::Settling, Place::Joint, of_parts(case));
+        let Some((bolt, layers)) = parts.flatten() else {
             return Ok(None);
         };
         let cones = Cones::shigley(case.diameter)?;
         let members = cones.stiffness(&layers)?;
-        if out.works() && needed {
+        if out.works() {
             let frusta = cones.frusta(&layers)?;
             out.work(|| bolt.derivation());
             out.work(|| frusta.derivation());
