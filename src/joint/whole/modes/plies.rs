@@ -106,13 +106,19 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
             },
         };
     }
+    // Rows end somewhere: a ply that says how far it is to the next hole only is not one without an end.
+    let ended = Ply {
+        pitch: ply.pitch.filter(|_| ply.end_distance.is_some()),
+        gauge: ply.gauge.filter(|_| ply.edge_distance.is_some()),
+        ..ply
+    };
     let mut bears = None;
     for mode in OF_A_PLY {
         if hole.is_none() && needs_hole(method, mode) {
             out.missing(mode, own.place, Need::Hole);
             continue;
         }
-        if let Some(force) = in_mode(case, own, &ply, mode, out)
+        if let Some(force) = in_mode(case, own, &ended, mode, out)
             && mode == Mode::Bearing
         {
             bears = Some(force);
@@ -362,6 +368,15 @@ fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     for need in &judged.missing {
         out.missing(MODE, own.place, of_ply(*need));
     }
+    // Every ply of a joint has an end and sides, whatever the distances between its holes.
+    for (need, distance) in [
+        (Need::EndDistance, ply.end_distance),
+        (Need::EdgeDistance, ply.edge_distance),
+    ] {
+        if distance.is_none() {
+            out.missing(MODE, own.place, need);
+        }
+    }
     let pattern = case.joint.pattern;
     if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {
         out.missing(MODE, own.place, Need::Pitch);
@@ -432,8 +447,14 @@ fn around_pivot(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
 
 /// Blocks of a ply between several bolts.
 fn block(case: &Case, out: &mut Outcomes) {
-    if case.joint.pattern == Pattern::Single || case.has_timber() {
+    if case.joint.pattern == Pattern::Single {
         out.not_concerned(Mode::BlockShear, NotConcerned::SingleBolt);
+        return;
+    }
+    // Blocks of timber are missing with its tear-out.
+    let mut bearing = case.plies.iter().filter(|own| own.pulls());
+    if bearing.all(|own| own.timber.is_some()) {
+        out.not_concerned(Mode::BlockShear, NotConcerned::TimberElsewhere);
         return;
     }
     let why = "a joint is one bolt of its group here: check the holes together by strength::ply::block_shear";
