@@ -385,7 +385,9 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
             .and_then(|material| material.yield_strength),
         // Faces are square to the bolt: a stack has no slopes.
         steep_face: Some(false),
-        single_lap_one_row: Some(case.planes.len() == 1 && case.joint.pattern.along() == 1),
+        single_lap_one_row: Some(
+            case.is_sheared() && case.planes.len() == 1 && case.joint.pattern.along() == 1,
+        ),
         ..WasherFacts::of(case.strength.grade, case.diameter)
     }
 }
