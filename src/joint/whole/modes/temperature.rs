@@ -23,6 +23,9 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     bolt(case, out);
     for ply in &case.plies {
         let Some(material) = ply.material else {
+            if ply.timber.is_none() && environment.hottest > celsius(35.0) {
+                out.missing(MODE, ply.place, Need::Material);
+            }
             continue;
         };
         let limit = PlyTemperatureLimit::of(material);
