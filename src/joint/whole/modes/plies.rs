@@ -111,13 +111,19 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
             },
         };
     }
+    // Rows end somewhere: a ply that says how far it is to the next hole only is not one without an end.
+    let ended = Ply {
+        pitch: ply.pitch.filter(|_| ply.end_distance.is_some()),
+        gauge: ply.gauge.filter(|_| ply.edge_distance.is_some()),
+        ..ply
+    };
     let mut bears = None;
     for mode in OF_A_PLY {
         if hole.is_none() && needs_hole(method, mode) {
             out.missing(mode, own.place, Need::Hole);
             continue;
         }
-        if let Some(force) = in_mode(case, own, &ply, mode, out)
+        if let Some(force) = in_mode(case, own, &ended, mode, out)
             && mode == Mode::Bearing
         {
             bears = Some(force);
@@ -477,6 +483,15 @@ fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     };
     for need in &judged.missing {
         out.missing(MODE, own.place, of_ply(*need));
+    }
+    // Every ply of a joint has an end and sides, whatever the distances between its holes.
+    for (need, distance) in [
+        (Need::EndDistance, ply.end_distance),
+        (Need::EdgeDistance, ply.edge_distance),
+    ] {
+        if distance.is_none() {
+            out.missing(MODE, own.place, need);
+        }
     }
     let pattern = case.joint.pattern;
     if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {

@@ -46,8 +46,16 @@ pub(super) fn check(
         }
         Some(Tightening::Torque(torque)) => torque,
     };
-    let answer = worked(case, torque, springs, out);
-    out.attempt(Mode::Tightening, Place::Joint, answer)
+    match worked(case, torque, springs, out) {
+        Ok(worked) => Some(worked),
+        Err(error) => {
+            // Without the preload nothing is known of what is asked of it.
+            for mode in [Mode::Tightening, Mode::Settling, Mode::Preload] {
+                out.missing(mode, Place::Joint, Need::Refused(Box::new(error.clone())));
+            }
+            None
+        }
+    }
 }
 
 fn worked(
@@ -302,13 +310,12 @@ fn thermal(
     lost: &mut Lost,
     out: &mut Outcomes,
 ) -> Result<(), Error> {
-    const MODE: Mode = Mode::Settling;
     let environment = &case.joint.environment;
     if environment.is_at_room_temperature() {
         return Ok(());
     }
     let Some(springs) = springs else {
-        out.missing(MODE, Place::Joint, Need::Stiffness);
+        unknown(case, Place::Joint, &Need::Stiffness, out);
         return Ok(());
     };
     let bolt = Expansion::of_bolt(case.strength.grade);
@@ -321,16 +328,21 @@ fn thermal(
             Some(None) => {
                 all = false;
                 let why = "no coefficient of expansion of its material is known";
-                out.missing(MODE, own.place, Need::Method(why));
+                unknown(case, own.place, &Need::Method(why), out);
             }
             None => {
                 all = false;
-                out.missing(MODE, own.place, Need::Material);
+                unknown(case, own.place, &Need::Material, out);
             }
         }
     }
-    let Some(bolt) = out.attempt(MODE, Place::Bolt(1), bolt).filter(|_| all) else {
-        return Ok(());
+    let bolt = match bolt {
+        Ok(bolt) if all => bolt,
+        Ok(_) => return Ok(()),
+        Err(error) => {
+            unknown(case, Place::Bolt(1), &Need::Refused(Box::new(error)), out);
+            return Ok(());
+        }
     };
     out.warn(bolt.cautions());
     let range = springs.elastic.thermal_range(
@@ -343,6 +355,16 @@ fn thermal(
     out.work(|| range.derivation());
     lost.thermal = [range.least(), range.greatest()];
     Ok(())
+}
+
+/// Without what heat does to it, nobody knows the greatest preload either: what stretches the bolt is open too, also
+/// where the verdict speaks of the bolt alone.
+fn unknown(case: &Case, place: Place, need: &Need, out: &mut Outcomes) {
+    out.missing(Mode::Settling, place, need.clone());
+    out.missing(Mode::Tightening, place, need.clone());
+    if case.is_pulled() {
+        out.missing(Mode::BoltTension, place, need.clone());
+    }
 }
 
 /// Gaps that a preload has to pull together first, because no sleeve keeps them open.

@@ -411,7 +411,7 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
             .and_then(|material| material.yield_strength),
         // Faces are square to the bolt: a stack has no slopes.
         steep_face: Some(false),
-        single_lap_one_row: Some(case.is_single_lap()),
+        single_lap_one_row: Some(case.is_sheared() && case.is_single_lap()),
         ..WasherFacts::of(case.strength.grade, case.diameter)
     }
 }

@@ -28,7 +28,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         }
         let Some(material) = ply.material else {
             // Of timber the caller's factor has it.
-            if ply.timber.is_none() && ply.pulls() && environment.hottest > celsius(35.0) {
+            if ply.timber.is_none() && environment.hottest > celsius(35.0) {
                 out.missing(MODE, ply.place, Need::Material);
             }
             continue;

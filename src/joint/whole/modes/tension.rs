@@ -4,7 +4,7 @@ use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{JointPreload, NotConcerned};
+use crate::joint::whole::{JointPreload, Need, NotConcerned, Tightening};
 use crate::preload::PreloadLimit;
 use crate::strength::bolt_tension::bolt_tension;
 use crate::strength::check::{Check, Level, Mode, Place};
@@ -57,8 +57,11 @@ pub(super) fn check(
     if let Some(code) = code {
         out.check(code);
     }
-    if let Some(preload) = preload {
-        with_preload(case, greatest, springs, preload, out);
+    match (preload, &case.joint.tightening) {
+        (Some(preload), _) => with_preload(case, greatest, springs, preload, out),
+        (None, Some(Tightening::Snug)) => {}
+        // A preload that nobody states may be all that the bolt bears.
+        (None, _) => out.missing(MODE, place, Need::Tightening),
     }
     Tension { code, greatest }
 }

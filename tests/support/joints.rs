@@ -1,0 +1,629 @@
+//! Random whole joints, for properties that hold of every joint.
+//!
+//! A joint is a function of a row of numbers ([`Dice`]); zero is the plainest choice everywhere. So a row that
+//! shrinks towards zeros gives the plainest joint that still fails.
+
+use shankline::joint::*;
+use shankline::material::Finish;
+use shankline::prelude::*;
+use shankline::strength::check::{Level, Mode};
+use shankline::strength::ply::{EdgeFinish, SlotDirection};
+use shankline::strength::slip::{SlipClass, SlipMethod};
+use shankline::strength::timber::TimberMethod;
+use shankline::tables::galvanic::{Exposure, Metal};
+use shankline::units::{celsius, degrees, percent};
+
+/// How many numbers a joint takes at most; later choices are plain.
+pub const NUMBERS: usize = 160;
+
+/// A row of numbers that choices are made from.
+pub struct Dice<'a> {
+    left: std::slice::Iter<'a, u16>,
+    /// Whether nothing but the usual happens.
+    mild: bool,
+}
+
+impl<'a> Dice<'a> {
+    pub fn new(numbers: &'a [u16]) -> Self {
+        Self {
+            left: numbers.iter(),
+            mild: false,
+        }
+    }
+
+    fn next(&mut self) -> u16 {
+        self.left.next().copied().unwrap_or(0)
+    }
+
+    /// From 0 to 1.
+    fn share(&mut self) -> f64 {
+        f64::from(self.next()) / f64::from(u16::MAX)
+    }
+
+    pub fn between(&mut self, least: f64, greatest: f64) -> f64 {
+        least + (greatest - least) * self.share()
+    }
+
+    pub fn below(&mut self, count: usize) -> usize {
+        usize::from(self.next()) * count / (usize::from(u16::MAX) + 1)
+    }
+
+    pub fn one<T: Copy>(&mut self, of: &[T]) -> T {
+        of[self.below(of.len())]
+    }
+
+    /// Whether something uncommon happens: in so many of a hundred, and never in a mild joint.
+    pub fn now_and_then(&mut self, percent: f64) -> bool {
+        self.unsaid(percent) && !self.mild
+    }
+
+    /// Whether a fact is left out: in so many of a hundred.
+    fn unsaid(&mut self, percent: f64) -> bool {
+        self.share() > 1.0 - percent / 100.0
+    }
+}
+
+/// The parts that go together, and the methods of their trade.
+struct Trade {
+    inch: bool,
+    threads: &'static [&'static str],
+    products: &'static [ScrewProduct],
+    grades: &'static [(BoltGrade, NutGrade)],
+    nuts: &'static [NutStyle],
+    washers: &'static [WasherStyle],
+    materials: &'static [&'static str],
+    timbers: &'static [&'static str],
+}
+
+const fn iso(class: PropertyClass) -> BoltGrade {
+    BoltGrade::Iso(class)
+}
+
+const METRIC: Trade = Trade {
+    inch: false,
+    threads: &["M12", "M8", "M10", "M16", "M20", "M24"],
+    products: &[
+        ScrewProduct::Iso4014,
+        ScrewProduct::Iso4014,
+        ScrewProduct::Iso4014,
+        ScrewProduct::Iso4017,
+    ],
+    grades: &[
+        (iso(PropertyClass::Class8_8), NutGrade::Iso898_2Class8),
+        (iso(PropertyClass::Class10_9), NutGrade::Iso898_2Class10),
+        (iso(PropertyClass::Class5_6), NutGrade::Iso898_2Class5),
+        (iso(PropertyClass::Class12_9), NutGrade::Iso898_2Class12),
+    ],
+    nuts: &[NutStyle::Iso4032, NutStyle::Iso7040, NutStyle::Iso4033],
+    washers: &[
+        WasherStyle::Iso7089,
+        WasherStyle::Iso7090,
+        WasherStyle::Iso7093,
+        WasherStyle::Iso7091,
+    ],
+    materials: &[
+        "S355 steel",
+        "S235 steel",
+        "S275 steel",
+        "ASTM A36 steel",
+        "6061-T6 aluminium, typical",
+        "ductile iron 65-45-12",
+    ],
+    timbers: &["C24", "GL 24h", "D30"],
+};
+
+const INCH: Trade = Trade {
+    inch: true,
+    threads: &[
+        "1/2-13 UNC",
+        "3/8-16 UNC",
+        "5/8-11 UNC",
+        "3/4-10 UNC",
+        "1/2-20 UNF",
+    ],
+    products: &[ScrewProduct::HexCapScrew],
+    grades: &[
+        (BoltGrade::Sae(SaeGrade::Grade5), NutGrade::SaeJ995Grade5),
+        (BoltGrade::Sae(SaeGrade::Grade8), NutGrade::SaeJ995Grade8),
+        (BoltGrade::Sae(SaeGrade::Grade2), NutGrade::SaeJ995Grade2),
+    ],
+    nuts: &[
+        NutStyle::Hex,
+        NutStyle::InsertLockNe,
+        NutStyle::AllMetalLock,
+    ],
+    washers: &[
+        WasherStyle::F436,
+        WasherStyle::TypeAWide,
+        WasherStyle::TypeANarrow,
+    ],
+    materials: &[
+        "ASTM A36 steel",
+        "AISI 1018 steel",
+        "ASTM A992 steel",
+        "6061-T6 aluminium, typical",
+        "grey cast iron class 30",
+    ],
+    timbers: &["Douglas Fir-Larch", "Southern Pine", "Hem-Fir"],
+};
+
+const STRUCTURAL: Trade = Trade {
+    threads: &[
+        "3/4-10 UNC",
+        "1/2-13 UNC",
+        "5/8-11 UNC",
+        "7/8-9 UNC",
+        "1-8 UNC",
+    ],
+    products: &[ScrewProduct::StructuralBolt],
+    grades: &[
+        (
+            BoltGrade::Astm(AstmGrade::F3125A325Type1),
+            NutGrade::AstmA563Dh,
+        ),
+        (
+            BoltGrade::Astm(AstmGrade::F3125A490Type1),
+            NutGrade::AstmA563Dh,
+        ),
+        (
+            BoltGrade::Astm(AstmGrade::F3125A325Type1),
+            NutGrade::AstmA563C,
+        ),
+    ],
+    nuts: &[NutStyle::HeavyHex],
+    washers: &[WasherStyle::F436],
+    materials: &["ASTM A36 steel", "ASTM A992 steel"],
+    ..INCH
+};
+
+/// The joint of a row of numbers; none where the builder of stacks refuses its plies.
+pub fn joint(numbers: &[u16]) -> Option<Joint> {
+    let dice = &mut Dice::new(numbers);
+    dice.mild = dice.below(3) < 2;
+    let kind = dice.below(10);
+    let (trade, methods) = match kind {
+        0..=2 => (METRIC, JointMethods::machine_design(dice.between(1.2, 3.0))),
+        3..=4 => (INCH, JointMethods::machine_design(dice.between(1.2, 3.0))),
+        5..=6 => {
+            let edition = dice.one(&[AiscEdition::E2016, AiscEdition::E2010, AiscEdition::E2022]);
+            if dice.now_and_then(40.0) {
+                (STRUCTURAL, JointMethods::aisc_asd(edition))
+            } else {
+                (STRUCTURAL, JointMethods::aisc_lrfd(edition))
+            }
+        }
+        _ => (METRIC, JointMethods::en_1993()),
+    };
+    // How much is told: everything, most things, or few.
+    let silent = dice.one(&[0.0, 0.0, 0.0, 0.0, 1.0, 3.0, 20.0]);
+    let thread: Thread = dice.one(trade.threads).parse().unwrap();
+    let d = thread.nominal_diameter();
+    let (grade, nut_grade) = dice.one(trade.grades);
+    let timber = dice.now_and_then(6.0);
+    let methods = further(dice, methods, timber, trade.inch);
+    let finish = finish(dice);
+    let tapped = dice.now_and_then(12.0);
+    let pattern = if dice.now_and_then(12.0) {
+        Pattern::Rows {
+            along: 1 + dice.below(4),
+            across: 1 + dice.below(3),
+        }
+    } else {
+        Pattern::Single
+    };
+    let exposure = if dice.now_and_then(10.0) {
+        dice.one(&[Exposure::Controlled, Exposure::Normal, Exposure::Harsh])
+    } else {
+        Exposure::Dry
+    };
+    let metals = exposure != Exposure::Dry || dice.now_and_then(10.0);
+    let stack = stack(
+        dice,
+        &Surroundings {
+            trade: &trade,
+            thread: &thread,
+            silent,
+            timber,
+            tapped,
+            pattern,
+            metals,
+        },
+    )?;
+    let said = |dice: &mut Dice| !dice.unsaid(silent);
+    let nut = if tapped {
+        None
+    } else {
+        Some(JointNut {
+            style: dice.one(trade.nuts),
+            grade: Some(nut_grade).filter(|_| said(dice)),
+            finish: Some(finish).filter(|_| said(dice)),
+        })
+    };
+    Some(Joint {
+        title: "joint of the dice (invented)".into(),
+        bolt: JointBolt {
+            product: dice.one(trade.products),
+            thread,
+            grade,
+            length: None,
+            finish: Some(finish).filter(|_| said(dice)),
+        },
+        nut,
+        stack,
+        pattern,
+        load: load(dice, d, methods.level, silent),
+        environment: environment(dice, exposure),
+        tightening: tightening(dice, silent, methods.shear),
+        rules: rules(dice, trade.inch),
+        methods,
+        scope: if dice.now_and_then(10.0) {
+            dice.one(&[Scope::BoltAndNut, Scope::Bolt])
+        } else {
+            Scope::Joint
+        },
+        set_aside: if dice.now_and_then(8.0) {
+            let mode = dice.one(&[Mode::Fatigue, Mode::BlockShear, Mode::Prying, Mode::Slip]);
+            vec![SetAside::new(mode, "looked at elsewhere (invented)")]
+        } else {
+            Vec::new()
+        },
+    })
+}
+
+fn further(dice: &mut Dice, methods: JointMethods, timber: bool, inch: bool) -> JointMethods {
+    let mut methods = methods;
+    if timber {
+        methods.timber = Some(if inch {
+            TimberMethod::Nds {
+                bending_yield: ksi(45.0),
+                adjustment: 1.0,
+            }
+        } else {
+            TimberMethod::En1995 {
+                axial: newtons(dice.between(0.0, 4e3)),
+                kmod: 0.8,
+                gamma_m: 1.3,
+            }
+        });
+    }
+    if dice.now_and_then(20.0) {
+        let stated = SlipMethod::Stated {
+            friction: 0.2,
+            safety_factor: 1.5,
+        };
+        methods.slip = Slip::Resisted(match (methods.shear, dice.below(2)) {
+            (ShearMethod::Aisc360 { edition }, 0) => SlipMethod::Aisc360 {
+                edition,
+                class: SlipClass::B,
+            },
+            (ShearMethod::En1993, 0) => SlipMethod::En1993 {
+                class: SlipClass::B,
+                serviceability: dice.now_and_then(50.0),
+            },
+            _ => stated,
+        });
+    }
+    methods
+}
+
+fn finish(dice: &mut Dice) -> Finish {
+    dice.one(&[
+        Finish::ZincFlake,
+        Finish::ZincPlated { baked: false },
+        Finish::Bare(Metal::Steel),
+        Finish::Bare(Metal::Steel),
+        Finish::ZincPlated { baked: true },
+        Finish::HotDipGalvanized,
+        Finish::MechanicalZinc,
+    ])
+}
+
+struct Surroundings<'a> {
+    trade: &'a Trade,
+    thread: &'a Thread,
+    silent: f64,
+    timber: bool,
+    tapped: bool,
+    pattern: Pattern,
+    metals: bool,
+}
+
+fn stack(dice: &mut Dice, around: &Surroundings) -> Option<Stack> {
+    let d = around.thread.nominal_diameter();
+    let count = dice.one(&[2, 2, 3, 3, 4, 5]) - usize::from(around.tapped);
+    let mut builder = Stack::builder();
+    for _ in 0..dice.one(&[1, 1, 1, 0, 2]) {
+        builder = builder.washer_under_head(washer(dice, around));
+    }
+    // Gaps, sleeves and stated pulls are the exception.
+    let odd = dice.now_and_then(25.0);
+    let gap_after = (odd && dice.now_and_then(40.0)).then(|| 1 + dice.below(count));
+    let packed = count > 2 && dice.now_and_then(20.0);
+    for number in 1..=count {
+        let mut own = ply(dice, around);
+        if packed && number == 2 {
+            own = own.pulls(0.0);
+        } else if packed {
+            own = own.pulls(if number == 1 {
+                1.0
+            } else {
+                -1.0 / (count - 2) as f64
+            });
+        }
+        builder = builder.add(own);
+        if gap_after == Some(number) && number < count {
+            let width = dice.between(0.02, 0.4) * d;
+            builder = builder.gap(width.plus_minus(0.2 * width));
+        }
+    }
+    if odd && count == 3 && dice.now_and_then(30.0) {
+        let length = dice.between(0.8, 2.0) * d;
+        builder = builder.sleeve("bushing", Spread::exact(length), 2, 2);
+    }
+    if odd && dice.now_and_then(20.0) {
+        builder = builder.head_seat(HeadSeat::Recessed {
+            depth: (0.1 * d).plus_minus(0.02 * d),
+        });
+    }
+    let planes = if dice.unsaid(around.silent / 3.0) {
+        0..0
+    } else {
+        1..count + usize::from(around.tapped)
+    };
+    builder = builder.shear_planes(planes);
+    if around.tapped {
+        builder = builder.tapped(tapped(dice, around));
+    } else {
+        for _ in 0..dice.one(&[0, 0, 0, 1]) {
+            builder = builder.washer_under_nut(washer(dice, around));
+        }
+        let washer = washer(dice, around);
+        builder = builder.washers_under_nut(washer, dice.one(&[1, 1, 1, 1, 0, 2]));
+    }
+    builder.build().ok()
+}
+
+fn washer(dice: &mut Dice, around: &Surroundings) -> JointWasher {
+    let style = dice.one(around.trade.washers);
+    let d = around.thread.nominal_diameter();
+    let bare = JointWasher::new("own washer", (0.2 * d).plus_minus(0.02 * d));
+    let mut washer = JointWasher::find(style, around.thread).unwrap_or_else(|_| bare.clone());
+    if dice.now_and_then(12.0) {
+        washer = bare;
+    }
+    if washer.style.is_none() && !dice.unsaid(around.silent)
+        || washer.style.is_some() && dice.now_and_then(5.0)
+    {
+        washer = washer.diameters(dice.between(1.8, 3.0) * d, dice.between(1.05, 1.2) * d);
+    }
+    if around.metals && !dice.unsaid(around.silent) {
+        washer = washer.metal(dice.one(&[Metal::Zinc, Metal::Steel, Metal::HotDipZinc]));
+    }
+    washer
+}
+
+fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
+    let d = around.thread.nominal_diameter();
+    let thickness = dice.between(0.4, 1.4) * d;
+    let mut ply = JointPly::new("ply", thickness.plus_minus(0.02 * d));
+    let said = |dice: &mut Dice| !dice.unsaid(around.silent);
+    if around.timber && dice.now_and_then(60.0) {
+        let name = dice.one(around.trade.timbers);
+        ply.thickness = Spread::exact(dice.between(2.0, 4.0) * d);
+        ply = ply.timber(name, degrees(dice.one(&[0.0, 45.0, 90.0])));
+        if !said(dice) {
+            ply.grain_angle = None;
+        }
+    } else if said(dice) {
+        ply = ply.material(dice.one(around.trade.materials));
+    }
+    // The usual clearance of EN 1090-2 and AISC 360, now and then wider or narrower.
+    let usual = if around.trade.inch {
+        inches(1.0 / 16.0)
+    } else {
+        millimetres(2.0)
+    };
+    let usual = if d < millimetres(15.0) {
+        0.5 * usual.max(millimetres(2.0))
+    } else {
+        usual
+    };
+    let usual = if around.trade.inch {
+        usual.max(inches(1.0 / 16.0))
+    } else {
+        usual
+    };
+    let hole = d + usual * dice.one(&[1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.0, 1.5, 0.5]);
+    if said(dice) {
+        ply = ply.hole(hole);
+        if dice.now_and_then(3.0) {
+            let along = dice.one(&[SlotDirection::Across, SlotDirection::Along]);
+            let length = dice.between(1.2, 2.5) * d;
+            ply = ply.slot(d + millimetres(2.0), length, along);
+        }
+    }
+    let roomy = dice.one(if dice.mild { &[1.0, 1.5] } else { &[1.0, 0.6] })
+        * if around.timber { 2.5 } else { 1.0 };
+    if said(dice) {
+        ply = ply.end_distance(roomy * dice.between(2.0, 4.0) * d);
+    }
+    if said(dice) {
+        ply = ply.edge_distance(roomy * dice.between(2.0, 3.0) * d);
+    }
+    if said(dice) {
+        ply = ply.width(roomy * dice.between(4.0, 8.0) * d);
+    }
+    if around.pattern.along() > 1 && said(dice) {
+        ply = ply.pitch(roomy * dice.between(3.0, 6.0) * d);
+    }
+    if around.pattern.across() > 1 && said(dice) {
+        ply = ply.gauge(roomy * dice.between(3.0, 6.0) * d);
+    }
+    if said(dice) {
+        ply.edge_finish = Some(dice.one(&[EdgeFinish::Smooth, EdgeFinish::Sheared]));
+    }
+    if around.metals && said(dice) {
+        ply = ply.metal(dice.one(&[
+            Metal::Steel,
+            Metal::HotDipZinc,
+            Metal::Zinc,
+            Metal::Aluminium,
+        ]));
+    }
+    if dice.now_and_then(3.0) {
+        ply.crush = 0.02 * d;
+    }
+    ply
+}
+
+fn tapped(dice: &mut Dice, around: &Surroundings) -> TappedPart {
+    let d = around.thread.nominal_diameter();
+    let depth = (!dice.now_and_then(40.0)).then(|| 3.0 * d);
+    let mut part = TappedPart::new("bed").thread(dice.between(1.0, 2.0) * d, depth);
+    let said = |dice: &mut Dice| !dice.unsaid(around.silent);
+    if said(dice) {
+        part = part.material(dice.one(around.trade.materials));
+    }
+    if said(dice) {
+        part = part.lock(dice.one(&[
+            ScrewLocking::Adhesive,
+            ScrewLocking::Patch,
+            ScrewLocking::Preload,
+            ScrewLocking::WedgeWashers,
+        ]));
+    }
+    if said(dice) {
+        part.end_distance = Some(dice.between(2.0, 4.0) * d);
+    }
+    if said(dice) {
+        part.edge_distance = Some(dice.between(2.0, 4.0) * d);
+    }
+    if said(dice) {
+        part.width = Some(dice.between(4.0, 8.0) * d);
+    }
+    if around.metals && said(dice) {
+        part.metal = Some(dice.one(&[Metal::Steel, Metal::HotDipZinc]));
+    }
+    part
+}
+
+fn load(dice: &mut Dice, d: Length, level: Level, silent: f64) -> JointLoad {
+    let square: Area = d * d;
+    let mut force = |percent: f64| {
+        let is_there = !dice.unsaid(100.0 - percent);
+        let most = if dice.mild { -0.7 } else { 0.3 };
+        let stress = megapascals(300.0 * 10_f64.powf(dice.between(-2.0, most)));
+        if is_there {
+            square * stress
+        } else {
+            newtons(0.0)
+        }
+    };
+    let (across, along) = (force(85.0), force(35.0));
+    let mut load = JointLoad {
+        across,
+        along,
+        ..JointLoad::none()
+    };
+    if !dice.unsaid(silent) {
+        load.prying = Some(dice.one(&[Prying::None, Prying::InLoad]));
+    }
+    if level == Level::Design && !dice.unsaid(silent)
+        || level != Level::Design && dice.now_and_then(10.0)
+    {
+        load.load_factor = Some(dice.between(1.0, 1.6));
+    }
+    if dice.now_and_then(30.0) {
+        load.shock_factor = dice.between(1.0, 3.0);
+    }
+    if dice.now_and_then(15.0) {
+        load.repeats = Repeats::Between {
+            across_least: if dice.now_and_then(30.0) {
+                0.2 * across
+            } else {
+                across
+            },
+            along_least: dice.between(-0.5, 1.0) * along,
+            cycles: Some(10_f64.powf(dice.between(3.0, 8.0))).filter(|_| !dice.now_and_then(20.0)),
+        };
+    }
+    load
+}
+
+fn environment(dice: &mut Dice, exposure: Exposure) -> Environment {
+    let heat = dice.now_and_then(12.0);
+    Environment {
+        coldest: celsius(if heat {
+            dice.between(20.0, -60.0)
+        } else {
+            20.0
+        }),
+        hottest: celsius(if heat {
+            dice.between(20.0, 350.0)
+        } else {
+            20.0
+        }),
+        vibration: dice.now_and_then(10.0),
+        rotates: dice.now_and_then(3.0),
+        dangerous_if_lost: dice.now_and_then(4.0),
+        refits: usize::from(dice.now_and_then(15.0)) * 3,
+        exposure,
+    }
+}
+
+fn tightening(dice: &mut Dice, silent: f64, shear: ShearMethod) -> Option<Tightening> {
+    if dice.unsaid(silent) {
+        return None;
+    }
+    if !dice.unsaid(40.0) {
+        return Some(Tightening::Snug);
+    }
+    let k = dice.between(0.12, 0.2);
+    let nut_factor = NutFactor::new(0.9 * k, k, dice.between(1.05, 1.3) * k).unwrap();
+    let target = match (shear, dice.below(8)) {
+        (ShearMethod::En1993, 4..) => PreloadTarget::En1993,
+        (ShearMethod::Aisc360 { edition }, 4..) => PreloadTarget::AiscJ31 { edition },
+        (_, 7) => dice.one(&[
+            PreloadTarget::Permanent,
+            PreloadTarget::JuvinallMarshek,
+            PreloadTarget::En1993,
+        ]),
+        _ => PreloadTarget::Reusable,
+    };
+    let mut torque = TorqueTightening::new(nut_factor, target);
+    if !dice.unsaid(silent) {
+        torque = torque.relaxation(percent(dice.between(5.0, 30.0)));
+    }
+    if dice.now_and_then(15.0) {
+        torque.settling = Some(millimetres(dice.between(0.0, 0.03)));
+    }
+    if dice.now_and_then(20.0) {
+        let running = newton_metres(dice.between(1.0, 8.0));
+        torque = torque.prevailing(Spread {
+            min: 0.6 * running,
+            nominal: running,
+            max: 1.4 * running,
+        });
+    }
+    if dice.now_and_then(10.0) {
+        torque.stiffness = Some(JointStiffness {
+            bolt: shankline::units::newtons_per_millimetre(dice.between(100e3, 400e3)),
+            members: shankline::units::newtons_per_millimetre(dice.between(400e3, 2e6)),
+        });
+    }
+    Some(Tightening::Torque(torque))
+}
+
+fn rules(dice: &mut Dice, inch: bool) -> LengthRules {
+    let system = if inch {
+        UnitSystem::UsCustomary
+    } else {
+        UnitSystem::Si
+    };
+    let rules = LengthRules::fabrication(system);
+    match dice.below(4) {
+        0 | 1 => rules.with_protrusion(2.0, None),
+        2 => rules,
+        _ => rules.with_cut(CutRule::Never).with_protrusion(1.0, None),
+    }
+}
