@@ -380,6 +380,8 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "expansions",
         "Expansion",
         "use crate::tables::expansion::{Expansion, ExpandingMetal};",
+    ),
+    (
         "surface_pressures",
         "SurfacePressure",
         "use crate::tables::surface::{PressureEdition, SurfacePressure};",
