@@ -4,73 +4,95 @@ use core::hint::black_box;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use shankline::joint::{
-    DesignSpace, Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly,
-    Objective, Tightening,
+    DesignSpace, Environment, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
+    JointPly, JointWasher, Objective, Pattern, Prying, Repeats, Scope, Tightening,
+    TorqueTightening,
 };
 use shankline::prelude::*;
 use shankline::tables::holes::HoleFit;
 use shankline::tables::metric_screws::FineHexScrew;
 use shankline::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
+use shankline::units::percent;
 
-fn start(bolt: JointBolt, style: NutStyle) -> Joint {
-    let ply = millimetres(20.0).plus_minus(millimetres(0.3));
+/// Two plies with all that a check asks for, whatever the bolt; holes, nut and washers are those of the space.
+fn start(thread: Thread, grade: impl Into<BoltGrade>, washer: WasherStyle) -> Joint {
+    let (product, style) = if thread.is_unified() {
+        (ScrewProduct::HexCapScrew, NutStyle::Hex)
+    } else {
+        (ScrewProduct::Iso4014, NutStyle::Iso4032)
+    };
+    let ply = |name: &str| {
+        JointPly::new(name, millimetres(20.0).plus_minus(millimetres(0.3)))
+            .material("ASTM A36 steel")
+            .end_distance(millimetres(60.0))
+            .edge_distance(millimetres(60.0))
+            .width(millimetres(120.0))
+    };
+    let washer = JointWasher::find(washer, &thread).unwrap();
+    let finish = Some(Finish::ZincPlated { baked: false });
     Joint {
         title: "benchmark".into(),
-        bolt,
-        nut: Some(JointNut { style, grade: None }),
-        tapped: None,
+        bolt: JointBolt {
+            product,
+            thread,
+            grade: grade.into(),
+            length: None,
+            finish,
+        },
+        nut: Some(JointNut {
+            style,
+            grade: None,
+            finish,
+        }),
         stack: Stack::builder()
-            .ply("plate", ply)
-            .ply("bracket", ply)
+            .washer_under_head(washer.clone())
+            .add(ply("plate"))
+            .add(ply("bracket"))
             .shear_planes([1])
-            .washers_under_nut(Spread::exact(millimetres(3.0)), 1)
+            .washers_under_nut(washer, 1)
             .build()
             .unwrap(),
-        plies: vec![
-            JointPly {
-                material: Some("ASTM A36 steel".into()),
-                end_distance: Some(millimetres(60.0)),
-                width: Some(millimetres(120.0)),
-                ..JointPly::default()
-            };
-            2
-        ],
+        pattern: Pattern::Single,
         load: JointLoad {
             across: newtons(20e3),
             along: newtons(8e3),
-            alternates: true,
+            prying: Some(Prying::None),
+            repeats: Repeats::Between {
+                across_least: newtons(20e3),
+                along_least: newtons(0.0),
+                cycles: None,
+            },
             shock_factor: 1.5,
-            ..JointLoad::default()
+            load_factor: None,
         },
         environment: Environment {
             vibration: true,
-            ..Environment::default()
+            ..Environment::workshop()
         },
-        tightening: Some(Tightening::new(
-            NutFactor::new(0.15, 0.18, 0.22).unwrap(),
-            PreloadTarget::Reusable,
+        tightening: Some(Tightening::Torque(
+            TorqueTightening::new(
+                NutFactor::new(0.15, 0.18, 0.22).unwrap(),
+                PreloadTarget::Reusable,
+            )
+            .relaxation(percent(5.0)),
         )),
         rules: LengthRules::fabrication(UnitSystem::Si),
         methods: JointMethods::machine_design(2.0),
+        scope: Scope::Joint,
+        set_aside: Vec::new(),
     }
 }
 
 fn one_diameter() -> (Joint, DesignSpace) {
     let thread: Thread = "M16".parse().unwrap();
-    let grade = PropertyClass::Class8_8.into();
-    let bolt = JointBolt {
-        product: ScrewProduct::Iso4014,
-        thread,
-        grade,
-        length: None,
-    };
     let space = DesignSpace::new()
         .products([ScrewProduct::Iso4014, ScrewProduct::Iso4017])
         .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
         .nut_styles([NutStyle::Iso4032, NutStyle::Iso7040])
         .washers([WasherStyle::Iso7089])
         .holes(HoleFit::Normal);
-    (start(bolt, NutStyle::Iso4032), space)
+    let joint = start(thread, PropertyClass::Class8_8, WasherStyle::Iso7089);
+    (joint, space)
 }
 
 /// Every UNC and UNF size of hex cap screw, SAE grades, five nuts, two washers.
@@ -83,13 +105,7 @@ fn inch_catalogue() -> (Joint, DesignSpace) {
         })
         .flatten()
         .collect();
-    let (thread, grade) = (threads[0], SaeGrade::Grade5.into());
-    let bolt = JointBolt {
-        product: ScrewProduct::HexCapScrew,
-        thread,
-        grade,
-        length: None,
-    };
+    let joint = start(threads[0], SaeGrade::Grade5, WasherStyle::TypeANarrow);
     let space = DesignSpace::new()
         .threads(threads)
         .grades([
@@ -107,7 +123,7 @@ fn inch_catalogue() -> (Joint, DesignSpace) {
         ])
         .washers([WasherStyle::TypeANarrow, WasherStyle::F436])
         .holes(HoleFit::Normal);
-    (start(bolt, NutStyle::Hex), space)
+    (joint, space)
 }
 
 /// Every coarse and fine size of ISO 4014, 4017 and 8765, property classes, five nuts, two washers.
@@ -120,13 +136,7 @@ fn metric_catalogue() -> (Joint, DesignSpace) {
         .iter()
         .map(|row| Thread::metric(row.nominal_diameter, row.pitch));
     let threads: Vec<Thread> = coarse.chain(fine).flatten().collect();
-    let (thread, grade) = (threads[0], PropertyClass::Class8_8.into());
-    let bolt = JointBolt {
-        product: ScrewProduct::Iso4014,
-        thread,
-        grade,
-        length: None,
-    };
+    let joint = start(threads[0], PropertyClass::Class8_8, WasherStyle::Iso7089);
     let space = DesignSpace::new()
         .threads(threads)
         .products([
@@ -149,7 +159,7 @@ fn metric_catalogue() -> (Joint, DesignSpace) {
         ])
         .washers([WasherStyle::Iso7089, WasherStyle::Iso7093])
         .holes(HoleFit::Normal);
-    (start(bolt, NutStyle::Iso4032), space)
+    (joint, space)
 }
 
 fn design(c: &mut Criterion) {

@@ -5,8 +5,8 @@ use proptest::prelude::*;
 use shankline::{
     joint::{
         Alternative, Arrangement, Bin, BoltInHand, Candidate, Change, CutMethod, CutPlan, Goal,
-        GripReason, GripRules, GripSearch, HeadSeat, JointTolerances, StackBuilder, ToleranceChain,
-        ToleranceMethod,
+        GripReason, GripRules, GripSearch, HeadSeat, JointPly, JointTolerances, JointWasher,
+        StackBuilder, ToleranceChain, ToleranceMethod,
     },
     parts::AnWashers,
     prelude::*,
@@ -41,8 +41,7 @@ fn any_stack() -> impl Strategy<Value = Stack> {
             let planes = (1..plies.len()).filter(|plane| mask >> plane & 1 == 1);
             let mut builder = Stack::builder().shear_planes(planes);
             for _ in 0..head {
-                builder = builder
-                    .washer_under_head("washer", millimetres(2.5).plus_minus(millimetres(0.2)));
+                builder = builder.washer_under_head(millimetres(2.5).plus_minus(millimetres(0.2)));
             }
             for (thickness, tolerance) in plies {
                 let thickness = millimetres(thickness);
@@ -100,7 +99,9 @@ fn any_arrangement() -> impl Strategy<Value = Arrangement> {
 fn made(change: &Change, to: &Arrangement) -> (Stack, ScrewSeries, NutEnd, LengthRules) {
     let (mut plies, mut planes) = (to.stack.plies().to_vec(), to.stack.shear_planes().to_vec());
     let (mut screws, mut nut, mut rules) = (to.screws, to.nut, to.rules);
-    let (mut washer, mut at_head) = (to.stack.washers_under_nut(), None);
+    let there = to.stack.washers_under_nut();
+    let mut washer = there.map(|(washer, count)| (washer.clone(), count));
+    let mut at_head = None;
     match *change {
         Change::TurnBolt => {
             plies.reverse();
@@ -111,31 +112,30 @@ fn made(change: &Change, to: &Arrangement) -> (Stack, ScrewSeries, NutEnd, Lengt
         Change::FewerClearThreads { threads, .. } => rules.clear_threads_min = threads,
         Change::LessProtrusion { pitches, .. } => rules.protrusion_min_pitches = pitches,
         Change::MoreProtrusion { pitches, .. } => rules.protrusion_max_pitches = Some(pitches),
-        Change::Spacer { at_least, .. } => plies.push(shankline::joint::Layer::new(
-            "sleeve",
-            Spread::exact(at_least),
-        )),
+        Change::Spacer { at_least, .. } => {
+            plies.push(JointPly::new("sleeve", Spread::exact(at_least)));
+        }
         Change::ThickerLastPly { at_least, .. } => {
             let last = plies.last_mut().unwrap();
             last.thickness = last.thickness + Spread::exact(at_least);
         }
         Change::OtherProduct(other) | Change::OtherDiameter(other) => {
             (screws, nut) = (other.screws, other.nut);
-            let count = washer.map_or(0, |(_, count)| count);
-            washer = other.washer.map(|washer| (washer, count)).or(washer);
-            at_head = other.washer;
+            let count = washer.as_ref().map_or(0, |(_, count)| *count);
+            at_head = other.washer.map(JointWasher::from);
+            washer = at_head.clone().map(|other| (other, count)).or(washer);
         }
         _ => {}
     }
     let mut builder = Stack::builder().shear_planes(planes);
     for head in to.stack.washers_under_head() {
-        builder = builder.washer_under_head(head.name.clone(), at_head.unwrap_or(head.thickness));
+        builder = builder.washer_under_head(at_head.as_ref().unwrap_or(head).clone());
     }
     for ply in plies {
-        builder = builder.ply(ply.name, ply.thickness);
+        builder = builder.add(ply);
     }
-    if let Some((thickness, count)) = washer {
-        builder = builder.washers_under_nut(thickness, count);
+    if let Some((washer, count)) = washer {
+        builder = builder.washers_under_nut(washer, count);
     }
     (builder.build().unwrap(), screws, nut, rules)
 }
@@ -649,7 +649,7 @@ fn a_search_by_grip_knows_what_it_is_given() {
     };
     let hole = NutEnd::tapped(inches(0.3), None).unwrap();
     for (stack, nut) in [
-        (ply(0.5).washer_under_nut("w", sixteenth), nut),
+        (ply(0.5).washer_under_nut(sixteenth), nut),
         (ply(0.5).head_seat(flush), nut),
         (ply(0.5).tapped_part("bed", Spread::exact(inches(0.0))), nut),
         (

@@ -34,7 +34,7 @@ fn changes(arrangement: &Arrangement, goal: Goal) -> Vec<Change> {
 #[test]
 fn a_limit_on_all_washers_is_advised_upon() {
     let stack = Stack::builder()
-        .washer_under_head("washer", exact(2.5))
+        .washer_under_head(exact(2.5))
         .ply("thick", exact(30.0))
         .ply("thin", exact(12.0))
         .shear_planes([1])
@@ -141,6 +141,7 @@ fn an_alternative_brings_its_washer_for_the_head() {
     let joint = Arrangement::new(stack, screws("M12"), hole, rules());
     let other = Alternative::new(screws("M16"), hole, Some(exact(3.0)));
     let changed = Change::OtherDiameter(other).applied(&joint).unwrap();
-    assert_eq!(changed.stack.washer_to_add_under_head(), Some(exact(3.0)));
+    let washer = changed.stack.washer_to_add_under_head().unwrap();
+    assert_eq!(washer.thickness, exact(3.0));
     assert_eq!(changed.stack.washers_under_nut(), None);
 }

@@ -320,7 +320,7 @@ impl Case {
             builder = builder.washer_to_add_under_head(self.added_head_washer.spread());
         }
         for washer in &self.head_washers {
-            builder = builder.washer_under_head("washer", washer.spread());
+            builder = builder.washer_under_head(washer.spread());
         }
         for (index, ply) in self.plies.iter().enumerate() {
             let crush = millimetres(self.crush[index]);
@@ -346,7 +346,7 @@ impl Case {
             return builder.tapped_part("bed", self.counterbore.spread());
         }
         for washer in &self.nut_washers {
-            builder = builder.washer_under_nut("other washer", washer.spread());
+            builder = builder.washer_under_nut(washer.spread());
         }
         builder = builder.washers_under_nut(self.added_nut_washer.spread(), 0);
         if self.spot_face.1 > 0.0 {

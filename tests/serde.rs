@@ -5,8 +5,7 @@
 
 use proptest::prelude::*;
 use serde_json::{Value, from_str, from_value, json, to_value};
-use shankline::joint::Layer;
-use shankline::joint::{Criterion, Ranking};
+use shankline::joint::{Criterion, Finish, JointPly, JointWasher, Ranking};
 use shankline::prelude::*;
 use shankline::tables::{
     friction::Condition,
@@ -27,7 +26,7 @@ struct Wrench {
 
 fn stack() -> Stack {
     Stack::builder()
-        .washer_under_head("washer", Spread::exact(millimetres(3.0)))
+        .washer_under_head(Spread::exact(millimetres(3.0)))
         .ply("ear", inches(0.5).plus_minus(inches(0.015)))
         .ply("tongue", inches(1.0).plus_minus(inches(0.020)))
         .shear_planes([1])
@@ -83,9 +82,9 @@ fn quantities_are_objects_out_and_objects_or_text_in() {
 }
 
 #[test]
-fn layers_and_tolerances() {
-    let exact = Layer::new("web", Spread::exact(millimetres(12.0)));
-    let read: Layer = from_value(json!({"name": "web", "thickness": "12 mm"})).unwrap();
+fn plies_and_tolerances() {
+    let exact = JointPly::new("web", Spread::exact(millimetres(12.0)));
+    let read: JointPly = from_value(json!({"name": "web", "thickness": "12 mm"})).unwrap();
     assert_eq!(read, exact);
     let toleranced = inches(0.5).plus_minus(inches(0.015));
     for thickness in [
@@ -103,16 +102,16 @@ fn layers_and_tolerances() {
             assert!((a - b).abs() < inches(1e-12), "{thickness}");
         }
     }
-    refused::<Layer>(
+    refused::<JointPly>(
         json!({"name": "tongue", "thickness": "75 lbf ft"}),
         &["thickness of \"tongue\"", "torque", "length"],
     );
-    refused::<Layer>(
+    refused::<JointPly>(
         json!({"name": "tongue", "thickness": "1 in", "tikness": 1}),
         &["tikness"],
     );
-    refused::<Layer>(json!({"name": "tongue"}), &["thickness"]);
-    refused::<Layer>(
+    refused::<JointPly>(json!({"name": "tongue"}), &["thickness"]);
+    refused::<JointPly>(
         json!({"name": "tongue", "thickness": {"nominal": "1 in", "plus_minus": "5 kN"}}),
         &["thickness of \"tongue\"", "plus_minus", "force"],
     );
@@ -159,26 +158,25 @@ fn a_stack_is_checked_as_the_builder_does() {
 fn a_stack_of_every_kind_is_read() {
     let value = json!({
         "head_seat": {"recessed": {"depth": "1.5 +/- 0.5 mm"}},
-        "washer_to_add_under_head": "2 +/- 0.2 mm",
+        "washer_to_add_under_head": {"thickness": "2 +/- 0.2 mm"},
         "plies": [
-            {"name": "lug", "thickness": "20 +/- 1 mm"},
-            {"name": "mat", "thickness": "6 mm", "crush": "2 mm"},
-            {"name": "rocker", "thickness": "30 +/- 0.1 mm"},
-            {"name": "arm", "thickness": "10 mm"},
+            {"name": "lug", "thickness": "20 +/- 1 mm", "pull": 0.625},
+            {"name": "mat", "thickness": "6 mm", "crush": "2 mm", "pull": 0},
+            {"name": "rocker", "thickness": "30 +/- 0.1 mm", "pull": -1},
+            {"name": "arm", "thickness": "10 mm", "pull": 0.375},
         ],
         "gaps": [{"after_ply": 1, "width": {"min": "0 mm", "nominal": "0.5 mm", "max": "1 mm"}}],
         "sleeves": [
             {"name": "bushing", "length": "30.5 +/- 0.1 mm", "first_ply": 3, "last_ply": 3},
         ],
         "shear_planes": [2, 3],
-        "plane_shares": [0.6, 0.4],
         "spot_face_under_nut": "1 mm",
         "other_washers_under_nut": [{"name": "cup", "thickness": "3 mm"}],
         "washers_under_nut": {"thickness": "2 +/- 0.2 mm", "count": 1},
     });
     let stack: Stack = from_value(value.clone()).unwrap();
     assert_eq!(stack.gap_after(1).unwrap().max, millimetres(1.0));
-    assert!(stack.plane_shares().eq([0.6, 0.4]));
+    assert_eq!(stack.plane_shares(), [0.625, 0.375]);
     let written = to_value(&stack).unwrap();
     assert_eq!(
         to_value(from_value::<Stack>(written.clone()).unwrap()).unwrap(),
@@ -205,7 +203,16 @@ fn a_stack_of_every_kind_is_read() {
             json!({"recessed": {"depth": "25 mm"}}),
             "left by its recess",
         ),
-        ("plane_shares", json!([0.9, 0.9]), "add up to"),
+        (
+            "plies",
+            json!([
+                {"name": "lug", "thickness": "20 mm", "pull": 1},
+                {"name": "mat", "thickness": "6 mm"},
+                {"name": "rocker", "thickness": "30 mm", "pull": -1},
+                {"name": "arm", "thickness": "10 mm", "pull": 0},
+            ]),
+            "\"mat\" does not say what it pulls",
+        ),
         (
             "sleeves",
             json!([{"name": "s", "length": "0 mm", "first_ply": 1, "last_ply": 1}]),
@@ -213,8 +220,8 @@ fn a_stack_of_every_kind_is_read() {
         ),
         (
             "tapped_part",
-            json!({"name": "bed", "depth": "3 mm"}),
-            "depth",
+            json!({"name": "bed", "dept": "3 mm"}),
+            "dept",
         ),
     ] {
         let mut changed = value.clone();
@@ -500,50 +507,141 @@ fn inputs_of_calculations_read_back() {
     );
 }
 
-/// New fields of a joint: left out they are none, and given they come back.
+/// What a person may leave out is none, and given it comes back; what decides may not be left out.
 #[test]
-fn contact_and_tightening_read_back() {
-    use shankline::joint::{Contact, Environment, Finish, JointPly, Tightening};
+fn surroundings_parts_and_tightening_read_back() {
+    use shankline::joint::{Environment, JointNut, Tightening};
     use shankline::tables::galvanic::{Exposure, Metal};
 
-    let environment: Environment = from_value(json!({ "hottest": "60 C" })).unwrap();
-    assert_eq!(environment.contact, None);
-    let environment: Environment = from_value(json!({ "contact": {
+    let surroundings = json!({
+        "coldest": "-10 C",
+        "hottest": "60 C",
+        "vibration": true,
+        "rotates": false,
+        "dangerous_if_lost": false,
+        "refits": 2,
         "exposure": "harsh",
-        "bolt": { "zinc_plated": { "baked": false } },
-        "nut": { "bare": "stainless_18_chromium" },
-    } }))
-    .unwrap();
-    let contact = Contact {
-        exposure: Exposure::Harsh,
-        bolt: Finish::ZincPlated { baked: false },
-        nut: Finish::Bare(Metal::Stainless18Chromium),
-    };
-    assert_eq!(environment.contact, Some(contact));
+    });
+    let environment: Environment = from_value(surroundings.clone()).unwrap();
+    assert_eq!(environment.exposure, Exposure::Harsh);
     let back: Environment = from_value(to_value(environment).unwrap()).unwrap();
     assert_eq!(back, environment);
-    refused::<Contact>(json!({ "exposure": "damp" }), &["damp"]);
-    let ply: JointPly = from_value(json!({ "metal": "aluminium_2000" })).unwrap();
-    assert_eq!(ply.metal, Some(Metal::Aluminium2000));
+    for field in surroundings.as_object().unwrap().keys() {
+        let mut without = surroundings.clone();
+        without.as_object_mut().unwrap().remove(field);
+        refused::<Environment>(without, &[field]);
+    }
+    let mut damp = surroundings;
+    damp["exposure"] = json!("damp");
+    refused::<Environment>(damp, &["damp"]);
 
-    let factor = json!({ "min": 0.1, "nominal": 0.2, "max": 0.3 });
-    let old: Tightening =
-        from_value(json!({ "nut_factor": factor, "target": "reusable" })).unwrap();
+    let nut: JointNut = from_value(json!({
+        "style": "iso_7040",
+        "grade": "ISO 898-2 class 8",
+        "finish": { "zinc_plated": { "baked": false } },
+    }))
+    .unwrap();
+    assert_eq!(nut.finish, Some(Finish::ZincPlated { baked: false }));
+    let bare: JointNut = from_value(json!({ "style": "iso_7040" })).unwrap();
+    assert_eq!((bare.grade, bare.finish), (None, None));
+    let ply: JointPly =
+        from_value(json!({ "name": "lug", "thickness": "5 mm", "metal": "aluminium_2000" }))
+            .unwrap();
+    assert_eq!(ply.metal, Some(Metal::Aluminium2000));
+    let washer: JointWasher =
+        from_value(json!({ "style": "iso_7089", "thickness": "2.5 mm" })).unwrap();
+    assert_eq!(washer.style, Some(WasherStyle::Iso7089));
+    refused::<JointWasher>(json!({ "thickness": "2.5 mm", "count": 1 }), &["count"]);
+
     assert_eq!(
-        (old.prevailing, old.settling, old.stiffness),
-        (None, None, None)
+        from_value::<Tightening>(json!("snug")).unwrap(),
+        Tightening::Snug
     );
-    let new: Tightening = from_value(json!({
+    let factor = json!({ "min": 0.1, "nominal": 0.2, "max": 0.3 });
+    let torque = |value: Value| match from_value(json!({ "torque": value })).unwrap() {
+        Tightening::Torque(torque) => torque,
+        other => panic!("{other:?}"),
+    };
+    let least = torque(json!({ "nut_factor": factor, "target": "reusable" }));
+    assert_eq!(
+        (
+            least.relaxation,
+            least.prevailing,
+            least.settling,
+            least.stiffness
+        ),
+        (None, None, None, None)
+    );
+    let all = torque(json!({
         "nut_factor": factor,
-        "target": "reusable",
+        "target": { "aisc_j31": { "edition": "2016" } },
+        "relaxation": 0.05,
         "prevailing": { "min": "2 N m", "nominal": "5 N m", "max": "8 N m" },
         "settling": "11 um",
         "stiffness": { "bolt": "300 kN/mm", "members": "1200 kN/mm" },
-    }))
-    .unwrap();
-    let back: Tightening = from_value(to_value(new).unwrap()).unwrap();
-    assert_eq!(to_value(back).unwrap(), to_value(new).unwrap());
-    assert_eq!(new.prevailing.unwrap().max, newton_metres(8.0));
+    }));
+    let written = to_value(Tightening::Torque(all)).unwrap();
+    let back: Tightening = from_value(written.clone()).unwrap();
+    assert_eq!(to_value(back).unwrap(), written);
+    assert_eq!(all.prevailing.unwrap().max, newton_metres(8.0));
+    refused::<Tightening>(json!({ "nut_factor": factor }), &["nut_factor"]);
+}
+
+/// Loads and methods: none of what decides is taken for harmless.
+#[test]
+fn loads_and_methods_are_said_in_full() {
+    use shankline::joint::{JointLoad, JointMethods, Prying, Repeats, Slip};
+    use shankline::strength::slip::SlipMethod;
+
+    let loads = json!({
+        "across": "8 kN",
+        "along": "2 kN",
+        "repeats": { "between": { "across_least": "-8 kN", "along_least": "0 N", "cycles": 2e6 } },
+        "shock_factor": 1.5,
+        "load_factor": 1.6,
+        "prying": "in_load",
+    });
+    let load: JointLoad = from_value(loads.clone()).unwrap();
+    assert_eq!(
+        (load.prying, load.load_factor),
+        (Some(Prying::InLoad), Some(1.6))
+    );
+    let least = match load.repeats {
+        Repeats::Between { across_least, .. } => across_least,
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(least, newtons(-8e3));
+    assert_eq!(
+        from_value::<JointLoad>(to_value(load).unwrap()).unwrap(),
+        load
+    );
+    for field in ["across", "along", "repeats", "shock_factor"] {
+        let mut without = loads.clone();
+        without.as_object_mut().unwrap().remove(field);
+        refused::<JointLoad>(without, &[field]);
+    }
+    refused::<Repeats>(
+        json!({ "between": { "across_least": "0 N" } }),
+        &["along_least"],
+    );
+
+    let clamped = JointMethods {
+        slip: Slip::Resisted(SlipMethod::Stated {
+            friction: 0.2,
+            safety_factor: 1.5,
+        }),
+        ..JointMethods::machine_design(2.0)
+    };
+    let written = to_value(clamped).unwrap();
+    assert_eq!(
+        from_value::<JointMethods>(written.clone()).unwrap(),
+        clamped
+    );
+    for field in ["slip", "margin", "level", "shear", "tension", "plies"] {
+        let mut without = written.clone();
+        without.as_object_mut().unwrap().remove(field);
+        refused::<JointMethods>(without, &[field]);
+    }
 }
 
 proptest! {
@@ -566,9 +664,9 @@ proptest! {
 #[allow(clippy::too_many_lines)] // one line a type
 fn no_list_is_read_as_an_object() {
     use shankline::joint::{
-        BoltInHand, Contact, CutRule, DesignChoice, DesignSpace, Environment, Finish, Gap,
-        HeadSeat, Joint, JointBolt, JointLoad, JointMethods, JointNeed, JointNut, JointPly,
-        JointStiffness, JointTapped, OnHand, Sleeve, TappedPart, Tightening, ToleranceMethod,
+        BoltInHand, CutRule, DesignChoice, DesignSpace, Environment, Gap, HeadSeat, Joint,
+        JointBolt, JointLoad, JointMethods, JointNeed, JointNut, JointStiffness, OnHand, Pattern,
+        Repeats, SetAside, Sleeve, Slip, TappedPart, Tightening, ToleranceMethod, TorqueTightening,
     };
     use shankline::preload::{
         BearingFace, ElasticJoint, Friction, FrictionForm, NutFactor, ShortForm,
@@ -625,19 +723,23 @@ fn no_list_is_read_as_an_object() {
         type_of::<Joint>,
         type_of::<JointBolt>,
         type_of::<JointNut>,
-        type_of::<JointTapped>,
         type_of::<JointPly>,
         type_of::<JointLoad>,
         type_of::<JointMethods>,
         type_of::<JointStiffness>,
         type_of::<Tightening>,
+        type_of::<TorqueTightening>,
+        type_of::<Repeats>,
+        type_of::<Pattern>,
+        type_of::<Slip>,
+        type_of::<SetAside>,
         type_of::<JointNeed>,
         type_of::<Environment>,
         type_of::<DesignChoice>,
         type_of::<DesignSpace>,
         type_of::<OnHand>,
         type_of::<Stack>,
-        type_of::<Layer>,
+        type_of::<JointWasher>,
         type_of::<Gap>,
         type_of::<Sleeve>,
         type_of::<HeadSeat>,
@@ -646,7 +748,6 @@ fn no_list_is_read_as_an_object() {
         type_of::<CutRule>,
         type_of::<BoltInHand>,
         type_of::<Finish>,
-        type_of::<Contact>,
         type_of::<ToleranceMethod>,
         type_of::<BlockMethod>,
         type_of::<BlockShear>,

@@ -24,7 +24,6 @@ use shankline::{
         metric_screws::{FineHexScrew, MetricHexCapScrew},
         nut_grades::{NutGradeRow, NutPairing},
         nuts::Nut,
-        plies::{PlyBearing, PlyMaterial},
         plies::{PlyBearing, PlyMaterial, PlyStrength},
         pretension::Pretension,
         screws::{
@@ -40,7 +39,6 @@ use shankline::{
         },
         threads::{MetricThread, UnifiedThread},
         tightening::{Embedment, NutTurn, TighteningScatter},
-        timber::Timber,
         timber::{Timber, TimberCompression},
         washer_rules::{WasherHardness, WasherPairing, WasherRule},
         washers::Washer,
@@ -420,6 +418,8 @@ fn plies() {
         Expansion::all(),
         columns![Expansion; expansion "expansion_ppm_per_k", from "from_c", thru "thru_c",
             note "note"],
+    );
+    read_back(
         "ply_strengths_metric",
         PlyStrength::all(),
         columns![PlyStrength; name "name", thickness_from "thickness_from_mm",

@@ -44,7 +44,7 @@ impl Joint {
         });
         let mut builder = Stack::builder().shear_planes(self.shear_planes.iter().copied());
         for _ in 0..self.washers_under_head {
-            builder = builder.washer_under_head("washer", washer);
+            builder = builder.washer_under_head(washer);
         }
         for (index, ply) in self.plies.iter().enumerate() {
             builder = builder.ply(format!("ply {}", index + 1), *ply);

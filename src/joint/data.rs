@@ -139,7 +139,11 @@ impl TryFrom<RawWasher> for JointWasher {
 impl TryFrom<RawWasher> for NutWashers {
     type Error = String;
     fn try_from(raw: RawWasher) -> Result<Self, String> {
-        match raw.washer()? {
+        // Most washers have no name of their own: the key says which one is meant.
+        let named = raw
+            .washer()
+            .map_err(|error| format!("washers_under_nut: {error}"));
+        match named? {
             (washer, Some(count)) => Ok(Self { washer, count }),
             (_, None) => Err("missing field `count` of washers_under_nut".into()),
         }

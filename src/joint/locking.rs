@@ -285,7 +285,7 @@ impl fmt::Display for ScrewLockReason {
 /// ```
 /// use shankline::joint::{Environment, ScrewLocking, screw_locking};
 /// use shankline::material::Severity;
-/// let shaken = Environment { vibration: true, ..Environment::default() };
+/// let shaken = Environment { vibration: true, ..Environment::workshop() };
 /// let worst = |locking, held| {
 ///     screw_locking(locking, &shaken, held).iter().map(|reason| reason.severity()).max()
 /// };
@@ -384,7 +384,7 @@ mod tests {
 
     #[test]
     fn a_tapped_screw_needs_its_lock() {
-        let calm = Environment::default();
+        let calm = Environment::workshop();
         let shaken = Environment {
             vibration: true,
             ..calm

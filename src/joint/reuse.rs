@@ -134,13 +134,16 @@ pub fn reuse(grade: BoltGrade, finish: Option<Finish>, target: Option<PreloadTar
 mod tests {
     use super::*;
     use crate::material::PropertyClass;
+    use crate::strength::shear::AiscEdition;
     use crate::tables::galvanic::Metal;
 
     /// RCSC 2.3.3.
     #[test]
     fn structural_bolts_go_by_their_specification() {
-        let of =
-            |grade: AstmGrade, finish| reuse(grade.into(), finish, Some(PreloadTarget::AiscJ31));
+        let aisc = PreloadTarget::AiscJ31 {
+            edition: AiscEdition::E2016,
+        };
+        let of = |grade: AstmGrade, finish| reuse(grade.into(), finish, Some(aisc));
         let bare = Some(Finish::Bare(Metal::Steel));
         for grade in [
             AstmGrade::F3125A490Type1,

@@ -16,7 +16,7 @@ fn best(thread: &str, environment: Environment) -> Option<Locking> {
 
 #[test]
 fn each_environment_has_its_nut() {
-    let calm = Environment::default();
+    let calm = Environment::workshop();
     let shaken = Environment {
         vibration: true,
         ..calm
@@ -48,7 +48,7 @@ fn limits_of_temperature_are_included() {
         vibration: true,
         hottest: celsius(120.0),
         coldest: celsius(-50.0),
-        ..Environment::default()
+        ..Environment::workshop()
     };
     assert_eq!(best("M12", at_limit), Some(Locking::Insert));
 }
@@ -58,7 +58,7 @@ fn reuse_asks_for_the_larger_torque() {
     let environment = Environment {
         vibration: true,
         refits: 3,
-        ..Environment::default()
+        ..Environment::workshop()
     };
     let choice = choose("1/2-20 UNF", environment);
     let least = Some(pound_force_inches(18.0)); // US Army; the FAA has 10
@@ -71,7 +71,7 @@ fn reuse_asks_for_the_larger_torque() {
 fn danger_asks_for_two_locks() {
     let environment = Environment {
         dangerous_if_lost: true,
-        ..Environment::default()
+        ..Environment::workshop()
     };
     for option in choose("3/8-16 UNC", environment).options {
         let plain = matches!(option.locking, Locking::None | Locking::Serrated);
@@ -83,5 +83,5 @@ fn danger_asks_for_two_locks() {
 #[test]
 fn a_thread_without_nuts_is_refused() {
     let thread: Thread = "M10x0.75".parse().unwrap();
-    assert!(NutChoice::new(&thread, &Environment::default()).is_err());
+    assert!(NutChoice::new(&thread, &Environment::workshop()).is_err());
 }

@@ -37,7 +37,7 @@ fn every_length_is_counted_once() {
     let ear = mm(12.0).plus_minus(mm(0.2));
     let gap = between(0.0, 0.4, 1.0);
     let stack = Stack::builder()
-        .washer_under_head("washer", exact(3.0))
+        .washer_under_head(exact(3.0))
         .head_seat(HeadSeat::Recessed {
             depth: mm(2.0).plus_minus(mm(0.5)),
         })
@@ -71,19 +71,22 @@ fn every_length_is_counted_once() {
 fn a_turned_stack_is_the_same_from_the_other_end() {
     let stack = Stack::builder()
         .head_seat(HeadSeat::Recessed { depth: exact(2.0) })
-        .ply("lug", mm(12.0).plus_minus(mm(0.2)))
+        .add(JointPly::new("lug", mm(12.0).plus_minus(mm(0.2))).pulls(0.75))
         .gap(between(0.0, 0.5, 1.0))
-        .soft_ply("beam", mm(90.0).plus_minus(mm(1.0)), mm(3.0))
-        .ply("plate", exact(8.0))
-        .ply("strap", exact(6.0))
+        .add(JointPly {
+            crush: mm(3.0),
+            ..JointPly::new("beam", mm(90.0).plus_minus(mm(1.0))).pulls(-1.0)
+        })
+        .add(JointPly::new("plate", exact(8.0)).pulls(0.125))
+        .add(JointPly::new("strap", exact(6.0)).pulls(0.125))
         .sleeve("tube", exact(15.0), 3, 4)
         .shear_planes([1, 2])
-        .plane_shares([0.7, 0.3])
         .build()
         .unwrap();
     let turned = stack.to_builder().turned().build().unwrap();
     assert_eq!(turned.shear_planes(), [2, 3]);
-    assert!(turned.plane_shares().eq([0.3, 0.7]));
+    assert_eq!(stack.plane_shares(), [0.75, 0.25]);
+    assert_eq!(turned.plane_shares(), [0.25, 0.75]);
     assert_eq!(turned.gap_after(3), stack.gap_after(1));
     assert_eq!(turned.spot_face_under_nut(), Some(exact(2.0)));
     let (grip, x) = (stack.grip(), stack.plane_positions());
@@ -185,7 +188,7 @@ fn sleeves_that_are_none_are_refused() {
 }
 
 #[test]
-fn recesses_shares_and_tapped_parts_that_are_none_are_refused() {
+fn recesses_and_tapped_parts_that_are_none_are_refused() {
     let nan = exact(f64::NAN);
     let deep = |depth| plate().head_seat(HeadSeat::Recessed { depth });
     let cone = |head_height| {
@@ -194,7 +197,6 @@ fn recesses_shares_and_tapped_parts_that_are_none_are_refused() {
             head_height,
         })
     };
-    let cut = || plate().shear_planes([1]);
     let bed = |counterbore| plate().tapped_part("bed", counterbore);
     refused([
         ("left by its recess", deep(exact(10.0))),
@@ -205,20 +207,16 @@ fn recesses_shares_and_tapped_parts_that_are_none_are_refused() {
             "left by its recess",
             plate().spot_face_under_nut(exact(10.0)),
         ),
-        ("add up to", cut().plane_shares([0.9])),
-        ("each plane has one", cut().plane_shares([0.5, 0.5])),
-        ("each plane has one", plate().plane_shares([1.0])),
-        ("share of a shear plane", cut().plane_shares([f64::NAN])),
         ("no nut", bed(exact(0.0)).washers_under_nut(exact(2.0), 1)),
         // Not even none yet, or a search would add some under a nut that is not there.
         ("no nut", bed(exact(0.0)).washers_under_nut(exact(2.0), 0)),
-        ("no nut", bed(exact(0.0)).washer_under_nut("w", exact(2.0))),
+        ("no nut", bed(exact(0.0)).washer_under_nut(exact(2.0))),
         ("no nut", bed(exact(0.0)).spot_face_under_nut(exact(2.0))),
         ("counterbore", bed(nan)),
         ("counterbore", bed(exact(f64::MAX))),
         (
             "countersunk head",
-            cone(mm(3.0)).washer_under_head("w", exact(2.0)),
+            cone(mm(3.0)).washer_under_head(exact(2.0)),
         ),
         (
             "countersunk head",
@@ -315,11 +313,11 @@ fn washers_in_all_are_limited() {
     let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread).unwrap()).unwrap();
     let washer = mm(2.0).plus_minus(mm(0.2));
     let builder = Stack::builder()
-        .washer_under_head("washer", washer)
+        .washer_under_head(washer)
         .ply("rail foot", mm(8.0).plus_minus(mm(0.2)))
         .ply("base plate", mm(8.0).plus_minus(mm(0.2)))
         .washers_under_nut(washer, 1)
-        .washer_under_nut("other", washer)
+        .washer_under_nut(JointWasher::new("other", washer))
         .shear_planes([1]);
     let stack = builder.build().unwrap();
     let rules = LengthRules::fabrication(UnitSystem::Si);
@@ -392,7 +390,7 @@ fn tolerance_chains_have_every_length() {
         .soft_ply("mat", mm(8.0).plus_minus(mm(0.3)), mm(2.0))
         .ply("arm", mm(12.0).plus_minus(mm(0.3)))
         .sleeve("bushing", mm(12.5).plus_minus(mm(0.1)), 3, 3)
-        .washer_under_nut("cup", washer)
+        .washer_under_nut(JointWasher::new("cup", washer))
         .washers_under_nut(washer, 1)
         .shear_planes([1, 2])
         .build()
@@ -459,4 +457,79 @@ fn the_largest_stack_is_put_together() {
         let x = 3.0 * f64::from(plane);
         same(*position, x, x, x);
     }
+}
+
+/// A lap of plies with what each is said to pull, sheared after the plies of these numbers.
+fn lap(pulls: &[Option<f64>], planes: &[usize]) -> StackBuilder {
+    let plies = pulls.iter().map(|&pull| JointPly {
+        pull,
+        ..JointPly::new("ply", exact(10.0))
+    });
+    plies
+        .fold(Stack::builder(), StackBuilder::add)
+        .shear_planes(planes.iter().copied())
+}
+
+/// Statics by hand: a plane carries the sum of what lies on one side of it.
+#[test]
+fn planes_carry_what_the_plies_pull() {
+    let of = |builder: StackBuilder| {
+        let stack = builder.build().unwrap();
+        (stack.pulls().to_vec(), stack.plane_shares().to_vec())
+    };
+    // Nothing said: in turn, every plane alike.
+    let free = [None; 5];
+    assert_eq!(
+        of(lap(&free[..2], &[1])),
+        ([1.0, -1.0].into(), [1.0].into())
+    );
+    assert_eq!(
+        of(lap(&free, &[1, 2, 3, 4])),
+        ([0.25, -0.5, 0.5, -0.5, 0.25].into(), [0.25; 4].into())
+    );
+    // Two plies on one side of the plane share by thickness, the least one of soft plies.
+    let doubled = Stack::builder()
+        .ply("thick", exact(15.0))
+        .soft_ply("thin", exact(10.0), mm(5.0))
+        .ply("tongue", exact(30.0))
+        .shear_planes([2]);
+    assert_eq!(of(doubled), ([0.75, 0.25, -1.0].into(), [1.0].into()));
+    // Packing on both sides of a plane passes the load on, and pulls nothing.
+    let packed = lap(&[None, Some(0.0), None], &[1, 2]);
+    assert_eq!(of(packed), ([1.0, 0.0, -1.0].into(), [1.0; 2].into()));
+    // A tapped part holds against all plies.
+    let bed = Stack::builder()
+        .ply("flange", exact(10.0))
+        .shear_planes([1])
+        .tapped_part("bed", exact(0.0));
+    assert_eq!(of(bed), ([1.0, -1.0].into(), [1.0].into()));
+    // Said: 0.75 one way, then 0.25 the other way beyond the middle; and all of it over two planes.
+    let said = lap(&[Some(0.75), Some(-1.0), Some(0.25)], &[1, 2]);
+    assert_eq!(of(said).1, [0.75, 0.25]);
+    let ladder = lap(&[Some(0.5), Some(0.5), Some(-1.0)], &[1, 2]);
+    assert_eq!(of(ladder).1, [0.5, 1.0]);
+}
+
+#[test]
+fn pulls_out_of_balance_are_refused() {
+    let two = |first: f64, second: f64| lap(&[Some(first), Some(second)], &[1]);
+    refused([
+        ("not in balance", two(1.0, -0.9)),
+        ("not in balance", two(0.5, 0.5)),
+        ("pull of \"ply\"", two(f64::NAN, -1.0)),
+        ("pull of \"ply\"", two(1.5, -1.5)),
+        ("does not say what it pulls", lap(&[Some(1.0), None], &[1])),
+        ("no two plies pull", lap(&[Some(0.0), None], &[1])),
+        // The bolt is cut between the first two plies as well.
+        (
+            "no shear plane lies between",
+            lap(&[Some(0.5), Some(-1.0), Some(0.5)], &[2]),
+        ),
+    ]);
+    // Thirds as people write them.
+    assert!(
+        lap(&[Some(0.333), Some(-1.0), Some(0.667)], &[1, 2])
+            .build()
+            .is_ok()
+    );
 }

@@ -349,7 +349,7 @@ impl Finding {
             | Self::AddWashers { .. }
             | Self::AddWashersUnderHead { .. }
             | Self::Cut { .. } => Mode::Length,
-            Self::Nut(_) => Mode::Locking,
+            Self::Nut(_) | Self::ScrewLock(_) | Self::LockNotFilled { .. } => Mode::Locking,
             Self::ThreadsWeaker { .. } => Mode::Stripping,
             Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. }
@@ -366,16 +366,14 @@ impl Finding {
                 TimberFact::WasherWidth | TimberFact::WasherThickness => Mode::Washers,
                 _ => Mode::Distances,
             },
-            Self::WasherWanted { .. } => Mode::Washers,
+            Self::WasherWanted { .. } | Self::WasherTooSoft { .. } => Mode::Washers,
             Self::PretensionWanted => Mode::Preload,
             Self::Galvanic { .. } => Mode::Corrosion,
             Self::Hydrogen(_) => Mode::Coating,
             Self::ThreadsDoNotFit { .. } | Self::Fit(_) => Mode::ThreadFit,
             Self::Galling(_) => Mode::Galling,
             Self::Reuse(_) => Mode::Reuse,
-            Self::ScrewLock(_) | Self::LockNotFilled { .. } => Mode::Locking,
             Self::FallsThrough { .. } => Mode::Pressure,
-            Self::WasherTooSoft { .. } => Mode::Washers,
             Self::NoPreloadLeft => Mode::Separation,
             Self::Slips => Mode::Slip,
             Self::GapUnderPreload { .. } | Self::AddRunningTorque => Mode::Tightening,
@@ -437,6 +435,7 @@ impl Finding {
     /// assert_eq!(line, "add 2 washers under the nut");
     /// ```
     #[must_use]
+    #[allow(clippy::too_many_lines)] // one line a finding
     pub fn text(&self, system: UnitSystem) -> String {
         match *self {
             Self::Length(reason) => format!("length: {}", reason.text(system)),

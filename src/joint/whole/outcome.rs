@@ -384,6 +384,7 @@ impl Outcomes {
     }
 
     /// A load held against a resistance.
+    #[allow(clippy::large_types_passed_by_value)] // it is kept
     pub(super) fn check(&mut self, check: Check) {
         self.checks.push(check);
     }

@@ -472,24 +472,22 @@ fn tightening(
 
 /// How far the end of the bolt must come.
 fn protrusion(joint: &Joint) -> SheetStep {
-    let pitch = joint.bolt.thread.pitch();
-    match joint.stack.tapped_part() {
-        Some(part) => SheetStep::Engagement {
+    if let Some(part) = joint.stack.tapped_part() {
+        return SheetStep::Engagement {
             least: part.engagement.unwrap_or_default(),
             depth: part.depth,
-        },
-        None => {
-            let by_rules = joint.rules.least_protrusion_pitches() * pitch;
-            let lock = joint
-                .nut
-                .and_then(|nut| LeastProtrusion::of(nut.style.locking()));
-            let by_lock = lock.map(|lock| lock.length(&joint.bolt.thread));
-            SheetStep::Protrusion {
-                least: by_lock.map_or(by_rules, |length| length.max(by_rules)),
-                most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
-                pitch,
-            }
-        }
+        };
+    }
+    let pitch = joint.bolt.thread.pitch();
+    let by_rules = joint.rules.least_protrusion_pitches() * pitch;
+    let lock = joint
+        .nut
+        .and_then(|nut| LeastProtrusion::of(nut.style.locking()));
+    let by_lock = lock.map(|lock| lock.length(&joint.bolt.thread));
+    SheetStep::Protrusion {
+        least: by_lock.map_or(by_rules, |length| length.max(by_rules)),
+        most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
+        pitch,
     }
 }
 

@@ -113,9 +113,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         return Some(false);
     }
     let answer = counted_on(case, method, preload);
-    let Some(force) = out.attempt(MODE, place, answer) else {
-        return None;
-    };
+    let force = out.attempt(MODE, place, answer)?;
     if force.force() <= case.along {
         // The pull takes all of the clamp force.
         out.find(Finding::Slips);

@@ -100,7 +100,7 @@ fn worked(
     if out.works() {
         let working = form.derivation(on_wrench)?;
         out.work(|| aim.derivation());
-        out.work(|| torque_steps(&worked, &form, aim, lost.share));
+        out.work(|| torque_steps(&worked, &form, &aim, lost.share));
         out.work(|| working);
     }
     Ok(worked)
@@ -392,7 +392,7 @@ const TORQUE: &str = "Shigley, 9th ed., Eq. 8-27; FAA AC 43.13-1B, 7-40 for Tp";
 fn torque_steps(
     preload: &JointPreload,
     form: &ShortForm,
-    aim: PreloadAim,
+    aim: &PreloadAim,
     relaxation: f64,
 ) -> Derivation {
     Derivation::new("Tightening torque")

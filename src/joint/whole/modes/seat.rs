@@ -17,6 +17,7 @@ use crate::strength::surface::{
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
 use crate::tables::surface::PressureEdition;
+use crate::tables::timber::{Timber, TimberCompression};
 use crate::tables::washer_rules::{
     WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
 };
@@ -70,6 +71,7 @@ fn washer_at<'a>(case: &'a Case, place: Place) -> Option<&'a JointWasher> {
 
 /// The washer that lies on the ply under the head or the nut: none where there is none, and of one nothing but its
 /// thickness may be known.
+#[allow(clippy::option_option)] // whether there is one, and whether it is known
 pub(super) fn washer_on_ply(case: &Case, place: Place) -> Option<Option<WasherFace>> {
     let washer = washer_at(case, place)?;
     if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
@@ -219,8 +221,8 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let strength = side
         .own
         .timber
-        .and_then(|timber| timber.compression())
-        .and_then(|row| row.strength());
+        .and_then(Timber::compression)
+        .and_then(TimberCompression::strength);
     let bearing = TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method);
     let Some(bearing) = out.attempt(MODE, place, bearing) else {
         return;

@@ -91,9 +91,9 @@ fn with_preload(
     out: &mut Outcomes,
 ) {
     // A code whose pretension is a least has the pull in its tension check already.
-    let limit = match preload.limit {
-        PreloadLimit::Proof { load } | PreloadLimit::Yield { load } => load,
-        _ => return,
+    let (PreloadLimit::Proof { load: limit } | PreloadLimit::Yield { load: limit }) = preload.limit
+    else {
+        return;
     };
     let place = Place::Bolt(1);
     let method = match springs {

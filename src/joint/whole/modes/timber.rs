@@ -13,6 +13,7 @@ use crate::strength::timber::{
     BoltRow, Judged, MemberOnBolt, Requirement, TimberConnection, TimberDistances, TimberMember,
     TimberMethod, TimberWasher, en_axial_capacity, nds_bearing_diameter,
 };
+use crate::tables::timber::{Timber, TimberCompression};
 use crate::units::{Force, Length, Ratio, from_base};
 
 const MODE: Mode = Mode::TimberYield;
@@ -323,16 +324,13 @@ fn pressed<'a>(case: &'a Case) -> impl Iterator<Item = (Place, &'a CasePly<'a>)>
 
 fn washers(case: &Case, method: TimberMethod, out: &mut Outcomes) {
     for (place, _) in pressed(case) {
-        let washer = match seat::washer_on_ply(case, place) {
-            None => {
-                out.find(Finding::WasherWanted {
-                    place,
-                    thickness: None,
-                    clause: "NDS 2018, 12.1.3; EN 1995-1-1, 10.4.3",
-                });
-                continue;
-            }
-            Some(washer) => washer,
+        let Some(washer) = seat::washer_on_ply(case, place) else {
+            out.find(Finding::WasherWanted {
+                place,
+                thickness: None,
+                clause: "NDS 2018, 12.1.3; EN 1995-1-1, 10.4.3",
+            });
+            continue;
         };
         let washer = washer.map(seat::timber_washer);
         let rules = TimberWasher::rules(washer.as_ref(), case.diameter, method);
@@ -366,8 +364,8 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
         };
         let strength = ply
             .and_then(|ply| ply.timber)
-            .and_then(|timber| timber.compression())
-            .and_then(|row| row.strength());
+            .and_then(Timber::compression)
+            .and_then(TimberCompression::strength);
         TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method)
     };
     let tension = crate::strength::shear::en_tensile_strength(case.strength.grade)

@@ -55,15 +55,14 @@ impl SheetStep {
                 washers_under_head,
                 washers_under_nut,
             } => {
-                let mut text = format!("Bolt {bolt}");
-                if let Some(nut) = nut {
-                    text += &format!("; nut {nut}");
+                let at_head = washers(washers_under_head, system);
+                match nut {
+                    None => format!("Bolt {bolt}; under the head: {at_head}."),
+                    Some(nut) => format!(
+                        "Bolt {bolt}; nut {nut}; under the head: {at_head}; under the nut: {}.",
+                        washers(washers_under_nut, system)
+                    ),
                 }
-                text += &format!("; under the head: {}", washers(washers_under_head, system));
-                if nut.is_some() {
-                    text += &format!("; under the nut: {}", washers(washers_under_nut, system));
-                }
-                text + "."
             }
             Self::FitUp { mark, plain_nut } => {
                 let mark = shown(*mark, system);
