@@ -127,7 +127,8 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
             } else {
                 plane.share * (case.joint.load.shock_factor * case.joint.load.across)
             };
-            slip.check(load, case.level)
+            let check = slip.check(load, case.level)?;
+            Ok(Check { place, ..check })
         });
         let check = out.attempt(MODE, place, check);
         held = match (held, check) {
