@@ -1,7 +1,7 @@
 //! The bolt: shear, tension, both, bending.
 
 use crate::joints::{
-    check_of, clevis, frame, governing, is_open, near, open, plate, plus_minus, used, verdict,
+    clevis, frame, governing, is_open, near, open, plate, plus_minus, used, verdict,
     workings_are_true,
 };
 use shankline::joint::{JointMethods, Pattern, Word};
@@ -135,11 +135,14 @@ fn a_pivot_in_single_shear_bends() {
     joint.load.across = newtons(2e3);
     joint.environment.rotates = true;
     joint.nut.as_mut().unwrap().style = NutStyle::Iso7040;
-    let found = verdict(&joint);
-    let bending = check_of(&found, Mode::BoltBending, Place::Bolt(1));
-    let shear = used(&found, Mode::BoltShear, Place::Plane(1));
-    assert!(bending.utilisation.value > 3.0 * shear, "{bending:?}");
+    // By hand: 2 kN x (20.3 / 2 + 20.3 / 2) mm = 40.6 N m on pi/32 16^3 = 402.12 mm3: 100.96 of 640 / 2 MPa.
+    let bending = used(&verdict(&joint), Mode::BoltBending, Place::Bolt(1));
+    near(bending, 100.96 / 320.0, 1e-4);
     workings_are_true(&joint);
+    // EN 1993-1-8 limits a pivot in service too, in double shear: for this one nobody knows.
+    joint.methods = JointMethods::en_1993();
+    let service = "bolt bending, bolt 1: EN 1993-1-8 has the limits of a pivot in service";
+    assert!(is_open(&joint, service), "{:?}", open(&joint));
 }
 
 /// Every bolt of a group carries as the worst does; the group is named, for blocks of the plies tear out together.

@@ -230,18 +230,42 @@ fn preload_that_is_gone_is_a_fault() {
     assert_eq!(faults(&joint), [Finding::NoPreloadLeft, Finding::Slips]);
 }
 
-/// A share of more than all is no answer that is missing, but a slip of the pen.
+/// Numbers that make no sense are refused at the door, not answered with "undecided".
 #[test]
-fn more_than_all_of_the_preload_is_not_lost() {
-    let mut joint = frame();
-    joint.load.across = newtons(1e3);
-    set(&mut joint, torque(0.18, 0.18).relaxation(percent(120.0)));
-    assert!(
-        is_open(&joint, "tightening: relaxation is 1.2"),
-        "{:?}",
-        open(&joint)
-    );
-    assert_eq!(verdict(&joint).word(), Word::Undecided);
+fn senseless_numbers_of_the_tightening_are_refused() {
+    let refused = |tight: TorqueTightening| {
+        let mut joint = frame();
+        joint.load.across = newtons(1e3);
+        set(&mut joint, tight);
+        joint.check().unwrap_err().to_string()
+    };
+    let sound = torque(0.18, 0.18);
+    for share in [-1.0, 120.0, f64::NAN] {
+        let error = refused(sound.relaxation(percent(share)));
+        assert!(error.starts_with("relaxation is"), "{error}");
+    }
+    for settling in [-1.0, f64::INFINITY] {
+        let error = refused(TorqueTightening {
+            settling: Some(micrometres(settling)),
+            ..sound
+        });
+        assert!(error.starts_with("settling is"), "{error}");
+    }
+    let backwards = Spread {
+        min: newton_metres(9.0),
+        nominal: newton_metres(5.0),
+        max: newton_metres(1.0),
+    };
+    let error = refused(sound.prevailing(backwards));
+    assert!(error.contains("torque"), "{error}");
+    let error = refused(TorqueTightening {
+        stiffness: Some(JointStiffness {
+            bolt: newtons_per_millimetre(0.0),
+            ..FIRM
+        }),
+        ..sound
+    });
+    assert!(error.contains("stiffness"), "{error}");
 }
 
 #[test]

@@ -106,6 +106,9 @@ impl<'a> Case<'a> {
         joint.environment.check()?;
         joint.methods.checked()?;
         joint.pattern.validate()?;
+        if let Some(torque) = joint.torque() {
+            torque.validate()?;
+        }
         let thread = &joint.bolt.thread;
         let closing = closing(joint)?;
         fitting(joint)?;

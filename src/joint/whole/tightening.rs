@@ -1,7 +1,9 @@
 //! How the bolt is tightened, and what preload that gives.
 
 use crate::preload::{ElasticJoint, NutFactor, PreloadLimit, PreloadTarget};
-use crate::spread::Spread;
+use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::spread::{Spread, ordered};
+use crate::tension::LoadShare;
 use crate::units::{Force, Length, Ratio, Stiffness, Torque};
 
 /// How the bolt of a [`Joint`](super::Joint) is tightened.
@@ -132,6 +134,44 @@ impl TorqueTightening {
             settling: None,
             stiffness: None,
         }
+    }
+
+    /// Refuses numbers that make no sense.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a relaxation that is not from 0 to 1, settling or running torques that are negative
+    /// or not finite, running torques out of order, or a stiffness that is not positive.
+    ///
+    /// ```
+    /// use shankline::joint::TorqueTightening;
+    /// use shankline::units::percent;
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
+    /// assert!(dry.validate().is_ok());
+    /// assert!(dry.relaxation(percent(120.0)).validate().is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn validate(&self) -> Result<(), Error> {
+        if let Some(relaxation) = self.relaxation {
+            let share = not_negative("relaxation", relaxation)?.value;
+            if share > 1.0 {
+                let allowed = Allowed::AtMost(1.0.into());
+                return Err(out_of_range("relaxation", share, allowed));
+            }
+        }
+        if let Some(settling) = self.settling {
+            not_negative("settling", settling)?;
+        }
+        if let Some(prevailing) = self.prevailing {
+            ordered("prevailing torque", prevailing)?;
+        }
+        if let Some(given) = self.stiffness {
+            LoadShare::new(given.bolt, given.members)?;
+        }
+        Ok(())
     }
 
     /// The same with the share of the preload that is lost.

@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::springs::Springs;
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::error::Error;
 use crate::joint::whole::Slip;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
@@ -205,16 +205,11 @@ fn lost(
         thermal: [none; 2],
     };
     if let Some(relaxation) = torque.relaxation {
-        lost.share = not_negative("relaxation", relaxation)?.value;
-        if lost.share > 1.0 {
-            let allowed = Allowed::AtMost(1.0.into());
-            return Err(out_of_range("relaxation", lost.share, allowed));
-        }
+        lost.share = relaxation.value;
     } else if torque.settling.is_none() {
         out.missing(MODE, Place::Joint, Need::Relaxation);
     }
     if let Some(settling) = torque.settling {
-        not_negative("settling", settling)?;
         if let Some(springs) = springs {
             lost.settling = springs.elastic.embedment_loss(settling)?;
         } else {
