@@ -1,7 +1,7 @@
 //! How the bolt is tightened, and what preload that gives.
 
-use crate::preload::{ElasticJoint, NutFactor, PreloadLimit, PreloadTarget};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::preload::{ElasticJoint, NutFactor, PreloadLimit, PreloadTarget};
 use crate::spread::{Spread, ordered};
 use crate::tension::LoadShare;
 use crate::units::{Force, Length, Ratio, Stiffness, Torque};
