@@ -8,11 +8,11 @@
 //! of your own (beside it `seesaw_pivot.json`, a pivot with play, and `winch_foot.json`, a foot screwed into a
 //! tapped casting); `davit_group.json` says where the four
 //! bolts of the davit are. `examples/data/davit_socket_verdict.json` is the answer to it. Exit code: 0 if the joint
-//! holds as far as it was checked, 1 if it does not, 2 for a bad request.
+//! holds , 1 if it does not or is undecided, 2 for a bad request.
 
 use std::process::ExitCode;
 
-use shankline::joint::{Joint, JointCheck, Sheet, tightening_order};
+use shankline::joint::{Joint, Sheet, Verdict, tightening_order};
 use shankline::prelude::*;
 use shankline::strength::group::BoltPattern;
 
@@ -79,7 +79,7 @@ fn answer(text: &str, group: Option<&str>, form: Form) -> Result<bool, Box<dyn s
     Ok(verdict.holds())
 }
 
-fn report(joint: &Joint, verdict: &JointCheck, sheet: &Sheet, system: UnitSystem) {
+fn report(joint: &Joint, verdict: &Verdict, sheet: &Sheet, system: UnitSystem) {
     println!("{}\n", joint.title);
     println!("Checks");
     println!("{}", verdict.render(system));

@@ -81,11 +81,11 @@ fn pivot() -> Result<(), Error> {
     };
     let washer = Washer::find(WasherStyle::Iso7089, &thread)?.thickness()?;
     let stack = Stack::builder()
-        .ply("arm", arm)
+        .add(JointPly::new("arm", arm).pulls(0.6))
         .gap(free)
-        .ply("rocker", millimetres(30.0).plus_minus(millimetres(0.1)))
+        .add(JointPly::new("rocker", millimetres(30.0).plus_minus(millimetres(0.1))).pulls(-1.0))
         .gap(free)
-        .ply("arm", arm)
+        .add(JointPly::new("arm", arm).pulls(0.4))
         .sleeve(
             "bushing",
             millimetres(30.6).plus_minus(millimetres(0.1)),
@@ -93,7 +93,6 @@ fn pivot() -> Result<(), Error> {
             2,
         )
         .shear_planes([1, 2])
-        .plane_shares([0.6, 0.4])
         .washers_under_nut(washer, 1)
         .build()?;
     print_stack("Pivot of a farm gate, M12", &stack);

@@ -123,5 +123,6 @@ pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, Tole
 pub use whole::{
     Account, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPreload,
     JointStiffness, Missing, Need, NotConcerned, Pattern, Prying, RenderedSheet, RenderedVerdict,
-    Repeats, Scope, SetAside, Sheet, SheetStep, Slip, Tightening, TorqueTightening, Verdict, Word,
+    Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening, TorqueTightening,
+    Verdict, Word,
 };

@@ -27,7 +27,7 @@ pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
-pub use sheet::{RenderedSheet, Sheet, SheetStep};
+pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
 pub use tightening::{JointPreload, JointStiffness, Tightening, TorqueTightening};
 pub use verdict::{Account, Verdict, Word};
 

@@ -1,5 +1,7 @@
 //! What lies outermost on a bolt or a nut, and how the nut is tapped for it.
 
+use core::fmt;
+
 use crate::tables::galvanic::Metal;
 use crate::tables::locking::TemperatureLimited;
 use crate::tables::nut_grades::BoltCoating;
@@ -68,6 +70,22 @@ pub enum Finish {
     MechanicalZinc,
     /// Zinc flakes in a binder, not electroplated.
     ZincFlake,
+}
+
+impl fmt::Display for Finish {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::Bare(metal) => return write!(f, "bare {metal}"),
+            Self::ZincPlated { baked: false } => "zinc plated",
+            Self::ZincPlated { baked: true } => "zinc plated and baked",
+            Self::CadmiumPlated { baked: false } => "cadmium plated",
+            Self::CadmiumPlated { baked: true } => "cadmium plated and baked",
+            Self::HotDipGalvanized => "hot-dip galvanized",
+            Self::HotDipGalvanizedUndersize => "hot-dip galvanized, cut undersize (marked U)",
+            Self::MechanicalZinc => "mechanically galvanized",
+            Self::ZincFlake => "zinc flake",
+        })
+    }
 }
 
 impl Finish {

@@ -339,6 +339,32 @@ impl serde::Serialize for Washer {
 }
 
 impl WasherStyle {
+    /// The document that it is made to, with the number alone.
+    pub(crate) const fn standard(self) -> &'static str {
+        match self {
+            Self::TypeASingle
+            | Self::TypeANarrow
+            | Self::TypeAWide
+            | Self::TypeBNarrow
+            | Self::TypeBRegular
+            | Self::TypeBWide
+            | Self::SpringLockRegular
+            | Self::SpringLockHeavy
+            | Self::SpringLockExtraDuty
+            | Self::SpringLockHighCollar => "ASME B18.21.1",
+            Self::F436 => "ASTM F436",
+            Self::AircraftRegular | Self::AircraftLight => "aircraft standard",
+            Self::Iso7089 => "ISO 7089",
+            Self::Iso7090 => "ISO 7090",
+            Self::Iso7091 => "ISO 7091",
+            Self::Iso7092 => "ISO 7092",
+            Self::Iso7093 => "ISO 7093",
+            Self::Iso7094 => "ISO 7094",
+            Self::Din125 => "DIN 125",
+            Self::En14399_6 => "EN 14399-6",
+        }
+    }
+
     /// What the style is called in a sentence.
     pub(crate) const fn label(self) -> &'static str {
         match self {

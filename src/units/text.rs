@@ -365,6 +365,8 @@ pub struct Shown {
     base: f64,
     system: UnitSystem,
     rounding: Rounding,
+    /// No more significant digits than so many.
+    figures: Option<usize>,
 }
 
 /// Which way a number is rounded when it is shown.
@@ -421,6 +423,7 @@ pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
         base: quantity.base(),
         system,
         rounding: Rounding::Nearest,
+        figures: None,
     }
 }
 
@@ -496,6 +499,44 @@ impl Shown {
         self
     }
 
+    /// With no more significant digits than so many: what a wrench can be set to, or what a scattered value is worth.
+    ///
+    /// ```
+    /// use shankline::units::{UnitSystem, newton_metres, newtons, shown};
+    /// assert_eq!(shown(newton_metres(338.64), UnitSystem::Si).figures(3).to_string(), "339 N m");
+    /// let most = shown(newtons(80_580.0), UnitSystem::UsCustomary).figures(3).rounded_up();
+    /// assert_eq!(most.to_string(), "18200 lbf"); // 18115
+    /// ```
+    #[must_use]
+    pub const fn figures(mut self, digits: usize) -> Self {
+        self.figures = Some(digits);
+        self
+    }
+
+    /// The number as it is written.
+    fn number(&self, precision: Option<usize>) -> String {
+        let value = self.value();
+        let Some(digits) = self.figures.filter(|_| precision.is_none()) else {
+            let decimals = precision.unwrap_or_else(|| self.decimals());
+            return rounded(value, decimals, self.rounding);
+        };
+        // Digits before the point beyond those wanted become zeros.
+        let (mut size, mut zeros) = (value.abs(), 0);
+        while size >= 10.0 && size.is_finite() {
+            size /= 10.0;
+            zeros += 1;
+        }
+        let zeros = (zeros + 1_usize).saturating_sub(digits.max(1));
+        let decimals = decimals_for(value, digits).min(self.decimals());
+        let scale = (0..zeros).fold(1.0, |scale, _| 10.0 * scale);
+        let number = rounded(value / scale, decimals, self.rounding);
+        if zeros == 0 {
+            number
+        } else {
+            format!("{number}{}", "0".repeat(zeros))
+        }
+    }
+
     /// The number that is shown, before rounding.
     pub(crate) const fn value(&self) -> f64 {
         let zero = match (self.dimension, self.system) {
@@ -525,8 +566,7 @@ impl Shown {
 impl fmt::Display for Shown {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let unit = self.unit().0;
-        let decimals = f.precision().unwrap_or_else(|| self.decimals());
-        let number = rounded(self.value(), decimals, self.rounding);
+        let number = self.number(f.precision());
         // What rounds to zero must not print as minus zero.
         let number = match number.strip_prefix('-') {
             Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,

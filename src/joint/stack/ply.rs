@@ -116,7 +116,7 @@ pub struct JointPly {
         )
     )]
     pub gauge: Option<Length>,
-    /// Width that the load of one bolt comes through.
+    /// Width of the strip that the load of one bolt, or of one row of bolts behind each other, comes through.
     #[cfg_attr(
         feature = "serde",
         serde(

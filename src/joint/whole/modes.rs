@@ -10,6 +10,7 @@ use crate::error::Error;
 use crate::joint::NutOption;
 
 mod bending;
+mod block;
 mod clamp;
 mod coating;
 mod combined;
@@ -47,6 +48,7 @@ pub(super) fn run(case: &Case, out: &mut Outcomes) -> Result<Worked, Error> {
     fatigue::check(case, springs.as_ref(), preload.as_ref(), out);
     let faces_held = clamp::check(case, springs.as_ref(), preload.as_ref(), out);
     plies::check(case, &shear, out);
+    block::check(case, out);
     timber::check(case, out);
     seat::check(case, &tension, out);
     strip::check(case, &tension, out);

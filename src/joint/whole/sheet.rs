@@ -1,12 +1,19 @@
 //! What the workshop builds from, and what the inspector looks at later.
 
-use alloc::{format, string::String, vec::Vec};
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
 use core::fmt;
 
 use super::case::closing;
-use super::{Joint, Verdict};
+use super::{Joint, Verdict, Word};
 use crate::error::Error;
-use crate::joint::{CutMethod, CutPlan, TighteningOrder};
+use crate::joint::{
+    CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, TighteningOrder, reuse,
+};
+use crate::material::Finish;
 use crate::parts::{Locking, Nut};
 use crate::preload::Loosened;
 use crate::spread::Spread;
@@ -25,7 +32,7 @@ mod text;
 #[doc = include_str!("example.txt")]
 /// let verdict = joint.check()?;
 /// let sheet = Sheet::new(&joint, &verdict)?;
-/// assert!(matches!(sheet.assembly[0], SheetStep::Parts { .. }));
+/// assert!(matches!(sheet.assembly[0], SheetStep::Side { .. }));
 /// let text = sheet.render(UnitSystem::Si).to_string();
 /// assert!(text.contains("[ ] Bolt M12 x"));
 /// # Ok(())
@@ -57,29 +64,55 @@ pub struct Sheet {
 )]
 #[non_exhaustive]
 pub enum SheetStep {
+    /// The joint is not to be built as it is: it does not hold, or nobody knows.
+    DoNotBuild {
+        /// The word of the verdict.
+        word: Word,
+    },
+    /// From which side the bolt goes in: the other side may put a shear plane into its thread.
+    Side {
+        /// The ply, or the washer's ply, under the head.
+        head: String,
+        /// The ply at the nut, or the tapped part.
+        end: String,
+        /// Whether the joint ends in a tapped part.
+        tapped: bool,
+    },
     /// The parts of one bolt.
     Parts {
-        /// Bolt, with thread, length, product and grade.
+        /// Bolt, with thread, length, product, grade and coating.
         bolt: String,
-        /// The nut, or the part it is screwed into.
-        nut: String,
-        /// Washers under the head.
-        washers_under_head: usize,
-        /// Washers under the nut; none where there is no nut.
-        washers_under_nut: Option<usize>,
+        /// The nut, with grade and coating; none in a tapped part.
+        nut: Option<String>,
+        /// Washers under the head, from the head to the ply.
+        washers_under_head: Vec<SheetWasher>,
+        /// Washers under the nut, from the ply to the nut.
+        washers_under_nut: Vec<SheetWasher>,
     },
-    /// Cut the bolt.
-    Cut {
-        /// How.
-        method: CutMethod,
-        /// Where to mark it: from under the head for a fixed length, from the face of the tightened
-        /// nut for a cut at fit-up.
+    /// Put it together to see where it is to be cut.
+    FitUp {
+        /// Past the face of the nut.
         #[cfg_attr(
             feature = "serde",
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
         mark: Length,
+        /// Whether a plain nut takes the place of a lock nut that is good once.
+        plain_nut: bool,
     },
+    /// Cut the bolt.
+    Cut {
+        /// Where to mark it, from under the head; none where it was marked at the fit-up.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize_option")
+        )]
+        mark: Option<Length>,
+    },
+    /// The cut end has lost its coating.
+    CoatEnd,
+    /// The hole for the pin comes after the cut.
+    DrillAfterCut,
     /// Measure the running torque of a lock nut and add it to the torque.
     AddRunningTorque,
     /// Measure the running torque of a lock nut, whose range is in the torque.
@@ -105,13 +138,15 @@ pub enum SheetStep {
         preload: Spread<Force>,
         /// The nut factor: least, nominal and greatest.
         nut_factor: [f64; 3],
+        /// Whether the nut is turned and the head held; else the head is turned.
+        nut_is_turned: bool,
     },
-    /// No tightening is specified, so that no preload is counted on; the step says so.
+    /// Tighten until the plies touch: nothing counts on preload.
     TightenSnug,
+    /// No tightening is specified; the step says so.
+    AskForTightening,
     /// A wrench of the right size.
     WrenchRange,
-    /// The hole for the pin comes after the cut.
-    DrillAfterCut,
     /// Line up the slots of a slotted nut within the range of its torque, and fit the pin.
     FitPin,
     /// Line up the slots of a slotted nut that no torque is given for, and fit the pin.
@@ -149,6 +184,12 @@ pub enum SheetStep {
             serde(serialize_with = "crate::units::quantity::serialize_option")
         )]
         most: Option<Length>,
+        /// The pitch of the thread, to count in threads.
+        #[cfg_attr(
+            feature = "serde",
+            serde(serialize_with = "crate::units::quantity::serialize")
+        )]
+        pitch: Length,
     },
     /// Look again after the first hours under load.
     FirstLook,
@@ -170,8 +211,12 @@ pub enum SheetStep {
     },
     /// What a mark cannot show.
     MarkShowsRotationOnly,
-    /// How to check the torque.
+    /// How to check the torque of a bolt that may be tightened again.
     Retorque,
+    /// How to check the torque of a bolt that may not.
+    TorqueWithoutSlackening,
+    /// Whether the bolt may be used again.
+    Reuse(Reuse),
     /// Used nuts.
     UsedNut {
         /// What locks it.
@@ -181,108 +226,93 @@ pub enum SheetStep {
     LookAround,
 }
 
+/// Washers of one kind on a [`Sheet`].
+///
+/// ```
+/// use shankline::joint::SheetWasher;
+/// fn print(washer: &SheetWasher) {
+///     println!("{} x {}", washer.count, washer.name);
+/// }
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct SheetWasher {
+    /// How many.
+    pub count: usize,
+    /// What they are, with the size.
+    pub name: String,
+    /// Thickness of one.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_spread")
+    )]
+    pub thickness: Spread<Length>,
+}
+
 impl Sheet {
-    /// The sheet of a joint that has been checked.
+    /// The sheet of a joint that has been checked. That of a joint that does not hold, or is undecided, says so
+    /// first.
     ///
     /// # Errors
     ///
     /// Those of [`CutPlan::new`] and of the look-up of the nut.
     ///
     /// ```
-    /// # use shankline::joint::{Joint, Verdict, Sheet};
-    /// fn steps(joint: &Joint, check: &Verdict) -> Result<usize, shankline::Error> {
-    ///     Ok(Sheet::new(joint, check)?.assembly.len())
+    /// # use shankline::joint::{Joint, Sheet, Verdict};
+    /// fn steps(joint: &Joint, verdict: &Verdict) -> Result<usize, shankline::Error> {
+    ///     Ok(Sheet::new(joint, verdict)?.assembly.len())
     /// }
     /// ```
-    pub fn new(joint: &Joint, check: &Verdict) -> Result<Self, Error> {
+    pub fn new(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
         let thread = joint.bolt.thread;
-        let nut = match (joint.nut, joint.stack.tapped_part()) {
-            (Some(nut), _) => format!("nut {}", Nut::find(nut.style, &thread)?),
-            (None, part) => {
-                let name = part.map(|part| part.name.as_str());
-                format!("into the thread of \"{}\"", name.unwrap_or_default())
-            }
-        };
-        let candidate = &check.candidate;
+        let candidate = &verdict.candidate;
         let locking = joint.nut.map(|nut| nut.style.locking());
-        let mut assembly = Vec::from([SheetStep::Parts {
-            bolt: format!(
-                "{thread} x {} {}, {}",
-                length_name(candidate.screw.nominal, thread.is_unified()),
-                joint.bolt.product,
-                joint.bolt.grade
-            ),
-            nut,
-            washers_under_head: joint.stack.washers_under_head().len()
-                + candidate.washers_added_under_head,
-            washers_under_nut: joint
-                .nut
-                .map(|_| joint.stack.other_washers_under_nut().len() + candidate.washers_under_nut),
-        }]);
+        let mut assembly = Vec::with_capacity(12);
+        let word = verdict.word();
+        if word != Word::Holds {
+            assembly.push(SheetStep::DoNotBuild { word });
+        }
+        assembly.extend(parts(joint, verdict)?);
+        // The bolt is cut before it is tightened for good.
         let plan = CutPlan::new(candidate, &thread, closing(joint)?.end()?, joint.rules)?;
-        let cut = plan.cut().map(|cut| SheetStep::Cut {
-            method: plan.method,
-            mark: match plan.method {
-                CutMethod::AtFitUp => cut.mark_from_nut.nominal,
-                _ => cut.mark_from_head.nominal,
-            },
-        });
-        if plan.method == CutMethod::ToFixedLength {
-            assembly.extend(cut.clone());
-        }
-        let prevailing = check.preload.and_then(|preload| preload.prevailing);
-        match prevailing {
-            Some(torque) => assembly.push(SheetStep::CheckRunningTorque { torque }),
-            None if matches!(locking, Some(Locking::Insert | Locking::AllMetal)) => {
-                assembly.push(SheetStep::AddRunningTorque);
-            }
-            None => {}
-        }
-        match (joint.torque(), check.preload) {
-            (Some(torque), Some(preload)) => {
-                let k = torque.nut_factor;
-                assembly.push(SheetStep::Tighten {
-                    torque: preload.torque,
-                    preload: preload.preload,
-                    nut_factor: [k.min(), k.nominal(), k.max()],
+        if let Some(cut) = plan.cut() {
+            let at_fit_up = plan.method == CutMethod::AtFitUp;
+            if at_fit_up {
+                assembly.push(SheetStep::FitUp {
+                    mark: cut.mark_from_nut.nominal,
+                    plain_nut: matches!(locking, Some(Locking::Insert | Locking::AllMetal)),
                 });
-                assembly.push(SheetStep::WrenchRange);
             }
-            _ => assembly.push(SheetStep::TightenSnug),
-        }
-        let is_cut = cut.is_some();
-        if plan.method == CutMethod::AtFitUp {
-            assembly.extend(cut);
-        }
-        if locking == Some(Locking::Slotted) {
-            assembly.extend(is_cut.then_some(SheetStep::DrillAfterCut));
-            assembly.push(match check.preload {
-                Some(_) => SheetStep::FitPin,
-                None => SheetStep::FitPinByHand,
+            assembly.push(SheetStep::Cut {
+                mark: (!at_fit_up).then_some(cut.mark_from_head.nominal),
             });
+            let coated = joint
+                .bolt
+                .finish
+                .is_some_and(|finish| !matches!(finish, Finish::Bare(_)));
+            assembly.extend(coated.then_some(SheetStep::CoatEnd));
+            let slotted = locking == Some(Locking::Slotted);
+            assembly.extend(slotted.then_some(SheetStep::DrillAfterCut));
         }
-        let pitch = thread.pitch();
-        let protrusion = match joint.stack.tapped_part() {
-            Some(part) => SheetStep::Engagement {
-                least: part.engagement.unwrap_or_default(),
-                depth: part.depth,
-            },
-            None => SheetStep::Protrusion {
-                least: joint.rules.least_protrusion_pitches() * pitch,
-                most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
-            },
-        };
+        tightening(joint, verdict, locking, &mut assembly);
+        let protrusion = protrusion(joint);
         assembly.push(protrusion.clone());
         // Without a torque there is none to mark after, to check or to lose.
-        if check.preload.is_some() {
+        if verdict.preload.is_some() {
             assembly.push(if joint.nut.is_some() {
                 SheetStep::WitnessMark
             } else {
                 SheetStep::WitnessMarkAtHead
             });
         }
-        let mut inspection = preload_inspection(check)?;
+        let mut inspection = preload_inspection(joint, verdict)?;
         inspection.push(protrusion);
+        if joint.environment.refits > 0 {
+            let target = joint.torque().map(|torque| torque.target);
+            let rule = reuse(joint.bolt.grade, joint.bolt.finish, target);
+            inspection.push(SheetStep::Reuse(rule));
+        }
         inspection.extend(locking.map(|locking| SheetStep::UsedNut { locking }));
         inspection.push(SheetStep::LookAround);
         Ok(Self {
@@ -294,16 +324,20 @@ impl Sheet {
     /// The sheet for a group of such bolts: their order comes before the tightening.
     ///
     /// ```
-    /// # use shankline::joint::{Joint, Verdict, Sheet, tightening_order};
+    /// # use shankline::joint::{Joint, Sheet, Verdict, tightening_order};
     /// # use shankline::strength::group::BoltPattern;
-    /// fn sheet(joint: &Joint, check: &Verdict, group: &BoltPattern) -> Result<Sheet, shankline::Error> {
-    ///     Ok(Sheet::new(joint, check)?.for_group(tightening_order(group)))
+    /// fn sheet(joint: &Joint, verdict: &Verdict, group: &BoltPattern) -> Result<Sheet, shankline::Error> {
+    ///     Ok(Sheet::new(joint, verdict)?.for_group(tightening_order(group)))
     /// }
     /// ```
     #[must_use]
     pub fn for_group(mut self, order: TighteningOrder) -> Self {
-        let tightening =
-            |step: &SheetStep| matches!(step, SheetStep::Tighten { .. } | SheetStep::TightenSnug);
+        let tightening = |step: &SheetStep| {
+            matches!(
+                step,
+                SheetStep::Tighten { .. } | SheetStep::TightenSnug | SheetStep::AskForTightening
+            )
+        };
         let place = self.assembly.iter().position(tightening);
         let place = place.unwrap_or(self.assembly.len());
         self.assembly.insert(place, SheetStep::Order(order));
@@ -325,6 +359,136 @@ impl Sheet {
         RenderedSheet {
             sheet: self,
             system,
+        }
+    }
+}
+
+/// From which side the bolt goes in, and what goes on it.
+fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
+    let (thread, stack, candidate) = (joint.bolt.thread, &joint.stack, &verdict.candidate);
+    let name = |ply: Option<&JointPly>| ply.map_or_else(String::new, |ply| ply.name.clone());
+    let tapped = stack.tapped_part();
+    let side = SheetStep::Side {
+        head: name(stack.plies().first()),
+        end: tapped.map_or_else(|| name(stack.plies().last()), |part| part.name.clone()),
+        tapped: tapped.is_some(),
+    };
+    let coat =
+        |finish: Option<Finish>| finish.map_or_else(String::new, |finish| format!(", {finish}"));
+    let bolt = format!(
+        "{thread} x {} {}, {}{}",
+        length_name(candidate.screw.nominal, thread.is_unified()),
+        joint.bolt.product,
+        joint.bolt.grade,
+        coat(joint.bolt.finish),
+    );
+    let nut = match joint.nut {
+        None => None,
+        Some(nut) => {
+            let grade = nut.grade.map(|grade| format!(", {grade}"));
+            let (row, grade) = (Nut::find(nut.style, &thread)?, grade.unwrap_or_default());
+            Some(format!("{row}{grade}{}", coat(nut.finish)))
+        }
+    };
+    let washer = |washer: &JointWasher, count: usize| SheetWasher {
+        count,
+        name: match washer.style {
+            Some(style) => format!("{style} {}, {thread}", style.standard()),
+            None => washer.name.to_string(),
+        },
+        thickness: washer.thickness,
+    };
+    let mut under_head: Vec<SheetWasher> = Vec::new();
+    let added = candidate.washers_added_under_head;
+    let more = stack.washer_to_add_under_head().filter(|_| added > 0);
+    under_head.extend(more.map(|own| washer(own, added)));
+    under_head.extend(stack.washers_under_head().iter().map(|own| washer(own, 1)));
+    let mut under_nut: Vec<SheetWasher> = Vec::new();
+    let others = stack.other_washers_under_nut().iter();
+    under_nut.extend(others.map(|own| washer(own, 1)));
+    let count = candidate.washers_under_nut;
+    let usual = stack.washers_under_nut().filter(|_| count > 0);
+    under_nut.extend(usual.map(|(own, _)| washer(own, count)));
+    let parts = SheetStep::Parts {
+        bolt,
+        nut,
+        washers_under_head: together(under_head),
+        washers_under_nut: together(under_nut),
+    };
+    Ok([side, parts])
+}
+
+/// Washers of one kind that lie on each other are counted together.
+fn together(washers: Vec<SheetWasher>) -> Vec<SheetWasher> {
+    let mut counted: Vec<SheetWasher> = Vec::with_capacity(washers.len());
+    for washer in washers {
+        match counted.last_mut() {
+            Some(last) if last.name == washer.name && last.thickness == washer.thickness => {
+                last.count += washer.count;
+            }
+            _ => counted.push(washer),
+        }
+    }
+    counted
+}
+
+fn tightening(
+    joint: &Joint,
+    verdict: &Verdict,
+    locking: Option<Locking>,
+    assembly: &mut Vec<SheetStep>,
+) {
+    let prevailing = verdict.preload.and_then(|preload| preload.prevailing);
+    match prevailing {
+        Some(torque) => assembly.push(SheetStep::CheckRunningTorque { torque }),
+        None if verdict.preload.is_some()
+            && matches!(locking, Some(Locking::Insert | Locking::AllMetal)) =>
+        {
+            assembly.push(SheetStep::AddRunningTorque);
+        }
+        None => {}
+    }
+    match (joint.torque(), verdict.preload) {
+        (Some(torque), Some(preload)) => {
+            let k = torque.nut_factor;
+            assembly.push(SheetStep::Tighten {
+                torque: preload.torque,
+                preload: preload.preload,
+                nut_factor: [k.min(), k.nominal(), k.max()],
+                nut_is_turned: joint.nut.is_some(),
+            });
+            assembly.push(SheetStep::WrenchRange);
+        }
+        _ if joint.tightening.is_none() => assembly.push(SheetStep::AskForTightening),
+        _ => assembly.push(SheetStep::TightenSnug),
+    }
+    if locking == Some(Locking::Slotted) {
+        assembly.push(match verdict.preload {
+            Some(_) => SheetStep::FitPin,
+            None => SheetStep::FitPinByHand,
+        });
+    }
+}
+
+/// How far the end of the bolt must come.
+fn protrusion(joint: &Joint) -> SheetStep {
+    let pitch = joint.bolt.thread.pitch();
+    match joint.stack.tapped_part() {
+        Some(part) => SheetStep::Engagement {
+            least: part.engagement.unwrap_or_default(),
+            depth: part.depth,
+        },
+        None => {
+            let by_rules = joint.rules.least_protrusion_pitches() * pitch;
+            let lock = joint
+                .nut
+                .and_then(|nut| LeastProtrusion::of(nut.style.locking()));
+            let by_lock = lock.map(|lock| lock.length(&joint.bolt.thread));
+            SheetStep::Protrusion {
+                least: by_lock.map_or(by_rules, |length| length.max(by_rules)),
+                most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
+                pitch,
+            }
         }
     }
 }
@@ -361,8 +525,8 @@ impl fmt::Display for RenderedSheet<'_> {
 }
 
 /// What a mark shows of the preload, if there is one.
-fn preload_inspection(check: &Verdict) -> Result<Vec<SheetStep>, Error> {
-    let Some(preload) = check.preload else {
+fn preload_inspection(joint: &Joint, verdict: &Verdict) -> Result<Vec<SheetStep>, Error> {
+    let Some(preload) = verdict.preload else {
         return Ok(Vec::new());
     };
     let mut steps = Vec::from([SheetStep::FirstLook, SheetStep::MovedMark]);
@@ -374,7 +538,16 @@ fn preload_inspection(check: &Verdict) -> Result<Vec<SheetStep>, Error> {
         let loss = preload.settling_loss;
         steps.push(SheetStep::Settling { loss });
     }
-    steps.extend([SheetStep::MarkShowsRotationOnly, SheetStep::Retorque]);
+    let target = joint.torque().map(|torque| torque.target);
+    let again = reuse(joint.bolt.grade, joint.bolt.finish, target).may_be_slackened();
+    steps.extend([
+        SheetStep::MarkShowsRotationOnly,
+        if again {
+            SheetStep::Retorque
+        } else {
+            SheetStep::TorqueWithoutSlackening
+        },
+    ]);
     Ok(steps)
 }
 

@@ -127,8 +127,9 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
             } else {
                 plane.share * (case.joint.load.shock_factor * case.joint.load.across)
             };
-            let check = slip.check(load, case.level)?;
-            Ok(Check { place, ..check })
+            let mut check = slip.check(load, case.level)?;
+            check.place = place;
+            Ok(check)
         });
         let check = out.attempt(MODE, place, check);
         held = match (held, check) {

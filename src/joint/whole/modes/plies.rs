@@ -1,11 +1,11 @@
-//! What each ply bears: bearing, tear-out, net and gross section, block shear, distances, holes.
+//! What each ply bears: bearing, tear-out, net and gross section, distances, holes.
 
 use super::shear::Shear;
+use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
-use crate::joint::{JointPly, Pattern};
-use crate::strength::check::{Level, Mode, Place};
+use crate::strength::check::{Level, Mode};
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{
     DistanceConditions, DistanceStanding, Exposure, Hole, HoleClass, HoleKind, HoleRule, Ply,
@@ -27,10 +27,7 @@ const OF_A_PLY: [Mode; 5] = [
 
 pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
     if !case.is_sheared() {
-        for mode in OF_A_PLY
-            .into_iter()
-            .chain([Mode::BlockShear, Mode::Distances, Mode::Holes])
-        {
+        for mode in OF_A_PLY.into_iter().chain([Mode::Distances, Mode::Holes]) {
             out.not_concerned(mode, NotConcerned::NoLoadAcross);
         }
         return;
@@ -51,7 +48,6 @@ pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
     {
         out.find(Finding::BearingMustGovern { bears, most });
     }
-    block(case, out);
     for mode in OF_A_PLY {
         out.not_concerned(
             mode,
@@ -199,7 +195,14 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
     match answer {
         PlyOutcome::Found(found) => {
             out.work_at(own.place, || found.derivation());
-            let check = found.check(own.load, case.level, own.number);
+            // Behind each other, the bolts of a row load the same strip of the ply.
+            // At most 1000: exact.
+            #[allow(clippy::cast_precision_loss)]
+            let bolts = match mode {
+                Mode::NetSection | Mode::GrossSection => case.joint.pattern.along() as f64,
+                _ => 1.0,
+            };
+            let check = found.check(bolts * own.load, case.level, own.number);
             let check = check.map(|mut check| {
                 check.place = own.place;
                 check
@@ -428,14 +431,4 @@ fn around_pivot(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
             }
         }
     }
-}
-
-/// Blocks of a ply between several bolts.
-fn block(case: &Case, out: &mut Outcomes) {
-    if case.joint.pattern == Pattern::Single || case.has_timber() {
-        out.not_concerned(Mode::BlockShear, NotConcerned::SingleBolt);
-        return;
-    }
-    let why = "a joint is one bolt of its group here: check the holes together by strength::ply::block_shear";
-    out.missing(Mode::BlockShear, Place::Joint, Need::Method(why));
 }

@@ -1,93 +1,91 @@
 //! Steps of a sheet in words.
 
-use alloc::{format, string::String};
+use alloc::{format, string::String, vec::Vec};
 
-use super::SheetStep;
-use crate::joint::CutMethod;
+use super::{SheetStep, SheetWasher};
+use crate::joint::Word;
 use crate::parts::Locking;
-use crate::units::{UnitSystem, shown};
+use crate::units::{Length, UnitSystem, shown};
 
 impl SheetStep {
-    /// The step for a person.
+    /// The step for a person. Figures are what a wrench or a rule can be set to: torques and preloads have three
+    /// digits, a preload that must be reached is rounded up and one that must not be passed as well.
     ///
     /// ```
     /// use shankline::joint::SheetStep;
     /// use shankline::units::UnitSystem;
-    /// assert!(SheetStep::Retorque.text(UnitSystem::Si).contains("quarter turn"));
+    /// assert!(SheetStep::Retorque.text(UnitSystem::Si).starts_with("To check the torque, one bolt at a time"));
     /// ```
     #[must_use]
     pub fn text(&self, system: UnitSystem) -> String {
-        self.with_values(system)
+        self.of_parts(system)
+            .or_else(|| self.of_tightening(system))
+            .or_else(|| self.of_inspection(system))
             .unwrap_or_else(|| self.words().into())
     }
 
-    /// The text of a step that has values in it.
-    fn with_values(&self, system: UnitSystem) -> Option<String> {
+    /// The text of a step about parts and their sizes.
+    fn of_parts(&self, system: UnitSystem) -> Option<String> {
         Some(match self {
+            Self::DoNotBuild { word } => match word {
+                Word::DoesNotHold => {
+                    "DO NOT BUILD: the joint does not hold. What follows is for the discussion only."
+                        .into()
+                }
+                _ => {
+                    "DO NOT BUILD YET: the joint is undecided, something that matters could not be checked."
+                        .into()
+                }
+            },
+            Self::Side { head, end, tapped } => {
+                if *tapped {
+                    format!(
+                        "Put the screw in from the side of \"{head}\", into the thread of \"{end}\"."
+                    )
+                } else {
+                    format!(
+                        "Put the bolt in from the side of \"{head}\", with the nut at \"{end}\": from the other side \
+                         the thread may lie in a shear plane."
+                    )
+                }
+            }
             Self::Parts {
                 bolt,
                 nut,
                 washers_under_head,
                 washers_under_nut,
             } => {
-                let at_nut = washers_under_nut.map(|count| format!(", {count} under the nut"));
-                format!(
-                    "Bolt {bolt}; {nut}; washers: {washers_under_head} under the head{}.",
-                    at_nut.unwrap_or_default()
-                )
-            }
-            Self::Cut { method, mark } => {
-                let mark = shown(*mark, system);
-                match method {
-                    CutMethod::AtFitUp => format!(
-                        "Mark the bolt {mark} past the face of the tightened nut; take it out, cut and \
-                         dress it, and fit it again."
-                    ),
-                    _ => format!("Cut the bolt {mark} from under the head and dress its end."),
+                let mut text = format!("Bolt {bolt}");
+                if let Some(nut) = nut {
+                    text += &format!("; nut {nut}");
                 }
+                text += &format!("; under the head: {}", washers(washers_under_head, system));
+                if nut.is_some() {
+                    text += &format!("; under the nut: {}", washers(washers_under_nut, system));
+                }
+                text + "."
             }
-            Self::Tighten {
-                torque,
-                preload,
-                nut_factor: [least, nominal, most],
-            } => {
+            Self::FitUp { mark, plain_nut } => {
+                let mark = shown(*mark, system);
+                let nut = if *plain_nut {
+                    "a plain nut in place of the lock nut, which is kept for the end"
+                } else {
+                    "its nut"
+                };
                 format!(
-                    "Tighten to {}, for a nut factor of {nominal} ({least} to {most}): preload {}, from \
-                     {} to {}. Another lubricant or finish needs another torque.",
-                    shown(*torque, system),
-                    shown(preload.nominal, system),
-                    shown(preload.min, system),
-                    shown(preload.max, system)
+                    "Put it together with {nut}, pull it up until the plies touch, mark the bolt {mark} past the face \
+                     of the nut, and take it out."
                 )
             }
-            Self::CheckRunningTorque { torque } => {
-                format!(
-                    "Turn the lock nut on until its lock grips the bolt and read the running torque before \
-                     it seats: the torque below has {} for it. Outside {} to {} take another nut.",
-                    shown(torque.nominal, system),
-                    shown(torque.min, system),
-                    shown(torque.max, system)
-                )
-            }
-            Self::Order(order) => format!("Order: {order}."),
-            Self::MarkMeans { loosened } => {
-                format!(
-                    "A mark that moved by {} has lost {} of {}; at {} nothing is left.",
-                    shown(loosened.angle, system),
-                    shown(loosened.lost, system),
-                    shown(loosened.preload, system),
-                    shown(loosened.angle_to_zero, system)
-                )
-            }
-            Self::Settling { loss } => {
-                format!(
-                    "Settling takes about {} of the preload, with the mark in line; the check has taken it \
-                     off.",
-                    shown(*loss, system)
-                )
+            Self::Cut { mark: Some(mark) } => format!(
+                "Cut the bolt {} from under the head and dress its end, before it is tightened for good.",
+                shown(*mark, system)
+            ),
+            Self::Cut { mark: None } => {
+                "Cut the bolt at the mark and dress its end, before it is tightened for good.".into()
             }
             Self::Engagement { least, depth } => {
-                let least = shown(*least, system);
+                let least = shown(*least, system).rounded_up();
                 match depth {
                     Some(depth) => format!(
                         "The screw fills at least {least} of the {} of thread, and does not meet its end: \
@@ -97,16 +95,91 @@ impl SheetStep {
                     None => format!("The screw fills at least {least} of the thread."),
                 }
             }
-            Self::Protrusion { least, most } => {
-                let least = shown(*least, system);
+            Self::Protrusion { least, most, pitch } => {
+                let threads = |length: &Length| {
+                    let count = (*length / *pitch).value;
+                    let count = format!("{count:.1}");
+                    let count = count.strip_suffix(".0").unwrap_or(&count);
+                    if count == "1" {
+                        format!("{count} thread")
+                    } else {
+                        format!("{count} threads")
+                    }
+                };
+                let from = shown(*least, system).rounded_up();
+                let from_threads = threads(least);
                 match most {
                     Some(most) => format!(
-                        "{least} to {} of the bolt shows past the nut.",
-                        shown(*most, system)
+                        "The bolt sticks out of the nut by {from} to {} ({from_threads} to {}).",
+                        shown(*most, system).rounded_down(),
+                        threads(most)
                     ),
-                    None => format!("At least {least} of the bolt shows past the nut."),
+                    None => format!(
+                        "The bolt sticks out of the nut by at least {from} ({from_threads})."
+                    ),
                 }
             }
+            _ => return None,
+        })
+    }
+
+    /// The text of a step about torque.
+    fn of_tightening(&self, system: UnitSystem) -> Option<String> {
+        Some(match self {
+            Self::Tighten {
+                torque,
+                preload,
+                nut_factor: [least, nominal, most],
+                nut_is_turned,
+            } => {
+                let turn = if *nut_is_turned {
+                    "Turn the nut and hold the head. "
+                } else {
+                    ""
+                };
+                format!(
+                    "{turn}Tighten to {}, for a nut factor of {nominal} ({least} to {most}): preload about {}, from \
+                     {} to {}. Another lubricant or finish needs another torque.",
+                    shown(*torque, system).figures(3),
+                    shown(preload.nominal, system).figures(3),
+                    shown(preload.min, system).figures(3).rounded_down(),
+                    shown(preload.max, system).figures(3).rounded_up()
+                )
+            }
+            Self::CheckRunningTorque { torque } => {
+                format!(
+                    "Turn the lock nut on until its lock grips the bolt and read the running torque before \
+                     it seats: the torque below has {} for it. Outside {} to {} take another nut.",
+                    shown(torque.nominal, system).figures(3),
+                    shown(torque.min, system).figures(3),
+                    shown(torque.max, system).figures(3)
+                )
+            }
+            Self::Order(order) => format!("Order: {order}."),
+            _ => return None,
+        })
+    }
+
+    /// The text of a step for the inspector that has values in it.
+    fn of_inspection(&self, system: UnitSystem) -> Option<String> {
+        Some(match self {
+            Self::MarkMeans { loosened } => {
+                format!(
+                    "A mark that moved by {:.0} has lost about {} of {}; at about {:.0} nothing is left.",
+                    shown(loosened.angle, system),
+                    shown(loosened.lost, system).figures(2),
+                    shown(loosened.preload, system).figures(2),
+                    shown(loosened.angle_to_zero, system)
+                )
+            }
+            Self::Settling { loss } => {
+                format!(
+                    "Settling takes about {} of the preload, with the mark in line; the check has taken it \
+                     off.",
+                    shown(*loss, system).figures(2)
+                )
+            }
+            Self::Reuse(rule) => format!("Taken apart: {rule}."),
             _ => return None,
         })
     }
@@ -124,11 +197,15 @@ impl SheetStep {
                     "Look at the threads and faces of a used nut; take a new one where they are marked."
                 }
             },
+            Self::CoatEnd => "Coat the cut end again against rust.",
             Self::AddRunningTorque => {
                 "Turn the lock nut on until its lock grips the bolt; read the running torque before it \
                  seats, and add it to the torque below."
             }
             Self::TightenSnug => {
+                "Tighten with an ordinary wrench until the plies touch: nothing here counts on preload."
+            }
+            Self::AskForTightening => {
                 "No tightening is specified: nothing here counts on preload. Ask the designer."
             }
             Self::WrenchRange => "Use a torque wrench above 20 % of its full scale.",
@@ -152,34 +229,32 @@ impl SheetStep {
                 "Look at the marks, and check the torque, after the first hours under load."
             }
             Self::MovedMark => {
-                "A broken or offset mark means the nut or the bolt has turned and preload is lost: find \
-                 out why, tighten again, and mark again."
+                "A broken or offset mark means the nut or the bolt may have turned and preload may be lost: find \
+                 out why, and have it tightened or replaced as below."
             }
             Self::MarkShowsRotationOnly => {
                 "A whole mark shows only that nothing has turned: preload lost to embedding, paint or creep leaves it \
                  whole."
             }
             Self::Retorque => {
-                "To check the torque, slacken by a quarter turn and tighten to the value again."
+                "To check the torque, one bolt at a time and with the load off: slacken it, tighten it to the value \
+                 again, and mark it again. What has lost its clamp meanwhile is held by the others alone."
+            }
+            Self::TorqueWithoutSlackening => {
+                "Do not slacken it to check the torque: this bolt is not to be tightened twice. Turn it on, in the \
+                 direction of tightening, and read the torque at which it begins to move; well below the value, \
+                 replace bolt and nut."
             }
             Self::LookAround => {
                 "Look for rust, cracked paint at the ply edges, elongated holes, bent bolts and missing \
                  washers."
             }
             // Those are written with their values.
-            Self::Parts { .. }
-            | Self::Cut { .. }
-            | Self::Tighten { .. }
-            | Self::CheckRunningTorque { .. }
-            | Self::Order(_)
-            | Self::MarkMeans { .. }
-            | Self::Settling { .. }
-            | Self::Engagement { .. }
-            | Self::Protrusion { .. } => "",
+            _ => "",
         }
     }
 
-    /// Who says so.
+    /// Who says so: a document that a reader can find, or that it is common practice.
     ///
     /// ```
     /// use shankline::joint::SheetStep;
@@ -188,34 +263,50 @@ impl SheetStep {
     #[must_use]
     pub const fn source(&self) -> &'static str {
         match self {
-            Self::Parts { .. }
-            | Self::Cut { .. }
-            | Self::Engagement { .. }
-            | Self::Protrusion { .. } => "length selection under the rules of this joint",
-            Self::Tighten { .. } => "T = K F d with the nut factor of this joint",
+            Self::DoNotBuild { .. } | Self::Parts { .. } => "verdict on this joint",
+            Self::Side { .. } | Self::FitUp { .. } | Self::Cut { .. } | Self::Engagement { .. } => {
+                "length selection under the rules of this joint"
+            }
+            Self::Protrusion { .. } => {
+                "length selection under the rules of this joint; for lock nuts US Air Force SMC regulation on locking features"
+            }
+            Self::Tighten { .. } => {
+                "T = K F d (Shigley, 9th ed., Eq. 8-27) with the nut factor of this joint"
+            }
             Self::Order(order) => order.rule.source(),
             Self::MarkMeans { .. } | Self::Settling { .. } => {
                 "bolt and plies as two springs, stiffness of this joint"
             }
             Self::AddRunningTorque | Self::CheckRunningTorque { .. } => "FAA AC 43.13-1B 7-40",
-            Self::WrenchRange => "a university's torquing procedure for space hardware",
-            Self::FitPin => "helicopter maintenance manual, section 20-70",
-            Self::WitnessMark | Self::WitnessMarkAtHead => "an aerospace worker's account",
-            Self::MovedMark => "a maker's inspection guide",
-            Self::Retorque => "a maker's service manual, 1996",
-            Self::UsedNut { locking } => match locking {
-                Locking::Insert | Locking::AllMetal => {
-                    "FAA AC 43.13-1B Table 7-2; NAVEDTRA 14014 for critical places"
-                }
-                Locking::Slotted => "helicopter maintenance manual, section 20-70",
-                Locking::None | Locking::Serrated => "common practice, no source",
-            },
-            Self::TightenSnug
-            | Self::DrillAfterCut
-            | Self::FitPinByHand
-            | Self::FirstLook
-            | Self::MarkShowsRotationOnly
-            | Self::LookAround => "common practice, no source",
+            Self::UsedNut {
+                locking: Locking::Insert | Locking::AllMetal,
+            } => "FAA AC 43.13-1B Table 7-2; NAVEDTRA 14014 for critical places",
+            Self::TorqueWithoutSlackening => {
+                "RCSC Specification 2.3.3 and EN 14399 on tightening twice; common practice, no source, for the rest"
+            }
+            Self::Reuse(_) => "named in the line",
+            _ => "common practice, no source",
         }
+    }
+}
+
+/// "2 ISO 7089 washer, M16 (2.70 to 3.30 mm)" and so on; "none".
+fn washers(washers: &[SheetWasher], system: UnitSystem) -> String {
+    let each: Vec<String> = washers
+        .iter()
+        .map(|washer| {
+            format!(
+                "{} x {} ({} to {} thick)",
+                washer.count,
+                washer.name,
+                shown(washer.thickness.min, system),
+                shown(washer.thickness.max, system)
+            )
+        })
+        .collect();
+    if each.is_empty() {
+        "no washer".into()
+    } else {
+        each.join(" and ")
     }
 }
