@@ -135,7 +135,18 @@ fn a_grade_without_a_proof_load_is_held_against_yield() {
     joint.bolt.grade = BoltGrade::Stainless(StainlessClass::A2_50);
     // A torque that stretches it to 29.5 kN, as 70 % of its tensile load would be: 167 % of 210 x 84.27 = 17.70 kN.
     tighten(&mut joint, PreloadTarget::En1993, [0.18, 0.20, 0.22]);
-    assert_ne!(word(&joint), Word::Holds);
+    // EN 1993-1-8, 3.4.1, preloads no such bolt: nothing that counts on the preload is known.
+    let found = verdict(&joint);
+    for mode in [
+        Mode::Tightening,
+        Mode::Preload,
+        Mode::Settling,
+        Mode::Stripping,
+        Mode::Pressure,
+    ] {
+        assert_eq!(found.account(mode), Account::Missing, "{mode}");
+    }
+    assert_eq!(found.word(), Word::Undecided);
     tighten(&mut joint, PreloadTarget::Reusable, [0.18, 0.20, 0.22]);
     let found = check_of(&verdict(&joint), Mode::Tightening, Place::Joint);
     near(joints::force(found.resistance), 17_697.0, 1e-3);
@@ -159,7 +170,7 @@ fn torsion_counts_while_the_nut_is_turned() {
     assert_eq!(found.word(), Word::DoesNotHold);
 }
 
-/// Heat lengthens aluminium more than the bolt: the preload grows (alpha 23 against 11.5 per million and kelvin).
+/// Heat lengthens aluminium more than the bolt: the preload grows.
 #[test]
 fn heat_adds_to_the_preload() {
     let mut joint = frame();
@@ -169,10 +180,10 @@ fn heat_adds_to_the_preload() {
     joint.stack = joints::stacked([alloy("plate"), alloy("bracket")]);
     joint.load.across = newtons(3e3);
     joint.tightening = joints::tightened(0.14, 0.22);
-    let cold = verdict(&joint).preload.unwrap();
     joint.environment.hottest = celsius(150.0);
     let hot = verdict(&joint).preload.unwrap();
-    assert!(hot.greatest - cold.greatest > newtons(20e3), "{hot:?}");
+    // By hand: (23.58 - 11.7) per million x 40 mm x 130 K = 0.0618 mm on bolt and members in series, 507.7 kN/mm.
+    near((hot.greatest - hot.preload.max).value, 31.37e3, 2e-3);
     let tightening = check_of(&verdict(&joint), Mode::Tightening, Place::Joint);
     assert!(!tightening.holds(), "{tightening:?}");
 }
@@ -639,8 +650,12 @@ fn nuts_for_dipped_bolts_are_tapped_oversize_and_are_weaker() {
     joint.bolt.finish = dipped;
     joint.nut.as_mut().unwrap().finish = dipped;
     joint.load.across = newtons(10e3);
+    joint.load.along = newtons(1e3);
     assert_ne!(word(&joint), Word::Holds);
     assert_ne!(verdict(&joint).account(Mode::Pairing), Account::InOrder);
+    // By hand: 100 ksi x 0.33446 in2.
+    let proof = resistance(&joint, Mode::Stripping, Place::Nut);
+    near(proof / pounds_force(1e3).value, 33.45, 1e-3);
     joint.nut.as_mut().unwrap().finish = Some(Finish::ZincPlated { baked: false });
     let misfit = |found: &Finding| matches!(found, Finding::ThreadsDoNotFit { .. });
     assert!(faults(&joint).iter().any(misfit), "{:?}", faults(&joint));
@@ -1051,7 +1066,10 @@ fn thread_in_a_quarter_of_a_member_takes_the_root() {
         (NutStyle::Hex, Some(NutGrade::SaeJ995Grade2)),
     );
     let washer = JointWasher::find(WasherStyle::TypeAWide, &joint.bolt.thread).unwrap();
-    let wood = |t: f64| beam("Southern Pine", inches(t)).hole(inches(0.8125));
+    let wood = |t: f64| {
+        let wood = beam("Southern Pine", inches(t)).hole(inches(0.8125));
+        wood.end_distance(millimetres(140.0))
+    };
     joint.stack = Stack::builder()
         .washer_under_head(washer.clone())
         .add(wood(2.5))
@@ -1066,12 +1084,15 @@ fn thread_in_a_quarter_of_a_member_takes_the_root() {
     });
     joint.load.across = pounds_force(500.0);
     // By hand, of 5-1/2 in: the body ends 5.5 - 1.75 - 0.5 = 3.25 in from the head at least, in the second member,
-    // of which thread fills 0.9 of 1.5 in: D_r 0.62010 in. On the full diameter it would be 0.75 / 0.62010 more.
+    // of which thread fills 0.9 of 1.5 in: D_r 0.62010 in. Fe = 6160 psi along the grain: mode IIIs 924.5 lbf, the least;
+    // on the full diameter mode II, k1 0.5815 x 0.75 x 1.5 x 6160 / 3.6 = 1119.4 lbf.
     joint.bolt.length = Some(inches(5.5));
-    let root = resistance(&joint, Mode::TimberYield, Place::Joint);
+    let pounds = |joint: &Joint| {
+        resistance(joint, Mode::TimberYield, Place::Joint) / pounds_force(1.0).value
+    };
+    near(pounds(&joint), 924.46, 1e-4);
     joint.bolt.length = Some(inches(6.5));
-    let full = resistance(&joint, Mode::TimberYield, Place::Joint);
-    assert!(full / root > 1.15, "{full} {root}");
+    near(pounds(&joint), 1119.43, 1e-4);
 }
 
 /// The bending yield strength that NDS is given is no more than the grade has.
@@ -1147,7 +1168,12 @@ fn the_sheet_says_from_which_side_the_bolt_goes_in() {
     let found = verdict(&joint);
     let sheet = Sheet::new(&joint, &found).unwrap();
     let sheet = sheet.render(UnitSystem::Si).to_string();
-    assert!(sheet.contains("\"bracket\""), "{sheet}");
+    let mut lines = sheet.lines().skip(1);
+    let first = lines.next().unwrap();
+    assert!(
+        first.contains("Put the bolt in from the side of \"bracket\""),
+        "{sheet}"
+    );
 }
 
 /// A working says of which plane it is, and where its stresses come from.
