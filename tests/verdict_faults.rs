@@ -722,6 +722,22 @@ fn a_bolt_that_ends_in_the_lock_is_a_fault() {
     );
     joint.bolt.length = Some(millimetres(60.0));
     assert!(!faults(&joint).iter().any(unfilled));
+    // Cut at fit-up, to the stack in hand, it stands out by what the rules want: two pitches, or none.
+    let ply = || {
+        let mut ply = plate(15.0);
+        ply.thickness = plus_minus(15.0, 2.0);
+        ply
+    };
+    joint.stack = stack([ply(), ply()]);
+    joint.bolt.length = Some(millimetres(80.0));
+    joint.rules = LengthRules::fabrication(UnitSystem::Si);
+    let at_fit_up = Finding::Cut { to: None };
+    assert!(verdict(&joint).findings.contains(&at_fit_up));
+    assert!(!faults(&joint).iter().any(unfilled));
+    joint.rules.protrusion_min_pitches = 0.0;
+    joint.rules.protrusion_max_pitches = Some(3.0);
+    assert!(verdict(&joint).findings.contains(&at_fit_up));
+    assert!(faults(&joint).iter().any(unfilled));
 }
 
 // ---- plies, holes, seats

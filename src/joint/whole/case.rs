@@ -398,20 +398,20 @@ fn plies<'a>(
 }
 
 /// How far the bolt sticks out of the nut at least: of the shortest screw in the thickest stack, or as cut. Cut to the
-/// stack in hand, by what the rules want and no more.
-pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
+/// stack in hand, by what is wanted `at_fit_up` and no more.
+pub(super) fn past_the_nut(candidate: &Candidate, at_fit_up: Length) -> Length {
     let fixed = candidate.cut.filter(|cut| cut.holds_window);
     match (candidate.needs_cut, fixed) {
         (false, _) => candidate.protrusion.min,
         (true, Some(cut)) => cut.protrusion.min,
-        (true, None) => Length::default(),
+        (true, None) => at_fit_up,
     }
 }
 
 /// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
 /// hand, it fills what is wanted and no more.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
-    let reached = part.engagement? + past_the_nut(candidate);
+    let reached = part.engagement? + past_the_nut(candidate, Length::default());
     Some(part.depth.map_or(reached, |depth| reached.min(depth)))
 }
 
