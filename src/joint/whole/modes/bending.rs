@@ -155,11 +155,11 @@ fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outco
     }
 }
 
-/// Least thickness of the plies of one side, which bear.
+/// Least thickness of the plies of one side that bear: not of packing.
 fn thinnest(case: &Case, plies: core::ops::Range<usize>) -> Length {
     let plies = case.joint.stack.plies().get(plies).unwrap_or_default();
-    let thickness = |sum, ply: &JointPly| sum + ply.thickness.min;
-    plies.iter().fold(Length::default(), thickness)
+    let bear = plies.iter().filter(|ply| ply.pull != Some(0.0));
+    bear.fold(Length::default(), |sum, ply| sum + ply.thickness.min)
 }
 
 const NO_BENDING: &str = "the method for shear gives no resistance of a bolt in bending";
