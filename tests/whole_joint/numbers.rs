@@ -2,7 +2,8 @@
 
 use proptest::prelude::*;
 use shankline::joint::{
-    Joint, JointLoad, JointMethods, JointStiffness, Repeats, Sheet, Tightening, TorqueTightening,
+    Joint, JointLoad, JointMethods, JointStiffness, JointWasher, Repeats, Sheet, Tightening,
+    TorqueTightening,
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Mode, Place};
@@ -98,7 +99,7 @@ proptest! {
             across: newtons(a),
             along: newtons(b),
             repeats: Repeats::Between {
-                across_least: newtons(-c),
+                across_least: newtons(c),
                 along_least: newtons(c),
                 cycles: Some(g),
             },
@@ -109,6 +110,48 @@ proptest! {
         joint.environment.hottest = celsius(f);
         if let Ok(verdict) = joint.check() {
             prop_assert!(verdict.checks.iter().all(|check| check.utilisation.value.is_finite()));
+        }
+    }
+
+    /// Nor does any number of a ply, of its washers, or of a tapped part.
+    #[test]
+    fn no_number_of_a_ply_breaks_it(
+        numbers in proptest::array::uniform9(prop_oneof![any::<f64>(), -10.0..100.0f64]), codes in 0..3usize,
+    ) {
+        let [thick, hole, end, edge, width, outside, inside, along, across] = numbers;
+        let mm = |value: f64| millimetres(value);
+        let ply = || {
+            crate::joints::plate("plate", Spread::exact(mm(thick)))
+                .hole(mm(hole))
+                .end_distance(mm(end))
+                .edge_distance(mm(edge))
+                .width(mm(width))
+        };
+        let washer = JointWasher::new("washer", Spread::exact(mm(3.0))).diameters(mm(outside), mm(inside));
+        let stack = Stack::builder()
+            .washer_under_head(washer.clone())
+            .add(ply())
+            .add(ply())
+            .shear_planes([1])
+            .washers_under_nut(washer, 1)
+            .build();
+        let Ok(stack) = stack else { return Ok(()) };
+        let mut joint = frame();
+        joint.stack = stack;
+        joint.load.along = newtons(1e3 * along);
+        joint.load.across = newtons(1e3 * across);
+        joint.tightening = tightened(0.16, 0.20);
+        joint.methods = [
+            JointMethods::machine_design(1.5),
+            JointMethods::aisc_lrfd(AiscEdition::E2016),
+            JointMethods::en_1993(),
+        ][codes];
+        if let Ok((found, workings)) = joint.check_with_working() {
+            prop_assert!(found.checks.iter().all(|check| check.utilisation.value.is_finite()));
+            for working in workings {
+                prop_assert!(working.check().is_ok());
+            }
+            prop_assert!(Sheet::new(&joint, &found).is_ok());
         }
     }
 

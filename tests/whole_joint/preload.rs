@@ -307,5 +307,5 @@ fn preload_without_a_proof_load_is_held_against_yield() {
     assert_eq!(tightening.level, Level::Nominal);
     assert!(tightening.method.contains("yield load"), "{tightening:?}");
     // By hand: 0.75 of 0.85 of the yield load (Shigley, 9th ed., 8-9), x 0.18 / 0.16.
-    near(tightening.utilisation.value, 0.7171875, 1e-9);
+    near(tightening.utilisation.value, 0.717_187_5, 1e-9);
 }

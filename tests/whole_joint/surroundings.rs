@@ -2,11 +2,12 @@
 
 use crate::joints::{faults, frame, is_open, open, plate, plus_minus, stacked, text, verdict};
 use shankline::joint::{
-    Environment, Finding, Finish, Joint, JointNut, JointPly, JointWasher, NutReason, Part, Word,
+    Environment, Finding, Finish, Joint, JointNut, JointPly, JointWasher, NutReason, Part, Repeats,
+    Scope, SetAside, Word,
 };
 use shankline::material::Hydrogen;
 use shankline::prelude::*;
-use shankline::strength::check::Check;
+use shankline::strength::check::{Check, Mode};
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::units::{celsius, degrees, volts};
 
@@ -34,6 +35,56 @@ fn what_is_not_known_is_said() {
         assert!(is_open(&joint, part), "{part}: {:?}", open(&joint));
     }
     assert_eq!(verdict(&joint).word(), Word::Undecided);
+}
+
+/// A load that reverses is as great one way as the other at most: everything but fatigue goes by the greater.
+#[test]
+fn a_load_that_is_greater_the_other_way_is_refused() {
+    let mut joint = loaded();
+    let between = |least: f64| Repeats::Between {
+        across_least: newtons(least),
+        along_least: newtons(0.0),
+        cycles: None,
+    };
+    joint.load.repeats = between(-8e3);
+    assert!(joint.check().is_ok());
+    joint.load.repeats = between(-50e3);
+    let error = joint.check().unwrap_err().to_string();
+    assert!(
+        error.starts_with("least load across the axis is -50"),
+        "{error}"
+    );
+}
+
+/// The bolt alone may be asked about: nothing of plies or nut is wanted then, and the word says so.
+#[test]
+fn the_bolt_alone_needs_no_plies() {
+    let mut joint = loaded();
+    let ply = || JointPly::new("plate", plus_minus(20.0, 0.3));
+    joint.stack = stacked([ply(), ply()]);
+    joint.nut.as_mut().unwrap().grade = None;
+    joint.bolt.finish = None;
+    joint.tightening = None;
+    assert_eq!(verdict(&joint).word(), Word::Undecided);
+    joint.scope = Scope::Bolt;
+    assert_eq!(verdict(&joint).word(), Word::Holds, "{:?}", open(&joint));
+    joint.load.across = newtons(40e3);
+    assert_eq!(verdict(&joint).word(), Word::DoesNotHold);
+}
+
+/// What is set aside no longer keeps the word open; what speaks against the joint still does.
+#[test]
+fn what_is_set_aside_counts_only_against() {
+    let mut joint = loaded();
+    joint.nut.as_mut().unwrap().grade = None;
+    assert_eq!(verdict(&joint).word(), Word::Undecided);
+    joint.set_aside = [Mode::Stripping, Mode::Pairing]
+        .map(|mode| SetAside::new(mode, "own test (invented)"))
+        .to_vec();
+    assert_eq!(verdict(&joint).word(), Word::Holds, "{:?}", open(&joint));
+    joint.set_aside = vec![SetAside::new(Mode::BoltShear, "own test (invented)")];
+    joint.load.across = newtons(40e3);
+    assert_eq!(verdict(&joint).word(), Word::DoesNotHold);
 }
 
 #[test]
