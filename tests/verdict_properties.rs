@@ -498,25 +498,93 @@ fn step_up(document: &mut serde_json::Value, path: &str, ladder: Ladder) {
 
 /// Where more is not better: what is changed, the mode that may then forbid the joint, and why.
 const MORE_IS_NOT_BETTER: &[(&str, Mode, &str)] = &[
-    ("bolt", Mode::Coating, "harder bolts are brittle with hydrogen"),
-    ("bolt", Mode::Pressure, "a target is a share of the strength: more preload"),
-    ("bolt", Mode::Stripping, "a target is a share of the strength: more preload; stronger than the threads it is in"),
-    ("bolt", Mode::Washers, "some washers are too soft for harder bolts"),
-    ("bolt", Mode::Reuse, "some strong bolts are never used again"),
-    ("bolt", Mode::Tightening, "proof lies nearer to yield in harder bolts, and torsion counts against yield"),
-    ("thickness", Mode::Washers, "washers that a length wanted may fall away"),
-    ("thickness", Mode::BoltShear, "another length may cut thread; long grips carry less"),
+    (
+        "bolt",
+        Mode::Coating,
+        "harder bolts are brittle with hydrogen",
+    ),
+    (
+        "bolt",
+        Mode::Pressure,
+        "a target is a share of the strength: more preload",
+    ),
+    (
+        "bolt",
+        Mode::Stripping,
+        "a target is a share of the strength: more preload; stronger than the threads it is in",
+    ),
+    (
+        "bolt",
+        Mode::Washers,
+        "some washers are too soft for harder bolts",
+    ),
+    (
+        "bolt",
+        Mode::Reuse,
+        "some strong bolts are never used again",
+    ),
+    (
+        "bolt",
+        Mode::Tightening,
+        "proof lies nearer to yield in harder bolts, and torsion counts against yield",
+    ),
+    (
+        "thickness",
+        Mode::Washers,
+        "washers that a length wanted may fall away",
+    ),
+    (
+        "thickness",
+        Mode::BoltShear,
+        "another length may cut thread; long grips carry less",
+    ),
     ("thickness", Mode::BoltBending, "longer arms"),
-    ("thickness", Mode::Combined, "longer arms, or thread in a plane"),
-    ("thickness", Mode::Stripping, "another length may fill less thread"),
-    ("material", Mode::Holes, "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear"),
-    ("end_distance", Mode::Holes, "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear"),
+    (
+        "thickness",
+        Mode::Combined,
+        "longer arms, or thread in a plane",
+    ),
+    (
+        "thickness",
+        Mode::Stripping,
+        "another length may fill less thread",
+    ),
+    (
+        "material",
+        Mode::Holes,
+        "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
+    ),
+    (
+        "end_distance",
+        Mode::Holes,
+        "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
+    ),
     ("thickness", Mode::Length, "no stock length may suit"),
-    ("thickness", Mode::Locking, "another length ends elsewhere in the lock"),
-    ("thickness", Mode::Holes, "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear"),
-    ("thickness", Mode::Pressure, "thick plates yield at less; another number of washers"),
-    ("edge_distance", Mode::Distances, "codes have greatest distances too"),
-    ("end_distance", Mode::Distances, "codes have greatest distances too"),
+    (
+        "thickness",
+        Mode::Locking,
+        "another length ends elsewhere in the lock",
+    ),
+    (
+        "thickness",
+        Mode::Holes,
+        "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
+    ),
+    (
+        "thickness",
+        Mode::Pressure,
+        "thick plates yield at less; another number of washers",
+    ),
+    (
+        "edge_distance",
+        Mode::Distances,
+        "codes have greatest distances too",
+    ),
+    (
+        "end_distance",
+        Mode::Distances,
+        "codes have greatest distances too",
+    ),
 ];
 
 /// 3. A stronger, thicker or wider part never makes a joint fail that held; nor a mode that was in order, whatever

@@ -413,13 +413,13 @@ fn plies<'a>(
 }
 
 /// How far the bolt sticks out of the nut at least: of the shortest screw in the thickest stack, or as cut. Cut to the
-/// stack in hand, by what the rules want and no more.
-pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
+/// stack in hand, by what is wanted `at_fit_up` and no more.
+pub(super) fn past_the_nut(candidate: &Candidate, at_fit_up: Length) -> Length {
     let fixed = candidate.cut.filter(|cut| cut.holds_window);
     match (candidate.needs_cut, fixed) {
         (false, _) => candidate.protrusion.min,
         (true, Some(cut)) => cut.protrusion.min,
-        (true, None) => Length::default(),
+        (true, None) => at_fit_up,
     }
 }
 
@@ -427,7 +427,7 @@ pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
 /// hand, it fills what is wanted and no more; so it does in a hole tapped through, of which only the engagement is
 /// known to be there.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
-    let reached = part.engagement? + past_the_nut(candidate);
+    let reached = part.engagement? + past_the_nut(candidate, Length::default());
     Some(reached.min(part.depth.unwrap_or(part.engagement?)))
 }
 

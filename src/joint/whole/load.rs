@@ -89,7 +89,8 @@ pub enum Repeats {
     Never,
     /// Up and down between the loads of [`JointLoad`] and these.
     Between {
-        /// The least load across the axis; below zero for one that reverses.
+        /// The least load across the axis; below zero for one that reverses, down to as much the other way as
+        /// [`JointLoad::across`].
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         across_least: Force,
         /// The least load along the axis; below zero for one that presses the plies together.
@@ -152,7 +153,7 @@ impl JointLoad {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a load that is negative or not finite, a least load above the
-    /// greatest, a factor below 1 or above 100, or cycles that are not at least 1.
+    /// greatest or further below zero than it is above, a factor below 1 or above 100, or cycles that are not at least 1.
     ///
     /// ```
     /// use shankline::joint::JointLoad;
@@ -194,6 +195,15 @@ impl JointLoad {
             if !finite || least > greatest {
                 return Err(out_of_range(name, least, Allowed::AtMost(greatest.into())));
             }
+        }
+        // The load across is the greatest, whichever way it acts: everything but fatigue goes by it.
+        if across_least < -self.across {
+            let allowed = Allowed::AtLeast((-self.across).into());
+            return Err(out_of_range(
+                "least load across the axis",
+                across_least,
+                allowed,
+            ));
         }
         if let Some(cycles) = cycles {
             positive("number of load cycles", cycles)?;

@@ -1,8 +1,9 @@
 //! How the bolt is tightened, and what preload that gives.
 
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::preload::{ElasticJoint, NutFactor, PreloadLimit, PreloadTarget};
-use crate::spread::Spread;
+use crate::spread::{Spread, ordered};
+use crate::tension::LoadShare;
 use crate::units::{Force, Length, Ratio, Stiffness, Torque};
 
 /// How the bolt of a [`Joint`](super::Joint) is tightened.
@@ -135,6 +136,44 @@ impl TorqueTightening {
         }
     }
 
+    /// Refuses numbers that make no sense.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a relaxation that is not from 0 to 1, settling or running torques that are negative
+    /// or not finite, running torques out of order, or a stiffness that is not positive.
+    ///
+    /// ```
+    /// use shankline::joint::TorqueTightening;
+    /// use shankline::units::percent;
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let dry = TorqueTightening::new(NutFactor::new(0.18, 0.22, 0.28)?, PreloadTarget::Reusable);
+    /// assert!(dry.validate().is_ok());
+    /// assert!(dry.relaxation(percent(120.0)).validate().is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn validate(&self) -> Result<(), Error> {
+        if let Some(relaxation) = self.relaxation {
+            let share = not_negative("relaxation", relaxation)?.value;
+            if share > 1.0 {
+                let allowed = Allowed::AtMost(1.0.into());
+                return Err(out_of_range("relaxation", share, allowed));
+            }
+        }
+        if let Some(settling) = self.settling {
+            not_negative("settling", settling)?;
+        }
+        if let Some(prevailing) = self.prevailing {
+            ordered("prevailing torque", prevailing)?;
+        }
+        if let Some(given) = self.stiffness {
+            LoadShare::new(given.bolt, given.members)?;
+        }
+        Ok(())
+    }
+
     /// The same with the share of the preload that is lost.
     ///
     /// ```
@@ -177,25 +216,6 @@ impl TorqueTightening {
             prevailing: Some(torque),
             ..self
         }
-    }
-
-    /// Refuses what makes no sense, whether or not the loads need it.
-    pub(super) fn validate(&self) -> Result<(), Error> {
-        if let Some(relaxation) = self.relaxation {
-            not_negative("relaxation", relaxation)?;
-            if relaxation.value > 1.0 {
-                let allowed = Allowed::AtMost(1.0.into());
-                return Err(out_of_range("relaxation", relaxation.value, allowed));
-            }
-        }
-        if let Some(settling) = self.settling {
-            not_negative("settling", settling)?;
-        }
-        if let Some(stiffness) = self.stiffness {
-            positive("stiffness of the bolt", stiffness.bolt)?;
-            positive("stiffness of the members", stiffness.members)?;
-        }
-        Ok(())
     }
 }
 

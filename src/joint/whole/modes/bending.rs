@@ -145,6 +145,10 @@ fn single(case: &Case, planes: [usize; 2], gap: Length, out: &mut Outcomes) -> B
                 out.work(|| working);
             }
             out.checks.extend([bending, combined]);
+            if case.joint.environment.rotates {
+                let why = "EN 1993-1-8 has the limits of a pivot in service for pins in double shear only";
+                out.missing(MODE, place, Need::Method(why));
+            }
             Bending {
                 check: Some(bending),
                 combined: true,
@@ -164,11 +168,25 @@ fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outco
     // A quarter of a single inner ply is the arm of the half of its load.
     let inner: Vec<usize> = (first + 1..=second).collect();
     let inner = side(case, &inner, 0.5).max(side(case, &before(second, first), 0.5));
-    let pin = PinJoint::new(bending_diameter(case), outer, 2.0 * inner, gap);
-    match out.attempt(MODE, Place::Bolt(1), pin) {
-        Some(pin) => bent(case, &pin, out),
+    let diameter = bending_diameter(case);
+    let pin = PinJoint::new(diameter, outer, 2.0 * inner, gap);
+    let Some(pin) = out.attempt(MODE, Place::Bolt(1), pin) else {
+        return Bending::default();
+    };
+    let count = case.joint.stack.plies().len();
+    let outer = thinnest(case, 0..first).min(thinnest(case, second..count));
+    let thin = PinJoint::new(diameter, outer, thinnest(case, first..second), gap);
+    match out.attempt(MODE, Place::Bolt(1), thin) {
+        Some(thin) => bent(case, &pin, &thin, out),
         None => Bending::default(),
     }
+}
+
+/// Least thickness of the plies of one side that bear: not of packing.
+fn thinnest(case: &Case, plies: core::ops::Range<usize>) -> Length {
+    let plies = case.joint.stack.plies().get(plies).unwrap_or_default();
+    let bear = plies.iter().filter(|ply| ply.pull != Some(0.0));
+    bear.fold(Length::default(), |sum, ply| sum + ply.thickness.min)
 }
 
 const NO_BENDING: &str = "the method for shear gives no resistance of a bolt in bending";
@@ -182,7 +200,7 @@ fn bending_diameter(case: &Case) -> Length {
     }
 }
 
-fn bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
+fn bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
     let (level, load) = (case.level, case.across);
@@ -208,7 +226,7 @@ fn bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
                 combined: false,
             }
         }
-        (ShearMethod::En1993, Level::Design) => en_bent(case, pin, out),
+        (ShearMethod::En1993, Level::Design) => en_bent(case, pin, thin, out),
         _ => {
             out.missing(MODE, place, Need::Method(NO_BENDING));
             Bending::default()
@@ -222,7 +240,7 @@ fn en_strengths(case: &Case, out: &mut Outcomes) -> Option<(Stress, Stress)> {
     out.attempt(Mode::BoltBending, Place::Bolt(1), strengths)
 }
 
-fn en_bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
+fn en_bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
     let ply_yield = weakest_ply(case, MODE, out);
@@ -253,34 +271,48 @@ fn en_bent(case: &Case, pin: &PinJoint, out: &mut Outcomes) -> Bending {
         out.check(check);
     }
     if case.joint.environment.rotates {
-        in_service(case, &pin, out);
+        if let Some(thin) = out.attempt(MODE, place, en_1993_pin(thin, &strengths)) {
+            in_service(case, &pin, &thin, out);
+        }
     }
     bending
 }
 
-/// A pivot is taken out and put back: Table 3.10 has limits in service for it, at the characteristic load.
-fn in_service(case: &Case, pin: &EnPin, out: &mut Outcomes) {
+/// A pivot is taken out and put back: Table 3.10 has limits in service for it, at the characteristic load. The
+/// thickest plies bend it most, the thinnest bear least.
+fn in_service(case: &Case, thick: &EnPin, thin: &EnPin, out: &mut Outcomes) {
     const MODE: Mode = Mode::BoltBending;
     let service = case.joint.load.shock_factor * case.joint.load.across;
-    if let Some(checks) = out.attempt(MODE, Place::Bolt(1), pin.service_checks(service)) {
-        out.checks.extend(checks);
+    for (pin, mode, name) in [
+        (thick, MODE, "thickest plies"),
+        (thin, Mode::Bearing, "thinnest plies"),
+    ] {
+        let Some(checks) = out.attempt(mode, Place::Bolt(1), pin.service_checks(service)) else {
+            continue;
+        };
+        out.checks
+            .extend(checks.into_iter().filter(|check| check.mode == mode));
+        let hole = widest_hole(case).filter(|_| mode == Mode::Bearing);
+        if let Ok(working) = pin.service_derivation(service, hole) {
+            out.work(|| {
+                let title = alloc::format!("{}, {name}", working.title());
+                working.titled(title)
+            });
+        }
     }
-    let widest = case
-        .plies
-        .iter()
-        .filter(|ply| ply.pulls())
-        .try_fold(Length::default(), |widest, own| {
-            Some(widest.max(own.ply?.hole?))
-        });
     // A hole that is not known is missing with the bearing of its ply.
-    if let Some(hole) = widest {
-        let place = Place::Joint;
-        let check = pin.contact_check(service, hole);
-        out.try_check(Mode::Bearing, place, check);
+    if let Some(hole) = widest_hole(case) {
+        let check = thin.contact_check(service, hole);
+        out.try_check(Mode::Bearing, Place::Joint, check);
     }
-    if let Ok(working) = pin.service_derivation(service, widest) {
-        out.work(|| working);
-    }
+}
+
+/// The widest hole of the plies that bear, if every one is known.
+fn widest_hole(case: &Case) -> Option<Length> {
+    let mut plies = case.plies.iter().filter(|ply| ply.pulls());
+    plies.try_fold(Length::default(), |widest, own| {
+        Some(widest.max(own.ply?.hole?))
+    })
 }
 
 /// The plies before a plane, from it towards the head, down to one that no longer counts.

@@ -31,7 +31,8 @@ pub(super) fn check(
     }
     // A lock that the bolt does not fill locks nothing.
     if let Some(wanted) = LeastProtrusion::of(nut.locking) {
-        let least = past_the_nut(&case.candidate);
+        let wanted_by_rules = case.joint.rules.protrusion_min_pitches * case.thread.pitch();
+        let least = past_the_nut(&case.candidate, wanted_by_rules);
         if !wanted.is_met(least, case.thread) {
             out.find(Finding::LockNotFilled {
                 protrusion: least,

@@ -30,8 +30,10 @@ pub(super) fn check(
     gaps(case, out);
     let torque = match &case.joint.tightening {
         None => {
-            out.missing(Mode::Tightening, Place::Joint, Need::Tightening);
-            out.missing(Mode::Settling, Place::Joint, Need::Tightening);
+            // Pressure asks by itself.
+            for mode in [Mode::Tightening, Mode::Settling, Mode::Stripping] {
+                out.missing(mode, Place::Joint, Need::Tightening);
+            }
             out.not_concerned(Mode::Preload, NotConcerned::Snug);
             return None;
         }
@@ -47,11 +49,17 @@ pub(super) fn check(
         Some(Tightening::Torque(torque)) => torque,
     };
     match worked(case, torque, springs, out) {
-        Ok(worked) => Some(worked),
+        Ok(preload) => Some(preload),
         Err(error) => {
-            // Without the preload nothing is known of what is asked of it.
-            for mode in [Mode::Tightening, Mode::Settling, Mode::Preload] {
-                out.missing(mode, Place::Joint, Need::Refused(Box::new(error.clone())));
+            // No preload is known, so that nothing can be said of what counts on it.
+            for mode in [
+                Mode::Tightening,
+                Mode::Preload,
+                Mode::Settling,
+                Mode::Stripping,
+                Mode::Pressure,
+            ] {
+                out.missing(mode, Place::Joint, Need::Refused(error.clone().into()));
             }
             None
         }

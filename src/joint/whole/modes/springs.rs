@@ -19,18 +19,11 @@ pub(super) struct Springs {
 }
 
 /// The springs by the stiffnesses given or, if the material of every ply is given and they lie plainly on each
-/// other, by those of hard plies; none where they are not known, or where nothing needs them.
+/// other, by those of hard plies; none where they are not known.
 pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>, Error> {
     let Some(torque) = case.torque() else {
         return Ok(None);
     };
-    let environment = &case.joint.environment;
-    let needed = case.joint.load.along > Force::default()
-        || torque.settling.is_some()
-        || !environment.is_at_room_temperature();
-    if !needed {
-        return Ok(None);
-    }
     let share = if let Some(given) = torque.stiffness {
         LoadShare::new(given.bolt, given.members)?
     } else {

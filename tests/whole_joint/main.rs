@@ -1,0 +1,15 @@
+//! The whole check: each mode can govern, checks against hand calculations, and what is not known is said.
+//!
+//! One file a subject. Loads and dimensions are invented; where a figure is compared, its arithmetic stands beside it.
+
+mod bolt;
+mod joints;
+#[cfg(feature = "serde")]
+mod meeting;
+mod numbers;
+mod plies;
+mod preload;
+mod sheet;
+mod surroundings;
+mod tapped;
+mod timber;
