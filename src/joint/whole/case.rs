@@ -95,13 +95,17 @@ pub(super) struct CasePlane {
 }
 
 impl<'a> Case<'a> {
-    /// Looks everything up.
+    /// Looks everything up; the length too, unless it is known.
     ///
     /// # Errors
     ///
     /// Loads, temperatures, factors or rules that make no sense, and parts that do not exist: questions that have
     /// no answer, as against answers that are not known.
-    pub(super) fn new(joint: &'a Joint, out: &mut Outcomes) -> Result<Self, Error> {
+    pub(super) fn new(
+        joint: &'a Joint,
+        known: Option<&Candidate>,
+        out: &mut Outcomes,
+    ) -> Result<Self, Error> {
         joint.load.validate()?;
         joint.environment.check()?;
         joint.methods.checked()?;
@@ -109,7 +113,10 @@ impl<'a> Case<'a> {
         let thread = &joint.bolt.thread;
         let closing = closing(joint)?;
         fitting(joint)?;
-        let candidate = candidate(joint, &closing, out)?;
+        let candidate = match known {
+            Some(candidate) => *candidate,
+            None => candidate(joint, &closing, out)?,
+        };
         let diameter = thread.nominal_diameter();
         let strength = joint
             .bolt
