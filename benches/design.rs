@@ -4,66 +4,87 @@ use core::hint::black_box;
 
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use shankline::joint::{
-    DesignSpace, Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly,
-    Objective, Tightening,
+    DesignSpace, Environment, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
+    JointPly, Objective, Pattern, Prying, Repeats, Scope, Tightening, TorqueTightening,
 };
 use shankline::prelude::*;
 use shankline::tables::holes::HoleFit;
 use shankline::tables::metric_screws::FineHexScrew;
 use shankline::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
+use shankline::units::percent;
 
+/// A joint of which everything is said, so that its verdict is decided.
 fn start(bolt: JointBolt, style: NutStyle) -> Joint {
-    let ply = millimetres(20.0).plus_minus(millimetres(0.3));
+    let ply = |name: &str| {
+        JointPly::new(name, millimetres(20.0).plus_minus(millimetres(0.3)))
+            .material("ASTM A36 steel")
+            .end_distance(millimetres(60.0))
+            .edge_distance(millimetres(60.0))
+            .width(millimetres(120.0))
+    };
+    let washer = Spread::exact(millimetres(3.0));
+    let factor = NutFactor::new(0.15, 0.18, 0.2).unwrap();
+    let torque = TorqueTightening::new(factor, PreloadTarget::Reusable).relaxation(percent(5.0));
+    let across = newtons(20e3);
     Joint {
         title: "benchmark".into(),
         bolt,
-        nut: Some(JointNut { style, grade: None }),
-        tapped: None,
+        nut: Some(JointNut {
+            style,
+            grade: None,
+            finish: bolt.finish,
+        }),
         stack: Stack::builder()
-            .ply("plate", ply)
-            .ply("bracket", ply)
+            .washer_under_head(washer)
+            .add(ply("plate"))
+            .add(ply("bracket"))
             .shear_planes([1])
-            .washers_under_nut(Spread::exact(millimetres(3.0)), 1)
+            .washers_under_nut(washer, 1)
             .build()
             .unwrap(),
-        plies: vec![
-            JointPly {
-                material: Some("ASTM A36 steel".into()),
-                end_distance: Some(millimetres(60.0)),
-                width: Some(millimetres(120.0)),
-                ..JointPly::default()
-            };
-            2
-        ],
+        pattern: Pattern::Single,
         load: JointLoad {
-            across: newtons(20e3),
+            across,
             along: newtons(8e3),
-            alternates: true,
+            prying: Some(Prying::None),
+            // Across it is steady.
+            repeats: Repeats::Between {
+                across_least: across,
+                along_least: newtons(0.0),
+                cycles: None,
+            },
             shock_factor: 1.5,
-            ..JointLoad::default()
+            load_factor: None,
         },
         environment: Environment {
             vibration: true,
-            ..Environment::default()
+            ..Environment::workshop()
         },
-        tightening: Some(Tightening::new(
-            NutFactor::new(0.15, 0.18, 0.22).unwrap(),
-            PreloadTarget::Reusable,
-        )),
+        tightening: Some(Tightening::Torque(torque)),
         rules: LengthRules::fabrication(UnitSystem::Si),
         methods: JointMethods::machine_design(2.0),
+        scope: Scope::Joint,
+        set_aside: Vec::new(),
+    }
+}
+
+fn bolt(product: ScrewProduct, thread: Thread, grade: BoltGrade) -> JointBolt {
+    JointBolt {
+        product,
+        thread,
+        grade,
+        length: None,
+        finish: Some(Finish::ZincPlated { baked: false }),
     }
 }
 
 fn one_diameter() -> (Joint, DesignSpace) {
     let thread: Thread = "M16".parse().unwrap();
-    let grade = PropertyClass::Class8_8.into();
-    let bolt = JointBolt {
-        product: ScrewProduct::Iso4014,
+    let bolt = bolt(
+        ScrewProduct::Iso4014,
         thread,
-        grade,
-        length: None,
-    };
+        PropertyClass::Class8_8.into(),
+    );
     let space = DesignSpace::new()
         .products([ScrewProduct::Iso4014, ScrewProduct::Iso4017])
         .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
@@ -83,13 +104,11 @@ fn inch_catalogue() -> (Joint, DesignSpace) {
         })
         .flatten()
         .collect();
-    let (thread, grade) = (threads[0], SaeGrade::Grade5.into());
-    let bolt = JointBolt {
-        product: ScrewProduct::HexCapScrew,
-        thread,
-        grade,
-        length: None,
-    };
+    let bolt = bolt(
+        ScrewProduct::HexCapScrew,
+        threads[0],
+        SaeGrade::Grade5.into(),
+    );
     let space = DesignSpace::new()
         .threads(threads)
         .grades([
@@ -120,13 +139,11 @@ fn metric_catalogue() -> (Joint, DesignSpace) {
         .iter()
         .map(|row| Thread::metric(row.nominal_diameter, row.pitch));
     let threads: Vec<Thread> = coarse.chain(fine).flatten().collect();
-    let (thread, grade) = (threads[0], PropertyClass::Class8_8.into());
-    let bolt = JointBolt {
-        product: ScrewProduct::Iso4014,
-        thread,
-        grade,
-        length: None,
-    };
+    let bolt = bolt(
+        ScrewProduct::Iso4014,
+        threads[0],
+        PropertyClass::Class8_8.into(),
+    );
     let space = DesignSpace::new()
         .threads(threads)
         .products([

@@ -403,19 +403,25 @@ fn plies<'a>(
 
 /// How far the bolt sticks out of the nut at least: of the shortest screw in the thickest stack, or as cut. Cut to the
 /// stack in hand, by what the rules want and no more.
-pub(super) fn past_the_nut(candidate: &Candidate) -> Length {
+pub(super) fn past_the_nut(case: &Case) -> Length {
+    let wanted = case.joint.rules.least_protrusion_pitches() * case.thread.pitch();
+    past_the_end(&case.candidate, wanted)
+}
+
+/// The same past any end of the joint.
+fn past_the_end(candidate: &Candidate, wanted: Length) -> Length {
     let fixed = candidate.cut.filter(|cut| cut.holds_window);
     match (candidate.needs_cut, fixed) {
         (false, _) => candidate.protrusion.min,
         (true, Some(cut)) => cut.protrusion.min,
-        (true, None) => Length::default(),
+        (true, None) => wanted,
     }
 }
 
 /// Least length of thread that the screw fills: of the shortest screw in the thickest stack. Cut to the stack in
 /// hand, it fills what is wanted and no more.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
-    let reached = part.engagement? + past_the_nut(candidate);
+    let reached = part.engagement? + past_the_end(candidate, Length::default());
     Some(part.depth.map_or(reached, |depth| reached.min(depth)))
 }
 

@@ -27,7 +27,7 @@ pub(super) fn check(
     }
     // A lock that the bolt does not fill locks nothing.
     if let Some(wanted) = LeastProtrusion::of(nut.locking) {
-        let least = past_the_nut(&case.candidate);
+        let least = past_the_nut(case);
         if !wanted.is_met(least, case.thread) {
             out.find(Finding::LockNotFilled {
                 protrusion: least,
