@@ -256,11 +256,12 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
     if random.below(5) == 0 {
         environment.exposure = [Exposure::Controlled, Exposure::Harsh][random.below(2)];
     }
-    let mut methods = [
-        JointMethods::aisc_lrfd(AiscEdition::E2010),
-        JointMethods::en_1993(),
-        JointMethods::machine_design(1.5),
-    ][random.below(5).min(2)];
+    // EN 1993-1-8 has no inch bolts, AISC 360 no small ones.
+    let mut methods = match (random.below(6), parts.sizes[0].is_unified()) {
+        (0, _) => JointMethods::aisc_lrfd(AiscEdition::E2010),
+        (1..3, false) => JointMethods::en_1993(),
+        _ => JointMethods::machine_design(1.5),
+    };
     if random.below(6) == 0 {
         methods.slip = Slip::Resisted(SlipMethod::Stated {
             friction: 0.2,
