@@ -1266,3 +1266,26 @@ fn a_bolt_cut_at_fit_up_fills_its_lock() {
         "{faults:?}"
     );
 }
+
+/// Where no stock length reaches through the stack, that is the reason, not the spring of a bolt that is too short.
+#[test]
+fn bolts_that_are_too_short_are_turned_down_for_their_length() {
+    let mut joint = hanger();
+    joint.load.along = newtons(1e3);
+    joint.load.prying = Some(Prying::None);
+    let factor = NutFactor::new(0.15, 0.18, 0.2).unwrap();
+    joint.tightening = Some(Tightening::Torque(
+        TorqueTightening::new(factor, PreloadTarget::Reusable).relaxation(percent(5.0)),
+    ));
+    let space = DesignSpace::new()
+        .threads(threads(&["M3"]))
+        .products([ScrewProduct::Iso4017])
+        .washers([WasherStyle::Iso7089])
+        .holes(HoleFit::Normal);
+    let designs = joint.design(&space, &[]).unwrap();
+    let reasons = &designs.rejected()[0].reasons;
+    let of_length = |reason: &TurnedDownReason| {
+        matches!(reason, TurnedDownReason::Fault(Finding::Length(_)))
+    };
+    assert!(reasons.iter().any(of_length), "{reasons:?}");
+}

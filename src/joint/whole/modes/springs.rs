@@ -53,8 +53,9 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
 /// The bolt and the layers that it clamps.
 fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
     let (stack, candidate) = (&case.joint.stack, &case.candidate);
-    // The cones of pressure are those of hard plies on each other.
-    if !stack.is_plain() {
+    // The cones of pressure are those of hard plies on each other. A bolt that does not reach through them clamps
+    // nothing: its length is at fault.
+    if !stack.is_plain() || !candidate.fits() {
         return Ok(None);
     }
     let Some(moduli) = case
