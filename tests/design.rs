@@ -141,13 +141,15 @@ const ZINC: Finish = Finish::ZincPlated { baked: false };
 fn stack(random: &mut Random, loose: bool) -> Stack {
     let plies = 2 + random.below(2);
     // Thickness of the washers before they are chosen.
-    let washer =
-        JointWasher::new("washer", Spread::exact(millimetres(2.0))).metal(if random.below(4) == 0 {
+    let washer = JointWasher::new("washer", Spread::exact(millimetres(2.0))).metal(
+        if random.below(4) == 0 {
             Metal::Steel
         } else {
             Metal::Zinc
-        });
-    let material = ["ASTM A36 steel", "6061-T6 aluminium, typical"][usize::from(random.below(6) == 0)];
+        },
+    );
+    let material =
+        ["ASTM A36 steel", "6061-T6 aluminium, typical"][usize::from(random.below(6) == 0)];
     let metal = if material == "ASTM A36 steel" {
         Metal::Zinc
     } else {
@@ -581,8 +583,16 @@ fn a_naive_loop_finds_the_same_designs() {
             let only = a.iter().filter(|own| !b.contains(own));
             only.cloned().collect::<Vec<_>>()
         };
-        assert_eq!(differ(&searched, &by_hand), [""; 0], "seed {seed}: searched only");
-        assert_eq!(differ(&by_hand, &searched), [""; 0], "seed {seed}: by hand only");
+        assert_eq!(
+            differ(&searched, &by_hand),
+            [""; 0],
+            "seed {seed}: searched only"
+        );
+        assert_eq!(
+            differ(&by_hand, &searched),
+            [""; 0],
+            "seed {seed}: by hand only"
+        );
         feasible.set(feasible.get() + searched.len());
 
         // The scores of each design are those by hand, and none by hand is better.
@@ -1203,9 +1213,7 @@ fn nuts_are_chosen_by_the_pairs_that_are_shown() {
                         } else {
                             WasherStyle::Iso7089
                         };
-                        let space = DesignSpace::new()
-                            .washers([washers])
-                            .holes(HoleFit::Normal);
+                        let space = DesignSpace::new().washers([washers]).holes(HoleFit::Normal);
                         let designs = joint.design(&space, &[]).unwrap();
                         let best = designs.best().map(|best| best.choice.nut);
                         let other = designs.rejected().first().map(|other| other.choice.nut);
@@ -1256,7 +1264,9 @@ fn a_bolt_cut_at_fit_up_fills_its_lock() {
         .build()
         .unwrap();
     let verdict = joint.check().unwrap();
-    assert!(verdict.candidate.needs_cut && verdict.candidate.cut.is_none_or(|cut| !cut.holds_window));
+    assert!(
+        verdict.candidate.needs_cut && verdict.candidate.cut.is_none_or(|cut| !cut.holds_window)
+    );
     assert_eq!(verdict.word(), Word::Holds);
     joint.rules = joint.rules.with_protrusion(1.0, Some(5.0));
     let verdict = joint.check().unwrap();
@@ -1284,8 +1294,7 @@ fn bolts_that_are_too_short_are_turned_down_for_their_length() {
         .holes(HoleFit::Normal);
     let designs = joint.design(&space, &[]).unwrap();
     let reasons = &designs.rejected()[0].reasons;
-    let of_length = |reason: &TurnedDownReason| {
-        matches!(reason, TurnedDownReason::Fault(Finding::Length(_)))
-    };
+    let of_length =
+        |reason: &TurnedDownReason| matches!(reason, TurnedDownReason::Fault(Finding::Length(_)));
     assert!(reasons.iter().any(of_length), "{reasons:?}");
 }

@@ -15,7 +15,14 @@ pub(super) fn threads(a: &Thread, b: &Thread) -> Ordering {
     diameter(a)
         .total_cmp(&diameter(b))
         .then(pitch(a).total_cmp(&pitch(b)))
-        .then_with(|| a.to_string().cmp(&b.to_string()))
+        .then_with(|| {
+            // Most of those compared are of one thread: no text is written for them.
+            if a == b {
+                Ordering::Equal
+            } else {
+                a.to_string().cmp(&b.to_string())
+            }
+        })
 }
 
 pub(super) fn product(product: ScrewProduct) -> u32 {

@@ -383,14 +383,7 @@ impl FoundNut {
         let alike = |nut: &&NutStrength| is_of_steel_like(nut.grade, bolt.grade);
         let others = self.grades.iter().filter(alike);
         let shown = |nut: &&NutStrength| {
-            let pairing = nut_pairing(
-                bolt,
-                finish,
-                nut.grade,
-                self.nut.finish,
-                nut.shape,
-                thread,
-            );
+            let pairing = nut_pairing(bolt, finish, nut.grade, self.nut.finish, nut.shape, thread);
             pairing.is_ok_and(|pairing| pairing.severity() == Severity::Fine)
         };
         let strongest = others.clone().next_back();

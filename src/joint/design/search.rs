@@ -221,12 +221,8 @@ impl<'a> Search<'a> {
                         }
                         continue;
                     }
-                    let hopeless = is_hopeless(
-                        &reasons,
-                        &self.joint,
-                        parts.strength,
-                        &design.candidate,
-                    );
+                    let hopeless =
+                        is_hopeless(&reasons, &self.joint, parts.strength, &design.candidate);
                     keep_least_bad(&mut least_bad, TurnedDown { choice, reasons });
                     if hopeless {
                         break;
@@ -256,7 +252,7 @@ fn keep_least_bad(kept: &mut Option<TurnedDown>, other: TurnedDown) {
 /// Everything that speaks against a joint; nothing if it holds.
 fn reasons(verdict: &Verdict, space: &DesignSpace) -> Vec<TurnedDownReason> {
     let limit = space.utilisation_max;
-    let mut reasons = Vec::new();
+    let mut reasons = Vec::with_capacity(8);
     for check in &verdict.checks {
         if !check.holds() {
             reasons.push(TurnedDownReason::Overloaded(*check));

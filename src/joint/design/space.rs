@@ -468,9 +468,14 @@ impl DesignSpace {
             Some("the size of the special washer under the nut is")
         } else if !stack.sleeves().is_empty() {
             Some("the bore of the sleeve is")
-        } else if stack.plies().iter().any(|ply| ply.bearing_strength.is_some()) {
+        } else if stack
+            .plies()
+            .iter()
+            .any(|ply| ply.bearing_strength.is_some())
+        {
             Some("the bearing strength given of a ply is")
-        } else if self.holes != HoleRule::Keep && stack.plies().iter().any(|ply| ply.slot.is_some()) {
+        } else if self.holes != HoleRule::Keep && stack.plies().iter().any(|ply| ply.slot.is_some())
+        {
             Some("the slot of a ply is")
         } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {
             Some("the countersink is")
