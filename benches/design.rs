@@ -5,8 +5,7 @@ use core::hint::black_box;
 use criterion::{Criterion, Throughput, criterion_group, criterion_main};
 use shankline::joint::{
     DesignSpace, Environment, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
-    JointPly, JointWasher, Objective, Pattern, Prying, Repeats, Scope, Tightening,
-    TorqueTightening,
+    JointPly, Objective, Pattern, Prying, Repeats, Scope, Tightening, TorqueTightening,
 };
 use shankline::prelude::*;
 use shankline::tables::holes::HoleFit;
@@ -14,13 +13,8 @@ use shankline::tables::metric_screws::FineHexScrew;
 use shankline::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
 use shankline::units::percent;
 
-/// Two plies with all that a check asks for, whatever the bolt; holes, nut and washers are those of the space.
-fn start(thread: Thread, grade: impl Into<BoltGrade>, washer: WasherStyle) -> Joint {
-    let (product, style) = if thread.is_unified() {
-        (ScrewProduct::HexCapScrew, NutStyle::Hex)
-    } else {
-        (ScrewProduct::Iso4014, NutStyle::Iso4032)
-    };
+/// A joint of which everything is said, so that its verdict is decided.
+fn start(bolt: JointBolt, style: NutStyle) -> Joint {
     let ply = |name: &str| {
         JointPly::new(name, millimetres(20.0).plus_minus(millimetres(0.3)))
             .material("ASTM A36 steel")
@@ -28,24 +22,20 @@ fn start(thread: Thread, grade: impl Into<BoltGrade>, washer: WasherStyle) -> Jo
             .edge_distance(millimetres(60.0))
             .width(millimetres(120.0))
     };
-    let washer = JointWasher::find(washer, &thread).unwrap();
-    let finish = Some(Finish::ZincPlated { baked: false });
+    let washer = Spread::exact(millimetres(3.0));
+    let factor = NutFactor::new(0.15, 0.18, 0.2).unwrap();
+    let torque = TorqueTightening::new(factor, PreloadTarget::Reusable).relaxation(percent(5.0));
+    let across = newtons(20e3);
     Joint {
         title: "benchmark".into(),
-        bolt: JointBolt {
-            product,
-            thread,
-            grade: grade.into(),
-            length: None,
-            finish,
-        },
+        bolt,
         nut: Some(JointNut {
             style,
             grade: None,
-            finish,
+            finish: bolt.finish,
         }),
         stack: Stack::builder()
-            .washer_under_head(washer.clone())
+            .washer_under_head(washer)
             .add(ply("plate"))
             .add(ply("bracket"))
             .shear_planes([1])
@@ -54,11 +44,12 @@ fn start(thread: Thread, grade: impl Into<BoltGrade>, washer: WasherStyle) -> Jo
             .unwrap(),
         pattern: Pattern::Single,
         load: JointLoad {
-            across: newtons(20e3),
+            across,
             along: newtons(8e3),
             prying: Some(Prying::None),
+            // Across it is steady.
             repeats: Repeats::Between {
-                across_least: newtons(20e3),
+                across_least: across,
                 along_least: newtons(0.0),
                 cycles: None,
             },
@@ -69,13 +60,7 @@ fn start(thread: Thread, grade: impl Into<BoltGrade>, washer: WasherStyle) -> Jo
             vibration: true,
             ..Environment::workshop()
         },
-        tightening: Some(Tightening::Torque(
-            TorqueTightening::new(
-                NutFactor::new(0.15, 0.18, 0.22).unwrap(),
-                PreloadTarget::Reusable,
-            )
-            .relaxation(percent(5.0)),
-        )),
+        tightening: Some(Tightening::Torque(torque)),
         rules: LengthRules::fabrication(UnitSystem::Si),
         methods: JointMethods::machine_design(2.0),
         scope: Scope::Joint,
@@ -83,16 +68,30 @@ fn start(thread: Thread, grade: impl Into<BoltGrade>, washer: WasherStyle) -> Jo
     }
 }
 
+fn bolt(product: ScrewProduct, thread: Thread, grade: BoltGrade) -> JointBolt {
+    JointBolt {
+        product,
+        thread,
+        grade,
+        length: None,
+        finish: Some(Finish::ZincPlated { baked: false }),
+    }
+}
+
 fn one_diameter() -> (Joint, DesignSpace) {
     let thread: Thread = "M16".parse().unwrap();
+    let bolt = bolt(
+        ScrewProduct::Iso4014,
+        thread,
+        PropertyClass::Class8_8.into(),
+    );
     let space = DesignSpace::new()
         .products([ScrewProduct::Iso4014, ScrewProduct::Iso4017])
         .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
         .nut_styles([NutStyle::Iso4032, NutStyle::Iso7040])
         .washers([WasherStyle::Iso7089])
         .holes(HoleFit::Normal);
-    let joint = start(thread, PropertyClass::Class8_8, WasherStyle::Iso7089);
-    (joint, space)
+    (start(bolt, NutStyle::Iso4032), space)
 }
 
 /// Every UNC and UNF size of hex cap screw, SAE grades, five nuts, two washers.
@@ -105,7 +104,11 @@ fn inch_catalogue() -> (Joint, DesignSpace) {
         })
         .flatten()
         .collect();
-    let joint = start(threads[0], SaeGrade::Grade5, WasherStyle::TypeANarrow);
+    let bolt = bolt(
+        ScrewProduct::HexCapScrew,
+        threads[0],
+        SaeGrade::Grade5.into(),
+    );
     let space = DesignSpace::new()
         .threads(threads)
         .grades([
@@ -123,7 +126,7 @@ fn inch_catalogue() -> (Joint, DesignSpace) {
         ])
         .washers([WasherStyle::TypeANarrow, WasherStyle::F436])
         .holes(HoleFit::Normal);
-    (joint, space)
+    (start(bolt, NutStyle::Hex), space)
 }
 
 /// Every coarse and fine size of ISO 4014, 4017 and 8765, property classes, five nuts, two washers.
@@ -136,7 +139,11 @@ fn metric_catalogue() -> (Joint, DesignSpace) {
         .iter()
         .map(|row| Thread::metric(row.nominal_diameter, row.pitch));
     let threads: Vec<Thread> = coarse.chain(fine).flatten().collect();
-    let joint = start(threads[0], PropertyClass::Class8_8, WasherStyle::Iso7089);
+    let bolt = bolt(
+        ScrewProduct::Iso4014,
+        threads[0],
+        PropertyClass::Class8_8.into(),
+    );
     let space = DesignSpace::new()
         .threads(threads)
         .products([
@@ -159,7 +166,7 @@ fn metric_catalogue() -> (Joint, DesignSpace) {
         ])
         .washers([WasherStyle::Iso7089, WasherStyle::Iso7093])
         .holes(HoleFit::Normal);
-    (joint, space)
+    (start(bolt, NutStyle::Iso4032), space)
 }
 
 fn design(c: &mut Criterion) {

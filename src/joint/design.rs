@@ -25,69 +25,79 @@ impl Joint {
     /// washers of a space, in every length that fits.
     ///
     /// What is not varied stays as it is: plies, loads, environment, tightening (its target is a share of
-    /// the strength, so torque and preload follow the bolt), rules, methods; also the coatings, and a
-    /// running torque or a stiffness where they are given. Holes and washers follow the
-    /// thread as the space says. A given length is not kept: the length follows the stack.
+    /// the strength, so torque and preload follow the bolt), rules, methods, scope, what is set aside; also the
+    /// coatings of bolt and nut and the metal of the washers, and a running torque or a stiffness where they are
+    /// given. Holes and washers follow the thread as the space says. A given length is not kept: the length
+    /// follows the stack.
     ///
     /// Lengths that fit are checked by [`check`](Self::check), nothing is estimated: all of them but those
     /// that cannot be better any more, or that fail for the same reason as one before. A design is feasible
-    /// if the check [holds](super::JointCheck::holds), the loads use no more than the space permits, and
-    /// nothing is left unchecked for want of a number of that bolt
-    /// ([`NotChecked::of_bolt`](super::NotChecked::of_bolt)). Of each combination the best length under the
-    /// objectives is kept. Without loads it is a search for parts and length only. No objective at all means
-    /// [`Objective::DEFAULT`]. Equal designs are ordered by diameter, strength of the bolt, and the order of
-    /// the parts in their types, so that neither the order of the lists nor repetitions in them change
-    /// anything.
-    ///
-    /// What the check does not look at the design does not either: [`Designs::verdict`] says what that is.
+    /// if its verdict [holds](super::Verdict::holds) and the loads use no more than the space permits. What is
+    /// undecided is turned down with what it [lacks](TurnedDownReason::Undecided): describe the joint as far as
+    /// its own verdict [asks](super::Verdict::to_decide), or [set the mode aside](Self::set_aside). Of each
+    /// combination the best length under the objectives is kept. For parts and length only, without loads,
+    /// [`Mode::Loads`](crate::strength::check::Mode::Loads) is set aside, or the [scope](Self::scope) is narrower. No
+    /// objective at all means [`Objective::DEFAULT`]. Equal designs are ordered by diameter, strength of the bolt,
+    /// and the order of the parts in their types, so that neither the order of the lists nor repetitions in them
+    /// change anything.
     ///
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for loads, temperatures, rules or a greatest utilisation that make no sense,
     /// and for more than [`DesignSpace::MOST_COMBINATIONS`]; [`Error::Mismatch`] if the
     /// diameter varies but something of the joint is made for its own (washers without a named style, a
-    /// sleeve, a countersink, a counterbore, a spot face, an axial capacity in timber, a running torque or a
-    /// stiffness that is given), if the grade varies beside a bending yield strength of NDS, or the lock of the
-    /// nut beside a running torque, if the stack ends in a tapped part, or for bolts on hand without a length.
-    /// Parts that do not exist are no error: see [`Designs::ruled_out`].
+    /// sleeve, a countersink, a counterbore, a spot face, a slot, a bearing strength of a ply, an axial capacity in
+    /// timber, a running torque or a stiffness that is given), if the grade varies beside a bending yield strength of
+    /// NDS, or the lock of the nut beside a running torque, if the stack ends in a tapped part, or for bolts on hand
+    /// without a length or without a coating where the joint has one. Parts that do not exist are no error: see
+    /// [`Designs::ruled_out`].
     ///
     /// ```
-    /// use shankline::joint::{
-    ///     DesignSpace, Environment, Joint, JointBolt, JointLoad, JointMethods, JointNut, Objective,
-    ///     TurnedDownReason,
-    /// };
+    /// use shankline::joint::*;
     /// use shankline::prelude::*;
     /// use shankline::tables::holes::HoleFit;
     /// # fn main() -> Result<(), shankline::Error> {
     /// // The hanger of a mezzanine walkway, shaken by steps; loads invented.
-    /// let cleat = millimetres(15.0).plus_minus(millimetres(0.4));
+    /// let ply = |name, thickness| {
+    ///     JointPly::new(name, millimetres(thickness).plus_minus(millimetres(0.5)))
+    ///         .material("ASTM A36 steel")
+    ///         .end_distance(millimetres(45.0))
+    ///         .edge_distance(millimetres(40.0))
+    ///         .width(millimetres(80.0))
+    /// };
+    /// let thread = "M12".parse()?;
+    /// let washer = JointWasher::find(WasherStyle::Iso7089, &thread)?;
+    /// let finish = Some(Finish::ZincPlated { baked: false });
     /// let hanger = Joint {
     ///     title: "mezzanine hanger (invented)".into(),
     ///     bolt: JointBolt {
     ///         product: ScrewProduct::Iso4014,
-    ///         thread: "M12".parse()?,
+    ///         thread,
     ///         grade: PropertyClass::Class8_8.into(),
     ///         length: None,
+    ///         finish,
     ///     },
-    ///     nut: Some(JointNut { style: NutStyle::Iso7040, grade: None }),
-    ///     tapped: None,
+    ///     nut: Some(JointNut { style: NutStyle::Iso7040, grade: None, finish }),
     ///     stack: Stack::builder()
-    ///         .ply("cleat", cleat)
-    ///         .ply("hanger", millimetres(20.0).plus_minus(millimetres(0.5)))
-    ///         .ply("cleat", cleat)
+    ///         .washer_under_head(washer.clone())
+    ///         .add(ply("cleat", 15.0))
+    ///         .add(ply("hanger", 20.0))
+    ///         .add(ply("cleat", 15.0))
     ///         .shear_planes([1, 2])
-    ///         .washers_under_nut(Washer::find(WasherStyle::Iso7089, &"M12".parse()?)?.thickness()?, 1)
+    ///         .washers_under_nut(washer, 1)
     ///         .build()?,
-    ///     plies: Vec::new(),
-    ///     load: JointLoad { across: newtons(40e3), shock_factor: 1.25, ..JointLoad::default() },
-    ///     environment: Environment { vibration: true, ..Environment::default() },
-    ///     tightening: None,
+    ///     pattern: Pattern::Single,
+    ///     load: JointLoad { shock_factor: 1.25, ..JointLoad::across(newtons(22e3)) },
+    ///     environment: Environment { vibration: true, ..Environment::workshop() },
+    ///     tightening: Some(Tightening::Snug),
     ///     rules: LengthRules::fabrication(UnitSystem::Si),
     ///     methods: JointMethods::machine_design(2.0),
+    ///     scope: Scope::Joint,
+    ///     set_aside: Vec::new(),
     /// };
     /// let space = DesignSpace::new()
     ///     .threads(["M10".parse()?, "M12".parse()?, "M16".parse()?, "M20".parse()?])
-    ///     .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
+    ///     .grades([PropertyClass::Class5_8, PropertyClass::Class8_8])
     ///     .nut_styles([NutStyle::Iso4032, NutStyle::Iso7040])
     ///     .washers([WasherStyle::Iso7089])
     ///     .holes(HoleFit::Normal);
@@ -95,13 +105,20 @@ impl Joint {
     ///
     /// let best = designs.best().expect("something holds");
     /// assert_eq!(best.choice.bolt.thread.to_string(), "M12");
-    /// assert_eq!(best.choice.bolt.grade, PropertyClass::Class10_9.into());
+    /// assert_eq!(best.choice.bolt.grade, PropertyClass::Class8_8.into());
     /// assert_eq!(best.choice.nut.style, NutStyle::Iso7040); // a plain nut spins off
+    /// assert_eq!(best.choice.nut.grade, Some(NutGrade::Iso898_2Class8)); // that of ISO 898-2 for the bolt
     /// let verdict = designs.verdict.as_ref().expect("that of the best");
-    /// assert!(verdict.holds() && !verdict.not_checked.is_empty());
-    /// // M10 is too weak in any grade, and the reason says by how much.
+    /// assert_eq!(verdict.word(), Word::Holds);
+    /// // On M10 the hanger bears too little, whatever the grade, and the reason says by how much.
     /// let small = designs.rejected().iter().find(|other| other.choice.bolt.thread.to_string() == "M10");
     /// assert!(matches!(small.unwrap().reasons[0], TurnedDownReason::Overloaded(check) if !check.holds()));
+    ///
+    /// // What nobody knows is not proposed.
+    /// let undescribed = Joint { tightening: None, ..hanger };
+    /// let designs = undescribed.design(&space, &[])?;
+    /// assert!(designs.best().is_none());
+    /// assert!(matches!(designs.rejected()[0].reasons[0], TurnedDownReason::Undecided(_)));
     /// # Ok(())
     /// # }
     /// ```

@@ -5,7 +5,7 @@
 
 use alloc::{string::String, vec::Vec};
 
-use super::{Environment, LengthRules, Stack};
+use super::{Candidate, Environment, LengthRules, Stack};
 use crate::derivation::Derivation;
 use crate::error::Error;
 
@@ -122,7 +122,13 @@ impl Joint {
     /// # }
     /// ```
     pub fn check(&self) -> Result<Verdict, Error> {
-        self.run(false).map(|(verdict, _)| verdict)
+        self.run(None, false).map(|(verdict, _)| verdict)
+    }
+
+    /// The same with a length that a search has assessed for these parts. What its tables caution is left to
+    /// [`check`](Self::check).
+    pub(super) fn check_candidate(&self, candidate: &Candidate) -> Result<Verdict, Error> {
+        self.run(Some(candidate), false).map(|(verdict, _)| verdict)
     }
 
     /// The check with the working of every step that has one.
@@ -145,7 +151,7 @@ impl Joint {
     /// }
     /// ```
     pub fn check_with_working(&self) -> Result<(Verdict, Vec<Derivation>), Error> {
-        self.run(true)
+        self.run(None, true)
     }
 
     /// How the torque is controlled, if it is.
@@ -156,10 +162,14 @@ impl Joint {
         }
     }
 
-    fn run(&self, with_working: bool) -> Result<(Verdict, Vec<Derivation>), Error> {
+    fn run(
+        &self,
+        known: Option<&Candidate>,
+        with_working: bool,
+    ) -> Result<(Verdict, Vec<Derivation>), Error> {
         let mut out = Outcomes::new(with_working);
         out.cautions.extend_from_slice(crate::caution::GENERAL);
-        let case = Case::new(self, &mut out)?;
+        let case = Case::new(self, known, &mut out)?;
         let worked = modes::run(&case, &mut out)?;
         let parts = verdict::Parts {
             candidate: case.candidate,

@@ -5,7 +5,7 @@ use core::cmp::Ordering;
 
 use super::DesignChoice;
 use crate::joint::JointNut;
-use crate::material::BoltGrade;
+use crate::material::{BoltGrade, Finish};
 use crate::parts::{ScrewProduct, WasherStyle};
 use crate::thread::Thread;
 
@@ -15,7 +15,14 @@ pub(super) fn threads(a: &Thread, b: &Thread) -> Ordering {
     diameter(a)
         .total_cmp(&diameter(b))
         .then(pitch(a).total_cmp(&pitch(b)))
-        .then_with(|| a.to_string().cmp(&b.to_string()))
+        .then_with(|| {
+            // Most of those compared are of one thread: no text is written for them.
+            if a == b {
+                Ordering::Equal
+            } else {
+                a.to_string().cmp(&b.to_string())
+            }
+        })
 }
 
 pub(super) fn product(product: ScrewProduct) -> u32 {
@@ -32,8 +39,21 @@ pub(super) fn grade(grade: BoltGrade) -> (u32, u32) {
     }
 }
 
-pub(super) fn nut(nut: JointNut) -> (u32, Option<u32>) {
-    (nut.style as u32, nut.grade.map(|grade| grade as u32))
+pub(super) fn nut(nut: JointNut) -> (u32, Option<u32>, Option<(u32, u32)>) {
+    let grade = nut.grade.map(|grade| grade as u32);
+    (nut.style as u32, grade, nut.finish.map(finish))
+}
+
+fn finish(finish: Finish) -> (u32, u32) {
+    match finish {
+        Finish::Bare(metal) => (0, metal as u32),
+        Finish::ZincPlated { baked } => (1, u32::from(baked)),
+        Finish::CadmiumPlated { baked } => (2, u32::from(baked)),
+        Finish::HotDipGalvanized => (3, 0),
+        Finish::HotDipGalvanizedUndersize => (4, 0),
+        Finish::MechanicalZinc => (5, 0),
+        Finish::ZincFlake => (6, 0),
+    }
 }
 
 pub(super) fn washer(style: Option<WasherStyle>) -> Option<u32> {

@@ -10,8 +10,8 @@ use crate::parts::WasherStyle;
 use crate::strength::check::Check;
 use crate::units::{Ratio, Stress, UnitSystem, shown};
 
-/// What [`Joint::design`] found: designs that hold, the best first; those that do not, with reasons; and
-/// what could not even be put together. An example that runs stands at [`Joint::design`].
+/// What [`Joint::design`] found: designs that hold, the best first; those that do not, or of which nobody
+/// knows, with reasons; and what could not even be put together. An example that runs stands at [`Joint::design`].
 ///
 /// ```
 /// use shankline::joint::Designs;
@@ -36,8 +36,7 @@ pub struct Designs {
     /// How many combinations of thread, product, grade, nut and washer the space has. Each is feasible,
     /// rejected or among those ruled out.
     pub combinations: usize,
-    /// The whole check of the best design, with what was not checked and the cautions; none if nothing
-    /// holds.
+    /// The whole check of the best design, with what was set aside and the cautions; none if nothing holds.
     pub verdict: Option<Verdict>,
     pub(super) feasible: Vec<Design>,
     pub(super) rejected: Vec<TurnedDown>,
@@ -51,17 +50,23 @@ pub struct Designs {
 /// One choice of parts: what is put into the joint.
 ///
 /// ```
-/// use shankline::joint::{DesignChoice, JointBolt, JointNut};
+/// use shankline::joint::{DesignChoice, Finish, JointBolt, JointNut};
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
+/// let zinc = Finish::ZincPlated { baked: false };
 /// let choice = DesignChoice {
 ///     bolt: JointBolt {
 ///         product: ScrewProduct::Iso4014,
 ///         thread: "M12".parse()?,
 ///         grade: PropertyClass::Class8_8.into(),
 ///         length: Some(millimetres(70.0)),
+///         finish: Some(zinc),
 ///     },
-///     nut: JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) },
+///     nut: JointNut {
+///         style: NutStyle::Iso4032,
+///         grade: Some(NutGrade::Iso898_2Class8),
+///         finish: Some(zinc),
+///     },
 ///     washers: None,
 /// };
 /// assert_eq!(
@@ -222,7 +227,8 @@ impl Designs {
         &self.feasible
     }
 
-    /// The combinations that do not hold, the least bad first: fewest reasons, then least overload.
+    /// The combinations that do not hold or are undecided, the least bad first: fewest reasons, then least
+    /// overload.
     ///
     /// ```
     /// # use shankline::joint::Designs;

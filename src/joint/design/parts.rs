@@ -8,10 +8,11 @@ use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
 use crate::error::Error;
 use crate::joint::{Joint, JointNut, JointWasher, NutEnd, Stack, StackBuilder};
 use crate::material::{
-    AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,
+    AstmGrade, BoltGrade, BoltStrength, Finish, NutGrade, NutStrength, NutTapping, PropertyClass,
+    Severity,
 };
 use crate::parts::{Nut, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
-use crate::strength::strip::nut_proof;
+use crate::strength::strip::nut_pairing;
 use crate::tables::holes::{ClearanceHole, HoleFit};
 use crate::tables::nanometres;
 use crate::tables::nut_grades::{BoltCoating, NutGradeRow, NutPairing, NutShape};
@@ -48,7 +49,7 @@ pub(super) struct FoundNut {
     pub(super) nut: JointNut,
     pub(super) end: NutEnd,
     pub(super) mass: Option<Mass>,
-    /// The grades it comes in, if the caller gave none.
+    /// The grades it comes in as it is tapped, the weakest first, if the caller gave none.
     grades: Vec<NutStrength>,
 }
 
@@ -108,7 +109,7 @@ impl Parts {
         let of_one_product = stacks.len() * lists.nuts.len() * lists.grades.len();
         let mut screws = Vec::with_capacity(lists.products.len());
         for &product in &lists.products {
-            match Screws::find(product, &thread, space) {
+            match Screws::find(product, &thread, space, joint.bolt.finish) {
                 Ok(found) => screws.push(found),
                 Err(error) => exclude(RuledOutReason::NoScrew { product, error }, of_one_product),
             }
@@ -172,11 +173,18 @@ fn drilled(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<StackBuilde
 }
 
 impl Screws {
-    fn find(product: ScrewProduct, thread: &Thread, space: &DesignSpace) -> Result<Self, Error> {
+    fn find(
+        product: ScrewProduct,
+        thread: &Thread,
+        space: &DesignSpace,
+        finish: Option<Finish>,
+    ) -> Result<Self, Error> {
         let series = ScrewSeries::new(product, thread)?;
         let (mut on_hand, mut unknown) = (Vec::new(), None);
         for item in &space.on_hand {
-            let is_own = item.bolt.product == product && is_same(&item.bolt.thread, thread);
+            let is_own = item.bolt.product == product
+                && item.bolt.finish == finish
+                && is_same(&item.bolt.thread, thread);
             let enough = is_own && item.count >= space.bolts;
             let Some(length) = item.bolt.length.filter(|_| enough) else {
                 continue;
@@ -324,12 +332,14 @@ const fn is_metric(grade: AstmGrade) -> bool {
 impl FoundNut {
     fn find(nut: JointNut, thread: &Thread) -> Result<Self, Error> {
         let row = Nut::find(nut.style, thread)?;
+        let tapping = nut.finish.map_or(NutTapping::Usual, Finish::nut_tapping);
         let grades = match (nut.grade, nut.style.shape()) {
             (Some(grade), Some(shape)) => {
+                // That it exists: whether its strength is known as it is tapped, the check says.
                 grade.strength(shape, thread, NutTapping::Usual)?;
                 Vec::new()
             }
-            (None, Some(shape)) => grades_of(shape, thread),
+            (None, Some(shape)) => grades_of(shape, thread, tapping),
             (_, None) => Vec::new(),
         };
         Ok(Self {
@@ -340,70 +350,72 @@ impl FoundNut {
         })
     }
 
-    /// The nut with a grade for a bolt, if the caller gave none and one is known: the one that the
-    /// standard of the bolt names for its coating, or else the weakest that lets the bolt break first. On thick
-    /// zinc only the former: nuts are tapped oversize there, and strip earlier than their grade says.
+    /// The nut with a grade for a bolt, if the caller gave none and one is known.
     pub(super) fn for_bolt(
         &self,
-        strength: &BoltStrength,
+        bolt: &BoltStrength,
+        finish: Option<Finish>,
         thread: &Thread,
-        coating: BoltCoating,
     ) -> JointNut {
-        let weakest = || {
-            let standard_thread = coating == BoltCoating::Plain;
-            standard_thread.then(|| self.weakest_grade(strength, thread))?
-        };
+        let grade = || self.grade_for(bolt, finish, thread);
         JointNut {
-            style: self.nut.style,
-            finish: self.nut.finish,
-            grade: self
-                .nut
-                .grade
-                .or_else(|| self.named_grade(strength, coating))
-                .or_else(weakest),
+            grade: self.nut.grade.or_else(grade),
+            ..self.nut
         }
     }
 
-    fn named_grade(&self, strength: &BoltStrength, coating: BoltCoating) -> Option<NutGrade> {
-        let diameter = strength.nominal_diameter;
-        let mut rows = NutPairing::for_bolt(strength.grade, diameter, coating).ok()?;
-        rows.find(|row| {
-            self.grades.iter().any(|own| {
+    /// The grade that the standard of the bolt names for its coating, or else the weakest that is shown to let
+    /// the bolt break first. If none is, the strongest: the check says what it lacks.
+    fn grade_for(
+        &self,
+        bolt: &BoltStrength,
+        finish: Option<Finish>,
+        thread: &Thread,
+    ) -> Option<NutGrade> {
+        let coating = finish.or(self.nut.finish);
+        let coating = coating.map_or(BoltCoating::Plain, Finish::bolt_coating);
+        let rows = NutPairing::for_bolt(bolt.grade, bolt.nominal_diameter, coating);
+        let named = rows.into_iter().flatten().filter_map(|row| {
+            self.grades.iter().find(|own| {
                 own.grade == row.nut && row.shape.is_none_or(|wanted| wanted == own.shape)
             })
-        })
-        .map(|row| row.nut)
-    }
-
-    fn weakest_grade(&self, strength: &BoltStrength, thread: &Thread) -> Option<NutGrade> {
-        self.grades
-            .iter()
-            .filter(|nut| nut_proof(thread, strength, nut).is_ok_and(|proof| proof.outlasts_bolt()))
-            .min_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value))
-            .map(|nut| nut.grade)
+        });
+        let alike = |nut: &&NutStrength| is_of_steel_like(nut.grade, bolt.grade);
+        let others = self.grades.iter().filter(alike);
+        let shown = |nut: &&NutStrength| {
+            let pairing = nut_pairing(bolt, finish, nut.grade, self.nut.finish, nut.shape, thread);
+            pairing.is_ok_and(|pairing| pairing.severity() == Severity::Fine)
+        };
+        let strongest = others.clone().next_back();
+        let grade = named.chain(others).find(shown).or(strongest);
+        grade.map(|nut| nut.grade)
     }
 }
 
-/// The grades in which nuts of this shape are made with a thread, but for those tapped oversize, which are
-/// for galvanized bolts only.
-fn grades_of(shape: NutShape, thread: &Thread) -> Vec<NutStrength> {
+/// Whether a nut that nobody named is of a steel for a bolt: stainless for stainless, and weathering steel for none.
+const fn is_of_steel_like(nut: NutGrade, bolt: BoltGrade) -> bool {
+    let is_stainless = matches!(
+        nut,
+        NutGrade::AstmA194_8Class1 | NutGrade::AstmA194_8mClass1
+    );
+    let is_weathering = matches!(nut, NutGrade::AstmA563C3 | NutGrade::AstmA563Dh3);
+    is_stainless == matches!(bolt, BoltGrade::Stainless(_)) && !is_weathering
+}
+
+/// The grades in which nuts of this shape are made with a thread, as they are tapped, the weakest first.
+fn grades_of(shape: NutShape, thread: &Thread, tapping: NutTapping) -> Vec<NutStrength> {
     let mut grades: Vec<NutStrength> = Vec::new();
     let rows = NutGradeRow::all_inch()
         .iter()
         .chain(NutGradeRow::all_metric());
     for row in rows.filter(|row| row.shape == shape && row.threads.covers(thread)) {
-        let is_oversize = matches!(
-            row.grade,
-            NutGrade::Iso10684Class5z
-                | NutGrade::Iso10684Class6z
-                | NutGrade::Iso10684Class8z
-                | NutGrade::Iso10684Class9z
-                | NutGrade::Iso10684Class10z
-        );
-        if is_oversize || grades.iter().any(|known| known.grade == row.grade) {
+        // Classes that are tapped oversize by definition are for galvanized bolts only.
+        let other_tapping = row.grade.is_oversize() && tapping == NutTapping::Usual;
+        if other_tapping || grades.iter().any(|known| known.grade == row.grade) {
             continue;
         }
-        grades.extend(row.grade.strength(shape, thread, NutTapping::Usual).ok());
+        grades.extend(row.grade.strength(shape, thread, tapping).ok());
     }
+    grades.sort_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value));
     grades
 }

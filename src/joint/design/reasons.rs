@@ -12,7 +12,7 @@ use crate::strength::check::Check;
 use crate::thread::Thread;
 use crate::units::{Length, Ratio, UnitSystem};
 
-/// A combination that does not hold, with the length that comes nearest.
+/// A combination that does not hold, or is undecided, with the length that comes nearest.
 ///
 /// ```
 /// use shankline::joint::TurnedDown;
@@ -88,7 +88,8 @@ pub enum TurnedDownReason {
     },
     /// Something found forbids it: of the length, the nut, a distance, the temperature.
     Fault(Finding),
-    /// A mode that is concerned could not be checked: what is undecided is not proposed.
+    /// A mode that is concerned could not be checked, and the caller has not
+    /// [set it aside](crate::joint::SetAside): what is undecided is not proposed.
     Undecided(Missing),
     /// The methods do not apply to these parts.
     NotCheckable(#[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))] Error),

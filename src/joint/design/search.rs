@@ -8,10 +8,13 @@ use super::{
     TurnedDownReason, mass,
 };
 use crate::error::Error;
-use crate::joint::{Candidate, Finding, Joint, JointBolt, JointNut, LengthSearch, Verdict};
-use crate::material::{BoltStrength, Finish};
-use crate::strength::check::{Check, Mode};
-use crate::tables::nut_grades::BoltCoating;
+use crate::joint::{
+    Candidate, Finding, Joint, JointBolt, JointNut, LengthSearch, Missing, Need, Part, Verdict,
+};
+use crate::material::BoltStrength;
+use crate::strength::check::{Check, Mode, Place};
+use crate::strength::shear::ReductionNeed;
+use crate::units::Force;
 
 /// A search on its way.
 pub(super) struct Search<'a> {
@@ -68,12 +71,12 @@ impl<'a> Search<'a> {
         for screws in &parts.screws {
             made_in.push(self.grades_of(screws, parts));
         }
-        let coating = self.coating();
+        let finish = self.joint.bolt.finish;
         let nuts: Vec<Vec<JointNut>> = parts
             .nuts
             .iter()
             .map(|found| {
-                let of_grade = |strength| found.for_bolt(strength, &parts.thread, coating);
+                let of_grade = |strength| found.for_bolt(strength, finish, &parts.thread);
                 parts.grades.iter().map(of_grade).collect()
             })
             .collect();
@@ -107,12 +110,6 @@ impl<'a> Search<'a> {
             }
         }
         Ok(())
-    }
-
-    /// What the bolts are coated with, as far as it decides on the grade of the nut.
-    fn coating(&self) -> BoltCoating {
-        let finish = self.joint.bolt.finish;
-        finish.map_or(BoltCoating::Plain, Finish::bolt_coating)
     }
 
     /// The grades, by their position, that a product is made in and that are on hand where only those
@@ -211,7 +208,7 @@ impl<'a> Search<'a> {
             }
             let choice = design.choice;
             self.joint.bolt.length = choice.bolt.length;
-            match self.joint.check() {
+            match self.joint.check_candidate(&design.candidate) {
                 Ok(check) => {
                     let reasons = reasons(&check, self.space);
                     if reasons.is_empty() {
@@ -224,7 +221,8 @@ impl<'a> Search<'a> {
                         }
                         continue;
                     }
-                    let hopeless = is_hopeless(&reasons, parts.strength, &design.candidate);
+                    let hopeless =
+                        is_hopeless(&reasons, &self.joint, parts.strength, &design.candidate);
                     keep_least_bad(&mut least_bad, TurnedDown { choice, reasons });
                     if hopeless {
                         break;
@@ -254,7 +252,7 @@ fn keep_least_bad(kept: &mut Option<TurnedDown>, other: TurnedDown) {
 /// Everything that speaks against a joint; nothing if it holds.
 fn reasons(verdict: &Verdict, space: &DesignSpace) -> Vec<TurnedDownReason> {
     let limit = space.utilisation_max;
-    let mut reasons = Vec::new();
+    let mut reasons = Vec::with_capacity(8);
     for check in &verdict.checks {
         if !check.holds() {
             reasons.push(TurnedDownReason::Overloaded(*check));
@@ -309,45 +307,109 @@ impl Combination<'_> {
 /// Whether a reason against one length is one against every length: then no other is checked.
 fn is_hopeless(
     reasons: &[TurnedDownReason],
+    joint: &Joint,
     strength: &BoltStrength,
     candidate: &Candidate,
 ) -> bool {
-    // Long screws of some grades are weaker.
-    let same_strength = strength.length_limit.is_none();
-    let all_on_shank = candidate.planes_in_run_out + candidate.planes_in_thread == 0;
+    let against = Against {
+        joint,
+        // Long screws of some grades are weaker.
+        same_strength: strength.length_limit.is_none(),
+        all_on_shank: candidate.planes_in_run_out + candidate.planes_in_thread == 0,
+    };
     reasons.iter().any(|reason| match reason {
-        TurnedDownReason::Fault(finding) => match finding {
+        TurnedDownReason::Fault(finding) => against.fault(finding),
+        TurnedDownReason::Overloaded(check) | TurnedDownReason::AboveLimit { check, .. } => {
+            against.check(check)
+        }
+        TurnedDownReason::Undecided(missing) => against.missing(missing),
+        TurnedDownReason::NotCheckable(_) => false,
+    })
+}
+
+/// What tells a reason against one length from one against all. With the length change the planes that cut thread,
+/// the number of washers and with it what they lie between, the grip, the cut, and the stiffness of the bolt.
+struct Against<'a> {
+    joint: &'a Joint,
+    same_strength: bool,
+    all_on_shank: bool,
+}
+
+impl Against<'_> {
+    fn fault(&self, finding: &Finding) -> bool {
+        match finding {
             Finding::Nut(_)
             | Finding::BoltTooHot { .. }
             | Finding::BoltTooCold { .. }
+            | Finding::CoatingTooHot { .. }
             | Finding::Distance { .. }
             | Finding::HoleTooSmall { .. }
             | Finding::HoleTooLarge { .. }
             | Finding::HoleWantsSlip { .. }
-            | Finding::NothingLeft { .. }
-            | Finding::Galvanic { .. }
             | Finding::ThreadsDoNotFit { .. }
-            | Finding::Reuse(_)
-            | Finding::CoatingTooHot { .. } => true,
-            Finding::Hydrogen(_) => same_strength,
+            | Finding::Reuse(_) => true,
+            Finding::Hydrogen(_) | Finding::NothingLeft { .. } => self.same_strength,
+            Finding::Galvanic { anode, cathode, .. } => {
+                // A washer more parts nut and ply.
+                let stays = |part: &Part| matches!(part, Part::Bolt | Part::Ply(_));
+                stays(anode) && stays(cathode)
+            }
             _ => false,
-        },
-        TurnedDownReason::Overloaded(check) | TurnedDownReason::AboveLimit { check, .. } => {
-            same_strength
-                && match check.mode {
-                    Mode::Bearing
-                    | Mode::BoltBearing
-                    | Mode::TearOut
-                    | Mode::NetSection
-                    | Mode::Stripping
-                    | Mode::Tightening => true,
-                    // No length has more than the whole shank.
-                    Mode::BoltShear => all_on_shank,
-                    _ => false,
-                }
         }
-        TurnedDownReason::Undecided(_) | TurnedDownReason::NotCheckable(_) => false,
-    })
+    }
+
+    fn check(&self, check: &Check) -> bool {
+        let is_of_ply = matches!(check.place, Place::Ply(_));
+        self.same_strength
+            && match check.mode {
+                Mode::Bearing
+                | Mode::BoltBearing
+                | Mode::TearOut
+                | Mode::NetSection
+                | Mode::GrossSection => is_of_ply,
+                Mode::Stripping => !self.force_varies(),
+                Mode::Tightening => !self.heat_varies(),
+                // No length has more than the whole shank, but by a rule for long grips.
+                Mode::BoltShear => self.all_on_shank && !self.grip_matters(),
+                _ => false,
+            }
+    }
+
+    fn missing(&self, missing: &Missing) -> bool {
+        match missing.mode {
+            Mode::Loads | Mode::ThreadFit | Mode::Reuse | Mode::Prying | Mode::BlockShear => true,
+            Mode::Tightening => missing.need == Need::Tightening,
+            Mode::Pairing | Mode::Coating | Mode::Temperature => self.same_strength,
+            Mode::Bearing
+            | Mode::BoltBearing
+            | Mode::TearOut
+            | Mode::NetSection
+            | Mode::GrossSection
+            | Mode::Distances
+            | Mode::Holes => self.same_strength && matches!(missing.place, Place::Ply(_)),
+            Mode::Fatigue => missing.place == Place::Joint,
+            _ => false,
+        }
+    }
+
+    /// Whether the length of the bolt decides how the preloaded joint shares its load, or what heat does to it.
+    fn force_varies(&self) -> bool {
+        let load = &self.joint.load;
+        let torque = self.joint.torque();
+        let computed = torque.is_some_and(|torque| torque.stiffness.is_none());
+        computed && load.along > Force::default() || self.heat_varies()
+    }
+
+    fn heat_varies(&self) -> bool {
+        self.joint.torque().is_some() && !self.joint.environment.is_at_room_temperature()
+    }
+
+    /// Whether the method takes something off the shear of a bolt with a long grip.
+    fn grip_matters(&self) -> bool {
+        let bolt = &self.joint.bolt;
+        let needs = self.joint.methods.shear.needs(&bolt.thread, bolt.grade);
+        needs.contains(ReductionNeed::Grip)
+    }
 }
 
 /// Whether a check says something of the loads: see [`Objective::Utilisation`].

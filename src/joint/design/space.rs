@@ -45,13 +45,16 @@ pub struct DesignSpace {
     pub products: Vec<ScrewProduct>,
     /// Grades of the bolt.
     pub grades: Vec<BoltGrade>,
-    /// Nuts. One without a grade gets the grade that the standard of the bolt names for it; where none
-    /// is named, the weakest one of its shape that lets the bolt break first.
+    /// Nuts. One without a coating has that of the nut of the joint. One without a grade gets the grade that the
+    /// standard of the bolt names for it and its coating; where none is named, the weakest one of its shape that
+    /// is [shown to outlast the bolt](crate::strength::strip::nut_pairing), of carbon or alloy steel for bolts of
+    /// such steel; where none is shown to, the strongest, which is turned down and says why.
     pub nuts: Vec<JointNut>,
     /// Styles of washer, the same under head and nut: under the head as many as the stack has, under
-    /// the nut too, and more where a length needs them. Their thickness comes from the tables.
+    /// the nut too, and more where a length needs them. Their dimensions come from the tables; the metal stays
+    /// that of the washers they take the place of.
     pub washers: Vec<WasherStyle>,
-    /// The holes of the plies that are described.
+    /// The holes of the plies.
     pub holes: HoleRule,
     /// The most of each resistance that the loads may use; the whole of it by default. See
     /// [`Objective::Utilisation`](super::Objective::Utilisation) for what is not counted.
@@ -74,7 +77,7 @@ pub struct DesignSpace {
 /// Bolts on hand. (A [`Bin`](crate::joint::Bin) is for bolts of unknown make; here the grade counts.)
 ///
 /// ```
-/// use shankline::joint::{JointBolt, OnHand};
+/// use shankline::joint::{Finish, JointBolt, OnHand};
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let drawer = OnHand {
@@ -83,6 +86,7 @@ pub struct DesignSpace {
 ///         thread: "M12".parse()?,
 ///         grade: PropertyClass::Class8_8.into(),
 ///         length: Some(millimetres(70.0)),
+///         finish: Some(Finish::ZincPlated { baked: false }),
 ///     },
 ///     count: 24,
 /// };
@@ -96,7 +100,8 @@ pub struct DesignSpace {
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct OnHand {
-    /// What it is; its length must be given.
+    /// What it is. Its length must be given; its coating too, if that of the joint is, and one of another coating
+    /// does not count.
     pub bolt: JointBolt,
     /// How many there are.
     pub count: usize,
@@ -230,7 +235,11 @@ impl DesignSpace {
     /// use shankline::joint::{DesignSpace, JointNut};
     /// use shankline::prelude::*;
     /// let space = DesignSpace::new()
-    ///     .nuts([JointNut { style: NutStyle::Iso4032, grade: Some(NutGrade::Iso898_2Class8) }]);
+    ///     .nuts([JointNut {
+    ///         style: NutStyle::Iso4032,
+    ///         grade: Some(NutGrade::Iso898_2Class8),
+    ///         finish: None, // that of the nut of the joint
+    ///     }]);
     /// ```
     #[must_use]
     pub fn nuts(mut self, nuts: impl IntoIterator<Item = JointNut>) -> Self {
@@ -238,7 +247,7 @@ impl DesignSpace {
         self
     }
 
-    /// With nuts of these styles, each in the grade that its bolt asks for.
+    /// With nuts of these styles, each in the grade that its bolt asks for, coated as the nut of the joint is.
     ///
     /// ```
     /// use shankline::joint::DesignSpace;
@@ -345,6 +354,12 @@ impl DesignSpace {
                 )));
             };
             positive("length of a bolt on hand", length)?;
+            if on_hand.bolt.finish.is_none() && joint.bolt.finish.is_some() {
+                return Err(Error::Mismatch(format!(
+                    "the coating of a {} {} on hand is not given, and that of the joint is",
+                    on_hand.bolt.thread, on_hand.bolt.product
+                )));
+            }
         }
         if self.only_on_hand && self.on_hand.is_empty() {
             return Err(Error::Mismatch(
@@ -385,6 +400,12 @@ impl DesignSpace {
                 "a joint that ends in a tapped part has no nut to choose: check it as it is".into(),
             ));
         };
+        // Coatings are not varied: what is not said of a nut is as in the joint.
+        let coated = self.nuts.iter().map(|own| JointNut {
+            finish: own.finish.or(nut.finish),
+            ..*own
+        });
+        let nuts: Vec<JointNut> = coated.collect();
         let ordered = Ordered {
             threads,
             products: filled(&self.products, joint.bolt.product, |a, b| {
@@ -393,7 +414,7 @@ impl DesignSpace {
             grades: filled(&self.grades, joint.bolt.grade, |a, b| {
                 order::grade(*a).cmp(&order::grade(*b))
             }),
-            nuts: filled(&self.nuts, nut, |a, b| order::nut(*a).cmp(&order::nut(*b))),
+            nuts: filled(&nuts, nut, |a, b| order::nut(*a).cmp(&order::nut(*b))),
             washers,
         };
         let combinations = ordered.combinations();
@@ -447,6 +468,15 @@ impl DesignSpace {
             Some("the size of the special washer under the nut is")
         } else if !stack.sleeves().is_empty() {
             Some("the bore of the sleeve is")
+        } else if stack
+            .plies()
+            .iter()
+            .any(|ply| ply.bearing_strength.is_some())
+        {
+            Some("the bearing strength given of a ply is")
+        } else if self.holes != HoleRule::Keep && stack.plies().iter().any(|ply| ply.slot.is_some())
+        {
+            Some("the slot of a ply is")
         } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {
             Some("the countersink is")
         } else if stack.head_seat() != HeadSeat::Flat {

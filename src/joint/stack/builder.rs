@@ -343,22 +343,30 @@ impl StackBuilder {
         self
     }
 
-    /// Other washers under head and nut, as many as there are; more may be added where they might before, and
-    /// under a nut.
+    /// Other washers under head and nut, as many as there are, of the same metal; more may be added where they
+    /// might before, and under a nut.
     pub(in crate::joint) fn washers_of(mut self, other: &JointWasher) -> Self {
+        let in_place_of = |washer: &JointWasher| JointWasher {
+            metal: washer.metal,
+            ..other.clone()
+        };
         let parts = &mut self.parts;
         for washer in &mut parts.washers_under_head {
-            washer.clone_from(other);
+            *washer = in_place_of(washer);
         }
         if let Some(washer) = &mut parts.washer_to_add_under_head {
-            washer.clone_from(other);
+            *washer = in_place_of(washer);
         }
         if parts.tapped_part.is_some() {
             return self;
         }
-        let washers = parts.washers_under_nut.as_ref();
-        let count = washers.map_or(0, |washers| washers.count);
-        self.washers_under_nut(other.clone(), count)
+        match &mut parts.washers_under_nut {
+            Some(washers) => {
+                washers.washer = in_place_of(&washers.washer);
+                self
+            }
+            None => self.washers_under_nut(other.clone(), 0),
+        }
     }
 
     /// Another hole in every ply.

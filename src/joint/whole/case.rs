@@ -95,13 +95,17 @@ pub(super) struct CasePlane {
 }
 
 impl<'a> Case<'a> {
-    /// Looks everything up.
+    /// Looks everything up; the length too, unless it is known.
     ///
     /// # Errors
     ///
     /// Loads, temperatures, factors or rules that make no sense, and parts that do not exist: questions that have
     /// no answer, as against answers that are not known.
-    pub(super) fn new(joint: &'a Joint, out: &mut Outcomes) -> Result<Self, Error> {
+    pub(super) fn new(
+        joint: &'a Joint,
+        known: Option<&Candidate>,
+        out: &mut Outcomes,
+    ) -> Result<Self, Error> {
         joint.load.validate()?;
         joint.environment.check()?;
         joint.methods.checked()?;
@@ -120,7 +124,10 @@ impl<'a> Case<'a> {
         let thread = &joint.bolt.thread;
         let closing = closing(joint)?;
         fitting(joint)?;
-        let candidate = candidate(joint, &closing, out)?;
+        let candidate = match known {
+            Some(candidate) => *candidate,
+            None => candidate(joint, &closing, out)?,
+        };
         let diameter = thread.nominal_diameter();
         let strength = joint
             .bolt
@@ -413,13 +420,19 @@ fn plies<'a>(
 }
 
 /// How far the bolt sticks out of the nut at least: of the shortest screw in the thickest stack, or as cut. Cut to the
-/// stack in hand, by what is wanted `at_fit_up` and no more.
-pub(super) fn past_the_nut(candidate: &Candidate, at_fit_up: Length) -> Length {
+/// stack in hand, by what the rules want and no more.
+pub(super) fn past_the_nut(case: &Case) -> Length {
+    let wanted = case.joint.rules.least_protrusion_pitches() * case.thread.pitch();
+    past_the_end(&case.candidate, wanted)
+}
+
+/// The same past any end of the joint.
+fn past_the_end(candidate: &Candidate, wanted: Length) -> Length {
     let fixed = candidate.cut.filter(|cut| cut.holds_window);
     match (candidate.needs_cut, fixed) {
         (false, _) => candidate.protrusion.min,
         (true, Some(cut)) => cut.protrusion.min,
-        (true, None) => at_fit_up,
+        (true, None) => wanted,
     }
 }
 
@@ -427,7 +440,7 @@ pub(super) fn past_the_nut(candidate: &Candidate, at_fit_up: Length) -> Length {
 /// hand, it fills what is wanted and no more; so it does in a hole tapped through, of which only the engagement is
 /// known to be there.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
-    let reached = part.engagement? + past_the_nut(candidate, Length::default());
+    let reached = part.engagement? + past_the_end(candidate, Length::default());
     Some(reached.min(part.depth.unwrap_or(part.engagement?)))
 }
 

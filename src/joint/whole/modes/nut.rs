@@ -31,8 +31,7 @@ pub(super) fn check(
     }
     // A lock that the bolt does not fill locks nothing.
     if let Some(wanted) = LeastProtrusion::of(nut.locking) {
-        let wanted_by_rules = case.joint.rules.protrusion_min_pitches * case.thread.pitch();
-        let least = past_the_nut(&case.candidate, wanted_by_rules);
+        let least = past_the_nut(case);
         if !wanted.is_met(least, case.thread) {
             out.find(Finding::LockNotFilled {
                 protrusion: least,

@@ -117,13 +117,14 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         gauge: ply.gauge.filter(|_| ply.edge_distance.is_some()),
         ..ply
     };
+    let bolt = PlyBolt::of(&case.strength);
     let mut bears = None;
     for mode in OF_A_PLY {
         if hole.is_none() && needs_hole(method, mode) {
             out.missing(mode, own.place, Need::Hole);
             continue;
         }
-        if let Some(force) = in_mode(case, own, &ended, mode, out)
+        if let Some(force) = in_mode(case, own, &ended, bolt, mode, out)
             && mode == Mode::Bearing
         {
             bears = Some(force);
@@ -269,27 +270,24 @@ fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     }
 }
 
-fn in_mode(case: &Case, own: &CasePly, ply: &Ply, mode: Mode, out: &mut Outcomes) -> Option<Force> {
+fn in_mode(
+    case: &Case,
+    own: &CasePly,
+    ply: &Ply,
+    bolt: PlyBolt,
+    mode: Mode,
+    out: &mut Outcomes,
+) -> Option<Force> {
     if own.material.is_none() && mode != Mode::BoltBearing {
         // What the method does not want needs no material.
-        let answer = ply.in_mode(
-            mode,
-            case.diameter,
-            PlyBolt::of(&case.strength),
-            case.joint.methods.plies,
-        );
+        let answer = ply.in_mode(mode, case.diameter, bolt, case.joint.methods.plies);
         if let Ok(PlyOutcome::NotNeeded(_)) = answer {
             return None;
         }
         out.missing(mode, own.place, Need::Material);
         return None;
     }
-    let answer = ply.in_mode(
-        mode,
-        case.diameter,
-        PlyBolt::of(&case.strength),
-        case.joint.methods.plies,
-    );
+    let answer = ply.in_mode(mode, case.diameter, bolt, case.joint.methods.plies);
     let answer = out.attempt(mode, own.place, answer)?;
     outcome(case, own, mode, &answer, out);
     let found = answer.found()?;

@@ -7,7 +7,7 @@ use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::preload::ElasticJoint;
 use crate::tension::{BoltStiffness, Cones, GripSections, Layer, LoadShare};
-use crate::units::{Force, Stress, megapascals};
+use crate::units::{Stress, megapascals};
 
 /// Modulus of elasticity of bolt and washers: steel, as Shigley's chapter 8 takes it (30 Mpsi).
 const STEEL: Stress = megapascals(207e3);
@@ -48,8 +48,9 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
 /// The bolt and the layers that it clamps.
 fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
     let (stack, candidate) = (&case.joint.stack, &case.candidate);
-    // The cones of pressure are those of hard plies on each other.
-    if !stack.is_plain() {
+    // The cones of pressure are those of hard plies on each other. A bolt that does not reach through them clamps
+    // nothing: its length is at fault.
+    if !stack.is_plain() || !candidate.fits() {
         return Ok(None);
     }
     let Some(moduli) = case
