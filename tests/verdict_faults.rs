@@ -224,3 +224,17 @@ fn no_hole_is_asked_of_a_tapped_part() {
     ));
     assert_eq!(verdict.account(Mode::TimberYield), Account::Missing);
 }
+
+/// Of a washer with a style and one of two diameters the diameter was passed over; with both, the style.
+#[test]
+fn a_washer_has_a_style_or_diameters() {
+    for (key, value) in [("outside", "24 mm"), ("inside", "13.5 mm")] {
+        let mut document = lap();
+        document["stack"]["washers_under_nut"][key] = value.into();
+        let error = joint(document).check().unwrap_err();
+        assert!(
+            matches!(error, shankline::error::Error::Mismatch(_)),
+            "{error}"
+        );
+    }
+}
