@@ -194,3 +194,47 @@ fn packing_of_timber_hides_no_blocks() {
     let verdict = joint(document).check().unwrap();
     assert_eq!(verdict.account(Mode::BlockShear), Account::Missing);
 }
+
+/// Timber on a tapped part asked for the hole of that part, which nobody can say: it has a thread.
+#[test]
+fn no_hole_is_asked_of_a_tapped_part() {
+    let mut document = lap();
+    document["nut"] = Value::Null;
+    document["stack"] = json!({
+        "plies": [{
+            "name": "sleeper", "thickness": "45 mm", "timber": "C24", "grain_angle": "0 deg", "hole": "13 mm",
+            "end_distance": "120 mm", "edge_distance": "60 mm",
+        }],
+        "shear_planes": [1],
+        "tapped_part": { "name": "rail", "engagement": "16 mm", "material": "S355 steel" },
+    });
+    let mut joint = joint(document);
+    joint.bolt.length = None;
+    joint.methods.timber = Some(shankline::strength::timber::TimberMethod::En1995 {
+        axial: newtons(0.0),
+        kmod: 0.8,
+        gamma_m: 1.3,
+    });
+    let verdict = joint.check().unwrap();
+    assert!(!is_open(
+        &verdict,
+        Mode::TimberYield,
+        Place::TappedPart,
+        &Need::Hole
+    ));
+    assert_eq!(verdict.account(Mode::TimberYield), Account::Missing);
+}
+
+/// Of a washer with a style and one of two diameters the diameter was passed over; with both, the style.
+#[test]
+fn a_washer_has_a_style_or_diameters() {
+    for (key, value) in [("outside", "24 mm"), ("inside", "13.5 mm")] {
+        let mut document = lap();
+        document["stack"]["washers_under_nut"][key] = value.into();
+        let error = joint(document).check().unwrap_err();
+        assert!(
+            matches!(error, shankline::error::Error::Mismatch(_)),
+            "{error}"
+        );
+    }
+}

@@ -107,7 +107,7 @@ fn why(verdict: &Verdict) -> String {
 #[test]
 fn all_three_words_come_often() {
     let counts = [const { Cell::new(0_u32) }; 4];
-    for_all(3000, |joint, _| {
+    for_all(2000, |joint, _| {
         let at = match joint.check().map(|verdict| verdict.word()) {
             Ok(Word::Holds) => 0,
             Ok(Word::DoesNotHold) => 1,
@@ -120,14 +120,14 @@ fn all_three_words_come_often() {
     let counts = counts.each_ref().map(Cell::get);
     let [holds, fails, undecided, refused] = counts;
     println!("holds {holds}, does not hold {fails}, undecided {undecided}, refused {refused}");
-    assert!(holds > 300 && fails > 300 && undecided > 300, "{counts:?}");
-    assert!(refused < 600, "{counts:?}");
+    assert!(holds > 200 && fails > 200 && undecided > 200, "{counts:?}");
+    assert!(refused < 200, "{counts:?}");
 }
 
 /// 1. More load never turns "does not hold" into anything else.
 #[test]
 fn more_load_never_helps() {
-    for_all(6000, |joint, dice| {
+    for_all(4000, |joint, dice| {
         let Ok(before) = joint.check() else {
             return Ok(());
         };
@@ -180,7 +180,7 @@ fn verdicts_are_whole() {
             "{mode}: Mode::ALL is not in the order of declaration"
         );
     }
-    for_all(4000, |joint, _| {
+    for_all(3000, |joint, _| {
         let verdict = match joint.check() {
             Ok(verdict) => verdict,
             Err(error) if is_documented(&error) => return Ok(()),
@@ -367,7 +367,7 @@ const ANOTHER_QUESTION: &[(&str, &str)] = &[
 /// it leaves another one open for it. (So a fault is seen also where the joint fails for other reasons too.)
 #[test]
 fn silence_never_helps() {
-    for_all(700, |joint, dice| {
+    for_all(400, |joint, dice| {
         let Ok(before) = joint.check() else {
             return Ok(());
         };
@@ -559,6 +559,72 @@ const MORE_IS_NOT_BETTER: &[(&str, Mode, &str)] = &[
         Mode::Holes,
         "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
     ),
+    (
+        "bolt",
+        Mode::Fatigue,
+        "a target is a share of the strength: more preload, and a higher mean",
+    ),
+    (
+        "thickness",
+        Mode::Bearing,
+        "another length may fill less of a tapped part",
+    ),
+    (
+        "thickness",
+        Mode::BoltBearing,
+        "another length may fill less of a tapped part",
+    ),
+    (
+        "thickness",
+        Mode::TearOut,
+        "another length may fill less of a tapped part",
+    ),
+    (
+        "thickness",
+        Mode::Tightening,
+        "more of what swells with heat",
+    ),
+    (
+        "thickness",
+        Mode::Separation,
+        "softer members leave the bolt another share; more of what shrinks with cold",
+    ),
+    (
+        "thickness",
+        Mode::BoltTension,
+        "softer members leave the bolt a greater share",
+    ),
+    (
+        "thickness",
+        Mode::Fatigue,
+        "softer members leave the bolt a greater share",
+    ),
+    (
+        "gauge",
+        Mode::Distances,
+        "codes have greatest distances too",
+    ),
+    (
+        "pitch",
+        Mode::Distances,
+        "codes have greatest distances too",
+    ),
+    ("pitch", Mode::BoltShear, "long joints carry less"),
+    (
+        "edge_distance",
+        Mode::Holes,
+        "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
+    ),
+    (
+        "gauge",
+        Mode::Holes,
+        "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
+    ),
+    (
+        "pitch",
+        Mode::Holes,
+        "EN 1993-1-8, 3.6.1(5): bearing must be weaker than shear",
+    ),
     ("thickness", Mode::Length, "no stock length may suit"),
     (
         "thickness",
@@ -591,7 +657,7 @@ const MORE_IS_NOT_BETTER: &[(&str, Mode, &str)] = &[
 /// became of the others.
 #[test]
 fn a_stronger_part_does_no_harm() {
-    for_all(8000, |joint, dice| {
+    for_all(2500, |joint, dice| {
         let Ok(before) = joint.check() else {
             return Ok(());
         };

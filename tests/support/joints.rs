@@ -391,9 +391,7 @@ fn washer(dice: &mut Dice, around: &Surroundings) -> JointWasher {
     if dice.now_and_then(12.0) {
         washer = bare;
     }
-    if washer.style.is_none() && !dice.unsaid(around.silent)
-        || washer.style.is_some() && dice.now_and_then(5.0)
-    {
+    if washer.style.is_none() && !dice.unsaid(around.silent) {
         washer = washer.diameters(dice.between(1.8, 3.0) * d, dice.between(1.05, 1.2) * d);
     }
     if around.metals && !dice.unsaid(around.silent) {

@@ -263,6 +263,12 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
         .chain(at_nut);
     for washer in washers {
         let Some(style) = washer.style else { continue };
+        if washer.outside.is_some() || washer.inside.is_some() {
+            return Err(Error::Mismatch(format!(
+                "\"{}\" is a {style}, which has its diameters: give it the style or diameters of its own",
+                washer.name
+            )));
+        }
         let row = Washer::find(style, &joint.bolt.thread)?;
         if let Ok(thickness) = row.thickness()
             && (washer.thickness.min > thickness.max + SAME_LENGTH

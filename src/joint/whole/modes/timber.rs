@@ -138,6 +138,11 @@ fn member(own: &CasePly, mode: Mode, out: &mut Outcomes) -> Option<TimberMember>
         };
         return Some(TimberMember::wood(thickness, timber, angle));
     }
+    if own.tapped.is_some() {
+        let why = "timber on a tapped part: how far a screw is held there is not known here";
+        out.missing(mode, own.place, Need::Method(why));
+        return None;
+    }
     let Some(material) = own.material else {
         out.missing(mode, own.place, Need::Material);
         return None;
