@@ -4,8 +4,8 @@
 use std::cmp::Ordering;
 
 use shankline::joint::{
-    Candidate, Design, DesignSpace, Designs, Environment, Finding, Finish, HoleRule, Joint,
-    JointBolt, JointLoad, JointMethods, JointNut, JointPly, JointWasher, Need, NutReason,
+    Account, Candidate, Design, DesignSpace, Designs, Environment, Finding, Finish, HoleRule,
+    Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly, JointWasher, Need, NutReason,
     Objective, OnHand, Pattern, Prying, Repeats, RuledOutReason, Scope, SetAside, Slip, Tightening,
     TorqueTightening, TurnedDownReason, Verdict, Word,
 };
@@ -1297,4 +1297,31 @@ fn bolts_that_are_too_short_are_turned_down_for_their_length() {
     let of_length =
         |reason: &TurnedDownReason| matches!(reason, TurnedDownReason::Fault(Finding::Length(_)));
     assert!(reasons.iter().any(of_length), "{reasons:?}");
+}
+
+/// A washer that a length needs under the head lies between head and ply as one that was there before: its metal
+/// touches theirs.
+#[test]
+fn washers_added_under_the_head_corrode_too() {
+    let copper = |thickness| {
+        JointWasher::new("copper washer", Spread::exact(millimetres(thickness)))
+            .metal(Metal::Copper)
+            .diameters(millimetres(24.0), millimetres(13.0))
+    };
+    let mut joint = hanger();
+    joint.environment.exposure = Exposure::Harsh;
+    joint.rules = joint.rules.with_washers_under_head(4);
+    let mut stack = Stack::builder().washer_to_add_under_head(copper(2.0));
+    for ply in joint.stack.plies() {
+        stack = stack.add(ply.clone().metal(Metal::Zinc));
+    }
+    joint.stack = stack.shear_planes([1]).build().unwrap();
+    joint.bolt.length = Some(millimetres(65.0));
+    let verdict = joint.check().unwrap();
+    assert!(
+        verdict.candidate.washers_added_under_head > 0,
+        "{:?}",
+        verdict.candidate
+    );
+    assert_eq!(verdict.account(Mode::Corrosion), Account::Fault);
 }
