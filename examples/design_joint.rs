@@ -7,7 +7,7 @@
 //! Without a file it takes `examples/data/walkway_hanger_design.json`, which is also the template for
 //! requests of your own: a joint to start from, the space to choose from, and the objectives in their
 //! order. `examples/data/walkway_hanger_designs.json` is the answer to it. Exit code: 0 if some design
-//! holds as far as it was checked, 1 if none does, 2 for a bad request.
+//! holds, 1 if none does or nobody knows, 2 for a bad request.
 
 use std::process::ExitCode;
 
@@ -93,7 +93,7 @@ fn report(joint: &Joint, designs: &Designs) {
             println!("     before the next by: {objective}");
         }
     }
-    println!("\nDo not hold, the nearest first");
+    println!("\nDo not hold or are undecided, the nearest first");
     let (shown, more) = designs
         .rejected()
         .split_at(designs.rejected().len().min(NEAREST));

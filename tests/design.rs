@@ -4,8 +4,8 @@
 use std::cmp::Ordering;
 
 use shankline::joint::{
-    Candidate, Design, DesignSpace, Designs, Environment, Finding, Finish, HoleRule, Joint,
-    JointBolt, JointLoad, JointMethods, JointNut, JointPly, JointWasher, Need, NutReason,
+    Account, Candidate, Design, DesignSpace, Designs, Environment, Finding, Finish, HoleRule,
+    Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPly, JointWasher, Need, NutReason,
     Objective, OnHand, Pattern, Prying, Repeats, RuledOutReason, Scope, SetAside, Slip, Tightening,
     TorqueTightening, TurnedDownReason, Verdict, Word,
 };
@@ -412,9 +412,39 @@ struct Found {
     scores: [f64; 9],
 }
 
+/// The stack built from nothing with washers of a style and other holes.
+fn stack_by_hand(
+    joint: &Joint,
+    style: WasherStyle,
+    thread: &Thread,
+    hole: Length,
+) -> Option<Stack> {
+    let (head_washers, nut_washers) = head_and_nut_washers(joint);
+    let washer = JointWasher::find(style, thread).ok()?;
+    let washer = match joint.stack.washers_under_nut() {
+        Some((own, _)) => washer.metal(own.metal.unwrap()),
+        None => washer,
+    };
+    let mut stack = Stack::builder();
+    for _ in 0..head_washers {
+        stack = stack.washer_under_head(washer.clone());
+    }
+    if joint.stack.washer_to_add_under_head().is_some() {
+        stack = stack.washer_to_add_under_head(washer.clone());
+    }
+    for ply in joint.stack.plies() {
+        stack = stack.add(ply.clone().hole(hole));
+    }
+    let stack = stack
+        .shear_planes(joint.stack.shear_planes().iter().copied())
+        .washers_under_nut(washer, nut_washers)
+        .build();
+    Some(stack.unwrap())
+}
+
 /// Every joint built from nothing, in every stock length, and checked.
 fn naive(joint: &Joint, space: &DesignSpace) -> Vec<Found> {
-    let (head_washers, nut_washers) = head_and_nut_washers(joint);
+    let (head_washers, _) = head_and_nut_washers(joint);
     let HoleRule::Fit(fit) = space.holes else {
         panic!()
     };
@@ -436,30 +466,12 @@ fn naive(joint: &Joint, space: &DesignSpace) -> Vec<Found> {
                         continue;
                     }
                     for &style in &space.washers {
-                        let Ok(washer) = JointWasher::find(style, &thread) else {
+                        let hole = ClearanceHole::find(&thread, fit).unwrap().diameter_min;
+                        let Some(stack) = stack_by_hand(joint, style, &thread, hole) else {
                             continue;
                         };
-                        let washer = match joint.stack.washers_under_nut() {
-                            Some((own, _)) => washer.metal(own.metal.unwrap()),
-                            None => washer,
-                        };
-                        let mut stack = Stack::builder();
-                        for _ in 0..head_washers {
-                            stack = stack.washer_under_head(washer.clone());
-                        }
-                        if joint.stack.washer_to_add_under_head().is_some() {
-                            stack = stack.washer_to_add_under_head(washer.clone());
-                        }
-                        let hole = ClearanceHole::find(&thread, fit).unwrap().diameter_min;
-                        for ply in joint.stack.plies() {
-                            stack = stack.add(ply.clone().hole(hole));
-                        }
                         let mut tried = joint.clone();
-                        tried.stack = stack
-                            .shear_planes(joint.stack.shear_planes().iter().copied())
-                            .washers_under_nut(washer, nut_washers)
-                            .build()
-                            .unwrap();
+                        tried.stack = stack;
                         let finish = joint.nut.unwrap().finish;
                         tried.nut = Some(JointNut { finish, ..nut });
                         for length in series.stock_lengths() {
@@ -595,67 +607,70 @@ fn a_naive_loop_finds_the_same_designs() {
         );
         feasible.set(feasible.get() + searched.len());
 
-        // The scores of each design are those by hand, and none by hand is better.
-        let by_hand_of = |design: &Design| {
-            let bolt = design.choice.bolt;
-            let found = all.iter().find(|found| {
-                found.bolt == bolt
-                    && found.nut == design.choice.nut
-                    && Some(found.washers) == design.choice.washers
-            });
-            *found.unwrap()
-        };
-        for design in designs.feasible() {
-            let found = by_hand_of(design);
-            for (objective, by_hand) in OBJECTIVES.into_iter().zip(found.scores) {
-                let own = score(design, objective);
-                assert!(
-                    (own - by_hand).abs() <= 1e-12 * by_hand,
-                    "{objective}: {own}, {by_hand}"
-                );
-            }
-        }
-        let position =
-            |objective: &Objective| OBJECTIVES.iter().position(|o| o == objective).unwrap();
-        let order = |a: &Found, b: &Found| {
-            objectives
-                .iter()
-                .map(|objective| {
-                    a.scores[position(objective)].total_cmp(&b.scores[position(objective)])
-                })
-                .find(|order| order.is_ne())
-                .unwrap_or(Ordering::Equal)
-        };
-        for design in designs.feasible() {
-            let own = by_hand_of(design);
-            let alike = |other: &&Found| {
-                let length = own.bolt.length;
-                let bolt = JointBolt {
-                    length,
-                    ..other.bolt
-                };
-                (bolt, other.nut, other.washers) == (own.bolt, own.nut, own.washers)
-            };
-            assert!(
-                all.iter()
-                    .filter(alike)
-                    .all(|other| order(&own, other).is_le()),
-                "seed {seed}"
-            );
-        }
-        let Some(best) = designs.best() else { return };
-        winners.set(winners.get() + 1);
-        let best = by_hand_of(best);
-        assert!(
-            all.iter().all(|other| order(&best, other).is_le()),
-            "seed {seed}"
-        );
+        scores_are_those_by_hand(seed, objectives, designs, &all);
+        winners.set(winners.get() + usize::from(designs.best().is_some()));
     });
     assert!(
         feasible.get() > 500 && winners.get() > 60,
         "{} {}",
         feasible.get(),
         winners.get()
+    );
+}
+
+/// The scores of each design are those by hand, and none by hand is better.
+fn scores_are_those_by_hand(seed: u64, objectives: &[Objective], designs: &Designs, all: &[Found]) {
+    let by_hand_of = |design: &Design| {
+        let bolt = design.choice.bolt;
+        let found = all.iter().find(|found| {
+            found.bolt == bolt
+                && found.nut == design.choice.nut
+                && Some(found.washers) == design.choice.washers
+        });
+        *found.unwrap()
+    };
+    for design in designs.feasible() {
+        let found = by_hand_of(design);
+        for (objective, by_hand) in OBJECTIVES.into_iter().zip(found.scores) {
+            let own = score(design, objective);
+            assert!(
+                (own - by_hand).abs() <= 1e-12 * by_hand,
+                "{objective}: {own}, {by_hand}"
+            );
+        }
+    }
+    let position = |objective: &Objective| OBJECTIVES.iter().position(|o| o == objective).unwrap();
+    let order = |a: &Found, b: &Found| {
+        objectives
+            .iter()
+            .map(|objective| {
+                a.scores[position(objective)].total_cmp(&b.scores[position(objective)])
+            })
+            .find(|order| order.is_ne())
+            .unwrap_or(Ordering::Equal)
+    };
+    for design in designs.feasible() {
+        let own = by_hand_of(design);
+        let alike = |other: &&Found| {
+            let length = own.bolt.length;
+            let bolt = JointBolt {
+                length,
+                ..other.bolt
+            };
+            (bolt, other.nut, other.washers) == (own.bolt, own.nut, own.washers)
+        };
+        assert!(
+            all.iter()
+                .filter(alike)
+                .all(|other| order(&own, other).is_le()),
+            "seed {seed}"
+        );
+    }
+    let Some(best) = designs.best() else { return };
+    let best = by_hand_of(best);
+    assert!(
+        all.iter().all(|other| order(&best, other).is_le()),
+        "seed {seed}"
     );
 }
 
@@ -1221,8 +1236,8 @@ fn nuts_are_chosen_by_the_pairs_that_are_shown() {
                             continue;
                         };
                         let is_shown = |grade: NutGrade| {
+                            let tapping = finish.nut_tapping();
                             let finish = Some(finish);
-                            let tapping = finish.unwrap().nut_tapping();
                             let pair =
                                 nut_pairing(&strength, finish, grade, finish, shape, &thread);
                             grade.strength(shape, &thread, tapping).is_ok()
@@ -1297,4 +1312,31 @@ fn bolts_that_are_too_short_are_turned_down_for_their_length() {
     let of_length =
         |reason: &TurnedDownReason| matches!(reason, TurnedDownReason::Fault(Finding::Length(_)));
     assert!(reasons.iter().any(of_length), "{reasons:?}");
+}
+
+/// A washer that a length needs under the head lies between head and ply as one that was there before: its metal
+/// touches theirs.
+#[test]
+fn washers_added_under_the_head_corrode_too() {
+    let copper = |thickness| {
+        JointWasher::new("copper washer", Spread::exact(millimetres(thickness)))
+            .metal(Metal::Copper)
+            .diameters(millimetres(24.0), millimetres(13.0))
+    };
+    let mut joint = hanger();
+    joint.environment.exposure = Exposure::Harsh;
+    joint.rules = joint.rules.with_washers_under_head(4);
+    let mut stack = Stack::builder().washer_to_add_under_head(copper(2.0));
+    for ply in joint.stack.plies() {
+        stack = stack.add(ply.clone().metal(Metal::Zinc));
+    }
+    joint.stack = stack.shear_planes([1]).build().unwrap();
+    joint.bolt.length = Some(millimetres(65.0));
+    let verdict = joint.check().unwrap();
+    assert!(
+        verdict.candidate.washers_added_under_head > 0,
+        "{:?}",
+        verdict.candidate
+    );
+    assert_eq!(verdict.account(Mode::Corrosion), Account::Fault);
 }

@@ -1,5 +1,6 @@
 //! Corrosion of unlike metals in contact.
 
+use super::seat::washer_at;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
@@ -17,12 +18,8 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         out.not_concerned(MODE, NotConcerned::Dry);
         return;
     }
-    let stack = &case.joint.stack;
-    let under_head = stack.washers_under_head().last();
-    let under_nut = stack.other_washers_under_nut().first().or_else(|| {
-        let usual = stack.washers_under_nut().map(|(washer, _)| washer);
-        usual.filter(|_| case.candidate.washers_under_nut > 0)
-    });
+    let under_head = washer_at(case, Place::Head);
+    let under_nut = case.nut().and_then(|_| washer_at(case, Place::Nut));
     let parts = JointParts {
         plies: case.plies.len(),
         nut: case.nut().is_some(),

@@ -56,7 +56,7 @@ fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
 }
 
 /// The washer that lies on the ply under the head or the nut, if there is one.
-fn washer_at<'a>(case: &'a Case, place: Place) -> Option<&'a JointWasher> {
+pub(super) fn washer_at<'a>(case: &'a Case, place: Place) -> Option<&'a JointWasher> {
     let stack = &case.joint.stack;
     if place == Place::Head {
         let added = stack
