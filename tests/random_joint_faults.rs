@@ -1,4 +1,4 @@
-//! Faults that random joints brought to light (`verdict_properties.rs`), each by the plainest joint that shows it.
+//! Faults that random joints brought to light (`support/joints.rs`), each by the plainest joint that shows it.
 #![cfg(feature = "serde")]
 
 use serde_json::{Value, json};
@@ -20,6 +20,8 @@ fn joint(document: Value) -> Joint {
     serde_json::from_value(document).unwrap()
 }
 
+// What the field of a joint takes.
+#[allow(clippy::unnecessary_wraps)]
 fn torque(target: PreloadTarget) -> Option<Tightening> {
     let oiled = NutFactor::new(0.15, 0.16, 0.18).unwrap();
     let torque = TorqueTightening::new(oiled, target).relaxation(percent(5.0));

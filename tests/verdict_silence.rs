@@ -1,0 +1,164 @@
+//! Silence never helps: what is left out of a joint never makes it hold.
+#![cfg(feature = "serde")]
+
+use shankline::joint::*;
+use shankline::strength::check::Mode;
+use shankline::units::newtons;
+
+#[path = "support/verdicts.rs"]
+mod verdicts;
+
+use verdicts::{documents, for_all, is_odd, why};
+
+/// What may be left out without the verdict having to fall silent, by path, each with its reason. To leave any of
+/// these out asks about another joint, or about the same with a standing rule in place of the fact. Elements of lists
+/// are parts, and are not told apart here: a joint without them is another joint.
+const ANOTHER_QUESTION: &[(&str, &str)] = &[
+    ("bolt.length", "the best length is looked for: another bolt"),
+    (
+        "stack.washers_under_head",
+        "no washers there: another stack",
+    ),
+    ("stack.washers_under_nut", "no washers there: another stack"),
+    (
+        "stack.other_washers_under_nut",
+        "no washers there: another stack",
+    ),
+    (
+        "stack.washer_to_add_under_head",
+        "none to add: another stack",
+    ),
+    ("stack.gaps", "plies that touch: another stack"),
+    ("stack.sleeves", "no sleeve: another stack"),
+    ("stack.head_seat", "a flat seat: another part"),
+    ("stack.spot_face_under_nut", "a flat seat: another part"),
+    (
+        "stack.tapped_part.counterbore",
+        "thread from the face on: another part",
+    ),
+    ("stack.tapped_part.depth", "tapped through: another part"),
+    (
+        "stack.tapped_part.lock",
+        "no lock: another screw, which may do where nothing shakes",
+    ),
+    ("stack.plies.*.crush", "a hard ply: another part"),
+    ("stack.plies.*.slot", "a round hole: another part"),
+    (
+        "stack.plies.*.pull",
+        "the planes are loaded alike: another load on the same parts",
+    ),
+    (
+        "rules.protrusion_max_pitches",
+        "no such limit is set: another rule",
+    ),
+    (
+        "rules.washers_under_head_max",
+        "no such limit is set: another rule",
+    ),
+    ("rules.washers_max", "no such limit is set: another rule"),
+    (
+        "rules.thread_in_holes_max_pitches",
+        "no such limit is set: another rule",
+    ),
+    (
+        "rules.end_not_counted_pitches",
+        "chamfers count: another rule",
+    ),
+    (
+        "tightening.torque.settling",
+        "left to the relaxation, which is then the whole loss",
+    ),
+    (
+        "tightening.torque.relaxation",
+        "left to the settling, which is then the whole loss; without both nothing is decided",
+    ),
+    (
+        "tightening.torque.prevailing",
+        "measured on each nut and added: a thing to do",
+    ),
+    ("tightening.torque.stiffness", "worked out from the parts"),
+];
+
+/// Taking information away never makes a joint hold that did not; nor does it settle a mode that was not, unless
+/// it leaves another one open for it. (So a fault is seen also where the joint fails for other reasons too.)
+#[test]
+fn silence_never_helps() {
+    for_all(400, |joint, dice| {
+        let Ok(before) = joint.check() else {
+            return Ok(());
+        };
+        if before.holds() {
+            return Ok(());
+        }
+        let document = serde_json::to_value(joint).unwrap();
+        let paths: Vec<_> = documents::paths(&document)
+            .into_iter()
+            .filter(|path| !is_another_question(joint, path))
+            .collect();
+        let pairs: Vec<_> = (0..8)
+            .map(|_| {
+                [
+                    &paths[dice.below(paths.len())],
+                    &paths[dice.below(paths.len())],
+                ]
+            })
+            .collect();
+        let singles = paths.iter().map(std::slice::from_ref);
+        for gone in singles
+            .map(|one| vec![&one[0]])
+            .chain(pairs.iter().map(|two| two.to_vec()))
+        {
+            let mut less = document.clone();
+            for path in &gone {
+                documents::remove(&mut less, path);
+            }
+            let Ok(less) = serde_json::from_value::<Joint>(less) else {
+                continue;
+            };
+            let Ok(after) = less.check() else { continue };
+            let settled = Mode::ALL
+                .into_iter()
+                .filter(|mode| is_odd(&before, *mode) && !is_odd(&after, *mode));
+            let settled: Vec<String> = settled.map(|mode| mode.to_string()).collect();
+            let opened = after
+                .missing
+                .iter()
+                .any(|missing| !before.missing.contains(missing));
+            if after.holds() || !settled.is_empty() && !opened {
+                let gone: Vec<String> = gone.iter().map(|path| general(path)).collect();
+                return Err(format!(
+                    "without {gone:?} {settled:?} is settled\n{}\nwithout it {}",
+                    why(&before),
+                    why(&after)
+                ));
+            }
+        }
+        Ok(())
+    });
+}
+
+/// A path without the number of the element.
+fn general(path: &[String]) -> String {
+    let key = |key: &String| {
+        if key.parse::<usize>().is_ok() {
+            "*".into()
+        } else {
+            key.clone()
+        }
+    };
+    path.iter().map(key).collect::<Vec<_>>().join(".")
+}
+
+fn is_another_question(joint: &Joint, path: &[String]) -> bool {
+    // Where nothing is sheared, planes say only where shank has to be: a rule for the length.
+    if documents::is_like(path, "stack.shear_planes") && joint.load.across == newtons(0.0) {
+        return true;
+    }
+    let element = path
+        .last()
+        .is_some_and(|last| last.parse::<usize>().is_ok());
+    element
+        || ANOTHER_QUESTION
+            .iter()
+            .any(|(own, _)| documents::is_like(path, own))
+}
