@@ -41,7 +41,7 @@ mod tests;
 /// use shankline::units::celsius;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "M12".parse()?;
-/// let shaken = Environment { vibration: true, ..Environment::default() };
+/// let shaken = Environment { vibration: true, ..Environment::workshop() };
 /// let choice = NutChoice::new(&thread, &shaken)?;
 /// assert_eq!(choice.best().unwrap().locking, Locking::Insert);
 ///
@@ -67,7 +67,7 @@ pub struct NutChoice {
 /// use shankline::joint::{Environment, NutChoice};
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
-/// let choice = NutChoice::new(&"1/2-13 UNC".parse()?, &Environment::default())?;
+/// let choice = NutChoice::new(&"1/2-13 UNC".parse()?, &Environment::workshop())?;
 /// for option in &choice.options {
 ///     println!("{}: suitable {}", option.locking, option.is_suitable());
 /// }
@@ -305,7 +305,7 @@ impl NutChoice {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let thread: Thread = "3/8-16 UNC".parse()?;
-    /// let choice = NutChoice::new(&thread, &Environment::default())?;
+    /// let choice = NutChoice::new(&thread, &Environment::workshop())?;
     /// assert!(choice.best().unwrap().styles.contains(&NutStyle::Hex));
     /// # Ok(())
     /// # }
@@ -354,7 +354,7 @@ impl NutChoice {
     /// use shankline::prelude::*;
     /// use shankline::units::celsius;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let furnace = Environment { hottest: celsius(400.0), vibration: true, ..Environment::default() };
+    /// let furnace = Environment { hottest: celsius(400.0), vibration: true, ..Environment::workshop() };
     /// let choice = NutChoice::new(&"5/8-11 UNC".parse()?, &furnace)?;
     /// assert_eq!(choice.best().unwrap().locking.to_string(), "slotted nut with cotter pin");
     /// # Ok(())
@@ -377,7 +377,7 @@ impl NutOption {
     /// # use shankline::joint::{Environment, NutOption};
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let shaken = Environment { vibration: true, ..Environment::default() };
+    /// let shaken = Environment { vibration: true, ..Environment::workshop() };
     /// let plain = NutOption::of(NutStyle::Iso4032, &"M10".parse()?, &shaken)?;
     /// assert!(!plain.is_suitable());
     /// # Ok(())
@@ -399,7 +399,7 @@ impl NutOption {
     /// # use shankline::joint::{Environment, NutChoice};
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let choice = NutChoice::new(&"M10".parse()?, &Environment::default())?;
+    /// let choice = NutChoice::new(&"M10".parse()?, &Environment::workshop())?;
     /// assert!(choice.options.iter().all(|option| option.is_suitable()));
     /// # Ok(())
     /// # }

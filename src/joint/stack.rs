@@ -539,11 +539,12 @@ impl Stack {
     /// spring washer. A search adds none of them.
     ///
     /// ```
+    /// # use shankline::joint::JointWasher;
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let stack = Stack::builder()
     ///     .ply("plate", Spread::exact(millimetres(10.0)))
-    ///     .washer_under_nut("square washer", Spread::exact(millimetres(5.0)))
+    ///     .washer_under_nut(JointWasher::new("square washer", Spread::exact(millimetres(5.0))))
     ///     .build()?;
     /// assert_eq!(stack.other_washers_under_nut().len(), 1);
     /// assert_eq!(stack.grip().nominal, millimetres(15.0));

@@ -114,10 +114,10 @@ impl Joint {
     /// use shankline::prelude::*;
     #[doc = include_str!("whole/example.txt")]
     /// # let mut joint = joint;
-    /// joint.environment.rotates = true;
+    /// joint.nut = joint.nut.map(|nut| JointNut { style: NutStyle::Iso4032, ..nut });
     /// let verdict = joint.check()?;
     /// assert!(verdict.checks.iter().all(|check| check.holds()));
-    /// assert_eq!(verdict.word(), Word::DoesNotHold); // strong enough, but this nut turns on a hinge
+    /// assert_eq!(verdict.word(), Word::DoesNotHold); // strong enough, but a plain nut shakes loose
     /// # Ok(())
     /// # }
     /// ```

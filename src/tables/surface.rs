@@ -208,7 +208,7 @@ impl PlySurfacePressure {
     /// Every row, by ply material.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::surface::PlySurfacePressure::all().len(), 12);
+    /// assert_eq!(shankline::tables::surface::PlySurfacePressure::all().len(), 15);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

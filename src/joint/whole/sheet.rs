@@ -297,7 +297,7 @@ impl Sheet {
         }
         tightening(joint, verdict, locking, &mut assembly);
         let protrusion = protrusion(joint);
-        assembly.push(protrusion.clone());
+        assembly.extend(protrusion.clone());
         // Without a torque there is none to mark after, to check or to lose.
         if verdict.preload.is_some() {
             assembly.push(if joint.nut.is_some() {
@@ -307,7 +307,7 @@ impl Sheet {
             });
         }
         let mut inspection = preload_inspection(joint, verdict)?;
-        inspection.push(protrusion);
+        inspection.extend(protrusion);
         if joint.environment.refits > 0 {
             let target = joint.torque().map(|torque| torque.target);
             let rule = reuse(joint.bolt.grade, joint.bolt.finish, target);
@@ -471,12 +471,13 @@ fn tightening(
 }
 
 /// How far the end of the bolt must come.
-fn protrusion(joint: &Joint) -> SheetStep {
+/// How far the end must reach; none in a tapped part of which nobody says how much thread is to be filled.
+fn protrusion(joint: &Joint) -> Option<SheetStep> {
     if let Some(part) = joint.stack.tapped_part() {
-        return SheetStep::Engagement {
-            least: part.engagement.unwrap_or_default(),
+        return Some(SheetStep::Engagement {
+            least: part.engagement?,
             depth: part.depth,
-        };
+        });
     }
     let pitch = joint.bolt.thread.pitch();
     let by_rules = joint.rules.least_protrusion_pitches() * pitch;
@@ -484,11 +485,11 @@ fn protrusion(joint: &Joint) -> SheetStep {
         .nut
         .and_then(|nut| LeastProtrusion::of(nut.style.locking()));
     let by_lock = lock.map(|lock| lock.length(&joint.bolt.thread));
-    SheetStep::Protrusion {
+    Some(SheetStep::Protrusion {
         least: by_lock.map_or(by_rules, |length| length.max(by_rules)),
         most: joint.rules.protrusion_max_pitches.map(|most| most * pitch),
         pitch,
-    }
+    })
 }
 
 /// A sheet ready for `{}`; made by [`Sheet::render`].

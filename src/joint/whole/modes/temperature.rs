@@ -99,6 +99,10 @@ fn bolt(case: &Case, out: &mut Outcomes) {
             }
             out.work(|| hot.derivation());
             out.find(Finding::WeakerWhenHot { ratio: hot.ratio });
+            if case.nut().is_some() {
+                let why = "the strength of the nut at that heat is not known";
+                out.missing(MODE, Place::Nut, Need::Method(why));
+            }
             // Stresses that a code prints for a grade are those of room temperature.
             if !matches!(
                 case.joint.methods.shear,
