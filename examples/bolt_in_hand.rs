@@ -9,7 +9,7 @@ use shankline::{
     caution,
     joint::{
         Alternative, Arrangement, BoltInHand, ChainRange, CutMethod, CutPlan, CutStep, Goal,
-        HandVerdict, JointTolerances, ToleranceMethod,
+        HandVerdict, JointTolerances, JointWasher, ToleranceMethod,
     },
     prelude::*,
 };
@@ -18,9 +18,9 @@ const UNITS: UnitSystem = UnitSystem::Si;
 
 fn main() -> Result<(), shankline::Error> {
     let thread: Thread = "M16".parse()?;
-    let washer = Washer::find(WasherStyle::Iso7089, &thread)?.thickness()?;
+    let washer = JointWasher::find(WasherStyle::Iso7089, &thread)?;
     let stack = Stack::builder()
-        .washer_under_head("washer under the head", washer)
+        .washer_under_head(washer.clone())
         .ply(
             "socket flange",
             millimetres(10.0).plus_minus(millimetres(0.3)),

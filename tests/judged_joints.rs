@@ -100,10 +100,10 @@ fn remove(joint: &mut Value, path: &str) -> bool {
         .fold(joint, step);
     match last.parse::<usize>() {
         Ok(index) => {
-            let list = place.as_array_mut().unwrap();
-            let there = index < list.len();
+            let items = place.as_array_mut().unwrap();
+            let there = index < items.len();
             if there {
-                list.remove(index);
+                items.remove(index);
             }
             there
         }
