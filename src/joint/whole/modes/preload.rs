@@ -1,5 +1,6 @@
 //! How the bolt is tightened: the preload that gives, what is lost of it, and whether the bolt bears it.
 
+use alloc::boxed::Box;
 use alloc::string::ToString;
 use alloc::vec::Vec;
 
