@@ -168,10 +168,16 @@ impl Cautions {
     #[must_use]
     #[inline]
     pub(crate) fn and(mut self, other: Self) -> Self {
+        self.extend(&other);
+        self
+    }
+
+    /// In place: most results have nothing to add.
+    #[inline]
+    pub(crate) fn extend(&mut self, other: &Self) {
         for caution in other.slots.iter().map_while(Option::as_ref) {
             self.add(*caution);
         }
-        self
     }
 
     /// The list with one more warning at its end, if there is one and it is not there yet.

@@ -542,7 +542,7 @@ impl Check {
     #[must_use]
     #[inline]
     pub(crate) fn warned(mut self, cautions: Cautions) -> Self {
-        self.cautions = self.cautions.and(cautions);
+        self.cautions.extend(&cautions);
         self
     }
 

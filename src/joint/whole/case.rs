@@ -5,11 +5,11 @@ use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 use super::outcome::Outcomes;
 use super::{Joint, JointNut, TorqueTightening};
 use crate::error::Error;
-use crate::joint::{Candidate, HeadSeat, JointPly, LengthSearch, NutEnd, TappedPart};
+use crate::joint::{Candidate, HeadSeat, JointPly, JointWasher, LengthSearch, NutEnd, TappedPart};
 use crate::material::{
     BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
-use crate::parts::{Locking, Nut, SAME_LENGTH, ScrewSeries, Washer, Zone};
+use crate::parts::{ClampFace, Locking, Nut, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone};
 use crate::strength::check::{Level, Place};
 use crate::tables::nut_grades::NutShape;
 use crate::tables::plies::PlyMaterial;
@@ -32,6 +32,8 @@ pub(super) struct Case<'a> {
     /// The plies from the head; of those of a stack that ends in a tapped part, that part as the last.
     pub(super) plies: Vec<CasePly<'a>>,
     pub(super) planes: Vec<CasePlane>,
+    /// What presses on the plies, under the head and under the nut.
+    pub(super) seats: [CaseSeat; 2],
     pub(super) level: Level,
     /// The load across the axis at the level of the methods, shock and load factors in it.
     pub(super) across: Force,
@@ -76,6 +78,16 @@ impl CasePly<'_> {
     pub(super) fn pulls(&self) -> bool {
         self.load > Force::default()
     }
+}
+
+/// What presses on the ply under the head or the nut.
+#[derive(Default)]
+pub(super) struct CaseSeat {
+    /// Its own face; none of a countersunk head, or where there is no nut.
+    pub(super) face: Option<Result<ClampFace, Error>>,
+    /// The washer that lies on the ply: none where there is none, and of one nothing but its thickness may be known.
+    #[allow(clippy::option_option)] // whether there is one, and whether it is known
+    pub(super) washer: Option<Option<WasherFace>>,
 }
 
 /// One shear plane.
@@ -155,7 +167,7 @@ impl<'a> Case<'a> {
         let across = factor * joint.load.across;
         let plies = plies(joint, &closing, &candidate, across)?;
         let planes = planes(joint, &candidate, across);
-        Ok(Self {
+        let mut case = Self {
             joint,
             thread,
             diameter,
@@ -166,11 +178,58 @@ impl<'a> Case<'a> {
             closing,
             plies,
             planes,
+            seats: <[CaseSeat; 2]>::default(),
             level,
             across,
             along: factor * joint.load.along,
             margin: factor * joint.methods.margin,
-        })
+        };
+        case.seats = [Place::Head, Place::Nut].map(|place| case.seat(place));
+        Ok(case)
+    }
+
+    fn seat(&self, place: Place) -> CaseSeat {
+        let face = match (place, self.nut()) {
+            (Place::Head, _) => (!self.is_countersunk())
+                .then(|| ClampFace::of_screw(self.joint.bolt.product, self.thread)),
+            (_, nut) => nut.map(|nut| ClampFace::of_nut(nut.row)),
+        };
+        let washer = self.washer_at(place).map(|washer| {
+            if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
+                return Some(WasherFace {
+                    outer_min,
+                    inner_max,
+                    thickness_min: washer.thickness.min,
+                    provenance: None,
+                });
+            }
+            let row = Washer::find(washer.style?, self.thread).ok()?;
+            WasherFace::of(row).ok()
+        });
+        CaseSeat { face, washer }
+    }
+
+    /// What presses on the ply under the head or the nut.
+    pub(super) const fn seat_at(&self, place: Place) -> &CaseSeat {
+        let [head, nut] = &self.seats;
+        match place {
+            Place::Head => head,
+            _ => nut,
+        }
+    }
+
+    /// The washer that lies on the ply under the head or the nut, if there is one.
+    pub(super) fn washer_at(&self, place: Place) -> Option<&'a JointWasher> {
+        let stack = &self.joint.stack;
+        if place == Place::Head {
+            let added = stack
+                .washer_to_add_under_head()
+                .filter(|_| self.candidate.washers_added_under_head > 0);
+            return stack.washers_under_head().last().or(added);
+        }
+        let usual = stack.washers_under_nut().map(|(washer, _)| washer);
+        let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
+        stack.other_washers_under_nut().first().or(usual)
     }
 
     /// The nut, if there is one.

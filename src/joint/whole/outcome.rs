@@ -391,8 +391,9 @@ impl Outcomes {
 
     /// A comparison that may itself be refused.
     pub(super) fn try_check(&mut self, mode: Mode, place: Place, check: Result<Check, Error>) {
-        if let Some(check) = self.attempt(mode, place, check) {
-            self.check(check);
+        match check {
+            Ok(check) => self.checks.push(check),
+            Err(error) => self.missing(mode, place, Need::Refused(Box::new(error))),
         }
     }
 
@@ -412,6 +413,7 @@ impl Outcomes {
     }
 
     /// What a room answers; what it refuses is missing, whatever the reason.
+    #[inline]
     pub(super) fn attempt<T>(
         &mut self,
         mode: Mode,

@@ -1,6 +1,5 @@
 //! Corrosion of unlike metals in contact.
 
-use super::seat::washer_at;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
@@ -18,8 +17,8 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         out.not_concerned(MODE, NotConcerned::Dry);
         return;
     }
-    let under_head = washer_at(case, Place::Head);
-    let under_nut = case.nut().and_then(|_| washer_at(case, Place::Nut));
+    let under_head = case.washer_at(Place::Head);
+    let under_nut = case.nut().and_then(|_| case.washer_at(Place::Nut));
     let parts = JointParts {
         plies: case.plies.len(),
         nut: case.nut().is_some(),

@@ -5,7 +5,7 @@ use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
-use crate::strength::check::{Level, Mode};
+use crate::strength::check::{Check, Level, Mode};
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{
     DistanceConditions, DistanceStanding, Exposure, Hole, HoleClass, HoleKind, HoleRule, Ply,
@@ -166,7 +166,6 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     } else {
         out.missing(Mode::Distances, own.place, Need::Hole);
     }
-    last_of_the_row(case, own, &ply, out);
     bears
 }
 
@@ -213,26 +212,6 @@ fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
         }
     }
     found
-}
-
-/// A pitch or a gauge says nothing of the last bolt of a row, which carries as much as the others.
-fn last_of_the_row(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
-    let (tears, bears) = match case.joint.methods.plies {
-        PlyMethod::En1993 => (Some(Mode::Bearing), Some(Mode::Bearing)),
-        PlyMethod::MilHdbk5 { .. } => (None, None),
-        _ => (Some(Mode::TearOut), None),
-    };
-    for (own_distance, beside, need, mode) in [
-        (ply.end_distance, ply.pitch, Need::EndDistance, tears),
-        (ply.edge_distance, ply.gauge, Need::EdgeDistance, bears),
-    ] {
-        if own_distance.is_some() || beside.is_none() {
-            continue;
-        }
-        for mode in mode.into_iter().chain([Mode::Distances]) {
-            out.missing(mode, own.place, need.clone());
-        }
-    }
 }
 
 /// End, edge, pitch, gauge and width, as far as they are given.
@@ -287,11 +266,16 @@ fn in_mode(
         out.missing(mode, own.place, Need::Material);
         return None;
     }
-    let answer = ply.in_mode(mode, case.diameter, bolt, case.joint.methods.plies);
-    let answer = out.attempt(mode, own.place, answer)?;
-    outcome(case, own, mode, &answer, out);
-    let found = answer.found()?;
-    found.resistance.at(case.level).ok()
+    match ply.in_mode(mode, case.diameter, bolt, case.joint.methods.plies) {
+        Ok(ref answer) => {
+            outcome(case, own, mode, answer, out);
+            answer.found()?.resistance.at(case.level).ok()
+        }
+        Err(error) => {
+            out.missing(mode, own.place, Need::Refused(error.into()));
+            None
+        }
+    }
 }
 
 /// What a room says of a mode.
@@ -306,12 +290,13 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
                 Mode::NetSection | Mode::GrossSection => case.joint.pattern.along() as f64,
                 _ => 1.0,
             };
-            let check = found.check(bolts * own.load, case.level, own.number);
-            let check = check.map(|mut check| {
-                check.place = own.place;
-                check
-            });
-            out.try_check(mode, own.place, check);
+            match found.check(bolts * own.load, case.level, own.number) {
+                Ok(check) => out.check(Check {
+                    place: own.place,
+                    ..check
+                }),
+                Err(error) => out.missing(mode, own.place, Need::Refused(error.into())),
+            }
         }
         PlyOutcome::Missing(needs) => {
             for need in needs {

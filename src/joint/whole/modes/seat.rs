@@ -2,12 +2,11 @@
 
 use super::tension::Tension;
 use crate::error::Error;
-use crate::joint::JointWasher;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
 use crate::material::BoltGrade;
-use crate::parts::{ClampFace, SAME_LENGTH, Washer, WasherFace};
+use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
@@ -29,7 +28,7 @@ struct Side<'a> {
     place: Place,
     /// The ply it presses on.
     own: &'a CasePly<'a>,
-    face: Result<ClampFace, Error>,
+    face: &'a Result<ClampFace, Error>,
 }
 
 pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
@@ -41,58 +40,20 @@ pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
 
 /// The sides on which something presses on a ply.
 fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
-    let head = case.plies.first().filter(|_| !case.is_countersunk());
-    let head = head.map(|own| Side {
-        place: Place::Head,
-        own,
-        face: ClampFace::of_screw(case.joint.bolt.product, case.thread),
-    });
-    let nut = case.nut().zip(case.plies.last()).map(|(nut, own)| Side {
-        place: Place::Nut,
-        own,
-        face: ClampFace::of_nut(nut.row),
-    });
-    head.into_iter().chain(nut)
-}
-
-/// The washer that lies on the ply under the head or the nut, if there is one.
-pub(super) fn washer_at<'a>(case: &'a Case, place: Place) -> Option<&'a JointWasher> {
-    let stack = &case.joint.stack;
-    if place == Place::Head {
-        let added = stack
-            .washer_to_add_under_head()
-            .filter(|_| case.candidate.washers_added_under_head > 0);
-        return stack.washers_under_head().last().or(added);
-    }
-    let usual = stack.washers_under_nut().map(|(washer, _)| washer);
-    let usual = usual.filter(|_| case.candidate.washers_under_nut > 0);
-    stack.other_washers_under_nut().first().or(usual)
-}
-
-/// The washer that lies on the ply under the head or the nut: none where there is none, and of one nothing but its
-/// thickness may be known.
-#[allow(clippy::option_option)] // whether there is one, and whether it is known
-pub(super) fn washer_on_ply(case: &Case, place: Place) -> Option<Option<WasherFace>> {
-    let washer = washer_at(case, place)?;
-    if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
-        return Some(Some(WasherFace {
-            outer_min,
-            inner_max,
-            thickness_min: washer.thickness.min,
-            provenance: None,
-        }));
-    }
-    let face = washer
-        .style
-        .and_then(|style| Washer::find(style, case.thread).ok())
-        .and_then(|row| WasherFace::of(row).ok());
-    Some(face)
+    let ends = [
+        (Place::Head, case.plies.first()),
+        (Place::Nut, case.plies.last()),
+    ];
+    ends.into_iter().filter_map(|(place, own)| {
+        let (own, face) = (own?, case.seat_at(place).face.as_ref()?);
+        Some(Side { place, own, face })
+    })
 }
 
 /// Mean diameter on which head or nut turns, on the safe side: the smaller of their faces over the bolt itself.
 pub(super) fn bearing_diameter(case: &Case) -> Length {
     let outer = sides(case)
-        .filter_map(|side| side.face.ok())
+        .filter_map(|side| side.face.as_ref().ok())
         .map(|face| face.outer_min)
         .reduce(Length::min);
     // Where no face is tabled, narrower than any standard head.
@@ -139,21 +100,21 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         out.missing(MODE, side.own.place, Need::Hole);
         return;
     };
-    let face = match &side.face {
+    let face = match side.face {
         Ok(face) => face,
         Err(error) => {
             out.missing(MODE, place, Need::Refused(error.clone().into()));
             return;
         }
     };
-    let contacts = match washer_on_ply(case, place) {
+    let contacts = match &case.seat_at(place).washer {
         None => SurfaceContact::under(face, hole).map(|contact| (None, contact)),
         Some(None) => {
             out.missing(MODE, place, Need::Washer);
             return;
         }
         Some(Some(washer)) => {
-            through_washer(face, &washer, hole).map(|(on_washer, on_ply)| (Some(on_washer), on_ply))
+            through_washer(face, washer, hole).map(|(on_washer, on_ply)| (Some(on_washer), on_ply))
         }
     };
     let Some((on_washer, on_ply)) = out.attempt(MODE, place, contacts) else {
@@ -194,7 +155,7 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     const MODE: Mode = Mode::Pressure;
     let place = side.place;
-    if let (Ok(face), Some(Some(washer))) = (&side.face, washer_on_ply(case, place))
+    if let (Ok(face), Some(Some(washer))) = (side.face, &case.seat_at(place).washer)
         && washer.inner_max >= face.outer_min
     {
         out.find(Finding::FallsThrough {
@@ -217,7 +178,7 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         out.missing(MODE, place, Need::TimberMethod);
         return;
     };
-    let washer = washer_on_ply(case, place).flatten().map(timber_washer);
+    let washer = case.seat_at(place).washer.flatten().map(timber_washer);
     let strength = side
         .own
         .timber
@@ -270,7 +231,7 @@ fn pull_through(case: &Case, out: &mut Outcomes) {
             out.missing(MODE, place, Need::Method(why));
             continue;
         };
-        let Some(face) = out.attempt(MODE, place, side.face) else {
+        let Some(face) = out.attempt(MODE, place, side.face.clone()) else {
             continue;
         };
         let Some(material) = side.own.material else {
@@ -358,7 +319,7 @@ fn washers(case: &Case, out: &mut Outcomes) {
                 let thickness = required.rule.thickness_min;
                 // RCSC 6.1.2: over a slot a common plate must be as thick, or the washer one of F436.
                 let hardened_will_do = required.rule.case == WasherCase::SnugSlot;
-                let is_there = washer_at(case, side.place).is_some_and(|own| {
+                let is_there = case.washer_at(side.place).is_some_and(|own| {
                     let thick = |least| own.thickness.min >= least - SAME_LENGTH;
                     thickness.is_none_or(thick)
                         || hardened_will_do && own.style == Some(WasherStyle::F436)
@@ -424,7 +385,7 @@ fn soft(case: &Case, out: &mut Outcomes) {
         return;
     };
     for place in [Place::Head, Place::Nut] {
-        let Some(style) = washer_at(case, place).and_then(|washer| washer.style) else {
+        let Some(style) = case.washer_at(place).and_then(|washer| washer.style) else {
             continue;
         };
         // Of a style that comes in several classes the hardest may be meant.

@@ -329,7 +329,7 @@ fn pressed<'a>(case: &'a Case) -> impl Iterator<Item = (Place, &'a CasePly<'a>)>
 
 fn washers(case: &Case, method: TimberMethod, out: &mut Outcomes) {
     for (place, _) in pressed(case) {
-        let Some(washer) = seat::washer_on_ply(case, place) else {
+        let Some(washer) = case.seat_at(place).washer else {
             out.find(Finding::WasherWanted {
                 place,
                 thickness: None,
@@ -361,7 +361,7 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
         return method.with_axial_at_most(Force::default());
     }
     let bearing = |place: Place| {
-        let washer = seat::washer_on_ply(case, place).flatten();
+        let washer = case.seat_at(place).washer.flatten();
         let washer = washer.map(seat::timber_washer);
         let ply = match place {
             Place::Head => case.plies.first(),
