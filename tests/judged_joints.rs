@@ -14,6 +14,8 @@
 //! | `hand` | the arithmetic, step by step |
 //! | `source` | who states the rule |
 
+#![cfg(feature = "serde")]
+
 use std::collections::BTreeMap;
 use std::fs;
 

@@ -79,6 +79,9 @@ const ANOTHER_QUESTION: &[(&str, &str)] = &[
     ("tightening.torque.stiffness", "worked out from the parts"),
 ];
 
+/// Distances that machine design asks for only where a load across wants them; given, they are held against geometry.
+const OF_A_LOAD_ACROSS: [&str; 5] = ["end_distance", "edge_distance", "pitch", "gauge", "width"];
+
 /// Taking information away never makes a joint hold that did not; nor does it settle a mode that was not, unless
 /// it leaves another one open for it. (So a fault is seen also where the joint fails for other reasons too.)
 #[test]
@@ -152,6 +155,12 @@ fn general(path: &[String]) -> String {
 fn is_another_question(joint: &Joint, path: &[String]) -> bool {
     // Where nothing is sheared, planes say only where shank has to be: a rule for the length.
     if documents::is_like(path, "stack.shear_planes") && joint.load.across == newtons(0.0) {
+        return true;
+    }
+    let distance = path
+        .last()
+        .is_some_and(|last| OF_A_LOAD_ACROSS.contains(&last.as_str()));
+    if distance && joint.load.across == newtons(0.0) {
         return true;
     }
     let element = path

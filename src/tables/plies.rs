@@ -112,6 +112,11 @@ pub struct PlyMaterial {
 }
 
 impl PlyMaterial {
+    /// Whether it is a steel such as the structural codes are written for: none that is stainless.
+    pub(crate) fn is_carbon_steel(&self) -> bool {
+        self.name.contains("steel") && !self.name.contains("stainless")
+    }
+
     /// Every material.
     ///
     /// ```

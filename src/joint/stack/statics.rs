@@ -37,6 +37,13 @@ impl Parts {
                 "what the plies pull adds up to {sum:.3} of the load, not to nothing: they are not in balance"
             )));
         }
+        // Shares of the load across: one way all of it is pulled, or the rest would go nowhere.
+        let one_way: f64 = pulls.iter().filter(|pull| **pull > 0.0).sum();
+        if pulls.iter().any(|pull| *pull != 0.0) && one_way < 1.0 - ROUNDING {
+            return Err(Error::Mismatch(format!(
+                "the plies pull {one_way:.3} of the load one way, not all of it"
+            )));
+        }
         self.one_way_between_planes(&pulls)?;
         let mut at = 0.0;
         let mut sums = pulls.iter().map(|pull| {

@@ -321,7 +321,18 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
         .chain(stack.washer_to_add_under_head())
         .chain(at_nut);
     for washer in washers {
-        let Some(style) = washer.style else { continue };
+        let Some(style) = washer.style else {
+            if washer
+                .inside
+                .is_some_and(|inside| inside < joint.bolt.thread.nominal_diameter())
+            {
+                return Err(Error::Mismatch(format!(
+                    "\"{}\" does not go over {}",
+                    washer.name, joint.bolt.thread
+                )));
+            }
+            continue;
+        };
         if washer.outside.is_some() || washer.inside.is_some() {
             return Err(Error::Mismatch(format!(
                 "\"{}\" is a {style}, which has its diameters: give it the style or diameters of its own",

@@ -177,6 +177,17 @@ impl JointMethods {
         if let Slip::Resisted(method) = self.slip {
             method.checked()?;
         }
+        let of_code = match self.shear {
+            ShearMethod::En1993 => Some(InteractionRule::En1993),
+            ShearMethod::Aisc360 { .. } => Some(InteractionRule::Aisc360),
+            _ => None,
+        };
+        if let Some(rule) = of_code.filter(|rule| *rule != self.interaction) {
+            return Err(Error::Mismatch(alloc::format!(
+                "shear by {} goes with the interaction of the same code, {rule}",
+                self.shear
+            )));
+        }
         if (1.0..=100.0).contains(&self.margin) {
             return Ok(());
         }

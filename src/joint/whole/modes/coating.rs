@@ -4,8 +4,9 @@ use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::joint::{galling, reuse};
-use crate::material::{CoatedFit, Hydrogen, Severity, coated_fit, hydrogen};
+use crate::material::{CoatedFit, Finish, Hydrogen, Severity, coated_fit, hydrogen};
 use crate::strength::check::{Mode, Place};
+use crate::tables::galvanic::Metal;
 
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
     brittle(case, out);
@@ -18,6 +19,24 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
 fn brittle(case: &Case, out: &mut Outcomes) {
     const MODE: Mode = Mode::Coating;
     out.in_order(MODE);
+    // Such a surface on steel is plated, and whether it was baked is not said.
+    let plated = matches!(
+        case.joint.bolt.finish,
+        Some(Finish::Bare(
+            Metal::Tin
+                | Metal::Chromium
+                | Metal::HighBrass
+                | Metal::Brass
+                | Metal::Copper
+                | Metal::Nickel
+                | Metal::Silver
+                | Metal::Gold
+                | Metal::Lead
+        ))
+    );
+    if plated && hydrogen(&case.strength, None).contains(&Hydrogen::FinishUnknown) {
+        out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
+    }
     for found in hydrogen(&case.strength, case.joint.bolt.finish) {
         match (found, found.severity()) {
             (Hydrogen::FinishUnknown, _) => {
@@ -36,7 +55,7 @@ fn brittle(case: &Case, out: &mut Outcomes) {
 fn fit(case: &Case, out: &mut Outcomes) {
     const MODE: Mode = Mode::ThreadFit;
     let Some(nut) = case.nut() else {
-        out.not_concerned(MODE, NotConcerned::NoNut);
+        tapped(case, out);
         return;
     };
     out.in_order(MODE);
@@ -63,6 +82,20 @@ fn fit(case: &Case, out: &mut Outcomes) {
             }
         }
         _ => {}
+    }
+}
+
+/// Whether the screw goes into its tapped hole, which is taken for one of the usual size.
+fn tapped(case: &Case, out: &mut Outcomes) {
+    const MODE: Mode = Mode::ThreadFit;
+    match case.joint.bolt.finish {
+        None => out.missing(MODE, Place::Bolt(1), Need::BoltFinish),
+        // ISO 10684 and ASTM A563: the room for the zinc is in the hole.
+        Some(Finish::HotDipGalvanized | Finish::MechanicalZinc) => {
+            let why = "thick zinc needs a thread tapped oversize, and strips it sooner: that of the part is not described";
+            out.missing(MODE, Place::TappedPart, Need::Method(why));
+        }
+        Some(_) => out.in_order(MODE),
     }
 }
 

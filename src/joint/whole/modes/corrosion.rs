@@ -17,6 +17,10 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         out.not_concerned(MODE, NotConcerned::Dry);
         return;
     }
+    if exposure == Exposure::Harsh && case.joint.bolt.finish == Some(Finish::Bare(Metal::Steel)) {
+        let why = "bare steel rusts in the weather: what that takes off is not known";
+        out.missing(MODE, Place::Bolt(1), Need::Method(why));
+    }
     let under_head = case.washer_at(Place::Head);
     let under_nut = case.nut().and_then(|_| case.washer_at(Place::Nut));
     let parts = JointParts {

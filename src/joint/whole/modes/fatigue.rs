@@ -25,12 +25,43 @@ const EN_TENSION_FROM: f64 = 1e4;
 const EN_SHEAR_FROM: f64 = 1e5;
 const AISC_FROM: f64 = 20_000.0;
 
+/// EN 1993-1-8: bolts without preload are not for tension that varies often (3.4.2(1)), nor joints that may slip for
+/// shear that reverses (2.6(2)).
+fn categories(case: &Case, out: &mut Outcomes) {
+    let Repeats::Between {
+        across_least,
+        along_least,
+        ..
+    } = case.joint.load.repeats
+    else {
+        return;
+    };
+    let load = &case.joint.load;
+    if case.joint.methods.tension == TensionMethod::En1993
+        && case.is_pulled()
+        && along_least < load.along
+        && case.torque().is_none()
+    {
+        let why = "EN 1993-1-8 3.4.2 wants preloaded bolts where the tension varies often";
+        out.missing(Mode::Preload, Place::Bolt(1), Need::Method(why));
+    }
+    if case.joint.methods.shear == ShearMethod::En1993
+        && across_least < Force::default()
+        && case.joint.methods.slip == Slip::Permitted
+        && !case.joint.environment.rotates
+    {
+        let why = "EN 1993-1-8 2.6 wants joints that do not slip where shear reverses, but for wind bracing: ask for slip";
+        out.missing(Mode::Slip, Place::Joint, Need::Method(why));
+    }
+}
+
 pub(super) fn check(
     case: &Case,
     springs: Option<&Springs>,
     preload: Option<&JointPreload>,
     out: &mut Outcomes,
 ) {
+    categories(case, out);
     let Repeats::Between {
         along_least,
         across_least,

@@ -9,6 +9,9 @@ use crate::material::Severity;
 use crate::strength::check::{Mode, Place};
 
 const MODE: Mode = Mode::Locking;
+/// 14 CFR 25.607(a).
+const SECOND_LOCK: &str =
+    "two separate locks are wanted where its loss is dangerous, and one is described";
 
 /// What speaks for and against the nut in this environment.
 pub(super) fn check(
@@ -28,6 +31,9 @@ pub(super) fn check(
     }
     for reason in &own.reasons {
         out.find(Finding::Nut(*reason));
+        if *reason == NutReason::SecondLock {
+            out.missing(MODE, Place::Nut, Need::Method(SECOND_LOCK));
+        }
     }
     // A lock that the bolt does not fill locks nothing.
     if let Some(wanted) = LeastProtrusion::of(nut.locking) {
@@ -54,7 +60,12 @@ fn screw(case: &Case, faces_held: Option<bool>, out: &mut Outcomes) {
                 let why = "preload alone holds the screw, and it is not shown that the faces do not slip: ask for slip";
                 out.missing(MODE, place, Need::Method(why));
             }
-            reason => out.find(Finding::ScrewLock(reason)),
+            reason => {
+                out.find(Finding::ScrewLock(reason));
+                if reason == ScrewLockReason::SecondLock {
+                    out.missing(MODE, place, Need::Method(SECOND_LOCK));
+                }
+            }
         }
     }
 }

@@ -5,11 +5,12 @@ use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
-use crate::strength::check::{Check, Level, Mode};
+use crate::parts::SAME_LENGTH;
+use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{
-    DistanceConditions, DistanceStanding, Exposure, Hole, HoleClass, HoleKind, HoleRule, Ply,
-    PlyBolt, PlyMethod, PlyNeed, PlyOutcome,
+    DistanceConditions, DistanceFinding, DistanceStanding, Exposure, Hole, HoleClass, HoleKind,
+    HoleRule, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome,
 };
 use crate::strength::shear::en_yield_strength;
 use crate::strength::slip::{SlipHole, SlipMethod};
@@ -37,6 +38,14 @@ pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
             out.not_concerned(mode, NotConcerned::NoLoadAcross);
         }
         return;
+    }
+    for distance in [|ply: &JointPly| ply.pitch, |ply: &JointPly| ply.gauge] {
+        let mut given = case.plies.iter().filter_map(|own| distance(own.ply?));
+        let first = given.next();
+        if given.any(|other| first.is_some_and(|first| (first - other).abs() > SAME_LENGTH)) {
+            let why = "the same bolts stand at other distances in one ply than in another";
+            out.missing(Mode::Distances, Place::Joint, Need::Method(why));
+        }
     }
     // The load across that the weakest ply bears.
     let mut bears: Option<Force> = None;
@@ -100,7 +109,23 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     if hole.is_some() && breaks_out(own, &ply, out) {
         return None;
     }
+    neighbours(case, own, &ply, out);
     let method = case.joint.methods.plies;
+    if matches!(method, PlyMethod::Aisc360 { .. } | PlyMethod::En1993)
+        && own
+            .material
+            .is_some_and(|material| !material.is_carbon_steel())
+    {
+        let why = "the code is written for structural steel, and the ply is of another material";
+        for mode in [
+            Mode::Bearing,
+            Mode::TearOut,
+            Mode::NetSection,
+            Mode::GrossSection,
+        ] {
+            out.missing(mode, own.place, Need::Method(why));
+        }
+    }
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
         ply = match (stated, own.material) {
@@ -374,6 +399,89 @@ fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
             least,
         });
     }
+    // Packing in a joint that is loaded across carries nothing.
+    if case.is_sheared() {
+        return;
+    }
+    let thickness = own.thickness.unwrap_or(case.diameter);
+    let hole = match own.ply {
+        Some(ply) => ply.hole,
+        None => Some(case.diameter),
+    };
+    let Some(hole) = hole else {
+        out.missing(Mode::Distances, own.place, Need::Hole);
+        return;
+    };
+    let mut ply = own.material.map_or_else(
+        || Ply::without_strengths(thickness, hole),
+        |material| Ply::of(material, thickness, hole),
+    );
+    [
+        ply.end_distance,
+        ply.edge_distance,
+        ply.pitch,
+        ply.gauge,
+        ply.width,
+    ] = details(own);
+    let collides = neighbours(case, own, &ply, out);
+    if !breaks_out(own, &ply, out) && !collides {
+        too_near(case, own, &ply, out);
+    }
+}
+
+/// Whether washers or heads of neighbouring bolts would lie on each other.
+fn neighbours(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
+    let mut widest = case.diameter;
+    for seat in &case.seats {
+        let face = seat.face.as_ref().and_then(|face| face.as_ref().ok());
+        let washer = seat.washer.flatten().map(|washer| washer.outer_min);
+        widest = face.map_or(widest, |face| widest.max(face.outer_min));
+        widest = washer.map_or(widest, |outer| widest.max(outer));
+    }
+    let mut found = false;
+    for distance in [ply.pitch, ply.gauge] {
+        if distance.is_some_and(|distance| distance < widest) {
+            out.find(Finding::NothingLeft {
+                place: own.place,
+                mode: Mode::Distances,
+                why: "heads or washers of neighbouring bolts would lie on each other",
+            });
+            found = true;
+        }
+    }
+    found
+}
+
+/// Distances that are given and too short by the code of the plies, where no load across asks for the others.
+fn too_near(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    if own.tapped.is_some() {
+        return;
+    }
+    let conditions = DistanceConditions {
+        finish: own.ply.and_then(|ply| ply.edge_finish),
+        exposure: Some(Exposure::Sheltered),
+    };
+    let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
+    let Ok(judged) = judged else { return };
+    // The codes' least distances do not ask which way the load acts.
+    if matches!(
+        case.joint.methods.plies,
+        PlyMethod::Aisc360 { .. } | PlyMethod::En1993
+    ) {
+        for (need, distance) in [
+            (Need::EndDistance, ply.end_distance),
+            (Need::EdgeDistance, ply.edge_distance),
+        ] {
+            if distance.is_none() {
+                out.missing(Mode::Distances, own.place, need);
+            }
+        }
+    }
+    for found in judged.findings {
+        if found.standing != DistanceStanding::Undecided {
+            too_short(own, found, out);
+        }
+    }
 }
 
 /// What kind of hole a ply has, by the code of the plies; a hole that is none of its kinds is at fault.
@@ -489,16 +597,20 @@ fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
             out.missing(MODE, own.place, Need::Method(found.clause));
             continue;
         }
-        out.find(Finding::Distance {
-            place: own.place,
-            kind: found.kind,
-            distance: found.distance,
-            least: found.least,
-            greatest: found.greatest,
-            permitted: found.standing == DistanceStanding::Permitted,
-            clause: found.clause,
-        });
+        too_short(own, found, out);
     }
+}
+
+fn too_short(own: &CasePly, found: DistanceFinding, out: &mut Outcomes) {
+    out.find(Finding::Distance {
+        place: own.place,
+        kind: found.kind,
+        distance: found.distance,
+        least: found.least,
+        greatest: found.greatest,
+        permitted: found.standing == DistanceStanding::Permitted,
+        clause: found.clause,
+    });
 }
 
 /// A ply that turns on the bolt bears by the rule of pins, and its end and sides by that of Table 3.9.

@@ -12,7 +12,8 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
     Finding, JointPreload, Need, NotConcerned, Repeats, Slip, Tightening, TorqueTightening,
 };
-use crate::parts::{Locking, ScrewProduct};
+use crate::material::{BoltGrade, PropertyClass};
+use crate::parts::{Locking, NutStyle, ScrewProduct};
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
 use crate::spread::Spread;
 use crate::strength::bolt_tension::TensionMethod;
@@ -227,12 +228,16 @@ fn least_reached(
         case.joint.methods.slip,
         Slip::Resisted(SlipMethod::En1993 { .. })
     );
-    let is_set = matches!(
-        case.joint.bolt.product,
-        ScrewProduct::En14399_3 | ScrewProduct::En14399_4
-    );
+    let style = case.nut().map(|nut| nut.given.style);
+    let is_set = match (case.joint.bolt.product, style) {
+        (ScrewProduct::En14399_3, Some(NutStyle::En14399_3)) => true,
+        (ScrewProduct::En14399_4, Some(NutStyle::En14399_4)) => {
+            case.strength.grade == BoltGrade::Iso(PropertyClass::Class10_9)
+        }
+        _ => false,
+    };
     if by_en && !is_set {
-        let why = "EN 1993-1-8 3.1.2 preloads sets to EN 14399 only, and this bolt is of another standard";
+        let why = "EN 1993-1-8 3.1.2 preloads sets to EN 14399 only: bolt and nut of one part, HV of class 10.9";
         out.missing(MODE, Place::Bolt(1), Need::Method(why));
     }
     let edition = match case.joint.methods.slip {

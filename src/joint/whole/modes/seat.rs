@@ -1,11 +1,14 @@
 //! What head and nut sit on: washers, pressure, pull-through, prying.
 
+use core::f64::consts::PI;
+
 use super::tension::Tension;
 use crate::error::Error;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
 use crate::material::BoltGrade;
+use crate::math::{asin, sqrt};
 use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
@@ -21,7 +24,7 @@ use crate::tables::washer_rules::{
     WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
 };
 use crate::tables::washers::WasherStyle;
-use crate::units::{Force, Length};
+use crate::units::{Force, Length, from_base};
 
 /// What presses on a ply, and where.
 struct Side<'a> {
@@ -60,8 +63,19 @@ pub(super) fn bearing_diameter(case: &Case) -> Length {
     outer.map_or(1.2 * case.diameter, |outer| (outer + case.diameter) / 2.0)
 }
 
-fn hole_under(own: &CasePly) -> Option<Length> {
-    own.ply.and_then(|ply| ply.hole)
+/// The hole in the face under a head or nut of some diameter; of a slot the round hole that takes as much of the face.
+fn hole_under(own: &CasePly, face: Length) -> Option<Length> {
+    let ply = own.ply?;
+    let width = ply.hole?;
+    let Some(slot) = ply.slot.filter(|_| width < face) else {
+        return Some(width);
+    };
+    // A strip as wide as the slot across the face, or the whole slot, if it ends within the face.
+    let ratio = (width / face).value;
+    let strip = 0.5 * face * face * (ratio * sqrt(1.0 - ratio * ratio) + asin(ratio));
+    let whole = width * (slot.length - width) + 0.25 * PI * width * width;
+    let lost = strip.min(whole);
+    Some(width.max(from_base(sqrt(4.0 / PI * lost.value))))
 }
 
 fn pressure(case: &Case, tension: &Tension, out: &mut Outcomes) {
@@ -95,17 +109,19 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         }
         return;
     }
-    let Some(hole) = hole_under(side.own) else {
-        // The head of a bolt without any clamp force may still fall through.
-        out.missing(MODE, side.own.place, Need::Hole);
-        return;
-    };
     let face = match side.face {
         Ok(face) => face,
         Err(error) => {
             out.missing(MODE, place, Need::Refused(error.clone().into()));
             return;
         }
+    };
+    let washer = case.seat_at(place).washer.flatten();
+    let outer = washer.map_or(face.outer_min, |washer| washer.outer_min);
+    let Some(hole) = hole_under(side.own, outer) else {
+        // The head of a bolt without any clamp force may still fall through.
+        out.missing(MODE, side.own.place, Need::Hole);
+        return;
     };
     let contacts = match &case.seat_at(place).washer {
         None => SurfaceContact::under(face, hole).map(|contact| (None, contact)),
@@ -231,6 +247,11 @@ fn pull_through(case: &Case, out: &mut Outcomes) {
             out.missing(MODE, place, Need::Method(why));
             continue;
         };
+        if side.own.ply.is_some_and(|ply| ply.slot.is_some()) {
+            let why = "no rule here has the pull-through of a head over a slot";
+            out.missing(MODE, place, Need::Method(why));
+            continue;
+        }
         let Some(face) = out.attempt(MODE, place, side.face.clone()) else {
             continue;
         };

@@ -147,6 +147,16 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
     };
     out.work(|| found.derivation());
     out.warn(found.cautions());
+    // E. M. Alexander, SAE 770420: threads in a boss narrower than 1.9 diameters lose strength as it widens (recalled).
+    let part = case.tapped();
+    let boss = part.and_then(|part| match (part.edge_distance, part.width) {
+        (Some(edge), Some(width)) => Some(width.min(2.0 * edge)),
+        (edge, width) => edge.map(|edge| 2.0 * edge).or(width),
+    });
+    if boss.is_some_and(|boss| boss < 1.9 * case.diameter) {
+        let why = "the wall around the thread is thin and widens under load: what that costs is not modelled";
+        out.missing(MODE, place, Need::Method(why));
+    }
     if found.first != ThreadFailure::Bolt {
         out.find(Finding::ThreadsWeaker {
             ratio: found.ultimate / found.breaking_load,

@@ -33,6 +33,12 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             }
             continue;
         };
+        // Common practice, no source: ordinary plate of no stated toughness is not for hard frost.
+        let brittle = material.is_carbon_steel() || material.name.contains("iron");
+        if brittle && environment.coldest < celsius(-20.0) {
+            let why = "nothing is known of the toughness of its material in the cold";
+            out.missing(MODE, ply.place, Need::Method(why));
+        }
         let limit = PlyTemperatureLimit::of(material);
         let known = limit.map_or(celsius(35.0), |limit| limit.full_strength_thru);
         if environment.hottest > known {
@@ -64,6 +70,14 @@ fn timber(case: &Case, place: Place, method: TimberMethod, out: &mut Outcomes) {
             "NDS has no factor for timber that is long above 150 F",
         ),
     };
+    // NDS 2018, Table 11.3.4.
+    if matches!(method, TimberMethod::Nds { .. })
+        && case.joint.environment.hottest > celsius(37.8)
+        && case.joint.environment.hottest <= limit
+    {
+        let why = "above 100 F timber bears less: nobody says that the adjustment has that in it";
+        out.missing(MODE, place, Need::Method(why));
+    }
     if case.joint.environment.hottest > limit {
         out.missing(MODE, place, Need::Method(why));
     }

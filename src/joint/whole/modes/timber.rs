@@ -13,6 +13,7 @@ use crate::strength::timber::{
     BoltRow, Judged, MemberOnBolt, Requirement, TimberConnection, TimberDistances, TimberMember,
     TimberMethod, TimberWasher, en_axial_capacity, nds_bearing_diameter,
 };
+use crate::tables::galvanic::Exposure;
 use crate::tables::timber::{Timber, TimberCompression};
 use crate::units::{Force, Length, Ratio, from_base};
 
@@ -37,6 +38,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         return;
     }
     unknown_modes(case, out);
+    wet(case, method, out);
     let Some(method) = method else {
         for mode in [MODE, Mode::Distances, Mode::Holes] {
             out.missing(mode, Place::Joint, Need::TimberMethod);
@@ -71,6 +73,18 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
 }
 
 /// What nobody here has a rule for.
+/// Wet timber bears less (NDS 2018, Table 11.3.3; EN 1995-1-1, Table 3.1: at most 0.9 in service class 3).
+fn wet(case: &Case, method: Option<TimberMethod>, out: &mut Outcomes) {
+    if case.joint.environment.exposure != Exposure::Harsh {
+        return;
+    }
+    let shown = matches!(method, Some(TimberMethod::En1995 { kmod, .. }) if kmod <= 0.9);
+    if method.is_some() && !shown {
+        let why = "in the weather timber bears less: nobody says that the factor has that in it";
+        out.missing(MODE, Place::Joint, Need::Method(why));
+    }
+}
+
 fn unknown_modes(case: &Case, out: &mut Outcomes) {
     for ply in case
         .plies
