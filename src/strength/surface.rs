@@ -168,9 +168,13 @@ pub fn through_washer(
 ) -> Result<(SurfaceContact, SurfaceContact), Error> {
     let hole = sane_length("diameter of the hole under the washer", hole)?;
     let on_washer = SurfaceContact::under(face, washer.inner_max)?;
-    let spread = (face.outer_min + SPREAD * washer.thickness_min).min(washer.outer_min);
-    let on_ply = SurfaceContact::new(spread, hole.max(washer.inner_max))?;
+    let on_ply = SurfaceContact::new(spread(face, washer), hole.max(washer.inner_max))?;
     Ok((on_washer, on_ply))
+}
+
+/// How far a washer spreads the pressure of a face on it.
+pub(crate) fn spread(face: &ClampFace, washer: &WasherFace) -> Length {
+    (face.outer_min + SPREAD * washer.thickness_min).min(washer.outer_min)
 }
 
 /// A hole, or the transition under the head where that is wider.

@@ -111,21 +111,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     }
     neighbours(case, own, &ply, out);
     let method = case.joint.methods.plies;
-    if matches!(method, PlyMethod::Aisc360 { .. } | PlyMethod::En1993)
-        && own
-            .material
-            .is_some_and(|material| !material.is_carbon_steel())
-    {
-        let why = "the code is written for structural steel, and the ply is of another material";
-        for mode in [
-            Mode::Bearing,
-            Mode::TearOut,
-            Mode::NetSection,
-            Mode::GrossSection,
-        ] {
-            out.missing(mode, own.place, Need::Method(why));
-        }
-    }
+    of_steel(own, method, out);
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
         ply = match (stated, own.material) {
@@ -192,6 +178,25 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         out.missing(Mode::Distances, own.place, Need::Hole);
     }
     bears
+}
+
+/// The structural codes are written for steel.
+fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
+    if matches!(method, PlyMethod::Aisc360 { .. } | PlyMethod::En1993)
+        && own
+            .material
+            .is_some_and(|material| !material.is_carbon_steel())
+    {
+        let why = "the code is written for structural steel, and the ply is of another material";
+        for mode in [
+            Mode::Bearing,
+            Mode::TearOut,
+            Mode::NetSection,
+            Mode::GrossSection,
+        ] {
+            out.missing(mode, own.place, Need::Method(why));
+        }
+    }
 }
 
 /// Whether a hole reaches beyond its ply or into the next hole: a fault, not a question.
@@ -479,7 +484,7 @@ fn too_near(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     }
     for found in judged.findings {
         if found.standing != DistanceStanding::Undecided {
-            too_short(own, found, out);
+            too_short(own, &found, out);
         }
     }
 }
@@ -597,11 +602,11 @@ fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
             out.missing(MODE, own.place, Need::Method(found.clause));
             continue;
         }
-        too_short(own, found, out);
+        too_short(own, &found, out);
     }
 }
 
-fn too_short(own: &CasePly, found: DistanceFinding, out: &mut Outcomes) {
+fn too_short(own: &CasePly, found: &DistanceFinding, out: &mut Outcomes) {
     out.find(Finding::Distance {
         place: own.place,
         kind: found.kind,

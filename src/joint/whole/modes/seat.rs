@@ -14,7 +14,7 @@ use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
     SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
-    surface_pressure, through_washer,
+    spread, surface_pressure, through_washer,
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
@@ -116,8 +116,9 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
             return;
         }
     };
-    let washer = case.seat_at(place).washer.flatten();
-    let outer = washer.map_or(face.outer_min, |washer| washer.outer_min);
+    let washer = case.seat_at(place).washer.as_ref();
+    let washer = washer.and_then(Option::as_ref);
+    let outer = washer.map_or(face.outer_min, |washer| spread(face, washer));
     let Some(hole) = hole_under(side.own, outer) else {
         // The head of a bolt without any clamp force may still fall through.
         out.missing(MODE, side.own.place, Need::Hole);
