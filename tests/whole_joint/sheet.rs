@@ -95,3 +95,14 @@ fn a_nut_that_turned_has_lost_so_much() {
     assert!(sheet.contains(lost), "{sheet}");
     assert!(sheet.contains("Settling takes about 2.6 kN"), "{sheet}");
 }
+
+/// A pivot keeps its play: pulled together at the fit-up, it is marked further out, or the bolt ended inside the nut.
+#[cfg(feature = "serde")]
+#[test]
+fn the_mark_of_a_pivot_leaves_room_for_its_play() {
+    let text = include_str!("../../examples/data/seesaw_pivot.json");
+    let joint: Joint = serde_json::from_str(text).unwrap();
+    let sheet = sheet(&joint);
+    // By the rules 0.22 in from the nut, and the gaps of 2 x 0.08 in: 0.38 in.
+    assert!(sheet.contains("9.65 mm past the face"), "{sheet}");
+}

@@ -280,7 +280,7 @@ impl Sheet {
             let at_fit_up = plan.method == CutMethod::AtFitUp;
             if at_fit_up {
                 assembly.push(SheetStep::FitUp {
-                    mark: cut.mark_from_nut.nominal,
+                    mark: cut.mark_from_nut.nominal + play_kept(joint),
                     plain_nut: matches!(locking, Some(Locking::Insert | Locking::AllMetal)),
                 });
             }
@@ -471,6 +471,17 @@ fn tightening(
 }
 
 /// How far the end of the bolt must come.
+/// The play that a joint keeps which nothing clamps: at the fit-up its plies are pulled together, and the nut goes back
+/// as far afterwards.
+fn play_kept(joint: &Joint) -> Length {
+    let none = Length::default();
+    if joint.torque().is_some() && !joint.environment.rotates {
+        return none;
+    }
+    let gaps = joint.stack.gaps().iter();
+    gaps.fold(none, |sum, gap| sum + gap.width.max)
+}
+
 /// How far the end must reach; none in a tapped part of which nobody says how much thread is to be filled.
 fn protrusion(joint: &Joint) -> Option<SheetStep> {
     if let Some(part) = joint.stack.tapped_part() {

@@ -5,6 +5,7 @@ use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::springs::Springs;
+use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::joint::whole::case::Case;
@@ -249,6 +250,10 @@ fn least_reached(
         return;
     };
     let required = PreloadTarget::AiscJ31 { edition };
+    out.warn(Cautions::default().with(Some(Caution::AgainstAdvice {
+        method: "RCSC 2014 (sections 7 and 8.2, recalled)",
+        advice: "a torque found by the pre-installation test of every lot, none from a table or a formula",
+    })));
     if torque.target == required {
         // The torque is the one that reaches it.
         out.in_order(MODE);

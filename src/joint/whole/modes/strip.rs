@@ -98,6 +98,11 @@ fn is_structural_set(case: &Case, nut: &CaseNut) -> bool {
 /// Whether bolt and nut belong together: by the tables of the standards first.
 fn pair(case: &Case, nut: &CaseNut, grade: NutGrade, shape: NutShape, out: &mut Outcomes) {
     const MODE: Mode = Mode::Pairing;
+    let structural = case.strength.grade.is_a325() || case.strength.grade.is_a490();
+    if structural && shape != NutShape::HeavyHex {
+        let why = "structural bolts take heavy hex nuts (ASTM F3125; RCSC 2.4)";
+        out.missing(MODE, Place::Nut, Need::Method(why));
+    }
     let found = nut_pairing(
         &case.strength,
         case.joint.bolt.finish,
