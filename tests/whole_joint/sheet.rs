@@ -106,3 +106,23 @@ fn the_mark_of_a_pivot_leaves_room_for_its_play() {
     // By the rules 0.22 in from the nut, and the gaps of 2 x 0.08 in: 0.38 in.
     assert!(sheet.contains("9.65 mm past the face"), "{sheet}");
 }
+
+/// Turning a screw to check its torque breaks the adhesive that holds it.
+#[cfg(feature = "serde")]
+#[test]
+fn a_glued_screw_is_glued_and_then_left_alone() {
+    let text = include_str!("../../examples/data/winch_foot.json");
+    for lock in ["adhesive", "patch"] {
+        let mut document: serde_json::Value = serde_json::from_str(text).unwrap();
+        document["stack"]["tapped_part"]["lock"] = lock.into();
+        let sheet = sheet(&serde_json::from_value(document).unwrap());
+        let glued = lock == "adhesive";
+        for (step, there) in [
+            ("wet them with the adhesive", glued),
+            ("Do not turn the screw to check its torque", glued),
+            ("slacken it, tighten it to the value", !glued),
+        ] {
+            assert_eq!(sheet.contains(step), there, "{lock}: {step}\n{sheet}");
+        }
+    }
+}

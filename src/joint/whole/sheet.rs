@@ -11,7 +11,8 @@ use super::case::closing;
 use super::{Joint, Verdict, Word};
 use crate::error::Error;
 use crate::joint::{
-    CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, TighteningOrder, reuse,
+    CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, ScrewLocking,
+    TighteningOrder, reuse,
 };
 use crate::material::Finish;
 use crate::parts::{Locking, Nut};
@@ -215,6 +216,10 @@ pub enum SheetStep {
     Retorque,
     /// How to check the torque of a bolt that may not.
     TorqueWithoutSlackening,
+    /// To put adhesive on the thread of a screw.
+    Glue,
+    /// That a screw held by adhesive is not turned.
+    LeaveGlued,
     /// Whether the bolt may be used again.
     Reuse(Reuse),
     /// Used nuts.
@@ -295,6 +300,7 @@ impl Sheet {
             let slotted = locking == Some(Locking::Slotted);
             assembly.extend(slotted.then_some(SheetStep::DrillAfterCut));
         }
+        assembly.extend(is_glued(joint).then_some(SheetStep::Glue));
         tightening(joint, verdict, locking, &mut assembly);
         let protrusion = protrusion(joint);
         assembly.extend(protrusion.clone());
@@ -470,7 +476,6 @@ fn tightening(
     }
 }
 
-/// How far the end of the bolt must come.
 /// The play that a joint keeps which nothing clamps: at the fit-up its plies are pulled together, and the nut goes back
 /// as far afterwards.
 fn play_kept(joint: &Joint) -> Length {
@@ -552,13 +557,20 @@ fn preload_inspection(joint: &Joint, verdict: &Verdict) -> Result<Vec<SheetStep>
     let again = reuse(joint.bolt.grade, joint.bolt.finish, target).may_be_slackened();
     steps.extend([
         SheetStep::MarkShowsRotationOnly,
-        if again {
+        if is_glued(joint) {
+            SheetStep::LeaveGlued
+        } else if again {
             SheetStep::Retorque
         } else {
             SheetStep::TorqueWithoutSlackening
         },
     ]);
     Ok(steps)
+}
+
+fn is_glued(joint: &Joint) -> bool {
+    let part = joint.stack.tapped_part();
+    part.is_some_and(|part| part.lock == Some(ScrewLocking::Adhesive))
 }
 
 /// A length as its product is sold: `4 in`, `80 mm`.

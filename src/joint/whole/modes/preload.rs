@@ -77,6 +77,13 @@ fn worked(
 ) -> Result<JointPreload, Error> {
     let aim = torque.target.aim(case.thread, &case.strength)?;
     out.warn(aim.cautions());
+    let k = torque.nut_factor;
+    if k.max() - k.min() < 0.05 * k.nominal() {
+        out.warn(Cautions::default().with(Some(Caution::AgainstAdvice {
+            method: "Shigley, 9th ed., 8-8",
+            advice: "a scatter of the preload of 25 % or so for a torque wrench, and a nut factor with that range",
+        })));
+    }
     let mut form = ShortForm::new(torque.nut_factor, case.diameter)?;
     if let Some(prevailing) = torque.prevailing {
         form = form.with_prevailing(prevailing)?;

@@ -25,6 +25,15 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
         return Ok(None);
     };
     let share = if let Some(given) = torque.stiffness {
+        // A slip of units is plain beside the stiffness of the parts.
+        if let Ok(Some((bolt, _))) = of_parts(case) {
+            let ratio = (given.bolt / bolt.stiffness).value;
+            if !(0.1..=10.0).contains(&ratio) {
+                return Err(Error::Mismatch(alloc::format!(
+                    "the stiffness given for the bolt is {ratio:.2e} times that of its shank and thread"
+                )));
+            }
+        }
         LoadShare::new(given.bolt, given.members)?
     } else {
         // A bolt that does not reach through has no stiffness; its length is at fault already. Whoever wants the

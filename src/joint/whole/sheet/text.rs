@@ -244,6 +244,14 @@ impl SheetStep {
                  direction of tightening, and read the torque at which it begins to move; well below the value, \
                  replace bolt and nut."
             }
+            Self::Glue => {
+                "Clean both threads, wet them with the adhesive as its maker says, tighten before it sets, and let it \
+                 cure before it is loaded."
+            }
+            Self::LeaveGlued => {
+                "Do not turn the screw to check its torque: that breaks the cured adhesive. One whose mark has moved is \
+                 taken out, cleaned and fitted with new adhesive."
+            }
             Self::LookAround => {
                 "Look for rust, cracked paint at the ply edges, elongated holes, bent bolts and missing \
                  washers."
