@@ -16,6 +16,7 @@ mod coating;
 mod combined;
 mod corrosion;
 mod fatigue;
+mod holes;
 mod length;
 mod loads;
 mod nut;

@@ -119,7 +119,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         out.find(Finding::Slips);
         return Some(false);
     }
-    let hole = super::plies::slip_hole(case, method, out);
+    let hole = super::holes::slip_hole(case, method, out);
     let mut held = Some(true);
     // Every face holds alike: the one that carries most slips first.
     for plane in case.planes.iter().filter(|plane| plane.share > 0.0) {

@@ -1,5 +1,6 @@
-//! What each ply bears: bearing, tear-out, net and gross section, distances, holes.
+//! What each ply bears: bearing, tear-out, net and gross section.
 
+use super::holes::{breaks_out, details, distances, hole_kind, neighbours, passes};
 use super::shear::Shear;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
@@ -8,13 +9,9 @@ use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
 use crate::parts::SAME_LENGTH;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::pin::{around_pin, en_1993_lug};
-use crate::strength::ply::{
-    DistanceConditions, DistanceFinding, DistanceStanding, Exposure, Hole, HoleClass, HoleKind,
-    HoleRule, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome,
-};
+use crate::strength::ply::{Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
 use crate::strength::shear::en_yield_strength;
-use crate::strength::slip::{SlipHole, SlipMethod};
-use crate::tables::galvanic;
+use crate::strength::slip::SlipMethod;
 use crate::units::Force;
 
 /// The modes that are worked out for each ply.
@@ -199,72 +196,6 @@ fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     }
 }
 
-/// Whether a hole reaches beyond its ply or into the next hole: a fault, not a question.
-fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
-    let half = 0.5 * ply.hole;
-    let mut found = false;
-    for (distance, least, mode, why) in [
-        (
-            ply.end_distance,
-            half,
-            Mode::TearOut,
-            "the hole reaches the end of the ply",
-        ),
-        (
-            ply.pitch,
-            ply.hole,
-            Mode::TearOut,
-            "the hole reaches the next one along the load",
-        ),
-        (
-            ply.edge_distance,
-            half,
-            Mode::NetSection,
-            "the hole reaches the side of the ply",
-        ),
-        (
-            ply.gauge,
-            ply.hole,
-            Mode::NetSection,
-            "the hole reaches the next one across the load",
-        ),
-        (
-            ply.width,
-            ply.hole,
-            Mode::NetSection,
-            "the hole takes the whole width",
-        ),
-    ] {
-        if distance.is_some_and(|distance| distance <= least) {
-            let place = own.place;
-            out.find(Finding::NothingLeft { place, mode, why });
-            found = true;
-        }
-    }
-    found
-}
-
-/// End, edge, pitch, gauge and width, as far as they are given.
-fn details(own: &CasePly) -> [Option<crate::units::Length>; 5] {
-    match (own.ply, own.tapped) {
-        (Some(ply), _) => [
-            ply.end_distance,
-            ply.edge_distance,
-            ply.pitch,
-            ply.gauge,
-            ply.width,
-        ],
-        (None, Some(part)) => [
-            part.end_distance,
-            part.edge_distance,
-            None,
-            None,
-            part.width,
-        ],
-        (None, None) => [None; 5],
-    }
-}
-
 /// Whether a mode cannot be worked out without the hole.
 fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     match mode {
@@ -343,7 +274,7 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
     }
 }
 
-const fn of_ply(need: PlyNeed) -> Need {
+pub(super) const fn of_ply(need: PlyNeed) -> Need {
     match need {
         PlyNeed::YieldStrength => Need::YieldStrength,
         PlyNeed::TensileStrength => Need::TensileStrength,
@@ -357,265 +288,6 @@ const fn of_ply(need: PlyNeed) -> Need {
         PlyNeed::SlotLength => Need::SlotLength,
         PlyNeed::Width => Need::Width,
     }
-}
-
-/// The rule of a method for kinds of holes.
-pub(super) const fn hole_rule(method: PlyMethod) -> HoleRule {
-    match method {
-        PlyMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
-        PlyMethod::En1993 => HoleRule::En1090,
-        _ => HoleRule::MachineDesign,
-    }
-}
-
-fn classified(
-    case: &Case,
-    own: &CasePly,
-    rule: HoleRule,
-) -> Option<Result<HoleClass, crate::error::Error>> {
-    let ply = own.ply?;
-    let hole = Hole {
-        diameter: ply.hole?,
-        slot: ply.slot,
-    };
-    Some(hole.classify(case.thread, rule))
-}
-
-/// The kind of a ply's hole, as far as it is known and has one.
-pub(super) fn kind_of(case: &Case, ply: &JointPly, rule: HoleRule) -> Option<HoleKind> {
-    let hole = Hole {
-        diameter: ply.hole?,
-        slot: ply.slot,
-    };
-    match hole.classify(case.thread, rule) {
-        Ok(HoleClass::Known { kind, .. }) => Some(kind),
-        _ => None,
-    }
-}
-
-/// Whether the bolt enters a hole on which it does not bear.
-fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
-    let rule = hole_rule(case.joint.methods.plies);
-    if let Some(Ok(HoleClass::TooSmall { least })) = classified(case, own, rule) {
-        let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
-        out.find(Finding::HoleTooSmall {
-            place: own.place,
-            hole,
-            least,
-        });
-    }
-    // Packing in a joint that is loaded across carries nothing.
-    if case.is_sheared() {
-        return;
-    }
-    let thickness = own.thickness.unwrap_or(case.diameter);
-    let hole = match own.ply {
-        Some(ply) => ply.hole,
-        None => Some(case.diameter),
-    };
-    let Some(hole) = hole else {
-        out.missing(Mode::Distances, own.place, Need::Hole);
-        return;
-    };
-    let mut ply = own.material.map_or_else(
-        || Ply::without_strengths(thickness, hole),
-        |material| Ply::of(material, thickness, hole),
-    );
-    [
-        ply.end_distance,
-        ply.edge_distance,
-        ply.pitch,
-        ply.gauge,
-        ply.width,
-    ] = details(own);
-    let collides = neighbours(case, own, &ply, out);
-    if !breaks_out(own, &ply, out) && !collides {
-        too_near(case, own, &ply, out);
-    }
-}
-
-/// Whether washers or heads of neighbouring bolts would lie on each other.
-fn neighbours(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
-    let mut widest = case.diameter;
-    for seat in &case.seats {
-        let face = seat.face.as_ref().and_then(|face| face.as_ref().ok());
-        let washer = seat.washer.flatten().map(|washer| washer.outer_min);
-        widest = face.map_or(widest, |face| widest.max(face.outer_min));
-        widest = washer.map_or(widest, |outer| widest.max(outer));
-    }
-    let mut found = false;
-    for distance in [ply.pitch, ply.gauge] {
-        if distance.is_some_and(|distance| distance < widest) {
-            out.find(Finding::NothingLeft {
-                place: own.place,
-                mode: Mode::Distances,
-                why: "heads or washers of neighbouring bolts would lie on each other",
-            });
-            found = true;
-        }
-    }
-    found
-}
-
-/// Distances that are given and too short by the code of the plies, where no load across asks for the others.
-fn too_near(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
-    if own.tapped.is_some() {
-        return;
-    }
-    let conditions = DistanceConditions {
-        finish: own.ply.and_then(|ply| ply.edge_finish),
-        exposure: Some(Exposure::Sheltered),
-    };
-    let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
-    let Ok(judged) = judged else { return };
-    // The codes' least distances do not ask which way the load acts.
-    if matches!(
-        case.joint.methods.plies,
-        PlyMethod::Aisc360 { .. } | PlyMethod::En1993
-    ) {
-        for (need, distance) in [
-            (Need::EndDistance, ply.end_distance),
-            (Need::EdgeDistance, ply.edge_distance),
-        ] {
-            if distance.is_none() {
-                out.missing(Mode::Distances, own.place, need);
-            }
-        }
-    }
-    for found in judged.findings {
-        if found.standing != DistanceStanding::Undecided {
-            too_short(own, &found, out);
-        }
-    }
-}
-
-/// What kind of hole a ply has, by the code of the plies; a hole that is none of its kinds is at fault.
-fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleKind {
-    const MODE: Mode = Mode::Holes;
-    let rule = hole_rule(case.joint.methods.plies);
-    if own.tapped.is_some() {
-        return HoleKind::Standard;
-    }
-    let Some(class) = classified(case, own, rule) else {
-        out.missing(MODE, own.place, Need::Hole);
-        return HoleKind::Standard;
-    };
-    match out.attempt(MODE, own.place, class) {
-        None => HoleKind::Standard,
-        Some(HoleClass::Known { kind, cautions, .. }) => {
-            if kind != HoleKind::Standard {
-                out.warn(cautions);
-            }
-            // AISC 360 J3.2: oversize and slots along the load are for joints that must not slip.
-            if matches!(rule, HoleRule::Aisc360 { .. })
-                && kind.needs_slip_critical()
-                && case.joint.methods.slip == Slip::Permitted
-            {
-                out.find(Finding::HoleWantsSlip { place: own.place });
-            }
-            kind
-        }
-        Some(HoleClass::TooSmall { least }) => {
-            let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
-            out.find(Finding::HoleTooSmall {
-                place: own.place,
-                hole,
-                least,
-            });
-            HoleKind::Standard
-        }
-        Some(HoleClass::TooLarge { greatest }) => {
-            let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
-            out.find(Finding::HoleTooLarge {
-                place: own.place,
-                hole,
-                greatest,
-            });
-            HoleKind::Oversize
-        }
-        Some(HoleClass::NotGiven(why)) => {
-            out.missing(MODE, own.place, Need::Method(why));
-            HoleKind::Standard
-        }
-    }
-}
-
-/// The worst of the holes for a slip method, by the rule of its own code.
-pub(super) fn slip_hole(case: &Case, method: SlipMethod, out: &mut Outcomes) -> SlipHole {
-    let rule = match method {
-        SlipMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
-        SlipMethod::En1993 { .. } => HoleRule::En1090,
-        _ => hole_rule(case.joint.methods.plies),
-    };
-    let mut holes = alloc::vec::Vec::with_capacity(case.plies.len());
-    for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
-        match classified(case, own, rule) {
-            None => out.missing(Mode::Slip, own.place, Need::Hole),
-            Some(Ok(HoleClass::Known { kind, .. })) => holes.push(kind.slip_hole()),
-            Some(Ok(HoleClass::NotGiven(why))) => {
-                out.missing(Mode::Slip, own.place, Need::Method(why));
-            }
-            // What is no hole of the code is at fault with the holes.
-            Some(_) => holes.push(SlipHole::Oversize),
-        }
-    }
-    method.worst_hole(holes)
-}
-
-fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
-    const MODE: Mode = Mode::Distances;
-    let weather = case.joint.environment.exposure == galvanic::Exposure::Harsh;
-    let conditions = DistanceConditions {
-        finish: own.ply.and_then(|ply| ply.edge_finish),
-        exposure: Some(if weather {
-            Exposure::Corrosive
-        } else {
-            Exposure::Sheltered
-        }),
-    };
-    let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
-    let Some(judged) = out.attempt(MODE, own.place, judged) else {
-        return;
-    };
-    for need in &judged.missing {
-        out.missing(MODE, own.place, of_ply(*need));
-    }
-    // Every ply of a joint has an end and sides, whatever the distances between its holes.
-    for (need, distance) in [
-        (Need::EndDistance, ply.end_distance),
-        (Need::EdgeDistance, ply.edge_distance),
-    ] {
-        if distance.is_none() {
-            out.missing(MODE, own.place, need);
-        }
-    }
-    let pattern = case.joint.pattern;
-    if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {
-        out.missing(MODE, own.place, Need::Pitch);
-    }
-    if own.ply.is_some() && pattern.across() > 1 && ply.gauge.is_none() {
-        out.missing(MODE, own.place, Need::Gauge);
-    }
-    for found in judged.findings {
-        out.warn(found.cautions);
-        if found.standing == DistanceStanding::Undecided {
-            out.missing(MODE, own.place, Need::Method(found.clause));
-            continue;
-        }
-        too_short(own, &found, out);
-    }
-}
-
-fn too_short(own: &CasePly, found: &DistanceFinding, out: &mut Outcomes) {
-    out.find(Finding::Distance {
-        place: own.place,
-        kind: found.kind,
-        distance: found.distance,
-        least: found.least,
-        greatest: found.greatest,
-        permitted: found.standing == DistanceStanding::Permitted,
-        clause: found.clause,
-    });
 }
 
 /// A ply that turns on the bolt bears by the rule of pins, and its end and sides by that of Table 3.9.

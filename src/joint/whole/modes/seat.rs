@@ -374,8 +374,8 @@ const fn concerns(side: WasherSide, place: Place) -> bool {
 
 fn facts(case: &Case, side: &Side) -> WasherFacts {
     let kind = side.own.ply.and_then(|ply| {
-        let rule = super::plies::hole_rule(case.joint.methods.plies);
-        super::plies::kind_of(case, ply, rule)
+        let rule = super::holes::hole_rule(case.joint.methods.plies);
+        super::holes::kind_of(case, ply, rule)
     });
     let preloaded = case.torque().is_some();
     WasherFacts {
