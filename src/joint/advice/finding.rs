@@ -8,7 +8,7 @@ use crate::joint::stack::Added;
 use crate::joint::{Candidate, CutRule, LengthRules, LengthSearch, WantedBolt};
 use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
 use crate::tables::nanometres;
-use crate::units::{Length, UnitSystem};
+use crate::units::{Length, UnitSystem, millimetres};
 
 /// Beyond so many washers nobody stacks more: a spacer is the better part.
 const MOST_WASHERS: usize = 6;
@@ -298,8 +298,14 @@ impl Arrangement {
         let thread = self.screws.thread();
         let washers = self.washers_available()?;
         let mut wanted = WantedBolt::of(&self.stack, &thread, self.nut, self.rules, washers)?;
-        // The last plane may lie in the run-out, or anywhere.
-        if goal < Goal::EveryPlaneOnShank {
+        // The last plane may lie in the run-out, or anywhere. Where the run-out that may hold it is shorter than the last
+        // printed digit, the shank is told too: printed with it, the thread still begins behind the plane.
+        let planes = self.stack.plane_positions().iter();
+        let last = planes.fold(Length::default(), |last, plane| last.max(plane.max));
+        let hairline = goal == Goal::NoPlaneInThread
+            && last > Length::default()
+            && wanted.thread_start_max - last < millimetres(0.05);
+        if goal < Goal::EveryPlaneOnShank && !hairline {
             wanted.shank_min = WantedBolt::shank_in_holes(&self.stack, &self.rules, thread.pitch());
         }
         Ok(Change::SpecialBolt(wanted))
