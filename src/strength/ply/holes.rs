@@ -224,7 +224,7 @@ pub enum HoleClass {
         kind: HoleKind,
         /// A normal hole by EN 1993-1-8 3.6.1(5) only: M12 or M14 with more than 1 and up to 2 mm clearance. The
         /// shear resistance takes 0.85 for classes 4.8 to 10.9
-        /// ([`ShearReductions::two_millimetre_clearance`](crate::strength::shear::ShearReductions)), and (recalled)
+        /// ([`ConnectionFacts`](crate::strength::shear::ConnectionFacts)), and (recalled)
         /// the bearing resistance of the group may not exceed its shear resistance.
         two_millimetre_clearance: bool,
         /// What was recalled and not read.
