@@ -1,6 +1,7 @@
 //! Holes of plies, and their distances: by the code of the plies, and by plain geometry.
 
 use super::plies::of_ply;
+use crate::error::Error;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
@@ -12,6 +13,7 @@ use crate::strength::ply::{
 };
 use crate::strength::slip::{SlipHole, SlipMethod};
 use crate::tables::galvanic;
+use crate::units::Length;
 
 /// Whether a hole reaches beyond its ply or into the next hole: a fault, not a question.
 pub(super) fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
@@ -58,8 +60,32 @@ pub(super) fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
     found
 }
 
+/// The hole of a ply; of a tapped part the thread fills it.
+pub(super) fn hole_of(case: &Case, own: &CasePly) -> Option<Length> {
+    match own.ply {
+        Some(ply) => ply.hole,
+        None => Some(case.diameter),
+    }
+}
+
+/// A ply around a hole with what is told of it, which the rooms judge.
+pub(super) fn ply_around(own: &CasePly, thickness: Length, hole: Length) -> Ply {
+    let mut ply = match own.material {
+        Some(material) => Ply::of(material, thickness, hole),
+        None => Ply::without_strengths(thickness, hole),
+    };
+    [
+        ply.end_distance,
+        ply.edge_distance,
+        ply.pitch,
+        ply.gauge,
+        ply.width,
+    ] = details(own);
+    ply
+}
+
 /// End, edge, pitch, gauge and width, as far as they are given.
-pub(super) fn details(own: &CasePly) -> [Option<crate::units::Length>; 5] {
+fn details(own: &CasePly) -> [Option<Length>; 5] {
     match (own.ply, own.tapped) {
         (Some(ply), _) => [
             ply.end_distance,
@@ -88,12 +114,7 @@ pub(super) const fn hole_rule(method: PlyMethod) -> HoleRule {
     }
 }
 
-fn classified(
-    case: &Case,
-    own: &CasePly,
-    rule: HoleRule,
-) -> Option<Result<HoleClass, crate::error::Error>> {
-    let ply = own.ply?;
+fn classified(case: &Case, ply: &JointPly, rule: HoleRule) -> Option<Result<HoleClass, Error>> {
     let hole = Hole {
         diameter: ply.hole?,
         slot: ply.slot,
@@ -103,11 +124,7 @@ fn classified(
 
 /// The kind of a ply's hole, as far as it is known and has one.
 pub(super) fn kind_of(case: &Case, ply: &JointPly, rule: HoleRule) -> Option<HoleKind> {
-    let hole = Hole {
-        diameter: ply.hole?,
-        slot: ply.slot,
-    };
-    match hole.classify(case.thread, rule) {
+    match classified(case, ply, rule)? {
         Ok(HoleClass::Known { kind, .. }) => Some(kind),
         _ => None,
     }
@@ -116,7 +133,9 @@ pub(super) fn kind_of(case: &Case, ply: &JointPly, rule: HoleRule) -> Option<Hol
 /// Whether the bolt enters a hole on which it does not bear.
 pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
     let rule = hole_rule(case.joint.methods.plies);
-    if let Some(Ok(HoleClass::TooSmall { least })) = classified(case, own, rule) {
+    if let Some(Ok(HoleClass::TooSmall { least })) =
+        own.ply.and_then(|ply| classified(case, ply, rule))
+    {
         let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
         out.find(Finding::HoleTooSmall {
             place: own.place,
@@ -129,25 +148,11 @@ pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
         return;
     }
     let thickness = own.thickness.unwrap_or(case.diameter);
-    let hole = match own.ply {
-        Some(ply) => ply.hole,
-        None => Some(case.diameter),
-    };
-    let Some(hole) = hole else {
+    let Some(hole) = hole_of(case, own) else {
         out.missing(Mode::Distances, own.place, Need::Hole);
         return;
     };
-    let mut ply = own.material.map_or_else(
-        || Ply::without_strengths(thickness, hole),
-        |material| Ply::of(material, thickness, hole),
-    );
-    [
-        ply.end_distance,
-        ply.edge_distance,
-        ply.pitch,
-        ply.gauge,
-        ply.width,
-    ] = details(own);
+    let ply = ply_around(own, thickness, hole);
     let collides = neighbours(case, own, &ply, out);
     if !breaks_out(own, &ply, out) && !collides {
         too_near(case, own, &ply, out);
@@ -216,7 +221,7 @@ pub(super) fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleK
     if own.tapped.is_some() {
         return HoleKind::Standard;
     }
-    let Some(class) = classified(case, own, rule) else {
+    let Some(class) = own.ply.and_then(|ply| classified(case, ply, rule)) else {
         out.missing(MODE, own.place, Need::Hole);
         return HoleKind::Standard;
     };
@@ -269,7 +274,7 @@ pub(super) fn slip_hole(case: &Case, method: SlipMethod, out: &mut Outcomes) -> 
     };
     let mut holes = alloc::vec::Vec::with_capacity(case.plies.len());
     for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
-        match classified(case, own, rule) {
+        match own.ply.and_then(|ply| classified(case, ply, rule)) {
             None => out.missing(Mode::Slip, own.place, Need::Hole),
             Some(Ok(HoleClass::Known { kind, .. })) => holes.push(kind.slip_hole()),
             Some(Ok(HoleClass::NotGiven(why))) => {

@@ -1,6 +1,6 @@
 //! What each ply bears: bearing, tear-out, net and gross section.
 
-use super::holes::{breaks_out, details, distances, hole_kind, neighbours, passes};
+use super::holes::{breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around};
 use super::shear::Shear;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
@@ -84,25 +84,12 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         return None;
     };
     let kind = hole_kind(case, own, out);
-    let hole = match (own.ply, own.tapped) {
-        (Some(ply), _) => ply.hole,
-        // The thread fills its hole.
-        (None, _) => Some(case.diameter),
+    let hole = hole_of(case, own);
+    let mut ply = Ply {
+        hole_kind: kind,
+        slot_length: own.ply.and_then(|ply| ply.slot).map(|slot| slot.length),
+        ..ply_around(own, thickness, hole.unwrap_or(case.diameter))
     };
-    let details = details(own);
-    let mut ply = match own.material {
-        Some(material) => Ply::of(material, thickness, hole.unwrap_or(case.diameter)),
-        None => Ply::without_strengths(thickness, hole.unwrap_or(case.diameter)),
-    };
-    ply.hole_kind = kind;
-    ply.slot_length = own.ply.and_then(|ply| ply.slot).map(|slot| slot.length);
-    [
-        ply.end_distance,
-        ply.edge_distance,
-        ply.pitch,
-        ply.gauge,
-        ply.width,
-    ] = details;
     if hole.is_some() && breaks_out(own, &ply, out) {
         return None;
     }
