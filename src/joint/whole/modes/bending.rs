@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 use core::f64::consts::PI;
 
-use crate::joint::whole::case::{Case, CasePlane, CasePly};
+use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::math::sqrt;
@@ -343,53 +343,33 @@ fn is_packed(case: &Case) -> bool {
 
 /// The widest gap at a shear plane, beside packing as well as at the plane itself.
 fn open_gap(case: &Case) -> Length {
-    let at_plane = |plane: &CasePlane| {
-        let [gap, _] = apart(case, plane.after_ply);
-        gap
-    };
-    case.planes
-        .iter()
-        .map(at_plane)
-        .fold(Length::default(), Length::max)
+    let planes = case.planes.iter();
+    let gaps = planes.map(|plane| gap_beside(case, plane.after_ply));
+    gaps.fold(Length::default(), Length::max)
 }
 
 /// The greatest distance of the plies that pull at a shear plane: gap and packing.
 fn widest_gap(case: &Case) -> Length {
-    let at_plane = |plane: &CasePlane| {
-        let [gap, packing] = apart(case, plane.after_ply);
-        gap + packing
-    };
-    case.planes
-        .iter()
-        .map(at_plane)
-        .fold(Length::default(), Length::max)
+    let planes = case.planes.iter();
+    let apart = planes.map(|plane| gap_beside(case, plane.after_ply) + plane.packing);
+    apart.fold(Length::default(), Length::max)
 }
 
-/// What keeps the plies at a plane apart: gaps, with the end play of plies on sleeves that end there, which may lie all
-/// on one side; and packing.
-fn apart(case: &Case, plane: usize) -> [Length; 2] {
+/// The gaps at a plane and beside the packing there, with the end play of plies on sleeves that end there, which may
+/// lie all on one side.
+fn gap_beside(case: &Case, plane: usize) -> Length {
     let none = Length::default();
     let stack = &case.joint.stack;
     let gap_after = |ply: usize| stack.gap_after(ply).map_or(none, |gap| gap.max);
-    let thickness = |ply: usize| {
-        stack
-            .plies()
-            .get(ply - 1)
-            .map_or(none, |own| own.thickness.max)
-    };
     let plays = stack.sleeves().iter();
     let plays = plays.filter(|sleeve| sleeve.last_ply == plane || sleeve.first_ply == plane + 1);
     let plays = plays.fold(none, |sum, sleeve| sum + sleeve.play.max.max(none));
-    let (mut gap, mut packing) = (gap_after(plane) + plays, none);
-    for ply in (1..=plane).rev().take_while(|&ply| is_packing(case, ply)) {
-        packing += thickness(ply);
-        gap += gap_after(ply - 1);
-    }
-    for ply in (plane + 1..=stack.plies().len()).take_while(|&ply| is_packing(case, ply)) {
-        packing += thickness(ply);
-        gap += gap_after(ply);
-    }
-    [gap, packing]
+    let towards_head = (1..=plane).rev().take_while(|&ply| is_packing(case, ply));
+    let towards_nut = (plane + 1..=stack.plies().len()).take_while(|&ply| is_packing(case, ply));
+    let gap = towards_head.fold(gap_after(plane) + plays, |sum, ply| {
+        sum + gap_after(ply - 1)
+    });
+    towards_nut.fold(gap, |sum, ply| sum + gap_after(ply))
 }
 
 /// The least yield strength of the plies that bear, if all are known; what is missing is listed for the mode.
