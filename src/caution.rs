@@ -14,8 +14,8 @@
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
-//! | [`More`](Caution::More) | ask the parts and checks for their own cautions |
 
+use alloc::vec::Vec;
 use core::fmt;
 
 use crate::source::Provenance;
@@ -116,8 +116,6 @@ pub enum Caution {
         )]
         fraction: Ratio,
     },
-    /// A list of warnings was full: there are more than it shows.
-    More,
 }
 
 impl Caution {
@@ -130,7 +128,7 @@ impl Caution {
     }
 }
 
-/// A short list of warnings, in the order they were found.
+/// A list of warnings without repeats, in the order they were found.
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -143,16 +141,15 @@ impl Caution {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Cautions {
-    // One part has four at most (the limits of a metric thread: two tolerances, two deviations), but a
-    // joint or a bin of many parts can have any number: of those that find no slot `More` tells.
-    slots: [Option<Caution>; 6],
+    // Nearly every list is empty: then it takes three words and no memory beyond them.
+    list: Vec<Caution>,
 }
 
 impl Cautions {
     /// No warning, for constants.
-    pub(crate) const NONE: Self = Self { slots: [None; 6] };
+    pub(crate) const NONE: Self = Self { list: Vec::new() };
 
     /// The warnings.
     ///
@@ -161,21 +158,24 @@ impl Cautions {
     /// assert!(Cautions::default().iter().next().is_none());
     /// ```
     pub fn iter(&self) -> impl Iterator<Item = &Caution> {
-        self.slots.iter().flatten()
+        self.list.iter()
     }
 
     /// The warnings of both lists.
     #[must_use]
     #[inline]
     pub(crate) fn and(mut self, other: Self) -> Self {
+        if self.list.is_empty() {
+            return other;
+        }
         self.extend(&other);
         self
     }
 
-    /// In place: most results have nothing to add.
+    /// In place.
     #[inline]
     pub(crate) fn extend(&mut self, other: &Self) {
-        for caution in other.slots.iter().map_while(Option::as_ref) {
+        for caution in &other.list {
             self.add(*caution);
         }
     }
@@ -190,21 +190,9 @@ impl Cautions {
         self
     }
 
-    /// In place: the list is large, and most results have nothing to add to it.
     fn add(&mut self, caution: Caution) {
-        for slot in &mut self.slots {
-            match slot {
-                None => {
-                    *slot = Some(caution);
-                    return;
-                }
-                Some(known) if *known == caution => return,
-                Some(_) => {}
-            }
-        }
-        // No warning is lost without a word.
-        if let Some(last) = self.slots.last_mut() {
-            *last = Some(Caution::More);
+        if !self.list.contains(&caution) {
+            self.list.push(caution);
         }
     }
 }
@@ -296,9 +284,6 @@ impl fmt::Display for Caution {
                  up to six times the amplitude of EN 1993-1-9; hold the range against that, too.",
                 fraction.value * 100.0
             ),
-            Self::More => f.write_str(
-                "There are more warnings than are listed here: ask the parts and checks for theirs.",
-            ),
         }
     }
 }
@@ -306,18 +291,14 @@ impl fmt::Display for Caution {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use alloc::vec::Vec;
 
     #[test]
-    fn a_full_list_says_that_there_is_more() {
+    fn a_warning_is_listed_once_and_none_is_lost() {
         let recalled = |method| Some(Caution::MethodFromMemory { method });
-        let six = ["a", "b", "c", "d", "e", "f"].map(recalled);
-        let full = six.into_iter().fold(Cautions::default(), Cautions::with);
-        assert_eq!(full.iter().count(), 6);
-        // What it holds already changes nothing.
-        assert_eq!(full.with(recalled("a")).with(None), full);
-        let more: Vec<_> = full.with(recalled("g")).iter().copied().collect();
-        assert_eq!(more.len(), 6);
-        assert_eq!(more.last(), Some(&Caution::More));
+        let eight = ["a", "b", "c", "d", "e", "f", "g", "h"].map(recalled);
+        let full = eight.into_iter().fold(Cautions::default(), Cautions::with);
+        assert_eq!(full.iter().count(), 8);
+        assert_eq!(full.clone().with(recalled("a")).with(None), full);
+        assert_eq!(full.clone().and(full.clone()), full);
     }
 }

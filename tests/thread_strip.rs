@@ -364,7 +364,7 @@ mod data {
         let back: EngagedLength = from_value(to_value(engaged).unwrap()).unwrap();
         assert_eq!(back, engaged);
         let block = ThreadMaterial::new(megapascals(250.0), Some(megapascals(150.0))).unwrap();
-        let back: ThreadMaterial = from_value(to_value(block).unwrap()).unwrap();
+        let back: ThreadMaterial = from_value(to_value(&block).unwrap()).unwrap();
         assert_eq!(back, block);
         for method in [
             StripMethod::FedStdH28,
@@ -379,7 +379,7 @@ mod data {
             let back: StripMethod = from_value(to_value(method).unwrap()).unwrap();
             assert_eq!(back, method);
             let areas = thread("M10").strip_areas_basic(engaged).unwrap();
-            let block = block.with_shear_ratio(0.6).unwrap();
+            let block = block.clone().with_shear_ratio(0.6).unwrap();
             let result = to_value(stripping(&areas, &block, &block, method).unwrap()).unwrap();
             assert_eq!(result["ultimate"]["unit"], "N");
             assert_eq!(result["areas"]["thread"], "M10");

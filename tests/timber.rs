@@ -491,7 +491,7 @@ fn json_in_and_out() {
         gap: NO_GAP,
     };
     let found = joint.resistance(&bolt(), method).unwrap();
-    let json = serde_json::to_value(found).unwrap();
+    let json = serde_json::to_value(&found).unwrap();
     assert_eq!(json["governing"]["name"], found.governing.name);
     let density = &json["connection"]["main"]["material"]["wood"]["characteristic_density"];
     assert_eq!(density["unit"], "kg/m3");

@@ -694,7 +694,7 @@ proptest! {
 fn judgements_are_data() {
     let post = of("Hem-Fir", inches(3.5), 0.0);
     let rule = post.hole_rule(Some(inches(1.0)), inches(0.5), NDS).unwrap();
-    let json = serde_json::to_value((rule, rule.judged())).unwrap();
+    let json = serde_json::to_value((&rule, rule.judged())).unwrap();
     assert_eq!(json[0]["fact"], "hole");
     assert_eq!(json[1], "too_great");
     let row = BoltRow {

@@ -173,7 +173,7 @@ impl<'a> GripSearch<'a> {
             candidates,
             accepted,
             cautions: (self.bolt.cautions())
-                .and(self.washers.cautions)
+                .and(self.washers.cautions())
                 .and(self.nut.cautions()),
         })
     }

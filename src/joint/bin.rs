@@ -280,7 +280,7 @@ impl Bin {
                 at_head += count * found.candidate.washers_added_under_head;
                 planes_not_on_shank +=
                     count * (found.candidate.planes_in_run_out + found.candidate.planes_in_thread);
-                cautions = cautions.and(stocked.cautions);
+                cautions = cautions.and(stocked.cautions.clone());
                 taken.push(Taken {
                     item: found.item,
                     count,

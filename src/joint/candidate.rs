@@ -533,8 +533,8 @@ impl Selection {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 }
 

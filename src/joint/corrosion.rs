@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 use core::fmt;
 
-use crate::caution::Cautions;
+use crate::caution::{Caution, Cautions};
 use crate::material::{AstmGrade, BoltGrade, Finish, NutGrade, Severity};
 use crate::tables::galvanic::{AnodicIndex, Exposure, Metal};
 use crate::units::{ElectricPotential, volts};
@@ -77,7 +77,7 @@ impl JointParts {
     /// ```
     #[must_use]
     pub fn parts_in_contact(&self) -> Vec<(Part, Part)> {
-        let mut pairs = Vec::new();
+        let mut pairs = Vec::with_capacity(2 * self.plies + 5);
         let under_nut = self.nut && self.washer_under_nut;
         if self.nut {
             pairs.push((Part::Bolt, Part::Nut));
@@ -130,7 +130,8 @@ pub struct GalvanicPair {
     pub difference: Option<ElectricPotential>,
     /// The greatest difference for the exposure.
     pub permitted: ElectricPotential,
-    cautions: Cautions,
+    /// What was recalled of the two indices.
+    pub(super) recalled: [Option<Caution>; 2],
 }
 
 /// Indices have two decimals: half a unit of the third keeps 0.40 - 0.25 at 0.15.
@@ -166,8 +167,9 @@ impl GalvanicPair {
     /// assert_eq!(pair.cautions().iter().count(), 1);
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        let [first, second] = self.recalled;
+        Cautions::default().with(first).with(second)
     }
 }
 
@@ -198,7 +200,7 @@ pub fn galvanic_pair(
             cathode: b.0,
             difference: None,
             permitted,
-            cautions: Cautions::default(),
+            recalled: [None; 2],
         };
     };
     let (anode, cathode) = if first.anodic_index >= second.anodic_index {
@@ -211,7 +213,7 @@ pub fn galvanic_pair(
         cathode,
         difference: Some((first.anodic_index - second.anodic_index).abs()),
         permitted,
-        cautions: first.cautions().and(second.cautions()),
+        recalled: [first, second].map(AnodicIndex::recalled),
     }
 }
 

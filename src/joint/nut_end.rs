@@ -1,7 +1,7 @@
 //! What closes the joint at the far end of the bolt.
 
 use super::LengthRules;
-use crate::caution::Cautions;
+use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::spread::{Spread, sane_spread};
 use crate::tables::nuts::Nut;
@@ -27,7 +27,7 @@ pub struct NutEnd {
     )]
     height: Spread<Length>,
     tapped: Option<TappedThread>,
-    cautions: Cautions,
+    recalled: Option<Caution>,
 }
 
 /// The thread of a tapped hole.
@@ -61,7 +61,7 @@ impl NutEnd {
         Ok(Self {
             height: nut.height()?,
             tapped: None,
-            cautions: nut.cautions(),
+            recalled: nut.recalled(),
         })
     }
 
@@ -80,7 +80,7 @@ impl NutEnd {
         Ok(Self {
             height,
             tapped: None,
-            cautions: Cautions::default(),
+            recalled: None,
         })
     }
 
@@ -131,7 +131,7 @@ impl NutEnd {
         Ok(Self {
             height: Spread::exact(engagement),
             tapped: Some(TappedThread { depth }),
-            cautions: Cautions::default(),
+            recalled: None,
         })
     }
 
@@ -190,7 +190,7 @@ impl NutEnd {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(self.recalled)
     }
 }

@@ -380,18 +380,24 @@ impl NutGrade {
 
     /// The row of a shape and thread.
     fn row(self, shape: NutShape, thread: &Thread) -> Result<&'static NutGradeRow, Error> {
-        let of_grade = rows().filter(|row| row.grade == self);
-        let of_shape = of_grade.clone().filter(|row| row.shape == shape);
-        let of_thread = of_shape.clone().filter(|row| row.threads.covers(thread));
         let diameter = thread.nominal_diameter();
         let sizes = |row: &NutGradeRow| Sizes {
             from: row.size_from,
             over: row.size_over,
             thru: Some(row.size_thru),
         };
-        if let Some(row) = of_thread.clone().find(|row| sizes(row).cover(diameter)) {
+        let of_all = |row: &&'static NutGradeRow| {
+            row.grade == self
+                && row.shape == shape
+                && row.threads.covers(thread)
+                && sizes(row).cover(diameter)
+        };
+        if let Some(row) = rows().find(of_all) {
             return Ok(row);
         }
+        let of_grade = rows().filter(|row| row.grade == self);
+        let of_shape = of_grade.clone().filter(|row| row.shape == shape);
+        let of_thread = of_shape.clone().filter(|row| row.threads.covers(thread));
         let not_in_table = |what: &str, known: Vec<&str>| Error::NotInTable {
             table: "the table of nut strengths",
             wanted: format!("{shape} nut of {self}"),

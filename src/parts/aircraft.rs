@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::{fmt, str::FromStr};
 
 use super::{ScrewLength, Washer, WasherStyle};
-use crate::caution::Cautions;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::spread::Spread;
 use crate::tables::aircraft::{AircraftBolt, AircraftGrip};
@@ -222,8 +222,7 @@ pub struct AnWashers {
     pub regular: Spread<Length>,
     /// The light one, about half as thick.
     pub light: Option<Spread<Length>>,
-    /// What the user must be told of them.
-    pub cautions: Cautions,
+    recalled: Option<Caution>,
 }
 
 impl AnWashers {
@@ -237,7 +236,7 @@ impl AnWashers {
     /// ```
     /// use shankline::{parts::AnWashers, tables::aircraft::AircraftBolt};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(AnWashers::of(AircraftBolt::find("AN6")?)?.cautions.iter().count() > 0);
+    /// assert!(AnWashers::of(AircraftBolt::find("AN6")?)?.cautions().iter().count() > 0);
     /// # Ok(())
     /// # }
     /// ```
@@ -255,8 +254,22 @@ impl AnWashers {
             light: light
                 .and_then(|washer| washer.thickness_nominal)
                 .map(Spread::exact),
-            cautions: regular.cautions(),
+            recalled: regular.recalled(),
         })
+    }
+
+    /// What the user must be told of them.
+    ///
+    /// ```
+    /// use shankline::{parts::AnWashers, tables::aircraft::AircraftBolt};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(AnWashers::of(AircraftBolt::find("AN6")?)?.cautions().iter().count(), 1);
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(self.recalled)
     }
 }
 

@@ -164,7 +164,7 @@ impl PreloadTarget {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ProofUse {
@@ -203,8 +203,8 @@ impl ProofUse {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 
     /// The working.

@@ -450,7 +450,7 @@ fn no_level(level: Level) -> Error {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Check {
@@ -542,7 +542,7 @@ impl Check {
     #[must_use]
     #[inline]
     pub(crate) fn warned(mut self, cautions: Cautions) -> Self {
-        self.cautions.extend(&cautions);
+        self.cautions = self.cautions.and(cautions);
         self
     }
 

@@ -52,9 +52,10 @@ pub use modes::{PlyMode, PlyNeed, PlyOutcome};
 pub use shared::{SharedResistance, shared_resistance};
 
 use super::check::{Mode, Resistance};
-use modes::{Asked, MODES};
+pub(crate) use modes::Asked;
+use modes::MODES;
 
-use super::shear::en_tensile_strength;
+use super::shear::en_tensile_strength_if_listed;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
 use crate::tables::plies::PlyMaterial;
@@ -106,7 +107,7 @@ impl PlyBolt {
     pub fn of(strength: &BoltStrength) -> Self {
         Self {
             yield_strength: strength.yield_strength.or(strength.proof_stress),
-            tensile_strength: en_tensile_strength(strength.grade).ok(),
+            tensile_strength: en_tensile_strength_if_listed(strength.grade),
         }
     }
 }
@@ -537,7 +538,8 @@ impl Ply {
             .net_section_without_slip()
     }
 
-    fn asked(
+    /// The question, its inputs looked at once for all modes.
+    pub(crate) fn asked(
         &self,
         diameter: Length,
         bolt: PlyBolt,

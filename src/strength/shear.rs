@@ -42,7 +42,7 @@ pub use planes::{LoadedPlane, PlaneRule, ShearResistance, shear_resistance};
 pub use reductions::AppliedReductions;
 pub(super) use reductions::grip_of_a307;
 pub(super) use stress::{aisc_cautions, bs_5950_stress, en_base, en_cautions, is_a307};
-pub(crate) use stress::{en_tensile_strength, en_yield_strength};
+pub(crate) use stress::{en_tensile_strength, en_tensile_strength_if_listed, en_yield_strength};
 
 use core::fmt;
 

@@ -157,7 +157,7 @@ impl fmt::Display for ThreadFailure {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StrippingStrength {
@@ -238,8 +238,8 @@ impl StrippingStrength {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 
     /// The working: shear areas, shear strengths, factors, the three loads and the least of them.
@@ -434,14 +434,14 @@ pub fn stripping(
     };
     let cautions = Cautions::default()
         .with(recalled.map(|method| Caution::MethodFromMemory { method }))
-        .and(bolt.cautions)
-        .and(nut.cautions)
+        .and(bolt.cautions.clone())
+        .and(nut.cautions.clone())
         .and(areas.cautions());
     Ok(StrippingStrength {
         method,
-        areas: *areas,
-        bolt: *bolt,
-        nut: *nut,
+        areas: areas.clone(),
+        bolt: bolt.clone(),
+        nut: nut.clone(),
         bolt_shear_strength,
         nut_shear_strength,
         strength_ratio,
@@ -506,7 +506,7 @@ mod tests {
         for bad in [0.0, -1.0, f64::NAN, f64::INFINITY] {
             assert!(ThreadMaterial::new(megapascals(bad), None).is_err());
             assert!(ThreadMaterial::new(megapascals(1.0), Some(megapascals(bad))).is_err());
-            assert!(steel.with_shear_ratio(bad).is_err());
+            assert!(steel.clone().with_shear_ratio(bad).is_err());
             assert!(AlexanderFactors::new(None, millimetres(10.0), bad).is_err());
             let width = Some(millimetres(bad));
             assert!(AlexanderFactors::new(width, millimetres(10.0), 1.0).is_err());

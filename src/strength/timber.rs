@@ -72,7 +72,7 @@ use crate::error::{
     Allowed, Error, not_negative, out_of_range, part_length, positive, sane_length, sane_stress,
 };
 use crate::material::BoltStrength;
-use crate::strength::shear::en_tensile_strength;
+use crate::strength::shear::en_tensile_strength_if_listed;
 use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
 
 /// A published method for bolts in timber.
@@ -357,7 +357,8 @@ impl TimberConnection {
                 gamma_m,
             } => {
                 // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
-                let tensile = en_tensile_strength(bolt.grade).unwrap_or(bolt.tensile_strength);
+                let tensile =
+                    en_tensile_strength_if_listed(bolt.grade).unwrap_or(bolt.tensile_strength);
                 en::resistance(self, tensile, axial, kmod / gamma_m, method)
             }
         }

@@ -145,7 +145,11 @@ impl AnodicIndex {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        Cautions::default().with(Caution::from_memory("anodic index", self.provenance))
+        Cautions::default().with(self.recalled())
+    }
+
+    pub(crate) fn recalled(&self) -> Option<Caution> {
+        Caution::from_memory("anodic index", self.provenance)
     }
 }
 

@@ -247,10 +247,11 @@ impl Nut {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        Cautions::default().with(Caution::from_memory(
-            "set of nut dimensions",
-            self.provenance,
-        ))
+        Cautions::default().with(self.recalled())
+    }
+
+    pub(crate) fn recalled(&self) -> Option<Caution> {
+        Caution::from_memory("set of nut dimensions", self.provenance)
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.

@@ -180,13 +180,20 @@ impl Washer {
     /// ```
     pub fn find(style: WasherStyle, thread: &Thread) -> Result<&'static Self, Error> {
         let size = nanometres(thread.nominal_diameter());
-        let rows = Self::of_style(style);
-        rows.iter()
-            .find(|washer| nanometres(washer.nominal_diameter) == size)
+        // Washers for inch threads are found in the inch table, metric ones in the other: looked at first.
+        let (own, other) = if thread.is_unified() {
+            (Self::all_inch(), Self::all_metric())
+        } else {
+            (Self::all_metric(), Self::all_inch())
+        };
+        let is_it = |row: &&Self| row.style == style && nanometres(row.nominal_diameter) == size;
+        own.iter()
+            .find(is_it)
+            .or_else(|| other.iter().find(is_it))
             .ok_or_else(|| Error::NotInTable {
                 table: "the washer tables",
                 wanted: format!("{} for {thread}", style.label()),
-                available: size_range(rows, thread.nominal_diameter(), |washer| {
+                available: size_range(Self::of_style(style), thread.nominal_diameter(), |washer| {
                     (washer.nominal_diameter, washer.size)
                 }),
             })
@@ -294,14 +301,16 @@ impl Washer {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
+        Cautions::default().with(self.recalled())
+    }
+
+    pub(crate) fn recalled(&self) -> Option<Caution> {
         let limits = Provenance {
             basis: self.limits_basis.unwrap_or(self.provenance.basis),
             ..self.provenance
         };
-        Cautions::default().with(
-            Caution::from_memory("set of washer dimensions", self.provenance)
-                .or_else(|| Caution::from_memory("thickness range of the washer", limits)),
-        )
+        Caution::from_memory("set of washer dimensions", self.provenance)
+            .or_else(|| Caution::from_memory("thickness range of the washer", limits))
     }
 
     /// A row with every optional cell empty, which the generated arrays complete.

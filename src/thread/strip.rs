@@ -196,7 +196,7 @@ pub enum StripForm {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StripAreas {
@@ -268,8 +268,8 @@ impl StripAreas {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 
     /// The same threads engaged over another length of full threads: the areas grow with it.
@@ -288,7 +288,7 @@ impl StripAreas {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn over(self, engagement: Length) -> Result<Self, Error> {
+    pub fn over(&self, engagement: Length) -> Result<Self, Error> {
         sane_length("length of engagement", engagement)?;
         let ratio = engagement / self.engagement;
         let area = |quantity, area: Area| positive(quantity, ratio * area);
@@ -296,7 +296,7 @@ impl StripAreas {
             engagement,
             bolt_threads: area("shear area of the bolt threads", self.bolt_threads)?,
             nut_threads: area("shear area of the nut threads", self.nut_threads)?,
-            ..self
+            ..self.clone()
         })
     }
 

@@ -51,7 +51,7 @@ fn both_together_govern() {
 fn bending_of_the_bolt_governs() {
     let mut joint = clevis();
     let found = verdict(&joint);
-    let [both, worst, ..] = found.checks[..] else {
+    let [both, worst, ..] = &found.checks[..] else {
         panic!("{:?}", found.checks)
     };
     assert_eq!(both.mode, Mode::Combined);

@@ -137,7 +137,9 @@ pub fn governing(joint: &Joint) -> (Mode, Place, Level, f64) {
 pub fn check_of(verdict: &Verdict, mode: Mode, place: Place) -> Check {
     let mut found = verdict.checks.iter();
     let found = found.find(|check| check.mode == mode && check.place == place);
-    *found.unwrap_or_else(|| panic!("{mode}, {place}: not checked\n{}", text(verdict)))
+    found
+        .unwrap_or_else(|| panic!("{mode}, {place}: not checked\n{}", text(verdict)))
+        .clone()
 }
 
 pub fn used(verdict: &Verdict, mode: Mode, place: Place) -> f64 {

@@ -74,7 +74,7 @@ fn checked(joint: &Value) -> Verdict {
 }
 
 fn of(verdict: &Verdict, mode: Mode) -> Vec<Check> {
-    let checks = verdict.checks.iter().copied();
+    let checks = verdict.checks.iter().cloned();
     checks.filter(|check| check.mode == mode).collect()
 }
 
@@ -91,7 +91,7 @@ fn said(verdict: &Verdict, start: &str) -> bool {
 }
 
 fn moment(verdict: &Verdict) -> Torque {
-    let bending = of(verdict, Mode::BoltBending)[0];
+    let bending = of(verdict, Mode::BoltBending)[0].clone();
     match bending.demand {
         Amount::Torque(moment) => moment,
         other => panic!("{other:?}"),

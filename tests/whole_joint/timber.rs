@@ -47,14 +47,16 @@ fn yields(joint: &Joint) -> Check {
     let found = verdict(joint);
     let mut checks = found.checks.iter();
     let yielding = checks.find(|check| check.mode == Mode::TimberYield);
-    *yielding.unwrap_or_else(|| panic!("{}", text(&found)))
+    yielding
+        .unwrap_or_else(|| panic!("{}", text(&found)))
+        .clone()
 }
 
 #[test]
 fn yield_in_timber_governs() {
     let mut joint = timbered();
     let found = verdict(&joint);
-    let worst = *found.governing().unwrap();
+    let worst = found.governing().unwrap();
     assert_eq!(
         (worst.mode, worst.level),
         (Mode::TimberYield, Level::Design)

@@ -405,8 +405,8 @@ impl GripSelection {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 }
 

@@ -133,7 +133,7 @@ impl DesignChoice {
 ///     println!("{:?}, {} washers", design.governing, design.washers);
 /// }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Design {
@@ -169,6 +169,7 @@ impl Design {
     #[must_use]
     pub fn utilisation(&self) -> Ratio {
         self.governing
+            .clone()
             .map_or_else(Ratio::default, |check| check.utilisation)
     }
 

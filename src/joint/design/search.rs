@@ -212,7 +212,11 @@ impl<'a> Search<'a> {
                 Ok(check) => {
                     let reasons = reasons(&check, self.space);
                     if reasons.is_empty() {
-                        design.governing = check.checks.iter().copied().find(is_of_loads);
+                        design.governing = check
+                            .checks
+                            .iter()
+                            .find(|check| is_of_loads(check))
+                            .cloned();
                         if best
                             .as_ref()
                             .is_none_or(|best| design.compare(best, self.objectives).is_lt())
@@ -255,10 +259,10 @@ fn reasons(verdict: &Verdict, space: &DesignSpace) -> Vec<TurnedDownReason> {
     let mut reasons = Vec::with_capacity(8);
     for check in &verdict.checks {
         if !check.holds() {
-            reasons.push(TurnedDownReason::Overloaded(*check));
+            reasons.push(TurnedDownReason::Overloaded(check.clone()));
         } else if is_of_loads(check) && check.utilisation > limit {
             reasons.push(TurnedDownReason::AboveLimit {
-                check: *check,
+                check: check.clone(),
                 limit,
             });
         }

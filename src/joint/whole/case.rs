@@ -156,7 +156,7 @@ impl<'a> Case<'a> {
             _ => strength,
         };
         let loads = strength.loads(thread)?;
-        out.warn(strength.cautions());
+        out.warn(&strength.cautions());
         out.work(|| candidate.derivation());
         if out.works() {
             let working = strength.load_derivation(thread)?;
@@ -428,7 +428,7 @@ impl Closing<'_> {
 fn candidate(joint: &Joint, closing: &Closing<'_>, out: &mut Outcomes) -> Result<Candidate, Error> {
     let screws = ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?;
     let end = closing.end()?;
-    out.warn(end.cautions());
+    out.warn(&end.cautions());
     let search = LengthSearch::new(&joint.stack, &screws, end, joint.rules)?;
     let candidate = if let Some(length) = joint.bolt.length {
         search.assess(screws.length(length)?)?
@@ -447,7 +447,7 @@ fn candidate(joint: &Joint, closing: &Closing<'_>, out: &mut Outcomes) -> Result
                 })?,
         }
     };
-    out.warn(screws.cautions(&candidate.screw));
+    out.warn(&screws.cautions(&candidate.screw));
     Ok(candidate)
 }
 

@@ -463,10 +463,17 @@ impl Outcomes {
         });
     }
 
-    pub(super) fn warn(&mut self, cautions: Cautions) {
-        for caution in cautions.iter() {
-            if !self.cautions.contains(caution) {
-                self.cautions.push(*caution);
+    pub(super) fn warn(&mut self, cautions: &Cautions) {
+        self.warn_of(cautions.iter().copied());
+    }
+
+    pub(super) fn warn_of(
+        &mut self,
+        cautions: impl IntoIterator<Item = impl Into<Option<Caution>>>,
+    ) {
+        for caution in cautions.into_iter().filter_map(Into::into) {
+            if !self.cautions.contains(&caution) {
+                self.cautions.push(caution);
             }
         }
     }

@@ -154,27 +154,11 @@ impl Verdict {
         out.missing.retain(|missing| scope.covers(missing.mode));
         out.findings
             .retain(|finding| scope.covers(finding.mode()) || !finding.is_fault());
-        // A stable sort keeps the order of the modes between equals. Checks are large: their places are
-        // sorted, and each of them moves once.
-        let used = |index: &usize| {
-            out.checks
-                .get(*index)
-                .map_or(0.0, |check| check.utilisation.value)
-        };
-        let mut order: Vec<usize> = (0..out.checks.len())
-            .filter(|&at| {
-                out.checks
-                    .get(at)
-                    .is_some_and(|check| scope.covers(check.mode))
-            })
-            .collect();
-        order.sort_by(|a, b| used(b).total_cmp(&used(a)));
-        let checks: Vec<Check> = order
-            .iter()
-            .filter_map(|&at| out.checks.get(at).copied())
-            .collect();
+        let mut checks = core::mem::take(&mut out.checks);
+        checks.retain(|check| scope.covers(check.mode));
+        sort_by_use(&mut checks);
         for check in &checks {
-            out.warn(check.cautions);
+            out.warn(&check.cautions);
         }
         let accounts = accounts(joint, &checks, &out);
         // A mode that said nothing is a mode that nobody checked.
@@ -323,6 +307,23 @@ impl Verdict {
             .map(|(need, places, _)| (need, places))
             .collect()
     }
+}
+
+/// The highest utilisation first; between equals the order of the modes stays. Checks are large, so their places are
+/// sorted, and then each of them moves once.
+fn sort_by_use(checks: &mut Vec<Check>) {
+    let mut order: Vec<(f64, usize)> = checks
+        .iter()
+        .enumerate()
+        .map(|(at, check)| (check.utilisation.value, at))
+        .collect();
+    order.sort_unstable_by(|a, b| b.0.total_cmp(&a.0).then(a.1.cmp(&b.1)));
+    let mut found: Vec<Option<Check>> = core::mem::take(checks).into_iter().map(Some).collect();
+    checks.extend(
+        order
+            .iter()
+            .filter_map(|(_, at)| found.get_mut(*at)?.take()),
+    );
 }
 
 /// What became of every mode.

@@ -138,7 +138,7 @@ impl core::fmt::Display for PreloadLimit {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PreloadAim {
@@ -192,8 +192,8 @@ impl PreloadAim {
     /// # }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 
     /// The working.

@@ -218,6 +218,6 @@ impl GroupTension {
         let resistance = bolt.relative_area * resistance;
         let place = Place::Bolt(self.governing.saturating_add(1));
         let check = Check::new(Mode::BoltTension, place, tension, resistance, level)?;
-        Ok(check.by(self.axis.method()).warned(self.cautions))
+        Ok(check.by(self.axis.method()).warned(self.cautions.clone()))
     }
 }

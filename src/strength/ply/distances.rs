@@ -60,7 +60,7 @@ impl fmt::Display for DistanceKind {
 ///     short.least - short.distance
 /// }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ShortDistance {
@@ -91,8 +91,8 @@ impl ShortDistance {
     /// }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 }
 
@@ -259,7 +259,7 @@ pub enum DistanceStanding {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct DistanceFinding {
@@ -315,7 +315,7 @@ pub struct PlyDistances {
 }
 
 /// One limit of a distance.
-#[derive(Clone, Copy)]
+#[derive(Clone)]
 struct Limit {
     length: Length,
     standing: DistanceStanding,
@@ -421,13 +421,13 @@ impl Limits {
         if let Some(limit) = short.reduce(|a, b| worse(a, b, a.length < b.length)) {
             findings.push(DistanceFinding {
                 least: Some(limit.length),
-                ..finding(limit.standing, limit.clause, limit.cautions)
+                ..finding(limit.standing, limit.clause, limit.cautions.clone())
             });
         }
         if let Some(limit) = far.reduce(|a, b| worse(a, b, a.length > b.length)) {
             findings.push(DistanceFinding {
                 greatest: Some(limit.length),
-                ..finding(limit.standing, limit.clause, limit.cautions)
+                ..finding(limit.standing, limit.clause, limit.cautions.clone())
             });
         }
         if let (Some(clause), true) = (self.unknown, findings.is_empty()) {

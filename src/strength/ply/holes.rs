@@ -213,7 +213,7 @@ pub enum SlotDirection {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[non_exhaustive]
 // Nearly every class is the large one.
 #[allow(clippy::large_enum_variant)]

@@ -158,7 +158,7 @@ pub struct PlyMode {
 }
 
 /// What is asked of a ply.
-pub(super) struct Asked<'a> {
+pub(crate) struct Asked<'a> {
     pub(super) ply: &'a Ply,
     pub(super) diameter: Length,
     pub(super) bolt: PlyBolt,
@@ -174,7 +174,7 @@ fn need<T>(value: Option<T>, name: PlyNeed, missing: &mut Vec<PlyNeed>) -> Optio
 }
 
 impl Asked<'_> {
-    pub(super) fn in_mode(&self, mode: Mode) -> Result<PlyOutcome, Error> {
+    pub(crate) fn in_mode(&self, mode: Mode) -> Result<PlyOutcome, Error> {
         match mode {
             Mode::Bearing => self.bearing(),
             Mode::BoltBearing => self.bolt_bearing(),

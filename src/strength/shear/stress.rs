@@ -277,20 +277,27 @@ fn row_for_class(
         .find(|row| wanted(row) && row.bolts == bolts && row.code == code)
 }
 
+fn en_row(grade: BoltGrade, of: StressQuantity) -> Option<Stress> {
+    row_for_class(EN, grade, |row| row.quantity == of)?.stress
+}
+
+/// [`en_tensile_strength`] where the table has the grade.
+pub(crate) fn en_tensile_strength_if_listed(grade: BoltGrade) -> Option<Stress> {
+    en_row(grade, StressQuantity::TensileStrength)
+}
+
 fn en_strength(
     grade: BoltGrade,
     of: StressQuantity,
     quantity: &'static str,
 ) -> Result<Stress, Error> {
-    row_for_class(EN, grade, |row| row.quantity == of)
-        .and_then(|row| row.stress)
-        .ok_or_else(|| {
-            not_listed(
-                quantity,
-                grade,
-                "EN 1993-1-8 Table 3.1 has classes 4.6 to 10.9",
-            )
-        })
+    en_row(grade, of).ok_or_else(|| {
+        not_listed(
+            quantity,
+            grade,
+            "EN 1993-1-8 Table 3.1 has classes 4.6 to 10.9",
+        )
+    })
 }
 
 /// Nominal tensile strength fub of EN 1993-1-8 Table 3.1, below that of ISO 898-1 for class 8.8.

@@ -26,7 +26,7 @@ use crate::units::{Area, Force, Length, Stress};
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct MinimumEngagement {
@@ -190,7 +190,7 @@ pub fn minimum_engagement(
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct EngagementForLoad {
@@ -321,7 +321,7 @@ pub fn engagement_for_load(
         load,
         bolt_shear_stress,
         nut_shear_stress,
-        areas: *areas,
+        areas: areas.clone(),
         bolt_threads: positive("engagement of the bolt threads", bolt_threads)?,
         nut_threads: positive("engagement of the nut threads", nut_threads)?,
         engagement: bolt_threads.max(nut_threads),

@@ -73,7 +73,7 @@ impl YieldMode {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TimberResistance {
@@ -160,7 +160,7 @@ impl TimberResistance {
     ///     found.reduced(Ratio::new::<ratio>(0.5), Ratio::new::<ratio>(1.0))
     /// }
     /// ```
-    pub fn reduced(self, geometry: Ratio, group: Ratio) -> Result<Self, Error> {
+    pub fn reduced(&self, geometry: Ratio, group: Ratio) -> Result<Self, Error> {
         for (name, share) in [("geometry factor", geometry), ("group factor", group)] {
             positive(name, share.value)?;
             if share.value > 1.0 {
@@ -172,7 +172,7 @@ impl TimberResistance {
             resistance: resistance.sound()?,
             geometry: self.geometry * geometry.value,
             group: self.group * group.value,
-            ..self
+            ..self.clone()
         })
     }
 
@@ -194,7 +194,7 @@ impl TimberResistance {
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
         let check = Check::new(Mode::TimberYield, Place::Joint, load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions))
+        Ok(check.by(self.method.name()).warned(self.cautions.clone()))
     }
 
     /// What the user must be told.
@@ -208,8 +208,8 @@ impl TimberResistance {
     /// }
     /// ```
     #[must_use]
-    pub const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub fn cautions(&self) -> Cautions {
+        self.cautions.clone()
     }
 }
 

@@ -154,7 +154,7 @@ impl TimberWasher {
         };
         let rule = |fact, own, least| -> Result<Requirement, Error> {
             let rule = Requirement::new(fact, own, clause, true)?;
-            Ok(rule.at_least(least).warned(cautions))
+            Ok(rule.at_least(least).warned(cautions.clone()))
         };
         Ok([
             rule(TimberFact::WasherWidth, width, least_width)?,
@@ -348,7 +348,7 @@ pub fn en_axial_capacity(
             lower(resistance.at(Level::Nominal)?);
         }
         missing.extend(&bearing.missing);
-        cautions = cautions.and(bearing.cautions);
+        cautions = cautions.and(bearing.cautions.clone());
     }
     match bolt_tension {
         Some(tension) => lower(positive("resistance of the bolt in tension", tension)?),

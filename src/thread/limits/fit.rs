@@ -22,7 +22,7 @@ use crate::units::{Length, millimetres};
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ThreadFit {
@@ -55,8 +55,8 @@ impl ThreadFit {
     pub fn of(bolt: &ThreadLimits, nut: &ThreadLimits) -> Result<Self, Error> {
         bolt.thread.goes_into(&nut.thread)?;
         Ok(Self {
-            bolt: *bolt,
-            nut: *nut,
+            bolt: bolt.clone(),
+            nut: nut.clone(),
             pitch_clearance: Limits {
                 min: nut.pitch_diameter.min - bolt.pitch_diameter.max,
                 max: nut.pitch_diameter.max - bolt.pitch_diameter.min,

@@ -66,7 +66,7 @@ pub struct EngagedLength {
     lost: Length,
     // Results list them.
     #[cfg_attr(feature = "serde", serde(skip_serializing))]
-    cautions: Cautions,
+    recalled: Option<Caution>,
 }
 
 /// As it stands in a file: the overlap, and what is not full thread, if anything.
@@ -105,7 +105,7 @@ impl EngagedLength {
         Ok(Self {
             overlap: sane_length("length of engagement", overlap)?,
             lost: Length::default(),
-            cautions: Cautions::default(),
+            recalled: None,
         })
     }
 
@@ -136,11 +136,9 @@ impl EngagedLength {
             }
             EndLoss::Length(length) => (length, None),
         };
-        let left = self.without(more)?;
-        Ok(Self {
-            cautions: self.cautions.with(recalled),
-            ..left
-        })
+        let mut left = self.without(more)?;
+        left.recalled = left.recalled.or(recalled);
+        Ok(left)
     }
 
     fn without(self, length: Length) -> Result<Self, Error> {
@@ -153,8 +151,8 @@ impl EngagedLength {
         }
     }
 
-    pub(super) const fn cautions(&self) -> Cautions {
-        self.cautions
+    pub(super) fn cautions(&self) -> Cautions {
+        Cautions::default().with(self.recalled)
     }
 
     /// Overlap of bolt and nut.

@@ -125,7 +125,7 @@ fn single(case: &Case, planes: [usize; 2], gap: Length, out: &mut Outcomes) -> B
             out.work(|| bent.derivation());
             let check = bent.yield_check(yield_strength, design_factor, case.level);
             let check = out.attempt(MODE, place, check);
-            out.checks.extend(check);
+            out.checks.extend(check.clone());
             Bending {
                 check,
                 combined: false,
@@ -144,7 +144,7 @@ fn single(case: &Case, planes: [usize; 2], gap: Length, out: &mut Outcomes) -> B
             if let Some(working) = out.attempt(MODE, place, working) {
                 out.work(|| working);
             }
-            out.checks.extend([bending, combined]);
+            out.checks.extend([bending.clone(), combined]);
             if case.joint.environment.rotates {
                 let why = "EN 1993-1-8 has the limits of a pivot in service for pins in double shear only";
                 out.missing(MODE, place, Need::Method(why));
@@ -218,8 +218,8 @@ fn bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Ben
                 pin.check(load, level)
             });
             let check = out.attempt(MODE, place, check);
-            if let Some(check) = check {
-                out.check(check);
+            if let Some(check) = &check {
+                out.check(check.clone());
             }
             Bending {
                 check,
@@ -264,7 +264,7 @@ fn en_bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> 
     // Shear and bearing of plies have their own checks.
     for check in checks {
         match check.mode {
-            Mode::BoltBending => bending.check = Some(check),
+            Mode::BoltBending => bending.check = Some(check.clone()),
             Mode::Combined => bending.combined = true,
             _ => continue,
         }

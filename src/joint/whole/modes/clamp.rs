@@ -141,7 +141,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
             Ok(check)
         });
         let check = out.attempt(MODE, place, check);
-        held = match (held, check) {
+        held = match (held, &check) {
             (_, None) => None,
             (held, Some(check)) => held.map(|held| held && check.holds()),
         };

@@ -20,8 +20,11 @@ pub(super) fn check(
 ) {
     const MODE: Mode = Mode::Combined;
     let none = Ratio::from(0.0);
-    let bent = bending.check.map_or(none, |check| check.utilisation);
-    let pulled = tension.code.map(|check| check.utilisation);
+    let bent = bending
+        .check
+        .as_ref()
+        .map_or(none, |check| check.utilisation);
+    let pulled = tension.code.as_ref().map(|check| check.utilisation);
     // A pin by EN 1993-1-8 has shear and bending together already.
     let done = !case.is_pulled() && (bent <= none || bending.combined);
     if !case.is_sheared() || done {

@@ -35,7 +35,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         }
         let metals = [a, b].map(|part| (part, metal(case, part, under_head, under_nut, out)));
         let pair = galvanic_pair(exposure, metals[0], metals[1]);
-        out.warn(pair.cautions());
+        out.warn_of(pair.recalled);
         if let (Severity::Fault, Some(difference)) = (pair.severity(), pair.difference) {
             out.find(Finding::Galvanic {
                 anode: pair.anode,

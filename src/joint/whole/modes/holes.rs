@@ -229,7 +229,7 @@ pub(super) fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleK
         None => HoleKind::Standard,
         Some(HoleClass::Known { kind, cautions, .. }) => {
             if kind != HoleKind::Standard {
-                out.warn(cautions);
+                out.warn(&cautions);
             }
             // AISC 360 J3.2: oversize and slots along the load are for joints that must not slip.
             if matches!(rule, HoleRule::Aisc360 { .. })
@@ -322,7 +322,7 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
         out.missing(MODE, own.place, Need::Gauge);
     }
     for found in judged.findings {
-        out.warn(found.cautions);
+        out.warn(&found.cautions);
         if found.standing == DistanceStanding::Undecided {
             out.missing(MODE, own.place, Need::Method(found.clause));
             continue;

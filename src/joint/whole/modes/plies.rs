@@ -2,6 +2,7 @@
 
 use super::holes::{breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around};
 use super::shear::Shear;
+use crate::error::Error;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
@@ -9,7 +10,7 @@ use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
 use crate::parts::SAME_LENGTH;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::pin::{around_pin, en_1993_lug};
-use crate::strength::ply::{Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
+use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
 use crate::strength::shear::en_yield_strength;
 use crate::strength::slip::SlipMethod;
 use crate::units::Force;
@@ -112,14 +113,14 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         gauge: ply.gauge.filter(|_| ply.edge_distance.is_some()),
         ..ply
     };
-    let bolt = PlyBolt::of(&case.strength);
+    let asked = ended.asked(case.diameter, PlyBolt::of(&case.strength), method);
     let mut bears = None;
     for mode in OF_A_PLY {
         if hole.is_none() && needs_hole(method, mode) {
             out.missing(mode, own.place, Need::Hole);
             continue;
         }
-        if let Some(force) = in_mode(case, own, &ended, bolt, mode, out)
+        if let Some(force) = in_mode(case, own, asked.as_ref(), mode, out)
             && mode == Mode::Bearing
         {
             bears = Some(force);
@@ -200,21 +201,22 @@ fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
 fn in_mode(
     case: &Case,
     own: &CasePly,
-    ply: &Ply,
-    bolt: PlyBolt,
+    asked: Result<&Asked, &Error>,
     mode: Mode,
     out: &mut Outcomes,
 ) -> Option<Force> {
+    let answer = asked
+        .map_err(Clone::clone)
+        .and_then(|asked| asked.in_mode(mode));
     if own.material.is_none() && mode != Mode::BoltBearing {
         // What the method does not want needs no material.
-        let answer = ply.in_mode(mode, case.diameter, bolt, case.joint.methods.plies);
         if let Ok(PlyOutcome::NotNeeded(_)) = answer {
             return None;
         }
         out.missing(mode, own.place, Need::Material);
         return None;
     }
-    match ply.in_mode(mode, case.diameter, bolt, case.joint.methods.plies) {
+    match answer {
         Ok(ref answer) => {
             outcome(case, own, mode, answer, out);
             answer.found()?.resistance.at(case.level).ok()

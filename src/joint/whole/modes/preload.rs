@@ -76,10 +76,10 @@ fn worked(
     out: &mut Outcomes,
 ) -> Result<JointPreload, Error> {
     let aim = torque.target.aim(case.thread, &case.strength)?;
-    out.warn(aim.cautions());
+    out.warn(&aim.cautions());
     let k = torque.nut_factor;
     if k.max() - k.min() < 0.05 * k.nominal() {
-        out.warn(Cautions::default().with(Some(Caution::AgainstAdvice {
+        out.warn(&Cautions::default().with(Some(Caution::AgainstAdvice {
             method: "Shigley, 9th ed., 8-8",
             advice: "a scatter of the preload of 25 % or so for a torque wrench, and a nut factor with that range",
         })));
@@ -257,7 +257,7 @@ fn least_reached(
         return;
     };
     let required = PreloadTarget::AiscJ31 { edition };
-    out.warn(Cautions::default().with(Some(Caution::AgainstAdvice {
+    out.warn(&Cautions::default().with(Some(Caution::AgainstAdvice {
         method: "RCSC 2014 (sections 7 and 8.2, recalled)",
         advice: "a torque found by the pre-installation test of every lot, none from a table or a formula",
     })));
@@ -370,7 +370,7 @@ fn thermal(
             return Ok(());
         }
     };
-    out.warn(bolt.cautions());
+    out.warn(&bolt.cautions());
     let range = springs.elastic.thermal_range(
         bolt.expansion,
         &layers,

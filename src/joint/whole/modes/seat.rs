@@ -150,7 +150,7 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     if !pressed {
         return;
     }
-    out.warn(face.cautions());
+    out.warn(&face.cautions());
     let Some(material) = side.own.material else {
         out.missing(MODE, side.own.place, Need::Material);
         return;
@@ -205,7 +205,7 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let Some(bearing) = out.attempt(MODE, place, bearing) else {
         return;
     };
-    out.warn(bearing.cautions);
+    out.warn(&bearing.cautions);
     for fact in &bearing.missing {
         out.missing(MODE, place, Need::of_timber(*fact));
     }
@@ -350,7 +350,7 @@ fn washers(case: &Case, out: &mut Outcomes) {
                     continue;
                 }
                 if required.certain {
-                    out.warn(required.rule.cautions());
+                    out.warn(&required.rule.cautions());
                     out.find(Finding::WasherWanted {
                         place: side.place,
                         thickness,

@@ -58,8 +58,8 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
                 None => whole,
             });
         }
+        shear.planes.push((plane.zone, check.clone()));
         out.check(check);
-        shear.planes.push((plane.zone, check));
     }
     out.in_order(MODE);
     shear

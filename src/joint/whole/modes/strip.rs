@@ -38,7 +38,7 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
         }
     }
     if is_structural_set(case, nut) {
-        out.warn(Cautions::default().with(Some(Caution::MethodFromMemory {
+        out.warn(&Cautions::default().with(Some(Caution::MethodFromMemory {
             method: "EN 14399, sets of bolt and nut",
         })));
         out.in_order(Mode::Pairing);
@@ -61,7 +61,7 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
         return;
     };
     out.work(|| proof.derivation());
-    out.warn(strength.cautions());
+    out.warn(&strength.cautions());
     if greatest > Force::default() {
         let check = Check::new(
             MODE,
@@ -114,7 +114,7 @@ fn pair(case: &Case, nut: &CaseNut, grade: NutGrade, shape: NutShape, out: &mut 
     let Some(found) = out.attempt(MODE, Place::Nut, found) else {
         return;
     };
-    out.warn(found.cautions());
+    out.warn(&found.cautions());
     match found {
         Pairing::NotShown {
             why: NotShown::Finish,
@@ -151,7 +151,7 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
         return;
     };
     out.work(|| found.derivation());
-    out.warn(found.cautions());
+    out.warn(&found.cautions());
     // E. M. Alexander, SAE 770420: threads in a boss narrower than 1.9 diameters lose strength as it widens (recalled).
     let part = case.tapped();
     let boss = part.and_then(|part| match (part.edge_distance, part.width) {

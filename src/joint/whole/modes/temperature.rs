@@ -34,8 +34,8 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             continue;
         };
         // Common practice, no source: ordinary plate of no stated toughness is not for hard frost.
-        let brittle = material.is_carbon_steel() || material.name.contains("iron");
-        if brittle && environment.coldest < celsius(-20.0) {
+        let is_brittle = || material.is_carbon_steel() || material.name.contains("iron");
+        if environment.coldest < celsius(-20.0) && is_brittle() {
             let why = "nothing is known of the toughness of its material in the cold";
             out.missing(MODE, ply.place, Need::Method(why));
         }
@@ -46,7 +46,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             out.missing(MODE, ply.place, Need::Method(why));
         }
         if let Some(limit) = limit.filter(|_| environment.hottest > celsius(35.0)) {
-            out.warn(limit.cautions());
+            out.warn(&limit.cautions());
         }
     }
     if let Some(finish) = case.joint.bolt.finish {
@@ -107,7 +107,7 @@ fn bolt(case: &Case, out: &mut Outcomes) {
     let Some(hot) = &case.hot else { return };
     match hot {
         Ok(hot) => {
-            out.warn(hot.cautions());
+            out.warn(&hot.cautions());
             if hot.ratio.value >= 1.0 {
                 return;
             }
@@ -140,7 +140,7 @@ fn coating(case: &Case, part: Part, finish: Finish, out: &mut Outcomes) {
         return;
     };
     if case.joint.environment.hottest > limit {
-        out.warn(row.cautions());
+        out.warn(&row.cautions());
         out.find(Finding::CoatingTooHot { part, limit });
     }
 }

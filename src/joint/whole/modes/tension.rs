@@ -54,8 +54,8 @@ pub(super) fn check(
         tension.check(case.along, case.level)
     });
     let code = out.attempt(MODE, place, code);
-    if let Some(code) = code {
-        out.check(code);
+    if let Some(code) = &code {
+        out.check(code.clone());
     }
     match (preload, &case.joint.tightening) {
         (Some(preload), _) => with_preload(case, greatest, springs, preload, out),

@@ -25,7 +25,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         return;
     }
     for ply in case.plies.iter().filter_map(|ply| ply.timber) {
-        out.warn(ply.cautions());
+        out.warn(&ply.cautions());
     }
     let method = case.joint.methods.timber;
     // Head and nut want their washers whatever the load.
@@ -206,7 +206,7 @@ fn bearing_diameter(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Op
     }
     let found = nds_bearing_diameter(case.thread, &members);
     let found = out.attempt(MODE, Place::Bolt(1), found)?;
-    out.warn(found.cautions());
+    out.warn(&found.cautions());
     Some(found.diameter)
 }
 
@@ -295,7 +295,7 @@ fn judged(place: Place, rule: &Requirement, mode: Mode, out: &mut Outcomes) {
     match rule.judged() {
         Judged::Missing => out.missing(mode, place, Need::of_timber(rule.fact)),
         Judged::TooSmall | Judged::TooGreat => {
-            out.warn(rule.cautions());
+            out.warn(&rule.cautions());
             out.find(Finding::TimberDetail {
                 place,
                 fact: rule.fact,
@@ -305,7 +305,7 @@ fn judged(place: Place, rule: &Requirement, mode: Mode, out: &mut Outcomes) {
                 clause: rule.clause,
             });
         }
-        Judged::Reduces => out.warn(rule.cautions()),
+        Judged::Reduces => out.warn(&rule.cautions()),
         _ => {}
     }
 }
@@ -324,7 +324,7 @@ fn row(
         ..BoltRow::default()
     };
     let found = out.attempt(MODE, Place::Joint, row.factor(joint, case.diameter, method))?;
-    out.warn(found.cautions);
+    out.warn(&found.cautions);
     for fact in &found.missing {
         out.missing(MODE, Place::Joint, Need::of_timber(*fact));
     }
@@ -393,7 +393,7 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
         .and_then(|head| en_axial_capacity(&head, &bearing(Place::Nut)?, tension.ok()));
     match out.attempt(MODE, Place::Joint, capacity) {
         Some(capacity) => {
-            out.warn(capacity.cautions);
+            out.warn(&capacity.cautions);
             method.with_axial_at_most(capacity.axial)
         }
         None => method.with_axial_at_most(Force::default()),

@@ -181,7 +181,7 @@ impl Asked<'_> {
             None => floor.least(sheared, Standing::Undecided, clause),
         };
         limits
-            .warned(cautions)
+            .warned(cautions.clone())
             .least(least, under_the_table, clause)
             .warned(cautions)
     }
