@@ -100,7 +100,7 @@ fn end(joint: &Joint) -> Result<NutEnd, shankline::Error> {
         (Some(nut), _) => NutEnd::of(Nut::find(nut.style, &joint.bolt.thread)?),
         (None, part) => {
             let (engagement, depth) =
-                part.map_or((None, None), |part| (part.engagement, part.depth));
+                part.map_or((None, None), |part| (part.engagement, part.depth()));
             NutEnd::tapped(engagement.unwrap_or_default(), depth)
         }
     }

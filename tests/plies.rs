@@ -891,7 +891,7 @@ fn holes_by_aisc() {
         Some(HoleKind::LongSlotAlong)
     );
     let too_large = |diameter, slot| match class(diameter, slot).unwrap() {
-        HoleClass::TooLarge { greatest } => Some(greatest),
+        HoleClass::TooLarge { greatest, .. } => Some(greatest),
         _ => None,
     };
     assert_eq!(too_large(0.94, None), Some(inches(0.9375)));

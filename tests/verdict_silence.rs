@@ -36,7 +36,6 @@ const ANOTHER_QUESTION: &[(&str, &str)] = &[
         "stack.tapped_part.counterbore",
         "thread from the face on: another part",
     ),
-    ("stack.tapped_part.depth", "tapped through: another part"),
     (
         "stack.tapped_part.lock",
         "no lock: another screw, which may do where nothing shakes",

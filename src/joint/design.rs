@@ -112,7 +112,7 @@ impl Joint {
     /// assert_eq!(verdict.word(), Word::Holds);
     /// // On M10 the hanger bears too little, whatever the grade, and the reason says by how much.
     /// let small = designs.rejected().iter().find(|other| other.choice.bolt.thread.to_string() == "M10");
-    /// assert!(matches!(small.unwrap().reasons[0], TurnedDownReason::Overloaded(check) if !check.holds()));
+    /// assert!(matches!(&small.unwrap().reasons[0], TurnedDownReason::Overloaded(check) if !check.holds()));
     ///
     /// // What nobody knows is not proposed.
     /// let undescribed = Joint { tightening: None, ..hanger };

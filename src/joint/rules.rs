@@ -274,6 +274,12 @@ impl LengthRules {
             if tolerance > Length::default() {
                 sane_length("cut tolerance", tolerance)?;
             }
+            // No saw is worse.
+            let most = millimetres(25.0);
+            if tolerance > most {
+                let allowed = Allowed::AtMost(most.into());
+                return Err(out_of_range("cut tolerance", tolerance, allowed));
+            }
             sane_length("cut step", step)?;
         }
         Ok(self)

@@ -17,7 +17,7 @@ mod tests;
 mod washer;
 
 pub use builder::StackBuilder;
-pub use features::{Gap, HeadSeat, Sleeve, TappedPart};
+pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
 pub use ply::JointPly;
 pub use washer::JointWasher;
 

@@ -481,8 +481,12 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
 
 fn tapped(dice: &mut Dice, around: &Surroundings) -> TappedPart {
     let d = around.thread.nominal_diameter();
-    let depth = (!dice.now_and_then(40.0)).then(|| 3.0 * d);
-    let mut part = TappedPart::new("bed").thread(dice.between(1.0, 2.0) * d, depth);
+    let hole = if dice.now_and_then(40.0) {
+        TappedHole::Through
+    } else {
+        TappedHole::Blind { depth: 3.0 * d }
+    };
+    let mut part = TappedPart::new("bed").thread(dice.between(1.0, 2.0) * d, hole);
     let said = |dice: &mut Dice| !dice.unsaid(around.silent);
     if said(dice) {
         part = part.material(dice.one(around.trade.materials));

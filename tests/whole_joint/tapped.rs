@@ -8,7 +8,7 @@ use crate::joints::{
 };
 use shankline::error::Amount;
 use shankline::joint::{
-    DesignSpace, Finding, Joint, JointBolt, JointWasher, ScrewLocking, TappedPart, Word,
+    DesignSpace, Finding, Joint, JointBolt, JointWasher, ScrewLocking, TappedHole, TappedPart, Word,
 };
 use shankline::prelude::*;
 use shankline::strength::check::{Mode, Place};
@@ -36,7 +36,12 @@ pub fn foot() -> Joint {
 fn on_bed(engagement: f64) -> Stack {
     let washer = JointWasher::find(WasherStyle::Iso7089, &"M12".parse().unwrap()).unwrap();
     let bed = TappedPart::new("bed")
-        .thread(millimetres(engagement), Some(millimetres(32.0)))
+        .thread(
+            millimetres(engagement),
+            TappedHole::Blind {
+                depth: millimetres(32.0),
+            },
+        )
         .material("grey cast iron class 30")
         .lock(ScrewLocking::Preload);
     Stack::builder()

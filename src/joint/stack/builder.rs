@@ -214,10 +214,10 @@ impl StackBuilder {
     /// Ends the stack in a part with a threaded hole of which more is known.
     ///
     /// ```
-    /// # use shankline::joint::TappedPart;
+    /// # use shankline::joint::{TappedHole, TappedPart};
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let bed = TappedPart::new("bed").thread(millimetres(18.0), None).material("ASTM A36 steel");
+    /// let bed = TappedPart::new("bed").thread(millimetres(18.0), TappedHole::Through).material("ASTM A36 steel");
     /// let stack = Stack::builder().ply("cover", Spread::exact(millimetres(12.0))).tapped(bed).build()?;
     /// assert!(stack.tapped_part().is_some());
     /// # Ok(())

@@ -189,11 +189,11 @@ impl HeadSeat {
 /// asks for.
 ///
 /// ```
-/// use shankline::joint::TappedPart;
+/// use shankline::joint::{TappedHole, TappedPart};
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let bed = TappedPart::new("bed")
-///     .thread(millimetres(18.0), Some(millimetres(25.0)))
+///     .thread(millimetres(18.0), TappedHole::Blind { depth: millimetres(25.0) })
 ///     .material("grey cast iron class 30");
 /// let stack = Stack::builder()
 ///     .ply("cover", millimetres(12.0).plus_minus(millimetres(0.2)))
@@ -230,12 +230,9 @@ pub struct TappedPart {
         serde(default, with = "crate::units::quantity::option")
     )]
     pub engagement: Option<Length>,
-    /// Depth of full thread, from where it begins; none for a hole tapped through.
-    #[cfg_attr(
-        feature = "serde",
-        serde(default, with = "crate::units::quantity::option")
-    )]
-    pub depth: Option<Length>,
+    /// Whether the thread goes through, or how deep it is; none if nobody says.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub hole: Option<TappedHole>,
     /// Name of its material in [`tables::plies`](crate::tables::plies).
     #[cfg_attr(feature = "serde", serde(default))]
     pub material: Option<String>,
@@ -269,7 +266,7 @@ impl TappedPart {
     /// A part of which nothing but the place is known, with its thread from the face on.
     ///
     /// ```
-    /// assert_eq!(shankline::joint::TappedPart::new("bed").depth, None);
+    /// assert_eq!(shankline::joint::TappedPart::new("bed").hole, None);
     /// ```
     #[must_use]
     pub fn new(name: impl Into<String>) -> Self {
@@ -277,7 +274,7 @@ impl TappedPart {
             name: name.into(),
             counterbore: flush(),
             engagement: None,
-            depth: None,
+            hole: None,
             material: None,
             metal: None,
             lock: None,
@@ -287,19 +284,34 @@ impl TappedPart {
         }
     }
 
-    /// The part with the least length of thread to fill, and the depth of full thread; none for a hole tapped
-    /// through.
+    /// The part with the least length of thread to fill, and where the thread ends.
     ///
     /// ```
-    /// use shankline::{joint::TappedPart, units::millimetres};
-    /// let through = TappedPart::new("bracket").thread(millimetres(12.0), None);
+    /// use shankline::{joint::{TappedHole, TappedPart}, units::millimetres};
+    /// let through = TappedPart::new("bracket").thread(millimetres(12.0), TappedHole::Through);
     /// assert_eq!(through.engagement, Some(millimetres(12.0)));
     /// ```
     #[must_use]
-    pub const fn thread(mut self, engagement: Length, depth: Option<Length>) -> Self {
+    pub const fn thread(mut self, engagement: Length, hole: TappedHole) -> Self {
         self.engagement = Some(engagement);
-        self.depth = depth;
+        self.hole = Some(hole);
         self
+    }
+
+    /// Depth of full thread of a blind hole; none of one tapped through, or if nobody says.
+    ///
+    /// ```
+    /// use shankline::{joint::{TappedHole, TappedPart}, units::millimetres};
+    /// let hole = TappedHole::Blind { depth: millimetres(25.0) };
+    /// let bed = TappedPart::new("bed").thread(millimetres(18.0), hole);
+    /// assert_eq!(bed.depth(), Some(millimetres(25.0)));
+    /// ```
+    #[must_use]
+    pub const fn depth(&self) -> Option<Length> {
+        match self.hole {
+            Some(TappedHole::Blind { depth }) => Some(depth),
+            Some(TappedHole::Through) | None => None,
+        }
     }
 
     /// The part with what keeps the screw from turning in it.
@@ -325,6 +337,35 @@ impl TappedPart {
         self.material = Some(name.into());
         self
     }
+}
+
+/// Where the thread of a tapped part ends.
+///
+/// ```
+/// use shankline::{joint::TappedHole, units::millimetres};
+/// let blind = TappedHole::Blind { depth: millimetres(25.0) };
+/// assert_ne!(blind, TappedHole::Through);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
+)]
+#[non_exhaustive]
+pub enum TappedHole {
+    /// Tapped through.
+    Through,
+    /// In a blind hole: a screw that is too long meets its end and clamps nothing.
+    Blind {
+        /// Depth of full thread, from where it begins.
+        #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        depth: Length,
+    },
 }
 
 const fn flush() -> Spread<Length> {

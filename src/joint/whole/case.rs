@@ -418,7 +418,7 @@ impl Closing<'_> {
                         part.name
                     )));
                 };
-                NutEnd::tapped(engagement, part.depth)
+                NutEnd::tapped(engagement, part.depth())
             }
         }
     }
@@ -517,7 +517,7 @@ fn past_the_end(candidate: &Candidate, wanted: Length) -> Length {
 /// known to be there.
 pub(super) fn engaged(part: &TappedPart, candidate: &Candidate) -> Option<Length> {
     let reached = part.engagement? + past_the_end(candidate, Length::default());
-    Some(reached.min(part.depth.unwrap_or(part.engagement?)))
+    Some(reached.min(part.depth().unwrap_or(part.engagement?)))
 }
 
 fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec<CasePlane> {

@@ -116,7 +116,7 @@ pub enum Finding {
         )]
         least: Length,
     },
-    /// Fault: the hole is wider than any that the code or standard has for the bolt.
+    /// Fault: the hole is wider, or the slot longer, than any that the code or standard has for the bolt.
     HoleTooLarge {
         /// Where.
         place: Place,
@@ -126,12 +126,19 @@ pub enum Finding {
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
         hole: Length,
-        /// The widest.
+        /// The greatest.
         #[cfg_attr(
             feature = "serde",
             serde(serialize_with = "crate::units::quantity::serialize")
         )]
         greatest: Length,
+    },
+    /// Fault: fewer full threads stay clear between nut and shank than EN 1090-2 wants.
+    ClearThreads {
+        /// How many do, in pitches, at the least.
+        found: f64,
+        /// How many must.
+        least: f64,
     },
     /// Fault: the code has such a hole only in joints that must not slip, and slip is not asked about.
     HoleWantsSlip {
@@ -348,6 +355,7 @@ impl Finding {
             | Self::PlaneInThread { .. }
             | Self::AddWashers { .. }
             | Self::AddWashersUnderHead { .. }
+            | Self::ClearThreads { .. }
             | Self::Cut { .. } => Mode::Length,
             Self::Nut(_) | Self::ScrewLock(_) | Self::LockNotFilled { .. } => Mode::Locking,
             Self::ThreadsWeaker { .. } => Mode::Stripping,
@@ -392,6 +400,7 @@ impl Finding {
             Self::Length(_)
             | Self::ThreadsWeaker { .. }
             | Self::NothingLeft { .. }
+            | Self::ClearThreads { .. }
             | Self::HoleTooSmall { .. }
             | Self::HoleTooLarge { .. }
             | Self::HoleWantsSlip { .. }
@@ -478,9 +487,14 @@ impl Finding {
                 hole,
                 greatest,
             } => format!(
-                "{place}: the hole of {} is wider than the widest of its code or standard for this bolt, {}",
+                "{place}: hole or slot of {}, the greatest of its code or standard for this bolt is {}",
                 shown(hole, system),
                 shown(greatest, system)
+            ),
+            Self::ClearThreads { found, least } => format!(
+                "{:.1} threads stay clear between nut and shank, at least {least:.0} must: take a longer bolt, a thicker \
+                 washer, or the length rules of EN 1090-2 [EN 1090-2 8.2.2]",
+                found.max(0.0)
             ),
             Self::HoleWantsSlip { place } => format!(
                 "{place}: oversize holes and slots along the load are for joints that must not slip, and no slip \

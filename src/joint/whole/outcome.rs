@@ -76,6 +76,8 @@ pub enum Need {
     LoadFactor,
     /// Where the load across cuts the bolt.
     ShearPlanes,
+    /// Whether the hole of a tapped part is tapped through, or how deep.
+    TappedHole,
     /// The material of a ply or part.
     Material,
     /// The yield strength of the material: the tables have none.
@@ -94,6 +96,10 @@ pub enum Need {
     Pitch,
     /// Distance to the next hole across the load.
     Gauge,
+    /// How the edges of a ply are made: cut smooth or sheared.
+    EdgeFinish,
+    /// A distance that is long enough only by test, or by the engineer's word; the rule.
+    Distance(&'static str),
     /// Length of a slot.
     SlotLength,
     /// Width.
@@ -155,7 +161,7 @@ impl Need {
     pub const fn is_fact(&self) -> bool {
         !matches!(
             self,
-            Self::Method(_) | Self::Refused(_) | Self::Fit(_) | Self::Pair(_)
+            Self::Method(_) | Self::Distance(_) | Self::Refused(_) | Self::Fit(_) | Self::Pair(_)
         )
     }
 
@@ -192,6 +198,7 @@ impl Need {
             Self::Load => "load",
             Self::LoadFactor => "load factor",
             Self::ShearPlanes => "shear planes",
+            Self::TappedHole => "tapped hole",
             Self::Material => "material",
             Self::YieldStrength => "yield strength",
             Self::TensileStrength => "tensile strength",
@@ -201,6 +208,8 @@ impl Need {
             Self::EdgeDistance => "edge distance",
             Self::Pitch => "pitch",
             Self::Gauge => "gauge",
+            Self::EdgeFinish => "edge finish",
+            Self::Distance(_) => "longer distance",
             Self::SlotLength => "slot length",
             Self::Width => "width",
             Self::GrainAngle => "grain angle",
@@ -234,6 +243,10 @@ impl fmt::Display for Need {
                 "the methods want factored loads, and the load factor is not given (1 if it is in the loads already)"
             }
             Self::ShearPlanes => "there is a load across the axis, and no shear plane that carries it",
+            Self::TappedHole => {
+                "whether its hole is tapped through, or how deep its thread is, is not given: a screw that meets the \
+                 end clamps nothing"
+            }
             Self::Material => "its material is not given",
             Self::YieldStrength => "no yield strength of its material is known",
             Self::TensileStrength => "no tensile strength of its material is known",
@@ -243,6 +256,13 @@ impl fmt::Display for Need {
             Self::EdgeDistance => "its edge distance is not given",
             Self::Pitch => "the distance to the next hole along the load is not given",
             Self::Gauge => "the distance to the next hole across the load is not given",
+            Self::EdgeFinish => "whether its edges are cut smooth or sheared is not given, and the distance serves smooth ones only",
+            Self::Distance(clause) => {
+                return write!(
+                    f,
+                    "a distance is so short that only a test or the engineer can allow it: {clause}"
+                );
+            }
             Self::SlotLength => "the length of its slot is not given",
             Self::Width => "its width is not given",
             Self::GrainAngle => "the angle between load and grain is not given",

@@ -8,7 +8,7 @@ use alloc::{
 use core::fmt;
 
 use super::case::closing;
-use super::{Joint, Verdict, Word};
+use super::{Joint, Pattern, Slip, Verdict, Word};
 use crate::error::Error;
 use crate::joint::{
     CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, ScrewLocking,
@@ -16,7 +16,7 @@ use crate::joint::{
 };
 use crate::material::Finish;
 use crate::parts::{Locking, Nut};
-use crate::preload::Loosened;
+use crate::preload::{Loosened, PreloadTarget};
 use crate::spread::Spread;
 use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees, shown};
 
@@ -90,6 +90,11 @@ pub enum SheetStep {
         /// Washers under the nut, from the ply to the nut.
         washers_under_nut: Vec<SheetWasher>,
     },
+    /// How the faces have to be before they are clamped.
+    Faces {
+        /// Whether the joint counts on friction between them.
+        slip: bool,
+    },
     /// Put it together to see where it is to be cut.
     FitUp {
         /// Past the face of the nut.
@@ -142,6 +147,10 @@ pub enum SheetStep {
         /// Whether the nut is turned and the head held; else the head is turned.
         nut_is_turned: bool,
     },
+    /// The torque is to be proved first, as RCSC wants it.
+    ProveTorque,
+    /// Every bolt of the group until the plies touch, then to the torque, then round once more.
+    InTwoRounds,
     /// Tighten until the plies touch: nothing counts on preload.
     TightenSnug,
     /// No tightening is specified; the step says so.
@@ -194,6 +203,10 @@ pub enum SheetStep {
     },
     /// Look again after the first hours under load.
     FirstLook,
+    /// The same where the torque is not to be touched.
+    FirstLookAtMarks,
+    /// Timber shrinks as it dries.
+    RetightenTimber,
     /// A mark that moved.
     MovedMark,
     /// What a mark that moved means in preload, by the stiffness of this joint.
@@ -279,6 +292,8 @@ impl Sheet {
             assembly.push(SheetStep::DoNotBuild { word });
         }
         assembly.extend(parts(joint, verdict)?);
+        let slip = matches!(joint.methods.slip, Slip::Resisted(_));
+        assembly.push(SheetStep::Faces { slip });
         // The bolt is cut before it is tightened for good.
         let plan = CutPlan::new(candidate, &thread, closing(joint)?.end()?, joint.rules)?;
         if let Some(cut) = plan.cut() {
@@ -314,6 +329,8 @@ impl Sheet {
         }
         let mut inspection = preload_inspection(joint, verdict)?;
         inspection.extend(protrusion);
+        let in_timber = joint.stack.plies().iter().any(|ply| ply.timber.is_some());
+        inspection.extend(in_timber.then_some(SheetStep::RetightenTimber));
         if joint.environment.refits > 0 {
             let target = joint.torque().map(|torque| torque.target);
             let rule = reuse(joint.bolt.grade, joint.bolt.finish, target);
@@ -341,7 +358,10 @@ impl Sheet {
         let tightening = |step: &SheetStep| {
             matches!(
                 step,
-                SheetStep::Tighten { .. } | SheetStep::TightenSnug | SheetStep::AskForTightening
+                SheetStep::InTwoRounds
+                    | SheetStep::Tighten { .. }
+                    | SheetStep::TightenSnug
+                    | SheetStep::AskForTightening
             )
         };
         let place = self.assembly.iter().position(tightening);
@@ -457,6 +477,12 @@ fn tightening(
     match (joint.torque(), verdict.preload) {
         (Some(torque), Some(preload)) => {
             let k = torque.nut_factor;
+            if matches!(torque.target, PreloadTarget::AiscJ31 { .. }) {
+                assembly.push(SheetStep::ProveTorque);
+            }
+            if joint.pattern != Pattern::Single {
+                assembly.push(SheetStep::InTwoRounds);
+            }
             assembly.push(SheetStep::Tighten {
                 torque: preload.torque,
                 preload: preload.preload,
@@ -492,7 +518,7 @@ fn protrusion(joint: &Joint) -> Option<SheetStep> {
     if let Some(part) = joint.stack.tapped_part() {
         return Some(SheetStep::Engagement {
             least: part.engagement?,
-            depth: part.depth,
+            depth: part.depth(),
         });
     }
     let pitch = joint.bolt.thread.pitch();
@@ -544,9 +570,15 @@ fn preload_inspection(joint: &Joint, verdict: &Verdict) -> Result<Vec<SheetStep>
     let Some(preload) = verdict.preload else {
         return Ok(Vec::new());
     };
-    let mut steps = Vec::from([SheetStep::FirstLook, SheetStep::MovedMark]);
+    let first = if is_glued(joint) {
+        SheetStep::FirstLookAtMarks
+    } else {
+        SheetStep::FirstLook
+    };
+    let mut steps = Vec::from([first, SheetStep::MovedMark]);
     if let Some(springs) = preload.springs {
-        let loosened = springs.loosened(preload.preload.nominal, MARK)?;
+        // The least preload is gone first.
+        let loosened = springs.loosened(preload.preload.min, MARK)?;
         steps.push(SheetStep::MarkMeans { loosened });
     }
     if preload.settling_loss > Force::default() {

@@ -36,7 +36,7 @@ pub enum DistanceKind {
 }
 
 impl DistanceKind {
-    pub(super) const fn is_edge(self) -> bool {
+    pub(crate) const fn is_edge(self) -> bool {
         matches!(self, Self::End | Self::Edge)
     }
 }
@@ -254,7 +254,7 @@ pub enum DistanceStanding {
 /// let s275 = PlyMaterial::find("S275 steel")?;
 /// let plate = Ply { end_distance: Some(millimetres(20.0)), ..Ply::of(s275, millimetres(10.0), millimetres(18.0)) };
 /// let judged = plate.distances(millimetres(16.0), DistanceRule::En1993, DistanceConditions::default())?;
-/// let short = judged.findings[0]; // 1.2 x 18 = 21.6 mm
+/// let short = &judged.findings[0]; // 1.2 x 18 = 21.6 mm
 /// assert_eq!((short.kind, short.standing), (DistanceKind::End, DistanceStanding::Fault));
 /// # Ok(())
 /// # }

@@ -237,6 +237,8 @@ pub enum HoleClass {
     },
     /// Larger than every hole the rule has.
     TooLarge {
+        /// Diameter of the hole, or width or length of the slot.
+        size: Length,
         /// The greatest the rule has.
         greatest: Length,
     },
@@ -318,12 +320,14 @@ impl Hole {
                 known(HoleKind::Oversize)
             } else {
                 HoleClass::TooLarge {
+                    size: self.diameter,
                     greatest: sizes.oversize,
                 }
             };
         };
         if !within(self.diameter, sizes.slot_width) {
             return HoleClass::TooLarge {
+                size: self.diameter,
                 greatest: sizes.slot_width,
             };
         }
@@ -342,6 +346,7 @@ impl Hole {
             })
         } else {
             HoleClass::TooLarge {
+                size: slot.length,
                 greatest: sizes.long_slot,
             }
         }
@@ -400,7 +405,10 @@ impl Hole {
                 cautions: row.cautions(),
             }
         } else {
-            HoleClass::TooLarge { greatest }
+            HoleClass::TooLarge {
+                size: self.diameter,
+                greatest,
+            }
         }
     }
 }

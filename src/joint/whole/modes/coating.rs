@@ -5,6 +5,7 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::joint::{galling, reuse};
 use crate::material::{CoatedFit, Finish, Hydrogen, Severity, coated_fit, hydrogen};
+use crate::parts::Locking;
 use crate::strength::check::{Mode, Place};
 use crate::tables::galvanic::Metal;
 
@@ -116,6 +117,10 @@ fn seizing(case: &Case, out: &mut Outcomes) {
     }
 }
 
+/// How often a lock nut is taken off when it is tested: ASME B18.16.6 has the running torque of the fifth removal (ISO
+/// 2320 too, recalled).
+const TESTED_REMOVALS: usize = 5;
+
 /// Whether it may be taken apart and put together again.
 fn again(case: &Case, out: &mut Outcomes) {
     const MODE: Mode = Mode::Reuse;
@@ -124,6 +129,14 @@ fn again(case: &Case, out: &mut Outcomes) {
         return;
     }
     out.in_order(MODE);
+    let locking = case.nut().map(|nut| nut.given.style.locking());
+    if case.joint.environment.refits > TESTED_REMOVALS
+        && matches!(locking, Some(Locking::Insert | Locking::AllMetal))
+    {
+        let why = "lock nuts are tested for five removals: after that its running torque is measured each time, or a new \
+                   nut taken";
+        out.missing(MODE, Place::Nut, Need::Method(why));
+    }
     let target = case.torque().map(|torque| torque.target);
     let found = reuse(case.joint.bolt.grade, case.joint.bolt.finish, target);
     match found {

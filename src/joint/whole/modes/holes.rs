@@ -249,8 +249,10 @@ pub(super) fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleK
             });
             HoleKind::Standard
         }
-        Some(HoleClass::TooLarge { greatest }) => {
-            let hole = own.ply.and_then(|ply| ply.hole).unwrap_or_default();
+        Some(HoleClass::TooLarge {
+            size: hole,
+            greatest,
+        }) => {
             out.find(Finding::HoleTooLarge {
                 place: own.place,
                 hole,
@@ -298,7 +300,8 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
             Exposure::Sheltered
         }),
     };
-    let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
+    let method = case.joint.methods.plies;
+    let judged = ply.distances(case.diameter, method.into(), conditions);
     let Some(judged) = out.attempt(MODE, own.place, judged) else {
         return;
     };
@@ -324,11 +327,20 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
     for found in judged.findings {
         out.warn(&found.cautions);
         if found.standing == DistanceStanding::Undecided {
-            out.missing(MODE, own.place, Need::Method(found.clause));
+            out.missing(MODE, own.place, undecided(own, method, &found));
             continue;
         }
         too_short(own, &found, out);
     }
+}
+
+/// What would decide a distance that is neither long enough in any case nor too short in every one.
+fn undecided(own: &CasePly, method: PlyMethod, found: &DistanceFinding) -> Need {
+    let finish = own.ply.and_then(|ply| ply.edge_finish);
+    if found.kind.is_edge() && finish.is_none() && matches!(method, PlyMethod::Aisc360 { .. }) {
+        return Need::EdgeFinish;
+    }
+    Need::Distance(found.clause)
 }
 
 fn too_short(own: &CasePly, found: &DistanceFinding, out: &mut Outcomes) {

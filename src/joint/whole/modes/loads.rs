@@ -15,6 +15,11 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     if loaded && case.level == Level::Design && load.load_factor.is_none() {
         out.missing(Mode::Loads, Place::Joint, Need::LoadFactor);
     }
+    if loaded && case.level == Level::Nominal {
+        let why =
+            "a nominal resistance has no safety in it: a load that just equals it is at the limit";
+        out.missing(Mode::Loads, Place::Joint, Need::Method(why));
+    }
     if load.across > Force::default() && case.planes.is_empty() {
         out.missing(Mode::Loads, Place::Joint, Need::ShearPlanes);
     }

@@ -196,6 +196,28 @@ impl SheetStep {
                     "Look at the threads and faces of a used nut; take a new one where they are marked."
                 }
             },
+            Self::Faces { slip: false } => {
+                "Clean the faces of the plies and what head, nut and washers sit on: no burrs, loose rust, grit or thick \
+                 paint between them."
+            }
+            Self::Faces { slip: true } => {
+                "The joint counts on friction: make the faces between the plies as the slip class of the design says, \
+                 without oil, paint or grit that it does not allow, and have them looked at before they are closed."
+            }
+            Self::ProveTorque => {
+                "Prove the torque on the day it is used, with three of these bolts, nuts and washers in a tension \
+                 calibrator, and take what is found there for the torque below."
+            }
+            Self::InTwoRounds => {
+                "Bring every bolt of the group up until the plies touch, from the stiffest part of the joint to its free \
+                 edges; then to the torque in the same order; then go round once more, for the first ones have lost \
+                 preload to the last."
+            }
+            Self::FirstLookAtMarks => "Look at the marks after the first hours under load.",
+            Self::RetightenTimber => {
+                "Timber shrinks as it dries: look for play after the first dry months, and tighten again until the \
+                 members touch."
+            }
             Self::CoatEnd => "Coat the cut end again against rust.",
             Self::AddRunningTorque => {
                 "Turn the lock nut on until its lock grips the bolt; read the running torque before it \
@@ -207,7 +229,9 @@ impl SheetStep {
             Self::AskForTightening => {
                 "No tightening is specified: nothing here counts on preload. Ask the designer."
             }
-            Self::WrenchRange => "Use a torque wrench above 20 % of its full scale.",
+            Self::WrenchRange => {
+                "Use a torque wrench that has been calibrated, above 20 % of its full scale."
+            }
             Self::FitPin => {
                 "Begin at the low end of the torque and go on until slot and hole meet; never beyond the \
                  high end: change the washer instead. Fit a new cotter pin."
@@ -291,6 +315,12 @@ impl SheetStep {
             Self::TorqueWithoutSlackening => {
                 "RCSC Specification 2.3.3 and EN 14399 on tightening twice; common practice, no source, for the rest"
             }
+            Self::Faces { slip: true } => "RCSC Specification 3.2 and EN 1090-2 8.4, recalled",
+            Self::ProveTorque => "RCSC Specification 7 and 8.2.2, recalled",
+            Self::InTwoRounds => {
+                "RCSC Specification 8.2, recalled; common practice, no source, for the last round"
+            }
+            Self::RetightenTimber => "EN 1995-1-1 10.4.3, recalled",
             Self::Reuse(_) => "named in the line",
             _ => "common practice, no source",
         }
