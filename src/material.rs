@@ -438,6 +438,26 @@ impl BoltStrength {
 }
 
 impl BoltGrade {
+    /// Whether it is a grade of stainless steel: ISO 3506-1, ASTM F593, and ASTM A193 B6, B8 and B8M.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(BoltGrade::from(AstmGrade::A193B8Class1).is_stainless());
+    /// assert!(!BoltGrade::from(AstmGrade::A193B7).is_stainless());
+    /// ```
+    #[must_use]
+    pub fn is_stainless(self) -> bool {
+        use AstmGrade as G;
+        match self {
+            Self::Stainless(_)
+            | Self::Astm(
+                G::A193B6 | G::A193B8Class1 | G::A193B8Class2 | G::A193B8mClass1 | G::A193B8mClass2,
+            ) => true,
+            Self::Astm(grade) => grade.standard() == "F593",
+            _ => false,
+        }
+    }
+
     /// Specified strengths of this grade at a nominal diameter.
     ///
     /// Where the standard distinguishes lengths (SAE J429 grade 2: over 6 in the strengths of

@@ -13,7 +13,7 @@ use shankline::units::{kip, kip_per_square_inch, pound_force, pound_force_foot, 
 use support::{Row, csv_rows, decimals, number, table};
 use uom::si::{
     area::{square_inch, square_millimeter},
-    force::newton,
+    force::{kilonewton, newton},
     length::{inch, millimeter},
 };
 
@@ -216,7 +216,7 @@ fn proof_and_tensile_loads() {
 }
 
 /// ISO 898-2 prints proof loads of nuts to 50 N below 10 kN, 100 N below 1 MN and 1 kN above, ASTM
-/// A194 to 10 lbf below 100 000 lbf and 100 lbf above.
+/// A194 to 10 lbf below 100 000 lbf and 100 lbf above, ASTM F836M to 0.01 kN below 10 kN and 0.1 kN above.
 #[test]
 fn proof_loads_of_nuts() {
     let (mut read, mut exceptions) = (0, 0);
@@ -230,6 +230,8 @@ fn proof_loads_of_nuts() {
             ("N", ..10_000.0) => 50.0,
             ("N", ..1_000_000.0) => 100.0,
             ("N", _) => 1000.0,
+            ("kN", ..10.0) => 0.01,
+            ("kN", _) => 0.1,
             (_, ..100_000.0) => 10.0,
             _ => 100.0,
         };
@@ -239,10 +241,10 @@ fn proof_loads_of_nuts() {
                 .unwrap(),
         ];
         let off = |load: &Force| {
-            let found = if row["unit"] == "N" {
-                load.get::<newton>()
-            } else {
-                load.get::<pound_force>()
+            let found = match row["unit"].as_str() {
+                "N" => load.get::<newton>(),
+                "kN" => load.get::<kilonewton>(),
+                _ => load.get::<pound_force>(),
             };
             (found - printed).abs()
         };
@@ -251,7 +253,7 @@ fn proof_loads_of_nuts() {
         read += 1;
         exceptions += usize::from(!agrees);
     }
-    assert_eq!((read, exceptions), (191, 5));
+    assert_eq!((read, exceptions), (213, 5));
 }
 
 #[test]

@@ -99,7 +99,7 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "nut_pairings",
         "NutPairing",
-        "use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
+        "use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
     ),
     (
         "head_marks",

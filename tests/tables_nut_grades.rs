@@ -52,7 +52,7 @@ fn weaker_shapes_are_weaker() {
             }
         }
     }
-    assert_eq!(compared, 31);
+    assert_eq!(compared, 47);
 }
 
 /// Metric nuts: the proof stress of a class is at least the tensile strength of the bolts ISO 898-2
@@ -89,6 +89,45 @@ fn a_nut_outlasts_the_bolt_it_is_named_for() {
         }
     }
     assert!(compared > 70, "{compared}");
+}
+
+/// Stainless steel: the proof stress of a nut is at least the least tensile strength of the bolt it is named for, and of
+/// ISO 3506 just that, at every size both have.
+#[test]
+fn a_stainless_nut_bears_what_its_bolt_breaks_at() {
+    let mut compared = 0;
+    for pairing in NutPairing::all() {
+        if !pairing.bolt.is_stainless() {
+            continue;
+        }
+        let sizes = if matches!(pairing.bolt, BoltGrade::Stainless(_)) {
+            ["M1.6", "M5", "M12", "M24", "M30", "M39"]
+        } else {
+            [
+                "1/4-20 UNC",
+                "3/8-24 UNF",
+                "1/2-13 UNC",
+                "3/4-10 UNC",
+                "1-8 UNC",
+                "1-1/2-6 UNC",
+            ]
+        };
+        for thread in sizes.map(|size| size.parse::<Thread>().unwrap()) {
+            let shape = pairing.shape.unwrap_or(NutShape::Style1);
+            let bolt = pairing.bolt.strength(thread.nominal_diameter());
+            let nut = pairing.nut.strength(shape, &thread, NutTapping::Usual);
+            assert_eq!(bolt.is_ok(), nut.is_ok(), "{pairing:?} {thread}");
+            let (Ok(bolt), Ok(nut)) = (bolt, nut) else {
+                continue; // F1 stops at M24, F593 CW1 at 5/8 in
+            };
+            compared += 1;
+            assert!(nut.proof_stress >= bolt.tensile_strength, "{nut:?}");
+            if pairing.shape.is_none() {
+                assert_eq!(nut.proof_stress, bolt.tensile_strength, "{nut:?}");
+            }
+        }
+    }
+    assert_eq!(compared, 206);
 }
 
 /// ISO 10684 Tables A.2, as reproduced: nuts M8 and M10 tapped oversize bear 0.80 and about 0.84 of the usual ones of

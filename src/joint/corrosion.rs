@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 use core::fmt;
 
 use crate::caution::{Caution, Cautions};
-use crate::material::{AstmGrade, BoltGrade, Finish, NutGrade, Severity};
+use crate::material::{BoltGrade, Finish, NutGrade, Severity};
 use crate::tables::galvanic::{AnodicIndex, Exposure, Metal};
 use crate::units::{ElectricPotential, volts};
 
@@ -274,7 +274,7 @@ impl fmt::Display for Galling {
 /// use shankline::joint::{Galling, galling};
 /// use shankline::prelude::*;
 /// let bolt = BoltGrade::from(StainlessClass::A4_70);
-/// let nut = Some(NutGrade::AstmA194_8mClass1);
+/// let nut = Some(NutGrade::Iso3506_2ClassA4_70);
 /// assert_eq!(galling((bolt, None), (nut, None), None), Some(Galling::LubricantUnknown));
 /// assert_eq!(galling((bolt, None), (nut, None), Some(true)), None);
 /// ```
@@ -284,11 +284,8 @@ pub fn galling(
     (nut, nut_finish): (Option<NutGrade>, Option<Finish>),
     lubricated: Option<bool>,
 ) -> Option<Galling> {
-    let of_nut = matches!(
-        nut,
-        Some(NutGrade::AstmA194_8Class1 | NutGrade::AstmA194_8mClass1)
-    );
-    let both = galls(bolt_finish, is_stainless(bolt)) && galls(nut_finish, of_nut);
+    let of_nut = nut.is_some_and(NutGrade::is_stainless);
+    let both = galls(bolt_finish, bolt.is_stainless()) && galls(nut_finish, of_nut);
     match lubricated {
         _ if !both => None,
         Some(true) => None,
@@ -312,22 +309,10 @@ fn galls(finish: Option<Finish>, stainless: bool) -> bool {
     }
 }
 
-fn is_stainless(grade: BoltGrade) -> bool {
-    use AstmGrade as G;
-    match grade {
-        BoltGrade::Stainless(_)
-        | BoltGrade::Astm(
-            G::A193B6 | G::A193B8Class1 | G::A193B8Class2 | G::A193B8mClass1 | G::A193B8mClass2,
-        ) => true,
-        BoltGrade::Astm(grade) => grade.standard() == "F593",
-        _ => false,
-    }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::material::{PropertyClass, StainlessClass};
+    use crate::material::{AstmGrade, PropertyClass, StainlessClass};
 
     #[test]
     fn washers_touch_what_they_lie_between() {

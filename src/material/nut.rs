@@ -16,11 +16,11 @@ use crate::units::{Area, Force, Stress, millimetres};
 #[cfg(test)]
 mod tests;
 
-/// Grades of nuts of SAE J995, ASTM A563, ASTM A194 and ASME B18.16.6, and classes of ISO 898-2 and
-/// ISO 10684.
+/// Grades of nuts of SAE J995, ASTM A563, A194 and F594 and ASME B18.16.6, and classes of ISO 898-2,
+/// ISO 10684 and ISO 3506-2 (stainless).
 ///
 /// Parses from the name it prints, and without the document where the rest is clear: `"A563 DH"`,
-/// `"A194 2H"`.
+/// `"A194 2H"`, `"A4-70"`.
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -107,10 +107,104 @@ pub enum NutGrade {
     Iso10684Class9z,
     /// ISO 10684 class 10Z: tapped oversize (6AZ or 6AX) for hot-dip galvanized bolts.
     Iso10684Class10z,
+    /// ISO 3506-2 class A1-50: austenitic steel, 500 MPa.
+    Iso3506_2ClassA1_50,
+    /// ISO 3506-2 class A1-70: austenitic steel, 700 MPa.
+    Iso3506_2ClassA1_70,
+    /// ISO 3506-2 class A1-80: austenitic steel, 800 MPa.
+    Iso3506_2ClassA1_80,
+    /// ISO 3506-2 class A2-50: austenitic steel, 500 MPa.
+    Iso3506_2ClassA2_50,
+    /// ISO 3506-2 class A2-70: austenitic steel, 700 MPa.
+    Iso3506_2ClassA2_70,
+    /// ISO 3506-2 class A2-80: austenitic steel, 800 MPa.
+    Iso3506_2ClassA2_80,
+    /// ISO 3506-2 class A3-50: austenitic steel, 500 MPa.
+    Iso3506_2ClassA3_50,
+    /// ISO 3506-2 class A3-70: austenitic steel, 700 MPa.
+    Iso3506_2ClassA3_70,
+    /// ISO 3506-2 class A3-80: austenitic steel, 800 MPa.
+    Iso3506_2ClassA3_80,
+    /// ISO 3506-2 class A4-50: austenitic steel, 500 MPa.
+    Iso3506_2ClassA4_50,
+    /// ISO 3506-2 class A4-70: austenitic steel, 700 MPa.
+    Iso3506_2ClassA4_70,
+    /// ISO 3506-2 class A4-80: austenitic steel, 800 MPa.
+    Iso3506_2ClassA4_80,
+    /// ISO 3506-2 class A5-50: austenitic steel, 500 MPa.
+    Iso3506_2ClassA5_50,
+    /// ISO 3506-2 class A5-70: austenitic steel, 700 MPa.
+    Iso3506_2ClassA5_70,
+    /// ISO 3506-2 class A5-80: austenitic steel, 800 MPa.
+    Iso3506_2ClassA5_80,
+    /// ISO 3506-2 class A1-025: thin nuts of austenitic steel.
+    Iso3506_2ClassA1_025,
+    /// ISO 3506-2 class A1-035: thin nuts of austenitic steel.
+    Iso3506_2ClassA1_035,
+    /// ISO 3506-2 class A1-040: thin nuts of austenitic steel.
+    Iso3506_2ClassA1_040,
+    /// ISO 3506-2 class A2-025: thin nuts of austenitic steel.
+    Iso3506_2ClassA2_025,
+    /// ISO 3506-2 class A2-035: thin nuts of austenitic steel.
+    Iso3506_2ClassA2_035,
+    /// ISO 3506-2 class A2-040: thin nuts of austenitic steel.
+    Iso3506_2ClassA2_040,
+    /// ISO 3506-2 class A3-025: thin nuts of austenitic steel.
+    Iso3506_2ClassA3_025,
+    /// ISO 3506-2 class A3-035: thin nuts of austenitic steel.
+    Iso3506_2ClassA3_035,
+    /// ISO 3506-2 class A3-040: thin nuts of austenitic steel.
+    Iso3506_2ClassA3_040,
+    /// ISO 3506-2 class A4-025: thin nuts of austenitic steel.
+    Iso3506_2ClassA4_025,
+    /// ISO 3506-2 class A4-035: thin nuts of austenitic steel.
+    Iso3506_2ClassA4_035,
+    /// ISO 3506-2 class A4-040: thin nuts of austenitic steel.
+    Iso3506_2ClassA4_040,
+    /// ISO 3506-2 class A5-025: thin nuts of austenitic steel.
+    Iso3506_2ClassA5_025,
+    /// ISO 3506-2 class A5-035: thin nuts of austenitic steel.
+    Iso3506_2ClassA5_035,
+    /// ISO 3506-2 class A5-040: thin nuts of austenitic steel.
+    Iso3506_2ClassA5_040,
+    /// ISO 3506-2 class C1-50: martensitic steel.
+    Iso3506_2ClassC1_50,
+    /// ISO 3506-2 class C1-70: martensitic steel.
+    Iso3506_2ClassC1_70,
+    /// ISO 3506-2 class C1-110: martensitic steel.
+    Iso3506_2ClassC1_110,
+    /// ISO 3506-2 class C3-80: martensitic steel.
+    Iso3506_2ClassC3_80,
+    /// ISO 3506-2 class C4-50: martensitic steel.
+    Iso3506_2ClassC4_50,
+    /// ISO 3506-2 class C4-70: martensitic steel.
+    Iso3506_2ClassC4_70,
+    /// ISO 3506-2 class F1-45: ferritic steel.
+    Iso3506_2ClassF1_45,
+    /// ISO 3506-2 class F1-60: ferritic steel.
+    Iso3506_2ClassF1_60,
+    /// ASTM F594 alloy group 1 AF: austenitic 304 family, formed and annealed after.
+    AstmF594Group1Af,
+    /// ASTM F594 alloy group 1 A: austenitic 304 family, machined from annealed stock.
+    AstmF594Group1A,
+    /// ASTM F594 alloy group 1 CW1: austenitic 304 family, cold worked, to 5/8 in.
+    AstmF594Group1Cw1,
+    /// ASTM F594 alloy group 1 CW2: austenitic 304 family, cold worked, from 3/4 in.
+    AstmF594Group1Cw2,
+    /// ASTM F594 alloy group 2 AF: austenitic 316, formed and annealed after.
+    AstmF594Group2Af,
+    /// ASTM F594 alloy group 2 A: austenitic 316, machined from annealed stock.
+    AstmF594Group2A,
+    /// ASTM F594 alloy group 2 CW1: austenitic 316, cold worked, to 5/8 in.
+    AstmF594Group2Cw1,
+    /// ASTM F594 alloy group 2 CW2: austenitic 316, cold worked, from 3/4 in.
+    AstmF594Group2Cw2,
 }
 
+const ISO_3506_2: &str = "ISO 3506-2 class ";
+
 /// The names as the table has them.
-const NAMES: [(NutGrade, &str); 35] = [
+const NAMES: [(NutGrade, &str); 81] = [
     (NutGrade::SaeJ995Grade2, "SAE J995 grade 2"),
     (NutGrade::SaeJ995Grade5, "SAE J995 grade 5"),
     (NutGrade::SaeJ995Grade8, "SAE J995 grade 8"),
@@ -146,6 +240,52 @@ const NAMES: [(NutGrade, &str); 35] = [
     (NutGrade::Iso10684Class8z, "ISO 10684 class 8Z"),
     (NutGrade::Iso10684Class9z, "ISO 10684 class 9Z"),
     (NutGrade::Iso10684Class10z, "ISO 10684 class 10Z"),
+    (NutGrade::Iso3506_2ClassA1_50, "ISO 3506-2 class A1-50"),
+    (NutGrade::Iso3506_2ClassA1_70, "ISO 3506-2 class A1-70"),
+    (NutGrade::Iso3506_2ClassA1_80, "ISO 3506-2 class A1-80"),
+    (NutGrade::Iso3506_2ClassA2_50, "ISO 3506-2 class A2-50"),
+    (NutGrade::Iso3506_2ClassA2_70, "ISO 3506-2 class A2-70"),
+    (NutGrade::Iso3506_2ClassA2_80, "ISO 3506-2 class A2-80"),
+    (NutGrade::Iso3506_2ClassA3_50, "ISO 3506-2 class A3-50"),
+    (NutGrade::Iso3506_2ClassA3_70, "ISO 3506-2 class A3-70"),
+    (NutGrade::Iso3506_2ClassA3_80, "ISO 3506-2 class A3-80"),
+    (NutGrade::Iso3506_2ClassA4_50, "ISO 3506-2 class A4-50"),
+    (NutGrade::Iso3506_2ClassA4_70, "ISO 3506-2 class A4-70"),
+    (NutGrade::Iso3506_2ClassA4_80, "ISO 3506-2 class A4-80"),
+    (NutGrade::Iso3506_2ClassA5_50, "ISO 3506-2 class A5-50"),
+    (NutGrade::Iso3506_2ClassA5_70, "ISO 3506-2 class A5-70"),
+    (NutGrade::Iso3506_2ClassA5_80, "ISO 3506-2 class A5-80"),
+    (NutGrade::Iso3506_2ClassA1_025, "ISO 3506-2 class A1-025"),
+    (NutGrade::Iso3506_2ClassA1_035, "ISO 3506-2 class A1-035"),
+    (NutGrade::Iso3506_2ClassA1_040, "ISO 3506-2 class A1-040"),
+    (NutGrade::Iso3506_2ClassA2_025, "ISO 3506-2 class A2-025"),
+    (NutGrade::Iso3506_2ClassA2_035, "ISO 3506-2 class A2-035"),
+    (NutGrade::Iso3506_2ClassA2_040, "ISO 3506-2 class A2-040"),
+    (NutGrade::Iso3506_2ClassA3_025, "ISO 3506-2 class A3-025"),
+    (NutGrade::Iso3506_2ClassA3_035, "ISO 3506-2 class A3-035"),
+    (NutGrade::Iso3506_2ClassA3_040, "ISO 3506-2 class A3-040"),
+    (NutGrade::Iso3506_2ClassA4_025, "ISO 3506-2 class A4-025"),
+    (NutGrade::Iso3506_2ClassA4_035, "ISO 3506-2 class A4-035"),
+    (NutGrade::Iso3506_2ClassA4_040, "ISO 3506-2 class A4-040"),
+    (NutGrade::Iso3506_2ClassA5_025, "ISO 3506-2 class A5-025"),
+    (NutGrade::Iso3506_2ClassA5_035, "ISO 3506-2 class A5-035"),
+    (NutGrade::Iso3506_2ClassA5_040, "ISO 3506-2 class A5-040"),
+    (NutGrade::Iso3506_2ClassC1_50, "ISO 3506-2 class C1-50"),
+    (NutGrade::Iso3506_2ClassC1_70, "ISO 3506-2 class C1-70"),
+    (NutGrade::Iso3506_2ClassC1_110, "ISO 3506-2 class C1-110"),
+    (NutGrade::Iso3506_2ClassC3_80, "ISO 3506-2 class C3-80"),
+    (NutGrade::Iso3506_2ClassC4_50, "ISO 3506-2 class C4-50"),
+    (NutGrade::Iso3506_2ClassC4_70, "ISO 3506-2 class C4-70"),
+    (NutGrade::Iso3506_2ClassF1_45, "ISO 3506-2 class F1-45"),
+    (NutGrade::Iso3506_2ClassF1_60, "ISO 3506-2 class F1-60"),
+    (NutGrade::AstmF594Group1Af, "ASTM F594 group 1 AF"),
+    (NutGrade::AstmF594Group1A, "ASTM F594 group 1 A"),
+    (NutGrade::AstmF594Group1Cw1, "ASTM F594 group 1 CW1"),
+    (NutGrade::AstmF594Group1Cw2, "ASTM F594 group 1 CW2"),
+    (NutGrade::AstmF594Group2Af, "ASTM F594 group 2 AF"),
+    (NutGrade::AstmF594Group2A, "ASTM F594 group 2 A"),
+    (NutGrade::AstmF594Group2Cw1, "ASTM F594 group 2 CW1"),
+    (NutGrade::AstmF594Group2Cw2, "ASTM F594 group 2 CW2"),
 ];
 
 /// Strength of a nut on a thread.
@@ -266,7 +406,8 @@ impl NutGrade {
     /// Strength of a nut of this grade and shape on a thread, tapped as its finish asks for
     /// ([`Finish::nut_tapping`](super::Finish::nut_tapping)).
     ///
-    /// Sources: SAE J995, ASTM A563 Tables 3 and 4, ASTM A194, ISO 898-2, ISO 10684 Annex A; the row
+    /// Sources: SAE J995, ASTM A563 Tables 3 and 4, ASTM A194, ASTM F594, ISO 898-2, ISO 10684 Annex A, ISO 3506-2
+    /// clauses 5.2.3 and 5.2.4 (the number of a class is a tenth of its proof stress in MPa); the row
     /// says which and how it is known. Tapped oversize, ASTM A563 O, A and B lose a quarter and DH heavy hex a
     /// seventh; metric nuts M8 and M10 bear what ISO 10684 gives, and from M12 on all that ISO 898-2 asks
     /// (ISO 10684, clause 7, in an extract of AS/NZS 1214).
@@ -331,6 +472,21 @@ impl NutGrade {
         self.usual_class().is_some()
     }
 
+    /// Whether it is a grade of stainless steel: ISO 3506-2, ASTM F594, and ASTM A194 8 and 8M.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// assert!(NutGrade::Iso3506_2ClassA4_70.is_stainless());
+    /// assert!(!NutGrade::Iso898_2Class8.is_stainless());
+    /// ```
+    #[must_use]
+    pub fn is_stainless(self) -> bool {
+        let name = name_of(&NAMES, self);
+        matches!(self, Self::AstmA194_8Class1 | Self::AstmA194_8mClass1)
+            || name.starts_with(ISO_3506_2)
+            || name.starts_with("ASTM F594 ")
+    }
+
     /// The class of ISO 898-2 that a class of ISO 10684 is tapped oversize from.
     const fn usual_class(self) -> Option<Self> {
         Some(match self {
@@ -354,6 +510,10 @@ impl NutGrade {
             subject: format!("a {shape} nut of {self}, tapped oversize"),
             reason,
         };
+        if self.is_stainless() {
+            self.row(shape, thread)?;
+            return Err(no_value("nuts of stainless steel are not made so"));
+        }
         if thread.is_unified() {
             let row = self.row(shape, thread)?;
             let stress = row.proof_stress_overtapped;
@@ -451,7 +611,11 @@ impl FromStr for NutGrade {
         let plain = text.trim();
         let is = |name: &str| {
             let short = name.split_once(' ').map_or(name, |(_, rest)| rest);
-            name.eq_ignore_ascii_case(plain) || short.eq_ignore_ascii_case(plain)
+            // Like the bolts of ISO 3506-1, these have names that no other standard uses.
+            let class = name.strip_prefix(ISO_3506_2).unwrap_or(short);
+            [name, short, class]
+                .iter()
+                .any(|own| own.eq_ignore_ascii_case(plain))
         };
         let found = NAMES.iter().find(|(_, name)| is(name));
         found

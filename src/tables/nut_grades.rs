@@ -152,6 +152,8 @@ pub enum NutThreads {
     MetricCoarse,
     /// ISO metric fine.
     MetricFine,
+    /// ISO metric, coarse and fine.
+    Metric,
 }
 
 impl NutThreads {
@@ -183,6 +185,7 @@ impl NutThreads {
                 is(UnifiedSeries::Unf) || (unified.is_some() && !coarse && fine)
             }
             Self::MetricCoarse => thread.metric_row().is_some() && thread.is_coarse(),
+            Self::Metric => Self::MetricCoarse.covers(thread) || Self::MetricFine.covers(thread),
             Self::MetricFine => {
                 thread.metric_row().is_some()
                     && MetricThread::coarse(thread.nominal_diameter()).is_some()
@@ -200,6 +203,7 @@ impl NutThreads {
             Self::Un12AndFiner => "UNF, 12UN and finer",
             Self::MetricCoarse => "metric coarse",
             Self::MetricFine => "metric fine",
+            Self::Metric => "metric, coarse and fine",
         }
     }
 }
@@ -250,21 +254,21 @@ pub struct NutGradeRow {
 }
 
 impl NutGradeRow {
-    /// Every row of the inch standards: SAE J995, ASTM A563 and A194, ASME B18.16.6.
+    /// Every row of the inch standards: SAE J995, ASTM A563, A194 and F594, ASME B18.16.6.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_inch().len(), 92);
+    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_inch().len(), 124);
     /// ```
     #[must_use]
     pub fn all_inch() -> &'static [Self] {
         &generated::nut_grades_inch::NUT_GRADES_INCH
     }
 
-    /// Every row of the metric standards: ISO 898-2, with the fine threads of former ISO 898-6, and
-    /// the oversize tapped nuts of ISO 10684.
+    /// Every row of the metric standards: ISO 898-2, with the fine threads of former ISO 898-6,
+    /// the oversize tapped nuts of ISO 10684, and ISO 3506-2.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_metric().len(), 52);
+    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_metric().len(), 143);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {
@@ -327,7 +331,7 @@ pub enum NutStanding {
 /// [`nut_pairing`](crate::strength::strip::nut_pairing).
 ///
 /// The standards let a nut of higher proof stress stand in everywhere (read in ASTM A354; for
-/// ISO 898-2 in an extract of DIN EN 20898-2).
+/// ISO 898-2 in an extract of DIN EN 20898-2). Of stainless steel that was not read.
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -369,7 +373,7 @@ impl NutPairing {
     /// Every pairing.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutPairing::all().len(), 54);
+    /// assert_eq!(shankline::tables::nut_grades::NutPairing::all().len(), 93);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -393,13 +393,9 @@ impl FoundNut {
 }
 
 /// Whether a nut that nobody named is of a steel for a bolt: stainless for stainless, and weathering steel for none.
-const fn is_of_steel_like(nut: NutGrade, bolt: BoltGrade) -> bool {
-    let is_stainless = matches!(
-        nut,
-        NutGrade::AstmA194_8Class1 | NutGrade::AstmA194_8mClass1
-    );
+fn is_of_steel_like(nut: NutGrade, bolt: BoltGrade) -> bool {
     let is_weathering = matches!(nut, NutGrade::AstmA563C3 | NutGrade::AstmA563Dh3);
-    is_stainless == matches!(bolt, BoltGrade::Stainless(_)) && !is_weathering
+    nut.is_stainless() == bolt.is_stainless() && !is_weathering
 }
 
 /// The grades in which nuts of this shape are made with a thread, as they are tapped, the weakest first.

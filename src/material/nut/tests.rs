@@ -87,3 +87,82 @@ fn a_class_with_z_is_oversize_whatever_is_asked() {
     assert_eq!(nut.tapping, NutTapping::Oversize);
     assert_eq!(nut.proof_stress, megapascals(698.0));
 }
+
+/// ISO 3506-2, 5.2.3 and 5.2.4: the number of the class is a tenth of the proof stress in MPa, for coarse and fine
+/// threads. The extract gives A2-70, C1-110 and A4-040 as examples.
+#[test]
+fn the_class_of_a_stainless_nut_is_a_tenth_of_its_proof_stress() {
+    let classes = NutGrade::all().filter(|grade| grade.to_string().starts_with(ISO_3506_2));
+    let mut read = 0;
+    for grade in classes {
+        let name = grade.to_string();
+        let class = name.strip_prefix(ISO_3506_2).unwrap();
+        assert_eq!(class.parse::<NutGrade>().unwrap(), grade);
+        let number = class.split_once('-').unwrap().1;
+        let shapes: &[_] = if number.starts_with('0') {
+            &[NutShape::Thin]
+        } else {
+            &[NutShape::Style1, NutShape::Style2]
+        };
+        for (shape, thread) in shapes
+            .iter()
+            .flat_map(|shape| ["M1.6", "M5", "M12", "M12x1.25", "M24"].map(|size| (*shape, size)))
+        {
+            let nut = grade.strength(shape, &thread.parse().unwrap(), NutTapping::Usual);
+            let nut = nut.unwrap_or_else(|error| panic!("{error}"));
+            let stress = 10.0 * number.parse::<f64>().unwrap();
+            assert_eq!(nut.proof_stress, megapascals(stress), "{name} {thread}");
+            assert_eq!(nut.cautions().iter().count(), 0);
+        }
+        assert!(grade.is_stainless(), "{name}");
+        read += 1;
+    }
+    assert_eq!(read, 38);
+    assert!(NutGrade::AstmF594Group1Cw1.is_stainless());
+    assert!(!NutGrade::AstmA563Dh3.is_stainless());
+}
+
+#[test]
+fn what_no_stainless_nut_is_made_for_is_told() {
+    let ask = |grade: NutGrade, shape, thread: &str, tapping| {
+        let thread = thread.parse().unwrap();
+        grade.strength(shape, &thread, tapping)
+    };
+    let refused = |grade, shape, thread| {
+        let error = ask(grade, shape, thread, NutTapping::Usual).unwrap_err();
+        error.to_string()
+    };
+    let a4 = NutGrade::Iso3506_2ClassA4_70;
+    for shape in [NutShape::Style1, NutShape::Style2] {
+        let large = refused(a4, shape, "M42");
+        assert!(
+            large.ends_with("it must be from 1.600 mm (0.0630 in) to 39.000 mm (1.5354 in)"),
+            "{large}"
+        );
+    }
+    let ferritic = refused(NutGrade::Iso3506_2ClassF1_45, NutShape::Style1, "M30");
+    assert!(ferritic.contains("to 24.000 mm"), "{ferritic}");
+    let shapes = refused(a4, NutShape::Thin, "M12");
+    assert!(
+        shapes.ends_with("shapes of that grade: style 1, style 2"),
+        "{shapes}"
+    );
+    let thread = refused(a4, NutShape::Style1, "1/2-13 UNC");
+    assert!(
+        thread.ends_with("its threads are metric, coarse and fine"),
+        "{thread}"
+    );
+    let group = refused(NutGrade::AstmF594Group1Cw1, NutShape::Hex, "3/4-10 UNC");
+    assert!(group.contains("to 15.875 mm (0.6250 in)"), "{group}");
+    let noted = |thread| {
+        let nut = ask(a4, NutShape::Style1, thread, NutTapping::Usual);
+        nut.unwrap().note
+    };
+    assert_eq!(noted("M24"), None);
+    assert!(noted("M27").is_some_and(|note| note.contains("M24")));
+    // Not hot-dip galvanized, so that no strength of one tapped oversize is made up from ISO 10684.
+    for thread in ["M8", "M16"] {
+        let error = ask(a4, NutShape::Style1, thread, NutTapping::Oversize).unwrap_err();
+        assert!(matches!(error, Error::NoValue { .. }), "{error}");
+    }
+}

@@ -35,7 +35,8 @@ pub enum PairStanding {
     /// The standard of the bolt lets it stand in, by name.
     Suitable,
     /// Its proof stress is not below that of a nut so listed, which the standards let stand in (read in ASTM
-    /// A354; for ISO 898-2 in an extract of DIN EN 20898-2).
+    /// A354; for ISO 898-2 in an extract of DIN EN 20898-2). Never a nut of stainless steel, nor in place of one:
+    /// nothing read says so.
     StandsIn,
 }
 
@@ -378,8 +379,11 @@ impl Pair<'_> {
         }
     }
 
-    /// Whether a nut bears on this thread what the nut of a row bears.
+    /// Whether a nut bears on this thread what the nut of a row bears, and may so stand in for it.
     fn reaches(&self, own: &NutStrength, row: &NutPairing, tapping: NutTapping) -> bool {
+        if own.grade.is_stainless() || row.nut.is_stainless() {
+            return false;
+        }
         let shape = row.shape.unwrap_or(self.shape);
         let listed = row.nut.strength(shape, self.thread, tapping);
         listed.is_ok_and(|listed| own.proof_stress >= listed.proof_stress)

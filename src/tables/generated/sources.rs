@@ -353,8 +353,15 @@ pub(in crate::tables) static EN1993_36110: Source = Source { key: "en1993-36110"
 pub(in crate::tables) static EN1090_824_RECALLED: Source = Source { key: "en1090-824-recalled", document: "EN 1090-2", edition: Some("2018"), locator: "8.2.4, washers of preloaded bolts", read_in: "recalled" };
 pub(in crate::tables) static NDS_12_1_3: Source = Source { key: "nds-12.1.3", document: "NDS", edition: Some("to 2018"), locator: "12.1.3, bolts", read_in: "handbook chapter" };
 pub(in crate::tables) static EN1995_10432_RECALLED: Source = Source { key: "en1995-10432-recalled", document: "EN 1995-1-1", edition: Some("2004"), locator: "10.4.3(2), washers", read_in: "recalled" };
+pub(in crate::tables) static ISO3506_2_2020: Source = Source { key: "iso3506-2-2020", document: "ISO 3506-2", edition: Some("2020"), locator: "clause 5.2.3: the number of the class is a tenth of the stress under proof load in MPa, styles 1 and 2", read_in: "an extract of the clause; a supplier sheet prints 500, 700 and 800 MPa for nuts of A2 and A4; M1.6 is the least size of the 1979 edition, M39 the greatest of those of 1979, 2009 and 2020 (M5 the least of 2020)" };
+pub(in crate::tables) static ISO3506_2_LARGE: Source = Source { key: "iso3506-2-large", document: "ISO 3506-2", edition: Some("2020"), locator: "clause 5.2.3, classes 70 and 80 above M24", read_in: "the rule as for smaller sizes; that the limit of M24 is gone was read of part 1 alone, and ASTM F836M has these classes of A1, A2 and A4 to M36" };
+pub(in crate::tables) static ISO3506_2_THIN: Source = Source { key: "iso3506-2-thin", document: "ISO 3506-2", edition: Some("2020"), locator: "clause 5.2.4: the number after the 0 is a tenth of the stress under proof load in MPa, thin nuts", read_in: "an extract of the clause; classes 025, 035 and 040 in a supplier catalogue" };
+pub(in crate::tables) static ISO3506_2_CF: Source = Source { key: "iso3506-2-cf", document: "ISO 3506-2", edition: Some("2020"), locator: "clause 5.2.3, martensitic and ferritic steels", read_in: "an extract of the clause, with C1-110 for example; the other classes in a supplier catalogue; the greatest size of F1 as in part 1" };
+pub(in crate::tables) static ISO3506_2_MATING: Source = Source { key: "iso3506-2-mating", document: "ISO 3506-2", edition: Some("2020"), locator: "clause 5.2.3: the class of the nut is that of the bolt it should be mated with", read_in: "an extract of the clause; that the steel is the same too, on two supplier pages" };
+pub(in crate::tables) static F594: Source = Source { key: "f594", document: "ASTM F594", edition: None, locator: "mechanical properties, alloy groups 1 and 2", read_in: "two supplier pages that agree" };
+pub(in crate::tables) static F594_BOLTS: Source = Source { key: "f594-bolts", document: "ASTM F594", edition: None, locator: "bolts of ASTM F593 of the same alloy group", read_in: "a supplier page" };
 
-pub(in crate::tables) static SOURCES: [&Source; 351] = [
+pub(in crate::tables) static SOURCES: [&Source; 358] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -706,4 +713,11 @@ pub(in crate::tables) static SOURCES: [&Source; 351] = [
     &EN1090_824_RECALLED,
     &NDS_12_1_3,
     &EN1995_10432_RECALLED,
+    &ISO3506_2_2020,
+    &ISO3506_2_LARGE,
+    &ISO3506_2_THIN,
+    &ISO3506_2_CF,
+    &ISO3506_2_MATING,
+    &F594,
+    &F594_BOLTS,
 ];

@@ -1,7 +1,8 @@
 //! Pairs of the standards, pairs by numbers, and pairs that finishes decide.
 
 use super::*;
-use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
+use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
+use crate::tables::galvanic::Metal;
 use crate::units::ksi;
 use alloc::string::ToString;
 
@@ -241,4 +242,102 @@ fn every_pair_gets_an_answer() {
         }
     }
     assert!(listed > 1000, "{listed}");
+}
+
+/// ISO 3506-2, 5.2.3: the class of the nut is that of the bolt. No other steel or class is listed; whether one lets the
+/// bolt break first, its proof stress says.
+#[test]
+fn stainless_nuts_go_with_stainless_bolts_of_their_class() {
+    let bare = Some(Finish::Bare(Metal::Stainless18Chromium));
+    let steel = Some(Finish::Bare(Metal::Steel));
+    let nut = |class: &str| class.parse::<NutGrade>().unwrap();
+    for finish in [None, bare] {
+        for thread in ["M5", "M8", "M12", "M12x1.25", "M24", "M30"] {
+            for shape in [NutShape::Style1, NutShape::Style2] {
+                for class in [
+                    "A1-50", "A2-50", "A2-70", "A2-80", "A4-70", "A4-80", "C1-110",
+                ] {
+                    let bolt: BoltGrade = class.parse().unwrap();
+                    let found = pair((thread, bolt, finish), (nut(class), shape, finish));
+                    assert_eq!(standing(found), Some(PairStanding::Named), "{class}");
+                }
+            }
+        }
+    }
+    let a2 = StainlessClass::A2_70;
+    let of = |grade, finish| (grade, NutShape::Style1, finish);
+    for other in ["A4-70", "A2-80", "C1-70", "C3-80"] {
+        let found = pair(("M12", a2, bare), of(nut(other), bare));
+        assert!(
+            matches!(found, Pairing::Outlasts { .. }),
+            "{other}: {found}"
+        );
+    }
+    let weaker = pair(("M12", a2, bare), of(nut("A2-50"), bare));
+    let Pairing::NotShown {
+        why: NotShown::Weaker { ratio },
+    } = weaker
+    else {
+        panic!("{weaker}");
+    };
+    assert!((ratio.value - 500.0 / 700.0).abs() < 1e-12);
+    // A4-100 has no nut of its class here.
+    let found = pair(
+        ("M12", StainlessClass::A4_100, bare),
+        of(nut("A4-80"), bare),
+    );
+    assert_eq!(found.severity(), Severity::Undecided);
+    // Carbon steel on stainless and the other way about: never a pair of a standard.
+    let carbon = pair(("M12", a2, bare), of(NutGrade::Iso898_2Class8, steel));
+    assert!(matches!(carbon, Pairing::Outlasts { .. }), "{carbon}");
+    let carbon = pair(("M12", a2, bare), of(NutGrade::Iso898_2Class6, steel));
+    assert!(matches!(carbon, Pairing::Outlasts { .. }), "{carbon}");
+    let carbon = pair(("M12", a2, bare), of(NutGrade::Iso898_2Class5, steel));
+    assert_eq!(carbon.severity(), Severity::Undecided);
+    let stainless = pair(
+        ("M12", PropertyClass::Class8_8, steel),
+        of(nut("A4-80"), bare),
+    );
+    assert!(matches!(stainless, Pairing::Outlasts { .. }), "{stainless}");
+    let stainless = pair(
+        ("M12", PropertyClass::Class8_8, steel),
+        of(nut("A2-70"), bare),
+    );
+    assert_eq!(stainless.severity(), Severity::Undecided);
+    for row in NutPairing::all() {
+        assert_eq!(row.bolt.is_stainless(), row.nut.is_stainless(), "{row:?}");
+    }
+    // A thin nut may strip.
+    let thin = pair(("M12", a2, bare), (nut("A2-035"), NutShape::Thin, bare));
+    assert_eq!(
+        thin,
+        Pairing::NotShown {
+            why: NotShown::Thin
+        }
+    );
+}
+
+/// ASTM F594: bolts of F593 of the same alloy group.
+#[test]
+fn inch_stainless_nuts_go_with_bolts_of_their_group() {
+    for (thread, bolt, nut) in [
+        (
+            "1/2-13 UNC",
+            AstmGrade::F593Group1Cw1,
+            NutGrade::AstmF594Group1Cw1,
+        ),
+        (
+            "1-8 UNC",
+            AstmGrade::F593Group2Cw2,
+            NutGrade::AstmF594Group2Cw2,
+        ),
+        (
+            "3/8-24 UNF",
+            AstmGrade::F593Group2Af,
+            NutGrade::AstmF594Group2Af,
+        ),
+    ] {
+        let found = pair((thread, bolt, None), (nut, NutShape::HeavyHex, None));
+        assert_eq!(standing(found), Some(PairStanding::Named), "{thread}");
+    }
 }
