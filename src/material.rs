@@ -46,6 +46,10 @@ use crate::tables::nanometres;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress};
 
+/// Shigley's substitute for a proof stress that is not given: Sp = 0.85 Sy (Mechanical Engineering Design, 9th ed.,
+/// chapter 8).
+pub(crate) const PROOF_OF_YIELD: f64 = 0.85;
+
 /// A bolt material.
 ///
 /// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"ISO 898-1 class 8.8"`,

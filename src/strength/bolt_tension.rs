@@ -2,7 +2,7 @@
 //!
 //! | method | load | factors | known how |
 //! |---|---|---|---|
-//! | [`Proof`](TensionMethod::Proof) | Sp At | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
+//! | [`Proof`](TensionMethod::Proof) | Sp At; 0.85 Sy At for grades without a proof stress | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
 //! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005 and 2010 read, later editions recalled |
 //! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, its page read |
 //! | [`Bs5950Simple`](TensionMethod::Bs5950Simple) | 0.8 pt At, for the load without prying | pt is a design strength | reproduced: a table of a designers' manual |
@@ -24,7 +24,7 @@ use super::shear::{
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
-use crate::material::{AstmGrade, BoltGrade, BoltStrength};
+use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD};
 use crate::tables::strengths::StressQuantity;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress, inches, ksi};
@@ -92,8 +92,36 @@ pub struct BoltTension {
     pub safety_factor: Option<f64>,
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
+    /// Whether the yield strength stands in for a proof stress.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    by_yield: bool,
     #[cfg_attr(feature = "serde", serde(skip))]
     origins: Origins,
+}
+
+/// The proof stress, or Shigley's substitute for one.
+fn proof_stress(strength: &BoltStrength) -> Result<StressOf, Error> {
+    let base = |what, symbol, value| Base {
+        what,
+        symbol,
+        value,
+        table: None,
+    };
+    match (strength.proof_stress, strength.yield_strength) {
+        (Some(proof), _) => {
+            let base = base("proof stress", "Sp", proof);
+            Ok(StressOf::share(1.0, base, "Sp"))
+        }
+        (None, Some(yielding)) => {
+            let base = base("yield strength", "Sy", yielding);
+            Ok(StressOf::share(PROOF_OF_YIELD, base, "0.85 * Sy"))
+        }
+        (None, None) => Err(Error::NoValue {
+            quantity: "proof stress",
+            subject: alloc::format!("{}", strength.grade),
+            reason: "its standard gives neither that nor a yield strength",
+        }),
+    }
 }
 
 /// Resistance of one bolt to tension by a method.
@@ -107,7 +135,7 @@ pub struct BoltTension {
 ///
 /// # Errors
 ///
-/// [`Error::NoValue`] if the grade has no proof stress or the code lists no such bolt;
+/// [`Error::NoValue`] if the grade has neither proof stress nor yield strength, or the code lists no such bolt;
 /// [`Error::OutOfRange`] for a design factor that is not from 1 to 100, a grip that is not positive and finite
 /// or leaves an A307 bolt nothing; [`Error::Mismatch`] if the strengths hold for another diameter.
 ///
@@ -117,7 +145,7 @@ pub struct BoltTension {
 /// # fn main() -> Result<(), shankline::Error> {
 /// let thread: Thread = "3/4-10 UNC".parse()?;
 /// let strength = AstmGrade::A307A.strength(inches(0.75))?;
-/// // A307 has no proof load: none is made up
+/// // A307 has no proof load and no yield strength: none is made up
 /// let proof = TensionMethod::Proof { design_factor: 2.0 };
 /// assert!(bolt_tension(&thread, &strength, proof, HeadShape::OnFace, None).is_err());
 /// # Ok(())
@@ -139,18 +167,7 @@ pub fn bolt_tension(
                 let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
                 return Err(out_of_range("design factor", design_factor, allowed));
             }
-            let value = strength.proof_stress.ok_or_else(|| Error::NoValue {
-                quantity: "proof stress",
-                subject: alloc::format!("{grade}"),
-                reason: "its standard gives none",
-            })?;
-            let base = Base {
-                what: "proof stress",
-                symbol: "Sp",
-                value,
-                table: None,
-            };
-            let stress = StressOf::share(1.0, base, "Sp");
+            let stress = proof_stress(strength)?;
             (stress, Section::Stress, None, Some(design_factor))
         }
         TensionMethod::Aisc360 { edition } => (
@@ -217,6 +234,7 @@ pub fn bolt_tension(
         resistance_factor,
         safety_factor,
         resistance,
+        by_yield: matches!(method, TensionMethod::Proof { .. }) && strength.proof_stress.is_none(),
         origins: Origins {
             thread: *thread,
             section,
@@ -266,7 +284,12 @@ impl BoltTension {
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
         let check = Check::new(Mode::BoltTension, Place::Bolt(1), load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        let by = if self.by_yield {
+            "85 % of the yield load, for want of a proof load (Shigley)"
+        } else {
+            self.method.name()
+        };
+        Ok(check.by(by).warned(self.cautions()))
     }
 
     /// What the user must be told.

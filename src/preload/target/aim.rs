@@ -6,7 +6,7 @@ use super::{PreloadTarget, TargetBase};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
-use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass};
+use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD, PropertyClass};
 use crate::source::Provenance;
 use crate::strength::shear::{AiscEdition, en_tensile_strength, en_yield_strength};
 use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
@@ -14,8 +14,6 @@ use crate::tables::stock_thread;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Ratio, Stress, inches, megapascals, millimetres, percent};
 
-/// Shigley's substitute for a proof stress that is not given: Sp = 0.85 Sy.
-const SUBSTITUTE: Ratio = percent(85.0);
 /// Upper fractile of the preload by the methods of EN 1090-2, as a share of fub As.
 const EN_UPPER: Ratio = percent(90.0);
 
@@ -287,7 +285,7 @@ impl PreloadTarget {
                     ),
                     (None, Some(load)) => (
                         TargetBase::SubstituteProofLoad,
-                        SUBSTITUTE * load,
+                        PROOF_OF_YIELD * load,
                         PreloadLimit::Yield { load },
                     ),
                     (None, None) => {
