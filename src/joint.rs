@@ -77,6 +77,7 @@ mod cut_plan;
 mod data;
 mod design;
 mod environment;
+mod given;
 mod in_hand;
 mod locking;
 mod nut_choice;
@@ -105,6 +106,7 @@ pub use design::{
     RuledOutReason, Score, TurnedDown, TurnedDownReason,
 };
 pub use environment::Environment;
+pub use given::Given;
 pub use in_hand::{BoltInHand, Contradiction, HandVerdict, ToDo, WantedBolt};
 pub use locking::{LeastProtrusion, ScrewLockReason, ScrewLocking, screw_locking};
 pub use nut_choice::{NutChoice, NutOption, NutReason};
@@ -122,8 +124,8 @@ pub use stack::{
 };
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
-    Account, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPreload,
-    JointStiffness, Missing, Need, NotConcerned, Pattern, Prying, RenderedSheet, RenderedVerdict,
-    Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening, TorqueTightening,
-    Verdict, Word,
+    Account, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad, JointMethods,
+    JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, Pattern, Prying,
+    RenderedSheet, RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip,
+    Tightening, TorqueTightening, Verdict, Word,
 };

@@ -217,9 +217,9 @@ pub mod prelude {
     pub use crate::caution::Caution;
     pub use crate::error::Error;
     pub use crate::joint::{
-        CutRule, Environment, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
-        JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, Pattern, Scope, Sheet, Stack,
-        Tightening, TorqueTightening, Verdict, Word,
+        CutRule, Environment, Finish, Given, Joint, JointBolt, JointBuilder, JointLoad,
+        JointMethods, JointNut, JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, Pattern,
+        Scope, Sheet, Stack, Tightening, TorqueTightening, Verdict, Word,
     };
     pub use crate::material::{
         AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,

@@ -1,9 +1,13 @@
 //! A value with its tolerance: minimum, nominal, maximum.
 
-use core::ops::Add;
+use alloc::format;
+use core::{
+    ops::{Add, Sub},
+    str::FromStr,
+};
 
 use crate::error::{Allowed, Amount, Error, Finite, not_negative, out_of_range, sane_length};
-use crate::units::Length;
+use crate::units::{Length, Measured, parse};
 
 /// Minimum, nominal and maximum of one value.
 ///
@@ -91,6 +95,41 @@ impl Spread<Length> {
             nominal: self.nominal - other.nominal,
             max: self.max - other.min,
         }
+    }
+}
+
+/// `"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm ± 0.5 mm"`: a value with its unit, and the tolerance either way.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::units::Length;
+/// let ply: Spread<Length> = "20 +/- 0.3 mm".parse().unwrap();
+/// assert_eq!(ply.nominal, millimetres(20.0));
+/// assert!("20 +/- 0.3".parse::<Spread<Length>>().is_err()); // no unit
+/// ```
+impl<Q: Measured + Add<Output = Q> + Sub<Output = Q>> FromStr for Spread<Q> {
+    type Err = Error;
+
+    fn from_str(text: &str) -> Result<Self, Error> {
+        let split = text.split_once("+/-").or_else(|| text.split_once('±'));
+        let Some((nominal, tolerance)) = split else {
+            return Ok(Self::exact(parse(text)?));
+        };
+        let starts_unit = |c: char| c.is_alphabetic() || c == '"';
+        let nominal: Q = if nominal.contains(starts_unit) {
+            parse(nominal)?
+        } else {
+            // "0.500 +/- 0.015 in": the unit stands once, at the end.
+            let unit_at = tolerance.find(starts_unit).unwrap_or(tolerance.len());
+            let (_, unit) = tolerance.split_at(unit_at);
+            parse(&format!("{nominal} {unit}"))?
+        };
+        let tolerance = parse(tolerance)?;
+        Ok(Self {
+            min: nominal - tolerance,
+            nominal,
+            max: nominal + tolerance,
+        })
     }
 }
 

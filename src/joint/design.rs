@@ -18,6 +18,7 @@ pub use space::{DesignSpace, HoleRule, OnHand};
 use super::Joint;
 use crate::error::Error;
 use parts::Parts;
+pub(super) use parts::nut_grade_for;
 use search::Search;
 
 impl Joint {
@@ -94,6 +95,7 @@ impl Joint {
     ///     methods: JointMethods::machine_design(2.0),
     ///     scope: Scope::Joint,
     ///     set_aside: Vec::new(),
+    ///     granted: Vec::new(),
     /// };
     /// let space = DesignSpace::new()
     ///     .threads(["M10".parse()?, "M12".parse()?, "M16".parse()?, "M20".parse()?])

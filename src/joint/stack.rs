@@ -193,8 +193,18 @@ pub struct Plane {
 }
 
 impl Stack {
-    /// A builder that makes this stack again, to change something of it.
-    pub(super) fn to_builder(&self) -> StackBuilder {
+    /// A builder that makes this stack again, to add to it.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let stack = Stack::builder().ply("a", Spread::exact(millimetres(8.0))).build()?;
+    /// let two = stack.to_builder().ply("b", Spread::exact(millimetres(5.0))).shear_planes([1]).build()?;
+    /// assert_eq!(two.plies().len(), 2);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn to_builder(&self) -> StackBuilder {
         StackBuilder::of(self.parts.clone())
     }
 

@@ -9,8 +9,10 @@ use super::{Candidate, Environment, LengthRules, Stack};
 use crate::derivation::Derivation;
 use crate::error::Error;
 
+mod builder;
 mod case;
 mod findings;
+mod granted;
 mod load;
 mod methods;
 mod modes;
@@ -21,7 +23,9 @@ mod sheet;
 mod tightening;
 mod verdict;
 
+pub use builder::JointBuilder;
 pub use findings::Finding;
+pub use granted::{Fact, Granted};
 pub use load::{JointLoad, Prying, Repeats};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
@@ -95,6 +99,12 @@ pub struct Joint {
     /// Modes that need not be decided here, each with a reason.
     #[cfg_attr(feature = "serde", serde(default))]
     pub set_aside: Vec<SetAside>,
+    /// What a [`JointBuilder`] took for granted; the verdict repeats it.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Vec::is_empty")
+    )]
+    pub granted: Vec<Granted>,
 }
 
 impl Joint {

@@ -266,7 +266,7 @@ impl<'de> Deserialize<'de> for RawSpread {
 impl RawSpread {
     fn spread<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(&self) -> Result<Spread<Q>, String> {
         match &self.0 {
-            Raw::One(RawQuantity::Text(text)) => spread_from_text(text).map_err(|e| e.to_string()),
+            Raw::One(RawQuantity::Text(text)) => text.parse().map_err(|e: Error| e.to_string()),
             Raw::One(quantity) => Ok(Spread::exact(
                 quantity.quantity().map_err(|e| e.to_string())?,
             )),
@@ -278,46 +278,21 @@ impl RawSpread {
             Raw::Spread(SpreadParts::PlusMinus {
                 nominal,
                 plus_minus,
-            }) => Ok(plus_minus_of(
-                nominal.named("nominal")?,
-                plus_minus.named("plus_minus")?,
-            )),
+            }) => {
+                let (nominal, tolerance): (Q, Q) =
+                    (nominal.named("nominal")?, plus_minus.named("plus_minus")?);
+                Ok(Spread {
+                    min: nominal - tolerance,
+                    nominal,
+                    max: nominal + tolerance,
+                })
+            }
         }
     }
 
     /// The lengths, or what is wrong with them after the name of their field.
     pub(crate) fn named(&self, field: &str) -> Result<Spread<Length>, String> {
         self.spread().map_err(|error| format!("{field}: {error}"))
-    }
-}
-
-/// `"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm ± 0.5 mm"`.
-fn spread_from_text<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(
-    text: &str,
-) -> Result<Spread<Q>, Error> {
-    let Some((nominal, tolerance)) = text.split_once("+/-").or_else(|| text.split_once('±'))
-    else {
-        return Ok(Spread::exact(super::parse(text)?));
-    };
-    let starts_unit = |c: char| c.is_alphabetic() || c == '"';
-    let nominal = if nominal.contains(starts_unit) {
-        super::parse(nominal)?
-    } else {
-        // "0.500 +/- 0.015 in": the unit stands once, at the end.
-        let unit_at = tolerance.find(starts_unit).unwrap_or(tolerance.len());
-        super::parse(&format!("{nominal} {}", &tolerance[unit_at..]))?
-    };
-    Ok(plus_minus_of(nominal, super::parse(tolerance)?))
-}
-
-fn plus_minus_of<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(
-    nominal: Q,
-    tolerance: Q,
-) -> Spread<Q> {
-    Spread {
-        min: nominal - tolerance,
-        nominal,
-        max: nominal + tolerance,
     }
 }
 

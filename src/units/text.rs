@@ -273,9 +273,8 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
 }
 
 /// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
-/// C. The value has 12
-/// significant digits, so that 0.485 in is 12.319 mm and not 12.318999999999999 mm. What would be infinite there
-/// is written in m, m2, Pa, rad or N/m, so that it can be read back.
+/// C. The value has 12 significant digits, and more only where it would be read as another quantity: a round trip is
+/// exact. What would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
     let (name, factor, zero) = match Q::DIMENSION {
@@ -291,18 +290,43 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
     };
     let value = (quantity.base() - zero) / factor;
     if value.is_infinite() && quantity.base().is_finite() {
-        let name = match Q::DIMENSION {
-            Dimension::Length => "m",
-            Dimension::Area => "m2",
-            Dimension::Stress => "Pa",
-            Dimension::Angle => "rad",
-            Dimension::Stiffness => "N/m",
-            _ => name,
-        };
-        return (quantity.base(), name);
+        return (quantity.base(), plain_unit(Q::DIMENSION).unwrap_or(name));
     }
-    let rounded = format!("{value:.11e}").parse().unwrap_or(value);
-    (rounded, name)
+    // The fewest digits that are read as the very same quantity.
+    let reads_back = |value: f64, name: &str| {
+        let back: Result<Q, Error> = from_value_and_unit(value, name);
+        back.is_ok_and(|back| back.base().to_bits() == quantity.base().to_bits())
+    };
+    let written = (11..=16).filter_map(|digits| format!("{value:.digits$e}").parse().ok());
+    let bits = value.to_bits();
+    let neighbours = [bits.wrapping_add(1), bits.wrapping_sub(1)].map(f64::from_bits);
+    for written in written.chain(neighbours) {
+        if reads_back(written, name) {
+            return (written, name);
+        }
+    }
+    let plain = match Q::DIMENSION {
+        Dimension::Temperature => "K",
+        _ => plain_unit(Q::DIMENSION).unwrap_or(name),
+    };
+    if reads_back(quantity.base(), plain) {
+        return (quantity.base(), plain);
+    }
+    // What is not a number, and what is colder than cold.
+    (format!("{value:.11e}").parse().unwrap_or(value), name)
+}
+
+/// The unit in which the number is that of SI base units.
+#[cfg(feature = "serde")]
+const fn plain_unit(dimension: Dimension) -> Option<&'static str> {
+    match dimension {
+        Dimension::Length => Some("m"),
+        Dimension::Area => Some("m2"),
+        Dimension::Stress => Some("Pa"),
+        Dimension::Angle => Some("rad"),
+        Dimension::Stiffness => Some("N/m"),
+        _ => None,
+    }
 }
 
 /// A decimal, a fraction or a mixed number.

@@ -272,6 +272,7 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         } else {
             Vec::new()
         },
+        granted: Vec::new(),
     })
 }
 

@@ -11,7 +11,7 @@ use crate::material::{
     AstmGrade, BoltGrade, BoltStrength, Finish, NutGrade, NutStrength, NutTapping, PropertyClass,
     Severity,
 };
-use crate::parts::{Nut, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
+use crate::parts::{Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
 use crate::strength::strip::nut_pairing;
 use crate::tables::holes::{ClearanceHole, HoleFit};
 use crate::tables::nanometres;
@@ -390,6 +390,21 @@ impl FoundNut {
         let grade = named.chain(others).find(shown).or(strongest);
         grade.map(|nut| nut.grade)
     }
+}
+
+/// The grade of a nut for a bolt, by the rule of the search; none where the nut has no strengths in the tables.
+pub(in crate::joint) fn nut_grade_for(
+    bolt: &BoltStrength,
+    finish: Finish,
+    style: NutStyle,
+    thread: &Thread,
+) -> Result<Option<NutGrade>, Error> {
+    let nut = JointNut {
+        style,
+        grade: None,
+        finish: Some(finish),
+    };
+    Ok(FoundNut::find(nut, thread)?.grade_for(bolt, Some(finish), thread))
 }
 
 /// Whether a nut that nobody named is of a steel for a bolt: stainless for stainless, and weathering steel for none.

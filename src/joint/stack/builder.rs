@@ -369,6 +369,61 @@ impl StackBuilder {
         }
     }
 
+    /// The plies so far.
+    pub(in crate::joint) fn plies(&self) -> &[JointPly] {
+        &self.parts.plies
+    }
+
+    /// Takes the ply added last off again.
+    pub(in crate::joint) fn pop_ply(&mut self) -> Option<JointPly> {
+        self.parts.plies.pop()
+    }
+
+    pub(in crate::joint) const fn has_tapped_part(&self) -> bool {
+        self.parts.tapped_part.is_some()
+    }
+
+    pub(in crate::joint) const fn head_is_flat(&self) -> bool {
+        !matches!(self.parts.head_seat, HeadSeat::Countersunk { .. })
+    }
+
+    /// Whether any washer was said.
+    pub(in crate::joint) fn has_washers(&self) -> bool {
+        let parts = &self.parts;
+        !parts.washers_under_head.is_empty()
+            || parts.washer_to_add_under_head.is_some()
+            || parts.washers_under_nut.is_some()
+            || !parts.other_washers_under_nut.is_empty()
+    }
+
+    /// The same without any washer.
+    pub(in crate::joint) fn without_washers(mut self) -> Self {
+        let parts = &mut self.parts;
+        parts.washers_under_head.clear();
+        parts.washer_to_add_under_head = None;
+        parts.washers_under_nut = None;
+        parts.other_washers_under_nut.clear();
+        self
+    }
+
+    /// A hole in every ply that has none.
+    pub(in crate::joint) fn missing_holes_of(mut self, diameter: Length) -> Self {
+        for ply in &mut self.parts.plies {
+            ply.hole.get_or_insert(diameter);
+        }
+        self
+    }
+
+    /// The same without the round holes of a diameter.
+    pub(in crate::joint) fn without_holes_of(mut self, diameter: Length) -> Self {
+        for ply in &mut self.parts.plies {
+            if ply.slot.is_none() {
+                ply.hole = ply.hole.filter(|&hole| hole != diameter);
+            }
+        }
+        self
+    }
+
     /// Another hole in every ply.
     pub(in crate::joint) fn holes_of(mut self, diameter: Length) -> Self {
         for ply in &mut self.parts.plies {

@@ -170,6 +170,9 @@ impl fmt::Display for RenderedVerdict<'_> {
         for aside in &verdict.set_aside {
             writeln!(f, "  set aside  {}: {}", aside.mode, aside.reason)?;
         }
+        for granted in &verdict.granted {
+            writeln!(f, "  taken for granted  {granted}")?;
+        }
         self.not_concerned(f)
     }
 }

@@ -4,7 +4,7 @@ use alloc::{vec, vec::Vec};
 use core::fmt;
 
 use super::outcome::{MODES, Outcomes};
-use super::{Finding, Joint, JointPreload, Missing, Need, NotConcerned, Scope, SetAside};
+use super::{Finding, Granted, Joint, JointPreload, Missing, Need, NotConcerned, Scope, SetAside};
 use crate::caution::Caution;
 use crate::joint::{Candidate, NutOption};
 use crate::material::{BoltLoads, BoltStrength};
@@ -122,6 +122,8 @@ pub struct Verdict {
     pub missing: Vec<Missing>,
     /// What the caller has set aside.
     pub set_aside: Vec<SetAside>,
+    /// What nobody said and the builder of the joint took for granted.
+    pub granted: Vec<Granted>,
     /// What speaks for and against the kind of nut in this environment; none in a tapped part.
     pub nut: Option<NutOption>,
     /// What the user must be told.
@@ -179,6 +181,7 @@ impl Verdict {
             findings: out.findings,
             missing: out.missing,
             set_aside: joint.set_aside.clone(),
+            granted: joint.granted.clone(),
             nut: parts.nut,
             cautions: out.cautions,
             accounts,
