@@ -7,12 +7,12 @@
 //! Without a file it takes `examples/data/davit_socket.json`, which is also the template for requests
 //! of your own (beside it `seesaw_pivot.json`, a pivot with play, and `winch_foot.json`, a foot screwed into a
 //! tapped casting); `davit_group.json` says where the four
-//! bolts of the davit are. `examples/data/davit_socket_verdict.json` is the answer to it. Exit code: 0 if the joint
-//! holds , 1 if it does not or is undecided, 2 for a bad request.
+//! bolts of the davit are. `examples/data/davit_socket_report.json` is the answer to it. Exit code: 0 if the joint
+//! holds, 1 if it does not or is undecided, 2 for a bad request.
 
 use std::process::ExitCode;
 
-use shankline::joint::{Joint, Sheet, Verdict, tightening_order};
+use shankline::joint::{Joint, Report, ReportStyle, Sheet, tightening_order};
 use shankline::prelude::*;
 use shankline::strength::group::BoltPattern;
 
@@ -72,20 +72,15 @@ fn answer(text: &str, group: Option<&str>, form: Form) -> Result<bool, Box<dyn s
         UnitSystem::Si
     };
     match form {
-        Form::Json => println!("{}", serde_json::to_string_pretty(&verdict)?),
         Form::Sheet => print!("{}", sheet.render(system)),
-        Form::Report => report(&joint, &verdict, &sheet, system),
+        Form::Json => {
+            let report = Report::new(&joint, &verdict, &sheet, system)?;
+            println!("{}", serde_json::to_string_pretty(&report)?);
+        }
+        Form::Report => {
+            let report = Report::new(&joint, &verdict, &sheet, system)?;
+            print!("{}", report.render(ReportStyle::Text));
+        }
     }
     Ok(verdict.holds())
-}
-
-fn report(joint: &Joint, verdict: &Verdict, sheet: &Sheet, system: UnitSystem) {
-    println!("{}\n", joint.title);
-    println!("Checks");
-    println!("{}", verdict.render(system));
-    println!("{}", sheet.render(system));
-    println!("Cautions");
-    for caution in &verdict.cautions {
-        println!("  * {caution}");
-    }
 }

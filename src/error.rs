@@ -12,7 +12,8 @@ pub use amount::{Amount, ShownAmount};
 /// Why a question was refused.
 ///
 /// Each variant carries the offending value and what would have been permitted, so that a caller
-/// can show a message or act on the parts.
+/// can show a message or act on the parts. `Debug` writes the same sentence as `Display`: it is what a `main` that returns
+/// the error prints.
 ///
 /// ```
 /// use shankline::{Error, material::SaeGrade, units::inches};
@@ -24,7 +25,7 @@ pub use amount::{Amount, ShownAmount};
 ///      it must be from 6.350 mm (0.2500 in) to 38.100 mm (1.5000 in)",
 /// );
 /// ```
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[derive(Clone, PartialEq, thiserror::Error)]
 #[non_exhaustive]
 pub enum Error {
     /// A value lies outside what is meaningful or what the source covers. NaN, infinity, zero and
@@ -91,6 +92,12 @@ pub enum Error {
     /// The parts of a joint do not fit together.
     #[error("{0}")]
     Mismatch(String),
+}
+
+impl fmt::Debug for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        fmt::Display::fmt(self, f)
+    }
 }
 
 fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) -> String {

@@ -84,6 +84,7 @@ mod nut_choice;
 mod nut_end;
 mod order;
 mod ranking;
+mod report;
 mod reuse;
 mod rule_set;
 mod rules;
@@ -113,6 +114,12 @@ pub use nut_choice::{NutChoice, NutOption, NutReason};
 pub use nut_end::NutEnd;
 pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
+#[cfg(feature = "serde")]
+pub use report::Datum;
+pub use report::{
+    FORMAT, LayerKind, RenderedReport, Report, ReportBolt, ReportCheck, ReportLayer, ReportLength,
+    ReportLine, ReportPlane, ReportStep, ReportStyle, ReportTightening, ReportUnconcerned,
+};
 pub use reuse::{Reuse, reuse};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};

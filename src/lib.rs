@@ -159,6 +159,7 @@
 //! the joint. [`caution::GENERAL`] has these sentences for your own reports.
 
 #![cfg_attr(not(feature = "std"), no_std)]
+#![cfg_attr(docsrs, feature(doc_cfg))]
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
 
@@ -197,13 +198,12 @@ pub mod prelude {
     //! | [`thread`], [`tables`] | [`Thread`], [`AtLeast`], series of threads, [`NutShape`] |
     //! | [`material`] | grades of bolts and nuts and their strengths |
     //! | [`parts`] | [`ScrewSeries`], [`ScrewLength`], [`Zone`], [`Nut`] and [`Washer`] with their styles |
-    //! | [`joint`] | [`Stack`], [`LengthSearch`], [`LengthRules`], [`CutRule`], [`NutEnd`] |
+    //! | [`joint`] | [`Joint`] with its builder, parts, [`Verdict`] and [`Report`]; [`Stack`], [`LengthSearch`], [`LengthRules`] |
     //! | [`strength`] | [`bolt_shear`] with [`ShearMethod`], [`ShearBasis`], [`AiscEdition`] |
     //! | [`preload`] | torque forms, targets, ranges and tightening stresses |
     //! | the rest | [`Error`], [`Caution`], [`Spread`], [`PlusMinus`] |
     //!
-    //! The whole check and the design search are imported by name from [`joint`]:
-    //! `use shankline::joint::{Joint, JointBolt, ...}`.
+    //! The design search and the details of a joint are imported by name from [`joint`].
     //!
     //! [`units`]: crate::units
     //! [`thread`]: crate::thread
@@ -217,9 +217,9 @@ pub mod prelude {
     pub use crate::caution::Caution;
     pub use crate::error::Error;
     pub use crate::joint::{
-        CutRule, Environment, Finish, Given, Joint, JointBolt, JointBuilder, JointLoad,
+        CutRule, Environment, Fact, Finish, Given, Joint, JointBolt, JointBuilder, JointLoad,
         JointMethods, JointNut, JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, Pattern,
-        Scope, Sheet, Stack, Tightening, TorqueTightening, Verdict, Word,
+        Report, ReportStyle, Scope, Sheet, Stack, Tightening, TorqueTightening, Verdict, Word,
     };
     pub use crate::material::{
         AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,

@@ -177,6 +177,13 @@ fn write_number(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
 }
 
 #[cfg(feature = "serde")]
+impl<'de> serde::Deserialize<'de> for Amount {
+    fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        crate::units::quantity::deserialize_amount(deserializer)
+    }
+}
+
+#[cfg(feature = "serde")]
 impl serde::Serialize for Amount {
     /// A quantity as value and unit, a number or count as a number.
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {

@@ -36,6 +36,10 @@ pub use tightening::{JointPreload, JointStiffness, Tightening, TorqueTightening}
 pub use verdict::{Account, Verdict, Word};
 
 use case::Case;
+pub(super) fn closing_end(joint: &Joint) -> Result<super::NutEnd, Error> {
+    case::closing(joint)?.end()
+}
+
 use outcome::Outcomes;
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.

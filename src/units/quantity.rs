@@ -39,7 +39,7 @@ use serde::{
 };
 
 use super::{Length, Measured, Ratio, text};
-use crate::error::Error;
+use crate::error::{Amount, Error};
 use crate::spread::Spread;
 
 /// Writes a quantity as an object of value and unit.
@@ -232,6 +232,34 @@ impl<'de> Deserialize<'de> for RawQuantity {
             )),
         }
     }
+}
+
+/// An amount of any kind: what it is, its unit says; without one it is a number.
+pub(crate) fn deserialize_amount<'de, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Amount, D::Error> {
+    use super::Dimension as D;
+    let raw = RawQuantity::deserialize(deserializer)?;
+    let unit = match &raw {
+        RawQuantity::Bare(number) => return Ok(Amount::Number(*number)),
+        RawQuantity::Object { unit, .. } => unit,
+        RawQuantity::Text(_) => {
+            let why = "an amount is an object of value and unit, or a number";
+            return Err(de::Error::custom(why));
+        }
+    };
+    let amount = match text::dimension_of(unit) {
+        Some(D::Length) => raw.quantity().map(Amount::Length),
+        Some(D::Area) => raw.quantity().map(Amount::Area),
+        Some(D::Force) => raw.quantity().map(Amount::Force),
+        Some(D::Stress) => raw.quantity().map(Amount::Stress),
+        Some(D::Torque) => raw.quantity().map(Amount::Torque),
+        Some(D::Angle) => raw.quantity().map(Amount::Angle),
+        Some(D::Stiffness) => raw.quantity().map(Amount::Stiffness),
+        Some(D::Temperature) => raw.quantity().map(Amount::Temperature),
+        _ => return Err(de::Error::custom(format!("unknown unit \"{unit}\""))),
+    };
+    amount.map_err(de::Error::custom)
 }
 
 /// A length with tolerance as it stands in a file.

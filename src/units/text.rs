@@ -262,6 +262,12 @@ fn in_unit<Q: Measured>(unit: &str, value: impl Fn() -> Option<f64>) -> Result<Q
 }
 
 /// Reads the quantity `value` of the unit named `unit`.
+/// What kind of quantity a unit measures.
+#[cfg(feature = "serde")]
+pub(super) fn dimension_of(unit: &str) -> Option<Dimension> {
+    find_unit(unit).map(|unit| unit.dimension)
+}
+
 #[cfg(feature = "serde")]
 pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result<Q, Error> {
     let refuse = |problem| Error::QuantityText {
@@ -272,12 +278,9 @@ pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result
     in_unit(unit, || Some(value)).map_err(refuse)
 }
 
-/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
-/// C. The value has 12 significant digits, and more only where it would be read as another quantity: a round trip is
-/// exact. What would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
-#[cfg(feature = "serde")]
-pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
-    let (name, factor, zero) = match Q::DIMENSION {
+/// The unit that machines read a kind of quantity in, how many SI base units it has, and where it begins.
+const fn machine_unit(dimension: Dimension) -> (&'static str, f64, f64) {
+    match dimension {
         Dimension::Length => ("mm", 1e-3, 0.0),
         Dimension::Area => ("mm2", 1e-6, 0.0),
         Dimension::Force => ("N", 1.0, 0.0),
@@ -287,7 +290,23 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         Dimension::Stiffness => ("N/mm", 1e3, 0.0),
         Dimension::Potential => ("V", 1.0, 0.0),
         Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
-    };
+    }
+}
+
+/// The quantity rounded to the twelve digits that it is written with for machines: what is read back is the same.
+pub(crate) fn tidy<Q: Measured>(quantity: Q) -> Q {
+    let (_, factor, zero) = machine_unit(Q::DIMENSION);
+    let value = (quantity.base() - zero) / factor;
+    let rounded: Result<f64, _> = format!("{value:.11e}").parse();
+    rounded.map_or(quantity, |value| Q::from_base(value * factor + zero))
+}
+
+/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
+/// C. The value has 12 significant digits, and more only where it would be read as another quantity: a round trip is
+/// exact. What would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
+#[cfg(feature = "serde")]
+pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
+    let (name, factor, zero) = machine_unit(Q::DIMENSION);
     let value = (quantity.base() - zero) / factor;
     if value.is_infinite() && quantity.base().is_finite() {
         return (quantity.base(), plain_unit(Q::DIMENSION).unwrap_or(name));

@@ -36,7 +36,9 @@ pub struct Designs {
     /// How many combinations of thread, product, grade, nut and washer the space has. Each is feasible,
     /// rejected or among those ruled out.
     pub combinations: usize,
-    /// The whole check of the best design, with what was set aside and the cautions; none if nothing holds.
+    /// The whole check of the best design, with what was set aside and the cautions; none if nothing holds. As a
+    /// document it is a [`Report`](crate::joint::Report) of [`joint`](Self::joint).
+    #[cfg_attr(feature = "serde", serde(skip))]
     pub verdict: Option<Verdict>,
     pub(super) feasible: Vec<Design>,
     pub(super) rejected: Vec<TurnedDown>,

@@ -349,6 +349,7 @@ impl JointBuilder {
     /// let shim = JointPly::packing("shim", Spread::exact(millimetres(2.0)));
     /// let packed = Joint::builder("M8").ply("a", "5 mm").add(shim).ply("b", "5 mm");
     /// ```
+    #[allow(clippy::should_implement_trait)] // as on a stack
     pub fn add(mut self, ply: JointPly) -> Self {
         self.stack = self.stack.add(ply);
         self

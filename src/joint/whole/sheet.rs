@@ -10,6 +10,7 @@ use core::fmt;
 use super::case::closing;
 use super::{Joint, Pattern, Slip, Verdict, Word};
 use crate::error::Error;
+use crate::joint::report::length_name;
 use crate::joint::{
     CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, ScrewLocking,
     TighteningOrder, reuse,
@@ -18,7 +19,7 @@ use crate::material::Finish;
 use crate::parts::{Locking, Nut};
 use crate::preload::{Loosened, PreloadTarget};
 use crate::spread::Spread;
-use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees, shown};
+use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees};
 
 /// A mark that moved so far is plain to see: common practice, no source.
 const MARK: Angle = degrees(10.0);
@@ -603,13 +604,4 @@ fn preload_inspection(joint: &Joint, verdict: &Verdict) -> Result<Vec<SheetStep>
 fn is_glued(joint: &Joint) -> bool {
     let part = joint.stack.tapped_part();
     part.is_some_and(|part| part.lock == Some(ScrewLocking::Adhesive))
-}
-
-/// A length as its product is sold: `4 in`, `80 mm`.
-fn length_name(length: Length, inch: bool) -> String {
-    match crate::units::inch_fraction(length).filter(|_| inch) {
-        Some(fraction) => format!("{fraction} in"),
-        None if inch => format!("{}", shown(length, UnitSystem::UsCustomary)),
-        None => format!("{:.0}", shown(length, UnitSystem::Si)),
-    }
 }

@@ -19,7 +19,7 @@ use crate::strength::check::{Check, Mode, Place};
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize),
+    derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
 pub enum Word {
@@ -101,7 +101,6 @@ impl fmt::Display for Account {
 /// # }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Verdict {
     /// What the word speaks of.
@@ -128,16 +127,7 @@ pub struct Verdict {
     pub nut: Option<NutOption>,
     /// What the user must be told.
     pub cautions: Vec<Caution>,
-    #[cfg_attr(feature = "serde", serde(serialize_with = "by_mode"))]
     accounts: [Account; MODES],
-}
-
-#[cfg(feature = "serde")]
-fn by_mode<S: serde::Serializer>(
-    accounts: &[Account; MODES],
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    serializer.collect_map(Mode::ALL.iter().zip(accounts))
 }
 
 /// What a verdict is put together from, besides the outcomes.

@@ -183,26 +183,12 @@ impl JointBuilder {
         environment: &Environment,
         grants: &mut Grants,
     ) -> Result<JointNut, Error> {
-        let style = match self.nut {
-            Some(style) => style,
-            None => {
-                let choice = NutChoice::new(thread, environment)?;
-                let options = choice.options.iter().flat_map(|option| &option.styles);
-                let mut of_first = choice
-                    .options
-                    .iter()
-                    .take(1)
-                    .flat_map(|option| &option.styles);
-                let usual = of_first.find(|style| USUAL_NUTS.contains(style));
-                let style = usual.or_else(|| options.clone().next());
-                let Some(&style) = style else {
-                    return Err(Error::Mismatch(format!(
-                        "no nut of the tables has {thread}"
-                    )));
-                };
-                grants.0.push(Granted::new(Fact::Nut, style.to_string()));
-                style
-            }
+        let style = if let Some(style) = self.nut {
+            style
+        } else {
+            let style = usual_nut(thread, environment)?;
+            grants.0.push(Granted::new(Fact::Nut, style.to_string()));
+            style
         };
         let finish = grants.or(self.nut_finish, Fact::NutFinish, finish, finish.to_string());
         let grade = if self.nut_grade.is_some() {
@@ -272,6 +258,18 @@ impl JointBuilder {
         }
         stack.build()
     }
+}
+
+/// The nut that the surroundings ask for, of the usual style where several are made.
+fn usual_nut(thread: &Thread, environment: &Environment) -> Result<NutStyle, Error> {
+    let choice = NutChoice::new(thread, environment)?;
+    let of_first = choice.options.iter().take(1);
+    let mut of_first = of_first.flat_map(|option| &option.styles);
+    let usual = of_first.clone().find(|style| USUAL_NUTS.contains(style));
+    usual
+        .or_else(|| of_first.next())
+        .copied()
+        .ok_or_else(|| Error::Mismatch(format!("no nut of the tables has {thread}")))
 }
 
 fn usual_product(thread: &Thread) -> ScrewProduct {

@@ -1,0 +1,282 @@
+//! A report as text and as Markdown.
+
+use alloc::{format, string::String, vec::Vec};
+use core::fmt;
+
+use super::{Report, ReportCheck, ReportLine, ReportStep, ReportStyle};
+use crate::strength::check::Mode;
+use crate::units::shown;
+
+/// A report ready for `{}`; made by [`Report::render`].
+///
+/// ```
+/// # use shankline::joint::{Report, ReportStyle};
+/// fn text(report: &Report) -> String {
+///     report.render(ReportStyle::Text).to_string()
+/// }
+/// ```
+#[derive(Clone, Copy, Debug)]
+pub struct RenderedReport<'a> {
+    report: &'a Report,
+    style: ReportStyle,
+}
+
+impl<'a> RenderedReport<'a> {
+    pub(super) const fn of(report: &'a Report, style: ReportStyle) -> Self {
+        Self { report, style }
+    }
+
+    fn is_markdown(&self) -> bool {
+        self.style == ReportStyle::Markdown
+    }
+
+    fn title(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let title = if self.report.title.is_empty() {
+            "Joint"
+        } else {
+            &self.report.title
+        };
+        if self.is_markdown() {
+            writeln!(f, "# {}", escaped(title))
+        } else {
+            writeln!(f, "{title}\n{}", "=".repeat(title.chars().count()))
+        }
+    }
+
+    fn heading(&self, f: &mut fmt::Formatter<'_>, text: &str) -> fmt::Result {
+        if self.is_markdown() {
+            writeln!(f, "\n## {text}\n")
+        } else {
+            writeln!(f, "\n{text}\n{}", "-".repeat(text.chars().count()))
+        }
+    }
+
+    fn item(&self, f: &mut fmt::Formatter<'_>, text: &str) -> fmt::Result {
+        if self.is_markdown() {
+            writeln!(f, "- {}", escaped(text))
+        } else {
+            writeln!(f, "  {text}")
+        }
+    }
+
+    fn list(&self, f: &mut fmt::Formatter<'_>, title: &str, lines: &[String]) -> fmt::Result {
+        if lines.is_empty() {
+            return Ok(());
+        }
+        self.heading(f, title)?;
+        lines.iter().try_for_each(|line| self.item(f, line))
+    }
+
+    fn bolt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let (report, bolt) = (self.report, &self.report.bolt);
+        let show = |length| shown(length, report.units);
+        self.heading(f, "Bolt")?;
+        self.item(f, &bolt.name)?;
+        if let Some(nut) = &bolt.nut {
+            self.item(f, &format!("nut: {nut}"))?;
+        }
+        let added = match bolt.washers_added {
+            0 => String::new(),
+            count => format!(", {count} of them added"),
+        };
+        self.item(
+            f,
+            &format!(
+                "washers: {} under the head, {} under the nut{added}",
+                bolt.washers_under_head, bolt.washers_under_nut
+            ),
+        )?;
+        self.item(
+            f,
+            &format!(
+                "full shank at least to {}, full thread at the latest from {}, from under the head",
+                show(bolt.body_length_min),
+                show(bolt.grip_gaging_length_max)
+            ),
+        )?;
+        for plane in &report.planes {
+            let line = format!(
+                "shear plane after ply {}: worst case at {}, on {}",
+                plane.after_ply,
+                show(plane.position.max),
+                plane.worst
+            );
+            self.item(f, &line)?;
+        }
+        let protrusion = format!(
+            "sticks out {} to {} as bought; {:.2} threads are clear between nut and run-out",
+            show(bolt.protrusion.min),
+            show(bolt.protrusion.max),
+            bolt.clear_threads
+        );
+        self.item(f, &protrusion)?;
+        match (bolt.is_cut, bolt.cut_to) {
+            (true, Some(length)) => self.item(f, &format!("cut to {}", show(length))),
+            (true, None) => self.item(f, "cut where it is marked at the fit-up"),
+            _ => Ok(()),
+        }
+    }
+
+    fn layers(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let show = |length| shown(length, self.report.units);
+        self.heading(f, "Stack, from the head")?;
+        for layer in &self.report.layers {
+            let line = format!(
+                "{:<32} {:>10} ({} to {})",
+                layer.name,
+                format!("{}", show(layer.thickness.nominal)),
+                show(layer.thickness.min),
+                show(layer.thickness.max)
+            );
+            self.item(f, &line)?;
+        }
+        Ok(())
+    }
+
+    fn checks(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if self.report.checks.is_empty() {
+            return Ok(());
+        }
+        self.heading(f, "Checks")?;
+        if self.is_markdown() {
+            writeln!(
+                f,
+                "| used | of | where | load | resistance | by |\n|---:|---|---|---:|---:|---|"
+            )?;
+        }
+        let units = self.report.units;
+        for check in &self.report.checks {
+            let used = used(check);
+            let load = format!("{}", check.demand.shown(units));
+            let resistance = format!("{} ({})", check.resistance.shown(units), check.level);
+            if self.is_markdown() {
+                writeln!(
+                    f,
+                    "| {used:.0} % | {} | {} | {load} | {resistance} | {} |",
+                    check.mode,
+                    check.place,
+                    escaped(&check.method)
+                )?;
+            } else {
+                let place = format!("{}", check.place);
+                writeln!(
+                    f,
+                    "  {used:>4.0} %  {:<28}{place:<15}{load:>12} of {resistance:<22} {}",
+                    check.mode, check.method
+                )?;
+            }
+        }
+        Ok(())
+    }
+
+    fn steps(&self, f: &mut fmt::Formatter<'_>, title: &str, steps: &[ReportStep]) -> fmt::Result {
+        self.heading(f, title)?;
+        for step in steps {
+            if self.is_markdown() {
+                writeln!(
+                    f,
+                    "- [ ] {} *({})*",
+                    escaped(&step.line.text),
+                    escaped(&step.source)
+                )?;
+            } else {
+                writeln!(f, "  [ ] {}\n      ({})", step.line.text, step.source)?;
+            }
+        }
+        Ok(())
+    }
+}
+
+impl fmt::Display for RenderedReport<'_> {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let report = self.report;
+        self.title(f)?;
+        if self.is_markdown() {
+            writeln!(f, "\n**{}**", escaped(&report.headline))?;
+        } else {
+            writeln!(f, "\n{}", report.headline)?;
+        }
+        if let Some(worst) = report.checks.first() {
+            let line = format!("Governs: {}", worst.text);
+            writeln!(f, "{}{line}", if self.is_markdown() { "\n" } else { "" })?;
+        }
+        self.list(f, "Faults", &texts(&report.faults))?;
+        self.list(f, "Not checked", &texts(&report.missing))?;
+        self.bolt(f)?;
+        self.layers(f)?;
+        self.checks(f)?;
+        self.list(f, "To know and to do", &texts(&report.notes))?;
+        let set_aside = report.set_aside.iter();
+        let set_aside: Vec<String> = set_aside
+            .map(|aside| format!("{}: {}", aside.mode, aside.reason))
+            .collect();
+        self.list(f, "Set aside", &set_aside)?;
+        let granted: Vec<String> = report.granted.iter().map(|own| format!("{own}")).collect();
+        self.list(f, "Taken for granted", &granted)?;
+        self.heading(f, "In order, and not concerned")?;
+        if !report.in_order.is_empty() {
+            self.item(f, &format!("in order: {}", modes(report.in_order.iter())))?;
+        }
+        let mut reasons: Vec<&str> = Vec::new();
+        for own in &report.not_concerned {
+            if !reasons.contains(&own.why.as_str()) {
+                reasons.push(&own.why);
+            }
+        }
+        for why in reasons {
+            let of = report.not_concerned.iter().filter(|own| own.why == why);
+            let line = format!("not concerned ({why}): {}", modes(of.map(|own| &own.mode)));
+            self.item(f, &line)?;
+        }
+        self.steps(f, "For the workshop", &report.assembly)?;
+        self.steps(f, "For the inspector", &report.inspection)?;
+        let others: Vec<String> = report
+            .other_lengths
+            .iter()
+            .map(|other| {
+                let reasons = texts(&other.reasons);
+                if reasons.is_empty() {
+                    format!("{}: fits, but ranks behind", other.name)
+                } else {
+                    format!("{}: {}", other.name, reasons.join("; "))
+                }
+            })
+            .collect();
+        self.list(f, "Why not the other stock lengths", &others)?;
+        self.list(f, "Where the numbers come from", &report.sources)?;
+        self.list(f, "Cautions", &texts(&report.cautions))
+    }
+}
+
+/// A load just over its resistance is not shown as all of it.
+fn used(check: &ReportCheck) -> f64 {
+    if check.holds {
+        (check.utilisation * 100.0).min(100.0)
+    } else {
+        (check.utilisation * 100.0).max(101.0)
+    }
+}
+
+fn texts(lines: &[ReportLine]) -> Vec<String> {
+    lines.iter().map(|line| line.text.clone()).collect()
+}
+
+fn modes<'a>(modes: impl Iterator<Item = &'a Mode>) -> String {
+    let names: Vec<String> = modes.map(|mode| format!("{mode}")).collect();
+    names.join(", ")
+}
+
+/// Text in which Markdown sees no mark-up.
+fn escaped(text: &str) -> String {
+    let mut out = String::with_capacity(text.len());
+    for c in text.chars() {
+        if matches!(
+            c,
+            '\\' | '`' | '*' | '_' | '|' | '<' | '>' | '#' | '[' | ']'
+        ) {
+            out.push('\\');
+        }
+        out.push(c);
+    }
+    out
+}

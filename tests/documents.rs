@@ -1,0 +1,72 @@
+//! Documents come back as they went, to the bit: random joints and their reports.
+//!
+//! `VERDICT_CASES=10000 cargo test --release --all-features --test documents` for more of them.
+#![cfg(feature = "serde")]
+
+use shankline::joint::{FORMAT, Joint, Report, ReportStyle};
+use shankline::units::UnitSystem;
+
+#[path = "support/verdicts.rs"]
+mod verdicts;
+
+use verdicts::for_all;
+
+#[test]
+fn joints_and_reports_come_back_to_the_bit() {
+    for_all(600, |joint, dice| {
+        let text = serde_json::to_string(joint).unwrap();
+        let back: Joint =
+            serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
+        if back != *joint {
+            return Err(format!("another joint\n{joint:?}\n{back:?}"));
+        }
+        let units = if dice.now_and_then(50.0) {
+            UnitSystem::Si
+        } else {
+            UnitSystem::UsCustomary
+        };
+        let Ok(report) = joint.report(units) else {
+            return Ok(());
+        };
+        let text = serde_json::to_string(&report).unwrap();
+        let back: Report =
+            serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
+        if back != report {
+            return Err(format!("another report\n{report:?}\n{back:?}"));
+        }
+        // What is read back is written and shown alike.
+        assert_eq!(serde_json::to_string(&back).unwrap(), text);
+        for style in [ReportStyle::Text, ReportStyle::Markdown] {
+            assert_eq!(
+                back.render(style).to_string(),
+                report.render(style).to_string()
+            );
+        }
+        Ok(())
+    });
+}
+
+/// Every line of a report says what it is by a code, whatever the joint.
+#[test]
+fn every_line_has_a_code() {
+    for_all(300, |joint, _| {
+        let Ok(report) = joint.report(UnitSystem::Si) else {
+            return Ok(());
+        };
+        assert_eq!(report.format, FORMAT);
+        let steps = report.assembly.iter().chain(&report.inspection);
+        let lines = (report.faults.iter())
+            .chain(&report.notes)
+            .chain(&report.missing)
+            .chain(&report.cautions)
+            .chain(steps.map(|step| &step.line))
+            .chain(report.other_lengths.iter().flat_map(|other| &other.reasons));
+        for line in lines {
+            let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_';
+            if line.code.is_empty() || !line.code.chars().all(plain) || line.text.is_empty() {
+                return Err(format!("{line:?}"));
+            }
+        }
+        Ok(())
+    });
+}
