@@ -1,0 +1,248 @@
+//! A joint from its builder: what is taken for granted is said, what is said is kept, and nothing that matters is
+//! made up.
+
+use proptest::prelude::*;
+use shankline::joint::{
+    Account, Environment, Fact, Joint, JointBuilder, JointMethods, Pattern, Prying, Repeats,
+    TappedHole, TappedPart, Tightening,
+};
+use shankline::prelude::*;
+use shankline::strength::check::Mode;
+use shankline::tables::galvanic::Exposure;
+use shankline::tables::holes::HoleFit;
+
+fn facts(joint: &Joint) -> Vec<Fact> {
+    joint.granted.iter().map(|granted| granted.fact).collect()
+}
+
+fn described(builder: JointBuilder, name: &str) -> JointBuilder {
+    builder
+        .ply(name, "12 mm")
+        .material("S275 steel")
+        .end_distance("40 mm")
+        .edge_distance("40 mm")
+        .width("80 mm")
+}
+
+fn lap(thread: &str) -> JointBuilder {
+    described(described(Joint::builder(thread), "bracket"), "rail").across("4 kN")
+}
+
+/// With nothing said but plies and load, everything else is granted and listed.
+#[test]
+fn what_nobody_said_is_listed() {
+    let joint = lap("M12").build().unwrap();
+    let all = [
+        Fact::Product,
+        Fact::Grade,
+        Fact::BoltFinish,
+        Fact::Temperature,
+        Fact::Exposure,
+        Fact::Surroundings,
+        Fact::Nut,
+        Fact::NutFinish,
+        Fact::NutGrade,
+        Fact::Repeats,
+        Fact::Shock,
+        Fact::Washers,
+        Fact::Holes,
+        Fact::ShearPlanes,
+        Fact::Pattern,
+        Fact::Tightening,
+        Fact::Rules,
+        Fact::Methods,
+    ];
+    assert_eq!(facts(&joint), all);
+    let verdict = joint.check().unwrap();
+    assert_eq!(verdict.granted, joint.granted);
+    let text = verdict.render(UnitSystem::Si).to_string();
+    for granted in &joint.granted {
+        assert!(text.contains(&granted.to_string()), "{granted}\n{text}");
+    }
+    assert_eq!(verdict.word(), Word::Holds, "{text}");
+}
+
+/// What is said is not listed, and nothing is.
+#[test]
+fn what_is_said_is_not_granted() {
+    let joint = lap("M12")
+        .product(ScrewProduct::Iso4017)
+        .grade("10.9")
+        .finish(Finish::ZincFlake)
+        .environment(Environment::workshop())
+        .nut(NutStyle::Iso4032)
+        .nut_grade("ISO 898-2 class 10")
+        .repeats(Repeats::Never)
+        .shock_factor(1.0)
+        .washers(WasherStyle::Iso7090)
+        .holes(HoleFit::Close)
+        .shear_planes([1])
+        .pattern(Pattern::Single)
+        .snug()
+        .rules(LengthRules::fabrication(UnitSystem::Si))
+        .design_factor(2.0)
+        .build()
+        .unwrap();
+    assert_eq!(joint.granted, []);
+    assert_eq!(joint.stack.plies()[0].hole, Some(millimetres(13.0)));
+    assert_eq!(joint.bolt.grade, PropertyClass::Class10_9.into());
+    assert_eq!(joint.to_builder().build().unwrap(), joint);
+}
+
+/// Nothing is made up where it could hurt: materials, distances, prying, load factors and torque are asked for.
+#[test]
+fn what_matters_is_asked_for() {
+    let bare = Joint::builder("M12").ply("a", "12 mm").ply("b", "12 mm");
+    let sheared = bare
+        .clone()
+        .across("4 kN")
+        .build()
+        .unwrap()
+        .check()
+        .unwrap();
+    assert_eq!(sheared.word(), Word::Undecided);
+    let wanted: Vec<&str> = sheared
+        .to_decide()
+        .iter()
+        .map(|(need, _)| need.name())
+        .collect();
+    for name in ["material", "end distance", "edge distance"] {
+        assert!(wanted.contains(&name), "{name}: {wanted:?}");
+    }
+    let pulled = bare.along("4 kN").build().unwrap().check().unwrap();
+    assert_eq!(pulled.account(Mode::Prying), Account::Missing);
+    let factored = lap("M12").methods(JointMethods::en_1993()).build().unwrap();
+    let factored = factored.check().unwrap();
+    assert_eq!(factored.account(Mode::Loads), Account::Missing);
+}
+
+/// The parts that are taken go with the thread, the grade and the place.
+#[test]
+fn what_is_taken_goes_together() {
+    let fine = lap("M12x1.25").build().unwrap();
+    assert_eq!(fine.bolt.product, ScrewProduct::Iso8765);
+    let inch = lap("1/2-13 UNC").build().unwrap();
+    assert_eq!(inch.bolt.product, ScrewProduct::HexCapScrew);
+    assert_eq!(inch.bolt.grade, SaeGrade::Grade5.into());
+    let nut = inch.nut.unwrap();
+    assert_eq!(
+        (nut.style, nut.grade),
+        (NutStyle::Hex, Some(NutGrade::SaeJ995Grade5))
+    );
+    let shaken = lap("M12").vibration(true).build().unwrap();
+    assert_eq!(shaken.nut.unwrap().style, NutStyle::Iso7040);
+    let turning = lap("M12").vibration(true).rotates(true).build().unwrap();
+    assert_eq!(
+        turning.nut.unwrap().style.locking().to_string(),
+        "slotted nut with cotter pin"
+    );
+    let stainless = lap("M12")
+        .grade("A4-70")
+        .exposure(Exposure::Harsh)
+        .build()
+        .unwrap();
+    let nut = stainless.nut.unwrap();
+    assert_eq!(nut.grade, Some(NutGrade::Iso3506_2ClassA4_70));
+    assert_eq!(nut.finish, stainless.bolt.finish);
+    // A stronger bolt gets a stronger nut, another thread other holes and washers.
+    let stronger = lap("M12")
+        .build()
+        .unwrap()
+        .to_builder()
+        .grade("10.9")
+        .build()
+        .unwrap();
+    assert_eq!(stronger.nut.unwrap().grade, Some(NutGrade::Iso898_2Class10));
+    let larger = stronger.to_builder().thread("M20").build().unwrap();
+    assert_eq!(larger.stack.plies()[0].hole, Some(millimetres(22.0)));
+    assert_eq!(
+        larger.stack.washers_under_head()[0].thickness.nominal,
+        millimetres(3.0)
+    );
+    assert_eq!(larger.bolt.grade, PropertyClass::Class10_9.into());
+}
+
+#[test]
+fn a_tapped_part_takes_the_place_of_the_nut() {
+    let bed = TappedPart::new("bed")
+        .thread(
+            millimetres(18.0),
+            TappedHole::Blind {
+                depth: millimetres(30.0),
+            },
+        )
+        .material("ASTM A36 steel");
+    let joint = described(Joint::builder("M12"), "foot")
+        .tapped(bed)
+        .across("2 kN")
+        .build()
+        .unwrap();
+    assert_eq!(joint.nut, None);
+    assert_eq!(joint.stack.shear_planes(), [1]);
+    assert!(joint.stack.washers_under_nut().is_none());
+    assert!(!facts(&joint).contains(&Fact::Nut));
+}
+
+/// The first thing that cannot be read is what is refused.
+#[test]
+fn what_cannot_be_read_is_refused() {
+    let refused = |builder: JointBuilder| builder.build().unwrap_err().to_string();
+    for (builder, named) in [
+        (Joint::builder("M12").ply("a", "12"), "\"12\""),
+        (Joint::builder("N12").ply("a", "12 mm"), "N12"),
+        (lap("M12").grade("super"), "super"),
+        (lap("M12").across("4 mm"), "4 mm"),
+        (lap("M12").hole("wide"), "wide"),
+        (Joint::builder("M12").material("S275 steel"), "before"),
+        (Joint::builder("M12"), "plies"),
+        (lap("M12").across("-4 kN"), "load"),
+        (lap("M13"), "M13"),
+    ] {
+        let checked = match builder.clone().build() {
+            Ok(joint) => joint.check().unwrap_err().to_string(),
+            Err(_) => refused(builder),
+        };
+        assert!(checked.contains(named), "{named}: {checked}");
+    }
+    // NaN and infinity go no further.
+    let nan = lap("M12").across(newtons(f64::NAN)).build().unwrap();
+    assert!(nan.check().is_err());
+}
+
+/// An error in `main` reads as a sentence.
+#[test]
+fn an_error_prints_as_a_sentence() {
+    let error = Joint::builder("M12").ply("a", "12").build().unwrap_err();
+    assert_eq!(format!("{error:?}"), error.to_string());
+}
+
+proptest! {
+    /// A joint of a builder is made again by its builder, whatever was said; only what was not said is granted.
+    #[test]
+    fn a_joint_is_made_again(said in 0_u32..1 << 14, load in 0.0..20.0_f64) {
+        let is = |bit: u32| said & (1 << bit) != 0;
+        let mut builder = described(described(Joint::builder("M16"), "a"), "b").across(newtons(1e3 * load));
+        if is(0) { builder = builder.grade("10.9"); }
+        if is(1) { builder = builder.product(ScrewProduct::Iso4017); }
+        if is(2) { builder = builder.finish(Finish::ZincPlated { baked: true }); }
+        if is(3) { builder = builder.nut(NutStyle::Iso7042); }
+        if is(4) { builder = builder.washers(WasherStyle::Iso7090); }
+        if is(5) { builder = builder.holes(HoleFit::Loose); }
+        if is(6) { builder = builder.rows(2, 1).pitch("60 mm"); }
+        if is(7) { builder = builder.vibration(true); }
+        if is(8) { builder = builder.refits(2); }
+        if is(9) { builder = builder.temperatures("-10 C", "60 C"); }
+        if is(10) { builder = builder.tightening(Tightening::Snug); }
+        if is(11) { builder = builder.along("3 kN").prying(Prying::None); }
+        if is(12) { builder = builder.design_factor(1.5); }
+        if is(13) { builder = builder.no_washers(); }
+        let joint = builder.build().unwrap();
+        prop_assert_eq!(&joint.to_builder().build().unwrap(), &joint);
+        let granted = facts(&joint);
+        for (bit, fact) in [(0, Fact::Grade), (1, Fact::Product), (2, Fact::BoltFinish), (3, Fact::Nut),
+            (5, Fact::Holes), (6, Fact::Pattern), (9, Fact::Temperature), (10, Fact::Tightening), (12, Fact::Methods)] {
+            prop_assert_eq!(granted.contains(&fact), !is(bit), "{:?}", fact);
+        }
+        prop_assert!(joint.check().is_ok());
+    }
+}
