@@ -29,3 +29,33 @@ pub mod de {
         type Error = A::Error;
     }
 }
+
+/// Reads what is either named in one word, or said in full as an object.
+///
+/// # Errors
+///
+/// Those of the name, and of the object.
+pub(crate) fn named_or_full<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
+    deserializer: D,
+    by_name: fn(&str) -> Result<T, crate::error::Error>,
+) -> Result<T, D::Error> {
+    deserializer.deserialize_any(NamedOrFull(by_name))
+}
+
+struct NamedOrFull<T>(fn(&str) -> Result<T, crate::error::Error>);
+
+impl<'de, T: Deserialize<'de>> serde::de::Visitor<'de> for NamedOrFull<T> {
+    type Value = T;
+
+    fn expecting(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.write_str("a name, or an object with named fields")
+    }
+
+    fn visit_str<E: serde::de::Error>(self, name: &str) -> Result<T, E> {
+        (self.0)(name).map_err(E::custom)
+    }
+
+    fn visit_map<A: serde::de::MapAccess<'de>>(self, map: A) -> Result<T, A::Error> {
+        T::deserialize(serde::de::value::MapAccessDeserializer::new(map))
+    }
+}

@@ -70,3 +70,33 @@ fn every_line_has_a_code() {
         Ok(())
     });
 }
+
+/// Rules and methods stand by name or in full; a name that is none is told with those there are.
+#[test]
+fn rules_and_methods_stand_by_name() {
+    let text = std::fs::read_to_string("examples/data/davit_socket.json").unwrap();
+    let mut joint: serde_json::Value = serde_json::from_str(&text).unwrap();
+    for (field, name, wrong) in [
+        ("rules", "en_1090_preloaded", "\"rules\""),
+        ("methods", "aisc_asd_2016", "aisc_asd_2017"),
+    ] {
+        joint[field] = name.into();
+        let read: Joint = serde_json::from_value(joint.clone()).unwrap();
+        let full = serde_json::to_value(&read).unwrap()[field].clone();
+        assert!(full.is_object());
+        joint[field] = full;
+        assert_eq!(
+            serde_json::from_value::<Joint>(joint.clone()).unwrap(),
+            read
+        );
+        let mut spoiled = joint.clone();
+        for bad in [
+            serde_json::json!(wrong),
+            serde_json::json!([]),
+            serde_json::json!(1),
+        ] {
+            spoiled[field] = bad;
+            assert!(serde_json::from_value::<Joint>(spoiled.clone()).is_err());
+        }
+    }
+}

@@ -94,8 +94,10 @@ pub struct Joint {
     #[cfg_attr(feature = "serde", serde(default))]
     pub tightening: Option<Tightening>,
     /// Rules for its length.
+    #[cfg_attr(feature = "serde", serde(deserialize_with = "rules_or_their_name"))]
     pub rules: LengthRules,
     /// By which methods.
+    #[cfg_attr(feature = "serde", serde(deserialize_with = "methods_or_their_name"))]
     pub methods: JointMethods,
     /// What the verdict is to speak of.
     #[cfg_attr(feature = "serde", serde(default))]
@@ -109,6 +111,20 @@ pub struct Joint {
         serde(default, skip_serializing_if = "Vec::is_empty")
     )]
     pub granted: Vec<Granted>,
+}
+
+#[cfg(feature = "serde")]
+fn rules_or_their_name<'de, D: serde::Deserializer<'de>>(
+    deserializer: D,
+) -> Result<LengthRules, D::Error> {
+    crate::objects::named_or_full(deserializer, LengthRules::named)
+}
+
+#[cfg(feature = "serde")]
+fn methods_or_their_name<'de, D: serde::Deserializer<'de>>(
+    deserializer: D,
+) -> Result<JointMethods, D::Error> {
+    crate::objects::named_or_full(deserializer, JointMethods::named)
 }
 
 impl Joint {

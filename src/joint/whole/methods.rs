@@ -157,6 +157,67 @@ impl JointMethods {
         }
     }
 
+    /// The names of [`named`](Self::named).
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert!(JointMethods::NAMES.iter().all(|name| JointMethods::named(name).is_ok()));
+    /// ```
+    pub const NAMES: [&'static str; 10] = [
+        "machine_design",
+        "en_1993",
+        "aisc_lrfd_2005",
+        "aisc_lrfd_2010",
+        "aisc_lrfd_2016",
+        "aisc_lrfd_2022",
+        "aisc_asd_2005",
+        "aisc_asd_2010",
+        "aisc_asd_2016",
+        "aisc_asd_2022",
+    ];
+
+    /// A set of methods by its name, as a file may have it: machine design with a factor of 2, EN 1993-1-8, or AISC 360
+    /// with factored (LRFD) or service loads (ASD) in an edition.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::UnknownName`] with the names there are.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// use shankline::strength::shear::AiscEdition;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(JointMethods::named("aisc_asd_2016")?, JointMethods::aisc_asd(AiscEdition::E2016));
+    /// assert!(JointMethods::named("aisc").is_err()); // which edition, which loads?
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn named(name: &str) -> Result<Self, Error> {
+        let name = name.trim();
+        let edition = match name.rsplit_once('_') {
+            Some((_, "2005")) => Some(AiscEdition::E2005),
+            Some((_, "2010")) => Some(AiscEdition::E2010),
+            Some((_, "2016")) => Some(AiscEdition::E2016),
+            Some((_, "2022")) => Some(AiscEdition::E2022),
+            _ => None,
+        };
+        match (name, edition) {
+            ("machine_design", _) => Ok(Self::machine_design(2.0)),
+            ("en_1993", _) => Ok(Self::en_1993()),
+            (name, Some(edition)) if name.starts_with("aisc_lrfd_") && name.len() == 14 => {
+                Ok(Self::aisc_lrfd(edition))
+            }
+            (name, Some(edition)) if name.starts_with("aisc_asd_") && name.len() == 13 => {
+                Ok(Self::aisc_asd(edition))
+            }
+            _ => Err(Error::UnknownName {
+                what: "set of methods",
+                text: name.into(),
+                known: Self::NAMES.join(", "),
+            }),
+        }
+    }
+
     /// The methods, if the numbers in every one are in their ranges: also in those that the loads do not need.
     ///
     /// # Errors
