@@ -73,6 +73,7 @@
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
+//! | [`guide`] | a cookbook of short programs, and a glossary |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
 //! Parts are facts, joints are decisions: only [`joint`] knows of joints. [`prelude`] has what a length
@@ -243,6 +244,21 @@ pub mod prelude {
         millimetres, newton_metres, newtons, pound_force_feet, pounds_force, shown, square_inches,
         square_millimetres,
     };
+}
+
+pub mod guide {
+    //! What to read beside the reference.
+    //!
+    //! | page | what |
+    //! |---|---|
+    //! | [`cookbook`] | short questions, each with the whole program for it |
+    //! | [`glossary`] | terms and symbols of the trade, as this crate uses them |
+
+    #[doc = include_str!("guide/cookbook.md")]
+    pub mod cookbook {}
+
+    #[doc = include_str!("guide/glossary.md")]
+    pub mod glossary {}
 }
 
 /// Keeps the code in the README compiling.
