@@ -94,6 +94,74 @@ pub enum Error {
     Mismatch(String),
 }
 
+impl Error {
+    /// What kind of refusal it is, as a stable word for programs.
+    ///
+    /// ```
+    /// use shankline::{material::SaeGrade, units::inches};
+    /// assert_eq!(SaeGrade::Grade5.strength(inches(2.0)).unwrap_err().code(), "out_of_range");
+    /// ```
+    #[must_use]
+    pub const fn code(&self) -> &'static str {
+        match self {
+            Self::OutOfRange { .. } => "out_of_range",
+            Self::NotInTable { .. } => "not_in_table",
+            Self::NoValue { .. } => "no_value",
+            Self::Designation { .. } => "designation",
+            Self::UnknownName { .. } => "unknown_name",
+            Self::QuantityText { .. } => "quantity_text",
+            Self::Mismatch(_) => "mismatch",
+        }
+    }
+}
+
+/// As a document: `code`, the sentence as `text`, and what stands in it: `quantity` and `value` of what is out of range,
+/// `wanted` and `available` of a table, `subject`, the `given` text with its `position`.
+#[cfg(feature = "serde")]
+impl serde::Serialize for Error {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        use alloc::string::ToString;
+        use serde::ser::SerializeMap;
+        let mut map = serializer.serialize_map(None)?;
+        map.serialize_entry("code", self.code())?;
+        map.serialize_entry("text", &self.to_string())?;
+        match self {
+            Self::OutOfRange {
+                quantity,
+                value,
+                allowed,
+            } => {
+                map.serialize_entry("quantity", quantity)?;
+                map.serialize_entry("value", value)?;
+                map.serialize_entry("allowed", &allowed.to_string())?;
+            }
+            Self::NotInTable {
+                wanted, available, ..
+            } => {
+                map.serialize_entry("wanted", wanted)?;
+                map.serialize_entry("available", available)?;
+            }
+            Self::NoValue {
+                quantity, subject, ..
+            } => {
+                map.serialize_entry("quantity", quantity)?;
+                map.serialize_entry("subject", subject)?;
+            }
+            Self::Designation { text, position, .. } => {
+                map.serialize_entry("given", text)?;
+                map.serialize_entry("position", position)?;
+            }
+            Self::UnknownName { text, known, .. } => {
+                map.serialize_entry("given", text)?;
+                map.serialize_entry("available", known)?;
+            }
+            Self::QuantityText { text, .. } => map.serialize_entry("given", text)?,
+            Self::Mismatch(_) => {}
+        }
+        map.end()
+    }
+}
+
 impl fmt::Debug for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         fmt::Display::fmt(self, f)

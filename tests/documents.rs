@@ -100,3 +100,24 @@ fn rules_and_methods_stand_by_name() {
         }
     }
 }
+
+/// An error is a document too: a code, its sentence, and what stands in it.
+#[test]
+fn errors_are_documents() {
+    use shankline::prelude::*;
+    let refused: [(Error, &str); 4] = [
+        (SaeGrade::Grade5.strength(inches(2.0)).unwrap_err(), "value"),
+        (
+            Washer::find(WasherStyle::F436, &"M20".parse().unwrap()).unwrap_err(),
+            "wanted",
+        ),
+        ("N12".parse::<Thread>().unwrap_err(), "given"),
+        (JointMethods::named("best").unwrap_err(), "available"),
+    ];
+    for (error, field) in refused {
+        let document = serde_json::to_value(&error).unwrap();
+        assert_eq!(document["code"], error.code());
+        assert_eq!(document["text"], error.to_string());
+        assert!(!document[field].is_null(), "{document}");
+    }
+}
