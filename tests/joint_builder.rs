@@ -60,6 +60,12 @@ fn what_nobody_said_is_listed() {
         assert!(text.contains(&granted.to_string()), "{granted}\n{text}");
     }
     assert_eq!(verdict.word(), Word::Holds, "{text}");
+    // The word says so itself: what is read first may be all that is read.
+    let headline = verdict.headline(UnitSystem::Si);
+    assert_eq!(
+        headline,
+        "HOLDS (the whole joint), with 18 facts taken for granted"
+    );
 }
 
 /// What is said is not listed, and nothing is.

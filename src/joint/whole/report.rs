@@ -61,7 +61,11 @@ impl Verdict {
     pub fn headline(&self, system: UnitSystem) -> String {
         let scope = self.scope;
         match self.word() {
-            Word::Holds => format!("HOLDS ({scope})"),
+            Word::Holds => match self.granted.len() {
+                0 => format!("HOLDS ({scope})"),
+                1 => format!("HOLDS ({scope}), with 1 fact taken for granted"),
+                count => format!("HOLDS ({scope}), with {count} facts taken for granted"),
+            },
             Word::DoesNotHold => {
                 let exceeded = self.checks.iter().filter(|check| !check.holds());
                 let loads = exceeded.map(|check| format!("{check}"));
