@@ -181,6 +181,15 @@ pub struct ReportLayer {
     pub name: String,
     /// How thick it is.
     pub thickness: Spread<Length>,
+    /// The hole of a ply.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    pub hole: Option<Length>,
+    /// What a ply is made of, by name.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub material: Option<String>,
 }
 
 /// What a [`ReportLayer`] is.
@@ -594,6 +603,8 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
         kind,
         name: name.into(),
         thickness: thickness.map(tidy),
+        hole: None,
+        material: None,
     };
     let stack = &joint.stack;
     let mut layers = Vec::new();
@@ -606,7 +617,11 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
         layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
     }
     for (ply, number) in stack.plies().iter().zip(1..) {
-        layers.push(layer(LayerKind::Ply, &ply.name, ply.thickness));
+        layers.push(ReportLayer {
+            hole: ply.hole.map(tidy),
+            material: ply.material.clone().or_else(|| ply.timber.clone()),
+            ..layer(LayerKind::Ply, &ply.name, ply.thickness)
+        });
         if let Some(gap) = stack.gap_after(number) {
             layers.push(layer(LayerKind::Gap, "gap", gap));
         }

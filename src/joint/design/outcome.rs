@@ -279,6 +279,22 @@ impl Designs {
             .find(|&objective| design.score(objective) != next.score(objective))
     }
 
+    /// The joint with the parts of the best design; none if nothing holds.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`joint`](Self::joint).
+    ///
+    /// ```
+    /// use shankline::joint::{Designs, Joint};
+    /// fn chosen(designs: &Designs) -> Result<Option<Joint>, shankline::Error> {
+    ///     designs.best_joint()
+    /// }
+    /// ```
+    pub fn best_joint(&self) -> Result<Option<Joint>, Error> {
+        self.best().map(|best| self.joint(&best.choice)).transpose()
+    }
+
     /// The joint with the parts of a choice, to check it with all that the check says, or for its sheet.
     ///
     /// # Errors
@@ -298,6 +314,19 @@ impl Designs {
     pub fn joint(&self, choice: &DesignChoice) -> Result<Joint, Error> {
         let mut joint = self.start.clone();
         joint.bolt = choice.bolt;
+        // What was chosen is no longer taken for granted.
+        joint.granted.retain(|granted| {
+            use crate::joint::Fact;
+            !matches!(
+                granted.fact,
+                Fact::Product
+                    | Fact::Grade
+                    | Fact::Nut
+                    | Fact::NutGrade
+                    | Fact::Washers
+                    | Fact::Holes
+            )
+        });
         joint.nut = Some(choice.nut);
         let mut stack = joint.stack.to_builder();
         if let Some(style) = choice.washers {

@@ -4,13 +4,13 @@ use alloc::{format, vec::Vec};
 
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::joint::{HeadSeat, Joint, JointBolt, JointNut};
-use crate::material::BoltGrade;
+use crate::material::{BoltGrade, PropertyClass, SaeGrade};
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::strength::shear::AiscEdition;
 use crate::strength::timber::TimberMethod;
 use crate::tables::holes::{ClearanceHole, HoleFit, StructuralHole};
 use crate::thread::Thread;
-use crate::units::{Length, Ratio};
+use crate::units::{Length, Ratio, UnitSystem};
 
 use super::order;
 
@@ -183,6 +183,56 @@ impl DesignSpace {
     #[must_use]
     pub fn new() -> Self {
         Self::default()
+    }
+
+    /// What a dealer has: coarse threads from M6 to M30 or 1/4 to 1-1/4 in, bolts and screws with hexagon heads in two
+    /// grades, plain and lock nuts, plain washers, holes of normal fit. What is common is common practice, no source.
+    ///
+    /// # Errors
+    ///
+    /// Never, but for threads that are not in the tables.
+    ///
+    /// ```
+    /// use shankline::joint::DesignSpace;
+    /// use shankline::units::UnitSystem;
+    /// assert_eq!(DesignSpace::common(UnitSystem::Si).unwrap().threads.len(), 8);
+    /// ```
+    pub fn common(units: UnitSystem) -> Result<Self, Error> {
+        let read = |names: [&str; 8]| -> Result<Vec<Thread>, Error> {
+            names.into_iter().map(str::parse).collect()
+        };
+        Ok(match units {
+            UnitSystem::Si => Self::new()
+                .threads(read([
+                    "M6", "M8", "M10", "M12", "M16", "M20", "M24", "M30",
+                ])?)
+                .products([ScrewProduct::Iso4014, ScrewProduct::Iso4017])
+                .grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
+                .nut_styles([NutStyle::Iso4032, NutStyle::Iso7040, NutStyle::Iso7042])
+                .washers([WasherStyle::Iso7089])
+                .holes(HoleFit::Normal),
+            UnitSystem::UsCustomary => Self::new()
+                .threads(read([
+                    "1/4-20 UNC",
+                    "5/16-18 UNC",
+                    "3/8-16 UNC",
+                    "1/2-13 UNC",
+                    "5/8-11 UNC",
+                    "3/4-10 UNC",
+                    "1-8 UNC",
+                    "1-1/4-7 UNC",
+                ])?)
+                .products([ScrewProduct::HexCapScrew])
+                .grades([SaeGrade::Grade5, SaeGrade::Grade8])
+                .nut_styles([
+                    NutStyle::Hex,
+                    NutStyle::InsertLockNe,
+                    NutStyle::AllMetalLock,
+                    NutStyle::HexSlotted,
+                ])
+                .washers([WasherStyle::TypeANarrow])
+                .holes(HoleFit::Normal),
+        })
     }
 
     /// With these threads.

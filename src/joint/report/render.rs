@@ -1,7 +1,7 @@
 //! A report as text and as Markdown.
 
 use alloc::{format, string::String, vec::Vec};
-use core::fmt;
+use core::fmt::{self, Write as _};
 
 use super::{Report, ReportCheck, ReportLine, ReportStep, ReportStyle};
 use crate::strength::check::Mode;
@@ -121,13 +121,19 @@ impl<'a> RenderedReport<'a> {
         let show = |length| shown(length, self.report.units);
         self.heading(f, "Stack, from the head")?;
         for layer in &self.report.layers {
-            let line = format!(
+            let mut line = format!(
                 "{:<32} {:>10} ({} to {})",
                 layer.name,
                 format!("{}", show(layer.thickness.nominal)),
                 show(layer.thickness.min),
                 show(layer.thickness.max)
             );
+            if let Some(hole) = layer.hole {
+                write!(line, ", hole {}", show(hole))?;
+            }
+            if let Some(material) = &layer.material {
+                write!(line, ", {material}")?;
+            }
             self.item(f, &line)?;
         }
         Ok(())

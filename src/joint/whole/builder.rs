@@ -25,7 +25,7 @@ use crate::tables::galvanic::{Exposure, Metal};
 use crate::tables::holes::HoleFit;
 use crate::tables::washers::WasherStyle;
 use crate::thread::Thread;
-use crate::units::{Angle, Force, Length, ThermodynamicTemperature};
+use crate::units::{Angle, Force, Length, ThermodynamicTemperature, UnitSystem};
 
 mod fill;
 
@@ -61,6 +61,7 @@ mod fill;
 pub struct JointBuilder {
     title: String,
     thread: Option<Thread>,
+    any_size: Option<UnitSystem>,
     product: Option<ScrewProduct>,
     grade: Option<BoltGrade>,
     length: Option<Length>,
@@ -122,6 +123,32 @@ impl Joint {
         let mut builder = JointBuilder::default();
         builder.thread = builder.keep(thread.given());
         builder
+    }
+
+    /// Starts a joint whose bolt is to be chosen: [`JointBuilder::choose`] finds diameter, grade, length, nut and
+    /// washers, as far as nobody says them.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let designs = Joint::any_size(UnitSystem::Si)
+    ///     .ply("post", "10 mm").material("S235 steel").end_distance("40 mm").edge_distance("40 mm").width("80 mm")
+    ///     .ply("arm", "8 mm").material("S235 steel").end_distance("40 mm").edge_distance("40 mm").width("80 mm")
+    ///     .across("6 kN")
+    ///     .vibration(true)
+    ///     .choose()?;
+    /// let joint = designs.best_joint()?.expect("something holds");
+    /// assert_eq!(joint.bolt.thread.to_string(), "M8");
+    /// assert_eq!(joint.nut.unwrap().style, NutStyle::Iso7042); // the lightest lock nut: it is shaken
+    /// assert!(joint.check()?.holds());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn any_size(units: UnitSystem) -> JointBuilder {
+        JointBuilder {
+            any_size: Some(units),
+            ..JointBuilder::default()
+        }
     }
 
     /// A builder that makes this joint again, to change something of it. What was taken for granted is taken anew: a

@@ -6,8 +6,8 @@ use super::{
     ScrewProduct, Stack, String, Surroundings, Thread, Tightening, ToString, Vec, WasherStyle,
     Washers, format,
 };
-use crate::joint::NutChoice;
 use crate::joint::design::nut_grade_for;
+use crate::joint::{DesignSpace, Designs, NutChoice, Objective};
 use crate::material::{BoltGrade, PropertyClass, SaeGrade};
 use crate::tables::holes::{ClearanceHole, HoleFit};
 use crate::units::{UnitSystem, celsius, shown};
@@ -54,7 +54,8 @@ impl JointBuilder {
             return Err(error);
         }
         let Some(thread) = self.thread else {
-            return Err(Error::Mismatch("no thread was said".into()));
+            let why = "no thread was said: say one, or let one be chosen";
+            return Err(Error::Mismatch(why.into()));
         };
         let inch = thread.is_unified();
         let system = if inch {
@@ -125,6 +126,55 @@ impl JointBuilder {
             set_aside: self.set_aside,
             granted: grants.0,
         })
+    }
+
+    /// Searches the usual threads, products, grades, nuts and washers, as far as none was said, for the lightest bolt
+    /// with which the joint holds.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`build`](Self::build) and of [`Joint::design`].
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let undescribed = Joint::any_size(UnitSystem::UsCustomary).ply("a", "1/4 in").ply("b", "1/4 in").across("500 lbf");
+    /// let designs = undescribed.choose()?;
+    /// assert!(designs.best().is_none()); // what nobody knows is not proposed
+    /// assert!(!designs.rejected().is_empty());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn choose(mut self) -> Result<Designs, Error> {
+        let units = match (self.any_size, &self.thread) {
+            (Some(units), _) => units,
+            (None, Some(thread)) if thread.is_unified() => UnitSystem::UsCustomary,
+            (None, _) => UnitSystem::Si,
+        };
+        let common = DesignSpace::common(units)?;
+        let mut space = DesignSpace::new();
+        if self.thread.is_none() {
+            space.threads.clone_from(&common.threads);
+            self.thread = common.threads.get(common.threads.len() / 2).copied();
+        }
+        let joint = self.build()?;
+        let granted = |fact: Fact| joint.granted.iter().any(|granted| granted.fact == fact);
+        if granted(Fact::Product) {
+            space.products = common.products;
+        }
+        if granted(Fact::Grade) {
+            space.grades = common.grades;
+        }
+        if granted(Fact::Nut) {
+            space.nuts = common.nuts;
+        }
+        if granted(Fact::Washers) {
+            space.washers = common.washers;
+        }
+        if granted(Fact::Holes) {
+            space.holes = common.holes;
+        }
+        joint.design(&space, &[Objective::Mass])
     }
 
     fn load(&self, grants: &mut Grants) -> JointLoad {
@@ -307,6 +357,7 @@ pub(super) fn builder_of(joint: &Joint) -> JointBuilder {
     JointBuilder {
         title: joint.title.clone(),
         thread: Some(joint.bolt.thread),
+        any_size: None,
         product: said(Fact::Product).then_some(joint.bolt.product),
         grade: said(Fact::Grade).then_some(joint.bolt.grade),
         length: joint.bolt.length,
