@@ -193,6 +193,13 @@ impl<'a> RenderedReport<'a> {
     }
 }
 
+/// As text, in the units of the report.
+impl fmt::Display for Report {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        fmt::Display::fmt(&self.render(ReportStyle::Text), f)
+    }
+}
+
 impl fmt::Display for RenderedReport<'_> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let report = self.report;
