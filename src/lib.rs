@@ -71,6 +71,7 @@
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
+//! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
@@ -80,7 +81,7 @@
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`,
 //! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`,
-//! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`.
+//! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!
 //! # Conventions
 //!
@@ -167,6 +168,7 @@
 pub extern crate uom;
 extern crate alloc;
 
+pub mod catalogue;
 pub mod caution;
 pub mod derivation;
 pub mod error;
@@ -200,7 +202,7 @@ pub mod prelude {
     //! | [`joint`] | [`Stack`], [`LengthSearch`], [`LengthRules`], [`CutRule`], [`NutEnd`] |
     //! | [`strength`] | [`bolt_shear`] with [`ShearMethod`], [`ShearBasis`], [`AiscEdition`] |
     //! | [`preload`] | torque forms, targets, ranges and tightening stresses |
-    //! | the rest | [`Error`], [`Caution`], [`Spread`], [`PlusMinus`] |
+    //! | the rest | [`Error`], [`Caution`], [`Spread`], [`PlusMinus`], [`Key`] |
     //!
     //! The whole check and the design search are imported by name from [`joint`]:
     //! `use shankline::joint::{Joint, JointBolt, ...}`.
@@ -214,6 +216,7 @@ pub mod prelude {
     //! [`strength`]: crate::strength
     //! [`preload`]: crate::preload
 
+    pub use crate::catalogue::Key;
     pub use crate::caution::Caution;
     pub use crate::error::Error;
     pub use crate::joint::{

@@ -18,6 +18,7 @@
 use alloc::{format, string::ToString};
 
 mod astm;
+mod bolt_names;
 mod finish;
 mod fit;
 mod heat;
@@ -52,8 +53,11 @@ pub(crate) const PROOF_OF_YIELD: f64 = 0.85;
 
 /// A bolt material.
 ///
-/// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"ISO 898-1 class 8.8"`,
-/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"` and `"A193 B7"`.
+/// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"gr 5"`, `"SAE 5"`, `"ISO 898-1 class 8.8"`,
+/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"`, `"A193 B7"`, `"B7"`, and from
+/// its [code](crate::catalogue::Key::code). A bare number with a point is a class of ISO 898-1, never a grade of SAE
+/// or of ASTM F568M. `"A325"` and `"A490"` are refused with the grades they could mean: the types need nuts of
+/// their own, and A325 was weaker above 1 in until 2014.
 ///
 /// ```
 /// use shankline::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
@@ -65,7 +69,7 @@ pub(crate) const PROOF_OF_YIELD: f64 = 0.85;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum BoltGrade {
     /// A material the caller states the strengths of: see [`BoltStrength::stated`].

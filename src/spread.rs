@@ -1,9 +1,13 @@
 //! A value with its tolerance: minimum, nominal, maximum.
 
-use core::ops::Add;
+use alloc::{borrow::ToOwned, format};
+use core::ops::{Add, Sub};
+use core::str::FromStr;
 
-use crate::error::{Allowed, Amount, Error, Finite, not_negative, out_of_range, sane_length};
-use crate::units::Length;
+use crate::error::{
+    Allowed, Amount, Error, Finite, TextProblem, not_negative, out_of_range, sane_length,
+};
+use crate::units::{Length, Measured, parse, starts_unit};
 
 /// Minimum, nominal and maximum of one value.
 ///
@@ -57,6 +61,76 @@ impl<T: Copy> Spread<T> {
             nominal: function(self.nominal),
             max: function(self.max),
         }
+    }
+}
+
+impl<Q: Measured + Add<Output = Q> + Sub<Output = Q>> FromStr for Spread<Q> {
+    type Err = Error;
+
+    /// Reads a quantity with its tolerance as a drawing writes it: `20 mm`, `20 +/- 0.3 mm`, `20 mm ± 0.3 mm`,
+    /// `20 mm +0.1/-0.2`, `20 +0.1 -0.2 mm`, `20 mm +0.1/-0`. A unit that stands once is that of all numbers. How
+    /// quantities are written is told by [`parse`].
+    ///
+    /// # Errors
+    ///
+    /// [`Error::QuantityText`] for what [`parse`] refuses and for a tolerance that is negative or lacks one of its
+    /// two sides.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply: Spread<Length> = "20 mm +0.1/-0.2".parse()?;
+    /// assert!((ply.min - millimetres(19.8)).abs() < millimetres(1e-9));
+    /// assert!((ply.max - millimetres(20.1)).abs() < millimetres(1e-9));
+    /// assert_eq!("0.5 in".parse::<Spread<Length>>()?, Spread::exact(inches(0.5)));
+    /// assert!("20 mm +0.1".parse::<Spread<Length>>().is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    fn from_str(text: &str) -> Result<Self, Error> {
+        // Text from a drawing has a minus sign where a keyboard has a hyphen.
+        let text = &text.replace('−', "-");
+        let lacking = || Error::QuantityText {
+            text: text.into(),
+            expected: Q::DIMENSION,
+            problem: TextProblem::Tolerance,
+        };
+        let (nominal, plus, minus) = if let Some((nominal, both)) =
+            text.split_once("+/-").or_else(|| text.split_once('±'))
+        {
+            (nominal, both, both)
+        } else if let Some((nominal, rest)) = text.trim_start().split_once('+') {
+            if nominal.is_empty() {
+                return Ok(Self::exact(parse(text)?));
+            }
+            // "+0.1/-0.2" and "+0.1 -0.2": a hyphen within a fraction has no blank and no stroke before it.
+            let at = rest.rfind("/-").or_else(|| rest.rfind(" -"));
+            let (plus, minus) = rest.split_at(at.ok_or_else(lacking)?);
+            (nominal, plus.trim_end().trim_end_matches('/'), &minus[2..])
+        } else {
+            return Ok(Self::exact(parse(text)?));
+        };
+        // The last unit that is written is that of a number without one; "20 mm +0.1/-0.2" has its unit in front.
+        let unit_of = |part: &str| {
+            part.find(starts_unit)
+                .map(|at| part[at..].trim().to_owned())
+        };
+        let unit = unit_of(minus)
+            .or_else(|| unit_of(plus))
+            .or_else(|| unit_of(nominal));
+        let read = |part: &str| match (part.contains(starts_unit), &unit) {
+            (false, Some(unit)) => parse::<Q>(&format!("{} {unit}", part.trim())),
+            _ => parse::<Q>(part),
+        };
+        let (nominal, plus, minus) = (read(nominal)?, read(plus)?, read(minus)?);
+        if plus.base() < 0.0 || minus.base() < 0.0 {
+            return Err(lacking());
+        }
+        Ok(Self {
+            min: nominal - minus,
+            nominal,
+            max: nominal + plus,
+        })
     }
 }
 

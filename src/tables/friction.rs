@@ -15,7 +15,7 @@ use crate::source::Provenance;
 /// use shankline::tables::friction::Condition;
 /// assert_eq!(Condition::ZincPlated.to_string(), "zinc plated bolts");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),

@@ -24,7 +24,7 @@ use crate::units::{Length, Stress};
 /// assert_eq!(NutStyle::HeavyHex.shape(), Some(NutShape::HeavyHex));
 /// assert_eq!(NutStyle::Iso4033.shape(), Some(NutShape::Style2));
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -130,7 +130,7 @@ impl NutStyle {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -296,7 +296,7 @@ impl NutGradeRow {
 }
 
 /// Coating of a bolt, as far as the choice of its nut depends on it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -313,7 +313,7 @@ pub enum BoltCoating {
 }
 
 /// Standing of a nut in the bolt standard.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),

@@ -288,7 +288,7 @@ impl Nut {
 impl fmt::Display for Nut {
     /// `ASME B18.16.6 nylon-insert lock nut NE, 3/4`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = format!("{} {}, {}", self.standard, self.style.label(), self.size);
+        let text = format!("{} {}, {}", self.standard, self.style.noun(), self.size);
         f.pad(&text)
     }
 }

@@ -1,9 +1,10 @@
 //! Materials of plies and members: modulus of elasticity, expansion, strengths, bearing strengths.
 
-use alloc::{format, string::String, vec::Vec};
-use core::fmt;
+use alloc::{format, string::String};
+use core::{fmt, str::FromStr};
 
 use super::{generated, known, rows_of};
+use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::parts::SAME_LENGTH;
@@ -111,6 +112,72 @@ pub struct PlyMaterial {
     pub provenance: Provenance,
 }
 
+/// Codes, in the order of the table.
+const CODES: [&str; 24] = [
+    "astm_a36_steel",
+    "astm_a992_steel",
+    "aisi_1018_steel",
+    "aisi_1020_steel",
+    "astm_a500_grade_b_steel_shaped",
+    "astm_a500_grade_b_steel_round",
+    "aisi_4130_steel",
+    "s235_steel",
+    "s275_steel",
+    "s355_steel",
+    "6061_t6_aluminium_typical",
+    "6061_t6_aluminium_a_basis",
+    "2024_t3_aluminium",
+    "2024_t4_aluminium",
+    "7075_t6_aluminium",
+    "304_stainless_steel",
+    "ductile_iron_60_40_18",
+    "ductile_iron_65_45_12",
+    "ductile_iron_80_55_06",
+    "grey_cast_iron_class_30",
+    "ti_6al_4v",
+    "a_286_bolt_alloy",
+    "300_series_stainless_bolts",
+    "alloy_steel_bolts",
+];
+
+/// Every row, as a key.
+static KEYS: [&PlyMaterial; CODES.len()] = {
+    let rows = &generated::ply_materials::PLY_MATERIALS;
+    let mut keys = [&rows[0]; CODES.len()];
+    let mut index = 0;
+    while index < keys.len() {
+        keys[index] = &rows[index];
+        index += 1;
+    }
+    keys
+};
+
+impl Key for &'static PlyMaterial {
+    const FAMILY: &'static str = "ply material";
+    const ALL: &'static [Self] = &KEYS;
+
+    /// Empty for what is not a row of the table.
+    fn code(self) -> &'static str {
+        let at = PlyMaterial::all()
+            .iter()
+            .position(|row| row.name == self.name);
+        at.and_then(|at| CODES.get(at)).copied().unwrap_or_default()
+    }
+
+    fn label(self) -> &'static str {
+        self.name
+    }
+}
+
+impl FromStr for &'static PlyMaterial {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
 impl PlyMaterial {
     /// Whether it is a steel such as the structural codes are written for: none that is stainless.
     pub(crate) fn is_carbon_steel(&self) -> bool {
@@ -127,12 +194,11 @@ impl PlyMaterial {
         &generated::ply_materials::PLY_MATERIALS
     }
 
-    /// The material of a name, in upper or lower case.
+    /// The material of a name, of a code or of as much of a name as means one material only ([`Key::read`]).
     ///
     /// # Errors
     ///
-    /// [`Error::UnknownName`] for another name; the message gives the names that begin like it, or
-    /// all of them.
+    /// [`Error::UnknownName`] for another name; the message gives the names that have its words, or the nearest.
     ///
     /// ```
     /// use shankline::tables::plies::PlyMaterial;
@@ -140,19 +206,11 @@ impl PlyMaterial {
     /// assert_eq!(
     ///     PlyMaterial::find("6061-T6").unwrap_err().to_string(),
     ///     "\"6061-T6\" is not a known ply material; \
-    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis",
+    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 24)",
     /// );
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {
-        let wanted = name.trim();
-        Self::all()
-            .iter()
-            .find(|row| row.name.eq_ignore_ascii_case(wanted))
-            .ok_or_else(|| Error::UnknownName {
-                what: "ply material",
-                text: name.into(),
-                known: known_names(wanted),
-            })
+        Key::read(name)
     }
 
     /// Bearing strengths, by rising edge distance; empty where none was read.
@@ -298,22 +356,6 @@ impl PlyMaterial {
 }
 
 /// Names to offer for one that is not known. Names hold commas, so semicolons stand between them.
-fn known_names(wanted: &str) -> String {
-    let begins = |name: &str, start: &str| {
-        name.get(..start.len())
-            .is_some_and(|head| head.eq_ignore_ascii_case(start))
-    };
-    let names = || PlyMaterial::all().iter().map(|row| row.name);
-    // The whole text first, then its first word: "ASTM A37" is answered with the ASTM materials.
-    let first_word = wanted.split(' ').next().unwrap_or_default();
-    for start in [wanted, first_word] {
-        let near: Vec<&str> = names().filter(|name| begins(name, start)).collect();
-        if !near.is_empty() {
-            return near.join("; ");
-        }
-    }
-    names().collect::<Vec<_>>().join("; ")
-}
 
 impl fmt::Display for PlyMaterial {
     /// `ASTM A36 steel`.

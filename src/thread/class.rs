@@ -11,7 +11,7 @@ use crate::error::Error;
 /// use shankline::thread::{ToleranceClass, UnifiedClass};
 /// assert!(ToleranceClass::Unified(UnifiedClass::Class3A).is_external());
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum UnifiedClass {
     /// Loose external thread.
     Class1A,
@@ -38,7 +38,7 @@ pub enum UnifiedClass {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub struct MetricClass {
     pitch: (u8, u8),
     crest: (u8, u8),
@@ -87,7 +87,7 @@ impl MetricClass {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum ToleranceClass {
     /// Of a Unified thread.

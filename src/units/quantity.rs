@@ -167,7 +167,7 @@ impl<Q: Measured> Serialize for Spread<Q> {
 }
 
 impl<'de, Q: Measured + Add<Output = Q> + Sub<Output = Q>> Deserialize<'de> for Spread<Q> {
-    /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`), or from an object with `min`, `nominal` and
+    /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm +0.1/-0.2"`), or from an object with `min`, `nominal` and
     /// `max`, or with `nominal` and `plus_minus`.
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         RawSpread::deserialize(deserializer)?
@@ -266,7 +266,7 @@ impl<'de> Deserialize<'de> for RawSpread {
 impl RawSpread {
     fn spread<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(&self) -> Result<Spread<Q>, String> {
         match &self.0 {
-            Raw::One(RawQuantity::Text(text)) => spread_from_text(text).map_err(|e| e.to_string()),
+            Raw::One(RawQuantity::Text(text)) => text.parse().map_err(|e: Error| e.to_string()),
             Raw::One(quantity) => Ok(Spread::exact(
                 quantity.quantity().map_err(|e| e.to_string())?,
             )),
@@ -289,25 +289,6 @@ impl RawSpread {
     pub(crate) fn named(&self, field: &str) -> Result<Spread<Length>, String> {
         self.spread().map_err(|error| format!("{field}: {error}"))
     }
-}
-
-/// `"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm ± 0.5 mm"`.
-fn spread_from_text<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(
-    text: &str,
-) -> Result<Spread<Q>, Error> {
-    let Some((nominal, tolerance)) = text.split_once("+/-").or_else(|| text.split_once('±'))
-    else {
-        return Ok(Spread::exact(super::parse(text)?));
-    };
-    let starts_unit = |c: char| c.is_alphabetic() || c == '"';
-    let nominal = if nominal.contains(starts_unit) {
-        super::parse(nominal)?
-    } else {
-        // "0.500 +/- 0.015 in": the unit stands once, at the end.
-        let unit_at = tolerance.find(starts_unit).unwrap_or(tolerance.len());
-        super::parse(&format!("{nominal} {}", &tolerance[unit_at..]))?
-    };
-    Ok(plus_minus_of(nominal, super::parse(tolerance)?))
 }
 
 fn plus_minus_of<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(

@@ -419,7 +419,7 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let washer = |washer: &JointWasher, count: usize| SheetWasher {
         count,
         name: match washer.style {
-            Some(style) => format!("{style} {}, {thread}", style.standard()),
+            Some(style) => format!("{style}, {thread}"),
             None => washer.name.to_string(),
         },
         thickness: washer.thickness,
