@@ -75,7 +75,7 @@ pub use profile::Profile;
 /// A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), or could exist as a
 /// special one (`10-36 UNS`), as ASME B1.1 writes it, otherwise inches (`1-8 UNC`, `1-14 UNS`). A Unified
 /// thread without series is the standard one of that pitch. A metric thread without pitch is the coarse one, as
-/// ISO 965-1 writes it; a Unified size alone (`1/2`, `#4`) is refused, with the threads of that diameter, as ASME B1.1
+/// ISO 965-1 writes it; a Unified size alone (`1/2`, `#4`) is refused, with its coarse and its fine thread, as ASME B1.1
 /// always writes the pitch and both the coarse and the fine thread are on the shelf. A space may stand for the hyphen before `LH`. Right hand, one start and the engagement group N are implied.
 /// Gaging systems (`(21)`) and modified limits (`MOD`) are refused: what they say would be lost.
 ///

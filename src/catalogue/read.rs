@@ -32,7 +32,7 @@ pub(super) fn key<K: Key>(text: &str) -> Result<K, Error> {
     }
     match meant[..] {
         [one] => Ok(one),
-        _ => Err(unknown::<K>(text, &wanted, meant)),
+        _ => Err(unknown(text, &wanted, &meant)),
     }
 }
 
@@ -43,7 +43,7 @@ fn members<K: Key>(is_meant: impl Fn(&[String]) -> bool) -> Vec<K> {
 
 /// What was typed, made ready to compare.
 struct Wanted {
-    /// As a code would be written.
+    /// To compare with codes, which have underscores: "structural bolt" could be one of several products.
     code: String,
     /// Without what separates words.
     squeezed: String,
@@ -54,7 +54,7 @@ impl Wanted {
     fn of(text: &str) -> Self {
         let words = words(text);
         Self {
-            code: words.join("_").replace('.', "_"),
+            code: text.trim().to_lowercase(),
             squeezed: words.concat(),
             words,
         }
@@ -75,6 +75,15 @@ impl Wanted {
     fn ends(&self, label: &[String]) -> bool {
         (0..label.len()).any(|at| label[at..].concat() == self.squeezed)
             || (self.words.last() == label.last() && self.is_part(label))
+    }
+
+    /// Whether a label has all its words that hold a digit, of which there are some.
+    fn has_numbers_of(&self, label: &[String]) -> bool {
+        let numbers = || {
+            let words = self.words.iter();
+            words.filter(|word| word.contains(|c: char| c.is_ascii_digit()))
+        };
+        numbers().next().is_some() && numbers().all(|word| label.contains(word))
     }
 
     /// Whether a label has all its words in their order.
@@ -119,7 +128,7 @@ fn squeezed(text: &str) -> String {
 }
 
 #[cold]
-fn unknown<K: Key>(text: &str, wanted: &Wanted, meant: Vec<K>) -> Error {
+fn unknown<K: Key>(text: &str, wanted: &Wanted, meant: &[K]) -> Error {
     let count = K::ALL.len();
     let mut offered: Vec<&str> = if count <= FEW {
         K::ALL.iter().map(|key| key.label()).collect()
@@ -140,9 +149,10 @@ fn unknown<K: Key>(text: &str, wanted: &Wanted, meant: Vec<K>) -> Error {
     }
 }
 
-/// The labels nearest to a text: first those that have its words, then by the fewest letters to change.
+/// The labels nearest to a text: first those that have its words, then those that have its numbers, then by the
+/// fewest letters to change.
 fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
-    let mut ranked: Vec<(bool, usize, &'static str)> = K::ALL
+    let mut ranked: Vec<(u8, usize, &'static str)> = K::ALL
         .iter()
         .map(|key| {
             let label = words(key.label());
@@ -153,10 +163,17 @@ fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
             });
             let runs =
                 runs.map(|(from, end)| distance(&wanted.squeezed, &label[from..end].concat()));
-            let has = !wanted.words.is_empty() && wanted.is_part(&label);
+            let lacks = if wanted.words.is_empty() {
+                2
+            } else if wanted.is_part(&label) {
+                0
+            } else {
+                // "grade 8.8" is more likely class 8.8 than grade 8.2.
+                2 - u8::from(wanted.has_numbers_of(&label))
+            };
             let code = distance(&wanted.code, key.code());
             (
-                !has,
+                lacks,
                 runs.min().unwrap_or(usize::MAX).min(code),
                 key.label(),
             )
@@ -164,7 +181,7 @@ fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
         .collect();
     // Stable: what is equally near stays in the order of the list.
     ranked.sort_by_key(|(lacks, distance, _)| (*lacks, *distance));
-    let with = ranked.iter().filter(|(lacks, ..)| !lacks).count();
+    let with = ranked.iter().filter(|(lacks, ..)| *lacks == 0).count();
     let shown = with.clamp(OFFERED, MEANT);
     ranked
         .into_iter()

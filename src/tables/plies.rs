@@ -355,8 +355,6 @@ impl PlyMaterial {
     }
 }
 
-/// Names to offer for one that is not known. Names hold commas, so semicolons stand between them.
-
 impl fmt::Display for PlyMaterial {
     /// `ASTM A36 steel`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

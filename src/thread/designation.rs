@@ -1,5 +1,10 @@
 //! Reads thread designations. The grammar stands in the documentation of [`Thread`].
 
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
 use core::str::FromStr;
 
 use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of, unified_near};
@@ -180,7 +185,7 @@ fn read_series_alone(
         .filter_map(|diameter| UnifiedThread::find(diameter, series));
     let row = match (rows.next(), rows.next()) {
         (Some(row), None) => row,
-        (Some(_), Some(_)) => return Err((at, DesignationProblem::Pitch)),
+        (Some(_), Some(_)) => return Err((at, no_pitch(size, &[series]))),
         (None, _) => return Err((start, not_standard_unified(size.only()))),
     };
     let marks = read_marks(cursor, profile)?;
@@ -191,6 +196,24 @@ fn read_series_alone(
         engagement: marks.engagement,
         ..Thread::from_unified(row)
     })
+}
+
+/// What a size without pitch may be: its threads of some series, or the threads and sizes near it.
+#[cold]
+fn no_pitch(size: &Size, series: &[UnifiedSeries]) -> DesignationProblem {
+    let threads = size.diameters().flat_map(|diameter| {
+        let rows = series.iter();
+        rows.filter_map(move |series| UnifiedThread::find(diameter, *series))
+    });
+    let names: Vec<String> = threads
+        .map(|row| Thread::from_unified(row).to_string())
+        .collect();
+    let available = if names.is_empty() {
+        unified_near(size.only())
+    } else {
+        format!("it may be {}", names.join(" or "))
+    };
+    DesignationProblem::NoPitch { available }
 }
 
 fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
@@ -204,8 +227,10 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         return read_series_alone(cursor, &size, start);
     }
     if !hyphen && cursor.peek().is_none() {
-        let available = unified_near(size.only());
-        return Err((at, DesignationProblem::NoPitch { available }));
+        return Err((
+            at,
+            no_pitch(&size, &[UnifiedSeries::Unc, UnifiedSeries::Unf]),
+        ));
     }
     if !hyphen {
         return Err((at, DesignationProblem::Pitch));
@@ -425,7 +450,6 @@ fn find_row(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use alloc::string::{String, ToString};
 
     fn canonical(text: &str) -> String {
         match text.parse::<Thread>() {
