@@ -12,6 +12,7 @@ use shankline::tables::galvanic::Metal;
 use shankline::tables::nut_grades::{BoltCoating, NutGradeRow, NutPairing};
 use shankline::tables::plies::PlyMaterial;
 use shankline::tables::timber::Timber;
+use shankline::units::{Measured, kilonewtons, kips, parse};
 
 /// What a test does with every family.
 trait Visit {
@@ -325,6 +326,12 @@ fn parts_and_materials_are_read_as_people_type_them() {
     assert!(Timber::find("C23").unwrap_err().to_string().contains("C24"));
 }
 
+fn same<Q: Measured + std::fmt::Debug>(text: &str, expected: Q) {
+    let read: Q = parse(text).unwrap();
+    let off = (read.base() - expected.base()).abs();
+    assert!(off <= 1e-12 * expected.base().abs(), "{text}: {read:?}");
+}
+
 #[test]
 fn threads_and_quantities_are_read_as_people_type_them() {
     for (text, expected) in [
@@ -342,12 +349,6 @@ fn threads_and_quantities_are_read_as_people_type_them() {
         ("#4", &["#4-40 UNC or #4-48 UNF"]),
         ("10", &["#10-24 UNC or #10-32 UNF"]),
     ]);
-    use shankline::units::{Measured, kilonewtons, kips, parse};
-    fn same<Q: Measured + std::fmt::Debug>(text: &str, expected: Q) {
-        let read: Q = parse(text).unwrap();
-        let off = (read.base() - expected.base()).abs();
-        assert!(off <= 1e-12 * expected.base().abs(), "{text}: {read:?}");
-    }
     for text in [
         "60 ft-lb",
         "60 lb-ft",
