@@ -77,6 +77,18 @@ impl Wanted {
             || (self.words.last() == label.last() && self.is_part(label))
     }
 
+    /// How far the last number of a label is from its own, in hundredths.
+    fn gap(&self, label: &[String]) -> u64 {
+        let number =
+            |words: &[String]| words.iter().rev().find_map(|word| word.parse::<f64>().ok());
+        let gap = number(&self.words)
+            .zip(number(label))
+            .map(|(a, b)| 100.0 * (a - b).abs());
+        // `as` saturates. Nothing is computed with it: it sorts names.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        gap.map_or(u64::MAX, |gap| gap as u64)
+    }
+
     /// Whether a label has all its words that hold a digit, of which there are some.
     fn has_numbers_of(&self, label: &[String]) -> bool {
         let numbers = || {
@@ -150,9 +162,9 @@ fn unknown<K: Key>(text: &str, wanted: &Wanted, meant: &[K]) -> Error {
 }
 
 /// The labels nearest to a text: first those that have its words, then those that have its numbers, then by the
-/// fewest letters to change.
+/// fewest letters to change, then by the nearest number.
 fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
-    let mut ranked: Vec<(u8, usize, &'static str)> = K::ALL
+    let mut ranked: Vec<(u8, usize, u64, &'static str)> = K::ALL
         .iter()
         .map(|key| {
             let label = words(key.label());
@@ -175,12 +187,13 @@ fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
             (
                 lacks,
                 runs.min().unwrap_or(usize::MAX).min(code),
+                wanted.gap(&label),
                 key.label(),
             )
         })
         .collect();
     // Stable: what is equally near stays in the order of the list.
-    ranked.sort_by_key(|(lacks, distance, _)| (*lacks, *distance));
+    ranked.sort_by_key(|(lacks, distance, gap, _)| (*lacks, *distance, *gap));
     let with = ranked.iter().filter(|(lacks, ..)| *lacks == 0).count();
     let shown = with.clamp(OFFERED, MEANT);
     ranked

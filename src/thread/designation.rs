@@ -571,12 +571,16 @@ mod tests {
         let near = |available: &str| DesignationProblem::NoPitch {
             available: available.into(),
         };
-        let sizes =
-            "at that diameter there are 3/8-16 UNC, 3/8-20 UN, 3/8-24 UNF, 3/8-28 UN, 3/8-32 UNEF";
-        assert_eq!(wrong("3/8"), (3, near(sizes)));
-        let sizes = "at that diameter there are #4-40 UNC, #4-48 UNF";
-        assert_eq!(wrong("#4"), (2, near(sizes)));
-        assert_eq!(wrong("1 UNC"), (2, DesignationProblem::Pitch)); // #1 or 1 in
+        let threads = "it may be 3/8-16 UNC or 3/8-24 UNF";
+        assert_eq!(wrong("3/8"), (3, near(threads)));
+        let threads = "it may be #4-40 UNC or #4-48 UNF";
+        assert_eq!(wrong("#4"), (2, near(threads)));
+        let threads = "it may be #1-64 UNC or 1-8 UNC";
+        assert_eq!(wrong("1 UNC"), (2, near(threads)));
+        assert!(matches!(
+            wrong("2-1/8"),
+            (5, DesignationProblem::NoPitch { available }) if available.contains("2-1/8-8 UN")
+        ));
         assert_eq!(wrong("3/8 UN"), (4, DesignationProblem::Pitch));
         assert_eq!(wrong("3/8 16"), (4, DesignationProblem::Pitch));
         assert_eq!(wrong("M12-"), (4, DesignationProblem::Class));
