@@ -469,3 +469,40 @@ fn what_fits_can_be_found_in_the_tables() {
         assert!(style.threads().next().is_some(), "{style}");
     }
 }
+
+/// Rows are written with their units, their source and the codes of their keys.
+#[cfg(feature = "serde")]
+#[test]
+fn table_rows_are_written_to_data_files() {
+    use serde_json::{json, to_value};
+    use shankline::tables::{
+        expansion::Expansion, grades::SaeGradeRow, holes::ClearanceHole, threads::MetricThread,
+    };
+
+    let row = to_value(MetricThread::coarse(millimetres(12.0)).unwrap()).unwrap();
+    assert_eq!(row["pitch"], json!({"value": 1.75, "unit": "mm"}));
+    assert_eq!(row["series"], "coarse");
+    assert_eq!(row["tensile_stress_area"]["unit"], "mm2");
+    assert!(row["provenance"]["source"]["document"].is_string());
+
+    let row = to_value(&SaeGradeRow::all()[0]).unwrap();
+    assert_eq!(row["grade"], "sae_j429_1");
+    assert_eq!(row["proof_stress"]["unit"], "MPa");
+    assert!(row["length_over"].is_null() || row["length_over"]["unit"] == "mm");
+
+    let row = to_value(PlyMaterial::find("A36").unwrap()).unwrap();
+    assert_eq!(row["elastic_modulus_min"]["unit"], "MPa");
+    assert!(row["expansion"].is_null() || row["expansion"]["unit"] == "1e-6/K");
+    let row = to_value(Timber::find("C24").unwrap()).unwrap();
+    assert_eq!(
+        row["characteristic_density"],
+        json!({"value": 350.0, "unit": "kg/m3"})
+    );
+    let row = to_value(&Expansion::all()[0]).unwrap();
+    assert_eq!(row["expansion"]["unit"], "1e-6/K");
+    for row in ClearanceHole::all_inch() {
+        assert_eq!(to_value(row).unwrap()["diameter_min"]["unit"], "mm");
+    }
+    let nut = Nut::find(NutStyle::Iso4032, &"M12".parse().unwrap()).unwrap();
+    assert_eq!(to_value(nut).unwrap()["style"], "iso_4032");
+}

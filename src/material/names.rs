@@ -55,13 +55,38 @@ impl FromStr for BoltGrade {
 
 #[cfg(feature = "serde")]
 mod serde_text {
-    use super::BoltGrade;
+    use super::super::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
     use crate::catalogue::Key;
     use alloc::string::String;
 
     impl serde::Serialize for BoltGrade {
         fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             serializer.serialize_str(self.code())
+        }
+    }
+
+    // The code alone tells a grade from those of other standards.
+    impl serde::Serialize for SaeGrade {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
+        }
+    }
+
+    impl serde::Serialize for PropertyClass {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
+        }
+    }
+
+    impl serde::Serialize for AstmGrade {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
+        }
+    }
+
+    impl serde::Serialize for StainlessClass {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
         }
     }
 

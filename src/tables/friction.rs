@@ -134,6 +134,7 @@ impl fmt::Display for Condition {
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutFactorRow {
     /// Finish and lubrication.
@@ -251,6 +252,7 @@ pub enum FrictionClass {
 /// assert_eq!((row.friction_min, row.friction_max), (0.08, Some(0.16)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FrictionClassRow {
     /// Class.
@@ -362,6 +364,7 @@ pub enum Lubrication {
 /// assert_eq!(classes, [FrictionClass::B, FrictionClass::C]);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FrictionSurface {
     /// Class.

@@ -143,11 +143,16 @@ impl fmt::Display for Metal {
 /// assert_eq!(AnodicIndex::of(Metal::Steel).unwrap().anodic_index, volts(0.85));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AnodicIndex {
     /// The metal.
     pub metal: Metal,
     /// Its potential below gold.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub anodic_index: ElectricPotential,
     /// What it holds for.
     pub note: Option<&'static str>,

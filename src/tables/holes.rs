@@ -51,6 +51,7 @@ pub enum HoleFit {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ClearanceHole {
     /// The standard.
@@ -58,14 +59,26 @@ pub struct ClearanceHole {
     /// Name of the bolt size.
     pub size: &'static str,
     /// Nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub nominal_diameter: Length,
     /// Fit.
     pub fit: HoleFit,
     /// Drill of that hole, where it has a name: a number, a letter or a fraction.
     pub drill: Option<&'static str>,
     /// Least diameter of the hole: the size of the drill.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub diameter_min: Length,
     /// Greatest diameter of the hole. None for metric holes, whose limit is that of the tolerance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub diameter_max: Option<Length>,
     /// How the greatest diameter is known.
     pub diameter_max_basis: Option<Basis>,
@@ -213,6 +226,7 @@ pub enum HoleEditions {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StructuralHole {
     /// The editions the row belongs to; none for metric holes, read in the 2005 edition.
@@ -220,16 +234,40 @@ pub struct StructuralHole {
     /// Name of the bolt size.
     pub size: &'static str,
     /// Nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub nominal_diameter: Length,
     /// Standard hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub standard: Length,
     /// Oversize hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub oversize: Length,
     /// Width of a slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub slot_width: Length,
     /// Length of a short slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub short_slot_length: Length,
     /// Length of a long slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub long_slot_length: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -343,21 +381,38 @@ impl StructuralHole {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TapDrill {
     /// Name of the thread size, for inch threads.
     pub size: Option<&'static str>,
     /// Nominal diameter of the thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch of an inch thread.
     pub threads_per_inch: Option<f64>,
     /// Pitch of a metric thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub pitch: Option<Length>,
     /// Name of the drill: a number, a letter or a fraction. Metric drills go by their diameter.
     pub drill: Option<&'static str>,
     /// Diameter of the drill.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub drill_diameter: Length,
     /// Thread height left, as the chart prints it: (D - drill) / (1.299 P), in whole per cent.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio")
+    )]
     pub thread: Ratio,
     /// What other charts print.
     pub note: Option<&'static str>,

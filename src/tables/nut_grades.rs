@@ -219,6 +219,7 @@ const ONE_INCH: i64 = 25_400_000;
 /// assert_eq!(dh.proof_stress, ksi(150.0)); // a hex nut; a heavy hex nut has 175
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutGradeRow {
     /// Grade or class.
@@ -228,14 +229,34 @@ pub struct NutGradeRow {
     /// Threads.
     pub threads: NutThreads,
     /// Smallest nominal size, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub size_from: Option<Length>,
     /// Nominal sizes over this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub size_over: Option<Length>,
     /// Nominal sizes up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub size_thru: Length,
     /// Proof stress: proof load over the tensile stress area of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub proof_stress: Stress,
     /// Proof stress of nuts tapped oversize for bolts with a zinc coating by hot dipping.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub proof_stress_overtapped: Option<Stress>,
     /// Least hardness, on the scale of the next field.
     pub hardness_min: Option<f64>,
@@ -347,6 +368,7 @@ pub enum NutStanding {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutPairing {
     /// Grade of the bolt.
@@ -354,8 +376,16 @@ pub struct NutPairing {
     /// Coating of the bolt.
     pub coating: BoltCoating,
     /// Nominal sizes over this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub size_over: Option<Length>,
     /// Nominal sizes up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub size_thru: Option<Length>,
     /// Grade of the nut.
     pub nut: NutGrade,

@@ -62,6 +62,7 @@ pub enum StrengthKind {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyMaterial {
     /// Name, unique in the table.
@@ -69,8 +70,16 @@ pub struct PlyMaterial {
     /// Form and treatment.
     pub condition: Option<&'static str>,
     /// Modulus of elasticity, or the least where the source gives a range.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub elastic_modulus_min: Stress,
     /// Greatest modulus of elasticity, where the source gives a range.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub elastic_modulus_max: Option<Stress>,
     /// How the modulus of elasticity is known.
     pub elastic_modulus_basis: Basis,
@@ -81,26 +90,62 @@ pub struct PlyMaterial {
     /// How Poisson's ratio is known.
     pub poisson_ratio_basis: Option<Basis>,
     /// Coefficient of linear expansion.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_expansion_option")
+    )]
     pub expansion: Option<TemperatureCoefficient>,
     /// Lower end of the temperatures it is the mean for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub expansion_from: Option<ThermodynamicTemperature>,
     /// Upper end of the temperatures it is the mean for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub expansion_thru: Option<ThermodynamicTemperature>,
     /// How the expansion is known.
     pub expansion_basis: Option<Basis>,
     /// Source of the expansion.
     pub expansion_source: Option<&'static Source>,
     /// Least thickness the strengths hold for, where one is known.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub thickness_from: Option<Length>,
     /// Greatest thickness the strengths hold for, where one is known.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub thickness_thru: Option<Length>,
     /// Yield strength; none where it goes by thickness: see [`at_thickness`](Self::at_thickness).
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub tensile_strength: Option<Stress>,
     /// Greatest tensile strength the standard allows.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub tensile_strength_max: Option<Stress>,
     /// Ultimate strength in shear.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub shear_strength: Option<Stress>,
     /// How the shear strength is known.
     pub shear_strength_basis: Option<Basis>,
@@ -375,19 +420,40 @@ impl fmt::Display for PlyMaterial {
 /// assert_eq!((first.yield_strength, first.tensile_strength), (megapascals(235.0), megapascals(360.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyStrength {
     /// Name of the material.
     pub name: &'static str,
     /// Lower end of the thicknesses.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub thickness_from: Length,
     /// Upper end of the thicknesses, included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub thickness_thru: Length,
     /// Yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub yield_strength: Stress,
     /// Least tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub tensile_strength: Stress,
     /// Greatest tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub tensile_strength_max: Stress,
     /// Restrictions.
     pub note: Option<&'static str>,
@@ -420,6 +486,7 @@ impl PlyStrength {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyBearing {
     /// Name of the material.
@@ -427,8 +494,16 @@ pub struct PlyBearing {
     /// Edge distance, hole centre to edge, over hole diameter.
     pub edge_distance_ratio: f64,
     /// Ultimate bearing strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub ultimate_strength: Stress,
     /// Bearing yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Source of the row.
     pub provenance: Provenance,

@@ -161,19 +161,32 @@ pub enum SizeChoice {
 /// assert_eq!(row.tensile_stress_area, square_inches(0.0775));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct UnifiedThread {
     /// Name of the size: `#10`, `3/8`, `1-1/2`.
     pub size: &'static str,
     /// Basic major diameter D.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch n; the pitch is P = 1/n in.
     pub threads_per_inch: f64,
     /// Series.
     pub series: UnifiedSeries,
     /// Printed tensile stress area.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub tensile_stress_area: Area,
     /// Printed area at the minor diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub minor_area: Area,
     /// Whether the size is preferred.
     pub choice: SizeChoice,
@@ -311,11 +324,20 @@ impl fmt::Display for MetricSeries {
 /// assert_eq!(row.tensile_stress_area, square_millimetres(245.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct MetricThread {
     /// Basic major diameter d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub nominal_diameter: Length,
     /// Pitch P.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub pitch: Length,
     /// Coarse or fine.
     pub series: MetricSeries,
@@ -324,6 +346,10 @@ pub struct MetricThread {
     /// Whether ISO 262 selects it for bolts, screws and nuts.
     pub iso262_selected: bool,
     /// Printed nominal stress area.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize")
+    )]
     pub tensile_stress_area: Area,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -54,6 +54,7 @@ impl fmt::Display for TimberKind {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Timber {
     /// Species combination or strength class, unique in the table.
@@ -65,6 +66,10 @@ pub struct Timber {
     /// Assigned specific gravity G, by oven-dry weight and volume.
     pub specific_gravity: Option<f64>,
     /// Characteristic density `rho_k`: 95 % of the timber of the class is heavier.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_density")
+    )]
     pub characteristic_density: Option<Density>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -211,13 +216,22 @@ impl Timber {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TimberCompression {
     /// Species combination or strength class, as in [`Timber::name`].
     pub name: &'static str,
     /// Reference design value `Fc_perp` of NDS, before adjustment.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub design_value: Option<Stress>,
     /// Characteristic strength `fc,90,k` of EN 338 or EN 14080.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_option")
+    )]
     pub characteristic: Option<Stress>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -38,7 +38,7 @@ use serde::{
     ser::SerializeStruct,
 };
 
-use super::{Length, Measured, Ratio, text};
+use super::{Density, Length, Measured, Ratio, TemperatureCoefficient, text};
 use crate::error::Error;
 use crate::spread::Spread;
 
@@ -158,6 +158,41 @@ pub(crate) fn serialize_ratio_spread<S: Serializer>(
     object.serialize_field("nominal", &spread.nominal.value)?;
     object.serialize_field("max", &spread.max.value)?;
     object.end()
+}
+
+/// Millionths per kelvin.
+// serde's `serialize_with` hands over a reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+pub(crate) fn serialize_expansion<S: Serializer>(
+    expansion: &TemperatureCoefficient,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let value = text::twelve_digits(expansion.value * 1e6);
+    serialize_value_and_unit(value, "1e-6/K", serializer)
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_expansion_option<S: Serializer>(
+    expansion: &Option<TemperatureCoefficient>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    match expansion {
+        Some(expansion) => serialize_expansion(expansion, serializer),
+        None => serializer.serialize_none(),
+    }
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_density<S: Serializer>(
+    density: &Option<Density>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    match density {
+        Some(density) => serialize_value_and_unit(density.value, "kg/m3", serializer),
+        None => serializer.serialize_none(),
+    }
 }
 
 impl<Q: Measured> Serialize for Spread<Q> {

@@ -326,8 +326,13 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
         };
         return (quantity.base(), name);
     }
-    let rounded = format!("{value:.11e}").parse().unwrap_or(value);
-    (rounded, name)
+    (twelve_digits(value), name)
+}
+
+/// A number without the last digits of its arithmetic.
+#[cfg(feature = "serde")]
+pub(super) fn twelve_digits(value: f64) -> f64 {
+    format!("{value:.11e}").parse().unwrap_or(value)
 }
 
 /// A decimal, a fraction or a mixed number.

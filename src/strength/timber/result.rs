@@ -213,21 +213,6 @@ impl TimberResistance {
     }
 }
 
-// serde hands over the field as it is.
-#[cfg(feature = "serde")]
-#[allow(clippy::ref_option)]
-pub(super) fn serialize_density<S: serde::Serializer>(
-    density: &Option<crate::units::Density>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    match density {
-        Some(density) => {
-            crate::units::quantity::serialize_value_and_unit(density.value, "kg/m3", serializer)
-        }
-        None => serializer.serialize_none(),
-    }
-}
-
 #[cold]
 pub(super) fn no_mode() -> Error {
     Error::Mismatch("no yield mode applies".into())
