@@ -58,18 +58,14 @@ fn run(text: &str) -> Result<(), shankline::Error> {
         println!("  {:28} {style}, {thickness}", style.code());
     }
     println!("\nClearance holes:");
-    for (name, fit) in [
-        ("close", HoleFit::Close),
-        ("normal", HoleFit::Normal),
-        ("loose", HoleFit::Loose),
-    ] {
-        match ClearanceHole::find(&thread, fit) {
+    for fit in HoleFit::ALL {
+        match ClearanceHole::find(&thread, *fit) {
             Ok(hole) => println!(
-                "  {name:28} {} ({})",
+                "  {fit:28} {} ({})",
                 length(hole.diameter_min, system),
                 hole.standard
             ),
-            Err(error) => println!("  {name:28} {error}"),
+            Err(error) => println!("  {fit:28} {error}"),
         }
     }
     println!("\nNuts that the standard of the bolt names, without thick zinc:");

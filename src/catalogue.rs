@@ -31,7 +31,8 @@
 //! [`NutGrade`](crate::material::NutGrade), [`Finish`](crate::material::Finish),
 //! [`Metal`](crate::tables::galvanic::Metal), `&'static` [`PlyMaterial`](crate::tables::plies::PlyMaterial),
 //! `&'static` [`Timber`](crate::tables::timber::Timber), [`UnifiedSeries`](crate::tables::threads::UnifiedSeries),
-//! [`MetricSeries`](crate::tables::threads::MetricSeries), [`RuleSet`](crate::joint::RuleSet),
+//! [`MetricSeries`](crate::tables::threads::MetricSeries), [`HoleFit`](crate::tables::holes::HoleFit),
+//! [`Condition`](crate::tables::friction::Condition), [`RuleSet`](crate::joint::RuleSet),
 //! [`UnitSystem`](crate::units::UnitSystem).
 //!
 //! ```

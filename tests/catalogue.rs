@@ -8,7 +8,9 @@ use std::fmt::Write;
 use shankline::Error;
 use shankline::joint::RuleSet;
 use shankline::prelude::*;
+use shankline::tables::friction::Condition;
 use shankline::tables::galvanic::Metal;
+use shankline::tables::holes::HoleFit;
 use shankline::tables::nut_grades::{BoltCoating, NutGradeRow, NutPairing};
 use shankline::tables::plies::PlyMaterial;
 use shankline::tables::timber::Timber;
@@ -31,6 +33,8 @@ fn every_family(visit: &mut impl Visit) {
     visit.family::<&'static Timber>();
     visit.family::<UnifiedSeries>();
     visit.family::<MetricSeries>();
+    visit.family::<Condition>();
+    visit.family::<HoleFit>();
     visit.family::<RuleSet>();
     visit.family::<UnitSystem>();
 }
@@ -152,6 +156,8 @@ fn data_files_have_the_codes() {
     word::<Metal>();
     word::<UnifiedSeries>();
     word::<MetricSeries>();
+    word::<Condition>();
+    word::<HoleFit>();
     word::<RuleSet>();
     word::<UnitSystem>();
     complete::<ScrewProduct>();
@@ -160,6 +166,8 @@ fn data_files_have_the_codes() {
     complete::<Metal>();
     complete::<UnifiedSeries>();
     complete::<MetricSeries>();
+    complete::<Condition>();
+    complete::<HoleFit>();
     complete::<RuleSet>();
     complete::<UnitSystem>();
     // A finish that says more than its word is an object of that word.
@@ -485,7 +493,7 @@ fn table_rows_are_written_to_data_files() {
     assert_eq!(row["tensile_stress_area"]["unit"], "mm2");
     assert!(row["provenance"]["source"]["document"].is_string());
 
-    let row = to_value(&SaeGradeRow::all()[0]).unwrap();
+    let row = to_value(SaeGradeRow::all()[0]).unwrap();
     assert_eq!(row["grade"], "sae_j429_1");
     assert_eq!(row["proof_stress"]["unit"], "MPa");
     assert!(row["length_over"].is_null() || row["length_over"]["unit"] == "mm");
@@ -498,7 +506,7 @@ fn table_rows_are_written_to_data_files() {
         row["characteristic_density"],
         json!({"value": 350.0, "unit": "kg/m3"})
     );
-    let row = to_value(&Expansion::all()[0]).unwrap();
+    let row = to_value(Expansion::all()[0]).unwrap();
     assert_eq!(row["expansion"]["unit"], "1e-6/K");
     for row in ClearanceHole::all_inch() {
         assert_eq!(to_value(row).unwrap()["diameter_min"]["unit"], "mm");

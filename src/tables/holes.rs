@@ -1,8 +1,10 @@
 //! Holes: clearance holes for bolts, holes and slots of structural joints, tap drills.
 
 use alloc::{format, string::ToString};
+use core::{fmt, str::FromStr};
 
 use super::{generated, nanometres, no_row};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
@@ -35,6 +37,42 @@ pub enum HoleFit {
     Normal,
     /// Loose (coarse), tolerance H14.
     Loose,
+}
+
+/// Code and label of every member.
+const NAMES: [Named<HoleFit>; 3] = [
+    (HoleFit::Close, "close", "close (fine)"),
+    (HoleFit::Normal, "normal", "normal (medium)"),
+    (HoleFit::Loose, "loose", "loose (coarse)"),
+];
+
+impl Key for HoleFit {
+    const FAMILY: &'static str = "fit of clearance holes";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for HoleFit {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for HoleFit {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
 }
 
 /// A clearance hole of one fit for one size of bolt.
