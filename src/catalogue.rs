@@ -110,7 +110,8 @@ pub trait Key: Copy + PartialEq + fmt::Display + 'static {
 
     /// Reads a code, a label, or as much of a label as means one member only; case and blanks do not count.
     ///
-    /// A part of a label counts if it holds a digit or is two or three letters long: `ISO 4032`, `B7`, `DH`.
+    /// A part of a label counts if it has a digit and a letter, as `ISO 4032` and `B7`, or if it is two or three letters
+    /// long and ends the label, as `DH`. It cannot begin with a bare number from within the label.
     /// `gr` stands for grade, `cl` for class. What could mean several members is refused, and so is a bare number,
     /// which says nothing of its standard: a nut of `8` is of SAE J995 or of ISO 898-2.
     ///

@@ -261,6 +261,8 @@ fn grades_are_read_as_people_type_them() {
         ("A2", &["A2-50", "A2-70", "A2-80"]),
         ("type 2", &["A449 type 2"]),
         ("alloy", &["F568M 10.9 alloy"]),
+        ("2A", &[]),
+        ("boron", &["F568M 8.8 boron"]),
         ("stated strengths", &[]),
         ("stated", &[]),
     ]);
@@ -293,7 +295,7 @@ fn parts_and_materials_are_read_as_people_type_them() {
         ("ISO 4032", NutStyle::Iso4032),
         ("din934", NutStyle::Din934),
         ("hex nut ISO 4032", NutStyle::Iso4032),
-        ("NE", NutStyle::InsertLockNe),
+        ("b18.16.6", NutStyle::InsertLockNe),
         ("EN 14399-4", NutStyle::En14399_4),
     ]);
     offers::<NutStyle>(&[
@@ -322,6 +324,17 @@ fn parts_and_materials_are_read_as_people_type_them() {
     ]);
     reads(&[("RCSC", RuleSet::Rcsc)]);
     reads(&[("zinc plated", Finish::ZincPlated { baked: false })]);
+    offers::<Condition>(&[("dry", &["dry stainless bolts"])]);
+    offers::<NutStyle>(&[
+        ("SAE", &["SAE J482a"]),
+        ("nut", &[]),
+        ("class 9", &["class 9"]),
+    ]);
+    offers::<WasherStyle>(&[("AN960", &["flat washer AN960", "light flat washer"])]);
+    assert_eq!(
+        PlyMaterial::find("2024-T3").unwrap().name,
+        "2024-T3 aluminium"
+    );
     assert_eq!(PlyMaterial::find("A36").unwrap().name, "ASTM A36 steel");
     assert_eq!(PlyMaterial::find("s355").unwrap().name, "S355 steel");
     assert!(

@@ -80,9 +80,9 @@ impl ScrewProduct {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn made_with(thread: &Thread) -> impl Iterator<Item = Self> {
-        let all = Self::ALL.iter().copied();
-        all.filter(|product| ScrewSeries::new(*product, thread).is_ok())
+    pub fn made_with(thread: &Thread) -> impl Iterator<Item = Self> + use<> {
+        let (all, thread) = (Self::ALL.iter().copied(), *thread);
+        all.filter(move |product| ScrewSeries::new(*product, &thread).is_ok())
     }
 
     /// The grades that it is made in with a thread: those whose standard covers the size and that belong to the
@@ -101,7 +101,7 @@ impl ScrewProduct {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn grades(self, thread: &Thread) -> impl Iterator<Item = BoltGrade> {
+    pub fn grades(self, thread: &Thread) -> impl Iterator<Item = BoltGrade> + use<> {
         let made = ScrewSeries::new(self, thread).is_ok();
         let diameter = thread.nominal_diameter();
         BoltGrade::ALL.iter().copied().filter(move |grade| {
@@ -123,7 +123,7 @@ impl BoltGrade {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn made_for(thread: &Thread) -> impl Iterator<Item = Self> {
+    pub fn made_for(thread: &Thread) -> impl Iterator<Item = Self> + use<> {
         let products: Vec<ScrewProduct> = ScrewProduct::made_with(thread).collect();
         let diameter = thread.nominal_diameter();
         Self::ALL.iter().copied().filter(move |grade| {
@@ -187,9 +187,9 @@ impl NutStyle {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn made_with(thread: &Thread) -> impl Iterator<Item = Self> {
-        let all = Self::ALL.iter().copied();
-        all.filter(|style| Nut::find(*style, thread).is_ok())
+    pub fn made_with(thread: &Thread) -> impl Iterator<Item = Self> + use<> {
+        let (all, thread) = (Self::ALL.iter().copied(), *thread);
+        all.filter(move |style| Nut::find(*style, &thread).is_ok())
     }
 
     /// The grades whose standard gives a strength to nuts of this style with a thread and so tapped. Empty for
@@ -204,10 +204,15 @@ impl NutStyle {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn grades(self, thread: &Thread, tapping: NutTapping) -> impl Iterator<Item = NutGrade> {
-        let shape = self.shape().filter(|_| Nut::find(self, thread).is_ok());
+    pub fn grades(
+        self,
+        thread: &Thread,
+        tapping: NutTapping,
+    ) -> impl Iterator<Item = NutGrade> + use<> {
+        let thread = *thread;
+        let shape = self.shape().filter(|_| Nut::find(self, &thread).is_ok());
         NutGrade::ALL.iter().copied().filter(move |grade| {
-            shape.is_some_and(|shape| grade.strength(shape, thread, tapping).is_ok())
+            shape.is_some_and(|shape| grade.strength(shape, &thread, tapping).is_ok())
         })
     }
 }
@@ -235,8 +240,8 @@ impl WasherStyle {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn made_for(thread: &Thread) -> impl Iterator<Item = Self> {
-        let all = Self::ALL.iter().copied();
-        all.filter(|style| Washer::find(*style, thread).is_ok())
+    pub fn made_for(thread: &Thread) -> impl Iterator<Item = Self> + use<> {
+        let (all, thread) = (Self::ALL.iter().copied(), *thread);
+        all.filter(move |style| Washer::find(*style, &thread).is_ok())
     }
 }

@@ -24,9 +24,10 @@ pub(super) fn key<K: Key>(text: &str) -> Result<K, Error> {
         return Ok(*key);
     }
     let mut meant = Vec::new();
-    if wanted.says_enough() {
+    if wanted.may_end() {
         meant = members(|label| wanted.ends(label));
-        if meant.is_empty() {
+        // "dry" is no name of dry stainless bolts.
+        if meant.is_empty() && wanted.has_digit() {
             meant = members(|label| wanted.is_part(label));
         }
     }
@@ -60,20 +61,24 @@ impl Wanted {
         }
     }
 
-    /// Whether it can be told from a slip of the hand: see [`Key::read`].
-    fn says_enough(&self) -> bool {
+    /// Whether it can be told from a slip of the hand as the end of a label: see [`Key::read`].
+    fn may_end(&self) -> bool {
         let letters = self.squeezed.chars().filter(|c| c.is_alphabetic()).count();
-        let digit = self.squeezed.chars().any(|c| c.is_ascii_digit());
         let begins = self.words.first().map_or("", String::as_str);
         letters > 0
             && self.squeezed.chars().count() >= 2
-            && (digit || letters <= 3)
+            && (letters <= 3 || self.has_digit())
             && !CONTINUES.contains(&begins)
+    }
+
+    fn has_digit(&self) -> bool {
+        self.squeezed.chars().any(|c| c.is_ascii_digit())
     }
 
     /// Whether it is the end of a label, or has its words in their order up to the last.
     fn ends(&self, label: &[String]) -> bool {
-        (0..label.len()).any(|at| label[at..].concat() == self.squeezed)
+        let mut ends = (0..label.len()).filter(|at| label[*at..].concat() == self.squeezed);
+        ends.any(|at| may_begin(label, at))
             || (self.words.last() == label.last() && self.is_part(label))
     }
 
@@ -89,6 +94,11 @@ impl Wanted {
         gap.map_or(u64::MAX, |gap| gap as u64)
     }
 
+    /// Whether a label has all its words, of which there are some.
+    fn has_words_of(&self, label: &[String]) -> bool {
+        !self.words.is_empty() && self.words.iter().all(|word| label.contains(word))
+    }
+
     /// Whether a label has all its words that hold a digit, of which there are some.
     fn has_numbers_of(&self, label: &[String]) -> bool {
         let numbers = || {
@@ -100,11 +110,21 @@ impl Wanted {
 
     /// Whether a label has all its words in their order.
     fn is_part(&self, label: &[String]) -> bool {
-        let mut rest = label.iter();
-        self.words
-            .iter()
-            .all(|word| rest.any(|other| other == word))
+        let Some((first, others)) = self.words.split_first() else {
+            return false;
+        };
+        let begins = |at: &usize| label[*at] == *first && may_begin(label, *at);
+        (0..label.len()).filter(begins).any(|at| {
+            let mut rest = label[at + 1..].iter();
+            others.iter().all(|word| rest.any(|other| other == word))
+        })
     }
+}
+
+/// Whether a part of a label may begin at a word: not at a bare number within it. "2A" is a class of threads, and
+/// not the end of "F593 group 2 A".
+fn may_begin(label: &[String], at: usize) -> bool {
+    at == 0 || label[at].contains(char::is_alphabetic)
 }
 
 /// The words of a text in small letters; a point is part of a word, what else is no letter and no digit stands
@@ -175,9 +195,7 @@ fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
             });
             let runs =
                 runs.map(|(from, end)| distance(&wanted.squeezed, &label[from..end].concat()));
-            let lacks = if wanted.words.is_empty() {
-                2
-            } else if wanted.is_part(&label) {
+            let lacks = if wanted.has_words_of(&label) {
                 0
             } else {
                 // "grade 8.8" is more likely class 8.8 than grade 8.2.

@@ -71,7 +71,7 @@ pub struct Designs {
 /// };
 /// assert_eq!(
 ///     choice.text(UnitSystem::Si),
-///     "M12 x 70.00 mm hexagon bolt ISO 4014, ISO 898-1 class 8.8; hex nut, ISO 898-2 class 8",
+///     "M12 x 70.00 mm hexagon bolt ISO 4014, ISO 898-1 class 8.8; hex nut ISO 4032, ISO 898-2 class 8",
 /// );
 /// # Ok(())
 /// # }

@@ -380,7 +380,7 @@ const NAMES: [Named<NutStyle>; 44] = [
     (
         NutStyle::AllMetalTwoWay,
         "all_metal_two_way",
-        "all-metal two-way lock nut",
+        "all-metal two-way lock nut, supplier dimensions",
     ),
     (
         NutStyle::SerratedFlange,
