@@ -69,14 +69,14 @@ pub enum Error {
         /// What is wrong there.
         problem: DesignationProblem,
     },
-    /// The name of a grade, a style or a product is not known.
+    /// The name of a grade, a style or a product is not known, or could be that of several.
     #[error("\"{text}\" is not a known {what}; known are {known}")]
     UnknownName {
         /// What kind of name was expected.
         what: &'static str,
         /// The text as given.
         text: String,
-        /// The known names.
+        /// The known names; of many, those that the text could mean or that are nearest to it.
         known: String,
     },
     /// The text of a quantity cannot be read.
@@ -178,6 +178,9 @@ fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) 
             format!("\"{text}\" is a {found}, not a {expected} {hint}")
         }
         TextProblem::Number => format!("\"{text}\" has no readable number {hint}"),
+        TextProblem::Tolerance => format!(
+            "\"{text}\" has no readable tolerance (write it as in \"20 mm +/- 0.3 mm\" or \"20 mm +0.1/-0.2\")"
+        ),
         TextProblem::BelowAbsoluteZero => format!("\"{text}\" is below absolute zero {hint}"),
     }
 }
@@ -202,6 +205,8 @@ pub enum TextProblem {
     Number,
     /// The temperature does not exist.
     BelowAbsoluteZero,
+    /// The tolerance is negative, or one of its sides is missing.
+    Tolerance,
 }
 
 /// What is wrong with a thread designation.
@@ -228,6 +233,12 @@ pub enum DesignationProblem {
         "the series is not one of UNC, UNF, UNEF, UN, 4-UN, 6-UN, 8-UN, 12-UN, 16-UN, 20-UN, 28-UN, 32-UN, UNS, or these with R or J after UN"
     )]
     Series,
+    /// The pitch is missing, and the size has several threads.
+    #[error("a size alone does not tell the thread; {available}")]
+    NoPitch {
+        /// The threads of that diameter, or the nearest sizes.
+        available: String,
+    },
     /// Lead, pitch and number of starts do not belong together.
     #[error(
         "the lead must be a whole number of pitches from 1 to {most}, and that number the starts", most = crate::thread::Thread::MOST_STARTS

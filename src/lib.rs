@@ -71,6 +71,7 @@
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
+//! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`guide`] | a cookbook of short programs, and a glossary |
@@ -81,7 +82,7 @@
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`,
 //! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`,
-//! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`.
+//! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!
 //! # Conventions
 //!
@@ -169,6 +170,7 @@
 pub extern crate uom;
 extern crate alloc;
 
+pub mod catalogue;
 pub mod caution;
 pub mod derivation;
 pub mod error;
@@ -202,7 +204,7 @@ pub mod prelude {
     //! | [`joint`] | [`Joint`] with its builder, parts, [`Verdict`] and [`Report`]; [`Stack`], [`LengthSearch`], [`LengthRules`] |
     //! | [`strength`] | [`bolt_shear`] with [`ShearMethod`], [`ShearBasis`], [`AiscEdition`] |
     //! | [`preload`] | torque forms, targets, ranges and tightening stresses |
-    //! | the rest | [`Error`], [`Caution`], [`Spread`], [`PlusMinus`] |
+    //! | the rest | [`Error`], [`Caution`], [`Spread`], [`PlusMinus`], [`Key`] |
     //!
     //! The design search and the details of a joint are imported by name from [`joint`].
     //!
@@ -215,6 +217,7 @@ pub mod prelude {
     //! [`strength`]: crate::strength
     //! [`preload`]: crate::preload
 
+    pub use crate::catalogue::Key;
     pub use crate::caution::Caution;
     pub use crate::error::Error;
     pub use crate::joint::{

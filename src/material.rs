@@ -18,6 +18,7 @@
 use alloc::{format, string::ToString};
 
 mod astm;
+mod bolt_names;
 mod finish;
 mod fit;
 mod heat;
@@ -52,8 +53,11 @@ pub(crate) const PROOF_OF_YIELD: f64 = 0.85;
 
 /// A bolt material.
 ///
-/// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"ISO 898-1 class 8.8"`,
-/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"` and `"A193 B7"`.
+/// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"gr 5"`, `"SAE 5"`, `"ISO 898-1 class 8.8"`,
+/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"`, `"A193 B7"`, `"B7"`, and from
+/// its [code](crate::catalogue::Key::code). A bare number with a point is a class of ISO 898-1, never a grade of SAE
+/// or of ASTM F568M. `"A325"` and `"A490"` are refused with the grades they could mean: the types need nuts of
+/// their own, and A325 was weaker above 1 in until 2014.
 ///
 /// ```
 /// use shankline::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
@@ -65,7 +69,7 @@ pub(crate) const PROOF_OF_YIELD: f64 = 0.85;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum BoltGrade {
     /// A material the caller states the strengths of: see [`BoltStrength::stated`].
@@ -124,13 +128,13 @@ pub struct BoltStrength {
     /// The nominal diameter the strengths hold for.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nominal_diameter: Length,
     /// Proof stress Sp: proof load over tensile stress area. None where the standard gives none.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub proof_stress: Option<Stress>,
     /// How the proof stress is known, where that is not said by `provenance`.
@@ -138,19 +142,19 @@ pub struct BoltStrength {
     /// Minimum yield strength Sy. None where the standard gives none.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub yield_strength: Option<Stress>,
     /// Minimum tensile strength Su.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_strength: Stress,
     /// The longest screw these values hold for, where the standard sets such a limit.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub length_limit: Option<Length>,
     /// What the row of the standard warns of.
@@ -182,25 +186,25 @@ pub struct BoltLoads {
     /// The tensile stress area the loads are taken on.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_stress_area: Area,
     /// Proof load Sp As.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub proof: Option<Force>,
     /// Load at the minimum yield strength, Sy As.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub yielding: Option<Force>,
     /// Minimum breaking load Su As.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile: Force,
 }

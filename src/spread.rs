@@ -1,13 +1,13 @@
 //! A value with its tolerance: minimum, nominal, maximum.
 
-use alloc::format;
-use core::{
-    ops::{Add, Sub},
-    str::FromStr,
-};
+use alloc::{borrow::ToOwned, format};
+use core::ops::{Add, Sub};
+use core::str::FromStr;
 
-use crate::error::{Allowed, Amount, Error, Finite, not_negative, out_of_range, sane_length};
-use crate::units::{Length, Measured, parse};
+use crate::error::{
+    Allowed, Amount, Error, Finite, TextProblem, not_negative, out_of_range, sane_length,
+};
+use crate::units::{Length, Measured, parse, starts_unit};
 
 /// Minimum, nominal and maximum of one value.
 ///
@@ -64,6 +64,76 @@ impl<T: Copy> Spread<T> {
     }
 }
 
+impl<Q: Measured + Add<Output = Q> + Sub<Output = Q>> FromStr for Spread<Q> {
+    type Err = Error;
+
+    /// Reads a quantity with its tolerance as a drawing writes it: `20 mm`, `20 +/- 0.3 mm`, `20 mm ± 0.3 mm`,
+    /// `20 mm +0.1/-0.2`, `20 +0.1 -0.2 mm`, `20 mm +0.1/-0`. A unit that stands once is that of all numbers. How
+    /// quantities are written is told by [`parse`].
+    ///
+    /// # Errors
+    ///
+    /// [`Error::QuantityText`] for what [`parse`] refuses and for a tolerance that is negative or lacks one of its
+    /// two sides.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let ply: Spread<Length> = "20 mm +0.1/-0.2".parse()?;
+    /// assert!((ply.min - millimetres(19.8)).abs() < millimetres(1e-9));
+    /// assert!((ply.max - millimetres(20.1)).abs() < millimetres(1e-9));
+    /// assert_eq!("0.5 in".parse::<Spread<Length>>()?, Spread::exact(inches(0.5)));
+    /// assert!("20 mm +0.1".parse::<Spread<Length>>().is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    fn from_str(text: &str) -> Result<Self, Error> {
+        // Text from a drawing has a minus sign where a keyboard has a hyphen.
+        let text = &text.replace('−', "-");
+        let lacking = || Error::QuantityText {
+            text: text.into(),
+            expected: Q::DIMENSION,
+            problem: TextProblem::Tolerance,
+        };
+        let (nominal, plus, minus) = if let Some((nominal, both)) =
+            text.split_once("+/-").or_else(|| text.split_once('±'))
+        {
+            (nominal, both, both)
+        } else if let Some((nominal, rest)) = text.trim_start().split_once('+') {
+            if nominal.is_empty() {
+                return Ok(Self::exact(parse(text)?));
+            }
+            // "+0.1/-0.2" and "+0.1 -0.2": a hyphen within a fraction has no blank and no stroke before it.
+            let at = rest.rfind("/-").or_else(|| rest.rfind(" -"));
+            let (plus, minus) = rest.split_at(at.ok_or_else(lacking)?);
+            (nominal, plus.trim_end().trim_end_matches('/'), &minus[2..])
+        } else {
+            return Ok(Self::exact(parse(text)?));
+        };
+        // The last unit that is written is that of a number without one; "20 mm +0.1/-0.2" has its unit in front.
+        let unit_of = |part: &str| {
+            part.find(starts_unit)
+                .map(|at| part[at..].trim().to_owned())
+        };
+        let unit = unit_of(minus)
+            .or_else(|| unit_of(plus))
+            .or_else(|| unit_of(nominal));
+        let read = |part: &str| match (part.contains(starts_unit), &unit) {
+            (false, Some(unit)) => parse::<Q>(&format!("{} {unit}", part.trim())),
+            _ => parse::<Q>(part),
+        };
+        let (nominal, plus, minus) = (read(nominal)?, read(plus)?, read(minus)?);
+        if plus.base() < 0.0 || minus.base() < 0.0 {
+            return Err(lacking());
+        }
+        Ok(Self {
+            min: nominal - minus,
+            nominal,
+            max: nominal + plus,
+        })
+    }
+}
+
 /// Refuses a spread that is negative, not finite or out of order.
 pub(crate) fn ordered<T>(quantity: &'static str, spread: Spread<T>) -> Result<Spread<T>, Error>
 where
@@ -95,41 +165,6 @@ impl Spread<Length> {
             nominal: self.nominal - other.nominal,
             max: self.max - other.min,
         }
-    }
-}
-
-/// `"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm ± 0.5 mm"`: a value with its unit, and the tolerance either way.
-///
-/// ```
-/// use shankline::prelude::*;
-/// use shankline::units::Length;
-/// let ply: Spread<Length> = "20 +/- 0.3 mm".parse().unwrap();
-/// assert_eq!(ply.nominal, millimetres(20.0));
-/// assert!("20 +/- 0.3".parse::<Spread<Length>>().is_err()); // no unit
-/// ```
-impl<Q: Measured + Add<Output = Q> + Sub<Output = Q>> FromStr for Spread<Q> {
-    type Err = Error;
-
-    fn from_str(text: &str) -> Result<Self, Error> {
-        let split = text.split_once("+/-").or_else(|| text.split_once('±'));
-        let Some((nominal, tolerance)) = split else {
-            return Ok(Self::exact(parse(text)?));
-        };
-        let starts_unit = |c: char| c.is_alphabetic() || c == '"';
-        let nominal: Q = if nominal.contains(starts_unit) {
-            parse(nominal)?
-        } else {
-            // "0.500 +/- 0.015 in": the unit stands once, at the end.
-            let unit_at = tolerance.find(starts_unit).unwrap_or(tolerance.len());
-            let (_, unit) = tolerance.split_at(unit_at);
-            parse(&format!("{nominal} {unit}"))?
-        };
-        let tolerance = parse(tolerance)?;
-        Ok(Self {
-            min: nominal - tolerance,
-            nominal,
-            max: nominal + tolerance,
-        })
     }
 }
 

@@ -4,7 +4,9 @@
 //! edited; the arrays behind these functions are generated from them and checked in. Each row
 //! carries its [`Provenance`]: the document, and whether the row was read in
 //! it, in a reproduction of it, computed from its formula, or recalled. Where only part of a row
-//! is known in another way, a second field says so (`minor_area_basis`, `limits_basis`, ...).
+//! is known in another way, a second field says so (`minor_area_basis`, `limits_basis`, ...). With the feature
+//! `serde` rows are written to data files whole, with units, codes and sources; only a
+//! [`Washer`](washers::Washer) is named by its style and size. They are not read back.
 //!
 //! | module | rows |
 //! |---|---|

@@ -35,6 +35,7 @@ pub mod area;
 mod at_least;
 mod class;
 mod designation;
+mod equal;
 mod identify;
 mod label;
 pub mod limits;
@@ -62,18 +63,20 @@ pub use profile::Profile;
 ///
 /// ```text
 /// unified = size "-" (threads-per-inch | starts) [series] ["-" class] ["-" LH] [SE inches]
+///         | size ["-"] (UNC | UNF | UNEF) ["-" class] ["-" LH] [SE inches], with R or J after UN
 /// size    = "#" digits | whole | [whole ("-" | " ")] digits "/" digits | decimal
 /// starts  = pitch "P" "-" lead "L" ["(" number STARTS ")"], pitch and lead in inches
 /// series  = UNC | UNF | UNEF | UNS | [threads-per-inch ["-"]] UN, with R or J after UN: UNRC, UNJF
-/// metric  = ("M" | "MJ") decimal ["x" (pitch | "Ph" lead "P" pitch)]
+/// metric  = ("M" | "MJ") decimal [("x" | "-") (pitch | "Ph" lead "P" pitch)]
 ///           ["-" class ["-" (S | N | L | millimetres)]] ["-" LH]
 /// class   = 1A | 2A | 3A | 1B | 2B | 3B | such as 6g, 6H, 4g6g
 /// ```
 ///
 /// A whole number without "#" is a number size where such a thread exists (`10-32 UNF`), or could exist as a
 /// special one (`10-36 UNS`), as ASME B1.1 writes it, otherwise inches (`1-8 UNC`, `1-14 UNS`). A Unified
-/// thread without series is the standard one of that pitch; a metric one without pitch is the coarse one. A
-/// space may stand for the hyphen before `LH`. Right hand, one start and the engagement group N are implied.
+/// thread without series is the standard one of that pitch. A metric thread without pitch is the coarse one, as
+/// ISO 965-1 writes it; a Unified size alone (`1/2`, `#4`) is refused, with its coarse and its fine thread, as ASME B1.1
+/// always writes the pitch and both the coarse and the fine thread are on the shelf. A space may stand for the hyphen before `LH`. Right hand, one start and the engagement group N are implied.
 /// Gaging systems (`(21)`) and modified limits (`MOD`) are refused: what they say would be lost.
 ///
 /// Source: the syntax of ASME B1.1 and of ISO 965-1 was recalled; the plain forms were read in a design
@@ -96,7 +99,20 @@ pub use profile::Profile;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+/// Two threads are equal if they are of the same system and series, if diameter and pitch are the same to the
+/// nanometre, and if profile, class, hand, starts and length of engagement are the same. Equal threads print alike,
+/// hash alike, and may be keys of a map. They sort Unified before metric, by diameter, then from coarse to fine pitch.
+///
+/// ```
+/// use shankline::prelude::*;
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!("M12".parse::<Thread>()?, "M12x1.75".parse()?);
+/// assert_eq!(Thread::unified(millimetres(19.05), UnifiedSeries::Unc)?, "3/4-10".parse()?);
+/// assert!("M12".parse::<Thread>()? < "M12x1.5".parse()?);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug)]
 pub struct Thread {
     diameter: Length,
     pitch: Length,
@@ -108,7 +124,7 @@ pub struct Thread {
     engagement: Option<Engagement>,
 }
 
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Copy, Debug)]
 enum Form {
     Unified(&'static UnifiedThread),
     /// A Unified thread of special diameter and pitch (UNS): threads per inch.

@@ -15,12 +15,21 @@
 //! assert!((load.get::<pound_force>() - 1000.0).abs() < 1e-9);
 //! ```
 //!
-//! Lengths, areas and SI units are exact in uom; use its own (`uom::si::length::inch`).
+//! Lengths, areas and SI units are exact in uom; those that joints are measured in are here under the spelling of
+//! this crate, the rest in uom (`uom::si::length::yard`). So a number in a unit is `length.get::<millimetre>()`:
+//!
+//! ```
+//! use shankline::units::{inch, inches, kilonewton, millimetre, pounds_force};
+//! assert!((inches(0.5).get::<millimetre>() - 12.7).abs() < 1e-12);
+//! assert!((pounds_force(1000.0).get::<kilonewton>() - 4.448).abs() < 1e-3);
+//! assert!((inches(0.5).get::<inch>() - 0.5).abs() < 1e-15);
+//! ```
 //!
 //! | question | begins at |
 //! |---|---|
 //! | make a quantity | [`inches`], [`millimetres`], [`newtons`], [`ksi`], ... |
-//! | read one from text, `"5/8 in"`, `"75 lbf ft"` | [`parse`] |
+//! | its number in a unit | `get` with [`millimetre`], [`inch`], [`kilonewton`], [`kip`], [`megapascal`], [`newton_metre`], ... |
+//! | read one from text, `"5/8 in"`, `"75 lbf ft"` | [`parse`]; with a tolerance [`Spread`](crate::Spread), by `parse` of text |
 //! | show one to a person, in SI or US customary units | [`shown`], [`UnitSystem`] |
 //! | read and write one in data files, always with its unit | the module `quantity` (feature `serde`) |
 
@@ -35,10 +44,22 @@ pub use exact_force::{kip, pound_force};
 pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
-pub(crate) use text::{Rounding, decimals_for, plain, rounded, tidy};
+pub(crate) use text::{Rounding, decimals_for, plain, rounded, starts_unit, tidy};
 pub use uom::si::f64::{
     Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Volume,
+};
+
+pub use uom::si::{
+    angle::degree,
+    area::{square_inch, square_millimeter as square_millimetre},
+    force::{kilonewton, newton},
+    length::{inch, micrometer as micrometre, millimeter as millimetre},
+    mass::kilogram,
+    pressure::{gigapascal, megapascal},
+    ratio::{percent as per_cent, ratio},
+    thermodynamic_temperature::{degree_celsius, degree_fahrenheit},
+    torque::newton_meter as newton_metre,
 };
 
 /// A density: mass over volume.
@@ -203,6 +224,17 @@ pub const fn kips(value: f64) -> Force {
     from_base(value * (1000.0 * POUND_FORCE))
 }
 
+/// A stress in pounds-force per square inch.
+///
+/// ```
+/// use shankline::units::{ksi, psi};
+/// assert!((psi(85_000.0) - ksi(85.0)).abs() < psi(1e-9));
+/// ```
+#[must_use]
+pub const fn psi(value: f64) -> Stress {
+    from_base(value * PSI)
+}
+
 /// A stress in kips per square inch (1000 lbf/in2).
 ///
 /// ```
@@ -234,6 +266,17 @@ pub const fn msi(value: f64) -> Stress {
 #[must_use]
 pub const fn megapascals(value: f64) -> Stress {
     from_base(value * 1e6)
+}
+
+/// A modulus of elasticity in gigapascals.
+///
+/// ```
+/// use shankline::units::{gigapascals, megapascals};
+/// assert_eq!(gigapascals(205.0), megapascals(205e3));
+/// ```
+#[must_use]
+pub const fn gigapascals(value: f64) -> Stress {
+    from_base(value * 1e9)
 }
 
 /// A torque in newton metres.

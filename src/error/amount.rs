@@ -187,7 +187,7 @@ impl<'de> serde::Deserialize<'de> for Amount {
 impl serde::Serialize for Amount {
     /// A quantity as value and unit, a number or count as a number.
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        use crate::units::quantity::{serialize, serialize_value_and_unit};
+        use crate::units::quantity::{round as serialize, serialize_value_and_unit};
         match self {
             Self::Length(v) => serialize(v, serializer),
             Self::Area(v) => serialize(v, serializer),

@@ -204,7 +204,7 @@ pub struct AdviceList {
     /// without shear planes, and for products threaded to the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub margin: Option<Length>,
     /// The advice; empty if a length does what is wanted already, or if nothing here helps.

@@ -43,26 +43,26 @@ pub struct Candidate {
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub grip: Spread<Length>,
     /// Height of the nut, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub nut_height: Spread<Length>,
     /// Pitch P of the thread.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub pitch: Length,
     /// Jam margin J = G min - LG max: how far the nut is from the run-out when it clamps the
     /// thinnest stack. Negative: it may jam before it clamps.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub jam_margin: Length,
     /// Clear full threads between the clamped nut and the run-out: the jam margin in pitches.
@@ -71,7 +71,7 @@ pub struct Candidate {
     /// beyond the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub protrusion: Spread<Length>,
     /// Shear planes on guaranteed shank, in the worst case.
@@ -118,32 +118,32 @@ pub struct Cut {
     /// Finished length, from under the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub length: Length,
     /// The same with its tolerance. A bolt at its least length may be shorter than the cut, and is
     /// then left as it is.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub finished: Spread<Length>,
     /// What comes off the nominal length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub removed: Length,
     /// Thread left between LG and the cut end.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thread_left: Length,
     /// Bolt length beyond the nut after the cut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub protrusion: Spread<Length>,
     /// Whether this one length keeps every assembly inside the wanted protrusion. If not, cut to
@@ -172,7 +172,7 @@ pub enum Reason {
         /// How much is missing.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -181,7 +181,7 @@ pub enum Reason {
         /// How far the thinnest stack falls short of the grip gaging length.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
         /// More washers under the nut that would clear it; none if no washer is given.
@@ -194,7 +194,7 @@ pub enum Reason {
         /// How far the thinnest stack falls short of the grip gaging length.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -204,7 +204,7 @@ pub enum Reason {
         /// How much is missing.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
         /// More washers under the nut that would do; none if no washer is given.
@@ -219,7 +219,7 @@ pub enum Reason {
         /// How much is then missing.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -228,7 +228,7 @@ pub enum Reason {
         /// How much too much.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -237,7 +237,7 @@ pub enum Reason {
         /// How much too long it is.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -246,7 +246,7 @@ pub enum Reason {
         /// How much too far.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -541,7 +541,7 @@ impl Selection {
 #[cfg(feature = "serde")]
 mod serde_lists {
     use super::{Reason, Selection};
-    use crate::units::quantity::AsObject;
+    use crate::units::quantity::AsRounded;
     use alloc::vec::Vec;
     use serde::{Serialize, Serializer, ser::SerializeStruct};
 
@@ -554,7 +554,7 @@ mod serde_lists {
 
     impl Serialize for Selection {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let not_assessed: Vec<_> = self.not_assessed.iter().copied().map(AsObject).collect();
+            let not_assessed: Vec<_> = self.not_assessed.iter().copied().map(AsRounded).collect();
             let mut object = serializer.serialize_struct("Selection", 4)?;
             object.serialize_field("accepted", self.accepted())?;
             object.serialize_field("rejected", self.rejected())?;

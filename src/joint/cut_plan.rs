@@ -79,38 +79,38 @@ pub struct PlannedCut {
     /// Where the mark goes, from the bearing face of the head; one place for a fixed length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub mark_from_head: Spread<Length>,
     /// Where it goes from the outer face of the tightened nut; one place for a cut at fit-up. In a tapped
     /// part, from the depth of the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub mark_from_nut: Spread<Length>,
     /// Length after the cut with its tolerance, from the bearing face of the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub finished: Spread<Length>,
     /// What comes off; the least may be zero, for a short bolt that is left as it is.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub removed: Spread<Length>,
     /// Thread between LG and the cut end, at least.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thread_left: Length,
     /// Bolt length beyond the nut, or beyond the wanted engagement, after the cut, dressed end included.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub protrusion: Spread<Length>,
     /// Whether every assembly keeps the wanted protrusion.
@@ -171,57 +171,57 @@ pub struct CutPlan {
     /// Length as bought.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub bought: Spread<Length>,
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub grip: Spread<Length>,
     /// Nut height, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub nut_height: Spread<Length>,
     /// Least wanted protrusion, p req P.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub protrusion_min: Length,
     /// Greatest wanted protrusion, p lim P; none without a limit.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub protrusion_max: Option<Length>,
     /// How exactly a cut is made, either way, u; zero where the rules know no cut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub cut_tolerance: Length,
     /// By how much the wanted window is wider than everything that varies; negative if no fixed
     /// length can hold it. None without an upper limit.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub window_margin: Option<Length>,
     /// Grip gaging length of the bolt, LG: the cut does not move it.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thread_start: Length,
     /// Length of the chamfer that takes the end, at 45 degrees, from the nominal diameter to the
     /// root of the thread. It carries no full thread: the locking part of a nut must be past it.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub chamfer: Length,
 }

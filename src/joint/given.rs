@@ -2,6 +2,7 @@
 
 use crate::error::Error;
 use crate::material::{BoltGrade, NutGrade, PropertyClass, SaeGrade};
+use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::spread::Spread;
 use crate::thread::Thread;
 use crate::units::{Length, Measured};
@@ -88,6 +89,24 @@ impl Given<BoltGrade> for SaeGrade {
 
 impl Given<NutGrade> for &str {
     fn given(self) -> Result<NutGrade, Error> {
+        self.parse()
+    }
+}
+
+impl Given<ScrewProduct> for &str {
+    fn given(self) -> Result<ScrewProduct, Error> {
+        self.parse()
+    }
+}
+
+impl Given<NutStyle> for &str {
+    fn given(self) -> Result<NutStyle, Error> {
+        self.parse()
+    }
+}
+
+impl Given<WasherStyle> for &str {
+    fn given(self) -> Result<WasherStyle, Error> {
         self.parse()
     }
 }

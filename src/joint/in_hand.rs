@@ -50,25 +50,25 @@ pub struct BoltInHand {
     /// Whole length without the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub length: Length,
     /// Plain shank of full diameter; zero for a bolt threaded to the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub shank: Length,
     /// Where a nut run on by hand stops.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thread_start: Length,
     /// How far off any of these may be, either way.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub uncertainty: Length,
 }

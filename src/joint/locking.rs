@@ -186,7 +186,7 @@ pub enum ScrewLockReason {
         /// Highest temperature of it.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         limit: ThermodynamicTemperature,
     },

@@ -108,7 +108,7 @@ pub enum NutReason {
         /// Highest temperature of the element.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         limit: ThermodynamicTemperature,
     },
@@ -117,7 +117,7 @@ pub enum NutReason {
         /// Lowest temperature of the element.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         limit: ThermodynamicTemperature,
     },
@@ -143,7 +143,7 @@ pub enum NutReason {
         /// lists it.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         least: Option<Torque>,
     },

@@ -23,7 +23,7 @@ use crate::units::Length;
 pub struct NutEnd {
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     height: Spread<Length>,
     tapped: Option<TappedThread>,
@@ -37,7 +37,7 @@ struct TappedThread {
     /// Depth of full thread from where it begins; none for a hole tapped through.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     depth: Option<Length>,
 }

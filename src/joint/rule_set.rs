@@ -1,8 +1,10 @@
 //! The rules of each trade for the length of a bolt, with who states them.
 
-use core::fmt;
+use core::{fmt, str::FromStr};
 
 use super::{CutRule, LengthRules};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
+use crate::error::Error;
 use crate::units::UnitSystem;
 
 /// A published set of rules for bolt lengths; [`rules`](Self::rules) makes it ready to search with.
@@ -31,7 +33,7 @@ use crate::units::UnitSystem;
 /// assert_eq!((rules.protrusion_min_pitches, rules.clear_threads_min), (1.0, 1.0));
 /// assert_eq!(RuleSet::En1090.source(), "EN 1090-2, 8.2.2, not preloaded");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -128,9 +130,67 @@ impl RuleSet {
     }
 }
 
+/// Code and label of every member.
+const NAMES: [Named<RuleSet>; 7] = [
+    (
+        RuleSet::Fabrication,
+        "fabrication",
+        "general fabrication, common practice",
+    ),
+    (
+        RuleSet::FaaAc4313,
+        "faa_ac_43_13",
+        "aircraft, FAA AC 43.13-1B",
+    ),
+    (
+        RuleSet::NavalAviation,
+        "naval_aviation",
+        "naval aviation, NAVEDTRA 14014",
+    ),
+    (
+        RuleSet::En1090,
+        "en_1090",
+        "steelwork not preloaded, EN 1090-2",
+    ),
+    (
+        RuleSet::En1090Preloaded,
+        "en_1090_preloaded",
+        "steelwork with preloaded EN 14399-3 bolts, EN 1090-2",
+    ),
+    (RuleSet::Rcsc, "rcsc", "steelwork, RCSC specification"),
+    (
+        RuleSet::NasaStd5020,
+        "nasa_std_5020",
+        "space hardware, NASA-STD-5020",
+    ),
+];
+
+impl Key for RuleSet {
+    const FAMILY: &'static str = "set of rules";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for RuleSet {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
 impl fmt::Display for RuleSet {
+    /// The label.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.source())
+        f.pad(self.label())
     }
 }
 

@@ -104,29 +104,13 @@ impl LengthRules {
     /// # }
     /// ```
     pub fn named(name: &str) -> Result<Self, Error> {
-        use super::RuleSet;
-        const NAMES: [(&str, RuleSet); 7] = [
-            ("fabrication", RuleSet::Fabrication),
-            ("faa_ac_43_13", RuleSet::FaaAc4313),
-            ("naval_aviation", RuleSet::NavalAviation),
-            ("en_1090", RuleSet::En1090),
-            ("en_1090_preloaded", RuleSet::En1090Preloaded),
-            ("rcsc", RuleSet::Rcsc),
-            ("nasa_std_5020", RuleSet::NasaStd5020),
-        ];
         let name = name.trim();
         let (set, system) = match name.strip_suffix("_inch") {
             Some(set) => (set, UnitSystem::UsCustomary),
             None => (name, UnitSystem::Si),
         };
-        let found = NAMES.iter().find(|(own, _)| *own == set);
-        found
-            .map(|(_, set)| set.rules(system))
-            .ok_or_else(|| Error::UnknownName {
-                what: "set of length rules",
-                text: name.into(),
-                known: NAMES.map(|(own, _)| own).join(", "),
-            })
+        let set: super::RuleSet = set.parse()?;
+        Ok(set.rules(system))
     }
 
     /// General fabrication: 2 to 5 pitches past the nut, at most three washers under the nut, cuts

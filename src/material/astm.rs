@@ -23,7 +23,7 @@ use crate::units::Length;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum AstmGrade {
     /// A307 grade A: low carbon bolts for general use. No yield or proof stress is specified.

@@ -1,7 +1,9 @@
 //! What lies outermost on a bolt or a nut, and how the nut is tapped for it.
 
-use core::fmt;
+use core::{fmt, str::FromStr};
 
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
+use crate::error::Error;
 use crate::tables::galvanic::Metal;
 use crate::tables::locking::TemperatureLimited;
 use crate::tables::nut_grades::BoltCoating;
@@ -36,7 +38,7 @@ pub enum Severity {
 /// let finish = Finish::ZincPlated { baked: true };
 /// assert!(finish.is_electroplated());
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -72,19 +74,127 @@ pub enum Finish {
     ZincFlake,
 }
 
+/// Code and label of every member.
+const NAMES: [Named<Finish>; 27] = [
+    (Finish::Bare(Metal::Steel), "bare_steel", "bare steel"),
+    (
+        Finish::ZincPlated { baked: false },
+        "zinc_plated",
+        "zinc plated",
+    ),
+    (
+        Finish::ZincPlated { baked: true },
+        "zinc_plated_baked",
+        "zinc plated and baked",
+    ),
+    (
+        Finish::CadmiumPlated { baked: false },
+        "cadmium_plated",
+        "cadmium plated",
+    ),
+    (
+        Finish::CadmiumPlated { baked: true },
+        "cadmium_plated_baked",
+        "cadmium plated and baked",
+    ),
+    (
+        Finish::HotDipGalvanized,
+        "hot_dip_galvanized",
+        "hot-dip galvanized",
+    ),
+    (
+        Finish::HotDipGalvanizedUndersize,
+        "hot_dip_galvanized_undersize",
+        "hot-dip galvanized, cut undersize (marked U)",
+    ),
+    (
+        Finish::MechanicalZinc,
+        "mechanical_zinc",
+        "mechanically galvanized",
+    ),
+    (Finish::ZincFlake, "zinc_flake", "zinc flake"),
+    (
+        Finish::Bare(Metal::Magnesium),
+        "bare_magnesium",
+        "bare magnesium",
+    ),
+    (Finish::Bare(Metal::Zinc), "bare_zinc", "bare zinc"),
+    (
+        Finish::Bare(Metal::HotDipZinc),
+        "bare_hot_dip_zinc",
+        "bare hot-dip zinc",
+    ),
+    (Finish::Bare(Metal::Cadmium), "bare_cadmium", "bare cadmium"),
+    (
+        Finish::Bare(Metal::Aluminium),
+        "bare_aluminium",
+        "bare aluminium",
+    ),
+    (
+        Finish::Bare(Metal::Aluminium2000),
+        "bare_aluminium_2000",
+        "bare aluminium of the 2000 series",
+    ),
+    (Finish::Bare(Metal::Lead), "bare_lead", "bare lead"),
+    (Finish::Bare(Metal::Tin), "bare_tin", "bare tin"),
+    (
+        Finish::Bare(Metal::Chromium),
+        "bare_chromium",
+        "bare chromium plate",
+    ),
+    (
+        Finish::Bare(Metal::Stainless12Chromium),
+        "bare_stainless_12_chromium",
+        "bare stainless steel with 12 % chromium",
+    ),
+    (
+        Finish::Bare(Metal::Stainless18Chromium),
+        "bare_stainless_18_chromium",
+        "bare stainless steel with 18 % chromium",
+    ),
+    (
+        Finish::Bare(Metal::HighBrass),
+        "bare_high_brass",
+        "bare high brass",
+    ),
+    (Finish::Bare(Metal::Brass), "bare_brass", "bare brass"),
+    (Finish::Bare(Metal::Copper), "bare_copper", "bare copper"),
+    (Finish::Bare(Metal::Nickel), "bare_nickel", "bare nickel"),
+    (
+        Finish::Bare(Metal::Titanium),
+        "bare_titanium",
+        "bare titanium",
+    ),
+    (Finish::Bare(Metal::Silver), "bare_silver", "bare silver"),
+    (Finish::Bare(Metal::Gold), "bare_gold", "bare gold"),
+];
+
+impl Key for Finish {
+    const FAMILY: &'static str = "finish";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for Finish {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
 impl fmt::Display for Finish {
+    /// The label.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::Bare(metal) => return write!(f, "bare {metal}"),
-            Self::ZincPlated { baked: false } => "zinc plated",
-            Self::ZincPlated { baked: true } => "zinc plated and baked",
-            Self::CadmiumPlated { baked: false } => "cadmium plated",
-            Self::CadmiumPlated { baked: true } => "cadmium plated and baked",
-            Self::HotDipGalvanized => "hot-dip galvanized",
-            Self::HotDipGalvanizedUndersize => "hot-dip galvanized, cut undersize (marked U)",
-            Self::MechanicalZinc => "mechanically galvanized",
-            Self::ZincFlake => "zinc flake",
-        })
+        f.pad(self.label())
     }
 }
 
@@ -213,7 +323,7 @@ impl Finish {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),

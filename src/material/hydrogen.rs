@@ -39,7 +39,7 @@ pub enum Hydrogen {
         /// Least tensile strength of the grade.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         strength: Stress,
     },

@@ -17,7 +17,7 @@ use crate::units::Length;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum PropertyClass {
     /// Class 3.6, dropped from the 2009 edition.

@@ -1,13 +1,10 @@
 //! Names of grades: how they print and how they are read.
 
-use alloc::{
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
 use core::{fmt, str::FromStr};
 
-use super::{BoltGrade, astm, iso, sae, stainless};
+use super::bolt_names::NAMES;
+use super::{BoltGrade, iso};
+use crate::catalogue::{Key, code_of, keys, label_of};
 use crate::error::Error;
 
 /// The name of a grade in the list of its kind.
@@ -16,84 +13,80 @@ pub(super) fn name_of<T: Copy + PartialEq>(names: &[(T, &'static str)], grade: T
     found.map_or("", |(_, name)| name)
 }
 
-fn named<T: Copy>(names: &[(T, &str)], text: &str) -> Option<T> {
-    let found = names
-        .iter()
-        .find(|(_, name)| name.eq_ignore_ascii_case(text));
-    found.map(|(grade, _)| *grade)
+impl Key for BoltGrade {
+    const FAMILY: &'static str = "bolt grade";
+
+    /// Every grade of the tables; [`BoltGrade::Stated`] is none of them.
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        match self {
+            Self::Stated => "stated",
+            grade => code_of(&NAMES, grade),
+        }
+    }
+
+    fn label(self) -> &'static str {
+        match self {
+            Self::Stated => "stated strengths",
+            grade => label_of(&NAMES, grade),
+        }
+    }
 }
 
 impl fmt::Display for BoltGrade {
+    /// The label.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Stated => f.pad("stated strengths"),
-            Self::Sae(grade) => f.pad(&format!("SAE J429 grade {grade}")),
-            Self::Iso(class) => f.pad(&format!("ISO 898-1 class {class}")),
-            Self::Astm(grade) => f.pad(&format!("ASTM {grade}")),
-            Self::Stainless(class) => f.pad(&format!("ISO 3506-1 class {class}")),
-        }
+        f.pad(self.label())
     }
 }
 
 impl FromStr for BoltGrade {
     type Err = Error;
-    fn from_str(text: &str) -> Result<Self, Error> {
-        let plain = text.trim().to_ascii_lowercase();
-        let after = |prefixes: &[&str]| {
-            prefixes
-                .iter()
-                .find_map(|prefix| plain.strip_prefix(prefix))
-        };
-        let sae = after(&["sae j429 grade ", "sae grade ", "grade "]);
-        // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
-        let iso = after(&["iso 898-1 class ", "iso class ", "class "]).unwrap_or(&plain);
-        let stainless = after(&["iso 3506-1 class ", "iso class ", "class "]).unwrap_or(&plain);
-        let astm = after(&["astm "]).unwrap_or(&plain);
-        let sae = sae.and_then(|name| named(&sae::NAMES, name.trim()).map(Self::Sae));
-        sae.or_else(|| named(&iso::NAMES, iso.trim()).map(Self::Iso))
-            .or_else(|| named(&astm::NAMES, astm.trim()).map(Self::Astm))
-            .or_else(|| named(&stainless::NAMES, stainless.trim()).map(Self::Stainless))
-            .ok_or_else(|| Error::UnknownName {
-                what: "bolt grade",
-                text: text.to_string(),
-                known: known_names(&plain),
-            })
-    }
-}
 
-/// Names to offer for one that is not known: the grades of the ASTM standard it begins with, or
-/// one of each kind.
-fn known_names(plain: &str) -> String {
-    let standard = plain.trim_start_matches("astm").trim_start();
-    let standard = standard.split(' ').next().unwrap_or_default();
-    let astm: Vec<&str> = astm::NAMES
-        .iter()
-        .map(|(_, name)| *name)
-        .filter(|name| {
-            let begins = name
-                .get(..standard.len())
-                .is_some_and(|start| start.eq_ignore_ascii_case(standard));
-            !standard.is_empty() && begins
-        })
-        .collect();
-    if astm.is_empty() {
-        "\"grade 1\", 2, 4, 5, 5.1, 5.2, 7, 8, 8.1, 8.2 of SAE J429, \"class 4.6\", 4.8, 5.6, 5.8, \
-         6.8, 8.8, 9.8, 10.9, 12.9 of ISO 898-1, classes of ISO 3506-1 such as A2-70, and grades of ASTM A307, A449, F3125, A354, A193, \
-         A574 and F593 such as \"A193 B7\""
-            .to_string()
-    } else {
-        astm.join(", ")
+    /// [`Key::read`]; a bare number with a point is a class of ISO 898-1.
+    fn from_str(text: &str) -> Result<Self, Error> {
+        // A bare "8.2" or "5.2" would be an SAE grade; no ISO class has such a name.
+        let plain = text.trim();
+        let class = iso::NAMES.iter().find(|(_, name)| *name == plain);
+        class.map_or_else(|| Self::read(text), |(class, _)| Ok(Self::Iso(*class)))
     }
 }
 
 #[cfg(feature = "serde")]
 mod serde_text {
-    use super::BoltGrade;
+    use super::super::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
+    use crate::catalogue::Key;
     use alloc::string::String;
 
     impl serde::Serialize for BoltGrade {
         fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            serializer.collect_str(self)
+            serializer.serialize_str(self.code())
+        }
+    }
+
+    // The code alone tells a grade from those of other standards.
+    impl serde::Serialize for SaeGrade {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
+        }
+    }
+
+    impl serde::Serialize for PropertyClass {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
+        }
+    }
+
+    impl serde::Serialize for AstmGrade {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
+        }
+    }
+
+    impl serde::Serialize for StainlessClass {
+        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            BoltGrade::from(*self).serialize(serializer)
         }
     }
 
@@ -108,6 +101,9 @@ mod serde_text {
 
 #[cfg(test)]
 mod tests {
+    use alloc::string::ToString;
+
+    use super::super::{astm, sae, stainless};
     use super::*;
 
     #[test]
@@ -118,13 +114,17 @@ mod tests {
         let astm = astm::NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
         let sae = sae::NAMES.iter().map(|(grade, _)| BoltGrade::from(*grade));
         let iso = iso::NAMES.iter().map(|(class, _)| BoltGrade::from(*class));
-        for grade in sae.chain(iso).chain(astm).chain(stainless) {
+        let grades = sae.chain(iso).chain(stainless).chain(astm);
+        assert!(grades.clone().eq(BoltGrade::ALL.iter().copied()));
+        for grade in grades {
             assert_eq!(grade.to_string().parse::<BoltGrade>().unwrap(), grade);
         }
         assert!("grade 9".parse::<BoltGrade>().is_err());
         let error = "ASTM A354".parse::<BoltGrade>().unwrap_err().to_string();
         assert!(
-            error.ends_with("A354 BC, A354 BD to 2011, A354 BD"),
+            error.ends_with(
+                "known are ASTM A354 BC; ASTM A354 BD to 2011; ASTM A354 BD (the nearest of 117)"
+            ),
             "{error}"
         );
         assert!("8.2".parse::<BoltGrade>().is_err());

@@ -1,11 +1,11 @@
 //! Grades and classes of nuts, and how strong a nut is on a thread.
 
-use alloc::{format, string::ToString, vec::Vec};
+use alloc::{format, vec::Vec};
 use core::{fmt, str::FromStr};
 
 use super::fit::in_iso_10684;
-use super::names::name_of;
 use super::{NutTapping, Sizes, widest};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
@@ -34,7 +34,7 @@ mod tests;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum NutGrade {
     /// SAE J995 grade 2.
@@ -203,89 +203,329 @@ pub enum NutGrade {
 
 const ISO_3506_2: &str = "ISO 3506-2 class ";
 
-/// The names as the table has them.
-const NAMES: [(NutGrade, &str); 81] = [
-    (NutGrade::SaeJ995Grade2, "SAE J995 grade 2"),
-    (NutGrade::SaeJ995Grade5, "SAE J995 grade 5"),
-    (NutGrade::SaeJ995Grade8, "SAE J995 grade 8"),
-    (NutGrade::AstmA563O, "ASTM A563 O"),
-    (NutGrade::AstmA563A, "ASTM A563 A"),
-    (NutGrade::AstmA563B, "ASTM A563 B"),
-    (NutGrade::AstmA563D, "ASTM A563 D"),
-    (NutGrade::AstmA563Dh, "ASTM A563 DH"),
-    (NutGrade::AstmA563Dh3, "ASTM A563 DH3"),
-    (NutGrade::AstmA563C, "ASTM A563 C"),
-    (NutGrade::AstmA563C3, "ASTM A563 C3"),
-    (NutGrade::AstmA194_2h, "ASTM A194 2H"),
-    (NutGrade::AstmA194_7, "ASTM A194 7"),
-    (NutGrade::AstmA194_2hm, "ASTM A194 2HM"),
-    (NutGrade::AstmA194_2, "ASTM A194 2"),
-    (NutGrade::AstmA194_1, "ASTM A194 1"),
-    (NutGrade::AstmA194_8Class1, "ASTM A194 8 class 1"),
-    (NutGrade::AstmA194_8mClass1, "ASTM A194 8M class 1"),
-    (NutGrade::AsmeB18_16_6GradeN2, "ASME B18.16.6 grade N2"),
-    (NutGrade::AsmeB18_16_6GradeN5, "ASME B18.16.6 grade N5"),
-    (NutGrade::AsmeB18_16_6GradeN8, "ASME B18.16.6 grade N8"),
-    (NutGrade::Iso898_2Class4, "ISO 898-2 class 4"),
-    (NutGrade::Iso898_2Class5, "ISO 898-2 class 5"),
-    (NutGrade::Iso898_2Class6, "ISO 898-2 class 6"),
-    (NutGrade::Iso898_2Class8, "ISO 898-2 class 8"),
-    (NutGrade::Iso898_2Class10, "ISO 898-2 class 10"),
-    (NutGrade::Iso898_2Class12, "ISO 898-2 class 12"),
-    (NutGrade::Iso898_2Class9, "ISO 898-2 class 9"),
-    (NutGrade::Iso898_2Class04, "ISO 898-2 class 04"),
-    (NutGrade::Iso898_2Class05, "ISO 898-2 class 05"),
-    (NutGrade::Iso10684Class5z, "ISO 10684 class 5Z"),
-    (NutGrade::Iso10684Class6z, "ISO 10684 class 6Z"),
-    (NutGrade::Iso10684Class8z, "ISO 10684 class 8Z"),
-    (NutGrade::Iso10684Class9z, "ISO 10684 class 9Z"),
-    (NutGrade::Iso10684Class10z, "ISO 10684 class 10Z"),
-    (NutGrade::Iso3506_2ClassA1_50, "ISO 3506-2 class A1-50"),
-    (NutGrade::Iso3506_2ClassA1_70, "ISO 3506-2 class A1-70"),
-    (NutGrade::Iso3506_2ClassA1_80, "ISO 3506-2 class A1-80"),
-    (NutGrade::Iso3506_2ClassA2_50, "ISO 3506-2 class A2-50"),
-    (NutGrade::Iso3506_2ClassA2_70, "ISO 3506-2 class A2-70"),
-    (NutGrade::Iso3506_2ClassA2_80, "ISO 3506-2 class A2-80"),
-    (NutGrade::Iso3506_2ClassA3_50, "ISO 3506-2 class A3-50"),
-    (NutGrade::Iso3506_2ClassA3_70, "ISO 3506-2 class A3-70"),
-    (NutGrade::Iso3506_2ClassA3_80, "ISO 3506-2 class A3-80"),
-    (NutGrade::Iso3506_2ClassA4_50, "ISO 3506-2 class A4-50"),
-    (NutGrade::Iso3506_2ClassA4_70, "ISO 3506-2 class A4-70"),
-    (NutGrade::Iso3506_2ClassA4_80, "ISO 3506-2 class A4-80"),
-    (NutGrade::Iso3506_2ClassA5_50, "ISO 3506-2 class A5-50"),
-    (NutGrade::Iso3506_2ClassA5_70, "ISO 3506-2 class A5-70"),
-    (NutGrade::Iso3506_2ClassA5_80, "ISO 3506-2 class A5-80"),
-    (NutGrade::Iso3506_2ClassA1_025, "ISO 3506-2 class A1-025"),
-    (NutGrade::Iso3506_2ClassA1_035, "ISO 3506-2 class A1-035"),
-    (NutGrade::Iso3506_2ClassA1_040, "ISO 3506-2 class A1-040"),
-    (NutGrade::Iso3506_2ClassA2_025, "ISO 3506-2 class A2-025"),
-    (NutGrade::Iso3506_2ClassA2_035, "ISO 3506-2 class A2-035"),
-    (NutGrade::Iso3506_2ClassA2_040, "ISO 3506-2 class A2-040"),
-    (NutGrade::Iso3506_2ClassA3_025, "ISO 3506-2 class A3-025"),
-    (NutGrade::Iso3506_2ClassA3_035, "ISO 3506-2 class A3-035"),
-    (NutGrade::Iso3506_2ClassA3_040, "ISO 3506-2 class A3-040"),
-    (NutGrade::Iso3506_2ClassA4_025, "ISO 3506-2 class A4-025"),
-    (NutGrade::Iso3506_2ClassA4_035, "ISO 3506-2 class A4-035"),
-    (NutGrade::Iso3506_2ClassA4_040, "ISO 3506-2 class A4-040"),
-    (NutGrade::Iso3506_2ClassA5_025, "ISO 3506-2 class A5-025"),
-    (NutGrade::Iso3506_2ClassA5_035, "ISO 3506-2 class A5-035"),
-    (NutGrade::Iso3506_2ClassA5_040, "ISO 3506-2 class A5-040"),
-    (NutGrade::Iso3506_2ClassC1_50, "ISO 3506-2 class C1-50"),
-    (NutGrade::Iso3506_2ClassC1_70, "ISO 3506-2 class C1-70"),
-    (NutGrade::Iso3506_2ClassC1_110, "ISO 3506-2 class C1-110"),
-    (NutGrade::Iso3506_2ClassC3_80, "ISO 3506-2 class C3-80"),
-    (NutGrade::Iso3506_2ClassC4_50, "ISO 3506-2 class C4-50"),
-    (NutGrade::Iso3506_2ClassC4_70, "ISO 3506-2 class C4-70"),
-    (NutGrade::Iso3506_2ClassF1_45, "ISO 3506-2 class F1-45"),
-    (NutGrade::Iso3506_2ClassF1_60, "ISO 3506-2 class F1-60"),
-    (NutGrade::AstmF594Group1Af, "ASTM F594 group 1 AF"),
-    (NutGrade::AstmF594Group1A, "ASTM F594 group 1 A"),
-    (NutGrade::AstmF594Group1Cw1, "ASTM F594 group 1 CW1"),
-    (NutGrade::AstmF594Group1Cw2, "ASTM F594 group 1 CW2"),
-    (NutGrade::AstmF594Group2Af, "ASTM F594 group 2 AF"),
-    (NutGrade::AstmF594Group2A, "ASTM F594 group 2 A"),
-    (NutGrade::AstmF594Group2Cw1, "ASTM F594 group 2 CW1"),
-    (NutGrade::AstmF594Group2Cw2, "ASTM F594 group 2 CW2"),
+/// Codes, and the names as the table has them.
+const NAMES: [Named<NutGrade>; 81] = [
+    (NutGrade::SaeJ995Grade2, "sae_j995_2", "SAE J995 grade 2"),
+    (NutGrade::SaeJ995Grade5, "sae_j995_5", "SAE J995 grade 5"),
+    (NutGrade::SaeJ995Grade8, "sae_j995_8", "SAE J995 grade 8"),
+    (NutGrade::AstmA563O, "astm_a563_o", "ASTM A563 O"),
+    (NutGrade::AstmA563A, "astm_a563_a", "ASTM A563 A"),
+    (NutGrade::AstmA563B, "astm_a563_b", "ASTM A563 B"),
+    (NutGrade::AstmA563D, "astm_a563_d", "ASTM A563 D"),
+    (NutGrade::AstmA563Dh, "astm_a563_dh", "ASTM A563 DH"),
+    (NutGrade::AstmA563Dh3, "astm_a563_dh3", "ASTM A563 DH3"),
+    (NutGrade::AstmA563C, "astm_a563_c", "ASTM A563 C"),
+    (NutGrade::AstmA563C3, "astm_a563_c3", "ASTM A563 C3"),
+    (NutGrade::AstmA194_2h, "astm_a194_2h", "ASTM A194 2H"),
+    (NutGrade::AstmA194_7, "astm_a194_7", "ASTM A194 7"),
+    (NutGrade::AstmA194_2hm, "astm_a194_2hm", "ASTM A194 2HM"),
+    (NutGrade::AstmA194_2, "astm_a194_2", "ASTM A194 2"),
+    (NutGrade::AstmA194_1, "astm_a194_1", "ASTM A194 1"),
+    (
+        NutGrade::AstmA194_8Class1,
+        "astm_a194_8_class_1",
+        "ASTM A194 8 class 1",
+    ),
+    (
+        NutGrade::AstmA194_8mClass1,
+        "astm_a194_8m_class_1",
+        "ASTM A194 8M class 1",
+    ),
+    (
+        NutGrade::AsmeB18_16_6GradeN2,
+        "asme_b18_16_6_n2",
+        "ASME B18.16.6 grade N2",
+    ),
+    (
+        NutGrade::AsmeB18_16_6GradeN5,
+        "asme_b18_16_6_n5",
+        "ASME B18.16.6 grade N5",
+    ),
+    (
+        NutGrade::AsmeB18_16_6GradeN8,
+        "asme_b18_16_6_n8",
+        "ASME B18.16.6 grade N8",
+    ),
+    (NutGrade::Iso898_2Class4, "iso_898_2_4", "ISO 898-2 class 4"),
+    (NutGrade::Iso898_2Class5, "iso_898_2_5", "ISO 898-2 class 5"),
+    (NutGrade::Iso898_2Class6, "iso_898_2_6", "ISO 898-2 class 6"),
+    (NutGrade::Iso898_2Class8, "iso_898_2_8", "ISO 898-2 class 8"),
+    (
+        NutGrade::Iso898_2Class10,
+        "iso_898_2_10",
+        "ISO 898-2 class 10",
+    ),
+    (
+        NutGrade::Iso898_2Class12,
+        "iso_898_2_12",
+        "ISO 898-2 class 12",
+    ),
+    (NutGrade::Iso898_2Class9, "iso_898_2_9", "ISO 898-2 class 9"),
+    (
+        NutGrade::Iso898_2Class04,
+        "iso_898_2_04",
+        "ISO 898-2 class 04",
+    ),
+    (
+        NutGrade::Iso898_2Class05,
+        "iso_898_2_05",
+        "ISO 898-2 class 05",
+    ),
+    (
+        NutGrade::Iso10684Class5z,
+        "iso_10684_5z",
+        "ISO 10684 class 5Z",
+    ),
+    (
+        NutGrade::Iso10684Class6z,
+        "iso_10684_6z",
+        "ISO 10684 class 6Z",
+    ),
+    (
+        NutGrade::Iso10684Class8z,
+        "iso_10684_8z",
+        "ISO 10684 class 8Z",
+    ),
+    (
+        NutGrade::Iso10684Class9z,
+        "iso_10684_9z",
+        "ISO 10684 class 9Z",
+    ),
+    (
+        NutGrade::Iso10684Class10z,
+        "iso_10684_10z",
+        "ISO 10684 class 10Z",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA1_50,
+        "iso_3506_2_a1_50",
+        "ISO 3506-2 class A1-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA1_70,
+        "iso_3506_2_a1_70",
+        "ISO 3506-2 class A1-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA1_80,
+        "iso_3506_2_a1_80",
+        "ISO 3506-2 class A1-80",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA2_50,
+        "iso_3506_2_a2_50",
+        "ISO 3506-2 class A2-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA2_70,
+        "iso_3506_2_a2_70",
+        "ISO 3506-2 class A2-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA2_80,
+        "iso_3506_2_a2_80",
+        "ISO 3506-2 class A2-80",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA3_50,
+        "iso_3506_2_a3_50",
+        "ISO 3506-2 class A3-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA3_70,
+        "iso_3506_2_a3_70",
+        "ISO 3506-2 class A3-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA3_80,
+        "iso_3506_2_a3_80",
+        "ISO 3506-2 class A3-80",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA4_50,
+        "iso_3506_2_a4_50",
+        "ISO 3506-2 class A4-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA4_70,
+        "iso_3506_2_a4_70",
+        "ISO 3506-2 class A4-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA4_80,
+        "iso_3506_2_a4_80",
+        "ISO 3506-2 class A4-80",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA5_50,
+        "iso_3506_2_a5_50",
+        "ISO 3506-2 class A5-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA5_70,
+        "iso_3506_2_a5_70",
+        "ISO 3506-2 class A5-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA5_80,
+        "iso_3506_2_a5_80",
+        "ISO 3506-2 class A5-80",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA1_025,
+        "iso_3506_2_a1_025",
+        "ISO 3506-2 class A1-025",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA1_035,
+        "iso_3506_2_a1_035",
+        "ISO 3506-2 class A1-035",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA1_040,
+        "iso_3506_2_a1_040",
+        "ISO 3506-2 class A1-040",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA2_025,
+        "iso_3506_2_a2_025",
+        "ISO 3506-2 class A2-025",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA2_035,
+        "iso_3506_2_a2_035",
+        "ISO 3506-2 class A2-035",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA2_040,
+        "iso_3506_2_a2_040",
+        "ISO 3506-2 class A2-040",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA3_025,
+        "iso_3506_2_a3_025",
+        "ISO 3506-2 class A3-025",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA3_035,
+        "iso_3506_2_a3_035",
+        "ISO 3506-2 class A3-035",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA3_040,
+        "iso_3506_2_a3_040",
+        "ISO 3506-2 class A3-040",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA4_025,
+        "iso_3506_2_a4_025",
+        "ISO 3506-2 class A4-025",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA4_035,
+        "iso_3506_2_a4_035",
+        "ISO 3506-2 class A4-035",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA4_040,
+        "iso_3506_2_a4_040",
+        "ISO 3506-2 class A4-040",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA5_025,
+        "iso_3506_2_a5_025",
+        "ISO 3506-2 class A5-025",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA5_035,
+        "iso_3506_2_a5_035",
+        "ISO 3506-2 class A5-035",
+    ),
+    (
+        NutGrade::Iso3506_2ClassA5_040,
+        "iso_3506_2_a5_040",
+        "ISO 3506-2 class A5-040",
+    ),
+    (
+        NutGrade::Iso3506_2ClassC1_50,
+        "iso_3506_2_c1_50",
+        "ISO 3506-2 class C1-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassC1_70,
+        "iso_3506_2_c1_70",
+        "ISO 3506-2 class C1-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassC1_110,
+        "iso_3506_2_c1_110",
+        "ISO 3506-2 class C1-110",
+    ),
+    (
+        NutGrade::Iso3506_2ClassC3_80,
+        "iso_3506_2_c3_80",
+        "ISO 3506-2 class C3-80",
+    ),
+    (
+        NutGrade::Iso3506_2ClassC4_50,
+        "iso_3506_2_c4_50",
+        "ISO 3506-2 class C4-50",
+    ),
+    (
+        NutGrade::Iso3506_2ClassC4_70,
+        "iso_3506_2_c4_70",
+        "ISO 3506-2 class C4-70",
+    ),
+    (
+        NutGrade::Iso3506_2ClassF1_45,
+        "iso_3506_2_f1_45",
+        "ISO 3506-2 class F1-45",
+    ),
+    (
+        NutGrade::Iso3506_2ClassF1_60,
+        "iso_3506_2_f1_60",
+        "ISO 3506-2 class F1-60",
+    ),
+    (
+        NutGrade::AstmF594Group1Af,
+        "astm_f594_group_1_af",
+        "ASTM F594 group 1 AF",
+    ),
+    (
+        NutGrade::AstmF594Group1A,
+        "astm_f594_group_1_a",
+        "ASTM F594 group 1 A",
+    ),
+    (
+        NutGrade::AstmF594Group1Cw1,
+        "astm_f594_group_1_cw1",
+        "ASTM F594 group 1 CW1",
+    ),
+    (
+        NutGrade::AstmF594Group1Cw2,
+        "astm_f594_group_1_cw2",
+        "ASTM F594 group 1 CW2",
+    ),
+    (
+        NutGrade::AstmF594Group2Af,
+        "astm_f594_group_2_af",
+        "ASTM F594 group 2 AF",
+    ),
+    (
+        NutGrade::AstmF594Group2A,
+        "astm_f594_group_2_a",
+        "ASTM F594 group 2 A",
+    ),
+    (
+        NutGrade::AstmF594Group2Cw1,
+        "astm_f594_group_2_cw1",
+        "ASTM F594 group 2 CW1",
+    ),
+    (
+        NutGrade::AstmF594Group2Cw2,
+        "astm_f594_group_2_cw2",
+        "ASTM F594 group 2 CW2",
+    ),
 ];
 
 /// Strength of a nut on a thread.
@@ -315,7 +555,7 @@ pub struct NutStrength {
     /// stress area of the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub proof_stress: Stress,
     /// Restrictions of the row.
@@ -400,7 +640,7 @@ impl NutGrade {
     /// assert!(NutGrade::all().any(|grade| grade == NutGrade::AstmA194_2h));
     /// ```
     pub fn all() -> impl Iterator<Item = Self> {
-        NAMES.iter().map(|(grade, _)| *grade)
+        Self::ALL.iter().copied()
     }
 
     /// Strength of a nut of this grade and shape on a thread, tapped as its finish asks for
@@ -481,7 +721,7 @@ impl NutGrade {
     /// ```
     #[must_use]
     pub fn is_stainless(self) -> bool {
-        let name = name_of(&NAMES, self);
+        let name = self.label();
         matches!(self, Self::AstmA194_8Class1 | Self::AstmA194_8mClass1)
             || name.starts_with(ISO_3506_2)
             || name.starts_with("ASTM F594 ")
@@ -599,43 +839,44 @@ fn unique<'a>(names: impl Iterator<Item = &'a str>) -> Vec<&'a str> {
     found
 }
 
-impl fmt::Display for NutGrade {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(name_of(&NAMES, *self))
+impl Key for NutGrade {
+    const FAMILY: &'static str = "nut grade";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
     }
 }
 
 impl FromStr for NutGrade {
     type Err = Error;
+
+    /// [`Key::read`].
     fn from_str(text: &str) -> Result<Self, Error> {
-        let plain = text.trim();
-        let is = |name: &str| {
-            let short = name.split_once(' ').map_or(name, |(_, rest)| rest);
-            // Like the bolts of ISO 3506-1, these have names that no other standard uses.
-            let class = name.strip_prefix(ISO_3506_2).unwrap_or(short);
-            [name, short, class]
-                .iter()
-                .any(|own| own.eq_ignore_ascii_case(plain))
-        };
-        let found = NAMES.iter().find(|(_, name)| is(name));
-        found
-            .map(|(grade, _)| *grade)
-            .ok_or_else(|| Error::UnknownName {
-                what: "nut grade",
-                text: text.to_string(),
-                known: NAMES.map(|(_, name)| name).join(", "),
-            })
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for NutGrade {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
     }
 }
 
 #[cfg(feature = "serde")]
 mod serde_text {
     use super::NutGrade;
+    use crate::catalogue::Key;
     use alloc::string::String;
 
     impl serde::Serialize for NutGrade {
         fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            serializer.collect_str(self)
+            serializer.serialize_str(self.code())
         }
     }
 

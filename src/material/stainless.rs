@@ -24,7 +24,7 @@ use crate::units::Length;
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[non_exhaustive]
 pub enum StainlessClass {
     /// A1-50: austenitic steel, 500 MPa.

@@ -27,32 +27,32 @@ pub struct ScrewLength {
     /// Nominal length L, from under the head to the end.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nominal: Length,
     /// Least length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub min: Length,
     /// Greatest length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub max: Length,
     /// Body length LB, a minimum: up to here the shank is sure to be full. Zero for screws
     /// threaded to the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub body_length_min: Length,
     /// Grip gaging length LG, a maximum: from here on the thread is sure to be full.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub grip_gaging_length_max: Length,
     /// Whether the screw is threaded to the head.

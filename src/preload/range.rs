@@ -146,25 +146,25 @@ pub struct PreloadRange {
     /// Preload just after tightening.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub initial: Spread<Force>,
     /// Loss by short-term relaxation (NASA) or embedment (VDI).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub settling: Force,
     /// Least preload in service, after settling, creep and heat.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub service_min: Force,
     /// Greatest preload in service: nothing settled, heat added.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub service_max: Force,
 }

@@ -179,13 +179,13 @@ pub struct ProofUse {
     /// Preload.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub preload: Spread<Force>,
     /// Proof load.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub proof_load: Force,
     cautions: Cautions,

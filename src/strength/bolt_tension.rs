@@ -64,13 +64,13 @@ pub struct BoltTension {
     /// The area the stress is taken on.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub area: Area,
     /// The stress of the method on that area.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub stress: Stress,
     /// Shape of the head.
@@ -78,7 +78,7 @@ pub struct BoltTension {
     /// Grip, if it is known.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub grip: Option<Length>,
     /// What was taken off for a long grip: 1 where nothing was.

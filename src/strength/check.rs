@@ -311,19 +311,19 @@ pub struct Resistance {
     /// Nominal or characteristic: no factor taken off.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub nominal: Option<Force>,
     /// Design resistance, for factored loads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub design: Option<Force>,
     /// Allowable load, for service loads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub allowable: Option<Force>,
 }

@@ -65,7 +65,7 @@ pub struct LoadTerm {
     /// The load as it is, negative where it relieves the others.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// Its factor: partial or combination factor, shock factor, or their product.
@@ -130,7 +130,7 @@ pub struct CombinedLoad {
     /// Sum of the factored loads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub total: Force,
 }

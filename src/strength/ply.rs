@@ -79,13 +79,13 @@ pub struct PlyBolt {
     /// Yield strength, for machine design.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub yield_strength: Option<Stress>,
     /// Tensile strength fub of EN 1993-1-8 Table 3.1, for its bearing.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub tensile_strength: Option<Stress>,
 }
@@ -131,13 +131,13 @@ pub struct Ply {
     /// Thickness t.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thickness: Length,
     /// Hole diameter dh = d0; of a slot the width.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub hole: Length,
     /// Kind of hole.
@@ -145,55 +145,55 @@ pub struct Ply {
     /// Length of the slot from end to end, if the hole is one.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub slot_length: Option<Length>,
     /// Yield strength Sy = Fy = fy.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub yield_strength: Option<Stress>,
     /// Tensile strength Fu = fu.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub tensile_strength: Option<Stress>,
     /// Ultimate bearing strength Fbru at its edge distance.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub bearing_strength: Option<Stress>,
     /// From the centre of the hole to the end of the ply, along the load, e1.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub end_distance: Option<Length>,
     /// From the centre of the hole to the side of the ply, across the load, e2.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub edge_distance: Option<Length>,
     /// To the next hole along the load, p1.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub pitch: Option<Length>,
     /// To the next hole across the load, p2.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub gauge: Option<Length>,
     /// Width that the load of one bolt comes through, w.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub width: Option<Length>,
 }
@@ -372,7 +372,7 @@ pub struct PlyResistance {
     /// Bolt diameter.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub diameter: Length,
     /// The bolt.
@@ -382,13 +382,13 @@ pub struct PlyResistance {
     /// The strength that is used: of the ply, or of the bolt where the ply bears on it.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub stress: Stress,
     /// The area it acts on.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub area: Area,
     /// What nominal resistance is multiplied by for the design resistance.
@@ -404,7 +404,7 @@ pub struct PlyResistance {
     /// The size of the hole that stands in the way, for the working.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     hole_size: Length,
 }

@@ -47,7 +47,7 @@ pub enum SlipPreload {
     Specified(
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         Force,
     ),
@@ -55,7 +55,7 @@ pub enum SlipPreload {
     Least(
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         Force,
     ),
@@ -119,7 +119,7 @@ pub struct SlipResistance {
     /// Tension on the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tension: Force,
     /// Coefficient of friction.

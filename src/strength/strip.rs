@@ -81,7 +81,7 @@ pub enum StripMethod {
         /// Width across flats of the nut; none for a tapped hole in a block.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         width_across_flats: Option<Length>,
     },
@@ -91,7 +91,7 @@ pub enum StripMethod {
         /// Width across flats of the nut; none for a tapped hole in a block.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         width_across_flats: Option<Length>,
     },
@@ -172,13 +172,13 @@ pub struct StrippingStrength {
     /// Shear strength of the bolt threads, by the method.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_shear_strength: Stress,
     /// Shear strength of the nut threads, by the method.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_shear_strength: Stress,
     /// Shear strength times area of the nut over that of the bolt, Rs.
@@ -188,31 +188,31 @@ pub struct StrippingStrength {
     /// Ultimate load of the bolt threads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_threads: Force,
     /// Ultimate load of the nut threads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_threads: Force,
     /// Tensile stress area of the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_stress_area: Area,
     /// Breaking load of the bolt: tensile strength times tensile stress area.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub breaking_load: Force,
     /// The least of the three ultimate loads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub ultimate: Force,
     /// What fails at that load.

@@ -68,14 +68,14 @@ pub struct SurfaceContact {
     /// Least outer diameter.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub outer: Length,
     /// Greatest inner diameter: hole, chamfer or bore, whichever is widest. The diameter of the rim of a slot is its
     /// length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub inner: Length,
 }

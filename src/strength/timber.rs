@@ -254,7 +254,7 @@ pub struct TimberConnection {
     /// Diameter D = d of the bolt; for NDS that of [`nds_bearing_diameter`].
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub diameter: Length,
     /// The main member, the inner one in double shear: lm, t2.
@@ -266,7 +266,7 @@ pub struct TimberConnection {
     /// Gap between the members, at each shear plane; spacers count as gaps.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub gap: Length,
 }

@@ -29,29 +29,66 @@ use crate::units::{Length, inches};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AircraftBolt {
     /// Name: `AN4`.
     pub name: &'static str,
     /// Nominal diameter of the thread; #10 (0.190 in) for AN3.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch.
     pub threads_per_inch: f64,
     /// Greatest diameter of the shank.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub shank_diameter_max: Length,
     /// Least diameter of the shank.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub shank_diameter_min: Length,
     /// Length from the end of the shank to the end of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_portion: Option<Length>,
     /// What the eighths of the dash number exceed the grip by; none if no grip of the bolt was read.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub grip_offset: Option<Length>,
     /// What the length exceeds the eighths of the dash number by.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_offset: Option<Length>,
     /// Tolerance of the grip, either way.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub grip_tolerance: Option<Length>,
     /// How much longer than nominal the bolt may be.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_tolerance_plus: Option<Length>,
     /// How much shorter than nominal the bolt may be.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_tolerance_minus: Option<Length>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -210,6 +247,7 @@ struct GripRule {
 /// assert_eq!((first.bolt, first.dash), ("AN3", 3));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AircraftGripRow {
     /// Name of the bolt.
@@ -217,8 +255,16 @@ pub struct AircraftGripRow {
     /// Dash number.
     pub dash: u8,
     /// Nominal grip.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub grip: Length,
     /// Nominal length.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub length: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -252,6 +298,7 @@ impl AircraftGripRow {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AircraftGrip {
     /// The bolt.

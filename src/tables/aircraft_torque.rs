@@ -30,25 +30,54 @@ use crate::units::{Length, Torque, inches};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AircraftTorque {
     /// Size: `#10`, `1/4`.
     pub size: &'static str,
     /// Nominal diameter of the thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch.
     pub threads_per_inch: f64,
     /// Least recommended torque of a nut in tension.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tension_nut_min: Torque,
     /// Greatest recommended torque of a nut in tension.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tension_nut_max: Torque,
     /// Least recommended torque of a thin nut in shear.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub shear_nut_min: Torque,
     /// Greatest recommended torque of a thin nut in shear.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub shear_nut_max: Torque,
     /// Torque never to be passed with a nut in tension, as when a slot is turned to its cotter hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tension_nut_limit: Torque,
     /// Torque never to be passed with a thin nut in shear.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub shear_nut_limit: Torque,
     /// Whether the FAA marks the recommended torque of the shear nut as estimated.
     pub shear_nut_estimated: bool,

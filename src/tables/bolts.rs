@@ -45,6 +45,7 @@ pub enum HexBoltStyle {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HexBolt {
     /// Style.
@@ -52,33 +53,89 @@ pub struct HexBolt {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter D.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Greatest body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_max: Length,
     /// Least body diameter; not read for heavy hex bolts.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub body_diameter_min: Option<Length>,
     /// Greatest width across flats F.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_max: Length,
     /// Least width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_min: Length,
     /// Greatest width across corners G.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_max: Length,
     /// Least width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_min: Length,
     /// Basic head height; not read for hex bolts.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_height_basic: Option<Length>,
     /// Greatest head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_max: Length,
     /// Least head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_min: Length,
     /// Greatest fillet radius under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub fillet_radius_max: Option<Length>,
     /// Least fillet radius under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub fillet_radius_min: Option<Length>,
     /// Thread length LT of bolts up to and including 6 in: 2 D + 1/4 in. Shorter bolts are threaded
     /// to the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_short: Length,
     /// Thread length LT of bolts over 6 in: 2 D + 1/2 in.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_long: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -209,6 +266,7 @@ impl fmt::Display for HexBolt {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StructuralBolt {
     /// The standard that fixes the dimensions.
@@ -216,54 +274,150 @@ pub struct StructuralBolt {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter D, d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch of an inch bolt.
     pub threads_per_inch: Option<f64>,
     /// Pitch P of a metric bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub pitch: Option<Length>,
     /// Greatest body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_max: Length,
     /// Least body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_min: Length,
     /// Least diameter of the bearing face, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub bearing_diameter_min: Option<Length>,
     /// Basic width across flats, inch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_flats_basic: Option<Length>,
     /// Greatest width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_max: Length,
     /// Least width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_min: Length,
     /// Greatest width across corners, inch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_corners_max: Option<Length>,
     /// Least width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_min: Length,
     /// Basic head height, inch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_height_basic: Option<Length>,
     /// Greatest head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_max: Length,
     /// Least head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_min: Length,
     /// Greatest thickness of the washer face, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub washer_face_thickness_max: Option<Length>,
     /// Least thickness of the washer face, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub washer_face_thickness_min: Option<Length>,
     /// Greatest diameter of the transition under the head, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub transition_diameter_max: Option<Length>,
     /// Greatest fillet radius under the head, inch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub fillet_radius_max: Option<Length>,
     /// Least fillet radius under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub fillet_radius_min: Length,
     /// Greatest runout of the bearing face, full indicator movement, inch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub bearing_runout_max: Option<Length>,
     /// Thread length LT (b), the same for every length.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length: Length,
     /// Transition length Y between the body and the gaged thread; 3 P for EN 14399-4.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub transition_length: Length,
     /// Shortest inch bolt with a body.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub part_thread_length_min: Option<Length>,
     /// How much shorter than nominal an inch bolt up to 6 in may be; it may not be longer.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_minus_short: Option<Length>,
     /// The same over 6 in.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_minus_long: Option<Length>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -47,6 +47,7 @@ pub enum EdgeEditions {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct EdgeDistance {
     /// The editions the row belongs to.
@@ -54,16 +55,36 @@ pub struct EdgeDistance {
     /// Name of the bolt size.
     pub size: &'static str,
     /// Nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Least distance at an edge; to 2005 at one that is not sheared.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub least: Length,
     /// Least distance at a sheared edge, to 2005.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub sheared: Option<Length>,
     /// How the distance at a sheared edge is known.
     pub sheared_basis: Option<Basis>,
     /// What an oversize hole adds, C2.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub oversize_addition: Length,
     /// What a short slot adds whose long axis points to the edge, C2. A long slot adds 0.75 d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub short_slot_addition: Length,
     /// How the additions are known.
     pub additions_basis: Basis,

@@ -18,17 +18,38 @@ use alloc::format;
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct EnHole {
     /// Least nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub diameter_from: Length,
     /// Greatest nominal diameter of the bolt; none: no limit.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub diameter_thru: Option<Length>,
     /// Clearance of a normal round hole, and of the width of a slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub normal_clearance: Length,
     /// Clearance of an oversize round hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub oversize_clearance: Length,
     /// Clearance of a short slot over its length.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub short_slot_clearance: Length,
     /// Clearance of a long slot over its length, in bolt diameters.
     pub long_slot_clearance_ratio: f64,

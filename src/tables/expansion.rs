@@ -60,15 +60,28 @@ pub enum ExpandingMetal {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Expansion {
     /// The metals.
     pub metal: ExpandingMetal,
     /// The coefficient.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_expansion")
+    )]
     pub expansion: TemperatureCoefficient,
     /// Lower end of the temperatures it is the mean for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub from: Option<ThermodynamicTemperature>,
     /// Upper end of the temperatures it is the mean for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thru: Option<ThermodynamicTemperature>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -17,15 +17,28 @@ use crate::units::{Length, Stress};
 /// assert_eq!(row.endurance_strength, megapascals(162.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct EnduranceRow {
     /// Grade.
     pub bolt: BoltGrade,
     /// Least nominal diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_from: Length,
     /// Greatest nominal diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_thru: Length,
     /// Endurance strength Se.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub endurance_strength: Stress,
     /// Source of the row.
     pub provenance: Provenance,

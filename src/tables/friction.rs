@@ -3,10 +3,12 @@
 //! Publishers disagree on K more than any tolerance: zinc plated bolts go from 0.17 to 0.295 for
 //! the mean, and from 0.075 to 0.53 for single bolts. So nothing here gives one K for a condition.
 
-use core::{fmt, ops::RangeInclusive};
+use core::{fmt, ops::RangeInclusive, str::FromStr};
 
 use super::{generated, rows_of};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
+use crate::error::Error;
 use crate::source::Provenance;
 
 /// Finish and lubrication of bolt and nut, as the publishers of nut factors name them.
@@ -15,7 +17,7 @@ use crate::source::Provenance;
 /// use shankline::tables::friction::Condition;
 /// assert_eq!(Condition::ZincPlated.to_string(), "zinc plated bolts");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -95,29 +97,95 @@ impl Condition {
     ];
 }
 
+/// Code and label of every member.
+const NAMES: [Named<Condition>; 19] = [
+    (Condition::Plain, "plain", "plain steel bolts"),
+    (Condition::BlackOxide, "black_oxide", "black oxide bolts"),
+    (Condition::ZincPlated, "zinc_plated", "zinc plated bolts"),
+    (
+        Condition::CadmiumPlated,
+        "cadmium_plated",
+        "cadmium plated bolts",
+    ),
+    (Condition::Plated, "plated", "plated bolts"),
+    (
+        Condition::ZincFlake,
+        "zinc_flake",
+        "zinc flake coated bolts",
+    ),
+    (Condition::Lubricated, "lubricated", "lubricated bolts"),
+    (Condition::Oiled, "oiled", "oiled bolts"),
+    (
+        Condition::PhosphateAndOil,
+        "phosphate_and_oil",
+        "phosphated and oiled bolts",
+    ),
+    (Condition::Moly, "moly", "bolts with moly paste or grease"),
+    (
+        Condition::AntiSeize,
+        "anti_seize",
+        "bolts with anti-seize paste",
+    ),
+    (
+        Condition::CopperAntiSeize,
+        "copper_anti_seize",
+        "bolts with copper anti-seize paste",
+    ),
+    (Condition::Waxed, "waxed", "waxed bolts"),
+    (
+        Condition::WaxedLockNut,
+        "waxed_lock_nut",
+        "waxed all-metal lock nuts",
+    ),
+    (Condition::GripNut, "grip_nut", "grip nuts"),
+    (
+        Condition::StainlessLubricated,
+        "stainless_lubricated",
+        "lubricated stainless bolts",
+    ),
+    (
+        Condition::StainlessDry,
+        "stainless_dry",
+        "dry stainless bolts",
+    ),
+    (
+        Condition::En14399K1,
+        "en14399_k1",
+        "EN 14399 assemblies of k-class K1",
+    ),
+    (
+        Condition::En14399K2,
+        "en14399_k2",
+        "EN 14399 assemblies of k-class K2",
+    ),
+];
+
+impl Key for Condition {
+    const FAMILY: &'static str = "condition of bolts";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for Condition {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
 impl fmt::Display for Condition {
+    /// The label.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::Plain => "plain steel bolts",
-            Self::BlackOxide => "black oxide bolts",
-            Self::ZincPlated => "zinc plated bolts",
-            Self::CadmiumPlated => "cadmium plated bolts",
-            Self::Plated => "plated bolts",
-            Self::ZincFlake => "zinc flake coated bolts",
-            Self::Lubricated => "lubricated bolts",
-            Self::Oiled => "oiled bolts",
-            Self::PhosphateAndOil => "phosphated and oiled bolts",
-            Self::Moly => "bolts with moly paste or grease",
-            Self::AntiSeize => "bolts with anti-seize paste",
-            Self::CopperAntiSeize => "bolts with copper anti-seize paste",
-            Self::Waxed => "waxed bolts",
-            Self::WaxedLockNut => "waxed all-metal lock nuts",
-            Self::GripNut => "grip nuts",
-            Self::StainlessLubricated => "lubricated stainless bolts",
-            Self::StainlessDry => "dry stainless bolts",
-            Self::En14399K1 => "EN 14399 assemblies of k-class K1",
-            Self::En14399K2 => "EN 14399 assemblies of k-class K2",
-        })
+        f.pad(self.label())
     }
 }
 
@@ -134,6 +202,7 @@ impl fmt::Display for Condition {
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutFactorRow {
     /// Finish and lubrication.
@@ -251,6 +320,7 @@ pub enum FrictionClass {
 /// assert_eq!((row.friction_min, row.friction_max), (0.08, Some(0.16)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FrictionClassRow {
     /// Class.
@@ -362,6 +432,7 @@ pub enum Lubrication {
 /// assert_eq!(classes, [FrictionClass::B, FrictionClass::C]);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FrictionSurface {
     /// Class.

@@ -5,8 +5,12 @@
 //! (MIL-DTL-14072F, 3.13.1, read). Small parts should be the cathode: a bolt nobler than its plates does
 //! less harm than the reverse (MIL-STD-1250A, 5.6 e and f, read).
 
+use core::{fmt, str::FromStr};
+
 use super::generated;
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
+use crate::error::Error;
 use crate::source::Provenance;
 use crate::units::{ElectricPotential, volts};
 
@@ -16,7 +20,7 @@ use crate::units::{ElectricPotential, volts};
 /// use shankline::tables::galvanic::Metal;
 /// assert_eq!(Metal::Stainless18Chromium.to_string(), "stainless steel with 18 % chromium");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -67,29 +71,67 @@ pub enum Metal {
     Gold,
 }
 
-impl core::fmt::Display for Metal {
-    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        f.pad(match self {
-            Self::Magnesium => "magnesium",
-            Self::Zinc => "zinc",
-            Self::HotDipZinc => "hot-dip zinc",
-            Self::Cadmium => "cadmium",
-            Self::Aluminium => "aluminium",
-            Self::Steel => "steel",
-            Self::Aluminium2000 => "aluminium of the 2000 series",
-            Self::Lead => "lead",
-            Self::Tin => "tin",
-            Self::Chromium => "chromium plate",
-            Self::Stainless12Chromium => "stainless steel with 12 % chromium",
-            Self::Stainless18Chromium => "stainless steel with 18 % chromium",
-            Self::HighBrass => "high brass",
-            Self::Brass => "brass",
-            Self::Copper => "copper",
-            Self::Nickel => "nickel",
-            Self::Titanium => "titanium",
-            Self::Silver => "silver",
-            Self::Gold => "gold",
-        })
+/// Code and label of every member.
+const NAMES: [Named<Metal>; 19] = [
+    (Metal::Magnesium, "magnesium", "magnesium"),
+    (Metal::Zinc, "zinc", "zinc"),
+    (Metal::HotDipZinc, "hot_dip_zinc", "hot-dip zinc"),
+    (Metal::Cadmium, "cadmium", "cadmium"),
+    (Metal::Aluminium, "aluminium", "aluminium"),
+    (Metal::Steel, "steel", "steel"),
+    (
+        Metal::Aluminium2000,
+        "aluminium_2000",
+        "aluminium of the 2000 series",
+    ),
+    (Metal::Lead, "lead", "lead"),
+    (Metal::Tin, "tin", "tin"),
+    (Metal::Chromium, "chromium", "chromium plate"),
+    (
+        Metal::Stainless12Chromium,
+        "stainless_12_chromium",
+        "stainless steel with 12 % chromium",
+    ),
+    (
+        Metal::Stainless18Chromium,
+        "stainless_18_chromium",
+        "stainless steel with 18 % chromium",
+    ),
+    (Metal::HighBrass, "high_brass", "high brass"),
+    (Metal::Brass, "brass", "brass"),
+    (Metal::Copper, "copper", "copper"),
+    (Metal::Nickel, "nickel", "nickel"),
+    (Metal::Titanium, "titanium", "titanium"),
+    (Metal::Silver, "silver", "silver"),
+    (Metal::Gold, "gold", "gold"),
+];
+
+impl Key for Metal {
+    const FAMILY: &'static str = "metal";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for Metal {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for Metal {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
     }
 }
 
@@ -101,11 +143,16 @@ impl core::fmt::Display for Metal {
 /// assert_eq!(AnodicIndex::of(Metal::Steel).unwrap().anodic_index, volts(0.85));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AnodicIndex {
     /// The metal.
     pub metal: Metal,
     /// Its potential below gold.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub anodic_index: ElectricPotential,
     /// What it holds for.
     pub note: Option<&'static str>,
@@ -163,7 +210,7 @@ impl AnodicIndex {
 /// use shankline::units::volts;
 /// assert_eq!(Exposure::Harsh.permitted(), volts(0.15));
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),

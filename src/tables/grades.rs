@@ -66,26 +66,59 @@ pub enum YieldMeasure {
 /// assert_eq!(row.tensile_strength, ksi(60.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 #[allow(clippy::struct_excessive_bools)] // one per kind of product the standard names
 pub struct SaeGradeRow {
     /// Grade.
     pub grade: SaeGrade,
     /// Smallest nominal size, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_from: Option<Length>,
     /// Nominal size the row begins above, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_over: Option<Length>,
     /// Largest nominal size, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_thru: Length,
     /// Screw length the row begins above, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_over: Option<Length>,
     /// Longest screw the row holds for, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_thru: Option<Length>,
     /// Proof stress.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub proof_stress: Stress,
     /// Minimum yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Minimum tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength: Stress,
     /// Least core hardness on the scale of `core_hardness_scale`.
     pub core_hardness_min: f64,
@@ -96,10 +129,22 @@ pub struct SaeGradeRow {
     /// Greatest surface hardness, Rockwell 30N.
     pub surface_hardness_max_hr30n: Option<f64>,
     /// Least elongation of a machined specimen.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub elongation_min: Option<Ratio>,
     /// Least reduction of area of a machined specimen.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub reduction_of_area_min: Option<Ratio>,
     /// Least tempering temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tempering_min: Option<ThermodynamicTemperature>,
     /// The row holds for bolts.
     pub for_bolts: bool,
@@ -139,23 +184,52 @@ impl SaeGradeRow {
 /// assert_eq!(b7.len(), 3); // three ranges of size
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct AstmGradeRow {
     /// Grade.
     pub grade: AstmGrade,
     /// Smallest nominal size, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_from: Option<Length>,
     /// Nominal sizes over this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_over: Option<Length>,
     /// Nominal sizes up to and including this; none for all sizes.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_thru: Option<Length>,
     /// Proof stress. None where the standard gives none.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub proof_stress: Option<Stress>,
     /// Minimum yield strength. None where the standard gives none.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Minimum tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength: Stress,
     /// Greatest tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tensile_strength_max: Option<Stress>,
     /// Least core hardness, on the scale of the next field.
     pub core_hardness_min: Option<f64>,
@@ -166,10 +240,22 @@ pub struct AstmGradeRow {
     /// Scale of the greatest core hardness.
     pub core_hardness_max_scale: Option<HardnessScale>,
     /// Minimum elongation of a machined specimen.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub elongation_min: Option<Ratio>,
     /// Minimum reduction of area of a machined specimen.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub reduction_of_area_min: Option<Ratio>,
     /// Lowest tempering temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tempering_min: Option<ThermodynamicTemperature>,
     /// What is made of it.
     pub product: &'static str,
@@ -250,35 +336,76 @@ impl AstmGradeRow {
 /// assert_eq!(row.proof_stress, megapascals(600.0)); // 8.8 above 16 mm
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PropertyClassRow {
     /// Property class.
     pub class: PropertyClass,
     /// Smallest nominal diameter, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_from: Option<Length>,
     /// Nominal diameter the row begins above, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_over: Option<Length>,
     /// Largest nominal diameter, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_thru: Length,
     /// Nominal tensile strength, the first number of the class times 100 MPa.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength_nominal: Stress,
     /// Minimum tensile strength Rm,min.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength: Stress,
     /// Which yield property the next two fields are.
     pub yield_measure: YieldMeasure,
     /// Nominal yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub yield_strength_nominal: Stress,
     /// Minimum yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub yield_strength: Stress,
     /// Proof stress Sp.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub proof_stress: Stress,
     /// Proof stress over minimum yield, as printed.
     pub proof_to_yield_ratio: f64,
     /// Least elongation A of a machined specimen.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub elongation_min: Option<Ratio>,
     /// Least elongation Af of the full-size screw (a ratio of the diameter).
     pub elongation_full_size_min: Option<f64>,
     /// Least reduction of area Z of a machined specimen.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub reduction_of_area_min: Option<Ratio>,
     /// Least Vickers hardness.
     pub vickers_min: f64,
@@ -297,6 +424,10 @@ pub struct PropertyClassRow {
     /// Greatest Rockwell C hardness.
     pub rockwell_c_max: Option<f64>,
     /// Least tempering temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tempering_min: Option<ThermodynamicTemperature>,
     /// How the tempering temperature is known.
     pub tempering_basis: Basis,
@@ -329,19 +460,40 @@ impl PropertyClassRow {
 /// assert_eq!(row.elongation_diameters_min, 0.4);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StainlessClassRow {
     /// Property class: steel and strength.
     pub class: StainlessClass,
     /// Smallest nominal size, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_from: Option<Length>,
     /// Nominal size the row begins above, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_over: Option<Length>,
     /// Nominal sizes up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_thru: Length,
     /// Minimum tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength: Stress,
     /// Minimum stress at 0.2 % permanent strain of the full-size screw.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub yield_strength: Stress,
     /// Minimum elongation of the full-size screw after fracture, in nominal diameters.
     pub elongation_diameters_min: f64,
@@ -358,6 +510,10 @@ pub struct StainlessClassRow {
     /// Greatest Rockwell C hardness.
     pub rockwell_c_max: Option<f64>,
     /// Lowest tempering temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tempering_min: Option<ThermodynamicTemperature>,
     /// Kind of steel and its state.
     pub material: &'static str,

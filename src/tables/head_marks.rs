@@ -18,6 +18,7 @@ use crate::source::Provenance;
 /// assert_eq!(mark.lines, 6);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HeadMark {
     /// Grade.

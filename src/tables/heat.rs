@@ -13,6 +13,11 @@ use crate::units::{Ratio, Stress, ThermodynamicTemperature};
 /// assert_eq!(HotYield::of(HotSteel::Austenitic).len(), 5);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum HotSteel {
     /// Class 5.6 of ISO 898-1.
@@ -43,15 +48,28 @@ pub enum HotSteel {
 /// assert_eq!(rows[2].yield_strength, Some(megapascals(540.0))); // at 200 C
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HotYield {
     /// Steel.
     pub steel: HotSteel,
     /// Temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub temperature: ThermodynamicTemperature,
     /// Yield strength there, where the standard prints a stress.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Its share of the value at room temperature, where the standard prints that.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub yield_ratio: Option<Ratio>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -114,11 +132,16 @@ impl HotYield {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyTemperatureLimit {
     /// Name of the ply material.
     pub ply: &'static str,
     /// Highest temperature with the full strength, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub full_strength_thru: ThermodynamicTemperature,
     /// What is known beyond it.
     pub note: Option<&'static str>,

@@ -1,8 +1,10 @@
 //! Holes: clearance holes for bolts, holes and slots of structural joints, tap drills.
 
 use alloc::{format, string::ToString};
+use core::{fmt, str::FromStr};
 
 use super::{generated, nanometres, no_row};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::{Basis, Provenance};
@@ -22,7 +24,7 @@ use crate::units::{Length, Ratio};
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -35,6 +37,42 @@ pub enum HoleFit {
     Normal,
     /// Loose (coarse), tolerance H14.
     Loose,
+}
+
+/// Code and label of every member.
+const NAMES: [Named<HoleFit>; 3] = [
+    (HoleFit::Close, "close", "close (fine)"),
+    (HoleFit::Normal, "normal", "normal (medium)"),
+    (HoleFit::Loose, "loose", "loose (coarse)"),
+];
+
+impl Key for HoleFit {
+    const FAMILY: &'static str = "fit of clearance holes";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for HoleFit {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for HoleFit {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
 }
 
 /// A clearance hole of one fit for one size of bolt.
@@ -51,6 +89,7 @@ pub enum HoleFit {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ClearanceHole {
     /// The standard.
@@ -58,14 +97,26 @@ pub struct ClearanceHole {
     /// Name of the bolt size.
     pub size: &'static str,
     /// Nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Fit.
     pub fit: HoleFit,
     /// Drill of that hole, where it has a name: a number, a letter or a fraction.
     pub drill: Option<&'static str>,
     /// Least diameter of the hole: the size of the drill.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub diameter_min: Length,
     /// Greatest diameter of the hole. None for metric holes, whose limit is that of the tolerance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub diameter_max: Option<Length>,
     /// How the greatest diameter is known.
     pub diameter_max_basis: Option<Basis>,
@@ -213,6 +264,7 @@ pub enum HoleEditions {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StructuralHole {
     /// The editions the row belongs to; none for metric holes, read in the 2005 edition.
@@ -220,16 +272,40 @@ pub struct StructuralHole {
     /// Name of the bolt size.
     pub size: &'static str,
     /// Nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Standard hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub standard: Length,
     /// Oversize hole.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub oversize: Length,
     /// Width of a slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub slot_width: Length,
     /// Length of a short slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub short_slot_length: Length,
     /// Length of a long slot.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub long_slot_length: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -343,21 +419,38 @@ impl StructuralHole {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TapDrill {
     /// Name of the thread size, for inch threads.
     pub size: Option<&'static str>,
     /// Nominal diameter of the thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch of an inch thread.
     pub threads_per_inch: Option<f64>,
     /// Pitch of a metric thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub pitch: Option<Length>,
     /// Name of the drill: a number, a letter or a fraction. Metric drills go by their diameter.
     pub drill: Option<&'static str>,
     /// Diameter of the drill.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub drill_diameter: Length,
     /// Thread height left, as the chart prints it: (D - drill) / (1.299 P), in whole per cent.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio")
+    )]
     pub thread: Ratio,
     /// What other charts print.
     pub note: Option<&'static str>,

@@ -70,6 +70,7 @@ impl PrevailingTorqueKind {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PrevailingTorque {
     /// The authority or standard.
@@ -83,12 +84,24 @@ pub struct PrevailingTorque {
     /// Name of the thread size.
     pub size: &'static str,
     /// Nominal thread diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch of an inch thread.
     pub threads_per_inch: Option<f64>,
     /// Pitch of a metric thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub pitch: Option<Length>,
     /// The torque.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub torque: Torque,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -368,6 +381,7 @@ pub enum TemperatureLimited {
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ServiceTemperature {
     /// What is limited.
@@ -375,8 +389,16 @@ pub struct ServiceTemperature {
     /// Who limits it; the edition is in the source.
     pub publisher: &'static str,
     /// Lowest temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub temperature_min: Option<ThermodynamicTemperature>,
     /// Highest temperature.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub temperature_max: Option<ThermodynamicTemperature>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -24,39 +24,100 @@ use crate::units::Length;
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct MetricHexCapScrew {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Coarse pitch P.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Thread length b up to and including 125 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_short: Length,
     /// Thread length b over 125 mm, up to and including 200 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_medium: Length,
     /// Thread length b over 200 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_long: Length,
     /// Greatest body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_max: Length,
     /// Least body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_min: Length,
     /// Least diameter of the bearing face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub bearing_diameter_min: Length,
     /// Greatest head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_max: Length,
     /// Least head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_min: Length,
     /// Greatest width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_max: Length,
     /// Least width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_min: Length,
     /// Least width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_min: Length,
     /// Greatest thickness of the washer face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub washer_face_thickness_max: Length,
     /// Least thickness of the washer face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub washer_face_thickness_min: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -126,19 +187,40 @@ impl fmt::Display for MetricHexCapScrew {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FineHexScrew {
     /// Name of the thread.
     pub size: &'static str,
     /// Nominal diameter d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Fine pitch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Thread length b of ISO 8765 bolts up to and including 125 mm, where there are such.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_short: Option<Length>,
     /// Thread length b over 125 mm, up to and including 200 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_medium: Length,
     /// Thread length b over 200 mm, where there are such.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_long: Option<Length>,
     /// Source of the row.
     pub provenance: Provenance,

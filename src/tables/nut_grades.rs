@@ -24,7 +24,7 @@ use crate::units::{Length, Stress};
 /// assert_eq!(NutStyle::HeavyHex.shape(), Some(NutShape::HeavyHex));
 /// assert_eq!(NutStyle::Iso4033.shape(), Some(NutShape::Style2));
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -130,7 +130,7 @@ impl NutStyle {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -219,6 +219,7 @@ const ONE_INCH: i64 = 25_400_000;
 /// assert_eq!(dh.proof_stress, ksi(150.0)); // a hex nut; a heavy hex nut has 175
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutGradeRow {
     /// Grade or class.
@@ -228,14 +229,34 @@ pub struct NutGradeRow {
     /// Threads.
     pub threads: NutThreads,
     /// Smallest nominal size, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_from: Option<Length>,
     /// Nominal sizes over this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_over: Option<Length>,
     /// Nominal sizes up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_thru: Length,
     /// Proof stress: proof load over the tensile stress area of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub proof_stress: Stress,
     /// Proof stress of nuts tapped oversize for bolts with a zinc coating by hot dipping.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub proof_stress_overtapped: Option<Stress>,
     /// Least hardness, on the scale of the next field.
     pub hardness_min: Option<f64>,
@@ -296,7 +317,7 @@ impl NutGradeRow {
 }
 
 /// Coating of a bolt, as far as the choice of its nut depends on it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -313,7 +334,7 @@ pub enum BoltCoating {
 }
 
 /// Standing of a nut in the bolt standard.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -347,6 +368,7 @@ pub enum NutStanding {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutPairing {
     /// Grade of the bolt.
@@ -354,8 +376,16 @@ pub struct NutPairing {
     /// Coating of the bolt.
     pub coating: BoltCoating,
     /// Nominal sizes over this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_over: Option<Length>,
     /// Nominal sizes up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_thru: Option<Length>,
     /// Grade of the nut.
     pub nut: NutGrade,

@@ -32,6 +32,7 @@ pub use style::{Locking, NutStyle};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Nut {
     /// The standard that fixes the dimensions.
@@ -41,44 +42,124 @@ pub struct Nut {
     /// Name of the size: `#10`, `3/8`, `M12`.
     pub size: &'static str,
     /// Nominal thread diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Thread pitch; none for inch nuts, which come in several series of one size.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub pitch: Option<Length>,
     /// Basic width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_flats_basic: Option<Length>,
     /// Greatest width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_flats_max: Option<Length>,
     /// Least width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_flats_min: Option<Length>,
     /// Greatest width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_corners_max: Option<Length>,
     /// Least width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub width_across_corners_min: Option<Length>,
     /// Basic height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub height_basic: Option<Length>,
     /// Greatest overall height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub height_max: Option<Length>,
     /// Least overall height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub height_min: Option<Length>,
     /// Least height of the threaded part.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_height_min: Option<Length>,
     /// Least height a wrench can grip.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub wrenching_height_min: Option<Length>,
     /// Greatest flange diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub flange_diameter_max: Option<Length>,
     /// Least flange diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub flange_diameter_min: Option<Length>,
     /// Least diameter of the bearing face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub bearing_diameter_min: Option<Length>,
     /// Least flange thickness.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub flange_thickness_min: Option<Length>,
     /// Greatest height of the part below the slots.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub unslotted_height_max: Option<Length>,
     /// Least height of the part below the slots.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub unslotted_height_min: Option<Length>,
     /// Greatest slot width.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub slot_width_max: Option<Length>,
     /// Least slot width.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub slot_width_min: Option<Length>,
     /// Thread series the nut is made in.
     pub thread_series: Option<&'static str>,
@@ -288,7 +369,7 @@ impl Nut {
 impl fmt::Display for Nut {
     /// `ASME B18.16.6 nylon-insert lock nut NE, 3/4`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = format!("{} {}, {}", self.standard, self.style.label(), self.size);
+        let text = format!("{} {}, {}", self.standard, self.style.noun(), self.size);
         f.pad(&text)
     }
 }

@@ -1,9 +1,10 @@
 //! Materials of plies and members: modulus of elasticity, expansion, strengths, bearing strengths.
 
-use alloc::{format, string::String, vec::Vec};
-use core::fmt;
+use alloc::{format, string::String};
+use core::{fmt, str::FromStr};
 
 use super::{generated, known, rows_of};
+use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::parts::SAME_LENGTH;
@@ -61,6 +62,7 @@ pub enum StrengthKind {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyMaterial {
     /// Name, unique in the table.
@@ -68,8 +70,16 @@ pub struct PlyMaterial {
     /// Form and treatment.
     pub condition: Option<&'static str>,
     /// Modulus of elasticity, or the least where the source gives a range.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub elastic_modulus_min: Stress,
     /// Greatest modulus of elasticity, where the source gives a range.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub elastic_modulus_max: Option<Stress>,
     /// How the modulus of elasticity is known.
     pub elastic_modulus_basis: Basis,
@@ -80,26 +90,62 @@ pub struct PlyMaterial {
     /// How Poisson's ratio is known.
     pub poisson_ratio_basis: Option<Basis>,
     /// Coefficient of linear expansion.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_expansion_option")
+    )]
     pub expansion: Option<TemperatureCoefficient>,
     /// Lower end of the temperatures it is the mean for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub expansion_from: Option<ThermodynamicTemperature>,
     /// Upper end of the temperatures it is the mean for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub expansion_thru: Option<ThermodynamicTemperature>,
     /// How the expansion is known.
     pub expansion_basis: Option<Basis>,
     /// Source of the expansion.
     pub expansion_source: Option<&'static Source>,
     /// Least thickness the strengths hold for, where one is known.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thickness_from: Option<Length>,
     /// Greatest thickness the strengths hold for, where one is known.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thickness_thru: Option<Length>,
     /// Yield strength; none where it goes by thickness: see [`at_thickness`](Self::at_thickness).
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tensile_strength: Option<Stress>,
     /// Greatest tensile strength the standard allows.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tensile_strength_max: Option<Stress>,
     /// Ultimate strength in shear.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub shear_strength: Option<Stress>,
     /// How the shear strength is known.
     pub shear_strength_basis: Option<Basis>,
@@ -109,6 +155,72 @@ pub struct PlyMaterial {
     pub note: Option<&'static str>,
     /// Source of the strengths.
     pub provenance: Provenance,
+}
+
+/// Codes, in the order of the table.
+const CODES: [&str; 24] = [
+    "astm_a36_steel",
+    "astm_a992_steel",
+    "aisi_1018_steel",
+    "aisi_1020_steel",
+    "astm_a500_grade_b_steel_shaped",
+    "astm_a500_grade_b_steel_round",
+    "aisi_4130_steel",
+    "s235_steel",
+    "s275_steel",
+    "s355_steel",
+    "6061_t6_aluminium_typical",
+    "6061_t6_aluminium_a_basis",
+    "2024_t3_aluminium",
+    "2024_t4_aluminium",
+    "7075_t6_aluminium",
+    "304_stainless_steel",
+    "ductile_iron_60_40_18",
+    "ductile_iron_65_45_12",
+    "ductile_iron_80_55_06",
+    "grey_cast_iron_class_30",
+    "ti_6al_4v",
+    "a_286_bolt_alloy",
+    "300_series_stainless_bolts",
+    "alloy_steel_bolts",
+];
+
+/// Every row, as a key.
+static KEYS: [&PlyMaterial; CODES.len()] = {
+    let rows = &generated::ply_materials::PLY_MATERIALS;
+    let mut keys = [&rows[0]; CODES.len()];
+    let mut index = 0;
+    while index < keys.len() {
+        keys[index] = &rows[index];
+        index += 1;
+    }
+    keys
+};
+
+impl Key for &'static PlyMaterial {
+    const FAMILY: &'static str = "ply material";
+    const ALL: &'static [Self] = &KEYS;
+
+    /// Empty for what is not a row of the table.
+    fn code(self) -> &'static str {
+        let at = PlyMaterial::all()
+            .iter()
+            .position(|row| row.name == self.name);
+        at.and_then(|at| CODES.get(at)).copied().unwrap_or_default()
+    }
+
+    fn label(self) -> &'static str {
+        self.name
+    }
+}
+
+impl FromStr for &'static PlyMaterial {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
 }
 
 impl PlyMaterial {
@@ -127,12 +239,11 @@ impl PlyMaterial {
         &generated::ply_materials::PLY_MATERIALS
     }
 
-    /// The material of a name, in upper or lower case.
+    /// The material of a name, of a code or of as much of a name as means one material only ([`Key::read`]).
     ///
     /// # Errors
     ///
-    /// [`Error::UnknownName`] for another name; the message gives the names that begin like it, or
-    /// all of them.
+    /// [`Error::UnknownName`] for another name; the message gives the names that have its words, or the nearest.
     ///
     /// ```
     /// use shankline::tables::plies::PlyMaterial;
@@ -140,19 +251,11 @@ impl PlyMaterial {
     /// assert_eq!(
     ///     PlyMaterial::find("6061-T6").unwrap_err().to_string(),
     ///     "\"6061-T6\" is not a known ply material; \
-    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis",
+    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 24)",
     /// );
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {
-        let wanted = name.trim();
-        Self::all()
-            .iter()
-            .find(|row| row.name.eq_ignore_ascii_case(wanted))
-            .ok_or_else(|| Error::UnknownName {
-                what: "ply material",
-                text: name.into(),
-                known: known_names(wanted),
-            })
+        Key::read(name)
     }
 
     /// Bearing strengths, by rising edge distance; empty where none was read.
@@ -297,24 +400,6 @@ impl PlyMaterial {
     }
 }
 
-/// Names to offer for one that is not known. Names hold commas, so semicolons stand between them.
-fn known_names(wanted: &str) -> String {
-    let begins = |name: &str, start: &str| {
-        name.get(..start.len())
-            .is_some_and(|head| head.eq_ignore_ascii_case(start))
-    };
-    let names = || PlyMaterial::all().iter().map(|row| row.name);
-    // The whole text first, then its first word: "ASTM A37" is answered with the ASTM materials.
-    let first_word = wanted.split(' ').next().unwrap_or_default();
-    for start in [wanted, first_word] {
-        let near: Vec<&str> = names().filter(|name| begins(name, start)).collect();
-        if !near.is_empty() {
-            return near.join("; ");
-        }
-    }
-    names().collect::<Vec<_>>().join("; ")
-}
-
 impl fmt::Display for PlyMaterial {
     /// `ASTM A36 steel`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -335,19 +420,40 @@ impl fmt::Display for PlyMaterial {
 /// assert_eq!((first.yield_strength, first.tensile_strength), (megapascals(235.0), megapascals(360.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyStrength {
     /// Name of the material.
     pub name: &'static str,
     /// Lower end of the thicknesses.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thickness_from: Length,
     /// Upper end of the thicknesses, included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thickness_thru: Length,
     /// Yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub yield_strength: Stress,
     /// Least tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength: Stress,
     /// Greatest tensile strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_strength_max: Stress,
     /// Restrictions.
     pub note: Option<&'static str>,
@@ -380,6 +486,7 @@ impl PlyStrength {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlyBearing {
     /// Name of the material.
@@ -387,8 +494,16 @@ pub struct PlyBearing {
     /// Edge distance, hole centre to edge, over hole diameter.
     pub edge_distance_ratio: f64,
     /// Ultimate bearing strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub ultimate_strength: Stress,
     /// Bearing yield strength.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub yield_strength: Option<Stress>,
     /// Source of the row.
     pub provenance: Provenance,

@@ -78,6 +78,7 @@ pub enum PretensionEditions {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Pretension {
     /// The code.
@@ -89,8 +90,16 @@ pub struct Pretension {
     /// Name of the bolt size.
     pub size: &'static str,
     /// Nominal diameter of the bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// The least pretension.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pretension: Force,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -20,51 +20,132 @@ pub use lengths::{InchLengthTolerance, LengthTolerance, StockLength, StockStep, 
 /// assert_eq!(row.thread_length_short, Some(inches(1.75)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HexCapScrew {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter D.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch of the coarse thread, which fixes the transition length.
     pub coarse_threads_per_inch: f64,
     /// Greatest body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_max: Length,
     /// Least body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_min: Length,
     /// Basic width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_basic: Length,
     /// Greatest width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_max: Length,
     /// Least width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_min: Length,
     /// Greatest width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_max: Length,
     /// Least width across corners.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_min: Length,
     /// Basic head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_basic: Length,
     /// Greatest head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_max: Length,
     /// Least head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_min: Length,
     /// Least height a wrench can grip.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub wrenching_height_min: Option<Length>,
     /// Greatest fillet radius under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub fillet_radius_max: Option<Length>,
     /// Least fillet radius under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub fillet_radius_min: Option<Length>,
     /// Greatest thickness of the washer face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub washer_face_thickness_max: Length,
     /// Least thickness of the washer face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub washer_face_thickness_min: Length,
     /// Thread length LT of screws up to and including 6 in.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_short: Option<Length>,
     /// Thread length LT of screws over 6 in.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length_long: Length,
     /// Transition length Y, printed to three decimals; the rule is five coarse pitches.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub transition_length: Length,
     /// Greatest runout of the bearing face, full indicator movement.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub bearing_runout_max: Option<Length>,
     /// Greatest unthreaded length under the head of a screw threaded to the head, in pitches.
     pub full_thread_run_out_max_pitches: f64,
@@ -117,19 +198,40 @@ impl HexCapScrew {
 /// assert_eq!(row.full_thread_length_max, Some(inches(1.75)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct FullThreadLimit {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Longest screw that is threaded to the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub full_thread_length_max: Option<Length>,
     /// Shortest screw with a body.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub part_thread_length_min: Option<Length>,
     /// Least thread length of screws with a body.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_min: Option<Length>,
     /// Greatest thread length of screws with a body.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_max: Option<Length>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -188,59 +290,156 @@ pub enum ProductGrade {
 /// assert_eq!(row.thread_length_short, Some(millimetres(46.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct HexScrew {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Coarse pitch P.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Product grade.
     pub product_grade: ProductGrade,
     /// Thread length b of ISO 4014 screws up to and including 125 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_short: Option<Length>,
     /// Thread length b over 125 mm, up to and including 200 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_medium: Option<Length>,
     /// Thread length b over 200 mm.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thread_length_long: Option<Length>,
     /// Greatest body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_max: Length,
     /// Least body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_min: Length,
     /// Least diameter of the bearing face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub bearing_diameter_min: Length,
     /// Nominal head height k.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_nominal: Length,
     /// Least head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_min: Length,
     /// Greatest head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub head_height_max: Length,
     /// Greatest width across flats s.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_max: Length,
     /// Least width across flats.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_flats_min: Length,
     /// Least width across corners e.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub width_across_corners_min: Length,
     /// Least thickness of the washer face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub washer_face_thickness_min: Length,
     /// Greatest thickness of the washer face.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub washer_face_thickness_max: Length,
     /// Greatest diameter of the transition under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub transition_diameter_max: Option<Length>,
     /// Least fillet radius under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub fillet_radius_min: Length,
     /// Greatest distance from the head of an ISO 4017 screw to its first full thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub full_thread_run_out_max: Option<Length>,
     /// Least distance from the head of an ISO 4017 screw to its first full thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub full_thread_run_out_min: Option<Length>,
     /// Shortest ISO 4014 screw.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub part_thread_length_from: Option<Length>,
     /// Longest ISO 4014 screw.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub part_thread_length_thru: Option<Length>,
     /// Shortest ISO 4017 screw.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub full_thread_length_from: Length,
     /// Longest ISO 4017 screw.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub full_thread_length_thru: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -32,6 +32,7 @@ use crate::units::{Length, UnitSystem, inches, shown};
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct SocketHeadCapScrew {
     /// The standard that fixes the dimensions.
@@ -39,39 +40,107 @@ pub struct SocketHeadCapScrew {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Coarse pitch P, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub pitch: Option<Length>,
     /// Greatest body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_max: Length,
     /// Least body diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub body_diameter_min: Length,
     /// Greatest head diameter; of a metric screw that of a plain head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_diameter_max: Option<Length>,
     /// Greatest diameter of a knurled head, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_diameter_knurled_max: Option<Length>,
     /// Least head diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_diameter_min: Option<Length>,
     /// Greatest head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_height_max: Option<Length>,
     /// Least head height.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub head_height_min: Option<Length>,
     /// Nominal size of the hexagon key.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub key_size: Option<Length>,
     /// Least depth the key engages.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub key_engagement_min: Option<Length>,
     /// Greatest diameter of the transition (fillet) under the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub transition_diameter_max: Option<Length>,
     /// Least diameter of the transition under the head, inch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub transition_diameter_min: Option<Length>,
     /// Least diameter of the bearing face, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub bearing_diameter_min: Option<Length>,
     /// Least fillet radius under the head, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub fillet_radius_min: Option<Length>,
     /// Least thickness of the wall under the socket, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub wall_thickness_min: Option<Length>,
     /// Thread length LT (b), the same for every length. Of inch screws recalled, and no ground to
     /// compute the body from: see the [module](self).
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread_length: Length,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -225,17 +294,34 @@ impl fmt::Display for SocketHeadCapScrew {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct SocketHeadGrip {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Nominal length l.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_length: Length,
     /// Least body length ls; none if the screw is threaded to the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub body_length_min: Option<Length>,
     /// Greatest grip gaging length lg; none if the screw is threaded to the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub grip_gaging_length_max: Option<Length>,
     /// Source of the row.
     pub provenance: Provenance,

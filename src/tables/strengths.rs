@@ -68,6 +68,7 @@ pub enum StressPlane {
 /// assert_eq!(row.stress, Some(ksi(68.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct DesignStress {
     /// Design code, with its edition where there are several.
@@ -79,6 +80,10 @@ pub struct DesignStress {
     /// Where the shear plane lies; none for tension.
     pub plane: Option<StressPlane>,
     /// The stress, where the code gives one.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub stress: Option<Stress>,
     /// Share of the tensile strength, where the code gives that.
     pub share_of_tensile: Option<f64>,
@@ -145,6 +150,7 @@ impl DesignStress {
 /// assert_eq!(most, 0.62);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct ShearRatio {
     /// What it was said of.
@@ -229,6 +235,7 @@ pub enum LoadQuantity {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PublishedLoad {
     /// The part.
@@ -236,12 +243,20 @@ pub struct PublishedLoad {
     /// Its size or number.
     pub size: &'static str,
     /// Nominal diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch, where the load depends on the thread.
     pub threads_per_inch: Option<f64>,
     /// What the load is.
     pub quantity: LoadQuantity,
     /// The load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub load: Force,
     /// Meaning and disagreements.
     pub note: Option<&'static str>,

@@ -70,6 +70,7 @@ impl fmt::Display for PressureEdition {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct SurfacePressure {
     /// Name of the material, as the guideline writes it.
@@ -77,10 +78,22 @@ pub struct SurfacePressure {
     /// Edition.
     pub edition: PressureEdition,
     /// Least tensile strength the row is for.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tensile_strength_min: Option<Stress>,
     /// Greatest tensile strength the row is for, where it has a range.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tensile_strength_max: Option<Stress>,
     /// Limiting surface pressure pG.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub limiting_pressure: Stress,
     /// Whether the guideline itself marks the value as not yet checked against newer research.
     pub provisional: bool,
@@ -188,6 +201,7 @@ pub enum Kinship {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PlySurfacePressure {
     /// Name of the ply material.

@@ -87,13 +87,22 @@ impl ThreadKind {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct MetricDeviation {
     /// Tolerance position: e, f, g or G.
     pub position: &'static str,
     /// Pitch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Deviation from the basic diameter: negative for bolts, positive for nuts.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub deviation: Length,
     /// Source of the row.
     pub provenance: Provenance,
@@ -160,15 +169,24 @@ impl MetricDeviation {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct CrestTolerance {
     /// Of a bolt or a nut.
     pub kind: ThreadKind,
     /// Pitch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Tolerance grade: 4, 6, 8 of bolts, 4 to 8 of nuts.
     pub grade: u8,
     /// Tolerance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tolerance: Length,
     /// Source of the row.
     pub provenance: Provenance,
@@ -234,19 +252,36 @@ impl CrestTolerance {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct PitchDiameterTolerance {
     /// Of a bolt or a nut.
     pub kind: ThreadKind,
     /// Nominal diameters over this,
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub diameter_over: Length,
     /// up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub diameter_thru: Length,
     /// Pitch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Tolerance grade: 3 to 9 of bolts, 4 to 8 of nuts.
     pub grade: u8,
     /// Tolerance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tolerance: Length,
     /// Source of the row.
     pub provenance: Provenance,
@@ -351,17 +386,38 @@ pub enum EngagementGroup {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct EngagementLength {
     /// Nominal diameters over this,
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub diameter_over: Length,
     /// up to and including this.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub diameter_thru: Length,
     /// Pitch.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Longer than this is normal; this and less is short.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub normal_over: Length,
     /// Up to this is normal; longer is long.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub normal_thru: Length,
     /// Source of the row.
     pub provenance: Provenance,

@@ -1,9 +1,13 @@
 //! Unified (ASME B1.1) and ISO metric (ISO 261) threads: sizes, pitches, printed areas.
 
+use core::{fmt, str::FromStr};
+
 use super::generated::{
     threads_metric::THREADS_METRIC as METRIC, threads_unified::THREADS_UNIFIED as UNIFIED,
 };
 use super::nanometres;
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
+use crate::error::Error;
 use crate::source::{Basis, Provenance};
 use crate::units::{Area, Length, inches};
 
@@ -15,7 +19,7 @@ use crate::units::{Area, Length, inches};
 /// let coarse = UnifiedThread::all().iter().filter(|row| row.series == UnifiedSeries::Unc);
 /// assert_eq!(coarse.count(), 33);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -81,13 +85,57 @@ impl UnifiedSeries {
     }
 }
 
+/// Code and label of every member.
+const UNIFIED_NAMES: [Named<UnifiedSeries>; 11] = [
+    (UnifiedSeries::Unc, "unc", "UNC"),
+    (UnifiedSeries::Unf, "unf", "UNF"),
+    (UnifiedSeries::Unef, "unef", "UNEF"),
+    (UnifiedSeries::Un4, "un4", "4-UN"),
+    (UnifiedSeries::Un6, "un6", "6-UN"),
+    (UnifiedSeries::Un8, "un8", "8-UN"),
+    (UnifiedSeries::Un12, "un12", "12-UN"),
+    (UnifiedSeries::Un16, "un16", "16-UN"),
+    (UnifiedSeries::Un20, "un20", "20-UN"),
+    (UnifiedSeries::Un28, "un28", "28-UN"),
+    (UnifiedSeries::Un32, "un32", "32-UN"),
+];
+
+impl Key for UnifiedSeries {
+    const FAMILY: &'static str = "series of Unified threads";
+    const ALL: &'static [Self] = &keys(&UNIFIED_NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&UNIFIED_NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&UNIFIED_NAMES, self)
+    }
+}
+
+impl FromStr for UnifiedSeries {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for UnifiedSeries {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
+}
+
 /// Whether a standard prefers a size.
 ///
 /// ```
 /// use shankline::tables::threads::{SizeChoice, UnifiedThread};
 /// assert_eq!(UnifiedThread::all()[0].choice, SizeChoice::Primary); // #0-80 UNF
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -113,19 +161,32 @@ pub enum SizeChoice {
 /// assert_eq!(row.tensile_stress_area, square_inches(0.0775));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct UnifiedThread {
     /// Name of the size: `#10`, `3/8`, `1-1/2`.
     pub size: &'static str,
     /// Basic major diameter D.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch n; the pitch is P = 1/n in.
     pub threads_per_inch: f64,
     /// Series.
     pub series: UnifiedSeries,
     /// Printed tensile stress area.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_stress_area: Area,
     /// Printed area at the minor diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub minor_area: Area,
     /// Whether the size is preferred.
     pub choice: SizeChoice,
@@ -201,7 +262,7 @@ impl UnifiedThread {
 /// let coarse = MetricThread::all().iter().filter(|row| row.series == MetricSeries::Coarse);
 /// assert_eq!(coarse.count(), 40);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -212,6 +273,41 @@ pub enum MetricSeries {
     Coarse,
     /// Any finer pitch, which a designation must write.
     Fine,
+}
+
+/// Code and label of every member.
+const METRIC_NAMES: [Named<MetricSeries>; 2] = [
+    (MetricSeries::Coarse, "coarse", "metric coarse"),
+    (MetricSeries::Fine, "fine", "metric fine"),
+];
+
+impl Key for MetricSeries {
+    const FAMILY: &'static str = "series of metric threads";
+    const ALL: &'static [Self] = &keys(&METRIC_NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&METRIC_NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&METRIC_NAMES, self)
+    }
+}
+
+impl FromStr for MetricSeries {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for MetricSeries {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
 }
 
 /// One ISO metric thread.
@@ -228,11 +324,20 @@ pub enum MetricSeries {
 /// assert_eq!(row.tensile_stress_area, square_millimetres(245.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct MetricThread {
     /// Basic major diameter d.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Pitch P.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub pitch: Length,
     /// Coarse or fine.
     pub series: MetricSeries,
@@ -241,6 +346,10 @@ pub struct MetricThread {
     /// Whether ISO 262 selects it for bolts, screws and nuts.
     pub iso262_selected: bool,
     /// Printed nominal stress area.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tensile_stress_area: Area,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,

@@ -71,6 +71,7 @@ pub enum TighteningMethod {
 /// assert_eq!(rows[0].scatter_max, Some(percent(25.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TighteningScatter {
     /// Method.
@@ -78,8 +79,16 @@ pub struct TighteningScatter {
     /// Publisher and, where they differ, edition.
     pub publisher: &'static str,
     /// Least scatter, where the publisher gives a range.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub scatter_min: Option<Ratio>,
     /// Greatest or only scatter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_ratio_option")
+    )]
     pub scatter_max: Option<Ratio>,
     /// Least tightening factor.
     pub tightening_factor_min: Option<f64>,
@@ -164,19 +173,40 @@ pub enum LoadDirection {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Embedment {
     /// Least roughness Rz, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub roughness_from: Option<Length>,
     /// Roughness Rz the row ends below, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub roughness_below: Length,
     /// Direction of the load.
     pub load: LoadDirection,
     /// Embedment of the thread.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub thread: Length,
     /// Embedment of the head's or the nut's bearing face, each.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub bearing_face: Length,
     /// Embedment of an interface between plies, each.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub interface: Length,
     /// Source of the row.
     pub provenance: Provenance,
@@ -259,6 +289,11 @@ impl Embedment {
 /// assert_ne!(TurnRule::Rcsc, TurnRule::En1090Combined);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum TurnRule {
     /// RCSC Specification, turn-of-nut: from snug-tight, by the length of the bolt from under the
@@ -276,6 +311,11 @@ pub enum TurnRule {
 /// assert_eq!(NutTurn::all()[0].faces, OuterFaces::BothNormal);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
 #[non_exhaustive]
 pub enum OuterFaces {
     /// Both normal to the axis.
@@ -303,6 +343,7 @@ pub enum OuterFaces {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct NutTurn {
     /// Rule.
@@ -314,6 +355,10 @@ pub struct NutTurn {
     /// Length or grip over diameter that the row ends at.
     pub diameters_to: f64,
     /// Turn of the nut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub turn: Angle,
     /// Source of the row.
     pub provenance: Provenance,

@@ -1,10 +1,10 @@
 //! Timbers: specific gravities of the US specification, characteristic densities of the European classes, strengths
 //! across the grain of both.
 
-use alloc::{string::String, vec::Vec};
-use core::fmt;
+use core::{fmt, str::FromStr};
 
 use super::generated;
+use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Provenance;
@@ -54,6 +54,7 @@ impl fmt::Display for TimberKind {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Timber {
     /// Species combination or strength class, unique in the table.
@@ -65,11 +66,84 @@ pub struct Timber {
     /// Assigned specific gravity G, by oven-dry weight and volume.
     pub specific_gravity: Option<f64>,
     /// Characteristic density `rho_k`: 95 % of the timber of the class is heavier.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::serialize_density")
+    )]
     pub characteristic_density: Option<Density>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
     /// Source of the row.
     pub provenance: Provenance,
+}
+
+/// Codes, in the order of the table.
+const CODES: [&str; 29] = [
+    "douglas_fir_larch",
+    "douglas_fir_south",
+    "eastern_softwoods",
+    "hem_fir",
+    "redwood_close_grain",
+    "redwood_open_grain",
+    "southern_pine",
+    "spruce_pine_fir",
+    "spruce_pine_fir_south",
+    "western_cedars",
+    "western_woods",
+    "mixed_maple",
+    "red_oak",
+    "white_oak",
+    "c14",
+    "c16",
+    "c18",
+    "c20",
+    "c22",
+    "c24",
+    "c27",
+    "c30",
+    "d30",
+    "d40",
+    "gl_24c",
+    "gl_24h",
+    "gl_28c",
+    "gl_28h",
+    "gl_32h",
+];
+
+/// Every row, as a key.
+static KEYS: [&Timber; CODES.len()] = {
+    let rows = &generated::timber::TIMBER;
+    let mut keys = [&rows[0]; CODES.len()];
+    let mut index = 0;
+    while index < keys.len() {
+        keys[index] = &rows[index];
+        index += 1;
+    }
+    keys
+};
+
+impl Key for &'static Timber {
+    const FAMILY: &'static str = "timber";
+    const ALL: &'static [Self] = &KEYS;
+
+    /// Empty for what is not a row of the table.
+    fn code(self) -> &'static str {
+        let at = Timber::all().iter().position(|row| row.name == self.name);
+        at.and_then(|at| CODES.get(at)).copied().unwrap_or_default()
+    }
+
+    fn label(self) -> &'static str {
+        self.name
+    }
+}
+
+impl FromStr for &'static Timber {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
 }
 
 impl Timber {
@@ -83,11 +157,11 @@ impl Timber {
         &generated::timber::TIMBER
     }
 
-    /// The timber of a name, in upper or lower case.
+    /// The timber of a name, of a code or of as much of a name as means one timber only ([`Key::read`]).
     ///
     /// # Errors
     ///
-    /// [`Error::UnknownName`] for another name; the message gives all of them.
+    /// [`Error::UnknownName`] for another name; the message gives the nearest.
     ///
     /// ```
     /// use shankline::tables::timber::Timber;
@@ -95,11 +169,7 @@ impl Timber {
     /// assert!(Timber::find("C23").is_err());
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {
-        let wanted = name.trim();
-        Self::all()
-            .iter()
-            .find(|row| row.name.eq_ignore_ascii_case(wanted))
-            .ok_or_else(|| unknown(name))
+        Key::read(name)
     }
 
     /// How strong it is in compression across the grain, if that is known.
@@ -146,13 +216,22 @@ impl Timber {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TimberCompression {
     /// Species combination or strength class, as in [`Timber::name`].
     pub name: &'static str,
     /// Reference design value `Fc_perp` of NDS, before adjustment.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub design_value: Option<Stress>,
     /// Characteristic strength `fc,90,k` of EN 338 or EN 14080.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub characteristic: Option<Stress>,
     /// Restrictions and disagreements.
     pub note: Option<&'static str>,
@@ -199,16 +278,6 @@ impl TimberCompression {
     pub fn cautions(&self) -> Cautions {
         let value = "compressive strength across the grain";
         Cautions::default().with(Caution::from_memory(value, self.provenance))
-    }
-}
-
-#[cold]
-fn unknown(name: &str) -> Error {
-    let known: Vec<&str> = Timber::all().iter().map(|row| row.name).collect();
-    Error::UnknownName {
-        what: "timber",
-        text: String::from(name),
-        known: known.join("; "),
     }
 }
 

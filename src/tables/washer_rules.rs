@@ -25,6 +25,7 @@ use crate::units::Length;
 /// assert_eq!(WasherHardness::of(WasherStyle::TypeANarrow).count(), 0);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct WasherHardness {
     /// Style.
@@ -116,6 +117,7 @@ pub enum WasherStanding {
 /// assert_eq!(soft.standing, WasherStanding::Never);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct WasherPairing {
     /// The bolt.
@@ -328,6 +330,7 @@ impl fmt::Display for WasherSide {
 /// assert_eq!(WasherRule::of(WasherCode::Aisc360).count(), 4);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct WasherRule {
     /// Code.
@@ -339,6 +342,10 @@ pub struct WasherRule {
     /// Where it lies.
     pub side: WasherSide,
     /// Its least thickness.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub thickness_min: Option<Length>,
     /// Its least diameter or side, in diameters of the bolt.
     pub width_min_diameters: Option<f64>,

@@ -1,9 +1,10 @@
 //! Washers: plain, hardened structural, aircraft flat and helical spring lock washers.
 
 use alloc::{format, string::ToString};
-use core::fmt;
+use core::{fmt, str::FromStr};
 
 use super::{generated, nanometres, rows_of, size_range};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
@@ -17,7 +18,7 @@ use crate::units::Length;
 /// use shankline::prelude::*;
 /// assert_eq!(Washer::of_style(WasherStyle::F436).len(), 19);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -348,34 +349,8 @@ impl serde::Serialize for Washer {
 }
 
 impl WasherStyle {
-    /// The document that it is made to, with the number alone.
-    pub(crate) const fn standard(self) -> &'static str {
-        match self {
-            Self::TypeASingle
-            | Self::TypeANarrow
-            | Self::TypeAWide
-            | Self::TypeBNarrow
-            | Self::TypeBRegular
-            | Self::TypeBWide
-            | Self::SpringLockRegular
-            | Self::SpringLockHeavy
-            | Self::SpringLockExtraDuty
-            | Self::SpringLockHighCollar => "ASME B18.21.1",
-            Self::F436 => "ASTM F436",
-            Self::AircraftRegular | Self::AircraftLight => "aircraft standard",
-            Self::Iso7089 => "ISO 7089",
-            Self::Iso7090 => "ISO 7090",
-            Self::Iso7091 => "ISO 7091",
-            Self::Iso7092 => "ISO 7092",
-            Self::Iso7093 => "ISO 7093",
-            Self::Iso7094 => "ISO 7094",
-            Self::Din125 => "DIN 125",
-            Self::En14399_6 => "EN 14399-6",
-        }
-    }
-
-    /// What the style is called in a sentence.
-    pub(crate) const fn label(self) -> &'static str {
+    /// What the style is called where its standard stands beside it.
+    const fn noun(self) -> &'static str {
         match self {
             Self::TypeASingle => "plain washer, type A",
             Self::TypeANarrow => "plain washer, type A narrow",
@@ -395,8 +370,107 @@ impl WasherStyle {
     }
 }
 
+/// Code and label of every member.
+const NAMES: [Named<WasherStyle>; 21] = [
+    (
+        WasherStyle::TypeASingle,
+        "type_a_single",
+        "plain washer, type A ASME B18.21.1",
+    ),
+    (
+        WasherStyle::TypeANarrow,
+        "type_a_narrow",
+        "plain washer, type A narrow ASME B18.21.1",
+    ),
+    (
+        WasherStyle::TypeAWide,
+        "type_a_wide",
+        "plain washer, type A wide ASME B18.21.1",
+    ),
+    (
+        WasherStyle::TypeBNarrow,
+        "type_b_narrow",
+        "plain washer, type B narrow ASME B18.21.1",
+    ),
+    (
+        WasherStyle::TypeBRegular,
+        "type_b_regular",
+        "plain washer, type B regular ASME B18.21.1",
+    ),
+    (
+        WasherStyle::TypeBWide,
+        "type_b_wide",
+        "plain washer, type B wide ASME B18.21.1",
+    ),
+    (WasherStyle::F436, "f436", "hardened washer ASTM F436"),
+    (
+        WasherStyle::AircraftRegular,
+        "aircraft_regular",
+        "flat washer AN960, NAS1149",
+    ),
+    (
+        WasherStyle::AircraftLight,
+        "aircraft_light",
+        "light flat washer AN960, NAS1149",
+    ),
+    (
+        WasherStyle::SpringLockRegular,
+        "spring_lock_regular",
+        "helical spring lock washer, regular ASME B18.21.1",
+    ),
+    (
+        WasherStyle::SpringLockHeavy,
+        "spring_lock_heavy",
+        "helical spring lock washer, heavy ASME B18.21.1",
+    ),
+    (
+        WasherStyle::SpringLockExtraDuty,
+        "spring_lock_extra_duty",
+        "helical spring lock washer, extra duty ASME B18.21.1",
+    ),
+    (
+        WasherStyle::SpringLockHighCollar,
+        "spring_lock_high_collar",
+        "helical spring lock washer, high collar ASME B18.21.1",
+    ),
+    (WasherStyle::Iso7089, "iso_7089", "plain washer ISO 7089"),
+    (WasherStyle::Iso7090, "iso_7090", "plain washer ISO 7090"),
+    (WasherStyle::Din125, "din_125", "plain washer DIN 125"),
+    (WasherStyle::Iso7091, "iso_7091", "plain washer ISO 7091"),
+    (WasherStyle::Iso7092, "iso_7092", "plain washer ISO 7092"),
+    (WasherStyle::Iso7093, "iso_7093", "plain washer ISO 7093"),
+    (WasherStyle::Iso7094, "iso_7094", "plain washer ISO 7094"),
+    (
+        WasherStyle::En14399_6,
+        "en_14399_6",
+        "plain washer EN 14399-6",
+    ),
+];
+
+impl Key for WasherStyle {
+    const FAMILY: &'static str = "washer style";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for WasherStyle {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
 impl fmt::Display for WasherStyle {
-    /// What the style is called in a sentence; the standard is in the row.
+    /// The label.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(self.label())
     }
@@ -405,7 +479,7 @@ impl fmt::Display for WasherStyle {
 impl fmt::Display for Washer {
     /// `ASME B18.21.1 plain washer, type A narrow, 3/4`.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let text = format!("{} {}, {}", self.standard, self.style.label(), self.size);
+        let text = format!("{} {}, {}", self.standard, self.style.noun(), self.size);
         f.pad(&text)
     }
 }

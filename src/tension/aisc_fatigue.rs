@@ -67,13 +67,13 @@ pub struct AiscFatigue {
     /// Range of the stress: greatest less least.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub range: Stress,
     /// Allowable: the range these cycles may have under service loads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub resistance: Stress,
     /// Range over resistance.

@@ -35,13 +35,13 @@ pub struct JointDiagram {
     /// Preload Fi.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub preload: Force,
     /// Load P0 at which the members part: Fi / (1 - C).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub separation_load: Force,
 }
@@ -88,19 +88,19 @@ pub struct LoadedJoint {
     /// The load P on this bolt, negative if it presses.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// Force Fb in the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt: Force,
     /// Force Fm that presses the members together.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub clamp: Force,
     /// Where on the diagram.
@@ -254,7 +254,7 @@ pub struct TensionCheck {
     /// Proof load Sp At.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub proof_load: Force,
     /// np = Sp At / Fb: of a closed joint Sp At / (C P + Fi), Shigley Eq. 8-28; of an open one Sp At / P.

@@ -168,7 +168,7 @@ pub struct EnFatigue {
     /// Nominal diameter of the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub diameter: Length,
     /// Cycles.
@@ -179,7 +179,7 @@ pub struct EnFatigue {
     /// Range of the stress: greatest less least.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub range: Stress,
     /// The factor of size ks.
@@ -189,7 +189,7 @@ pub struct EnFatigue {
     /// Design resistance: the range these cycles may have.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub resistance: Stress,
     /// Range over resistance.

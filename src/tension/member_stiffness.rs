@@ -33,13 +33,13 @@ pub struct Layer {
     /// Thickness.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thickness: Length,
     /// Modulus of elasticity.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub modulus: Stress,
 }
@@ -137,7 +137,7 @@ pub enum MembersMethod {
         /// Diameter of the bolt.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         diameter: Length,
     },
@@ -146,13 +146,13 @@ pub enum MembersMethod {
         /// Outside diameter.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         outside: Length,
         /// Hole.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
     },
@@ -166,7 +166,7 @@ pub enum MembersMethod {
         /// Length of all cones together.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         cone_length: Length,
     },

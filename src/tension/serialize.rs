@@ -4,14 +4,14 @@
 use serde::{Serialize, Serializer, ser::SerializeStruct};
 
 use super::{BoltStiffness, LoadShare, MachineDesignFatigue, MemberStiffness, VdiFatigueStrength};
-use crate::units::quantity::AsObject;
+use crate::units::quantity::AsRounded;
 
 impl Serialize for BoltStiffness {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut object = serializer.serialize_struct("BoltStiffness", 4)?;
         object.serialize_field("method", &self.method)?;
         object.serialize_field("segments", &self.segments)?;
-        object.serialize_field("stiffness", &AsObject(self.stiffness))?;
+        object.serialize_field("stiffness", &AsRounded(self.stiffness))?;
         object.serialize_field("cautions", &self.cautions())?;
         object.end()
     }
@@ -22,7 +22,7 @@ impl Serialize for MemberStiffness {
         let mut object = serializer.serialize_struct("MemberStiffness", 4)?;
         object.serialize_field("method", &self.method)?;
         object.serialize_field("members", &self.members)?;
-        object.serialize_field("stiffness", &AsObject(self.stiffness))?;
+        object.serialize_field("stiffness", &AsRounded(self.stiffness))?;
         object.serialize_field("cautions", &self.cautions())?;
         object.end()
     }
@@ -31,8 +31,8 @@ impl Serialize for MemberStiffness {
 impl Serialize for LoadShare {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut object = serializer.serialize_struct("LoadShare", 5)?;
-        object.serialize_field("bolt", &AsObject(self.bolt))?;
-        object.serialize_field("members", &AsObject(self.members))?;
+        object.serialize_field("bolt", &AsRounded(self.bolt))?;
+        object.serialize_field("members", &AsRounded(self.members))?;
         object.serialize_field("introduction", &self.introduction)?;
         object.serialize_field("share", &self.share.value)?;
         object.serialize_field("cautions", &self.cautions())?;
@@ -46,8 +46,8 @@ impl Serialize for MachineDesignFatigue {
         object.serialize_field("criterion", &self.criterion)?;
         object.serialize_field("strengths", &self.strengths)?;
         object.serialize_field("stress", &self.stress)?;
-        object.serialize_field("strength_amplitude", &AsObject(self.strength_amplitude))?;
-        object.serialize_field("strength_mean", &AsObject(self.strength_mean))?;
+        object.serialize_field("strength_amplitude", &AsRounded(self.strength_amplitude))?;
+        object.serialize_field("strength_mean", &AsRounded(self.strength_mean))?;
         object.serialize_field("factor", &self.factor)?;
         object.serialize_field("cautions", &self.cautions())?;
         object.end()
@@ -57,10 +57,10 @@ impl Serialize for MachineDesignFatigue {
 impl Serialize for VdiFatigueStrength {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         let mut object = serializer.serialize_struct("VdiFatigueStrength", 5)?;
-        object.serialize_field("diameter", &AsObject(self.diameter))?;
+        object.serialize_field("diameter", &AsRounded(self.diameter))?;
         object.serialize_field("thread", &self.thread)?;
         object.serialize_field("cycles", &self.cycles)?;
-        object.serialize_field("amplitude", &AsObject(self.amplitude))?;
+        object.serialize_field("amplitude", &AsRounded(self.amplitude))?;
         object.serialize_field("cautions", &self.cautions())?;
         object.end()
     }

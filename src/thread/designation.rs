@@ -1,8 +1,13 @@
 //! Reads thread designations. The grammar stands in the documentation of [`Thread`].
 
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
+};
 use core::str::FromStr;
 
-use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of};
+use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of, unified_near};
 use super::{Profile, Thread};
 use crate::error::{DesignationProblem, Error};
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
@@ -58,17 +63,20 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     } else {
         Profile::M
     };
+    cursor.skip_spaces();
     let diameter = cursor
         .decimal()
         .filter(|d| *d > 0.0)
         .ok_or((cursor.at, DesignationProblem::Size))?;
     cursor.skip_spaces();
     // "x", "X", or the multiplication sign (two bytes in UTF-8).
-    let has_pitch = cursor.take_letter(b'X') || {
-        let sign = cursor.bytes[cursor.at..].starts_with("×".as_bytes());
-        cursor.at += if sign { 2 } else { 0 };
-        sign
-    };
+    let has_pitch = cursor.take_letter(b'X')
+        || {
+            let sign = cursor.bytes[cursor.at..].starts_with("×".as_bytes());
+            cursor.at += if sign { 2 } else { 0 };
+            sign
+        }
+        || takes_hyphen_of_pitch(cursor);
     let (pitch, starts) = if has_pitch {
         cursor.skip_spaces();
         let (pitch, starts) = read_metric_pitch(cursor)?;
@@ -91,6 +99,22 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         engagement: marks.engagement,
         ..Thread::from_metric(row)
     })
+}
+
+/// Takes the hyphen of `M12-1.75`. After a tolerance class (`M12-6g`) a letter stands, after a pitch none.
+fn takes_hyphen_of_pitch(cursor: &mut Cursor<'_>) -> bool {
+    let start = cursor.at;
+    if cursor.take(b'-') {
+        let after = cursor.at;
+        cursor.skip_spaces();
+        let number = cursor.decimal().is_some();
+        if number && matches!(cursor.peek(), None | Some(b' ' | b'-')) {
+            cursor.at = after;
+            return true;
+        }
+    }
+    cursor.at = start;
+    false
 }
 
 /// `1.5`, or lead and pitch of several starts: `Ph3P1.5`.
@@ -127,25 +151,96 @@ struct Size {
     named_by_number: bool,
 }
 
+impl Size {
+    /// The diameters it may be, the number size first.
+    fn diameters(&self) -> impl Iterator<Item = Length> {
+        let inches = (!self.named_by_number).then_some(self.diameter);
+        [self.number, inches].into_iter().flatten()
+    }
+
+    /// The diameter it is where nothing else tells number sizes from inches.
+    fn only(&self) -> Length {
+        match self.number {
+            Some(number) if self.named_by_number => number,
+            _ => self.diameter,
+        }
+    }
+}
+
+/// `5/16 UNF`: a size has one thread of UNC, of UNF and of UNEF. Of the constant-pitch series the pitch must be
+/// written. A whole number could be a number size or inches (`1 UNC`), and must have its pitch or its `#`
+/// where both have such a thread.
+fn read_series_alone(
+    cursor: &mut Cursor<'_>,
+    size: &Size,
+    start: usize,
+) -> Result<Thread, Failure> {
+    let at = cursor.at;
+    let (profile, series) = read_series(cursor)?;
+    let Some(Series::Named(series)) = series else {
+        return Err((at, DesignationProblem::Pitch));
+    };
+    let mut rows = size
+        .diameters()
+        .filter_map(|diameter| UnifiedThread::find(diameter, series));
+    let row = match (rows.next(), rows.next()) {
+        (Some(row), None) => row,
+        (Some(_), Some(_)) => return Err((at, no_pitch(size, &[series]))),
+        (None, _) => return Err((start, not_standard_unified(size.only()))),
+    };
+    let marks = read_marks(cursor, profile)?;
+    Ok(Thread {
+        profile,
+        class: marks.class,
+        hand: marks.hand,
+        engagement: marks.engagement,
+        ..Thread::from_unified(row)
+    })
+}
+
+/// What a size without pitch may be: its threads of some series, or the threads and sizes near it.
+#[cold]
+fn no_pitch(size: &Size, series: &[UnifiedSeries]) -> DesignationProblem {
+    let threads = size.diameters().flat_map(|diameter| {
+        let rows = series.iter();
+        rows.filter_map(move |series| UnifiedThread::find(diameter, *series))
+    });
+    let names: Vec<String> = threads
+        .map(|row| Thread::from_unified(row).to_string())
+        .collect();
+    let available = if names.is_empty() {
+        unified_near(size.only())
+    } else {
+        format!("it may be {}", names.join(" or "))
+    };
+    DesignationProblem::NoPitch { available }
+}
+
 fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     let start = cursor.at;
     let size = read_size(cursor)?;
     cursor.skip_spaces();
     let at = cursor.at;
-    if !cursor.take(b'-') {
+    let hyphen = cursor.take(b'-');
+    cursor.skip_spaces();
+    if matches!(cursor.peek(), Some(b'U' | b'u')) {
+        return read_series_alone(cursor, &size, start);
+    }
+    if !hyphen && cursor.peek().is_none() {
+        return Err((
+            at,
+            no_pitch(&size, &[UnifiedSeries::Unc, UnifiedSeries::Unf]),
+        ));
+    }
+    if !hyphen {
         return Err((at, DesignationProblem::Pitch));
     }
-    cursor.skip_spaces();
     let (threads_per_inch, starts) = read_unified_pitch(cursor)?;
     cursor.skip_spaces();
     let (profile, series) = read_series(cursor)?;
-    let row = [
-        size.number,
-        (!size.named_by_number).then_some(size.diameter),
-    ]
-    .into_iter()
-    .flatten()
-    .find_map(|diameter| find_row(diameter, threads_per_inch, series));
+    let row = size
+        .diameters()
+        .find_map(|diameter| find_row(diameter, threads_per_inch, series));
     let marks = read_marks(cursor, profile)?;
     let thread = match (row, series) {
         (Some(row), _) => Thread::from_unified(row),
@@ -163,11 +258,7 @@ fn read_unified(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
                 .ok_or((start, DesignationProblem::Size))?
         }
         (None, _) => {
-            let diameter = match size.number {
-                Some(number) if size.named_by_number => number,
-                _ => size.diameter,
-            };
-            return Err((start, not_standard_unified(diameter)));
+            return Err((start, not_standard_unified(size.only())));
         }
     };
     Ok(Thread {
@@ -359,7 +450,6 @@ fn find_row(
 #[cfg(test)]
 mod tests {
     use super::*;
-    use alloc::string::{String, ToString};
 
     fn canonical(text: &str) -> String {
         match text.parse::<Thread>() {
@@ -402,7 +492,18 @@ mod tests {
             ("0.19-36 UNS", "#10-36 UNS"),
             ("10.0-36 UNS", "10.0-36 UNS"),
             ("10-12 UNS", "10-12 UNS"),
+            ("5/16 UNF", "5/16-24 UNF"),
+            ("5/16-unf", "5/16-24 UNF"),
+            ("5/16UNF-2A", "5/16-24 UNF-2A"),
+            ("1/2 UNRC - 2A LH", "1/2-13 UNRC-2A-LH"),
+            ("#4 UNC", "#4-40 UNC"),
+            ("10 UNF", "#10-32 UNF"),
+            ("1-1/8 UNC", "1-1/8-7 UNC"),
             ("M12", "M12"),
+            ("M 12", "M12"),
+            ("M12-1.75", "M12"),
+            ("M12 - 1.25 - 6g", "M12x1.25-6g"),
+            ("M12-1.25 LH", "M12x1.25-LH"),
             ("M12x1.75", "M12"),
             ("M12x1.25", "M12x1.25"),
             ("M10 x 1.5 - 6g", "M10-6g"),
@@ -467,7 +568,22 @@ mod tests {
         assert_eq!(wrong("M"), (1, DesignationProblem::Size));
         assert_eq!(wrong("M12x"), (4, DesignationProblem::Pitch));
         assert_eq!(wrong("M12-9z"), (4, DesignationProblem::Class));
-        assert_eq!(wrong("3/8"), (3, DesignationProblem::Pitch));
+        let near = |available: &str| DesignationProblem::NoPitch {
+            available: available.into(),
+        };
+        let threads = "it may be 3/8-16 UNC or 3/8-24 UNF";
+        assert_eq!(wrong("3/8"), (3, near(threads)));
+        let threads = "it may be #4-40 UNC or #4-48 UNF";
+        assert_eq!(wrong("#4"), (2, near(threads)));
+        let threads = "it may be #1-64 UNC or 1-8 UNC";
+        assert_eq!(wrong("1 UNC"), (2, near(threads)));
+        assert!(matches!(
+            wrong("2-1/8"),
+            (5, DesignationProblem::NoPitch { available }) if available.contains("2-1/8-8 UN")
+        ));
+        assert_eq!(wrong("3/8 UN"), (4, DesignationProblem::Pitch));
+        assert_eq!(wrong("3/8 16"), (4, DesignationProblem::Pitch));
+        assert_eq!(wrong("M12-"), (4, DesignationProblem::Class));
         assert_eq!(wrong("3/8-"), (4, DesignationProblem::Pitch));
         assert_eq!(wrong("3/0-16"), (2, DesignationProblem::Size));
         assert_eq!(wrong("3/8-16 UNX"), (7, DesignationProblem::Series));

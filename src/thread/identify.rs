@@ -28,13 +28,13 @@ pub struct ThreadMatch {
     /// Measured less nominal diameter. Bolts measure a little under their nominal diameter.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub diameter_deviation: Length,
     /// Measured less standard pitch.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub pitch_deviation: Length,
     /// How far off the measurement is: 0 is a bolt in the middle of its usual tolerance with the very

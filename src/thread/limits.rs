@@ -142,20 +142,20 @@ pub struct ThreadLimits {
     /// absolute value of the fundamental deviation of the pitch diameter.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub allowance: Length,
     /// Least major diameter of a bolt of class 2A made from hot-rolled material that is not turned.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub unfinished_major_min: Option<Length>,
     /// Length of engagement the tolerance of a Unified thread was computed for. None for metric
     /// threads, whose tables do not depend on it.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub length_of_engagement: Option<Length>,
     /// Source of the tolerances; of several values the one known worst.
@@ -475,7 +475,7 @@ impl Thread {
 #[cfg(feature = "serde")]
 mod serde_limits {
     use super::Limits;
-    use crate::units::{Length, quantity::AsObject};
+    use crate::units::{Length, quantity::AsRounded};
     use serde::{Serialize, Serializer, ser::SerializeStruct};
 
     impl Serialize for Limits<Length> {
@@ -487,8 +487,8 @@ mod serde_limits {
     impl Serialize for Limits<Option<Length>> {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             let mut object = serializer.serialize_struct("Limits", 2)?;
-            object.serialize_field("min", &self.min.map(AsObject))?;
-            object.serialize_field("max", &self.max.map(AsObject))?;
+            object.serialize_field("min", &self.min.map(AsRounded))?;
+            object.serialize_field("max", &self.max.map(AsRounded))?;
             object.end()
         }
     }

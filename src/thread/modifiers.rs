@@ -19,7 +19,7 @@ use crate::units::{Angle, Length, from_base};
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -45,7 +45,9 @@ pub enum Hand {
 /// # Ok(())
 /// # }
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
+///
+/// Lengths are equal if they are the same to the nanometre.
+#[derive(Clone, Copy, Debug)]
 #[non_exhaustive]
 pub enum Engagement {
     /// A group of ISO 965-1: short or long. The normal group is implied.

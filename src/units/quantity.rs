@@ -38,7 +38,7 @@ use serde::{
     ser::SerializeStruct,
 };
 
-use super::{Length, Measured, Ratio, text};
+use super::{Density, Length, Measured, Ratio, TemperatureCoefficient, text};
 use crate::error::{Amount, Error};
 use crate::spread::Spread;
 
@@ -53,6 +53,45 @@ pub fn serialize<Q: Measured, S: Serializer>(
 ) -> Result<S::Ok, S::Error> {
     let (value, unit) = text::to_value_and_unit(*quantity);
     serialize_value_and_unit(value, unit, serializer)
+}
+
+/// Writes a quantity of an answer, to twelve digits: answers are read by people too, and nothing is computed from the
+/// last bits of a sum.
+pub(crate) fn round<Q: Measured, S: Serializer>(
+    quantity: &Q,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let (value, unit) = text::to_rounded_value_and_unit(*quantity);
+    serialize_value_and_unit(value, unit, serializer)
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn round_option<Q: Measured, S: Serializer>(
+    quantity: &Option<Q>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    quantity.map(AsRounded).serialize(serializer)
+}
+
+pub(crate) fn round_spread<Q: Measured, S: Serializer>(
+    spread: &Spread<Q>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let mut object = serializer.serialize_struct("Spread", 3)?;
+    object.serialize_field("min", &AsRounded(spread.min))?;
+    object.serialize_field("nominal", &AsRounded(spread.nominal))?;
+    object.serialize_field("max", &AsRounded(spread.max))?;
+    object.end()
+}
+
+/// A quantity of an answer on its way out.
+pub(crate) struct AsRounded<Q>(pub(crate) Q);
+
+impl<Q: Measured> Serialize for AsRounded<Q> {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        round(&self.0, serializer)
+    }
 }
 
 pub(crate) fn serialize_value_and_unit<S: Serializer>(
@@ -160,6 +199,41 @@ pub(crate) fn serialize_ratio_spread<S: Serializer>(
     object.end()
 }
 
+/// Millionths per kelvin.
+// serde's `serialize_with` hands over a reference.
+#[allow(clippy::trivially_copy_pass_by_ref)]
+pub(crate) fn serialize_expansion<S: Serializer>(
+    expansion: &TemperatureCoefficient,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    let value = text::twelve_digits(expansion.value * 1e6);
+    serialize_value_and_unit(value, "1e-6/K", serializer)
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_expansion_option<S: Serializer>(
+    expansion: &Option<TemperatureCoefficient>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    match expansion {
+        Some(expansion) => serialize_expansion(expansion, serializer),
+        None => serializer.serialize_none(),
+    }
+}
+
+// serde's `serialize_with` hands over a reference to the field, whatever its type.
+#[allow(clippy::ref_option)]
+pub(crate) fn serialize_density<S: Serializer>(
+    density: &Option<Density>,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    match density {
+        Some(density) => serialize_value_and_unit(density.value, "kg/m3", serializer),
+        None => serializer.serialize_none(),
+    }
+}
+
 impl<Q: Measured> Serialize for Spread<Q> {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
         serialize_spread(self, serializer)
@@ -167,7 +241,7 @@ impl<Q: Measured> Serialize for Spread<Q> {
 }
 
 impl<'de, Q: Measured + Add<Output = Q> + Sub<Output = Q>> Deserialize<'de> for Spread<Q> {
-    /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`), or from an object with `min`, `nominal` and
+    /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm +0.1/-0.2"`), or from an object with `min`, `nominal` and
     /// `max`, or with `nominal` and `plus_minus`.
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         RawSpread::deserialize(deserializer)?

@@ -1,12 +1,13 @@
 //! Quantities as people write them: `"5/8 in"`, `"1-1/2 in"`, `"16 mm"`, `"75 lbf ft"`.
 
 use alloc::{format, string::String};
-use core::fmt;
+use core::{fmt, str::FromStr};
 
 use super::{
     Angle, Area, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
     RadiantExposure, ThermodynamicTemperature, Torque,
 };
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::{Error, TextProblem};
 
 /// The kinds of quantity that have a written form.
@@ -142,7 +143,11 @@ const fn degree(names: &'static [&'static str], base: f64, zero: f64) -> Unit {
 
 const UNITS: &[Unit] = &[
     unit(Dimension::Length, &["mm"], 1e-3),
-    unit(Dimension::Length, &["in", "inch", "inches", "\""], INCH),
+    unit(
+        Dimension::Length,
+        &["in", "inch", "inches", "\"", "″", "”"],
+        INCH,
+    ),
     unit(Dimension::Length, &["cm"], 1e-2),
     unit(Dimension::Length, &["m"], 1.0),
     unit(Dimension::Length, &["um", "µm"], 1e-6),
@@ -171,10 +176,14 @@ const UNITS: &[Unit] = &[
     unit(Dimension::Torque, &["kNm"], 1e3),
     unit(
         Dimension::Torque,
-        &["lbfft", "ftlbf"],
+        &["lbfft", "ftlbf", "ftlb", "lbft", "ftlbs", "lbsft"],
         POUND_FORCE * 12.0 * INCH,
     ),
-    unit(Dimension::Torque, &["lbfin", "inlbf"], POUND_FORCE * INCH),
+    unit(
+        Dimension::Torque,
+        &["lbfin", "inlbf", "inlb", "lbin", "inlbs", "lbsin"],
+        POUND_FORCE * INCH,
+    ),
     unit(Dimension::Angle, &["deg", "degree", "degrees"], DEGREE),
     unit(Dimension::Angle, &["rad"], 1.0),
     unit(Dimension::Stiffness, &["kN/mm"], 1e6),
@@ -199,17 +208,28 @@ const FAHRENHEIT_ZERO: f64 = 459.67 * (5.0 / 9.0);
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
 fn find_unit(text: &str) -> Option<&'static Unit> {
-    let plain = || text.chars().filter(|c| !" ·⋅.*-".contains(*c));
-    UNITS
-        .iter()
-        .find(|unit| unit.names.iter().any(|name| name.chars().eq(plain())))
+    let plain: String = text.chars().filter(|c| !" ·⋅.*-".contains(*c)).collect();
+    let named = |is: &dyn Fn(&&str) -> bool| UNITS.iter().find(|unit| unit.names.iter().any(is));
+    named(&|name| **name == plain).or_else(|| {
+        // Not those of SI: a capital M is a million of what a small m is a thousandth of.
+        named(&|name| IN_CAPITALS.contains(name) && name.eq_ignore_ascii_case(&plain))
+    })
 }
+
+/// Names of units that mean the same in capitals.
+const IN_CAPITALS: &[&str] = &[
+    "in", "inch", "inches", "ft", "foot", "feet", "in2", "sqin", "lbf", "kip", "kips", "klbf",
+    "psi", "ksi", "lbfft", "ftlbf", "ftlb", "lbft", "ftlbs", "lbsft", "lbfin", "inlbf", "inlb",
+    "lbin", "inlbs", "lbsin", "deg", "degrees",
+];
 
 /// Reads a quantity as a person writes it: a number, a fraction or a mixed number, then a unit.
 ///
 /// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, m2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
-/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K. A bare `lb` is refused: it could be a mass.
+/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K. A bare `lb` is refused: it could be a mass;
+/// in a torque it cannot, so that `ft-lb`, `lb-ft` and `in-lb` are read. US customary units are read in capitals too,
+/// those of SI are not.
 ///
 /// # Errors
 ///
@@ -239,10 +259,15 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
     };
     let trimmed = text.trim();
     let split = trimmed
-        .find(|c: char| c.is_alphabetic() || c == '"' || c == '°')
+        .find(starts_unit)
         .ok_or_else(|| refuse(TextProblem::NoUnit))?;
     let (number, unit_text) = trimmed.split_at(split);
     in_unit(unit_text, || parse_number(number)).map_err(refuse)
+}
+
+/// Whether a unit begins with it.
+pub(crate) fn starts_unit(c: char) -> bool {
+    c.is_alphabetic() || "\"″”°".contains(c)
 }
 
 /// The quantity of a number of units, or what is wrong with either.
@@ -306,10 +331,11 @@ pub(crate) fn tidy<Q: Measured>(quantity: Q) -> Q {
 /// exact. What would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
-    let (name, factor, zero) = machine_unit(Q::DIMENSION);
+    let (rounded, name) = to_rounded_value_and_unit(quantity);
+    let (_, factor, zero) = machine_unit(Q::DIMENSION);
     let value = (quantity.base() - zero) / factor;
-    if value.is_infinite() && quantity.base().is_finite() {
-        return (quantity.base(), plain_unit(Q::DIMENSION).unwrap_or(name));
+    if !value.is_finite() {
+        return (rounded, name);
     }
     // The fewest digits that are read as the very same quantity.
     let reads_back = |value: f64, name: &str| {
@@ -331,8 +357,19 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
     if reads_back(quantity.base(), plain) {
         return (quantity.base(), plain);
     }
-    // What is not a number, and what is colder than cold.
-    (format!("{value:.11e}").parse().unwrap_or(value), name)
+    // What is colder than cold.
+    (rounded, name)
+}
+
+/// The same with twelve digits, whatever is read back.
+#[cfg(feature = "serde")]
+pub(super) fn to_rounded_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
+    let (name, factor, zero) = machine_unit(Q::DIMENSION);
+    let value = (quantity.base() - zero) / factor;
+    if value.is_infinite() && quantity.base().is_finite() {
+        return (quantity.base(), plain_unit(Q::DIMENSION).unwrap_or(name));
+    }
+    (twelve_digits(value), name)
 }
 
 /// The unit in which the number is that of SI base units.
@@ -346,6 +383,12 @@ const fn plain_unit(dimension: Dimension) -> Option<&'static str> {
         Dimension::Stiffness => Some("N/m"),
         _ => None,
     }
+}
+
+/// A number without the last digits of its arithmetic.
+#[cfg(feature = "serde")]
+pub(super) fn twelve_digits(value: f64) -> f64 {
+    format!("{value:.11e}").parse().unwrap_or(value)
 }
 
 /// A decimal, a fraction or a mixed number.
@@ -382,7 +425,7 @@ fn plain_decimal(text: &str) -> Option<f64> {
 /// use shankline::units::{UnitSystem, ksi, shown};
 /// assert_eq!(shown(ksi(120.0), UnitSystem::Si).to_string(), "827 MPa");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Default)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -394,6 +437,45 @@ pub enum UnitSystem {
     Si,
     /// in, in2, lbf, ksi, lbf ft, deg, kip/in, °F.
     UsCustomary,
+}
+
+/// Code and label of every member.
+const NAMES: [Named<UnitSystem>; 2] = [
+    (UnitSystem::Si, "si", "SI (mm, kN, MPa, N m)"),
+    (
+        UnitSystem::UsCustomary,
+        "us_customary",
+        "US customary (in, lbf, ksi, lbf ft)",
+    ),
+];
+
+impl Key for UnitSystem {
+    const FAMILY: &'static str = "system of units";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for UnitSystem {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for UnitSystem {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
 }
 
 /// A quantity ready for `{}`; made by [`shown`].

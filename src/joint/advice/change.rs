@@ -135,13 +135,13 @@ pub enum Change {
         /// Its least length.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         at_least: Length,
         /// Its greatest length, for the bolt that then does.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         at_most: Length,
     },
@@ -152,13 +152,13 @@ pub enum Change {
         /// By at least so much.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         at_least: Length,
         /// By at most so much, for the bolt that then does.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         at_most: Length,
     },

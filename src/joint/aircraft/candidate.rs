@@ -62,7 +62,7 @@ pub enum GripReason {
         /// How much grip is missing.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -76,7 +76,7 @@ pub enum GripReason {
         /// How far it is from clamping the thinnest stack.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -85,7 +85,7 @@ pub enum GripReason {
         /// How much is missing.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -94,7 +94,7 @@ pub enum GripReason {
         /// How much too far.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -168,37 +168,37 @@ pub struct GripCandidate {
     /// How far the nut is from the end of the shank when it clamps the thinnest stack.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub jam_margin: Length,
     /// Bolt length beyond the nut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub protrusion: Spread<Length>,
     /// Where the hole ends at the nut, from the bearing face of the head: head washers and plies.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub hole_end: Spread<Length>,
     /// Where the nut bears.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub nut_face: Spread<Length>,
     /// Nut height.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub nut_height: Spread<Length>,
     /// Pitch of the thread.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub pitch: Length,
     /// Shear planes on guaranteed shank, in the worst case.

@@ -73,7 +73,7 @@ pub struct Designs {
 /// };
 /// assert_eq!(
 ///     choice.text(UnitSystem::Si),
-///     "M12 x 70.00 mm hexagon bolt ISO 4014, ISO 898-1 class 8.8; hex nut, ISO 898-2 class 8",
+///     "M12 x 70.00 mm hexagon bolt ISO 4014, ISO 898-1 class 8.8; hex nut ISO 4032, ISO 898-2 class 8",
 /// );
 /// # Ok(())
 /// # }
@@ -154,7 +154,7 @@ pub struct Design {
     /// Tensile strength of the grade at the size: the weaker one goes first between equals.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_strength: Stress,
 }

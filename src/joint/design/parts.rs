@@ -8,8 +8,7 @@ use super::{DesignSpace, HoleRule, RuledOut, RuledOutReason};
 use crate::error::Error;
 use crate::joint::{Joint, JointNut, JointWasher, NutEnd, Stack, StackBuilder};
 use crate::material::{
-    AstmGrade, BoltGrade, BoltStrength, Finish, NutGrade, NutStrength, NutTapping, PropertyClass,
-    Severity,
+    BoltGrade, BoltStrength, Finish, NutGrade, NutStrength, NutTapping, Severity,
 };
 use crate::parts::{Nut, NutStyle, ScrewLength, ScrewProduct, ScrewSeries, Washer, WasherStyle};
 use crate::strength::strip::nut_pairing;
@@ -253,52 +252,9 @@ impl Screws {
         alike.any(|(_, own)| *own == grade)
     }
 
-    /// Whether the product is made in the grade.
-    ///
-    /// Source: ASTM F3125 for structural bolts in inches, EN 14399-3 and -4 for metric ones (the last
-    /// recalled), ASTM A574 and ISO 4762 for socket screws; for the others which documents belong to
-    /// inch and which to metric parts: common practice, no source.
+    /// Whether the product is made in the grade: [`ScrewProduct::grades`].
     pub(super) fn is_made_in(&self, strength: &BoltStrength) -> bool {
-        use BoltGrade::{Astm, Iso, Sae, Stainless};
-        use PropertyClass::{Class8_8, Class10_9, Class12_9};
-        let grade = strength.grade;
-        match self.series.product() {
-            ScrewProduct::HexCapScrew | ScrewProduct::HexBolt | ScrewProduct::HeavyHexBolt => {
-                strength.for_screws
-                    && match grade {
-                        Sae(_) => true,
-                        Astm(grade) => !is_metric(grade),
-                        _ => false,
-                    }
-            }
-            ScrewProduct::MetricHexCapScrew
-            | ScrewProduct::Iso4014
-            | ScrewProduct::Iso4017
-            | ScrewProduct::Iso8765 => {
-                strength.for_screws
-                    && match grade {
-                        Iso(_) | Stainless(_) => true,
-                        Astm(grade) => is_metric(grade),
-                        _ => false,
-                    }
-            }
-            ScrewProduct::StructuralBolt => matches!(
-                grade,
-                Astm(
-                    AstmGrade::F3125A325Type1
-                        | AstmGrade::F3125A325Type3
-                        | AstmGrade::F3125A490Type1
-                        | AstmGrade::F3125A490Type3
-                        | AstmGrade::A325To2014
-                )
-            ),
-            ScrewProduct::SocketHeadCapScrew => grade == Astm(AstmGrade::A574),
-            ScrewProduct::Iso4762 => {
-                matches!(grade, Iso(Class8_8 | Class10_9 | Class12_9) | Stainless(_))
-            }
-            ScrewProduct::En14399_3 => matches!(grade, Iso(Class8_8 | Class10_9)),
-            ScrewProduct::En14399_4 => grade == Iso(Class10_9),
-        }
+        self.series.product().is_made_in(strength)
     }
 }
 
@@ -307,26 +263,6 @@ fn is_same(a: &Thread, b: &Thread) -> bool {
     a.is_unified() == b.is_unified()
         && nanometres(a.nominal_diameter()) == nanometres(b.nominal_diameter())
         && nanometres(a.pitch()) == nanometres(b.pitch())
-}
-
-/// Whether an ASTM grade is one of metric bolts.
-const fn is_metric(grade: AstmGrade) -> bool {
-    matches!(
-        grade,
-        AstmGrade::F568m4_6
-            | AstmGrade::F568m4_8
-            | AstmGrade::F568m5_8
-            | AstmGrade::F568m8_8
-            | AstmGrade::F568m8_8Boron
-            | AstmGrade::F568m8_8_3
-            | AstmGrade::F568m9_8
-            | AstmGrade::F568m10_9
-            | AstmGrade::F568m10_9Alloy
-            | AstmGrade::F568m10_9_3
-            | AstmGrade::F568m12_9
-            | AstmGrade::F3125A325m
-            | AstmGrade::F3125A490m
-    )
 }
 
 impl FoundNut {

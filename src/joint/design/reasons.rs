@@ -181,7 +181,7 @@ pub enum RuledOutReason {
         /// Its hole.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
     },
@@ -192,13 +192,13 @@ pub enum RuledOutReason {
         /// Its hole.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
         /// The loose clearance hole.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         largest: Length,
     },

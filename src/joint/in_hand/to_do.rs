@@ -45,7 +45,7 @@ pub enum ToDo {
         /// From where the thread of the tapped part begins to the mark.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         beyond: Length,
     },
@@ -55,7 +55,7 @@ pub enum ToDo {
         /// How exact a cut must be, either way.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         within: Length,
     },
@@ -69,7 +69,7 @@ pub enum ToDo {
         /// By at least so much.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -78,7 +78,7 @@ pub enum ToDo {
         /// By at least so much.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -87,7 +87,7 @@ pub enum ToDo {
         /// By at least so much.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },
@@ -108,7 +108,7 @@ pub enum ToDo {
         /// By at least so much.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         by: Length,
     },

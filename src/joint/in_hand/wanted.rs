@@ -37,57 +37,57 @@ pub struct WantedBolt {
     /// permit; zero if neither asks for any.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub shank_min: Length,
     /// Latest start of usable thread with which the nut clamps and leaves the clear threads asked
     /// for. Negative if nothing can.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thread_start_max: Length,
     /// Least length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub length_min: Length,
     /// Greatest length that needs no cut; none without a limit. It may lie below the least length:
     /// then no length suits every stack, and the end is cut at fit-up.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub length_max: Option<Length>,
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub grip: Spread<Length>,
     /// Nut height, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub nut_height: Spread<Length>,
     /// Clear thread wanted under the nut, c P.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub clear_thread: Length,
     /// Least wanted protrusion, p req P.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub protrusion_min: Length,
     /// Greatest wanted protrusion, p lim P; none without a limit.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub protrusion_max: Option<Length>,
 }

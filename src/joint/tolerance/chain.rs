@@ -109,7 +109,7 @@ pub struct ChainTerm {
     /// Its size.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub size: Spread<Length>,
 }
@@ -306,32 +306,32 @@ pub struct ChainRange {
     /// Sum of the nominal lengths.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nominal: Length,
     /// Middle between the worst limits: the mean that root sum square presumes. It differs from the
     /// nominal where a tolerance is not the same either way.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub middle: Length,
     /// Lower limit by the method.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub min: Length,
     /// Upper limit by the method.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub max: Length,
     /// Standard deviation; root sum square only.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub sigma: Option<Length>,
     /// How many of them the limits are from the middle; root sum square only.

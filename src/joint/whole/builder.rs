@@ -237,10 +237,12 @@ impl JointBuilder {
     ///
     /// ```
     /// # use shankline::prelude::*;
-    /// let screw = Joint::builder("M8").product(ScrewProduct::Iso4017);
+    /// let screw = Joint::builder("M8").product("ISO 4017");
+    /// let typed = Joint::builder("M8").product(ScrewProduct::Iso4017);
     /// ```
-    pub const fn product(mut self, product: ScrewProduct) -> Self {
-        self.product = Some(product);
+    pub fn product(mut self, product: impl Given<ScrewProduct>) -> Self {
+        let product = product.given();
+        self.product = self.keep(product);
         self
     }
 
@@ -306,10 +308,11 @@ impl JointBuilder {
     ///
     /// ```
     /// # use shankline::prelude::*;
-    /// let locked = Joint::builder("M8").nut(NutStyle::Iso7042);
+    /// let locked = Joint::builder("M8").nut("ISO 7042");
     /// ```
-    pub const fn nut(mut self, style: NutStyle) -> Self {
-        self.nut = Some(style);
+    pub fn nut(mut self, style: impl Given<NutStyle>) -> Self {
+        let style = style.given();
+        self.nut = self.keep(style);
         self
     }
 
@@ -331,8 +334,10 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let hard = Joint::builder("M8").washers(WasherStyle::Iso7090);
     /// ```
-    pub const fn washers(mut self, style: WasherStyle) -> Self {
-        self.washers = Washers::Style(style);
+    pub fn washers(mut self, style: impl Given<WasherStyle>) -> Self {
+        if let Some(style) = self.keep(style.given()) {
+            self.washers = Washers::Style(style);
+        }
         self
     }
 

@@ -47,7 +47,7 @@ pub enum Finding {
         /// Highest temperature of its standard.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         limit: ThermodynamicTemperature,
     },
@@ -56,7 +56,7 @@ pub enum Finding {
         /// Lowest temperature of its standard.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         limit: ThermodynamicTemperature,
     },
@@ -70,19 +70,19 @@ pub enum Finding {
         /// What it is.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         distance: Length,
         /// What it must be at least.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         least: Option<Length>,
         /// What it may be at most.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         greatest: Option<Length>,
         /// Whether the code permits it all the same.
@@ -106,13 +106,13 @@ pub enum Finding {
         /// What it is.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
         /// What it must be at least.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         least: Length,
     },
@@ -123,13 +123,13 @@ pub enum Finding {
         /// What it is.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
         /// The greatest.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         greatest: Length,
     },
@@ -150,13 +150,13 @@ pub enum Finding {
         /// Load across that the weakest ply bears.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         bears: Force,
         /// Load across that the bolt bears in shear.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         most: Force,
     },
@@ -169,19 +169,19 @@ pub enum Finding {
         /// What it is.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         own: Length,
         /// What it must be at least.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         least: Option<Length>,
         /// What it may be at most.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         greatest: Option<Length>,
         /// Who says so.
@@ -194,7 +194,7 @@ pub enum Finding {
         /// How thick it must be, where a rule says so.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         thickness: Option<Length>,
         /// Who says so.
@@ -211,13 +211,13 @@ pub enum Finding {
         /// Difference of their anodic indices.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         difference: ElectricPotential,
         /// What the exposure permits.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         permitted: ElectricPotential,
     },
@@ -241,13 +241,13 @@ pub enum Finding {
         /// How far it sticks out of the nut at least.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         protrusion: Length,
         /// How far it must.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         least: Length,
         /// Who says so.
@@ -260,13 +260,13 @@ pub enum Finding {
         /// Least diameter of the face.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         face: Length,
         /// Greatest diameter of the hole under it.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
     },
@@ -293,7 +293,7 @@ pub enum Finding {
         /// The lowest limit that any publisher gives.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         limit: ThermodynamicTemperature,
     },
@@ -308,7 +308,7 @@ pub enum Finding {
         /// Its greatest width.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         width: Length,
     },
@@ -334,7 +334,7 @@ pub enum Finding {
         /// To this length; none to cut it at fit-up, to the stack in hand.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         to: Option<Length>,
     },

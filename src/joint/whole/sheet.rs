@@ -101,7 +101,7 @@ pub enum SheetStep {
         /// Past the face of the nut.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         mark: Length,
         /// Whether a plain nut takes the place of a lock nut that is good once.
@@ -112,7 +112,7 @@ pub enum SheetStep {
         /// Where to mark it, from under the head; none where it was marked at the fit-up.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         mark: Option<Length>,
     },
@@ -134,13 +134,13 @@ pub enum SheetStep {
         /// Torque on the wrench.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         torque: Torque,
         /// Preload it gives, by the range of the nut factor.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_spread")
+            serde(serialize_with = "crate::units::quantity::round_spread")
         )]
         preload: Spread<Force>,
         /// The nut factor: least, nominal and greatest.
@@ -171,13 +171,13 @@ pub enum SheetStep {
         /// At least this.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         least: Length,
         /// Of so much full thread; none for a hole tapped through.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         depth: Option<Length>,
     },
@@ -186,19 +186,19 @@ pub enum SheetStep {
         /// From this.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         least: Length,
         /// To this; none for no limit.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_option")
+            serde(serialize_with = "crate::units::quantity::round_option")
         )]
         most: Option<Length>,
         /// The pitch of the thread, to count in threads.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         pitch: Length,
     },
@@ -220,7 +220,7 @@ pub enum SheetStep {
         /// Preload lost.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         loss: Force,
     },
@@ -264,7 +264,7 @@ pub struct SheetWasher {
     /// Thickness of one.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub thickness: Spread<Length>,
 }
@@ -420,7 +420,7 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let washer = |washer: &JointWasher, count: usize| SheetWasher {
         count,
         name: match washer.style {
-            Some(style) => format!("{style} {}, {thread}", style.standard()),
+            Some(style) => format!("{style}, {thread}"),
             None => washer.name.to_string(),
         },
         thickness: washer.thickness,

@@ -1,6 +1,10 @@
 //! The products.
 
-use core::fmt;
+use core::{fmt, str::FromStr};
+
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
+use crate::error::Error;
+use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass};
 
 /// Kinds of screw this crate knows the body lengths of.
 ///
@@ -8,7 +12,7 @@ use core::fmt;
 /// use shankline::prelude::*;
 /// assert_eq!(ScrewProduct::Iso4014.to_string(), "hexagon bolt ISO 4014");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -49,21 +53,154 @@ pub enum ScrewProduct {
     En14399_4,
 }
 
-impl fmt::Display for ScrewProduct {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::HexCapScrew => "hex cap screw ASME B18.2.1",
-            Self::HexBolt => "hex bolt ASME B18.2.1",
-            Self::HeavyHexBolt => "heavy hex bolt ASME B18.2.1",
-            Self::MetricHexCapScrew => "hex cap screw ASME B18.2.3.1M",
-            Self::Iso4014 => "hexagon bolt ISO 4014",
-            Self::Iso4017 => "hexagon screw ISO 4017, fully threaded",
-            Self::Iso8765 => "hexagon bolt ISO 8765, fine pitch",
-            Self::SocketHeadCapScrew => "socket head cap screw ASME B18.3",
-            Self::Iso4762 => "socket head cap screw ISO 4762",
-            Self::StructuralBolt => "heavy hex structural bolt ASME B18.2.6",
-            Self::En14399_3 => "structural bolt EN 14399-3",
-            Self::En14399_4 => "structural bolt EN 14399-4",
-        })
+/// Code and label of every member.
+const NAMES: [Named<ScrewProduct>; 12] = [
+    (
+        ScrewProduct::HexCapScrew,
+        "hex_cap_screw",
+        "hex cap screw ASME B18.2.1",
+    ),
+    (ScrewProduct::HexBolt, "hex_bolt", "hex bolt ASME B18.2.1"),
+    (
+        ScrewProduct::HeavyHexBolt,
+        "heavy_hex_bolt",
+        "heavy hex bolt ASME B18.2.1",
+    ),
+    (
+        ScrewProduct::MetricHexCapScrew,
+        "metric_hex_cap_screw",
+        "hex cap screw ASME B18.2.3.1M",
+    ),
+    (ScrewProduct::Iso4014, "iso_4014", "hexagon bolt ISO 4014"),
+    (
+        ScrewProduct::Iso4017,
+        "iso_4017",
+        "hexagon screw ISO 4017, fully threaded",
+    ),
+    (
+        ScrewProduct::Iso8765,
+        "iso_8765",
+        "hexagon bolt ISO 8765, fine pitch",
+    ),
+    (
+        ScrewProduct::StructuralBolt,
+        "structural_bolt",
+        "heavy hex structural bolt ASME B18.2.6",
+    ),
+    (
+        ScrewProduct::SocketHeadCapScrew,
+        "socket_head_cap_screw",
+        "socket head cap screw ASME B18.3",
+    ),
+    (
+        ScrewProduct::Iso4762,
+        "iso_4762",
+        "socket head cap screw ISO 4762",
+    ),
+    (
+        ScrewProduct::En14399_3,
+        "en_14399_3",
+        "structural bolt EN 14399-3",
+    ),
+    (
+        ScrewProduct::En14399_4,
+        "en_14399_4",
+        "structural bolt EN 14399-4",
+    ),
+];
+
+impl Key for ScrewProduct {
+    const FAMILY: &'static str = "screw product";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
     }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for ScrewProduct {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for ScrewProduct {
+    /// The label.
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
+}
+
+impl ScrewProduct {
+    /// Whether the product is made in the grade.
+    ///
+    /// Source: ASTM F3125 for structural bolts in inches, EN 14399-3 and -4 for metric ones (the last
+    /// recalled), ASTM A574 and ISO 4762 for socket screws; for the others which documents belong to
+    /// inch and which to metric parts: common practice, no source.
+    pub(crate) fn is_made_in(self, strength: &BoltStrength) -> bool {
+        use BoltGrade::{Astm, Iso, Sae, Stainless};
+        use PropertyClass::{Class8_8, Class10_9, Class12_9};
+        let grade = strength.grade;
+        match self {
+            Self::HexCapScrew | Self::HexBolt | Self::HeavyHexBolt => {
+                strength.for_screws
+                    && match grade {
+                        Sae(_) => true,
+                        Astm(grade) => !is_metric(grade),
+                        _ => false,
+                    }
+            }
+            Self::MetricHexCapScrew | Self::Iso4014 | Self::Iso4017 | Self::Iso8765 => {
+                strength.for_screws
+                    && match grade {
+                        Iso(_) | Stainless(_) => true,
+                        Astm(grade) => is_metric(grade),
+                        _ => false,
+                    }
+            }
+            Self::StructuralBolt => matches!(
+                grade,
+                Astm(
+                    AstmGrade::F3125A325Type1
+                        | AstmGrade::F3125A325Type3
+                        | AstmGrade::F3125A490Type1
+                        | AstmGrade::F3125A490Type3
+                        | AstmGrade::A325To2014
+                )
+            ),
+            Self::SocketHeadCapScrew => grade == Astm(AstmGrade::A574),
+            Self::Iso4762 => {
+                matches!(grade, Iso(Class8_8 | Class10_9 | Class12_9) | Stainless(_))
+            }
+            Self::En14399_3 => matches!(grade, Iso(Class8_8 | Class10_9)),
+            Self::En14399_4 => grade == Iso(Class10_9),
+        }
+    }
+}
+
+/// Whether an ASTM grade is one of metric bolts.
+const fn is_metric(grade: AstmGrade) -> bool {
+    matches!(
+        grade,
+        AstmGrade::F568m4_6
+            | AstmGrade::F568m4_8
+            | AstmGrade::F568m5_8
+            | AstmGrade::F568m8_8
+            | AstmGrade::F568m8_8Boron
+            | AstmGrade::F568m8_8_3
+            | AstmGrade::F568m9_8
+            | AstmGrade::F568m10_9
+            | AstmGrade::F568m10_9Alloy
+            | AstmGrade::F568m10_9_3
+            | AstmGrade::F568m12_9
+            | AstmGrade::F3125A325m
+            | AstmGrade::F3125A490m
+    )
 }

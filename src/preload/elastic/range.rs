@@ -47,19 +47,19 @@ pub struct ThermalRange {
     /// Temperature of assembly.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub assembled: ThermodynamicTemperature,
     /// Lowest temperature in service.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub coldest: ThermodynamicTemperature,
     /// Highest temperature in service.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub hottest: ThermodynamicTemperature,
     /// Change at the lowest temperature.

@@ -44,7 +44,7 @@ use crate::units::{Force, Ratio, percent};
 pub struct NasaPreload {
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     nominal: Force,
     #[cfg_attr(
@@ -71,17 +71,17 @@ pub struct NasaPreload {
     relaxation: Ratio,
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     creep: Force,
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     thermal_gain: Force,
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     thermal_loss: Force,
 }

@@ -35,7 +35,7 @@ pub struct AssemblyPreload {
     /// Yield strength Rp of the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub yield_strength: Stress,
     /// Share of it that is used, nu.
@@ -47,26 +47,26 @@ pub struct AssemblyPreload {
     /// Tensile stress area As of the thread.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub stress_area: Area,
     /// Diameter d0 of a circle of that area.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub stress_diameter: Length,
     /// Preload at that stress: greatest with the least friction.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub preload: Spread<Force>,
     /// Torque at that stress, with friction of thread and face at the same end of their ranges. A
     /// wrench set to the least of them does not pass the stress at any of these.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::units::quantity::round_spread")
     )]
     pub torque: Spread<Torque>,
 }

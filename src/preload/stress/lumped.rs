@@ -44,7 +44,7 @@ pub struct LumpedStress {
     /// Effective diameter of the turned face, Db.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bearing_diameter: Length,
     /// Tension, torsion and equivalent stress at the greatest preload with that friction; all three of each
@@ -53,7 +53,7 @@ pub struct LumpedStress {
     /// Yield strength.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub yield_strength: Stress,
     /// Equivalent stress over yield strength.

@@ -28,7 +28,7 @@ pub struct ServiceStress {
     /// Load that the bolt takes on top of its preload.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_load: Force,
     /// Share of the torsion that is left.
@@ -40,19 +40,19 @@ pub struct ServiceStress {
     /// Tension (F + bolt load) / As.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tension: Stress,
     /// Torsion that is left, at the nominal friction.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub torsion: Stress,
     /// Equivalent stress by von Mises.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub equivalent: Stress,
 }

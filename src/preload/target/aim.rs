@@ -46,7 +46,7 @@ pub enum PreloadLimit {
         /// Sp As.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         load: Force,
     },
@@ -58,7 +58,7 @@ pub enum PreloadLimit {
         /// Sy As.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         load: Force,
     },
@@ -76,7 +76,7 @@ pub enum PreloadLimit {
         /// The share times fub As.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         load: Force,
     },
@@ -145,7 +145,7 @@ pub struct PreloadAim {
     /// The preload to aim at.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub preload: Force,
     /// What it is a share of.
@@ -153,7 +153,7 @@ pub struct PreloadAim {
     /// The load of that name.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub base_load: Force,
     /// The share. A printed preload is this share rounded.
@@ -170,7 +170,7 @@ pub struct PreloadAim {
     /// rule.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub least_required: Option<Force>,
     cautions: Cautions,

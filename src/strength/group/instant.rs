@@ -96,7 +96,7 @@ pub struct InstantaneousCentre {
     /// Ultimate shear strength Rult that a bolt of relative area 1 needs for these loads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub strength_needed: Force,
     /// C = load / Rult at capacity, the number of bolts that count; `None` for a moment alone.

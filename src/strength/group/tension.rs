@@ -75,7 +75,7 @@ pub struct GroupTension {
     /// The moment, about an axis along x; it pulls on the upper bolts.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub moment: Torque,
     /// Where the neutral axis is taken.
@@ -83,13 +83,13 @@ pub struct GroupTension {
     /// Height of the neutral axis.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub axis_y: Length,
     /// Sum of a c^2 about the neutral axis.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub second_moment: crate::units::Area,
     /// Of each bolt; negative where the moment relieves it.

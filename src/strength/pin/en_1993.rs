@@ -73,50 +73,50 @@ pub struct EnPin {
     /// Section of the pin.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub area: Area,
     /// Design shear resistance of one plane, 0.6 A fup / 1.25.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub shear_plane: Force,
     /// Design moment resistance, 1.5 Wel fyp.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub moment: Torque,
     /// Design bearing resistance of the inner ply, 1.5 b d fy.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub inner_bearing: Force,
     /// Design bearing resistance of both outer plies together, 1.5 (2 a) d fy.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub outer_bearing: Force,
     /// Moment a replaceable pin may carry in service, 0.8 Wel fyp.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub service_moment: Torque,
     /// Load a replaceable pin may carry in service by bearing on its weaker ply, 0.6 t d fy.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub service_bearing: Force,
     /// Design load at which shear and bending together are exhausted:
     /// (M / MRd)^2 + (Fv / FvRd)^2 = 1 with Fv = F/2.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub combined: Force,
 }

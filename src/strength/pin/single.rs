@@ -69,25 +69,25 @@ pub struct SingleShear {
     /// Diameter d of the section that bends.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub diameter: Length,
     /// Thickness t1 of the ply under the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub first: Length,
     /// Thickness t2 of the ply under the nut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub second: Length,
     /// Gap g between them.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub gap: Length,
 }
@@ -209,7 +209,7 @@ pub struct SingleShearBending {
     /// The load F.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// What is assumed of the ends.
@@ -217,13 +217,13 @@ pub struct SingleShearBending {
     /// Greatest moment in the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub moment: Torque,
     /// Elastic bending stress of the outer fibre, 32 M / (pi d^3).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub stress: Stress,
 }

@@ -31,37 +31,37 @@ pub struct WeakPin {
     /// Moment strength of the pin.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub moment: Torque,
     /// Bearing strength of an outer ply.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub outer_bearing: Stress,
     /// Bearing strength of the inner ply.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub inner_bearing: Stress,
     /// Load at which the pin fails in bending, at the level of the strengths.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// Thickness of each outer ply that bears, F / (2 d Fbo).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub outer_active: Length,
     /// Thickness of the inner ply that bears, half of it at each face, F / (d Fbi).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub inner_active: Length,
 }

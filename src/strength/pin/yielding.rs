@@ -32,7 +32,7 @@ pub struct YieldingPin {
     /// Yield strength Sy of the pin.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub yield_strength: Stress,
     /// Design factor n.
@@ -40,13 +40,13 @@ pub struct YieldingPin {
     /// Moment at first yield, pi/32 d^3 Sy.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nominal: Torque,
     /// Allowable moment, the nominal one over n.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub allowable: Torque,
 }

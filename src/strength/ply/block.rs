@@ -144,13 +144,13 @@ pub struct BlockResistance {
     /// What the shear faces bear.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub shear: Force,
     /// What the tension face bears.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tension: Force,
     /// Nominal, design and allowable load, as far as the method defines them.

@@ -138,7 +138,7 @@ impl BoltShear {
 #[cfg(feature = "serde")]
 mod serde_fields {
     use super::BoltShear;
-    use crate::units::quantity::AsObject;
+    use crate::units::quantity::AsRounded;
     use serde::{Serialize, Serializer, ser::SerializeStruct};
 
     impl Serialize for BoltShear {
@@ -150,14 +150,14 @@ mod serde_fields {
             object.serialize_field("planes", &self.planes)?;
             object.serialize_field("governing_plane", &self.governing_plane)?;
             object.serialize_field("governing_zone", &self.governing_zone)?;
-            object.serialize_field("area", &AsObject(self.area))?;
-            object.serialize_field("stress", &AsObject(self.stress))?;
-            object.serialize_field("plane_nominal", &AsObject(self.plane_nominal))?;
-            object.serialize_field("nominal", &AsObject(self.nominal))?;
+            object.serialize_field("area", &AsRounded(self.area))?;
+            object.serialize_field("stress", &AsRounded(self.stress))?;
+            object.serialize_field("plane_nominal", &AsRounded(self.plane_nominal))?;
+            object.serialize_field("nominal", &AsRounded(self.nominal))?;
             object.serialize_field("resistance_factor", &self.resistance_factor)?;
-            object.serialize_field("design", &self.design.map(AsObject))?;
+            object.serialize_field("design", &self.design.map(AsRounded))?;
             object.serialize_field("safety_factor", &self.safety_factor)?;
-            object.serialize_field("allowable", &AsObject(self.allowable))?;
+            object.serialize_field("allowable", &AsRounded(self.allowable))?;
             object.serialize_field("unknown", &self.unknown)?;
             object.serialize_field("cautions", &self.cautions())?;
             object.end()

@@ -34,7 +34,7 @@ pub enum JointLength {
     Known(
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         Length,
     ),
@@ -79,20 +79,20 @@ pub struct ConnectionFacts {
     /// Grip G: thickness of all plies together.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub grip: Option<Length>,
     /// Thickness t of packing (fillers) at the shear plane that is not developed beyond the joint: all of
     /// it, for EN and BS with packing on both sides of a ply the thicker. Zero where there is none.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub packing: Option<Length>,
     /// Diameter of the widest hole of the plies, of a slot its width.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub hole: Option<Length>,
 }

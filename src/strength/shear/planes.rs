@@ -125,13 +125,13 @@ pub struct ShearResistance {
     /// The area that plane is taken on.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub area: Area,
     /// The stress the method allows on that area, before reductions.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub stress: Stress,
     /// The connection as it was described.

@@ -33,13 +33,13 @@ pub struct MinimumEngagement {
     /// Tensile stress area of the bolt At.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_stress_area: Area,
     /// Engagement for materials of equal strength, Le = 2 At / (As for each unit of length).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub equal_materials: Length,
     /// Shear areas over that engagement.
@@ -47,13 +47,13 @@ pub struct MinimumEngagement {
     /// Tensile strength of the bolt material.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_tensile_strength: Stress,
     /// Tensile strength of the nut material.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_tensile_strength: Stress,
     /// J = (As x tensile strength of the bolt) / (An x tensile strength of the nut).
@@ -61,7 +61,7 @@ pub struct MinimumEngagement {
     /// Least engagement of full threads: Le, or Q = J Le where J is above 1.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub engagement: Length,
 }
@@ -197,19 +197,19 @@ pub struct EngagementForLoad {
     /// The load.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// Shear stress the bolt threads may have.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_shear_stress: Stress,
     /// Shear stress the nut threads may have.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_shear_stress: Stress,
     /// The shear areas the lengths follow from.
@@ -217,19 +217,19 @@ pub struct EngagementForLoad {
     /// Engagement the bolt threads need.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_threads: Length,
     /// Engagement the nut threads need.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_threads: Length,
     /// The longer of the two, of full threads.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub engagement: Length,
 }

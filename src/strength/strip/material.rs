@@ -28,12 +28,12 @@ use crate::units::Stress;
 pub struct ThreadMaterial {
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub(super) tensile_strength: Stress,
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     shear_strength: Option<Stress>,
     // Of the tables a strength is from; results list them.

@@ -34,31 +34,31 @@ pub struct NutProof {
     /// Proof stress of the nut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_proof_stress: Stress,
     /// Minimum tensile strength of the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_tensile_strength: Stress,
     /// Tensile stress area of the thread.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_stress_area: Area,
     /// Proof load of the nut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_proof_load: Force,
     /// Breaking load of the bolt, of its minimum tensile strength.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_breaking_load: Force,
     /// Proof load of the nut over breaking load of the bolt.

@@ -64,13 +64,13 @@ pub struct MemberOnBolt {
     /// Length that bears on the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bearing: Length,
     /// How much of it may be thread or its run-out, in the worst case.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thread: Length,
 }
@@ -141,7 +141,7 @@ pub struct BearingDiameter {
     /// The full diameter D, or the root diameter Dr.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub diameter: Length,
     /// The first member, counted from 1, in which thread bears on more than a quarter of the length: for it the root

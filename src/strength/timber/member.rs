@@ -27,13 +27,13 @@ pub struct Wood {
     /// Characteristic density `rho_k` by EN 338 or EN 14080, 250 to 1000 kg/m3.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "super::result::serialize_density")
+        serde(serialize_with = "crate::units::quantity::serialize_density")
     )]
     pub characteristic_density: Option<Density>,
     /// Angle between load and grain, 0 (along the grain) to 90 deg.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub grain_angle: Angle,
     /// Where gravity or density were read; none for numbers of the caller's own. Recalled ones bring a
@@ -164,13 +164,13 @@ pub enum MemberMaterial {
         /// Tensile strength Fu.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         tensile_strength: Stress,
         /// Diameter of its hole: EN counts a plate as thick only if the bolt fits well.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize")
+            serde(serialize_with = "crate::units::quantity::round")
         )]
         hole: Length,
     },
@@ -195,7 +195,7 @@ pub struct TimberMember {
     /// Thickness: the length on which it bears on the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thickness: Length,
     /// What it is made of.

@@ -28,13 +28,13 @@ pub struct YieldMode {
     /// bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub johansen: Force,
     /// Its load.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub value: Force,
 }
@@ -87,26 +87,26 @@ pub struct TimberResistance {
     /// Strength of the bolt that is used: bending yield strength Fyb of NDS, tensile strength fu,k of EN.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_strength: Stress,
     /// Bearing strength of the main member under the bolt: Fem, fh2. For a plate by EN, which does not ask for it, its
     /// tensile strength.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub main_bearing: Stress,
     /// Bearing strength of the side member: Fes, fh1.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub side_bearing: Stress,
     /// Moment of a hinge in the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub yield_moment: Torque,
     pub(super) modes: [Option<YieldMode>; 6],
@@ -117,7 +117,7 @@ pub struct TimberResistance {
     /// load.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// Allowable (NDS), or characteristic and design load (EN) of the bolt, with what was taken off by
@@ -210,21 +210,6 @@ impl TimberResistance {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         self.cautions.clone()
-    }
-}
-
-// serde hands over the field as it is.
-#[cfg(feature = "serde")]
-#[allow(clippy::ref_option)]
-pub(super) fn serialize_density<S: serde::Serializer>(
-    density: &Option<crate::units::Density>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    match density {
-        Some(density) => {
-            crate::units::quantity::serialize_value_and_unit(density.value, "kg/m3", serializer)
-        }
-        None => serializer.serialize_none(),
     }
 }
 

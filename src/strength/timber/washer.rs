@@ -27,19 +27,19 @@ pub struct TimberWasher {
     /// Diameter, or side of a square one.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub width: Length,
     /// Thickness.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thickness: Length,
     /// Diameter of its hole.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub hole: Length,
     /// Whether it is square.
@@ -292,7 +292,7 @@ pub struct AxialCapacity {
     /// Characteristic axial capacity `Fax,Rk`: zero as long as anything is missing.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub axial: Force,
     /// What is not known.

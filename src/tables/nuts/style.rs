@@ -1,8 +1,10 @@
 //! Styles of nuts and how they keep from turning.
 
-use core::fmt;
+use core::{fmt, str::FromStr};
 
 use super::super::locking::{ServiceTemperature, TemperatureLimited};
+use crate::catalogue::{Key, Named, code_of, keys, label_of};
+use crate::error::Error;
 use crate::units::ThermodynamicTemperature;
 
 /// Styles of nut. Inch styles are named as the trade names them, metric ones by their standard.
@@ -11,7 +13,7 @@ use crate::units::ThermodynamicTemperature;
 /// use shankline::prelude::*;
 /// assert_eq!(Nut::of_style(NutStyle::Iso4032).len(), 29);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -148,7 +150,7 @@ pub enum NutStyle {
 /// use shankline::tables::nuts::Locking;
 /// assert_eq!(NutStyle::Iso7042.locking(), Locking::AllMetal);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
@@ -261,9 +263,8 @@ impl NutStyle {
 }
 
 impl NutStyle {
-    /// What the style is called in a sentence.
-    #[must_use]
-    pub(crate) const fn label(self) -> &'static str {
+    /// What the style is called where its standard stands beside it.
+    pub(crate) const fn noun(self) -> &'static str {
         match self {
             Self::HexMachineScrew => "hex machine screw nut",
             Self::Hex => "hex nut",
@@ -331,8 +332,182 @@ impl NutStyle {
     }
 }
 
+/// Code and label of every member.
+const NAMES: [Named<NutStyle>; 44] = [
+    (
+        NutStyle::HexMachineScrew,
+        "hex_machine_screw",
+        "hex machine screw nut ASME B18.2.2",
+    ),
+    (NutStyle::Hex, "hex", "hex nut ASME B18.2.2"),
+    (NutStyle::HexJam, "hex_jam", "hex jam nut ASME B18.2.2"),
+    (
+        NutStyle::HeavyHex,
+        "heavy_hex",
+        "heavy hex nut ASME B18.2.2",
+    ),
+    (
+        NutStyle::HeavyHexJam,
+        "heavy_hex_jam",
+        "heavy hex jam nut ASME B18.2.2",
+    ),
+    (
+        NutStyle::HexSlotted,
+        "hex_slotted",
+        "hex slotted nut ASME B18.2.2",
+    ),
+    (
+        NutStyle::HexThick,
+        "hex_thick",
+        "hex thick nut ASME B18.2.2",
+    ),
+    (NutStyle::HexHigh, "hex_high", "hex high nut SAE J482a"),
+    (
+        NutStyle::InsertLockNe,
+        "insert_lock_ne",
+        "nylon-insert lock nut NE ASME B18.16.6",
+    ),
+    (
+        NutStyle::InsertLockRegular,
+        "insert_lock_regular",
+        "nylon-insert lock nut, regular hex IFI-100/107",
+    ),
+    (
+        NutStyle::AllMetalLock,
+        "all_metal_lock",
+        "all-metal lock nut IFI-100/107",
+    ),
+    (
+        NutStyle::AllMetalTwoWay,
+        "all_metal_two_way",
+        "all-metal two-way lock nut, supplier dimensions",
+    ),
+    (
+        NutStyle::SerratedFlange,
+        "serrated_flange",
+        "serrated hex flange nut ASME B18.16.4",
+    ),
+    (NutStyle::Iso4032, "iso_4032", "hex nut ISO 4032"),
+    (NutStyle::Iso4033, "iso_4033", "hex nut ISO 4033"),
+    (NutStyle::Iso4034, "iso_4034", "hex nut ISO 4034"),
+    (NutStyle::Iso4035, "iso_4035", "thin hex nut ISO 4035"),
+    (NutStyle::Iso4036, "iso_4036", "thin hex nut ISO 4036"),
+    (NutStyle::Din934, "din_934", "hex nut DIN 934"),
+    (NutStyle::Iso4161, "iso_4161", "hex flange nut ISO 4161"),
+    (NutStyle::En1661, "en_1661", "hex flange nut EN 1661"),
+    (
+        NutStyle::B18_2_4_1m,
+        "b18_2_4_1m",
+        "hex nut ASME B18.2.4.1M",
+    ),
+    (
+        NutStyle::B18_2_4_2m,
+        "b18_2_4_2m",
+        "hex nut ASME B18.2.4.2M",
+    ),
+    (
+        NutStyle::B18_2_4_3m,
+        "b18_2_4_3m",
+        "slotted hex nut ASME B18.2.4.3M",
+    ),
+    (
+        NutStyle::B18_2_4_4m,
+        "b18_2_4_4m",
+        "hex flange nut ASME B18.2.4.4M",
+    ),
+    (
+        NutStyle::B18_2_4_5m,
+        "b18_2_4_5m",
+        "thin hex nut ASME B18.2.4.5M",
+    ),
+    (
+        NutStyle::B18_2_4_6m,
+        "b18_2_4_6m",
+        "heavy hex nut ASME B18.2.4.6M",
+    ),
+    (
+        NutStyle::B18_16mAllMetalFlange,
+        "b18_16m_all_metal_flange",
+        "all-metal lock flange nut ASME B18.16M",
+    ),
+    (
+        NutStyle::B18_16mInsertFlange,
+        "b18_16m_insert_flange",
+        "nylon-insert lock flange nut ASME B18.16M",
+    ),
+    (
+        NutStyle::B18_16_3mAllMetalClass5_10,
+        "b18_16_3m_all_metal_class_5_10",
+        "all-metal lock nut ASME B18.16.3M, classes 5 and 10",
+    ),
+    (
+        NutStyle::B18_16_3mInsertClass5_10,
+        "b18_16_3m_insert_class_5_10",
+        "nylon-insert lock nut ASME B18.16.3M, classes 5 and 10",
+    ),
+    (
+        NutStyle::B18_16_3mAllMetalClass9,
+        "b18_16_3m_all_metal_class_9",
+        "all-metal lock nut ASME B18.16.3M, class 9",
+    ),
+    (
+        NutStyle::B18_16_3mInsertClass9,
+        "b18_16_3m_insert_class_9",
+        "nylon-insert lock nut ASME B18.16.3M, class 9",
+    ),
+    (
+        NutStyle::Iso7040,
+        "iso_7040",
+        "nylon-insert lock nut ISO 7040",
+    ),
+    (
+        NutStyle::Iso7041,
+        "iso_7041",
+        "nylon-insert lock nut ISO 7041",
+    ),
+    (
+        NutStyle::Iso10511,
+        "iso_10511",
+        "thin nylon-insert lock nut ISO 10511",
+    ),
+    (
+        NutStyle::Iso10512,
+        "iso_10512",
+        "nylon-insert lock nut ISO 10512",
+    ),
+    (NutStyle::Iso7042, "iso_7042", "all-metal lock nut ISO 7042"),
+    (NutStyle::Iso7719, "iso_7719", "all-metal lock nut ISO 7719"),
+    (NutStyle::Iso7720, "iso_7720", "all-metal lock nut ISO 7720"),
+    (NutStyle::Din985, "din_985", "nylon-insert lock nut DIN 985"),
+    (NutStyle::Din980, "din_980", "all-metal lock nut DIN 980"),
+    (NutStyle::En14399_3, "en_14399_3", "hex nut EN 14399-3"),
+    (NutStyle::En14399_4, "en_14399_4", "hex nut EN 14399-4"),
+];
+
+impl Key for NutStyle {
+    const FAMILY: &'static str = "nut style";
+    const ALL: &'static [Self] = &keys(&NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&NAMES, self)
+    }
+}
+
+impl FromStr for NutStyle {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
 impl fmt::Display for NutStyle {
-    /// What the style is called in a sentence; the standard is in the row.
+    /// The label.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(self.label())
     }

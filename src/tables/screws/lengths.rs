@@ -18,19 +18,44 @@ use crate::units::Length;
 /// assert_eq!((row.tolerance_plus, row.tolerance_minus), (inches(0.04), inches(0.06)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct InchLengthTolerance {
     /// Smallest nominal diameter, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_from: Length,
     /// Largest nominal diameter, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub size_thru: Option<Length>,
     /// Length the row begins above, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub length_over: Length,
     /// Greatest length, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub length_thru: Option<Length>,
     /// How much longer than nominal a screw may be.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tolerance_plus: Length,
     /// How much shorter than nominal a screw may be.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tolerance_minus: Length,
     /// Source of the row.
     pub provenance: Provenance,
@@ -99,17 +124,38 @@ impl InchLengthTolerance {
 /// assert_eq!(StockStep::all()[1].increment, inches(0.25));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StockStep {
     /// Smallest nominal diameter, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_from: Length,
     /// Largest nominal diameter, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub size_thru: Length,
     /// Shortest length of this step.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub length_from: Length,
     /// Longest length of this step.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub length_thru: Length,
     /// Difference between neighbouring lengths.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub increment: Length,
     /// Restrictions.
     pub note: Option<&'static str>,
@@ -160,15 +206,28 @@ pub enum ToleranceGrade {
 /// assert_eq!(row.tolerance, millimetres(0.7));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct LengthTolerance {
     /// Tolerance grade.
     pub tolerance_grade: ToleranceGrade,
     /// Length the row begins above, itself excluded.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub length_over: Length,
     /// Greatest length, itself included.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub length_thru: Length,
     /// Tolerance either way.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub tolerance: Length,
     /// Source of the row.
     pub provenance: Provenance,
@@ -211,9 +270,14 @@ impl LengthTolerance {
 /// assert!(fifty_five.hex_screws && !fifty_five.preferred);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct StockLength {
     /// The length.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_length: Length,
     /// Whether ISO 888 prefers it.
     pub preferred: bool,

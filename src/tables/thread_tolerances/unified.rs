@@ -20,6 +20,7 @@ use generated::{
 /// assert_eq!((row.pitch_tolerance_factor, row.allowance_factor), (1.95, 0.0));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct UnifiedClassRow {
     /// The class.
@@ -72,17 +73,30 @@ impl UnifiedClassRow {
 /// # }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct UnifiedLimitException {
     /// Name of the size.
     pub size: &'static str,
     /// Nominal diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
     pub nominal_diameter: Length,
     /// Threads per inch.
     pub threads_per_inch: f64,
     /// The printed allowance of classes 1A and 2A.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub allowance: Option<Length>,
     /// The diameter the print put into the formula of the pitch diameter tolerance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
     pub tolerance_diameter: Option<Length>,
     /// What is odd.
     pub note: &'static str,

@@ -33,7 +33,7 @@ use crate::units::Stress;
 pub struct EnduranceStrength {
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub(super) stress: Stress,
     pub(super) provenance: Option<Provenance>,
@@ -150,13 +150,13 @@ pub struct FatigueStrengths {
     /// Tensile strength Sut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile: Stress,
     /// Proof stress Sp.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub proof: Stress,
 }

@@ -19,19 +19,19 @@ pub struct FatigueStress {
     /// Stress of the preload alone, `sigma_i`.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub preload: Stress,
     /// Amplitude `sigma_a`.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub amplitude: Stress,
     /// Mean stress `sigma_m`.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub mean: Stress,
 }

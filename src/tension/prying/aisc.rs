@@ -74,37 +74,37 @@ pub struct AiscFlange {
     /// Tensile strength Fu of the flange.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_strength: Stress,
     /// Diameter db of the bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_diameter: Length,
     /// Width d' of the hole along the flange.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub hole: Length,
     /// Length p of flange that belongs to one bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tributary: Length,
     /// b: bolt line to the face of the stem.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub to_stem: Length,
     /// a: bolt line to the edge of the flange.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub to_edge: Length,
 }
@@ -365,25 +365,25 @@ pub struct AiscPrying {
     /// Load T per bolt.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub load: Force,
     /// Strength B of the bolt on the same basis.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt_strength: Force,
     /// Thickness t.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub thickness: Length,
     /// tc: thickness that makes the bolt's whole strength usable.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub full_thickness: Length,
     /// alpha' = ((tc / t)^2 - 1) / (delta (1 + rho)); 0 to 1 where bolt and flange fail together.
@@ -391,7 +391,7 @@ pub struct AiscPrying {
     /// Strength per bolt with prying.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub available: Force,
     /// alpha under the load, 0 to 1.
@@ -399,13 +399,13 @@ pub struct AiscPrying {
     /// Prying force Q per bolt under the load.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub prying: Force,
     /// Force in the bolt, T + Q.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub bolt: Force,
     /// Load over strength: 1 at capacity.
