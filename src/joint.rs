@@ -117,8 +117,8 @@ pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
 pub use stack::{
-    Gap, HeadSeat, JointPly, JointWasher, Plane, Sleeve, Stack, StackBuilder, TappedHole,
-    TappedPart,
+    Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, MaterialKind, OwnMaterial,
+    OwnTimber, Plane, Sleeve, Stack, StackBuilder, TappedHole, TappedPart, TimberFigures,
 };
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{

@@ -5,15 +5,50 @@ use alloc::{
     string::{String, ToString},
 };
 
-use serde::{Deserialize, Serialize};
+use core::fmt;
+use core::marker::PhantomData;
+
+use serde::de::value::MapAccessDeserializer;
+use serde::de::{self, MapAccess, Visitor};
+use serde::{Deserialize, Deserializer, Serialize};
 
 use super::stack::NutWashers;
-use super::{CutRule, JointPly, JointWasher};
+use super::{CutRule, JointMaterial, JointPly, JointTimber, JointWasher};
 use crate::strength::ply::{EdgeFinish, Slot};
 use crate::tables::galvanic::Metal;
 use crate::tables::washers::WasherStyle;
 use crate::units::Measured;
 use crate::units::quantity::{RawQuantity, RawSpread};
+
+/// A part as it stands in a file: the name of a listed one as text, or one of the caller's own as an object.
+pub(crate) enum NameOr<T> {
+    Name(String),
+    Own(T),
+}
+
+impl<'de, T: Deserialize<'de>> Deserialize<'de> for NameOr<T> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(NameOrVisitor(PhantomData))
+    }
+}
+
+struct NameOrVisitor<T>(PhantomData<T>);
+
+impl<'de, T: Deserialize<'de>> Visitor<'de> for NameOrVisitor<T> {
+    type Value = NameOr<T>;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a name of the tables as text, or an object that describes a part of your own")
+    }
+
+    fn visit_str<E: de::Error>(self, name: &str) -> Result<NameOr<T>, E> {
+        Ok(NameOr::Name(name.into()))
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<NameOr<T>, A::Error> {
+        T::deserialize(MapAccessDeserializer::new(map)).map(NameOr::Own)
+    }
+}
 
 #[derive(Clone, Debug, Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
@@ -23,9 +58,9 @@ pub(crate) struct RawPly {
     #[serde(default)]
     crush: Option<RawQuantity>,
     #[serde(default)]
-    material: Option<String>,
+    material: Option<JointMaterial>,
     #[serde(default)]
-    timber: Option<String>,
+    timber: Option<JointTimber>,
     #[serde(default)]
     grain_angle: Option<RawQuantity>,
     #[serde(default)]

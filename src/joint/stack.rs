@@ -10,15 +10,19 @@ use crate::units::Length;
 
 mod builder;
 mod features;
+mod material;
 mod ply;
 mod statics;
 #[cfg(test)]
 mod tests;
+mod timber;
 mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
+pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub use ply::JointPly;
+pub use timber::{JointTimber, OwnTimber, TimberFigures};
 pub use washer::JointWasher;
 
 /// A stack of plies with the washers that are always there, in order from the head.

@@ -12,6 +12,7 @@ use crate::error::Error;
 mod case;
 mod findings;
 mod load;
+mod material;
 mod methods;
 mod modes;
 mod outcome;

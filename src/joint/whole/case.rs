@@ -2,18 +2,21 @@
 
 use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 
+use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
 use super::{Joint, JointNut, TorqueTightening};
+use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::Error;
-use crate::joint::{Candidate, HeadSeat, JointPly, JointWasher, LengthSearch, NutEnd, TappedPart};
+use crate::joint::{
+    Candidate, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, LengthSearch, NutEnd,
+    TappedPart,
+};
 use crate::material::{
     BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
 use crate::parts::{ClampFace, Locking, Nut, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone};
 use crate::strength::check::{Level, Place};
 use crate::tables::nut_grades::NutShape;
-use crate::tables::plies::PlyMaterial;
-use crate::tables::timber::Timber;
 use crate::thread::Thread;
 use crate::units::{Force, Length};
 
@@ -65,8 +68,8 @@ pub(super) struct CasePly<'a> {
     pub(super) number: usize,
     pub(super) ply: Option<&'a JointPly>,
     pub(super) tapped: Option<&'a TappedPart>,
-    pub(super) material: Option<&'static PlyMaterial>,
-    pub(super) timber: Option<&'static Timber>,
+    pub(super) material: Option<CaseMaterial<'a>>,
+    pub(super) timber: Option<CaseTimber<'a>>,
     /// Least thickness that the bolt bears on; none around a sleeve.
     pub(super) thickness: Option<Length>,
     /// What it pulls, without sign, at the level of the methods.
@@ -157,6 +160,7 @@ impl<'a> Case<'a> {
         };
         let loads = strength.loads(thread)?;
         out.warn(&strength.cautions());
+        stated(joint, out);
         out.work(|| candidate.derivation());
         if out.works() {
             let working = strength.load_derivation(thread)?;
@@ -363,6 +367,26 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
     Ok(())
 }
 
+/// What the caller states of parts that no table has: nothing here vouches for it.
+fn stated(joint: &Joint, out: &mut Outcomes) {
+    let stack = &joint.stack;
+    let plies = stack.plies().iter().map(|ply| ply.material.as_ref());
+    let mut materials = plies.chain(stack.tapped_part().map(|part| part.material.as_ref()));
+    let mut timbers = stack.plies().iter().map(|ply| ply.timber.as_ref());
+    for (part, is_own) in [
+        (
+            StatedPart::Material,
+            materials.any(|own| matches!(own, Some(JointMaterial::Own(_)))),
+        ),
+        (
+            StatedPart::Timber,
+            timbers.any(|own| matches!(own, Some(JointTimber::Own(_)))),
+        ),
+    ] {
+        out.warn(&Cautions::default().with(is_own.then_some(Caution::Stated { part })));
+    }
+}
+
 /// The nut or the tapped thread, whichever the stack goes with.
 pub(super) fn closing(joint: &Joint) -> Result<Closing<'_>, Error> {
     match (joint.stack.tapped_part(), joint.nut) {
@@ -462,8 +486,8 @@ fn plies<'a>(
     let mut load = || pulls.next().map_or(0.0, |pull| pull.abs()) * across;
     let mut plies = Vec::with_capacity(stack.plies().len() + 1);
     for (ply, number) in stack.plies().iter().zip(1..) {
-        let material = ply.material.as_deref().map(PlyMaterial::find).transpose()?;
-        let timber = ply.timber.as_deref().map(Timber::find).transpose()?;
+        let material = ply.material.as_ref().map(CaseMaterial::of).transpose()?;
+        let timber = ply.timber.as_ref().map(CaseTimber::of).transpose()?;
         plies.push(CasePly {
             place: Place::Ply(number),
             number,
@@ -476,11 +500,7 @@ fn plies<'a>(
         });
     }
     if let Closing::Tapped(part) = closing {
-        let material = part
-            .material
-            .as_deref()
-            .map(PlyMaterial::find)
-            .transpose()?;
+        let material = part.material.as_ref().map(CaseMaterial::of).transpose()?;
         plies.push(CasePly {
             place: Place::TappedPart,
             number: plies.len() + 1,

@@ -80,10 +80,16 @@ pub enum Need {
     TappedHole,
     /// The material of a ply or part.
     Material,
-    /// The yield strength of the material: the tables have none.
+    /// The yield strength of the material: the tables have none, or its own description.
     YieldStrength,
-    /// The tensile strength of the material: the tables have none.
+    /// The tensile strength of the material: the tables have none, or its own description.
     TensileStrength,
+    /// Shear over tensile strength of a material of the caller's own.
+    ShearRatio,
+    /// What a material of the caller's own bears under a head or nut.
+    SurfacePressure,
+    /// Coefficient of expansion of a material of the caller's own.
+    Expansion,
     /// The bearing strength of the ply.
     BearingStrength,
     /// The hole.
@@ -202,6 +208,9 @@ impl Need {
             Self::Material => "material",
             Self::YieldStrength => "yield strength",
             Self::TensileStrength => "tensile strength",
+            Self::ShearRatio => "shear ratio",
+            Self::SurfacePressure => "surface pressure",
+            Self::Expansion => "coefficient of expansion",
             Self::BearingStrength => "bearing strength",
             Self::Hole => "hole",
             Self::EndDistance => "end distance",
@@ -250,6 +259,9 @@ impl fmt::Display for Need {
             Self::Material => "its material is not given",
             Self::YieldStrength => "no yield strength of its material is known",
             Self::TensileStrength => "no tensile strength of its material is known",
+            Self::ShearRatio => "the shear strength of its material, over the tensile one, is not stated",
+            Self::SurfacePressure => "what its material bears under a head or nut is not stated",
+            Self::Expansion => "the coefficient of expansion of its material is not stated",
             Self::BearingStrength => "its bearing strength is not given",
             Self::Hole => "its hole is not given",
             Self::EndDistance => "its end distance is not given",
@@ -274,7 +286,7 @@ impl fmt::Display for Need {
             Self::Tightening => "nobody says how the bolt is tightened",
             Self::ControlledPreload => "without a controlled preload there is nothing to count on",
             Self::Relaxation => "nobody says what relaxation and settling take off the preload",
-            Self::Stiffness => "neither the stiffness nor the materials of all plies are given",
+            Self::Stiffness => "neither the stiffness nor the materials of all plies are given, with the modulus of one of your own",
             Self::ScrewLock => "nothing says what keeps the screw from turning",
             Self::Metal => "what a surface is made of is not given",
             Self::WasherMetal => "what the washer there is made of is not given",

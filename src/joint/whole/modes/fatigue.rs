@@ -3,17 +3,17 @@
 use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
+use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, Need, NotConcerned, Repeats, Slip};
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::ShearMethod;
-use crate::tables::plies::PlyMaterial;
 use crate::tension::{
     AiscClamping, AiscFatigue, EnFatigue, FatigueCriterion, FatigueStrengths, FatigueStress,
     GammaMf, JointDiagram, MachineDesignFatigue,
 };
-use crate::units::{Force, Stress, megapascals};
+use crate::units::Force;
 
 const MODE: Mode = Mode::Fatigue;
 const EN: &str = "EN 1993-1-9:2005, Table 8.1, partial factor 1.35";
@@ -195,7 +195,7 @@ fn aisc(
     let steel = case
         .plies
         .iter()
-        .all(|ply| ply.material.is_some_and(is_steel));
+        .all(|ply| ply.material.is_some_and(CaseMaterial::is_steel));
     let clamping = if tightened && steel {
         AiscClamping::PretensionedSteel
     } else {
@@ -208,12 +208,6 @@ fn aisc(
     let check = Check::new(MODE, Place::Bolt(1), range, resistance, Level::Allowable)?;
     let by = "AISC 360 Appendix 3, bolts in tension";
     Ok(check.by(by).warned(fatigue.cautions()))
-}
-
-/// Steel by its modulus of elasticity: nothing else in the table of plies comes near.
-fn is_steel(material: &PlyMaterial) -> bool {
-    const STEEL: [Stress; 2] = [megapascals(185e3), megapascals(215e3)];
-    (STEEL[0]..=STEEL[1]).contains(&material.elastic_modulus_min)
 }
 
 /// By the machine-design system with the Goodman line, at the greatest preload.

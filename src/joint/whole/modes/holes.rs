@@ -71,7 +71,7 @@ pub(super) fn hole_of(case: &Case, own: &CasePly) -> Option<Length> {
 /// A ply around a hole with what is told of it, which the rooms judge.
 pub(super) fn ply_around(own: &CasePly, thickness: Length, hole: Length) -> Ply {
     let mut ply = match own.material {
-        Some(material) => Ply::of(material, thickness, hole),
+        Some(material) => material.ply(thickness, hole),
         None => Ply::without_strengths(thickness, hole),
     };
     [

@@ -100,7 +100,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
         ply = match (stated, own.material) {
-            (None, Some(material)) => ply.with_bearing_of(material),
+            (None, Some(material)) => material.with_bearing(ply),
             _ => Ply {
                 bearing_strength: stated,
                 ..ply

@@ -9,6 +9,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::joint::whole::case::Case;
+use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
     Finding, JointPreload, Need, NotConcerned, Repeats, Slip, Tightening, TorqueTightening,
@@ -349,16 +350,12 @@ fn thermal(
     let mut all = true;
     for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
         let Some(ply) = own.ply else { continue };
-        match own.material.map(|material| material.expansion) {
-            Some(Some(expansion)) => layers.push((ply.thickness.nominal, expansion)),
-            Some(None) => {
+        let expansion = own.material.ok_or(Need::Material);
+        match expansion.and_then(CaseMaterial::expansion) {
+            Ok(expansion) => layers.push((ply.thickness.nominal, expansion)),
+            Err(need) => {
                 all = false;
-                let why = "no coefficient of expansion of its material is known";
-                unknown(case, own.place, &Need::Method(why), out);
-            }
-            None => {
-                all = false;
-                unknown(case, own.place, &Need::Material, out);
+                unknown(case, own.place, &need, out);
             }
         }
     }

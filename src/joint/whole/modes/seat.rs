@@ -13,13 +13,11 @@ use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
-    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
-    spread, surface_pressure, through_washer,
+    SurfaceContact, SurfaceOutcome, pull_through_en_1993, punching_by_statics, spread,
+    surface_pressure, through_washer,
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
-use crate::tables::surface::PressureEdition;
-use crate::tables::timber::{Timber, TimberCompression};
 use crate::tables::washer_rules::{
     WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
 };
@@ -155,13 +153,14 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         out.missing(MODE, side.own.place, Need::Material);
         return;
     };
-    let at_thickness = side
-        .own
-        .thickness
-        .and_then(|thickness| material.at_thickness(thickness).ok());
-    let material = at_thickness.as_ref().unwrap_or(material);
-    let limit = SurfaceLimit::of_ply(material, PressureEdition::Vdi2230_2003);
-    let bears = limit.and_then(|limit| surface_pressure(force, on_ply, limit));
+    let limit = match material.surface_limit(side.own.thickness) {
+        Ok(limit) => limit,
+        Err(need) => {
+            out.missing(MODE, side.own.place, need);
+            return;
+        }
+    };
+    let bears = surface_pressure(force, on_ply, limit);
     let Some(SurfaceOutcome::Bears(bears)) = out.attempt(MODE, place, bears) else {
         return;
     };
@@ -199,8 +198,7 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let strength = side
         .own
         .timber
-        .and_then(Timber::compression)
-        .and_then(TimberCompression::strength);
+        .and_then(|timber| timber.compression_across(method));
     let bearing = TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method);
     let Some(bearing) = out.attempt(MODE, place, bearing) else {
         return;
@@ -264,9 +262,9 @@ fn pull_through(case: &Case, out: &mut Outcomes) {
             continue;
         };
         let (strength, need) = if by_en {
-            (material.tensile_strength, Need::TensileStrength)
+            (material.breaks, Need::TensileStrength)
         } else {
-            (material.yield_strength, Need::YieldStrength)
+            (material.yields, Need::YieldStrength)
         };
         let Some(strength) = strength else {
             out.missing(MODE, side.own.place, need);
@@ -393,7 +391,7 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
         outer_yield: side
             .own
             .material
-            .and_then(|material| material.yield_strength),
+            .and_then(|material| material.without_thickness().yields),
         // Faces are square to the bolt: a stack has no slopes.
         steep_face: Some(false),
         single_lap_one_row: Some(case.is_sheared() && case.is_single_lap()),

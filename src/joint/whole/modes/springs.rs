@@ -65,7 +65,7 @@ fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
     let Some(moduli) = case
         .plies
         .iter()
-        .map(|ply: &CasePly| Some(ply.material?.elastic_modulus_min))
+        .map(|ply: &CasePly| ply.material?.elastic_modulus())
         .collect::<Option<Vec<Stress>>>()
     else {
         return Ok(None);

@@ -14,7 +14,6 @@ use crate::strength::strip::{
     nut_proof, stripping,
 };
 use crate::tables::nut_grades::NutShape;
-use crate::tables::plies::PlyMaterial;
 use crate::thread::strip::{EndLoss, EngagedLength};
 use crate::units::{Force, Length};
 
@@ -147,7 +146,14 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
     let Some(engaged) = own.and_then(|ply| ply.thickness) else {
         return;
     };
-    let Some(found) = out.attempt(MODE, place, stripped(case, engaged, material)) else {
+    let part = match material.thread(engaged) {
+        Ok(part) => part,
+        Err(need) => {
+            out.missing(MODE, place, need);
+            return;
+        }
+    };
+    let Some(found) = out.attempt(MODE, place, stripped(case, engaged, &part)) else {
         return;
     };
     out.work(|| found.derivation());
@@ -182,7 +188,7 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
 fn stripped(
     case: &Case,
     engaged: Length,
-    material: &PlyMaterial,
+    part: &ThreadMaterial,
 ) -> Result<StrippingStrength, Error> {
     // The usual fit.
     let (bolt, hole) = if case.thread.is_unified() {
@@ -191,10 +197,8 @@ fn stripped(
         ("6g", "6H")
     };
     let fit = case.thread.fit(bolt.parse()?, hole.parse()?)?;
-    let material = material.at_thickness(engaged)?;
     let engaged = EngagedLength::new(engaged)?;
     let areas = fit.strip_areas(engaged.less(EndLoss::Chamfers(1), case.thread)?)?;
-    let part = ThreadMaterial::of_ply(&material)?;
     let bolt = ThreadMaterial::of_bolt(&case.strength);
-    stripping(&areas, &bolt, &part, StripMethod::FedStdH28)
+    stripping(&areas, &bolt, part, StripMethod::FedStdH28)
 }

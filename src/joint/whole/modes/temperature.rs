@@ -8,7 +8,6 @@ use crate::material::Finish;
 use crate::strength::check::{Mode, Place};
 use crate::strength::shear::ShearMethod;
 use crate::strength::timber::TimberMethod;
-use crate::tables::heat::PlyTemperatureLimit;
 use crate::tables::locking::ServiceTemperature;
 use crate::units::celsius;
 
@@ -34,12 +33,11 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             continue;
         };
         // Common practice, no source: ordinary plate of no stated toughness is not for hard frost.
-        let is_brittle = || material.is_carbon_steel() || material.name.contains("iron");
-        if environment.coldest < celsius(-20.0) && is_brittle() {
+        if environment.coldest < celsius(-20.0) && material.may_be_brittle() {
             let why = "nothing is known of the toughness of its material in the cold";
             out.missing(MODE, ply.place, Need::Method(why));
         }
-        let limit = PlyTemperatureLimit::of(material);
+        let limit = material.temperature_limit();
         let known = limit.map_or(celsius(35.0), |limit| limit.full_strength_thru);
         if environment.hottest > known {
             let why = "the strength of its material is known up to a lower temperature only";
