@@ -11,7 +11,8 @@ use shankline::strength::ply::{EdgeFinish, SlotDirection};
 use shankline::strength::slip::{SlipClass, SlipMethod};
 use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
-use shankline::units::degrees;
+use shankline::tables::timber::TimberKind;
+use shankline::units::{degrees, kilograms_per_cubic_metre, ppm_per_kelvin};
 
 #[path = "lives.rs"]
 mod lives;
@@ -405,6 +406,49 @@ fn washer(dice: &mut Dice, around: &Surroundings) -> JointWasher {
     washer
 }
 
+/// A material of the tables, or now and then one of the shop's own of which more or less is said.
+fn material(dice: &mut Dice, around: &Surroundings) -> JointMaterial {
+    let listed = dice.one(around.trade.materials);
+    if !dice.now_and_then(10.0) {
+        return listed.into();
+    }
+    let kind = dice.one(&[
+        MaterialKind::CarbonSteel,
+        MaterialKind::CarbonSteel,
+        MaterialKind::StainlessSteel,
+        MaterialKind::Aluminium,
+        MaterialKind::Other,
+    ]);
+    let mut own = OwnMaterial::new("shop plate (invented)", kind);
+    let yields = dice.between(150.0, 600.0);
+    let said = |dice: &mut Dice| !dice.unsaid(around.silent);
+    own.yield_strength = Some(megapascals(yields)).filter(|_| said(dice));
+    own.tensile_strength = Some(megapascals(1.3 * yields)).filter(|_| said(dice));
+    own.elastic_modulus = Some(megapascals(200e3)).filter(|_| said(dice));
+    own.expansion = Some(ppm_per_kelvin(12.0)).filter(|_| said(dice));
+    own.shear_ratio = Some(dice.one(&[0.6, 0.4])).filter(|_| said(dice));
+    own.surface_pressure = Some(megapascals(1.2 * yields)).filter(|_| said(dice));
+    own.into()
+}
+
+/// A timber of the sawmill's own.
+fn own_timber(dice: &mut Dice, around: &Surroundings) -> OwnTimber {
+    let nds = around.trade.inch != dice.now_and_then(10.0);
+    let across = Some(megapascals(3.0)).filter(|_| !dice.unsaid(around.silent));
+    let figures = if nds {
+        TimberFigures::Nds {
+            specific_gravity: 0.5,
+            compression_across: across,
+        }
+    } else {
+        TimberFigures::En1995 {
+            characteristic_density: kilograms_per_cubic_metre(380.0),
+            compression_across: across,
+        }
+    };
+    OwnTimber::new("sawmill larch (invented)", TimberKind::Softwood, figures)
+}
+
 fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
     let d = around.thread.nominal_diameter();
     let thickness = dice.between(0.4, 1.4) * d;
@@ -413,12 +457,17 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
     if around.timber && dice.now_and_then(60.0) {
         let name = dice.one(around.trade.timbers);
         ply.thickness = Spread::exact(dice.between(2.0, 4.0) * d);
-        ply = ply.timber(name, degrees(dice.one(&[0.0, 45.0, 90.0])));
+        let angle = degrees(dice.one(&[0.0, 45.0, 90.0]));
+        ply = if dice.now_and_then(15.0) {
+            ply.timber(own_timber(dice, around), angle)
+        } else {
+            ply.timber(name, angle)
+        };
         if !said(dice) {
             ply.grain_angle = None;
         }
     } else if said(dice) {
-        ply = ply.material(dice.one(around.trade.materials));
+        ply = ply.material(material(dice, around));
     }
     // The usual clearance of EN 1090-2 and AISC 360, now and then wider or narrower.
     let usual = if around.trade.inch {
@@ -489,7 +538,7 @@ fn tapped(dice: &mut Dice, around: &Surroundings) -> TappedPart {
     let mut part = TappedPart::new("bed").thread(dice.between(1.0, 2.0) * d, hole);
     let said = |dice: &mut Dice| !dice.unsaid(around.silent);
     if said(dice) {
-        part = part.material(dice.one(around.trade.materials));
+        part = part.material(material(dice, around));
     }
     if said(dice) {
         part = part.lock(dice.one(&[
