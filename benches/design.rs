@@ -65,6 +65,7 @@ fn start(bolt: JointBolt, style: NutStyle) -> Joint {
         methods: JointMethods::machine_design(2.0),
         scope: Scope::Joint,
         set_aside: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

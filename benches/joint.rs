@@ -74,6 +74,7 @@ fn joint(length: Option<Length>) -> Joint {
         methods: JointMethods::machine_design(2.0),
         scope: Scope::Joint,
         set_aside: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

@@ -116,6 +116,7 @@ pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
+pub(crate) use stack::own_name;
 pub use stack::{
     Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, MaterialKind, OwnMaterial,
     OwnTimber, Plane, Sleeve, Stack, StackBuilder, TappedHole, TappedPart, TimberFigures,
@@ -123,7 +124,7 @@ pub use stack::{
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Account, Finding, Joint, JointBolt, JointLoad, JointMethods, JointNut, JointPreload,
-    JointStiffness, Missing, Need, NotConcerned, Pattern, Prying, RenderedSheet, RenderedVerdict,
-    Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening, TorqueTightening,
-    Verdict, Word,
+    JointStiffness, Missing, Need, NotConcerned, NutProof, OwnNut, OwnParts, OwnScrew, OwnStrength,
+    Pattern, Prying, RenderedSheet, RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep,
+    SheetWasher, Slip, Tightening, TorqueTightening, Verdict, Word,
 };

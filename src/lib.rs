@@ -218,8 +218,8 @@ pub mod prelude {
     pub use crate::error::Error;
     pub use crate::joint::{
         CutRule, Environment, Finish, Joint, JointBolt, JointLoad, JointMethods, JointNut,
-        JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, Pattern, Scope, Sheet, Stack,
-        Tightening, TorqueTightening, Verdict, Word,
+        JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, OwnParts, Pattern, Scope, Sheet,
+        Stack, Tightening, TorqueTightening, Verdict, Word,
     };
     pub use crate::material::{
         AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,

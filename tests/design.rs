@@ -295,6 +295,7 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
         methods,
         scope,
         set_aside,
+        own: OwnParts::default(),
     }
 }
 
@@ -821,6 +822,7 @@ fn hanger() -> Joint {
         methods: JointMethods::machine_design(2.0),
         scope: Scope::Joint,
         set_aside: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

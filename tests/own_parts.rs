@@ -50,6 +50,7 @@ fn davit() -> Joint {
         methods: JointMethods::machine_design(2.0),
         scope: Scope::Joint,
         set_aside: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

@@ -4,8 +4,12 @@ use alloc::vec::Vec;
 
 use super::Candidate;
 use crate::error::{Error, not_negative};
+#[cfg(feature = "serde")]
+use crate::parts::Washer;
 use crate::parts::{ScrewLength, Zone};
 use crate::spread::Spread;
+#[cfg(feature = "serde")]
+use crate::thread::Thread;
 use crate::units::Length;
 
 mod builder;
@@ -20,6 +24,7 @@ mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
+pub(crate) use material::own_name;
 pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub use ply::JointPly;
 pub use timber::{JointTimber, OwnTimber, TimberFigures};
@@ -76,9 +81,19 @@ pub struct Stack {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
-struct Parts {
+pub(super) struct Parts {
+    #[cfg_attr(
+        feature = "serde",
+        serde(deserialize_with = "super::data::draft_washers")
+    )]
     washers_under_head: Vec<JointWasher>,
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Option::is_none",
+            deserialize_with = "super::data::draft_washer"
+        )
+    )]
     washer_to_add_under_head: Option<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
     head_seat: HeadSeat,
@@ -89,12 +104,41 @@ struct Parts {
     sleeves: Vec<Sleeve>,
     shear_planes: Vec<usize>,
     washers_under_nut: Option<NutWashers>,
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Vec::is_empty",
+            deserialize_with = "super::data::draft_washers"
+        )
+    )]
     other_washers_under_nut: Vec<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     spot_face_under_nut: Option<Spread<Length>>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     tapped_part: Option<TappedPart>,
+}
+
+/// The thickness of a washer that has that of its style: a file need not say it, and a stack is not built with it.
+pub(super) const OF_STYLE: Spread<Length> = Spread::exact(crate::units::millimetres(0.0));
+
+#[cfg(feature = "serde")]
+impl Parts {
+    /// The stack, with washers of a style as thick as that is for a thread.
+    pub(super) fn for_thread(mut self, thread: &Thread) -> Result<Stack, Error> {
+        let at_nut = self.washers_under_nut.as_mut().map(|own| &mut own.washer);
+        let washers = self
+            .washers_under_head
+            .iter_mut()
+            .chain(&mut self.other_washers_under_nut)
+            .chain(&mut self.washer_to_add_under_head)
+            .chain(at_nut);
+        for washer in washers {
+            if let Some(style) = washer.style.filter(|_| washer.thickness == OF_STYLE) {
+                washer.thickness = Washer::find(style, thread)?.thickness()?;
+            }
+        }
+        self.try_into()
+    }
 }
 
 /// Washers of one kind under the nut.

@@ -10,12 +10,15 @@ use crate::derivation::Derivation;
 use crate::error::Error;
 
 mod case;
+#[cfg(feature = "serde")]
+mod data;
 mod findings;
 mod load;
 mod material;
 mod methods;
 mod modes;
 mod outcome;
+mod own;
 mod parts;
 mod report;
 mod sheet;
@@ -26,6 +29,7 @@ pub use findings::Finding;
 pub use load::{JointLoad, Prying, Repeats};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
+pub use own::{NutProof, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
@@ -64,8 +68,8 @@ use outcome::Outcomes;
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(crate = "crate::objects", deny_unknown_fields)
+    derive(serde::Deserialize),
+    serde(try_from = "data::RawJoint")
 )]
 pub struct Joint {
     /// What a drawing would call it.
@@ -73,7 +77,6 @@ pub struct Joint {
     /// The bolt.
     pub bolt: JointBolt,
     /// Its nut; none where the stack ends in a [tapped part](super::TappedPart).
-    #[cfg_attr(feature = "serde", serde(default))]
     pub nut: Option<JointNut>,
     /// What it goes through.
     pub stack: Stack,
@@ -84,18 +87,18 @@ pub struct Joint {
     /// What it lives through.
     pub environment: Environment,
     /// How it is tightened; none if nobody says.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub tightening: Option<Tightening>,
     /// Rules for its length.
     pub rules: LengthRules,
     /// By which methods.
     pub methods: JointMethods,
     /// What the verdict is to speak of.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub scope: Scope,
     /// Modes that need not be decided here, each with a reason.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub set_aside: Vec<SetAside>,
+    /// Parts of the caller's own, in place of a listed bolt, bolt strength or nut. In data files they stand in those
+    /// places themselves.
+    pub own: OwnParts,
 }
 
 impl Joint {

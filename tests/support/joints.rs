@@ -273,6 +273,7 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         } else {
             Vec::new()
         },
+        own: OwnParts::default(),
     })
 }
 

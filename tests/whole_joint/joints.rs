@@ -77,6 +77,7 @@ pub fn frame() -> Joint {
         methods: JointMethods::machine_design(2.0),
         scope: Scope::Joint,
         set_aside: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

@@ -263,6 +263,7 @@ impl Screws {
         use PropertyClass::{Class8_8, Class10_9, Class12_9};
         let grade = strength.grade;
         match self.series.product() {
+            ScrewProduct::Own => false,
             ScrewProduct::HexCapScrew | ScrewProduct::HexBolt | ScrewProduct::HeavyHexBolt => {
                 strength.for_screws
                     && match grade {

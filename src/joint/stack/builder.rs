@@ -7,7 +7,7 @@ use super::{
     Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, NutWashers, Parts, Sleeve,
     Stack, TappedPart,
 };
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length, within};
 use crate::parts::SAME_LENGTH;
 use crate::spread::{Spread, ordered, sane_spread};
 use crate::units::{Length, degrees};
@@ -526,6 +526,10 @@ fn thicknesses(parts: &Parts) -> Result<(), Error> {
             if let Some(length) = length {
                 sane_length(quantity, length).map_err(|error| named(error, &washer.name))?;
             }
+        }
+        if let Some(hardness) = washer.hardness {
+            within("Vickers hardness", hardness, 1.0, 3000.0)
+                .map_err(|error| named(error, &washer.name))?;
         }
     }
     Ok(())

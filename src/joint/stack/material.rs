@@ -318,7 +318,7 @@ impl OwnMaterial {
 }
 
 /// A part of the caller's own has a name, for reports.
-pub(in crate::joint) fn own_name(part: &str, name: &str) -> Result<(), Error> {
+pub(crate) fn own_name(part: &str, name: &str) -> Result<(), Error> {
     if name.trim().is_empty() {
         return Err(Error::Mismatch(alloc::format!(
             "a {part} of your own wants a name"
@@ -357,7 +357,8 @@ impl fmt::Display for JointMaterial {
 #[cfg(feature = "serde")]
 mod text {
     use super::{JointMaterial, OwnMaterial};
-    use crate::joint::data::NameOr;
+    use crate::joint::data::ListedOr;
+    use alloc::string::String;
 
     impl serde::Serialize for JointMaterial {
         fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -370,10 +371,12 @@ mod text {
 
     impl<'de> serde::Deserialize<'de> for JointMaterial {
         fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            Ok(match NameOr::<OwnMaterial>::deserialize(deserializer)? {
-                NameOr::Name(name) => Self::Listed(name),
-                NameOr::Own(own) => Self::Own(own),
-            })
+            Ok(
+                match ListedOr::<String, OwnMaterial>::deserialize(deserializer)? {
+                    ListedOr::Listed(name) => Self::Listed(name),
+                    ListedOr::Own(own) => Self::Own(own),
+                },
+            )
         }
     }
 }

@@ -185,7 +185,8 @@ impl fmt::Display for JointTimber {
 #[cfg(feature = "serde")]
 mod text {
     use super::{JointTimber, OwnTimber};
-    use crate::joint::data::NameOr;
+    use crate::joint::data::ListedOr;
+    use alloc::string::String;
 
     impl serde::Serialize for JointTimber {
         fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
@@ -198,10 +199,12 @@ mod text {
 
     impl<'de> serde::Deserialize<'de> for JointTimber {
         fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            Ok(match NameOr::<OwnTimber>::deserialize(deserializer)? {
-                NameOr::Name(name) => Self::Listed(name),
-                NameOr::Own(own) => Self::Own(own),
-            })
+            Ok(
+                match ListedOr::<String, OwnTimber>::deserialize(deserializer)? {
+                    ListedOr::Listed(name) => Self::Listed(name),
+                    ListedOr::Own(own) => Self::Own(own),
+                },
+            )
         }
     }
 }

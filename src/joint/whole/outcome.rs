@@ -120,6 +120,10 @@ pub enum Need {
     NutFinish,
     /// Grade of the nut.
     NutGrade,
+    /// What a nut of the caller's own is proved to.
+    NutProof,
+    /// Hardness of a washer of the caller's own.
+    WasherHardness,
     /// Whether plies that bend add to the load along the axis.
     Prying,
     /// How the bolt is tightened.
@@ -188,7 +192,7 @@ impl Need {
     pub(super) const fn names_part(&self) -> bool {
         matches!(
             self,
-            Self::BoltFinish | Self::NutFinish | Self::NutGrade | Self::Tightening
+            Self::BoltFinish | Self::NutFinish | Self::NutGrade | Self::NutProof | Self::Tightening
         )
     }
 
@@ -226,6 +230,8 @@ impl Need {
             Self::BoltFinish => "coating of the bolt",
             Self::NutFinish => "coating of the nut",
             Self::NutGrade => "grade of the nut",
+            Self::NutProof => "proof of the nut",
+            Self::WasherHardness => "washer hardness",
             Self::Prying => "prying",
             Self::Tightening => "tightening",
             Self::ControlledPreload => "controlled preload",
@@ -282,6 +288,8 @@ impl fmt::Display for Need {
             Self::BoltFinish => "the coating of the bolt is not given",
             Self::NutFinish => "the coating of the nut is not given",
             Self::NutGrade => "the grade of the nut is not given",
+            Self::NutProof => "what the nut is proved to is not stated",
+            Self::WasherHardness => "how hard the washer is is not stated, and some are too soft for the bolt",
             Self::Prying => "nobody says whether plies that bend add to the load along the axis",
             Self::Tightening => "nobody says how the bolt is tightened",
             Self::ControlledPreload => "without a controlled preload there is nothing to count on",

@@ -47,6 +47,8 @@ pub enum ScrewProduct {
     /// Structural bolt of system HV, metric, EN 14399-4.
     #[cfg_attr(feature = "serde", serde(rename = "en_14399_4"))]
     En14399_4,
+    /// A bolt that the caller describes: see [`OwnScrew`](crate::joint::OwnScrew). No table knows it.
+    Own,
 }
 
 impl fmt::Display for ScrewProduct {
@@ -64,6 +66,7 @@ impl fmt::Display for ScrewProduct {
             Self::StructuralBolt => "heavy hex structural bolt ASME B18.2.6",
             Self::En14399_3 => "structural bolt EN 14399-3",
             Self::En14399_4 => "structural bolt EN 14399-4",
+            Self::Own => "bolt of one's own",
         })
     }
 }

@@ -10,8 +10,8 @@ use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::ShearMethod;
 use crate::tension::{
-    AiscClamping, AiscFatigue, EnFatigue, FatigueCriterion, FatigueStrengths, FatigueStress,
-    GammaMf, JointDiagram, MachineDesignFatigue,
+    AiscClamping, AiscFatigue, EnFatigue, EnduranceStrength, FatigueCriterion, FatigueStrengths,
+    FatigueStress, GammaMf, JointDiagram, MachineDesignFatigue,
 };
 use crate::units::Force;
 
@@ -210,6 +210,20 @@ fn aisc(
     Ok(check.by(by).warned(fatigue.cautions()))
 }
 
+/// The strengths of a grade, or those that the caller states: without a stated endurance there is none.
+fn strengths(case: &Case) -> Result<FatigueStrengths, Error> {
+    let stated = case.joint.own.strength.as_ref();
+    let endurance = stated.and_then(|own| own.endurance);
+    let (Some(endurance), Some(proof)) = (endurance, case.strength.proof_stress) else {
+        return FatigueStrengths::of_bolt(&case.strength);
+    };
+    FatigueStrengths::new(
+        EnduranceStrength::stated(endurance)?,
+        case.strength.tensile_strength,
+        proof,
+    )
+}
+
 /// By the machine-design system with the Goodman line, at the greatest preload.
 fn goodman(
     case: &Case,
@@ -219,7 +233,7 @@ fn goodman(
     preload: &JointPreload,
     out: &mut Outcomes,
 ) -> Result<Check, Error> {
-    let strengths = FatigueStrengths::of_bolt(&case.strength)?;
+    let strengths = strengths(case)?;
     let diagram = JointDiagram::new(springs.share, preload.greatest)?;
     let area = case.loads.tensile_stress_area;
     let stress = FatigueStress::of_joint(&diagram, area, least, greatest)?;

@@ -177,11 +177,10 @@ fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
         outside_code(own, why, out);
     }
     // EN 1993-1-8, 1.1 (recalled); the listed steels all are.
-    let is_beyond = |material: CaseMaterial| {
-        matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)))
-    };
+    let is_beyond = |material: CaseMaterial| matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)));
     if method == PlyMethod::En1993 && own.material.is_some_and(is_beyond) {
-        let why = "EN 1993-1-8 is written for steels up to S460, and the ply is stated to be stronger";
+        let why =
+            "EN 1993-1-8 is written for steels up to S460, and the ply is stated to be stronger";
         outside_code(own, why, out);
     }
 }

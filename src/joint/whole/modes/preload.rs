@@ -8,7 +8,7 @@ use super::springs::Springs;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
-use crate::joint::whole::case::Case;
+use crate::joint::whole::case::{Case, CaseNut, NutOf};
 use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
@@ -195,8 +195,15 @@ fn with_running_torque(case: &Case, form: &ShortForm) -> Result<ShortForm, Error
     let Some(nut) = lock.filter(|_| unsaid) else {
         return Ok(*form);
     };
+    if let NutOf::Own(own) = nut.of {
+        return Err(Error::NoValue {
+            quantity: "running torque",
+            subject: own.name.clone(),
+            reason: "it is a lock nut of one's own, and the tightening does not state it",
+        });
+    }
     // The tables go by the number of a metric class, "8" of "ISO 898-2 class 8".
-    let grade = nut.given.grade.map(|grade| grade.to_string());
+    let grade = nut.grade.map(|grade| grade.to_string());
     let class = grade
         .as_deref()
         .filter(|_| !case.thread.is_unified())
@@ -237,7 +244,7 @@ fn least_reached(
         case.joint.methods.slip,
         Slip::Resisted(SlipMethod::En1993 { .. })
     );
-    let style = case.nut().map(|nut| nut.given.style);
+    let style = case.nut().and_then(CaseNut::style);
     let is_set = match (case.joint.bolt.product, style) {
         (ScrewProduct::En14399_3, Some(NutStyle::En14399_3)) => true,
         (ScrewProduct::En14399_4, Some(NutStyle::En14399_4)) => {
@@ -345,7 +352,15 @@ fn thermal(
         unknown(case, Place::Joint, &Need::Stiffness, out);
         return Ok(());
     };
-    let bolt = Expansion::of_bolt(case.strength.grade);
+    let bolt = match &case.joint.own.strength {
+        Some(own) => own.expansion.ok_or(Need::Expansion),
+        None => Expansion::of_bolt(case.strength.grade)
+            .map(|row| {
+                out.warn(&row.cautions());
+                row.expansion
+            })
+            .map_err(|error| Need::Refused(Box::new(error))),
+    };
     let mut layers = Vec::with_capacity(case.plies.len());
     let mut all = true;
     for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
@@ -362,14 +377,13 @@ fn thermal(
     let bolt = match bolt {
         Ok(bolt) if all => bolt,
         Ok(_) => return Ok(()),
-        Err(error) => {
-            unknown(case, Place::Bolt(1), &Need::Refused(Box::new(error)), out);
+        Err(need) => {
+            unknown(case, Place::Bolt(1), &need, out);
             return Ok(());
         }
     };
-    out.warn(&bolt.cautions());
     let range = springs.elastic.thermal_range(
-        bolt.expansion,
+        bolt,
         &layers,
         celsius(20.0),
         environment.coldest,

@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use super::tension::Tension;
 use crate::error::Error;
+use crate::joint::JointWasher;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
@@ -399,13 +400,55 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
     }
 }
 
+/// A washer of the caller's own by the classes of ISO 898-3 that it is as hard as.
+fn soft_by_hardness(case: &Case, place: Place, washer: &JointWasher, out: &mut Outcomes) {
+    const CLASSES: [(f64, &str); 4] = [
+        (100.0, "100HV"),
+        (200.0, "200HV"),
+        (300.0, "300HV"),
+        (380.0, "380HV"),
+    ];
+    let is_never = |class: &str| {
+        WasherPairing::of(case.strength.grade, class)
+            .is_some_and(|row| row.standing == WasherStanding::Never)
+    };
+    // Timber gives way before a washer does.
+    let pressed = match place {
+        Place::Head => case.plies.first(),
+        _ => case.plies.last(),
+    };
+    if pressed.is_some_and(|ply| ply.timber.is_some()) {
+        return;
+    }
+    let too_soft = CLASSES.iter().rev().find(|(_, class)| is_never(class));
+    let Some((_, softest)) = too_soft else {
+        return;
+    };
+    let Some(hardness) = washer.hardness else {
+        out.missing(Mode::Washers, place, Need::WasherHardness);
+        return;
+    };
+    let reached = CLASSES.iter().rev().find(|(least, _)| hardness >= *least);
+    if reached.is_none_or(|(_, class)| is_never(class)) {
+        out.find(Finding::OwnWasherTooSoft {
+            place,
+            hardness,
+            class: softest,
+        });
+    }
+}
+
 /// Washers that are too soft for the class of the bolt, ISO 898-3.
 fn soft(case: &Case, out: &mut Outcomes) {
     let BoltGrade::Iso(_) = case.strength.grade else {
         return;
     };
     for place in [Place::Head, Place::Nut] {
-        let Some(style) = case.washer_at(place).and_then(|washer| washer.style) else {
+        let Some(washer) = case.washer_at(place) else {
+            continue;
+        };
+        let Some(style) = washer.style else {
+            soft_by_hardness(case, place, washer, out);
             continue;
         };
         // Of a style that comes in several classes the hardest may be meant.

@@ -70,6 +70,14 @@ fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
     else {
         return Ok(None);
     };
+    // Of a strength of the caller's own nobody says that it is that of steel.
+    let modulus = match &case.joint.own.strength {
+        None => STEEL,
+        Some(own) => match own.elastic_modulus {
+            Some(modulus) => modulus,
+            None => return Ok(None),
+        },
+    };
     let mut layers = Vec::with_capacity(moduli.len() + 4);
     let added = stack.washer_to_add_under_head().into_iter();
     for washer in added.cycle().take(candidate.washers_added_under_head) {
@@ -90,6 +98,6 @@ fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
         }
     }
     let sections = GripSections::of_screw(&candidate.screw, candidate.grip.nominal)?;
-    let bolt = BoltStiffness::shigley(case.thread, sections, STEEL)?;
+    let bolt = BoltStiffness::shigley(case.thread, sections, modulus)?;
     Ok(Some((bolt, layers)))
 }

@@ -47,10 +47,16 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             out.warn(&limit.cautions());
         }
     }
+    if case.joint.own.nut.is_some()
+        && (environment.hottest > celsius(35.0) || environment.coldest < celsius(-20.0))
+    {
+        let why = "of a nut of one's own nothing is known in heat or frost";
+        out.missing(MODE, Place::Nut, Need::Method(why));
+    }
     if let Some(finish) = case.joint.bolt.finish {
         coating(case, Part::Bolt, finish, out);
     }
-    if let Some(finish) = case.nut().and_then(|nut| nut.given.finish) {
+    if let Some(finish) = case.nut().and_then(|nut| nut.finish) {
         coating(case, Part::Nut, finish, out);
     }
 }

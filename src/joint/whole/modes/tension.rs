@@ -1,12 +1,13 @@
 //! Tension of the bolt: by the code for the whole load, and as a preloaded joint shares it.
 
+use super::CODE_OF_LISTED;
 use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, Need, NotConcerned, Tightening};
 use crate::preload::PreloadLimit;
-use crate::strength::bolt_tension::bolt_tension;
+use crate::strength::bolt_tension::{TensionMethod, bolt_tension};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::tension::JointDiagram;
 use crate::units::Force;
@@ -42,6 +43,14 @@ pub(super) fn check(
         };
     }
     let place = Place::Bolt(1);
+    let listed_only = !matches!(case.joint.methods.tension, TensionMethod::Proof { .. });
+    if case.joint.own.strength.is_some() && listed_only {
+        out.missing(MODE, place, Need::Method(CODE_OF_LISTED));
+        return Tension {
+            code: None,
+            greatest,
+        };
+    }
     let code = bolt_tension(
         case.thread,
         &case.strength,

@@ -384,7 +384,17 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
             .and_then(|timber| timber.compression_across(method));
         TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method)
     };
-    let tension = crate::strength::shear::en_tensile_strength(case.strength.grade)
+    let stated = case
+        .joint
+        .own
+        .strength
+        .as_ref()
+        .map(|own| own.tensile_strength);
+    let tension = stated
+        .map_or_else(
+            || crate::strength::shear::en_tensile_strength(case.strength.grade),
+            Ok,
+        )
         .map(|tensile| 0.9 * tensile * case.loads.tensile_stress_area);
     let capacity = bearing(Place::Head)
         .and_then(|head| en_axial_capacity(&head, &bearing(Place::Nut)?, tension.ok()));
