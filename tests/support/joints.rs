@@ -5,6 +5,7 @@
 
 use shankline::joint::*;
 use shankline::material::Finish;
+use shankline::parts::Locking;
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::ply::{EdgeFinish, SlotDirection};
@@ -236,7 +237,8 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         },
     )?;
     let said = |dice: &mut Dice| !dice.unsaid(silent);
-    let nut = if tapped {
+    let own = own_parts(dice, &thread, silent, tapped, finish);
+    let nut = if tapped || own.nut.is_some() {
         None
     } else {
         Some(JointNut {
@@ -248,9 +250,15 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
     Some(Joint {
         title: "joint of the dice (invented)".into(),
         bolt: JointBolt {
-            product: dice.one(trade.products),
+            product: match own.screw {
+                Some(_) => ScrewProduct::Own,
+                None => dice.one(trade.products),
+            },
             thread,
-            grade,
+            grade: match own.strength {
+                Some(_) => BoltGrade::Stated,
+                None => grade,
+            },
             length: None,
             finish: Some(finish).filter(|_| said(dice)),
         },
@@ -273,8 +281,62 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         } else {
             Vec::new()
         },
-        own: OwnParts::default(),
+        own,
     })
+}
+
+/// Bolt, strength and nut of the shop's own, now and then.
+fn own_parts(
+    dice: &mut Dice,
+    thread: &Thread,
+    silent: f64,
+    tapped: bool,
+    finish: Finish,
+) -> OwnParts {
+    let mut own = OwnParts::default();
+    let d = thread.nominal_diameter();
+    let said = |dice: &mut Dice| !dice.unsaid(silent);
+    if dice.now_and_then(8.0) {
+        // Whole numbers: they come back from a file as they went, also where a check stands at its very limit.
+        let breaks = dice.between(400.0, 1200.0).round();
+        let mut strength = OwnStrength::new("shop steel (invented)", megapascals(breaks));
+        strength.yield_strength = Some(megapascals((0.8 * breaks).round())).filter(|_| said(dice));
+        let proof = (breaks * dice.between(0.5, 0.79)).round();
+        strength.proof_stress = Some(megapascals(proof)).filter(|_| said(dice));
+        strength.endurance = Some(megapascals(0.1 * breaks)).filter(|_| said(dice));
+        strength.elastic_modulus = Some(megapascals(205e3)).filter(|_| said(dice));
+        strength.expansion = Some(ppm_per_kelvin(11.5)).filter(|_| said(dice));
+        own.strength = Some(strength);
+    }
+    if dice.now_and_then(6.0) {
+        let length = dice.between(3.0, 6.0) * d;
+        let start = dice.between(0.4, 0.7) * length;
+        let mut screw = OwnScrew::new(
+            "turned bolt (invented)",
+            length.plus_minus(0.03 * d),
+            dice.between(0.8, 1.0) * start,
+            start,
+        );
+        screw.bearing_diameter = Some(1.4 * d).filter(|_| said(dice));
+        screw.across_flats = Some(1.5 * d).filter(|_| said(dice));
+        own.screw = Some(screw);
+    }
+    if !tapped && dice.now_and_then(8.0) {
+        let locking = dice.one(&[Locking::None, Locking::Insert, Locking::AllMetal]);
+        let height = dice.between(0.6, 1.2) * d;
+        let mut nut = OwnNut::new(
+            "turned nut (invented)",
+            height.plus_minus(0.02 * d),
+            locking,
+        );
+        let proof = NutProof::Stress(megapascals(dice.between(500.0, 1300.0)));
+        nut.proof = Some(proof).filter(|_| said(dice));
+        nut.bearing_diameter = Some(1.4 * d).filter(|_| said(dice));
+        nut.across_flats = Some(1.5 * d).filter(|_| said(dice));
+        nut.finish = Some(finish).filter(|_| said(dice));
+        own.nut = Some(nut);
+    }
+    own
 }
 
 fn further(dice: &mut Dice, methods: JointMethods, timber: bool, inch: bool) -> JointMethods {
@@ -400,6 +462,9 @@ fn washer(dice: &mut Dice, around: &Surroundings) -> JointWasher {
     }
     if washer.style.is_none() && !dice.unsaid(around.silent) {
         washer = washer.diameters(dice.between(1.8, 3.0) * d, dice.between(1.05, 1.2) * d);
+    }
+    if washer.style.is_none() && !dice.unsaid(around.silent) {
+        washer = washer.hardness(dice.one(&[300.0, 200.0, 120.0]));
     }
     if around.metals && !dice.unsaid(around.silent) {
         washer = washer.metal(dice.one(&[Metal::Zinc, Metal::Steel, Metal::HotDipZinc]));

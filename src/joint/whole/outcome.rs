@@ -84,6 +84,8 @@ pub enum Need {
     YieldStrength,
     /// The tensile strength of the material: the tables have none, or its own description.
     TensileStrength,
+    /// Proof stress of a bolt of the caller's own.
+    ProofStress,
     /// Shear over tensile strength of a material of the caller's own.
     ShearRatio,
     /// What a material of the caller's own bears under a head or nut.
@@ -192,7 +194,12 @@ impl Need {
     pub(super) const fn names_part(&self) -> bool {
         matches!(
             self,
-            Self::BoltFinish | Self::NutFinish | Self::NutGrade | Self::NutProof | Self::Tightening
+            Self::BoltFinish
+                | Self::NutFinish
+                | Self::NutGrade
+                | Self::NutProof
+                | Self::ProofStress
+                | Self::Tightening
         )
     }
 
@@ -212,6 +219,7 @@ impl Need {
             Self::Material => "material",
             Self::YieldStrength => "yield strength",
             Self::TensileStrength => "tensile strength",
+            Self::ProofStress => "proof stress of the bolt",
             Self::ShearRatio => "shear ratio",
             Self::SurfacePressure => "surface pressure",
             Self::Expansion => "coefficient of expansion",
@@ -265,6 +273,7 @@ impl fmt::Display for Need {
             Self::Material => "its material is not given",
             Self::YieldStrength => "no yield strength of its material is known",
             Self::TensileStrength => "no tensile strength of its material is known",
+            Self::ProofStress => "the proof stress of the bolt is not stated, and its yield strength does not stand in for it",
             Self::ShearRatio => "the shear strength of its material, over the tensile one, is not stated",
             Self::SurfacePressure => "what its material bears under a head or nut is not stated",
             Self::Expansion => "the coefficient of expansion of its material is not stated",

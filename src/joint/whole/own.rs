@@ -54,7 +54,7 @@ impl OwnParts {
 /// use shankline::units::megapascals;
 /// let mut turned = OwnStrength::new("shop steel 42, turned (invented)", megapascals(900.0));
 /// turned.yield_strength = Some(megapascals(700.0));
-/// assert_eq!(turned.proof_stress, None); // machine design takes 0.85 of the yield strength
+/// assert_eq!(turned.proof_stress, None); // sheared it may hold; pulled it stays undecided
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(

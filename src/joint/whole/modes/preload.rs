@@ -5,6 +5,7 @@ use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::springs::Springs;
+use super::tension::proof_unsaid;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
@@ -52,6 +53,7 @@ pub(super) fn check(
         }
         Some(Tightening::Torque(torque)) => torque,
     };
+    proof_unsaid(case, Mode::Tightening, out);
     match worked(case, torque, springs, out) {
         Ok(preload) => Some(preload),
         Err(error) => {
