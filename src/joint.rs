@@ -56,7 +56,10 @@
 //! self-describing format, and results written to it. Quantities are text with a unit (`"20 kN"`,
 //! `"10 +/- 0.3 mm"`) or objects of value and unit; threads and grades are text as the trade writes it; names of
 //! products, styles and methods are those of the variants in snake case (`iso_4014`). Fields that are not known
-//! are refused by name. Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
+//! are refused by name. A part of your own stands as an object where the name of a listed one would: the `grade` and
+//! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
+//! ply ([`OwnMaterial`], [`OwnTimber`]). A washer needs its `style` alone, which has its thickness, or figures of its own.
+//! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
 //! for `design_joint`.
 //!

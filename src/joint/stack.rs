@@ -121,23 +121,27 @@ pub(super) struct Parts {
 /// The thickness of a washer that has that of its style: a file need not say it, and a stack is not built with it.
 pub(super) const OF_STYLE: Spread<Length> = Spread::exact(crate::units::millimetres(0.0));
 
-#[cfg(feature = "serde")]
 impl Parts {
     /// The stack, with washers of a style as thick as that is for a thread.
+    #[cfg(feature = "serde")]
     pub(super) fn for_thread(mut self, thread: &Thread) -> Result<Stack, Error> {
-        let at_nut = self.washers_under_nut.as_mut().map(|own| &mut own.washer);
-        let washers = self
-            .washers_under_head
-            .iter_mut()
-            .chain(&mut self.other_washers_under_nut)
-            .chain(&mut self.washer_to_add_under_head)
-            .chain(at_nut);
-        for washer in washers {
-            if let Some(style) = washer.style.filter(|_| washer.thickness == OF_STYLE) {
+        for washer in self.drafts() {
+            if let Some(style) = washer.style {
                 washer.thickness = Washer::find(style, thread)?.thickness()?;
             }
         }
         self.try_into()
+    }
+
+    /// Washers whose thickness was left to their style.
+    fn drafts(&mut self) -> impl Iterator<Item = &mut JointWasher> {
+        let at_nut = self.washers_under_nut.as_mut().map(|own| &mut own.washer);
+        self.washers_under_head
+            .iter_mut()
+            .chain(&mut self.other_washers_under_nut)
+            .chain(&mut self.washer_to_add_under_head)
+            .chain(at_nut)
+            .filter(|washer| washer.style.is_some() && washer.thickness == OF_STYLE)
     }
 }
 
@@ -204,7 +208,13 @@ impl serde::Serialize for Stack {
 
 impl TryFrom<Parts> for Stack {
     type Error = Error;
-    fn try_from(parts: Parts) -> Result<Self, Error> {
+    fn try_from(mut parts: Parts) -> Result<Self, Error> {
+        if let Some(washer) = parts.drafts().next() {
+            return Err(Error::Mismatch(alloc::format!(
+                "the thickness of \"{}\" is not given: a stack alone has no thread to look it up for",
+                washer.name
+            )));
+        }
         StackBuilder::of(parts).build()
     }
 }
