@@ -96,6 +96,9 @@ fn report(
 
 /// What closes the joint, as a length search sees it.
 fn end(joint: &Joint) -> Result<NutEnd, shankline::Error> {
+    if let Some(own) = &joint.own.nut {
+        return NutEnd::with_height(own.height);
+    }
     match (joint.nut, joint.stack.tapped_part()) {
         (Some(nut), _) => NutEnd::of(Nut::find(nut.style, &joint.bolt.thread)?),
         (None, part) => {

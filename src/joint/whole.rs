@@ -52,6 +52,7 @@ use outcome::Outcomes;
 /// | stripping, pairing, fit, locking, reuse | [`JointNut`], [`Finish`](super::Finish), [`TappedPart`](super::TappedPart), [`Environment`] |
 /// | pressure under head and nut | [`JointWasher`](super::JointWasher) |
 /// | heat, corrosion, brittle bolts | [`Environment`]; finishes; [`JointPly::metal`](super::JointPly::metal) |
+/// | parts that no table has | [`OwnParts`], [`OwnMaterial`](super::OwnMaterial), [`OwnTimber`](super::OwnTimber), [`JointWasher::diameters`](super::JointWasher::diameters) |
 /// | timber | [`JointPly::timber`](super::JointPly::timber), [`JointMethods::timber`] |
 ///
 /// What is not described and matters makes the verdict undecided, and [`Verdict::to_decide`] names it.

@@ -54,6 +54,15 @@ fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
 
 /// Mean diameter on which head or nut turns, on the safe side: the smaller of their faces over the bolt itself.
 pub(super) fn bearing_diameter(case: &Case) -> Length {
+    // A head or nut of the caller's own may have any width over that of the thread.
+    let own = &case.joint.own;
+    let unsaid = [
+        own.screw.as_ref().map(|screw| screw.bearing_diameter),
+        own.nut.as_ref().map(|nut| nut.bearing_diameter),
+    ];
+    if unsaid.contains(&Some(None)) {
+        return case.diameter;
+    }
     let outer = sides(case)
         .filter_map(|side| side.face.as_ref().ok())
         .map(|face| face.outer_min)
