@@ -179,6 +179,11 @@ pub(super) fn neighbours(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcom
             found = true;
         }
     }
+    let has_neighbours = ply.pitch.or(ply.gauge).is_some();
+    if has_neighbours && super::seat::is_own_width_unsaid(case) {
+        let why = "how wide a head or nut of one's own is is not stated: neighbouring ones may lie on each other";
+        out.missing(Mode::Distances, own.place, Need::Method(why));
+    }
     found
 }
 

@@ -52,15 +52,19 @@ fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
     })
 }
 
-/// Mean diameter on which head or nut turns, on the safe side: the smaller of their faces over the bolt itself.
-pub(super) fn bearing_diameter(case: &Case) -> Length {
-    // A head or nut of the caller's own may have any width over that of the thread.
+/// Whether a head or nut of the caller's own may have any width over that of the thread.
+pub(super) fn is_own_width_unsaid(case: &Case) -> bool {
     let own = &case.joint.own;
-    let unsaid = [
+    let widths = [
         own.screw.as_ref().map(|screw| screw.bearing_diameter),
         own.nut.as_ref().map(|nut| nut.bearing_diameter),
     ];
-    if unsaid.contains(&Some(None)) {
+    widths.contains(&Some(None))
+}
+
+/// Mean diameter on which head or nut turns, on the safe side: the smaller of their faces over the bolt itself.
+pub(super) fn bearing_diameter(case: &Case) -> Length {
+    if is_own_width_unsaid(case) {
         return case.diameter;
     }
     let outer = sides(case)
