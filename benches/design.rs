@@ -66,6 +66,7 @@ fn start(bolt: JointBolt, style: NutStyle) -> Joint {
         scope: Scope::Joint,
         set_aside: Vec::new(),
         granted: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

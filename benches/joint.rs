@@ -75,6 +75,7 @@ fn joint(length: Option<Length>) -> Joint {
         scope: Scope::Joint,
         set_aside: Vec::new(),
         granted: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

@@ -8,7 +8,7 @@
 //! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
 //! | [`AgainstAdvice`](Caution::AgainstAdvice) | keep to the advice, or show by test or analysis that it may be left |
-//! | [`TypicalStrength`](Caution::TypicalStrength), [`StatedStrength`](Caution::StatedStrength) | take a specified minimum, or answer for the strength |
+//! | [`TypicalStrength`](Caution::TypicalStrength), [`Stated`](Caution::Stated) | take a specified minimum or a listed part, or answer for the figures |
 //! | [`BasicMinorArea`](Caution::BasicMinorArea) | take off what the sentence names |
 //! | [`ProvisionalSurfacePressure`](Caution::ProvisionalSurfacePressure), [`CommonPractice`](Caution::CommonPractice) | rest nothing on it that could hurt someone without a test or a source |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
@@ -51,8 +51,11 @@ pub enum Caution {
         /// The method and edition.
         method: &'static str,
     },
-    /// The strengths of the bolt are the caller's own.
-    StatedStrength,
+    /// The figures of a part are the caller's own.
+    Stated {
+        /// Of which part.
+        part: StatedPart,
+    },
     /// No hexagon bolts or screws are made of the grade: only studs, sems, structural bolts or socket
     /// screws.
     NotForScrews,
@@ -116,6 +119,48 @@ pub enum Caution {
         )]
         fraction: Ratio,
     },
+}
+
+/// A kind of part whose figures a caller may state.
+///
+/// ```
+/// use shankline::caution::{Caution, StatedPart};
+/// let caution = Caution::Stated { part: StatedPart::BoltStrength };
+/// assert!(caution.to_string().starts_with("The strengths of the bolt were stated by the caller"));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum StatedPart {
+    /// Strengths of a bolt.
+    BoltStrength,
+    /// Lengths and head of a bolt.
+    Bolt,
+    /// Size and strength of a nut.
+    Nut,
+    /// Size or hardness of a washer.
+    Washer,
+    /// Strengths and other figures of the material of a ply or tapped part.
+    Material,
+    /// Figures of a timber.
+    Timber,
+}
+
+impl fmt::Display for StatedPart {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::BoltStrength => "strengths of the bolt",
+            Self::Bolt => "dimensions of the bolt",
+            Self::Nut => "dimensions and strength of the nut",
+            Self::Washer => "figures of a washer",
+            Self::Material => "figures of a material",
+            Self::Timber => "figures of a timber",
+        })
+    }
 }
 
 impl Caution {
@@ -232,8 +277,9 @@ impl fmt::Display for Caution {
                 f,
                 "The formulas and numbers of {method} were recalled and not read in it; check them there."
             ),
-            Self::StatedStrength => f.write_str(
-                "The strengths of the bolt were stated by the caller; nothing here vouches for them.",
+            Self::Stated { part } => write!(
+                f,
+                "The {part} were stated by the caller; nothing here vouches for them."
             ),
             Self::NotForScrews => f.write_str(
                 "No hexagon bolts or cap screws are made of this grade, only other parts (studs, sems, \

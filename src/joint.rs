@@ -56,7 +56,10 @@
 //! self-describing format, and results written to it. Quantities are text with a unit (`"20 kN"`,
 //! `"10 +/- 0.3 mm"`) or objects of value and unit; threads and grades are text as the trade writes it; names of
 //! products, styles and methods are those of the variants in snake case (`iso_4014`). Fields that are not known
-//! are refused by name. Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
+//! are refused by name. A part of your own stands as an object where the name of a listed one would: the `grade` and
+//! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
+//! ply ([`OwnMaterial`], [`OwnTimber`]). A washer needs its `style` alone, which has its thickness, or figures of its own.
+//! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
 //! for `design_joint`.
 //!
@@ -125,14 +128,16 @@ pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::LengthSearch;
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
+pub(crate) use stack::own_name;
 pub use stack::{
-    Gap, HeadSeat, JointPly, JointWasher, Plane, Sleeve, Stack, StackBuilder, TappedHole,
-    TappedPart,
+    Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, MaterialKind, OwnMaterial,
+    OwnTimber, Plane, Sleeve, Stack, StackBuilder, TappedHole, TappedPart, TimberFigures,
 };
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
     Account, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad, JointMethods,
-    JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, Pattern, Prying,
-    RenderedSheet, RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip,
-    Tightening, TorqueTightening, Verdict, Word,
+    JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, NutProof, OwnNut,
+    OwnParts, OwnScrew, OwnStrength, Pattern, Prying, RenderedSheet, RenderedVerdict, Repeats,
+    Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening, TorqueTightening, Verdict,
+    Word,
 };

@@ -81,7 +81,7 @@
 //! search, a shear check and a preload need; the types of a whole joint are in [`joint`].
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`,
-//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`,
+//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`, `own_parts`,
 //! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!
 //! # Conventions
@@ -222,8 +222,9 @@ pub mod prelude {
     pub use crate::error::Error;
     pub use crate::joint::{
         CutRule, Environment, Fact, Finish, Given, Joint, JointBolt, JointBuilder, JointLoad,
-        JointMethods, JointNut, JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, Pattern,
-        Report, ReportStyle, Scope, Sheet, Stack, Tightening, TorqueTightening, Verdict, Word,
+        JointMethods, JointNut, JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, OwnParts,
+        Pattern, Report, ReportStyle, Scope, Sheet, Stack, Tightening, TorqueTightening, Verdict,
+        Word,
     };
     pub use crate::material::{
         AstmGrade, BoltGrade, BoltStrength, NutGrade, NutStrength, NutTapping, PropertyClass,

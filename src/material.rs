@@ -39,7 +39,7 @@ pub use nut::{NutGrade, NutStrength};
 pub use sae::SaeGrade;
 pub use stainless::StainlessClass;
 
-use crate::caution::{Caution, Cautions};
+use crate::caution::{Caution, Cautions, StatedPart};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
@@ -404,7 +404,9 @@ impl BoltStrength {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        let stated = self.provenance.is_none().then_some(Caution::StatedStrength);
+        let stated = self.provenance.is_none().then_some(Caution::Stated {
+            part: StatedPart::BoltStrength,
+        });
         let product = (!self.for_screws).then_some(Caution::NotForScrews);
         let memory = self
             .provenance

@@ -296,6 +296,7 @@ fn joint(random: &mut Random, parts: &Catalogue) -> Joint {
         scope,
         set_aside,
         granted: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 
@@ -823,6 +824,7 @@ fn hanger() -> Joint {
         scope: Scope::Joint,
         set_aside: Vec::new(),
         granted: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

@@ -118,7 +118,7 @@ fn special_washers_do_not_take_the_weight_of_others() {
     value["stack"]["washers_under_nut"] = json!({ "thickness": "2.5 mm", "count": 1 });
     let space = threads(&["M12"]).washers([WasherStyle::Iso7089]);
     let plain = joint(&value).design(&space, &[Objective::Mass]).unwrap();
-    value["stack"]["other_washers_under_nut"] = json!([{ "name": "square washer", "thickness": "0.1 mm", "outside": "30 mm", "inside": "13 mm" }]);
+    value["stack"]["other_washers_under_nut"] = json!([{ "name": "square washer", "thickness": "0.1 mm", "outside": "30 mm", "inside": "13 mm", "hardness": 200 }]);
     let special = joint(&value).design(&space, &[Objective::Mass]).unwrap();
     let (plain, special) = (plain.best().unwrap(), special.best().unwrap());
     assert_eq!(

@@ -3,8 +3,8 @@
 use core::fmt;
 
 use crate::units::{
-    Angle, Area, Force, Length, Ratio, Shown, Stiffness, Stress, TemperatureInterval,
-    ThermodynamicTemperature, Torque, UnitSystem, decimals_for, shown,
+    Angle, Area, Density, Force, Length, Ratio, Shown, Stiffness, Stress, TemperatureCoefficient,
+    TemperatureInterval, ThermodynamicTemperature, Torque, UnitSystem, decimals_for, shown,
 };
 
 /// A value of any kind, for messages and derivations.
@@ -34,6 +34,10 @@ pub enum Amount {
     Temperature(ThermodynamicTemperature),
     /// A change of temperature.
     TemperatureChange(TemperatureInterval),
+    /// A density.
+    Density(Density),
+    /// A coefficient of expansion.
+    Expansion(TemperatureCoefficient),
     /// A number without unit.
     Number(f64),
     /// A count of things.
@@ -53,6 +57,8 @@ impl fmt::Display for Amount {
             Self::Stiffness(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
             Self::Temperature(v) => write!(f, "{:.1} ({:.1})", shown(v, Si), shown(v, UsCustomary)),
             Self::TemperatureChange(v) => write!(f, "{:.1} K ({:.1} °F)", v.value, v.value * 1.8),
+            Self::Density(v) => write!(f, "{:.1}", shown(v, Si)),
+            Self::Expansion(v) => write!(f, "{:.2} ({:.2})", shown(v, Si), shown(v, UsCustomary)),
             Self::Number(v) => write!(f, "{v}"),
             Self::Count(v) => write!(f, "{v}"),
         }
@@ -71,7 +77,7 @@ macro_rules! amount_from {
 amount_from!(
     Length => Length, Area => Area, Force => Force, Stress => Stress, Torque => Torque,
     Angle => Angle, Stiffness => Stiffness, ThermodynamicTemperature => Temperature,
-    TemperatureInterval => TemperatureChange, f64 => Number, usize => Count
+    TemperatureInterval => TemperatureChange, Density => Density, TemperatureCoefficient => Expansion, f64 => Number, usize => Count
 );
 
 impl From<Ratio> for Amount {
@@ -93,6 +99,8 @@ impl Amount {
             Self::Stiffness(v) => v.value,
             Self::Temperature(v) => v.value,
             Self::TemperatureChange(v) => v.value,
+            Self::Density(v) => v.value,
+            Self::Expansion(v) => v.value,
             Self::Number(v) => v,
             // Counts are small: exact.
             #[allow(clippy::cast_precision_loss)]
@@ -147,6 +155,8 @@ impl fmt::Display for ShownAmount {
                     UnitSystem::UsCustomary => write!(f, "{:.1} °F", v.value * 1.8),
                 };
             }
+            Amount::Density(v) => shown(v, self.system),
+            Amount::Expansion(v) => shown(v, self.system),
             Amount::Number(v) => return write_number(f, v),
             Amount::Count(v) => return write!(f, "{v}"),
         };
@@ -198,6 +208,8 @@ impl serde::Serialize for Amount {
             Self::Stiffness(v) => serialize(v, serializer),
             Self::Temperature(v) => serialize(v, serializer),
             Self::TemperatureChange(v) => serialize_value_and_unit(v.value, "K", serializer),
+            Self::Density(v) => serialize(v, serializer),
+            Self::Expansion(v) => serialize(v, serializer),
             Self::Number(v) => serializer.serialize_f64(*v),
             Self::Count(v) => v.serialize(serializer),
         }

@@ -3,17 +3,53 @@
 use alloc::{
     format,
     string::{String, ToString},
+    vec::Vec,
 };
 
-use serde::{Deserialize, Serialize};
+use core::fmt;
+use core::marker::PhantomData;
 
-use super::stack::NutWashers;
-use super::{CutRule, JointPly, JointWasher};
+use serde::de::value::MapAccessDeserializer;
+use serde::de::{self, IntoDeserializer, MapAccess, Visitor};
+use serde::{Deserialize, Deserializer, Serialize};
+
+use super::stack::{NutWashers, OF_STYLE};
+use super::{CutRule, JointMaterial, JointPly, JointTimber, JointWasher};
 use crate::strength::ply::{EdgeFinish, Slot};
 use crate::tables::galvanic::Metal;
 use crate::tables::washers::WasherStyle;
 use crate::units::Measured;
 use crate::units::quantity::{RawQuantity, RawSpread};
+
+/// A part as it stands in a file: the name of a listed one as text, or one of the caller's own as an object.
+pub(crate) enum ListedOr<L, O> {
+    Listed(L),
+    Own(O),
+}
+
+impl<'de, L: Deserialize<'de>, O: Deserialize<'de>> Deserialize<'de> for ListedOr<L, O> {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        deserializer.deserialize_any(ListedOrVisitor(PhantomData))
+    }
+}
+
+struct ListedOrVisitor<L, O>(PhantomData<(L, O)>);
+
+impl<'de, L: Deserialize<'de>, O: Deserialize<'de>> Visitor<'de> for ListedOrVisitor<L, O> {
+    type Value = ListedOr<L, O>;
+
+    fn expecting(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str("a name of the tables as text, or an object that describes a part of your own")
+    }
+
+    fn visit_str<E: de::Error>(self, name: &str) -> Result<Self::Value, E> {
+        L::deserialize(name.into_deserializer()).map(ListedOr::Listed)
+    }
+
+    fn visit_map<A: MapAccess<'de>>(self, map: A) -> Result<Self::Value, A::Error> {
+        O::deserialize(MapAccessDeserializer::new(map)).map(ListedOr::Own)
+    }
+}
 
 #[derive(Clone, Debug, Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
@@ -23,9 +59,9 @@ pub(crate) struct RawPly {
     #[serde(default)]
     crush: Option<RawQuantity>,
     #[serde(default)]
-    material: Option<String>,
+    material: Option<JointMaterial>,
     #[serde(default)]
-    timber: Option<String>,
+    timber: Option<JointTimber>,
     #[serde(default)]
     grain_angle: Option<RawQuantity>,
     #[serde(default)]
@@ -93,7 +129,9 @@ impl TryFrom<RawPly> for JointPly {
 pub(crate) struct RawWasher {
     #[serde(default)]
     name: Option<String>,
-    thickness: RawSpread,
+    /// That of its style, if it is left out and the thread is known.
+    #[serde(default)]
+    thickness: Option<RawSpread>,
     #[serde(default)]
     style: Option<WasherStyle>,
     #[serde(default)]
@@ -102,6 +140,8 @@ pub(crate) struct RawWasher {
     outside: Option<RawQuantity>,
     #[serde(default)]
     inside: Option<RawQuantity>,
+    #[serde(default)]
+    hardness: Option<f64>,
     /// Only for those under the nut that a search may add to.
     #[serde(default)]
     count: Option<usize>,
@@ -114,11 +154,17 @@ impl RawWasher {
             (None, Some(style)) => style.to_string(),
             (None, None) => "washer".into(),
         };
+        let thickness = match (&self.thickness, self.style) {
+            (Some(raw), _) => raw.named(&format!("thickness of \"{name}\""))?,
+            (None, Some(_)) => OF_STYLE,
+            (None, None) => return Err(format!("missing field `thickness` of \"{name}\"")),
+        };
         let washer = JointWasher {
-            thickness: self.thickness.named(&format!("thickness of \"{name}\""))?,
+            thickness,
             outside: optional(self.outside.as_ref(), "outside", &name)?,
             inside: optional(self.inside.as_ref(), "inside", &name)?,
             style: self.style,
+            hardness: self.hardness,
             metal: self.metal,
             name: name.into(),
         };
@@ -130,10 +176,43 @@ impl TryFrom<RawWasher> for JointWasher {
     type Error = String;
     fn try_from(raw: RawWasher) -> Result<Self, String> {
         match raw.washer()? {
+            (washer, None) if washer.thickness == OF_STYLE => Err(format!(
+                "missing field `thickness` of \"{}\": only a joint has a thread to look it up for",
+                washer.name
+            )),
             (washer, None) => Ok(washer),
             (_, Some(_)) => Err("unknown field `count`: only `washers_under_nut` has one".into()),
         }
     }
+}
+
+/// A washer whose thickness may still have to be looked up.
+#[derive(Deserialize)]
+#[serde(try_from = "RawWasher")]
+struct Draft(JointWasher);
+
+impl TryFrom<RawWasher> for Draft {
+    type Error = String;
+    fn try_from(raw: RawWasher) -> Result<Self, String> {
+        if raw.count.is_some() {
+            return JointWasher::try_from(raw).map(Self);
+        }
+        raw.washer().map(|(washer, _)| Self(washer))
+    }
+}
+
+pub(crate) fn draft_washers<'de, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Vec<JointWasher>, D::Error> {
+    let drafts = Vec::<Draft>::deserialize(deserializer)?;
+    Ok(drafts.into_iter().map(|draft| draft.0).collect())
+}
+
+pub(crate) fn draft_washer<'de, D: Deserializer<'de>>(
+    deserializer: D,
+) -> Result<Option<JointWasher>, D::Error> {
+    let draft = Option::<Draft>::deserialize(deserializer)?;
+    Ok(draft.map(|draft| draft.0))
 }
 
 impl TryFrom<RawWasher> for NutWashers {

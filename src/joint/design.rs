@@ -96,6 +96,7 @@ impl Joint {
     ///     scope: Scope::Joint,
     ///     set_aside: Vec::new(),
     ///     granted: Vec::new(),
+    ///     own: OwnParts::default(),
     /// };
     /// let space = DesignSpace::new()
     ///     .threads(["M10".parse()?, "M12".parse()?, "M16".parse()?, "M20".parse()?])
@@ -125,6 +126,13 @@ impl Joint {
     /// # }
     /// ```
     pub fn design(&self, space: &DesignSpace, objectives: &[Objective]) -> Result<Designs, Error> {
+        if !self.own.is_empty() {
+            return Err(Error::Mismatch(
+                "the search chooses among listed bolts and nuts, and would put them in place of those of your own: \
+                 check the joint as it is"
+                    .into(),
+            ));
+        }
         self.load.validate()?;
         self.methods.checked()?;
         self.environment.check()?;

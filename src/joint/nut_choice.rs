@@ -393,6 +393,20 @@ impl NutOption {
         })
     }
 
+    /// A nut of the caller's own, of which the lock is known and no style.
+    pub(super) fn of_own(
+        locking: Locking,
+        thread: &Thread,
+        environment: &Environment,
+    ) -> Result<Self, Error> {
+        environment.check()?;
+        Ok(Self {
+            locking,
+            styles: Vec::new(),
+            reasons: reasons(locking, false, thread, environment),
+        })
+    }
+
     /// Whether nothing speaks against it.
     ///
     /// ```

@@ -619,7 +619,8 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
     for (ply, number) in stack.plies().iter().zip(1..) {
         layers.push(ReportLayer {
             hole: ply.hole.map(tidy),
-            material: ply.material.clone().or_else(|| ply.timber.clone()),
+            material: (ply.material.as_ref().map(ToString::to_string))
+                .or_else(|| ply.timber.as_ref().map(ToString::to_string)),
             ..layer(LayerKind::Ply, &ply.name, ply.thickness)
         });
         if let Some(gap) = stack.gap_after(number) {

@@ -87,32 +87,6 @@ pub enum CutRule {
 }
 
 impl LengthRules {
-    /// The rules of a [`RuleSet`](super::RuleSet) by its name, as a file may have it: `fabrication`, `rcsc`,
-    /// `en_1090_preloaded` and so on. Cuts go by whole millimetres, or with `_inch` at the end of the name by
-    /// sixteenths.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::UnknownName`] with the names there are.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(LengthRules::named("fabrication_inch")?, LengthRules::fabrication(UnitSystem::UsCustomary));
-    /// assert!(LengthRules::named("usual").is_err());
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn named(name: &str) -> Result<Self, Error> {
-        let name = name.trim();
-        let (set, system) = match name.strip_suffix("_inch") {
-            Some(set) => (set, UnitSystem::UsCustomary),
-            None => (name, UnitSystem::Si),
-        };
-        let set: super::RuleSet = set.parse()?;
-        Ok(set.rules(system))
-    }
-
     /// General fabrication: 2 to 5 pitches past the nut, at most three washers under the nut, cuts
     /// to 1/16 in or 1 mm held within 1/64 in or 0.5 mm.
     ///

@@ -4,21 +4,30 @@ use alloc::vec::Vec;
 
 use super::Candidate;
 use crate::error::{Error, not_negative};
+#[cfg(feature = "serde")]
+use crate::parts::Washer;
 use crate::parts::{ScrewLength, Zone};
 use crate::spread::Spread;
+#[cfg(feature = "serde")]
+use crate::thread::Thread;
 use crate::units::Length;
 
 mod builder;
 mod features;
+mod material;
 mod ply;
 mod statics;
 #[cfg(test)]
 mod tests;
+mod timber;
 mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
+pub(crate) use material::own_name;
+pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub use ply::JointPly;
+pub use timber::{JointTimber, OwnTimber, TimberFigures};
 pub use washer::JointWasher;
 
 /// A stack of plies with the washers that are always there, in order from the head.
@@ -72,9 +81,19 @@ pub struct Stack {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
-struct Parts {
+pub(super) struct Parts {
+    #[cfg_attr(
+        feature = "serde",
+        serde(deserialize_with = "super::data::draft_washers")
+    )]
     washers_under_head: Vec<JointWasher>,
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Option::is_none",
+            deserialize_with = "super::data::draft_washer"
+        )
+    )]
     washer_to_add_under_head: Option<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
     head_seat: HeadSeat,
@@ -85,12 +104,45 @@ struct Parts {
     sleeves: Vec<Sleeve>,
     shear_planes: Vec<usize>,
     washers_under_nut: Option<NutWashers>,
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Vec::is_empty",
+            deserialize_with = "super::data::draft_washers"
+        )
+    )]
     other_washers_under_nut: Vec<JointWasher>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     spot_face_under_nut: Option<Spread<Length>>,
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     tapped_part: Option<TappedPart>,
+}
+
+/// The thickness of a washer that has that of its style: a file need not say it, and a stack is not built with it.
+pub(super) const OF_STYLE: Spread<Length> = Spread::exact(crate::units::millimetres(0.0));
+
+impl Parts {
+    /// The stack, with washers of a style as thick as that is for a thread.
+    #[cfg(feature = "serde")]
+    pub(super) fn for_thread(mut self, thread: &Thread) -> Result<Stack, Error> {
+        for washer in self.drafts() {
+            if let Some(style) = washer.style {
+                washer.thickness = Washer::find(style, thread)?.thickness()?;
+            }
+        }
+        self.try_into()
+    }
+
+    /// Washers whose thickness was left to their style.
+    fn drafts(&mut self) -> impl Iterator<Item = &mut JointWasher> {
+        let at_nut = self.washers_under_nut.as_mut().map(|own| &mut own.washer);
+        self.washers_under_head
+            .iter_mut()
+            .chain(&mut self.other_washers_under_nut)
+            .chain(&mut self.washer_to_add_under_head)
+            .chain(at_nut)
+            .filter(|washer| washer.style.is_some() && washer.thickness == OF_STYLE)
+    }
 }
 
 /// Washers of one kind under the nut.
@@ -156,7 +208,13 @@ impl serde::Serialize for Stack {
 
 impl TryFrom<Parts> for Stack {
     type Error = Error;
-    fn try_from(parts: Parts) -> Result<Self, Error> {
+    fn try_from(mut parts: Parts) -> Result<Self, Error> {
+        if let Some(washer) = parts.drafts().next() {
+            return Err(Error::Mismatch(alloc::format!(
+                "the thickness of \"{}\" is not given: a stack alone has no thread to look it up for",
+                washer.name
+            )));
+        }
         StackBuilder::of(parts).build()
     }
 }

@@ -11,12 +11,16 @@ use crate::error::Error;
 
 mod builder;
 mod case;
+#[cfg(feature = "serde")]
+mod data;
 mod findings;
 mod granted;
 mod load;
+mod material;
 mod methods;
 mod modes;
 mod outcome;
+mod own;
 mod parts;
 mod report;
 mod sheet;
@@ -29,6 +33,7 @@ pub use granted::{Fact, Granted};
 pub use load::{JointLoad, Prying, Repeats};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
+pub use own::{NutProof, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
@@ -55,6 +60,7 @@ use outcome::Outcomes;
 /// | stripping, pairing, fit, locking, reuse | [`JointNut`], [`Finish`](super::Finish), [`TappedPart`](super::TappedPart), [`Environment`] |
 /// | pressure under head and nut | [`JointWasher`](super::JointWasher) |
 /// | heat, corrosion, brittle bolts | [`Environment`]; finishes; [`JointPly::metal`](super::JointPly::metal) |
+/// | parts that no table has | [`OwnParts`], [`OwnMaterial`](super::OwnMaterial), [`OwnTimber`](super::OwnTimber), [`JointWasher::diameters`](super::JointWasher::diameters) |
 /// | timber | [`JointPly::timber`](super::JointPly::timber), [`JointMethods::timber`] |
 ///
 /// What is not described and matters makes the verdict undecided, and [`Verdict::to_decide`] names it.
@@ -71,8 +77,8 @@ use outcome::Outcomes;
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
     feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(crate = "crate::objects", deny_unknown_fields)
+    derive(serde::Deserialize),
+    serde(try_from = "data::RawJoint")
 )]
 pub struct Joint {
     /// What a drawing would call it.
@@ -80,7 +86,6 @@ pub struct Joint {
     /// The bolt.
     pub bolt: JointBolt,
     /// Its nut; none where the stack ends in a [tapped part](super::TappedPart).
-    #[cfg_attr(feature = "serde", serde(default))]
     pub nut: Option<JointNut>,
     /// What it goes through.
     pub stack: Stack,
@@ -91,40 +96,20 @@ pub struct Joint {
     /// What it lives through.
     pub environment: Environment,
     /// How it is tightened; none if nobody says.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub tightening: Option<Tightening>,
     /// Rules for its length.
-    #[cfg_attr(feature = "serde", serde(deserialize_with = "rules_or_their_name"))]
     pub rules: LengthRules,
     /// By which methods.
-    #[cfg_attr(feature = "serde", serde(deserialize_with = "methods_or_their_name"))]
     pub methods: JointMethods,
     /// What the verdict is to speak of.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub scope: Scope,
     /// Modes that need not be decided here, each with a reason.
-    #[cfg_attr(feature = "serde", serde(default))]
     pub set_aside: Vec<SetAside>,
     /// What a [`JointBuilder`] took for granted; the verdict repeats it.
-    #[cfg_attr(
-        feature = "serde",
-        serde(default, skip_serializing_if = "Vec::is_empty")
-    )]
     pub granted: Vec<Granted>,
-}
-
-#[cfg(feature = "serde")]
-fn rules_or_their_name<'de, D: serde::Deserializer<'de>>(
-    deserializer: D,
-) -> Result<LengthRules, D::Error> {
-    crate::objects::named_or_full(deserializer, LengthRules::named)
-}
-
-#[cfg(feature = "serde")]
-fn methods_or_their_name<'de, D: serde::Deserializer<'de>>(
-    deserializer: D,
-) -> Result<JointMethods, D::Error> {
-    crate::objects::named_or_full(deserializer, JointMethods::named)
+    /// Parts of the caller's own, in place of a listed bolt, bolt strength or nut. In data files they stand in those
+    /// places themselves.
+    pub own: OwnParts,
 }
 
 impl Joint {

@@ -51,6 +51,8 @@ pub enum FaceRule {
     /// That of the bolt head of EN 14399-4, for a nut of it and for the parts of EN 14399-3: all have the same widths
     /// (recalled).
     OfEn14399_4,
+    /// The caller states the diameter.
+    Stated,
 }
 
 /// The bearing face of a head or a nut.
@@ -83,11 +85,26 @@ pub struct ClampFace {
     pub flange_diameter_min: Option<Length>,
     /// Least height of the head or nut.
     pub height_min: Option<Length>,
-    /// Source of the row.
-    pub provenance: Provenance,
+    /// Source of the row; none of a face that the caller states.
+    pub provenance: Option<Provenance>,
 }
 
 impl ClampFace {
+    /// A face that the caller states. Corners are not nearer to each other than flats.
+    pub(crate) const fn stated(outer_min: Length, across_flats_min: Option<Length>) -> Self {
+        Self {
+            outer_min,
+            rule: FaceRule::Stated,
+            inner_max: None,
+            across_flats_min,
+            across_corners_min: across_flats_min,
+            head_diameter_min: None,
+            flange_diameter_min: None,
+            height_min: None,
+            provenance: None,
+        }
+    }
+
     /// The face under the head of a screw of any length: of two product grades the smaller face counts.
     ///
     /// # Errors
@@ -115,6 +132,7 @@ impl ClampFace {
             available: "the product is not made with that thread".into(),
         };
         match product {
+            ScrewProduct::Own => Err(missing()),
             ScrewProduct::HexCapScrew => {
                 let row = HexCapScrew::find(diameter).ok_or_else(missing)?;
                 Ok(Self::of_inch_flats(
@@ -315,7 +333,7 @@ impl ClampFace {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         let method = match self.rule {
-            FaceRule::Tabled => None,
+            FaceRule::Tabled | FaceRule::Stated => None,
             FaceRule::InchFlats => Some("the washer faces of ASME B18.2.1, B18.2.2 and B18.2.6"),
             FaceRule::MetricFlats => Some("the bearing faces of ISO 4759-1"),
             FaceRule::SocketHead => Some("the bearing face of ASME B18.3 socket heads"),
@@ -323,10 +341,9 @@ impl ClampFace {
         };
         Cautions::default()
             .with(method.map(|method| Caution::MethodFromMemory { method }))
-            .with(Caution::from_memory(
-                "set of head or nut dimensions",
-                self.provenance,
-            ))
+            .with(self.provenance.and_then(|provenance| {
+                Caution::from_memory("set of head or nut dimensions", provenance)
+            }))
     }
 
     fn tabled(outer_min: Length, provenance: Provenance) -> Self {
@@ -339,7 +356,7 @@ impl ClampFace {
             head_diameter_min: None,
             flange_diameter_min: None,
             height_min: None,
-            provenance,
+            provenance: Some(provenance),
         }
     }
 

@@ -101,6 +101,13 @@ impl ScrewSeries {
         stock_thread("the tables of screws", thread)?;
         let diameter = thread.nominal_diameter();
         let rows = match product {
+            ScrewProduct::Own => {
+                return Err(Error::NotInTable {
+                    table: "the tables of screws",
+                    wanted: product.to_string(),
+                    available: "a joint has it described".into(),
+                });
+            }
             ScrewProduct::HexCapScrew => HexCapScrew::find(diameter)
                 .filter(|_| thread.is_of_cap_screws())
                 .map(|dimensions| Rows::Inch {

@@ -1,7 +1,7 @@
 //! Fatigue of the thread by the machine-design system: endurance strength at zero mean stress.
 
 use super::at_most;
-use crate::caution::{Caution, Cautions};
+use crate::caution::{Caution, Cautions, StatedPart};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math;
@@ -175,7 +175,9 @@ impl MachineDesignFatigue {
         let low = self.criterion != FatigueCriterion::ProofLine && fraction.value < LITTLE_PRELOAD;
         Cautions::default()
             .with(match self.strengths.endurance.provenance {
-                None => Some(Caution::StatedStrength),
+                None => Some(Caution::Stated {
+                    part: StatedPart::BoltStrength,
+                }),
                 Some(provenance) => Caution::from_memory("endurance strength", provenance),
             })
             .with(low.then_some(Caution::EnduranceAtLowPreload { fraction }))

@@ -4,8 +4,8 @@ use alloc::{format, string::String};
 use core::{fmt, str::FromStr};
 
 use super::{
-    Angle, Area, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
-    RadiantExposure, ThermodynamicTemperature, Torque,
+    Angle, Area, Density, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
+    RadiantExposure, TemperatureCoefficient, ThermodynamicTemperature, Torque,
 };
 use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::{Error, TextProblem};
@@ -37,6 +37,10 @@ pub enum Dimension {
     Potential,
     /// A temperature on a scale with a zero, not a difference of two.
     Temperature,
+    /// A density, such as that of timber.
+    Density,
+    /// A coefficient of linear expansion.
+    Expansion,
 }
 
 impl Dimension {
@@ -52,6 +56,8 @@ impl Dimension {
             Self::Stiffness => "\"900 kN/mm\" or \"5000 kip/in\"",
             Self::Potential => "\"0.85 V\" or \"850 mV\"",
             Self::Temperature => "\"120 C\" or \"250 F\"",
+            Self::Density => "\"350 kg/m3\"",
+            Self::Expansion => "\"11.5 ppm/K\" or \"6.4 ppm/F\"",
         }
     }
 }
@@ -68,6 +74,8 @@ impl fmt::Display for Dimension {
             Self::Stiffness => "stiffness",
             Self::Potential => "electric potential",
             Self::Temperature => "temperature",
+            Self::Density => "density",
+            Self::Expansion => "coefficient of expansion",
         })
     }
 }
@@ -77,8 +85,8 @@ mod sealed {
 }
 
 /// A quantity with a written form: [`Length`], [`Area`], [`Force`], [`Stress`](super::Stress),
-/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness), [`ElectricPotential`] and
-/// [`ThermodynamicTemperature`].
+/// [`Torque`], [`Angle`], [`Stiffness`](super::Stiffness), [`ElectricPotential`],
+/// [`ThermodynamicTemperature`], [`Density`] and [`TemperatureCoefficient`].
 /// Implemented by this crate only.
 ///
 /// ```
@@ -111,7 +119,7 @@ macro_rules! measured {
         }
     )*};
 }
-measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ElectricPotential: Potential, ThermodynamicTemperature: Temperature);
+measured!(Length: Length, Area: Area, Force: Force, Pressure: Stress, Torque: Torque, Angle: Angle, RadiantExposure: Stiffness, ElectricPotential: Potential, ThermodynamicTemperature: Temperature, Density: Density, TemperatureCoefficient: Expansion);
 
 /// One unit a quantity may be written in. The first name is the one written out; names are
 /// compared after separators (space, dot, hyphen, star) are taken away.
@@ -200,10 +208,20 @@ const UNITS: &[Unit] = &[
     degree(&["C", "°C", "degC"], 1.0, CELSIUS_ZERO),
     degree(&["F", "°F", "degF"], 5.0 / 9.0, FAHRENHEIT_ZERO),
     degree(&["K"], 1.0, 0.0),
+    unit(Dimension::Density, &["kg/m3", "kg/m³"], 1.0),
+    unit(
+        Dimension::Expansion,
+        &["ppm/K", "ppm/C", "um/mK", "µm/mK"],
+        1e-6,
+    ),
+    unit(Dimension::Expansion, &["ppm/F"], 1.8e-6),
 ];
 
 const CELSIUS_ZERO: f64 = 273.15;
 const FAHRENHEIT_ZERO: f64 = 459.67 * (5.0 / 9.0);
+
+/// 0.453 592 37 kg over the cube of 0.3048 m.
+const POUND_PER_CUBIC_FOOT: f64 = 0.453_592_37 / (0.3048 * 0.3048 * 0.3048);
 
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
@@ -227,9 +245,9 @@ const IN_CAPITALS: &[&str] = &[
 ///
 /// Numbers: `0.625`, `5/8`, `1-1/2`, `1 1/2`. Units: mm, cm, m, um, in, ft; mm2, cm2, m2, in2; N, kN,
 /// MN, lbf, kip; Pa, kPa, MPa, GPa, N/mm2, psi, ksi; N m, N mm, kN m, lbf ft, ft lbf, lbf in,
-/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K. A bare `lb` is refused: it could be a mass;
-/// in a torque it cannot, so that `ft-lb`, `lb-ft` and `in-lb` are read. US customary units are read in capitals too,
-/// those of SI are not.
+/// in lbf; deg, rad; N/m, N/mm, kN/mm, lbf/in, kip/in; V, mV; C, F, K; kg/m3; ppm/K, ppm/F. A bare `lb` is refused: it
+/// could be a mass; in a torque it cannot, so that `ft-lb`, `lb-ft` and `in-lb` are read. US customary units are read in
+/// capitals too, those of SI are not.
 ///
 /// # Errors
 ///
@@ -315,6 +333,8 @@ const fn machine_unit(dimension: Dimension) -> (&'static str, f64, f64) {
         Dimension::Stiffness => ("N/mm", 1e3, 0.0),
         Dimension::Potential => ("V", 1.0, 0.0),
         Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
+        Dimension::Density => ("kg/m3", 1.0, 0.0),
+        Dimension::Expansion => ("ppm/K", 1e-6, 0.0),
     }
 }
 
@@ -326,9 +346,9 @@ pub(crate) fn tidy<Q: Measured>(quantity: Q) -> Q {
     rounded.map_or(quantity, |value| Q::from_base(value * factor + zero))
 }
 
-/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm,
-/// C. The value has 12 significant digits, and more only where it would be read as another quantity: a round trip is
-/// exact. What would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
+/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm, C, kg/m3, ppm/K. The value
+/// has 12 significant digits, and more only where it would be read as another quantity: a round trip is exact. What
+/// would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
 #[cfg(feature = "serde")]
 pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
     let (rounded, name) = to_rounded_value_and_unit(quantity);
@@ -595,6 +615,10 @@ impl Shown {
             (Dimension::Potential, _) => ("V", 1.0, 2),
             (Dimension::Temperature, UnitSystem::Si) => ("°C", 1.0, 0),
             (Dimension::Temperature, UnitSystem::UsCustomary) => ("°F", 5.0 / 9.0, 0),
+            (Dimension::Density, UnitSystem::Si) => ("kg/m³", 1.0, 0),
+            (Dimension::Density, UnitSystem::UsCustomary) => ("lb/ft³", POUND_PER_CUBIC_FOOT, 1),
+            (Dimension::Expansion, UnitSystem::Si) => ("ppm/K", 1e-6, 1),
+            (Dimension::Expansion, UnitSystem::UsCustomary) => ("ppm/°F", 1.8e-6, 2),
         }
     }
 

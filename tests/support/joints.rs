@@ -5,13 +5,15 @@
 
 use shankline::joint::*;
 use shankline::material::Finish;
+use shankline::parts::Locking;
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::ply::{EdgeFinish, SlotDirection};
 use shankline::strength::slip::{SlipClass, SlipMethod};
 use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
-use shankline::units::degrees;
+use shankline::tables::timber::TimberKind;
+use shankline::units::{degrees, kilograms_per_cubic_metre, ppm_per_kelvin};
 
 #[path = "lives.rs"]
 mod lives;
@@ -235,7 +237,8 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         },
     )?;
     let said = |dice: &mut Dice| !dice.unsaid(silent);
-    let nut = if tapped {
+    let own = own_parts(dice, &thread, silent, tapped, finish);
+    let nut = if tapped || own.nut.is_some() {
         None
     } else {
         Some(JointNut {
@@ -247,9 +250,15 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
     Some(Joint {
         title: "joint of the dice (invented)".into(),
         bolt: JointBolt {
-            product: dice.one(trade.products),
+            product: match own.screw {
+                Some(_) => ScrewProduct::Own,
+                None => dice.one(trade.products),
+            },
             thread,
-            grade,
+            grade: match own.strength {
+                Some(_) => BoltGrade::Stated,
+                None => grade,
+            },
             length: None,
             finish: Some(finish).filter(|_| said(dice)),
         },
@@ -273,7 +282,62 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
             Vec::new()
         },
         granted: Vec::new(),
+        own,
     })
+}
+
+/// Bolt, strength and nut of the shop's own, now and then.
+fn own_parts(
+    dice: &mut Dice,
+    thread: &Thread,
+    silent: f64,
+    tapped: bool,
+    finish: Finish,
+) -> OwnParts {
+    let mut own = OwnParts::default();
+    let d = thread.nominal_diameter();
+    let said = |dice: &mut Dice| !dice.unsaid(silent);
+    if dice.now_and_then(8.0) {
+        // Whole numbers: they come back from a file as they went, also where a check stands at its very limit.
+        let breaks = dice.between(400.0, 1200.0).round();
+        let mut strength = OwnStrength::new("shop steel (invented)", megapascals(breaks));
+        strength.yield_strength = Some(megapascals((0.8 * breaks).round())).filter(|_| said(dice));
+        let proof = (breaks * dice.between(0.5, 0.79)).round();
+        strength.proof_stress = Some(megapascals(proof)).filter(|_| said(dice));
+        strength.endurance = Some(megapascals(0.1 * breaks)).filter(|_| said(dice));
+        strength.elastic_modulus = Some(megapascals(205e3)).filter(|_| said(dice));
+        strength.expansion = Some(ppm_per_kelvin(11.5)).filter(|_| said(dice));
+        own.strength = Some(strength);
+    }
+    if dice.now_and_then(6.0) {
+        let length = dice.between(3.0, 6.0) * d;
+        let start = dice.between(0.4, 0.7) * length;
+        let mut screw = OwnScrew::new(
+            "turned bolt (invented)",
+            length.plus_minus(0.03 * d),
+            dice.between(0.8, 1.0) * start,
+            start,
+        );
+        screw.bearing_diameter = Some(1.4 * d).filter(|_| said(dice));
+        screw.across_flats = Some(1.5 * d).filter(|_| said(dice));
+        own.screw = Some(screw);
+    }
+    if !tapped && dice.now_and_then(8.0) {
+        let locking = dice.one(&[Locking::None, Locking::Insert, Locking::AllMetal]);
+        let height = dice.between(0.6, 1.2) * d;
+        let mut nut = OwnNut::new(
+            "turned nut (invented)",
+            height.plus_minus(0.02 * d),
+            locking,
+        );
+        let proof = NutProof::Stress(megapascals(dice.between(500.0, 1300.0)));
+        nut.proof = Some(proof).filter(|_| said(dice));
+        nut.bearing_diameter = Some(1.4 * d).filter(|_| said(dice));
+        nut.across_flats = Some(1.5 * d).filter(|_| said(dice));
+        nut.finish = Some(finish).filter(|_| said(dice));
+        own.nut = Some(nut);
+    }
+    own
 }
 
 fn further(dice: &mut Dice, methods: JointMethods, timber: bool, inch: bool) -> JointMethods {
@@ -400,10 +464,56 @@ fn washer(dice: &mut Dice, around: &Surroundings) -> JointWasher {
     if washer.style.is_none() && !dice.unsaid(around.silent) {
         washer = washer.diameters(dice.between(1.8, 3.0) * d, dice.between(1.05, 1.2) * d);
     }
+    if washer.style.is_none() && !dice.unsaid(around.silent) {
+        washer = washer.hardness(dice.one(&[300.0, 200.0, 120.0]));
+    }
     if around.metals && !dice.unsaid(around.silent) {
         washer = washer.metal(dice.one(&[Metal::Zinc, Metal::Steel, Metal::HotDipZinc]));
     }
     washer
+}
+
+/// A material of the tables, or now and then one of the shop's own of which more or less is said.
+fn material(dice: &mut Dice, around: &Surroundings) -> JointMaterial {
+    let listed = dice.one(around.trade.materials);
+    if !dice.now_and_then(10.0) {
+        return listed.into();
+    }
+    let kind = dice.one(&[
+        MaterialKind::CarbonSteel,
+        MaterialKind::CarbonSteel,
+        MaterialKind::StainlessSteel,
+        MaterialKind::Aluminium,
+        MaterialKind::Other,
+    ]);
+    let mut own = OwnMaterial::new("shop plate (invented)", kind);
+    let yields = dice.between(150.0, 600.0);
+    let said = |dice: &mut Dice| !dice.unsaid(around.silent);
+    own.yield_strength = Some(megapascals(yields)).filter(|_| said(dice));
+    own.tensile_strength = Some(megapascals(1.3 * yields)).filter(|_| said(dice));
+    own.elastic_modulus = Some(megapascals(200e3)).filter(|_| said(dice));
+    own.expansion = Some(ppm_per_kelvin(12.0)).filter(|_| said(dice));
+    own.shear_ratio = Some(dice.one(&[0.6, 0.4])).filter(|_| said(dice));
+    own.surface_pressure = Some(megapascals(1.2 * yields)).filter(|_| said(dice));
+    own.into()
+}
+
+/// A timber of the sawmill's own.
+fn own_timber(dice: &mut Dice, around: &Surroundings) -> OwnTimber {
+    let nds = around.trade.inch != dice.now_and_then(10.0);
+    let across = Some(megapascals(3.0)).filter(|_| !dice.unsaid(around.silent));
+    let figures = if nds {
+        TimberFigures::Nds {
+            specific_gravity: 0.5,
+            compression_across: across,
+        }
+    } else {
+        TimberFigures::En1995 {
+            characteristic_density: kilograms_per_cubic_metre(380.0),
+            compression_across: across,
+        }
+    };
+    OwnTimber::new("sawmill larch (invented)", TimberKind::Softwood, figures)
 }
 
 fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
@@ -414,12 +524,17 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
     if around.timber && dice.now_and_then(60.0) {
         let name = dice.one(around.trade.timbers);
         ply.thickness = Spread::exact(dice.between(2.0, 4.0) * d);
-        ply = ply.timber(name, degrees(dice.one(&[0.0, 45.0, 90.0])));
+        let angle = degrees(dice.one(&[0.0, 45.0, 90.0]));
+        ply = if dice.now_and_then(15.0) {
+            ply.timber(own_timber(dice, around), angle)
+        } else {
+            ply.timber(name, angle)
+        };
         if !said(dice) {
             ply.grain_angle = None;
         }
     } else if said(dice) {
-        ply = ply.material(dice.one(around.trade.materials));
+        ply = ply.material(material(dice, around));
     }
     // The usual clearance of EN 1090-2 and AISC 360, now and then wider or narrower.
     let usual = if around.trade.inch {
@@ -490,7 +605,7 @@ fn tapped(dice: &mut Dice, around: &Surroundings) -> TappedPart {
     let mut part = TappedPart::new("bed").thread(dice.between(1.0, 2.0) * d, hole);
     let said = |dice: &mut Dice| !dice.unsaid(around.silent);
     if said(dice) {
-        part = part.material(dice.one(around.trade.materials));
+        part = part.material(material(dice, around));
     }
     if said(dice) {
         part = part.lock(dice.one(&[

@@ -78,6 +78,7 @@ pub fn frame() -> Joint {
         scope: Scope::Joint,
         set_aside: Vec::new(),
         granted: Vec::new(),
+        own: OwnParts::default(),
     }
 }
 

@@ -161,7 +161,8 @@ impl Head {
             }
             ScrewProduct::HexBolt
             | ScrewProduct::HeavyHexBolt
-            | ScrewProduct::MetricHexCapScrew => return None,
+            | ScrewProduct::MetricHexCapScrew
+            | ScrewProduct::Own => return None,
         })
     }
 

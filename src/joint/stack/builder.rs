@@ -3,8 +3,12 @@
 use alloc::{format, string::String, vec::Vec};
 
 use super::statics::Statics;
-use super::{Gap, HeadSeat, JointPly, JointWasher, NutWashers, Parts, Sleeve, Stack, TappedPart};
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
+use super::{
+    Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, NutWashers, Parts, Sleeve,
+    Stack, TappedPart,
+};
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length, within};
+use crate::parts::SAME_LENGTH;
 use crate::spread::{Spread, ordered, sane_spread};
 use crate::units::{Length, degrees};
 
@@ -578,6 +582,10 @@ fn thicknesses(parts: &Parts) -> Result<(), Error> {
                 sane_length(quantity, length).map_err(|error| named(error, &washer.name))?;
             }
         }
+        if let Some(hardness) = washer.hardness {
+            within("Vickers hardness", hardness, 1.0, 3000.0)
+                .map_err(|error| named(error, &washer.name))?;
+        }
     }
     Ok(())
 }
@@ -609,6 +617,25 @@ fn details(ply: &JointPly) -> Result<(), Error> {
                 &ply.name,
             ));
         }
+    }
+    if let Some(JointMaterial::Own(own)) = &ply.material {
+        own.checked().map_err(|error| named(error, &ply.name))?;
+        let nominal = ply.thickness.nominal;
+        let from = own
+            .thickness_from
+            .is_some_and(|from| nominal < from - SAME_LENGTH);
+        let thru = own
+            .thickness_thru
+            .is_some_and(|thru| nominal > thru + SAME_LENGTH);
+        if from || thru {
+            return Err(Error::Mismatch(format!(
+                "\"{}\" is outside the thicknesses that the strengths of {} are stated for",
+                ply.name, own.name
+            )));
+        }
+    }
+    if let Some(JointTimber::Own(own)) = &ply.timber {
+        own.checked().map_err(|error| named(error, &ply.name))?;
     }
     if let (Some(material), Some(timber)) = (&ply.material, &ply.timber) {
         return Err(Error::Mismatch(format!(
@@ -772,6 +799,18 @@ fn tapped(parts: &Parts) -> Result<(), Error> {
     let Some(tapped) = &parts.tapped_part else {
         return Ok(());
     };
+    if let Some(JointMaterial::Own(own)) = &tapped.material {
+        own.checked().map_err(|error| named(error, &tapped.name))?;
+        // A part is at least as thick as the thread that it fills.
+        if let (Some(thru), Some(engaged)) = (own.thickness_thru, tapped.engagement)
+            && engaged > thru + SAME_LENGTH
+        {
+            return Err(Error::Mismatch(format!(
+                "the thread of \"{}\" is longer than the thickness that the strengths of {} are stated for",
+                tapped.name, own.name
+            )));
+        }
+    }
     ordered("depth of the counterbore", tapped.counterbore)?;
     if tapped.counterbore.max > Length::default() {
         sane_length("depth of the counterbore", tapped.counterbore.max)?;

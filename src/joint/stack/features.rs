@@ -2,6 +2,7 @@
 
 use alloc::string::String;
 
+use super::JointMaterial;
 use crate::joint::ScrewLocking;
 use crate::spread::Spread;
 use crate::tables::galvanic::Metal;
@@ -233,9 +234,9 @@ pub struct TappedPart {
     /// Whether the thread goes through, or how deep it is; none if nobody says.
     #[cfg_attr(feature = "serde", serde(default))]
     pub hole: Option<TappedHole>,
-    /// Name of its material in [`tables::plies`](crate::tables::plies).
+    /// Its material: the name of one in [`tables::plies`](crate::tables::plies), or one of your own.
     #[cfg_attr(feature = "serde", serde(default))]
-    pub material: Option<String>,
+    pub material: Option<JointMaterial>,
     /// What its surface is made of: for corrosion in contact only.
     #[cfg_attr(feature = "serde", serde(default))]
     pub metal: Option<Metal>,
@@ -326,15 +327,15 @@ impl TappedPart {
         self
     }
 
-    /// The part with its material, by name.
+    /// The part with its material: by name, or an [`OwnMaterial`](super::OwnMaterial).
     ///
     /// ```
     /// # use shankline::joint::TappedPart;
     /// assert!(TappedPart::new("bed").material("ASTM A36 steel").material.is_some());
     /// ```
     #[must_use]
-    pub fn material(mut self, name: impl Into<String>) -> Self {
-        self.material = Some(name.into());
+    pub fn material(mut self, material: impl Into<JointMaterial>) -> Self {
+        self.material = Some(material.into());
         self
     }
 }

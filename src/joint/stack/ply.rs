@@ -2,6 +2,7 @@
 
 use alloc::string::String;
 
+use super::{JointMaterial, JointTimber};
 use crate::spread::Spread;
 use crate::strength::ply::{EdgeFinish, Slot, SlotDirection};
 use crate::tables::galvanic::Metal;
@@ -21,7 +22,7 @@ use crate::units::{Angle, Length, Stress};
 ///     .end_distance(inches(1.5))
 ///     .edge_distance(inches(1.25))
 ///     .width(inches(2.5));
-/// assert_eq!(ear.material.as_deref(), Some("ASTM A36 steel"));
+/// assert_eq!(ear.material, Some("ASTM A36 steel".into()));
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(
@@ -44,13 +45,13 @@ pub struct JointPly {
         )
     )]
     pub crush: Length,
-    /// Name of its material in [`tables::plies`](crate::tables::plies).
+    /// Its material: the name of one in [`tables::plies`](crate::tables::plies), or one of your own.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    pub material: Option<String>,
-    /// Name of its timber in [`tables::timber`](crate::tables::timber), if it is of timber: then it has no
-    /// `material`.
+    pub material: Option<JointMaterial>,
+    /// Its timber, if it is of timber: the name of one in [`tables::timber`](crate::tables::timber), or one of your
+    /// own. Then it has no `material`.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    pub timber: Option<String>,
+    pub timber: Option<JointTimber>,
     /// Angle between the load and the grain of the timber, 0 to 90 deg.
     #[cfg_attr(
         feature = "serde",
@@ -198,7 +199,7 @@ impl JointPly {
         }
     }
 
-    /// The ply with its material, by name.
+    /// The ply with its material: by name, or an [`OwnMaterial`](super::OwnMaterial).
     ///
     /// ```
     /// # use shankline::{joint::JointPly, prelude::*};
@@ -206,12 +207,12 @@ impl JointPly {
     /// assert!(ply.material("6061-T6 aluminium, sheet and plate").material.is_some());
     /// ```
     #[must_use]
-    pub fn material(mut self, name: impl Into<String>) -> Self {
-        self.material = Some(name.into());
+    pub fn material(mut self, material: impl Into<JointMaterial>) -> Self {
+        self.material = Some(material.into());
         self
     }
 
-    /// The ply as timber, by name, with the angle between load and grain.
+    /// The ply as timber, by name or an [`OwnTimber`](super::OwnTimber), with the angle between load and grain.
     ///
     /// ```
     /// # use shankline::{joint::JointPly, prelude::*, units::degrees};
@@ -219,8 +220,8 @@ impl JointPly {
     /// assert!(ply.timber("C24", degrees(90.0)).timber.is_some());
     /// ```
     #[must_use]
-    pub fn timber(mut self, name: impl Into<String>, grain_angle: Angle) -> Self {
-        self.timber = Some(name.into());
+    pub fn timber(mut self, timber: impl Into<JointTimber>, grain_angle: Angle) -> Self {
+        self.timber = Some(timber.into());
         self.grain_angle = Some(grain_angle);
         self
     }

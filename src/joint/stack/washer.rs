@@ -12,7 +12,7 @@ use crate::units::Length;
 /// A washer of a [`Stack`](super::Stack): its thickness, and which it is.
 ///
 /// A thickness alone is enough to find a length. Pressure under head and nut asks for the style, which the
-/// tables know the diameters of, or for the diameters themselves.
+/// tables know the diameters of, or for the diameters themselves; a bolt of ISO 898-1 asks how hard it is (ISO 898-3).
 ///
 /// ```
 /// use shankline::joint::JointWasher;
@@ -61,6 +61,9 @@ pub struct JointWasher {
         )
     )]
     pub inside: Option<Length>,
+    /// Least Vickers hardness, for a washer without a style.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub hardness: Option<f64>,
 }
 
 impl JointWasher {
@@ -79,6 +82,7 @@ impl JointWasher {
             metal: None,
             outside: None,
             inside: None,
+            hardness: None,
         }
     }
 
@@ -128,6 +132,21 @@ impl JointWasher {
     pub const fn diameters(mut self, outside: Length, inside: Length) -> Self {
         self.outside = Some(outside);
         self.inside = Some(inside);
+        self
+    }
+}
+
+impl JointWasher {
+    /// The washer with its least Vickers hardness.
+    ///
+    /// ```
+    /// use shankline::{joint::JointWasher, prelude::*};
+    /// let own = JointWasher::new("plate washer", Spread::exact(millimetres(6.0)));
+    /// assert_eq!(own.hardness(300.0).hardness, Some(300.0));
+    /// ```
+    #[must_use]
+    pub const fn hardness(mut self, vickers: f64) -> Self {
+        self.hardness = Some(vickers);
         self
     }
 }

@@ -8,12 +8,13 @@ use alloc::{
 
 use super::granted::{Fact, Granted};
 use super::{
-    Joint, JointBolt, JointLoad, JointMethods, JointNut, Pattern, Prying, Repeats, Scope, SetAside,
-    Tightening, TorqueTightening,
+    Joint, JointBolt, JointLoad, JointMethods, JointNut, OwnNut, OwnParts, OwnScrew, OwnStrength,
+    Pattern, Prying, Repeats, Scope, SetAside, Tightening, TorqueTightening,
 };
 use crate::error::Error;
 use crate::joint::{
-    Environment, Finish, Given, JointPly, JointWasher, LengthRules, Stack, StackBuilder, TappedPart,
+    Environment, Finish, Given, JointMaterial, JointPly, JointTimber, JointWasher, LengthRules,
+    Stack, StackBuilder, TappedPart,
 };
 use crate::material::{BoltGrade, NutGrade};
 use crate::parts::{NutStyle, ScrewProduct};
@@ -88,6 +89,7 @@ pub struct JointBuilder {
     methods: Option<JointMethods>,
     scope: Scope,
     set_aside: Vec<SetAside>,
+    own: OwnParts,
     error: Option<Error>,
 }
 
@@ -356,6 +358,48 @@ impl JointBuilder {
         self
     }
 
+    /// A bolt of the caller's own, which is not searched for.
+    ///
+    /// ```
+    /// # use shankline::joint::OwnScrew;
+    /// # use shankline::prelude::*;
+    /// let length = Spread::exact(millimetres(60.0));
+    /// let turned = OwnScrew::new("turned bolt (invented)", length, millimetres(36.0), millimetres(42.0));
+    /// let joint = Joint::builder("M12").own_bolt(turned);
+    /// ```
+    pub fn own_bolt(mut self, bolt: OwnScrew) -> Self {
+        self.product = Some(ScrewProduct::Own);
+        self.own.screw = Some(bolt);
+        self
+    }
+
+    /// The strength of a bolt of the caller's own.
+    ///
+    /// ```
+    /// # use shankline::joint::OwnStrength;
+    /// # use shankline::prelude::*;
+    /// let joint = Joint::builder("M12").own_strength(OwnStrength::new("shop steel (invented)", megapascals(900.0)));
+    /// ```
+    pub fn own_strength(mut self, strength: OwnStrength) -> Self {
+        self.grade = Some(BoltGrade::Stated);
+        self.own.strength = Some(strength);
+        self
+    }
+
+    /// A nut of the caller's own.
+    ///
+    /// ```
+    /// # use shankline::joint::OwnNut;
+    /// # use shankline::parts::Locking;
+    /// # use shankline::prelude::*;
+    /// let nut = OwnNut::new("turned nut (invented)", Spread::exact(millimetres(16.0)), Locking::None);
+    /// let joint = Joint::builder("M12").own_nut(nut);
+    /// ```
+    pub fn own_nut(mut self, nut: OwnNut) -> Self {
+        self.own.nut = Some(nut);
+        self
+    }
+
     /// Adds the next ply, counted from the head, with its thickness.
     ///
     /// ```
@@ -423,25 +467,25 @@ impl JointBuilder {
         self
     }
 
-    /// The material of the ply added last, by name.
+    /// The material of the ply added last: by name, or [one's own](crate::joint::OwnMaterial).
     ///
     /// ```
     /// # use shankline::prelude::*;
     /// let bracket = Joint::builder("M8").ply("bracket", "6 mm").material("S235 steel");
     /// ```
-    pub fn material(self, name: impl Into<String>) -> Self {
-        self.of_ply("a material", |_, ply| ply.material = Some(name.into()))
+    pub fn material(self, material: impl Into<JointMaterial>) -> Self {
+        self.of_ply("a material", |_, ply| ply.material = Some(material.into()))
     }
 
-    /// The timber of the ply added last, by name, and the angle from the load to its grain.
+    /// The timber of the ply added last, by name or [one's own](crate::joint::OwnTimber), and the angle from the load to its grain.
     ///
     /// ```
     /// # use shankline::prelude::*;
     /// let post = Joint::builder("M12").ply("post", "60 mm").timber("C24", "0 deg");
     /// ```
-    pub fn timber(self, name: impl Into<String>, grain_angle: impl Given<Angle>) -> Self {
+    pub fn timber(self, timber: impl Into<JointTimber>, grain_angle: impl Given<Angle>) -> Self {
         self.of_ply("a timber", |builder, ply| {
-            ply.timber = Some(name.into());
+            ply.timber = Some(timber.into());
             ply.grain_angle = builder.keep(grain_angle.given());
         })
     }

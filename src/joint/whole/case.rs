@@ -2,18 +2,23 @@
 
 use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 
+use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
-use super::{Joint, JointNut, TorqueTightening};
+use super::{Joint, OwnNut, TorqueTightening};
+use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::Error;
-use crate::joint::{Candidate, HeadSeat, JointPly, JointWasher, LengthSearch, NutEnd, TappedPart};
+use crate::joint::{
+    Candidate, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, LengthSearch, NutEnd,
+    Stack, TappedPart,
+};
 use crate::material::{
     BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
-use crate::parts::{ClampFace, Locking, Nut, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone};
+use crate::parts::{
+    ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone,
+};
 use crate::strength::check::{Level, Place};
 use crate::tables::nut_grades::NutShape;
-use crate::tables::plies::PlyMaterial;
-use crate::tables::timber::Timber;
 use crate::thread::Thread;
 use crate::units::{Force, Length};
 
@@ -45,17 +50,42 @@ pub(super) struct Case<'a> {
 
 /// What closes the joint at the far end of the bolt.
 pub(super) enum Closing<'a> {
-    Nut(CaseNut),
+    Nut(CaseNut<'a>),
     Tapped(&'a TappedPart),
 }
 
 /// The nut with its rows.
-pub(super) struct CaseNut {
-    pub(super) given: JointNut,
-    pub(super) row: &'static Nut,
+pub(super) struct CaseNut<'a> {
+    pub(super) of: NutOf<'a>,
+    pub(super) grade: Option<NutGrade>,
+    pub(super) finish: Option<Finish>,
     pub(super) locking: Locking,
     /// Its strength; none without a grade, or for a shape that has none.
     pub(super) strength: Option<Result<NutStrength, Box<Error>>>,
+}
+
+/// Who describes the nut.
+#[derive(Clone, Copy)]
+pub(super) enum NutOf<'a> {
+    Listed(&'static Nut),
+    Own(&'a OwnNut),
+}
+
+impl CaseNut<'_> {
+    /// Its style; none of one of the caller's own.
+    pub(super) const fn style(&self) -> Option<NutStyle> {
+        match self.of {
+            NutOf::Listed(row) => Some(row.style),
+            NutOf::Own(_) => None,
+        }
+    }
+
+    fn face(&self, thread: &Thread) -> Result<ClampFace, Error> {
+        match self.of {
+            NutOf::Listed(row) => ClampFace::of_nut(row),
+            NutOf::Own(own) => own.face(thread),
+        }
+    }
 }
 
 /// One ply with its rows.
@@ -65,8 +95,8 @@ pub(super) struct CasePly<'a> {
     pub(super) number: usize,
     pub(super) ply: Option<&'a JointPly>,
     pub(super) tapped: Option<&'a TappedPart>,
-    pub(super) material: Option<&'static PlyMaterial>,
-    pub(super) timber: Option<&'static Timber>,
+    pub(super) material: Option<CaseMaterial<'a>>,
+    pub(super) timber: Option<CaseTimber<'a>>,
     /// Least thickness that the bolt bears on; none around a sleeve.
     pub(super) thickness: Option<Length>,
     /// What it pulls, without sign, at the level of the methods.
@@ -134,6 +164,7 @@ impl<'a> Case<'a> {
             }
         }
         let thread = &joint.bolt.thread;
+        joint.own_in_place()?;
         let closing = closing(joint)?;
         fitting(joint)?;
         let candidate = match known {
@@ -141,10 +172,7 @@ impl<'a> Case<'a> {
             None => candidate(joint, &closing, out)?,
         };
         let diameter = thread.nominal_diameter();
-        let strength = joint
-            .bolt
-            .grade
-            .strength_at_length(diameter, candidate.screw.nominal)?;
+        let strength = joint.bolt_strength(candidate.screw.nominal)?;
         let environment = &joint.environment;
         let hot = (!environment.is_at_room_temperature()).then(|| {
             strength
@@ -157,6 +185,7 @@ impl<'a> Case<'a> {
         };
         let loads = strength.loads(thread)?;
         out.warn(&strength.cautions());
+        stated(joint, out);
         out.work(|| candidate.derivation());
         if out.works() {
             let working = strength.load_derivation(thread)?;
@@ -190,9 +219,11 @@ impl<'a> Case<'a> {
 
     fn seat(&self, place: Place) -> CaseSeat {
         let face = match (place, self.nut()) {
-            (Place::Head, _) => (!self.is_countersunk())
-                .then(|| ClampFace::of_screw(self.joint.bolt.product, self.thread)),
-            (_, nut) => nut.map(|nut| ClampFace::of_nut(nut.row)),
+            (Place::Head, _) => (!self.is_countersunk()).then(|| match &self.joint.own.screw {
+                Some(own) => own.face(self.thread),
+                None => ClampFace::of_screw(self.joint.bolt.product, self.thread),
+            }),
+            (_, nut) => nut.map(|nut| nut.face(self.thread)),
         };
         let washer = self.washer_at(place).map(|washer| {
             if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
@@ -233,7 +264,7 @@ impl<'a> Case<'a> {
     }
 
     /// The nut, if there is one.
-    pub(super) const fn nut(&self) -> Option<&CaseNut> {
+    pub(super) const fn nut(&self) -> Option<&CaseNut<'a>> {
         match &self.closing {
             Closing::Nut(nut) => Some(nut),
             Closing::Tapped(_) => None,
@@ -313,14 +344,7 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
             joint.bolt.product
         )));
     }
-    let at_nut = stack.washers_under_nut().map(|(washer, _)| washer);
-    let washers = stack
-        .washers_under_head()
-        .iter()
-        .chain(stack.other_washers_under_nut())
-        .chain(stack.washer_to_add_under_head())
-        .chain(at_nut);
-    for washer in washers {
+    for washer in washers(stack) {
         let Some(style) = washer.style else {
             if washer
                 .inside
@@ -333,9 +357,9 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
             }
             continue;
         };
-        if washer.outside.is_some() || washer.inside.is_some() {
+        if washer.outside.is_some() || washer.inside.is_some() || washer.hardness.is_some() {
             return Err(Error::Mismatch(format!(
-                "\"{}\" is a {style}, which has its diameters: give it the style or diameters of its own",
+                "\"{}\" is a {style}, which has its diameters and hardness: give it the style or figures of its own",
                 washer.name
             )));
         }
@@ -363,8 +387,62 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
     Ok(())
 }
 
+/// Every washer of a stack, and those that may be added.
+fn washers(stack: &Stack) -> impl Iterator<Item = &JointWasher> {
+    let at_nut = stack.washers_under_nut().map(|(washer, _)| washer);
+    stack
+        .washers_under_head()
+        .iter()
+        .chain(stack.other_washers_under_nut())
+        .chain(stack.washer_to_add_under_head())
+        .chain(at_nut)
+}
+
+const fn is_own_washer(washer: &JointWasher) -> bool {
+    washer.outside.is_some() || washer.inside.is_some() || washer.hardness.is_some()
+}
+
+/// What the caller states of parts that no table has: nothing here vouches for it.
+fn stated(joint: &Joint, out: &mut Outcomes) {
+    let stack = &joint.stack;
+    let plies = stack.plies().iter().map(|ply| ply.material.as_ref());
+    let mut materials = plies.chain(stack.tapped_part().map(|part| part.material.as_ref()));
+    let mut timbers = stack.plies().iter().map(|ply| ply.timber.as_ref());
+    for (part, is_own) in [
+        (
+            StatedPart::Material,
+            materials.any(|own| matches!(own, Some(JointMaterial::Own(_)))),
+        ),
+        (
+            StatedPart::Timber,
+            timbers.any(|own| matches!(own, Some(JointTimber::Own(_)))),
+        ),
+        (StatedPart::Washer, washers(stack).any(is_own_washer)),
+        (StatedPart::Bolt, joint.own.screw.is_some()),
+        (StatedPart::Nut, joint.own.nut.is_some()),
+    ] {
+        out.warn(&Cautions::default().with(is_own.then_some(Caution::Stated { part })));
+    }
+}
+
 /// The nut or the tapped thread, whichever the stack goes with.
 pub(super) fn closing(joint: &Joint) -> Result<Closing<'_>, Error> {
+    if let (None, Some(own)) = (joint.stack.tapped_part(), &joint.own.nut) {
+        own.checked(&joint.bolt.thread)?;
+        return Ok(Closing::Nut(CaseNut {
+            of: NutOf::Own(own),
+            grade: None,
+            finish: own.finish,
+            locking: own.locking,
+            strength: None,
+        }));
+    }
+    if let (Some(part), Some(own)) = (joint.stack.tapped_part(), &joint.own.nut) {
+        return Err(Error::Mismatch(format!(
+            "the stack ends in the thread of \"{}\": it has no nut, and \"{}\" is one",
+            part.name, own.name
+        )));
+    }
     match (joint.stack.tapped_part(), joint.nut) {
         (None, Some(given)) => {
             let row = Nut::find(given.style, &joint.bolt.thread)?;
@@ -372,8 +450,9 @@ pub(super) fn closing(joint: &Joint) -> Result<Closing<'_>, Error> {
                 weaker_nut(grade, shape, &joint.bolt.thread, given.finish).map_err(Box::new)
             });
             Ok(Closing::Nut(CaseNut {
-                given,
-                row,
+                of: NutOf::Listed(row),
+                grade: given.grade,
+                finish: given.finish,
                 locking: given.style.locking(),
                 strength,
             }))
@@ -410,7 +489,10 @@ impl Closing<'_> {
     /// The same as a length search sees it.
     pub(super) fn end(&self) -> Result<NutEnd, Error> {
         match self {
-            Self::Nut(nut) => NutEnd::of(nut.row),
+            Self::Nut(nut) => match nut.of {
+                NutOf::Listed(row) => NutEnd::of(row),
+                NutOf::Own(own) => NutEnd::with_height(own.height),
+            },
             Self::Tapped(part) => {
                 let Some(engagement) = part.engagement else {
                     return Err(Error::Mismatch(format!(
@@ -426,9 +508,13 @@ impl Closing<'_> {
 
 /// The length given, or the best one; if nothing fits, the nearest, with the reasons against it.
 fn candidate(joint: &Joint, closing: &Closing<'_>, out: &mut Outcomes) -> Result<Candidate, Error> {
-    let screws = ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?;
     let end = closing.end()?;
     out.warn(&end.cautions());
+    if let Some(own) = &joint.own.screw {
+        let search = LengthSearch::of_thread(&joint.stack, &joint.bolt.thread, &end, joint.rules)?;
+        return search.assess(own.screw()?);
+    }
+    let screws = ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?;
     let search = LengthSearch::new(&joint.stack, &screws, end, joint.rules)?;
     let candidate = if let Some(length) = joint.bolt.length {
         search.assess(screws.length(length)?)?
@@ -462,8 +548,8 @@ fn plies<'a>(
     let mut load = || pulls.next().map_or(0.0, |pull| pull.abs()) * across;
     let mut plies = Vec::with_capacity(stack.plies().len() + 1);
     for (ply, number) in stack.plies().iter().zip(1..) {
-        let material = ply.material.as_deref().map(PlyMaterial::find).transpose()?;
-        let timber = ply.timber.as_deref().map(Timber::find).transpose()?;
+        let material = ply.material.as_ref().map(CaseMaterial::of).transpose()?;
+        let timber = ply.timber.as_ref().map(CaseTimber::of).transpose()?;
         plies.push(CasePly {
             place: Place::Ply(number),
             number,
@@ -476,11 +562,7 @@ fn plies<'a>(
         });
     }
     if let Closing::Tapped(part) = closing {
-        let material = part
-            .material
-            .as_deref()
-            .map(PlyMaterial::find)
-            .transpose()?;
+        let material = part.material.as_ref().map(CaseMaterial::of).transpose()?;
         plies.push(CasePly {
             place: Place::TappedPart,
             number: plies.len() + 1,

@@ -277,6 +277,15 @@ pub enum Finding {
         /// Its style.
         style: WasherStyle,
     },
+    /// Fault: a washer of the caller's own is too soft for the class of the bolt.
+    OwnWasherTooSoft {
+        /// Under the head or the nut.
+        place: Place,
+        /// Its least Vickers hardness.
+        hardness: f64,
+        /// The hardest class of ISO 898-3 that is too soft.
+        class: &'static str,
+    },
     /// To know: the bolt is weaker at the heat of the joint; what is checked has it in it.
     WeakerWhenHot {
         /// Strength that is left.
@@ -374,7 +383,9 @@ impl Finding {
                 TimberFact::WasherWidth | TimberFact::WasherThickness => Mode::Washers,
                 _ => Mode::Distances,
             },
-            Self::WasherWanted { .. } | Self::WasherTooSoft { .. } => Mode::Washers,
+            Self::WasherWanted { .. }
+            | Self::WasherTooSoft { .. }
+            | Self::OwnWasherTooSoft { .. } => Mode::Washers,
             Self::PretensionWanted => Mode::Preload,
             Self::Galvanic { .. } => Mode::Corrosion,
             Self::Hydrogen(_) => Mode::Coating,
@@ -409,6 +420,7 @@ impl Finding {
             | Self::WasherWanted { .. }
             | Self::PretensionWanted
             | Self::WasherTooSoft { .. }
+            | Self::OwnWasherTooSoft { .. }
             | Self::FallsThrough { .. }
             | Self::LockNotFilled { .. }
             | Self::ThreadsDoNotFit { .. }
@@ -576,6 +588,14 @@ impl Finding {
             Self::WasherTooSoft { place, style } => {
                 format!("{place}: {style} is too soft for the class of the bolt [ISO 898-3]")
             }
+            Self::OwnWasherTooSoft {
+                place,
+                hardness,
+                class,
+            } => format!(
+                "{place}: a washer of {hardness:.0} HV is too soft for the class of the bolt, as all of {class} are \
+                 [ISO 898-3]"
+            ),
             Self::WeakerWhenHot { ratio } => format!(
                 "at its highest temperature the bolt has {:.0} % of its strength, and is checked with that",
                 100.0 * ratio.value

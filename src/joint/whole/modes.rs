@@ -30,6 +30,9 @@ mod temperature;
 mod tension;
 mod timber;
 
+/// Codes give their stresses to grades that they list.
+const CODE_OF_LISTED: &str = "the code gives its stresses to listed grades, and the strengths of the bolt are stated: machine design takes them";
+
 /// What modes hand on to later ones.
 pub(super) struct Worked {
     pub(super) preload: Option<JointPreload>,

@@ -80,10 +80,18 @@ pub enum Need {
     TappedHole,
     /// The material of a ply or part.
     Material,
-    /// The yield strength of the material: the tables have none.
+    /// The yield strength of the material: the tables have none, or its own description.
     YieldStrength,
-    /// The tensile strength of the material: the tables have none.
+    /// The tensile strength of the material: the tables have none, or its own description.
     TensileStrength,
+    /// Proof stress of a bolt of the caller's own.
+    ProofStress,
+    /// Shear over tensile strength of a material of the caller's own.
+    ShearRatio,
+    /// What a material of the caller's own bears under a head or nut.
+    SurfacePressure,
+    /// Coefficient of expansion of a material of the caller's own.
+    Expansion,
     /// The bearing strength of the ply.
     BearingStrength,
     /// The hole.
@@ -114,6 +122,10 @@ pub enum Need {
     NutFinish,
     /// Grade of the nut.
     NutGrade,
+    /// What a nut of the caller's own is proved to.
+    NutProof,
+    /// Hardness of a washer of the caller's own.
+    WasherHardness,
     /// Whether plies that bend add to the load along the axis.
     Prying,
     /// How the bolt is tightened.
@@ -182,7 +194,12 @@ impl Need {
     pub(super) const fn names_part(&self) -> bool {
         matches!(
             self,
-            Self::BoltFinish | Self::NutFinish | Self::NutGrade | Self::Tightening
+            Self::BoltFinish
+                | Self::NutFinish
+                | Self::NutGrade
+                | Self::NutProof
+                | Self::ProofStress
+                | Self::Tightening
         )
     }
 
@@ -202,6 +219,10 @@ impl Need {
             Self::Material => "material",
             Self::YieldStrength => "yield strength",
             Self::TensileStrength => "tensile strength",
+            Self::ProofStress => "proof stress of the bolt",
+            Self::ShearRatio => "shear ratio",
+            Self::SurfacePressure => "surface pressure",
+            Self::Expansion => "coefficient of expansion",
             Self::BearingStrength => "bearing strength",
             Self::Hole => "hole",
             Self::EndDistance => "end distance",
@@ -217,6 +238,8 @@ impl Need {
             Self::BoltFinish => "coating of the bolt",
             Self::NutFinish => "coating of the nut",
             Self::NutGrade => "grade of the nut",
+            Self::NutProof => "proof of the nut",
+            Self::WasherHardness => "washer hardness",
             Self::Prying => "prying",
             Self::Tightening => "tightening",
             Self::ControlledPreload => "controlled preload",
@@ -250,6 +273,10 @@ impl fmt::Display for Need {
             Self::Material => "its material is not given",
             Self::YieldStrength => "no yield strength of its material is known",
             Self::TensileStrength => "no tensile strength of its material is known",
+            Self::ProofStress => "the proof stress of the bolt is not stated, and its yield strength does not stand in for it",
+            Self::ShearRatio => "the shear strength of its material, over the tensile one, is not stated",
+            Self::SurfacePressure => "what its material bears under a head or nut is not stated",
+            Self::Expansion => "the coefficient of expansion of its material is not stated",
             Self::BearingStrength => "its bearing strength is not given",
             Self::Hole => "its hole is not given",
             Self::EndDistance => "its end distance is not given",
@@ -270,11 +297,13 @@ impl fmt::Display for Need {
             Self::BoltFinish => "the coating of the bolt is not given",
             Self::NutFinish => "the coating of the nut is not given",
             Self::NutGrade => "the grade of the nut is not given",
+            Self::NutProof => "what the nut is proved to is not stated",
+            Self::WasherHardness => "how hard the washer is is not stated, and some are too soft for the bolt",
             Self::Prying => "nobody says whether plies that bend add to the load along the axis",
             Self::Tightening => "nobody says how the bolt is tightened",
             Self::ControlledPreload => "without a controlled preload there is nothing to count on",
             Self::Relaxation => "nobody says what relaxation and settling take off the preload",
-            Self::Stiffness => "neither the stiffness nor the materials of all plies are given",
+            Self::Stiffness => "neither the stiffness nor the materials of all plies are given, with the modulus of one of your own",
             Self::ScrewLock => "nothing says what keeps the screw from turning",
             Self::Metal => "what a surface is made of is not given",
             Self::WasherMetal => "what the washer there is made of is not given",

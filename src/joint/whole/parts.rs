@@ -34,11 +34,11 @@ use crate::units::Length;
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
 pub struct JointBolt {
-    /// The product.
+    /// The product; [`ScrewProduct::Own`] for one that [`Joint::with_screw`](super::Joint::with_screw) describes.
     pub product: ScrewProduct,
     /// Its thread.
     pub thread: Thread,
-    /// Its grade.
+    /// Its grade; [`BoltGrade::Stated`] for strengths that [`Joint::with_strength`](super::Joint::with_strength) describes.
     pub grade: BoltGrade,
     /// Its nominal length; none to have the best stock length found.
     #[cfg_attr(

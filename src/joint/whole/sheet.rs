@@ -286,7 +286,7 @@ impl Sheet {
     pub fn new(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
         let thread = joint.bolt.thread;
         let candidate = &verdict.candidate;
-        let locking = joint.nut.map(|nut| nut.style.locking());
+        let locking = locking(joint);
         let mut assembly = Vec::with_capacity(12);
         let word = verdict.word();
         if word != Word::Holds {
@@ -322,7 +322,7 @@ impl Sheet {
         assembly.extend(protrusion.clone());
         // Without a torque there is none to mark after, to check or to lose.
         if verdict.preload.is_some() {
-            assembly.push(if joint.nut.is_some() {
+            assembly.push(if locking.is_some() {
                 SheetStep::WitnessMark
             } else {
                 SheetStep::WitnessMarkAtHead
@@ -390,6 +390,12 @@ impl Sheet {
     }
 }
 
+/// What locks the nut, if there is one.
+fn locking(joint: &Joint) -> Option<Locking> {
+    let own = joint.own.nut.as_ref().map(|nut| nut.locking);
+    own.or_else(|| joint.nut.map(|nut| nut.style.locking()))
+}
+
 /// From which side the bolt goes in, and what goes on it.
 fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let (thread, stack, candidate) = (joint.bolt.thread, &joint.stack, &verdict.candidate);
@@ -405,12 +411,23 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let bolt = format!(
         "{thread} x {} {}, {}{}",
         length_name(candidate.screw.nominal, thread.is_unified()),
-        joint.bolt.product,
-        joint.bolt.grade,
+        joint
+            .own
+            .screw
+            .as_ref()
+            .map_or_else(|| joint.bolt.product.to_string(), |own| own.name.clone()),
+        joint
+            .own
+            .strength
+            .as_ref()
+            .map_or_else(|| joint.bolt.grade.to_string(), |own| own.name.clone()),
         coat(joint.bolt.finish),
     );
     let nut = match joint.nut {
-        None => None,
+        None => {
+            let own = joint.own.nut.as_ref();
+            own.map(|nut| format!("{}{}", nut.name, coat(nut.finish)))
+        }
         Some(nut) => {
             let grade = nut.grade.map(|grade| format!(", {grade}"));
             let (row, grade) = (Nut::find(nut.style, &thread)?, grade.unwrap_or_default());
@@ -524,9 +541,7 @@ fn protrusion(joint: &Joint) -> Option<SheetStep> {
     }
     let pitch = joint.bolt.thread.pitch();
     let by_rules = joint.rules.least_protrusion_pitches() * pitch;
-    let lock = joint
-        .nut
-        .and_then(|nut| LeastProtrusion::of(nut.style.locking()));
+    let lock = locking(joint).and_then(LeastProtrusion::of);
     let by_lock = lock.map(|lock| lock.length(&joint.bolt.thread));
     Some(SheetStep::Protrusion {
         least: by_lock.map_or(by_rules, |length| length.max(by_rules)),

@@ -51,6 +51,10 @@ pub enum ScrewProduct {
     /// Structural bolt of system HV, metric, EN 14399-4.
     #[cfg_attr(feature = "serde", serde(rename = "en_14399_4"))]
     En14399_4,
+    /// A bolt that the caller describes: see [`OwnScrew`](crate::joint::OwnScrew). No table knows it, and no name is read
+    /// for it: its sizes are.
+    #[cfg_attr(feature = "serde", serde(skip_deserializing))]
+    Own,
 }
 
 /// Code and label of every member.
@@ -114,10 +118,17 @@ impl Key for ScrewProduct {
     const ALL: &'static [Self] = &keys(&NAMES);
 
     fn code(self) -> &'static str {
+        if self == Self::Own {
+            return "own";
+        }
         code_of(&NAMES, self)
     }
 
     fn label(self) -> &'static str {
+        // No member of a list to choose from: it comes with its sizes.
+        if self == Self::Own {
+            return "bolt of one's own";
+        }
         label_of(&NAMES, self)
     }
 }
@@ -149,6 +160,7 @@ impl ScrewProduct {
         use PropertyClass::{Class8_8, Class10_9, Class12_9};
         let grade = strength.grade;
         match self {
+            Self::Own => false,
             Self::HexCapScrew | Self::HexBolt | Self::HeavyHexBolt => {
                 strength.for_screws
                     && match grade {

@@ -89,7 +89,7 @@ impl ThreadMaterial {
         let of_tensile_strength = bolt.cautions().iter().copied().find(|caution| {
             matches!(
                 caution,
-                Caution::StatedStrength
+                Caution::Stated { .. }
                     | Caution::FromMemory {
                         value: "bolt strength",
                         ..

@@ -79,7 +79,11 @@ impl JointBuilder {
         };
         let finish = grants.or(self.bolt_finish, Fact::BoltFinish, plain, plain.to_string());
         let environment = self.surroundings(&mut grants);
-        let nut = if self.stack.has_tapped_part() {
+        if let Some(nut) = &mut self.own.nut {
+            let own = nut.finish.or(self.nut_finish);
+            nut.finish = Some(grants.or(own, Fact::NutFinish, finish, finish.to_string()));
+        }
+        let nut = if self.stack.has_tapped_part() || self.own.nut.is_some() {
             None
         } else {
             Some(self.nut_for(&thread, (grade, finish), &environment, &mut grants)?)
@@ -125,6 +129,7 @@ impl JointBuilder {
             scope: self.scope,
             set_aside: self.set_aside,
             granted: grants.0,
+            own: self.own,
         })
     }
 
@@ -395,6 +400,13 @@ pub(super) fn builder_of(joint: &Joint) -> JointBuilder {
         methods: said(Fact::Methods).then_some(joint.methods),
         scope: joint.scope,
         set_aside: joint.set_aside.clone(),
+        own: {
+            let mut own = joint.own.clone();
+            if let Some(nut) = &mut own.nut {
+                nut.finish = nut.finish.filter(|_| said(Fact::NutFinish));
+            }
+            own
+        },
         error: None,
     }
 }

@@ -397,7 +397,7 @@ fn yield_of(ply: &CasePly) -> Result<Stress, Need> {
         Some(thickness) => material
             .at_thickness(thickness)
             .map_err(|_| Need::YieldStrength)?,
-        None => *material,
+        None => material.without_thickness(),
     };
-    material.yield_strength.ok_or(Need::YieldStrength)
+    material.yields.ok_or(Need::YieldStrength)
 }

@@ -106,9 +106,6 @@ impl Shape {
         let material = own
             .material
             .and_then(|row| row.at_thickness(thickness).ok());
-        let strength = |pick: fn(&crate::tables::plies::PlyMaterial) -> Option<Stress>| {
-            material.as_ref().and_then(pick)
-        };
         let mut need = |value: Option<Length>, need: Need| {
             if value.is_none() {
                 out.missing(MODE, own.place, need);
@@ -122,8 +119,8 @@ impl Shape {
         let none = Some(Length::default());
         let pitch = need(if along > 1 { ply.pitch } else { none }, Need::Pitch);
         let gauge = need(if across > 1 { ply.gauge } else { none }, Need::Gauge);
-        let yields = strength(|row| row.yield_strength);
-        let breaks = strength(|row| row.tensile_strength);
+        let yields = material.and_then(|row| row.yields);
+        let breaks = material.and_then(|row| row.breaks);
         for (value, need) in [
             (yields, Need::YieldStrength),
             (breaks, Need::TensileStrength),

@@ -38,6 +38,16 @@ fn brittle(case: &Case, out: &mut Outcomes) {
     if plated && hydrogen(&case.strength, None).contains(&Hydrogen::FinishUnknown) {
         out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
     }
+    // A least strength says nothing of the greatest hardness.
+    let electroplated = matches!(
+        case.joint.bolt.finish,
+        Some(Finish::ZincPlated { .. } | Finish::CadmiumPlated { .. })
+    );
+    if case.joint.own.strength.is_some() && (electroplated || plated) {
+        let why =
+            "how hard the bolt is at most is not known: a plated one may be brittle with hydrogen";
+        out.missing(MODE, Place::Bolt(1), Need::Method(why));
+    }
     for found in hydrogen(&case.strength, case.joint.bolt.finish) {
         match (found, found.severity()) {
             (Hydrogen::FinishUnknown, _) => {
@@ -64,13 +74,13 @@ fn fit(case: &Case, out: &mut Outcomes) {
     if bolt.is_none() {
         out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
     }
-    if nut.given.finish.is_none() {
+    if nut.finish.is_none() {
         out.missing(MODE, Place::Nut, Need::NutFinish);
     }
-    let (Some(bolt), Some(finish)) = (bolt, nut.given.finish) else {
+    let (Some(bolt), Some(finish)) = (bolt, nut.finish) else {
         return;
     };
-    let found = coated_fit(bolt, nut.given.grade, finish, case.thread);
+    let found = coated_fit(bolt, nut.grade, finish, case.thread);
     match out.attempt(MODE, Place::Nut, found) {
         Some(CoatedFit::NotFit { why }) => out.find(Finding::ThreadsDoNotFit { why }),
         Some(CoatedFit::Fits {
@@ -108,7 +118,7 @@ fn seizing(case: &Case, out: &mut Outcomes) {
         return;
     };
     let bolt = (case.joint.bolt.grade, case.joint.bolt.finish);
-    match galling(bolt, (nut.given.grade, nut.given.finish), None) {
+    match galling(bolt, (nut.grade, nut.finish), None) {
         Some(found) => {
             out.find(Finding::Galling(found));
             out.in_order(MODE);
@@ -129,7 +139,7 @@ fn again(case: &Case, out: &mut Outcomes) {
         return;
     }
     out.in_order(MODE);
-    let locking = case.nut().map(|nut| nut.given.style.locking());
+    let locking = case.nut().map(|nut| nut.locking);
     if case.joint.environment.refits > TESTED_REMOVALS
         && matches!(locking, Some(Locking::Insert | Locking::AllMetal))
     {

@@ -74,7 +74,7 @@ fn metal(
         ),
         Part::Nut => (
             case.nut()
-                .and_then(|nut| nut.given.finish)
+                .and_then(|nut| nut.finish)
                 .and_then(Finish::metal),
             Place::Nut,
             Need::NutFinish,

@@ -3,17 +3,17 @@
 use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
+use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, Need, NotConcerned, Repeats, Slip};
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::ShearMethod;
-use crate::tables::plies::PlyMaterial;
 use crate::tension::{
-    AiscClamping, AiscFatigue, EnFatigue, FatigueCriterion, FatigueStrengths, FatigueStress,
-    GammaMf, JointDiagram, MachineDesignFatigue,
+    AiscClamping, AiscFatigue, EnFatigue, EnduranceStrength, FatigueCriterion, FatigueStrengths,
+    FatigueStress, GammaMf, JointDiagram, MachineDesignFatigue,
 };
-use crate::units::{Force, Stress, megapascals};
+use crate::units::Force;
 
 const MODE: Mode = Mode::Fatigue;
 const EN: &str = "EN 1993-1-9:2005, Table 8.1, partial factor 1.35";
@@ -195,7 +195,7 @@ fn aisc(
     let steel = case
         .plies
         .iter()
-        .all(|ply| ply.material.is_some_and(is_steel));
+        .all(|ply| ply.material.is_some_and(CaseMaterial::is_steel));
     let clamping = if tightened && steel {
         AiscClamping::PretensionedSteel
     } else {
@@ -210,10 +210,18 @@ fn aisc(
     Ok(check.by(by).warned(fatigue.cautions()))
 }
 
-/// Steel by its modulus of elasticity: nothing else in the table of plies comes near.
-fn is_steel(material: &PlyMaterial) -> bool {
-    const STEEL: [Stress; 2] = [megapascals(185e3), megapascals(215e3)];
-    (STEEL[0]..=STEEL[1]).contains(&material.elastic_modulus_min)
+/// The strengths of a grade, or those that the caller states: without a stated endurance there is none.
+fn strengths(case: &Case) -> Result<FatigueStrengths, Error> {
+    let stated = case.joint.own.strength.as_ref();
+    let endurance = stated.and_then(|own| own.endurance);
+    let (Some(endurance), Some(proof)) = (endurance, case.strength.proof_stress) else {
+        return FatigueStrengths::of_bolt(&case.strength);
+    };
+    FatigueStrengths::new(
+        EnduranceStrength::stated(endurance)?,
+        case.strength.tensile_strength,
+        proof,
+    )
 }
 
 /// By the machine-design system with the Goodman line, at the greatest preload.
@@ -225,7 +233,7 @@ fn goodman(
     preload: &JointPreload,
     out: &mut Outcomes,
 ) -> Result<Check, Error> {
-    let strengths = FatigueStrengths::of_bolt(&case.strength)?;
+    let strengths = strengths(case)?;
     let diagram = JointDiagram::new(springs.share, preload.greatest)?;
     let area = case.loads.tensile_stress_area;
     let stress = FatigueStress::of_joint(&diagram, area, least, greatest)?;

@@ -71,7 +71,7 @@ pub(super) fn hole_of(case: &Case, own: &CasePly) -> Option<Length> {
 /// A ply around a hole with what is told of it, which the rooms judge.
 pub(super) fn ply_around(own: &CasePly, thickness: Length, hole: Length) -> Ply {
     let mut ply = match own.material {
-        Some(material) => Ply::of(material, thickness, hole),
+        Some(material) => material.ply(thickness, hole),
         None => Ply::without_strengths(thickness, hole),
     };
     [
@@ -178,6 +178,11 @@ pub(super) fn neighbours(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcom
             });
             found = true;
         }
+    }
+    let has_neighbours = ply.pitch.or(ply.gauge).is_some();
+    if has_neighbours && super::seat::is_own_width_unsaid(case) {
+        let why = "how wide a head or nut of one's own is is not stated: neighbouring ones may lie on each other";
+        out.missing(Mode::Distances, own.place, Need::Method(why));
     }
     found
 }

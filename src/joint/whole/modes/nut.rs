@@ -24,7 +24,10 @@ pub(super) fn check(
         screw(case, faces_held, out);
         return Ok(None);
     };
-    let mut own = NutOption::of(nut.given.style, case.thread, &case.joint.environment)?;
+    let mut own = match nut.style() {
+        Some(style) => NutOption::of(style, case.thread, &case.joint.environment)?,
+        None => NutOption::of_own(nut.locking, case.thread, &case.joint.environment)?,
+    };
     // What is preloaded and shown not to slip does not shake loose (Junker), and needs no lock (EN 1090-2, 8.2.1; AISC).
     if faces_held == Some(true) {
         own.reasons.retain(|reason| *reason != NutReason::SpinsFree);

@@ -5,6 +5,7 @@ use super::shear::Shear;
 use crate::error::Error;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
+use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
 use crate::parts::SAME_LENGTH;
@@ -13,7 +14,7 @@ use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
 use crate::strength::shear::en_yield_strength;
 use crate::strength::slip::SlipMethod;
-use crate::units::Force;
+use crate::units::{Force, megapascals};
 
 /// The modes that are worked out for each ply.
 const OF_A_PLY: [Mode; 5] = [
@@ -100,7 +101,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
         ply = match (stated, own.material) {
-            (None, Some(material)) => ply.with_bearing_of(material),
+            (None, Some(material)) => material.with_bearing(ply),
             _ => Ply {
                 bearing_strength: stated,
                 ..ply
@@ -173,14 +174,25 @@ fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
             .is_some_and(|material| !material.is_carbon_steel())
     {
         let why = "the code is written for structural steel, and the ply is of another material";
-        for mode in [
-            Mode::Bearing,
-            Mode::TearOut,
-            Mode::NetSection,
-            Mode::GrossSection,
-        ] {
-            out.missing(mode, own.place, Need::Method(why));
-        }
+        outside_code(own, why, out);
+    }
+    // EN 1993-1-8, 1.1 (recalled); the listed steels all are.
+    let is_beyond = |material: CaseMaterial| matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)));
+    if method == PlyMethod::En1993 && own.material.is_some_and(is_beyond) {
+        let why =
+            "EN 1993-1-8 is written for steels up to S460, and the ply is stated to be stronger";
+        outside_code(own, why, out);
+    }
+}
+
+fn outside_code(own: &CasePly, why: &'static str, out: &mut Outcomes) {
+    for mode in [
+        Mode::Bearing,
+        Mode::TearOut,
+        Mode::NetSection,
+        Mode::GrossSection,
+    ] {
+        out.missing(mode, own.place, Need::Method(why));
     }
 }
 

@@ -5,10 +5,12 @@ use alloc::string::ToString;
 use alloc::vec::Vec;
 
 use super::springs::Springs;
+use super::tension::proof_unsaid;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
-use crate::joint::whole::case::Case;
+use crate::joint::whole::case::{Case, CaseNut, NutOf};
+use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{
     Finding, JointPreload, Need, NotConcerned, Repeats, Slip, Tightening, TorqueTightening,
@@ -51,6 +53,7 @@ pub(super) fn check(
         }
         Some(Tightening::Torque(torque)) => torque,
     };
+    proof_unsaid(case, Mode::Tightening, out);
     match worked(case, torque, springs, out) {
         Ok(preload) => Some(preload),
         Err(error) => {
@@ -194,8 +197,15 @@ fn with_running_torque(case: &Case, form: &ShortForm) -> Result<ShortForm, Error
     let Some(nut) = lock.filter(|_| unsaid) else {
         return Ok(*form);
     };
+    if let NutOf::Own(own) = nut.of {
+        return Err(Error::NoValue {
+            quantity: "running torque",
+            subject: own.name.clone(),
+            reason: "it is a lock nut of one's own, and the tightening does not state it",
+        });
+    }
     // The tables go by the number of a metric class, "8" of "ISO 898-2 class 8".
-    let grade = nut.given.grade.map(|grade| grade.to_string());
+    let grade = nut.grade.map(|grade| grade.to_string());
     let class = grade
         .as_deref()
         .filter(|_| !case.thread.is_unified())
@@ -236,7 +246,7 @@ fn least_reached(
         case.joint.methods.slip,
         Slip::Resisted(SlipMethod::En1993 { .. })
     );
-    let style = case.nut().map(|nut| nut.given.style);
+    let style = case.nut().and_then(CaseNut::style);
     let is_set = match (case.joint.bolt.product, style) {
         (ScrewProduct::En14399_3, Some(NutStyle::En14399_3)) => true,
         (ScrewProduct::En14399_4, Some(NutStyle::En14399_4)) => {
@@ -344,35 +354,38 @@ fn thermal(
         unknown(case, Place::Joint, &Need::Stiffness, out);
         return Ok(());
     };
-    let bolt = Expansion::of_bolt(case.strength.grade);
+    let bolt = match &case.joint.own.strength {
+        Some(own) => own.expansion.ok_or(Need::Expansion),
+        None => Expansion::of_bolt(case.strength.grade)
+            .map(|row| {
+                out.warn(&row.cautions());
+                row.expansion
+            })
+            .map_err(|error| Need::Refused(Box::new(error))),
+    };
     let mut layers = Vec::with_capacity(case.plies.len());
     let mut all = true;
     for own in case.plies.iter().filter(|own| own.tapped.is_none()) {
         let Some(ply) = own.ply else { continue };
-        match own.material.map(|material| material.expansion) {
-            Some(Some(expansion)) => layers.push((ply.thickness.nominal, expansion)),
-            Some(None) => {
+        let expansion = own.material.ok_or(Need::Material);
+        match expansion.and_then(CaseMaterial::expansion) {
+            Ok(expansion) => layers.push((ply.thickness.nominal, expansion)),
+            Err(need) => {
                 all = false;
-                let why = "no coefficient of expansion of its material is known";
-                unknown(case, own.place, &Need::Method(why), out);
-            }
-            None => {
-                all = false;
-                unknown(case, own.place, &Need::Material, out);
+                unknown(case, own.place, &need, out);
             }
         }
     }
     let bolt = match bolt {
         Ok(bolt) if all => bolt,
         Ok(_) => return Ok(()),
-        Err(error) => {
-            unknown(case, Place::Bolt(1), &Need::Refused(Box::new(error)), out);
+        Err(need) => {
+            unknown(case, Place::Bolt(1), &need, out);
             return Ok(());
         }
     };
-    out.warn(&bolt.cautions());
     let range = springs.elastic.thermal_range(
-        bolt.expansion,
+        bolt,
         &layers,
         celsius(20.0),
         environment.coldest,

@@ -4,6 +4,7 @@ use core::f64::consts::PI;
 
 use super::tension::Tension;
 use crate::error::Error;
+use crate::joint::JointWasher;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
@@ -13,13 +14,11 @@ use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
-    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
-    spread, surface_pressure, through_washer,
+    SurfaceContact, SurfaceOutcome, pull_through_en_1993, punching_by_statics, spread,
+    surface_pressure, through_washer,
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
-use crate::tables::surface::PressureEdition;
-use crate::tables::timber::{Timber, TimberCompression};
 use crate::tables::washer_rules::{
     WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
 };
@@ -53,8 +52,21 @@ fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
     })
 }
 
+/// Whether a head or nut of the caller's own may have any width over that of the thread.
+pub(super) fn is_own_width_unsaid(case: &Case) -> bool {
+    let own = &case.joint.own;
+    let widths = [
+        own.screw.as_ref().map(|screw| screw.bearing_diameter),
+        own.nut.as_ref().map(|nut| nut.bearing_diameter),
+    ];
+    widths.contains(&Some(None))
+}
+
 /// Mean diameter on which head or nut turns, on the safe side: the smaller of their faces over the bolt itself.
 pub(super) fn bearing_diameter(case: &Case) -> Length {
+    if is_own_width_unsaid(case) {
+        return case.diameter;
+    }
     let outer = sides(case)
         .filter_map(|side| side.face.as_ref().ok())
         .map(|face| face.outer_min)
@@ -155,13 +167,14 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         out.missing(MODE, side.own.place, Need::Material);
         return;
     };
-    let at_thickness = side
-        .own
-        .thickness
-        .and_then(|thickness| material.at_thickness(thickness).ok());
-    let material = at_thickness.as_ref().unwrap_or(material);
-    let limit = SurfaceLimit::of_ply(material, PressureEdition::Vdi2230_2003);
-    let bears = limit.and_then(|limit| surface_pressure(force, on_ply, limit));
+    let limit = match material.surface_limit(side.own.thickness) {
+        Ok(limit) => limit,
+        Err(need) => {
+            out.missing(MODE, side.own.place, need);
+            return;
+        }
+    };
+    let bears = surface_pressure(force, on_ply, limit);
     let Some(SurfaceOutcome::Bears(bears)) = out.attempt(MODE, place, bears) else {
         return;
     };
@@ -199,8 +212,7 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let strength = side
         .own
         .timber
-        .and_then(Timber::compression)
-        .and_then(TimberCompression::strength);
+        .and_then(|timber| timber.compression_across(method));
     let bearing = TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method);
     let Some(bearing) = out.attempt(MODE, place, bearing) else {
         return;
@@ -264,9 +276,9 @@ fn pull_through(case: &Case, out: &mut Outcomes) {
             continue;
         };
         let (strength, need) = if by_en {
-            (material.tensile_strength, Need::TensileStrength)
+            (material.breaks, Need::TensileStrength)
         } else {
-            (material.yield_strength, Need::YieldStrength)
+            (material.yields, Need::YieldStrength)
         };
         let Some(strength) = strength else {
             out.missing(MODE, side.own.place, need);
@@ -393,11 +405,49 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
         outer_yield: side
             .own
             .material
-            .and_then(|material| material.yield_strength),
+            .and_then(|material| material.without_thickness().yields),
         // Faces are square to the bolt: a stack has no slopes.
         steep_face: Some(false),
         single_lap_one_row: Some(case.is_sheared() && case.is_single_lap()),
         ..WasherFacts::of(case.strength.grade, case.diameter)
+    }
+}
+
+/// A washer of the caller's own by the classes of ISO 898-3 that it is as hard as.
+fn soft_by_hardness(case: &Case, place: Place, washer: &JointWasher, out: &mut Outcomes) {
+    const CLASSES: [(f64, &str); 4] = [
+        (100.0, "100HV"),
+        (200.0, "200HV"),
+        (300.0, "300HV"),
+        (380.0, "380HV"),
+    ];
+    let is_never = |class: &str| {
+        WasherPairing::of(case.strength.grade, class)
+            .is_some_and(|row| row.standing == WasherStanding::Never)
+    };
+    // Timber gives way before a washer does.
+    let pressed = match place {
+        Place::Head => case.plies.first(),
+        _ => case.plies.last(),
+    };
+    if pressed.is_some_and(|ply| ply.timber.is_some()) {
+        return;
+    }
+    let too_soft = CLASSES.iter().rev().find(|(_, class)| is_never(class));
+    let Some((_, softest)) = too_soft else {
+        return;
+    };
+    let Some(hardness) = washer.hardness else {
+        out.missing(Mode::Washers, place, Need::WasherHardness);
+        return;
+    };
+    let reached = CLASSES.iter().rev().find(|(least, _)| hardness >= *least);
+    if reached.is_none_or(|(_, class)| is_never(class)) {
+        out.find(Finding::OwnWasherTooSoft {
+            place,
+            hardness,
+            class: softest,
+        });
     }
 }
 
@@ -407,7 +457,11 @@ fn soft(case: &Case, out: &mut Outcomes) {
         return;
     };
     for place in [Place::Head, Place::Nut] {
-        let Some(style) = case.washer_at(place).and_then(|washer| washer.style) else {
+        let Some(washer) = case.washer_at(place) else {
+            continue;
+        };
+        let Some(style) = washer.style else {
+            soft_by_hardness(case, place, washer, out);
             continue;
         };
         // Of a style that comes in several classes the hardest may be meant.

@@ -2,14 +2,15 @@
 
 use alloc::vec::Vec;
 
+use super::CODE_OF_LISTED;
 use crate::joint::whole::case::{Case, CasePlane};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::parts::Zone;
 use crate::strength::check::{Check, Mode, Place};
 use crate::strength::shear::{
-    ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ReductionNeed, ShearResistance,
-    shear_resistance,
+    ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ReductionNeed, ShearMethod,
+    ShearResistance, shear_resistance,
 };
 use crate::units::{Force, Length};
 
@@ -33,6 +34,16 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
         return shear;
     }
     shear.complete = true;
+    if case.joint.own.strength.is_some()
+        && !matches!(
+            case.joint.methods.shear,
+            ShearMethod::DistortionEnergy { .. }
+        )
+    {
+        shear.complete = false;
+        out.missing(MODE, Place::Bolt(1), Need::Method(CODE_OF_LISTED));
+        return shear;
+    }
     for plane in case.planes.iter().filter(|plane| plane.share > 0.0) {
         let place = Place::Plane(plane.number);
         let found = resistance(case, plane, out);

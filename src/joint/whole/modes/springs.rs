@@ -65,10 +65,18 @@ fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
     let Some(moduli) = case
         .plies
         .iter()
-        .map(|ply: &CasePly| Some(ply.material?.elastic_modulus_min))
+        .map(|ply: &CasePly| ply.material?.elastic_modulus())
         .collect::<Option<Vec<Stress>>>()
     else {
         return Ok(None);
+    };
+    // Of a strength of the caller's own nobody says that it is that of steel.
+    let modulus = match &case.joint.own.strength {
+        None => STEEL,
+        Some(own) => match own.elastic_modulus {
+            Some(modulus) => modulus,
+            None => return Ok(None),
+        },
     };
     let mut layers = Vec::with_capacity(moduli.len() + 4);
     let added = stack.washer_to_add_under_head().into_iter();
@@ -90,6 +98,6 @@ fn of_parts(case: &Case) -> Result<Option<(BoltStiffness, Vec<Layer>)>, Error> {
         }
     }
     let sections = GripSections::of_screw(&candidate.screw, candidate.grip.nominal)?;
-    let bolt = BoltStiffness::shigley(case.thread, sections, STEEL)?;
+    let bolt = BoltStiffness::shigley(case.thread, sections, modulus)?;
     Ok(Some((bolt, layers)))
 }

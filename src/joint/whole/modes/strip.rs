@@ -3,7 +3,8 @@
 use super::tension::Tension;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
-use crate::joint::whole::case::{Case, CaseNut, Closing};
+use crate::joint::OwnNut;
+use crate::joint::whole::case::{Case, CaseNut, Closing, NutOf};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::material::{BoltGrade, NutGrade, PropertyClass};
@@ -14,7 +15,6 @@ use crate::strength::strip::{
     nut_proof, stripping,
 };
 use crate::tables::nut_grades::NutShape;
-use crate::tables::plies::PlyMaterial;
 use crate::thread::strip::{EndLoss, EngagedLength};
 use crate::units::{Force, Length};
 
@@ -29,10 +29,14 @@ pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
 }
 
 fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
+    if let NutOf::Own(own) = nut.of {
+        of_own_nut(case, own, greatest, out);
+        return;
+    }
     for mode in [Mode::Pairing, MODE] {
-        if nut.given.grade.is_none() {
+        if nut.grade.is_none() {
             out.missing(mode, Place::Nut, Need::NutGrade);
-        } else if nut.given.style.shape().is_none() && !is_structural_set(case, nut) {
+        } else if nut.style().and_then(NutStyle::shape).is_none() && !is_structural_set(case, nut) {
             let why = "nut strengths are for other shapes of nut";
             out.missing(mode, Place::Nut, Need::Method(why));
         }
@@ -44,7 +48,7 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
         out.in_order(Mode::Pairing);
         return;
     }
-    let (Some(grade), Some(shape)) = (nut.given.grade, nut.given.style.shape()) else {
+    let (Some(grade), Some(shape)) = (nut.grade, nut.style().and_then(NutStyle::shape)) else {
         return;
     };
     pair(case, nut, grade, shape, out);
@@ -75,15 +79,37 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
     }
 }
 
+/// No table pairs a nut of the caller's own: its proof load must reach the breaking load of the bolt.
+fn of_own_nut(case: &Case, own: &OwnNut, greatest: Force, out: &mut Outcomes) {
+    let Some(proof) = own.proof_load(case.loads.tensile_stress_area) else {
+        for mode in [Mode::Pairing, MODE] {
+            out.missing(mode, Place::Nut, Need::NutProof);
+        }
+        return;
+    };
+    let ratio = proof / case.loads.tensile;
+    // A proof load worked out from the same strength is the same load.
+    if ratio.value < 1.0 - 1e-9 {
+        let why = NotShown::Weaker { ratio };
+        out.missing(Mode::Pairing, Place::Nut, Need::Pair(why));
+    }
+    out.in_order(Mode::Pairing);
+    if greatest > Force::default() {
+        let check = Check::new(MODE, Place::Nut, greatest, proof, Level::Nominal);
+        let check = check.map(|check| check.by("proof load of the nut, as stated"));
+        out.try_check(MODE, Place::Nut, check);
+    }
+}
+
 /// Whether bolt and nut are a set of EN 14399-3 or EN 14399-4, which is made and tested so that the bolt breaks.
 fn is_structural_set(case: &Case, nut: &CaseNut) -> bool {
     let of_one_part = matches!(
-        (case.joint.bolt.product, nut.given.style),
-        (ScrewProduct::En14399_3, NutStyle::En14399_3)
-            | (ScrewProduct::En14399_4, NutStyle::En14399_4)
+        (case.joint.bolt.product, nut.style()),
+        (ScrewProduct::En14399_3, Some(NutStyle::En14399_3))
+            | (ScrewProduct::En14399_4, Some(NutStyle::En14399_4))
     );
     let grades = matches!(
-        (case.strength.grade, nut.given.grade),
+        (case.strength.grade, nut.grade),
         (
             BoltGrade::Iso(PropertyClass::Class8_8),
             Some(NutGrade::Iso898_2Class8 | NutGrade::Iso898_2Class10)
@@ -107,7 +133,7 @@ fn pair(case: &Case, nut: &CaseNut, grade: NutGrade, shape: NutShape, out: &mut 
         &case.strength,
         case.joint.bolt.finish,
         grade,
-        nut.given.finish,
+        nut.finish,
         shape,
         case.thread,
     );
@@ -121,7 +147,7 @@ fn pair(case: &Case, nut: &CaseNut, grade: NutGrade, shape: NutShape, out: &mut 
         } => {
             for (finish, place, need) in [
                 (case.joint.bolt.finish, Place::Bolt(1), Need::BoltFinish),
-                (nut.given.finish, Place::Nut, Need::NutFinish),
+                (nut.finish, Place::Nut, Need::NutFinish),
             ] {
                 if finish.is_none() {
                     out.missing(MODE, place, need);
@@ -147,7 +173,14 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
     let Some(engaged) = own.and_then(|ply| ply.thickness) else {
         return;
     };
-    let Some(found) = out.attempt(MODE, place, stripped(case, engaged, material)) else {
+    let part = match material.thread(engaged) {
+        Ok(part) => part,
+        Err(need) => {
+            out.missing(MODE, place, need);
+            return;
+        }
+    };
+    let Some(found) = out.attempt(MODE, place, stripped(case, engaged, &part)) else {
         return;
     };
     out.work(|| found.derivation());
@@ -182,7 +215,7 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
 fn stripped(
     case: &Case,
     engaged: Length,
-    material: &PlyMaterial,
+    part: &ThreadMaterial,
 ) -> Result<StrippingStrength, Error> {
     // The usual fit.
     let (bolt, hole) = if case.thread.is_unified() {
@@ -191,10 +224,8 @@ fn stripped(
         ("6g", "6H")
     };
     let fit = case.thread.fit(bolt.parse()?, hole.parse()?)?;
-    let material = material.at_thickness(engaged)?;
     let engaged = EngagedLength::new(engaged)?;
     let areas = fit.strip_areas(engaged.less(EndLoss::Chamfers(1), case.thread)?)?;
-    let part = ThreadMaterial::of_ply(&material)?;
     let bolt = ThreadMaterial::of_bolt(&case.strength);
-    stripping(&areas, &bolt, &part, StripMethod::FedStdH28)
+    stripping(&areas, &bolt, part, StripMethod::FedStdH28)
 }

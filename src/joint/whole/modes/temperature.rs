@@ -8,7 +8,6 @@ use crate::material::Finish;
 use crate::strength::check::{Mode, Place};
 use crate::strength::shear::ShearMethod;
 use crate::strength::timber::TimberMethod;
-use crate::tables::heat::PlyTemperatureLimit;
 use crate::tables::locking::ServiceTemperature;
 use crate::units::celsius;
 
@@ -34,12 +33,11 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             continue;
         };
         // Common practice, no source: ordinary plate of no stated toughness is not for hard frost.
-        let is_brittle = || material.is_carbon_steel() || material.name.contains("iron");
-        if environment.coldest < celsius(-20.0) && is_brittle() {
+        if environment.coldest < celsius(-20.0) && material.may_be_brittle() {
             let why = "nothing is known of the toughness of its material in the cold";
             out.missing(MODE, ply.place, Need::Method(why));
         }
-        let limit = PlyTemperatureLimit::of(material);
+        let limit = material.temperature_limit();
         let known = limit.map_or(celsius(35.0), |limit| limit.full_strength_thru);
         if environment.hottest > known {
             let why = "the strength of its material is known up to a lower temperature only";
@@ -49,10 +47,16 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
             out.warn(&limit.cautions());
         }
     }
+    if case.joint.own.nut.is_some()
+        && (environment.hottest > celsius(35.0) || environment.coldest < celsius(-20.0))
+    {
+        let why = "of a nut of one's own nothing is known in heat or frost";
+        out.missing(MODE, Place::Nut, Need::Method(why));
+    }
     if let Some(finish) = case.joint.bolt.finish {
         coating(case, Part::Bolt, finish, out);
     }
-    if let Some(finish) = case.nut().and_then(|nut| nut.given.finish) {
+    if let Some(finish) = case.nut().and_then(|nut| nut.finish) {
         coating(case, Part::Nut, finish, out);
     }
 }

@@ -1,12 +1,13 @@
 //! Tension of the bolt: by the code for the whole load, and as a preloaded joint shares it.
 
+use super::CODE_OF_LISTED;
 use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, Need, NotConcerned, Tightening};
 use crate::preload::PreloadLimit;
-use crate::strength::bolt_tension::bolt_tension;
+use crate::strength::bolt_tension::{TensionMethod, bolt_tension};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::tension::JointDiagram;
 use crate::units::Force;
@@ -42,6 +43,15 @@ pub(super) fn check(
         };
     }
     let place = Place::Bolt(1);
+    proof_unsaid(case, MODE, out);
+    let listed_only = !matches!(case.joint.methods.tension, TensionMethod::Proof { .. });
+    if case.joint.own.strength.is_some() && listed_only {
+        out.missing(MODE, place, Need::Method(CODE_OF_LISTED));
+        return Tension {
+            code: None,
+            greatest,
+        };
+    }
     let code = bolt_tension(
         case.thread,
         &case.strength,
@@ -64,6 +74,15 @@ pub(super) fn check(
         (None, _) => out.missing(MODE, place, Need::Tightening),
     }
     Tension { code, greatest }
+}
+
+/// Where a standard gives no proof stress, 0.85 of the yield strength stands in for it; not for one that the caller
+/// leaves unsaid, which may be less.
+pub(super) fn proof_unsaid(case: &Case, mode: Mode, out: &mut Outcomes) {
+    let own = case.joint.own.strength.as_ref();
+    if own.is_some_and(|own| own.proof_stress.is_none()) {
+        out.missing(mode, Place::Bolt(1), Need::ProofStress);
+    }
 }
 
 fn greatest(

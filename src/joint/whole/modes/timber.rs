@@ -6,6 +6,7 @@ use super::seat;
 use crate::error::Error;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
+use crate::joint::whole::material::CaseTimber;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::strength::check::{Mode, Place};
@@ -14,7 +15,6 @@ use crate::strength::timber::{
     TimberMethod, TimberWasher, en_axial_capacity, nds_bearing_diameter,
 };
 use crate::tables::galvanic::Exposure;
-use crate::tables::timber::{Timber, TimberCompression};
 use crate::units::{Force, Length, Ratio, from_base};
 
 const MODE: Mode = Mode::TimberYield;
@@ -24,8 +24,10 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         out.not_concerned(MODE, NotConcerned::NoTimber);
         return;
     }
-    for ply in case.plies.iter().filter_map(|ply| ply.timber) {
-        out.warn(&ply.cautions());
+    for ply in &case.plies {
+        if let Some(CaseTimber::Listed(row)) = ply.timber {
+            out.warn(&row.cautions());
+        }
     }
     let method = case.joint.methods.timber;
     // Head and nut want their washers whatever the load.
@@ -150,7 +152,7 @@ fn member(own: &CasePly, mode: Mode, out: &mut Outcomes) -> Option<TimberMember>
             out.missing(mode, own.place, Need::GrainAngle);
             return None;
         };
-        return Some(TimberMember::wood(thickness, timber, angle));
+        return Some(timber.member(thickness, angle));
     }
     if own.tapped.is_some() {
         let why = "timber on a tapped part: how far a screw is held there is not known here";
@@ -167,14 +169,10 @@ fn member(own: &CasePly, mode: Mode, out: &mut Outcomes) -> Option<TimberMember>
     }
     // Of some steels the strength is that of a thickness.
     let material = out.attempt(mode, own.place, material.at_thickness(thickness))?;
-    if material.tensile_strength.is_none() {
+    if material.breaks.is_none() {
         out.missing(mode, own.place, Need::TensileStrength);
     }
-    Some(TimberMember::steel(
-        thickness,
-        material.tensile_strength?,
-        hole?,
-    ))
+    Some(TimberMember::steel(thickness, material.breaks?, hole?))
 }
 
 /// The diameter that bears: NDS takes the root where thread fills more than a quarter of a member.
@@ -383,11 +381,20 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
         };
         let strength = ply
             .and_then(|ply| ply.timber)
-            .and_then(Timber::compression)
-            .and_then(TimberCompression::strength);
+            .and_then(|timber| timber.compression_across(method));
         TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method)
     };
-    let tension = crate::strength::shear::en_tensile_strength(case.strength.grade)
+    let stated = case
+        .joint
+        .own
+        .strength
+        .as_ref()
+        .map(|own| own.tensile_strength);
+    let tension = stated
+        .map_or_else(
+            || crate::strength::shear::en_tensile_strength(case.strength.grade),
+            Ok,
+        )
         .map(|tensile| 0.9 * tensile * case.loads.tensile_stress_area);
     let capacity = bearing(Place::Head)
         .and_then(|head| en_axial_capacity(&head, &bearing(Place::Nut)?, tension.ok()));
