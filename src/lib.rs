@@ -80,7 +80,7 @@
 //! Parts are facts, joints are decisions: only [`joint`] knows of joints. [`prelude`] has what a length
 //! search, a shear check and a preload need; the types of a whole joint are in [`joint`].
 //!
-//! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`,
+//! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`, `pick_size`,
 //! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`, `own_parts`,
 //! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!

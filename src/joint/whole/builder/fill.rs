@@ -6,8 +6,10 @@ use super::{
     ScrewProduct, Stack, String, Surroundings, Thread, Tightening, ToString, Vec, WasherStyle,
     Washers, format,
 };
+#[cfg(doc)]
+use crate::joint::Objective;
 use crate::joint::design::nut_grade_for;
-use crate::joint::{DesignSpace, Designs, NutChoice, Objective};
+use crate::joint::{DesignSpace, Designs, NutChoice};
 use crate::material::{BoltGrade, PropertyClass, SaeGrade};
 use crate::tables::holes::{ClearanceHole, HoleFit};
 use crate::units::{UnitSystem, celsius, shown};
@@ -133,8 +135,8 @@ impl JointBuilder {
         })
     }
 
-    /// Searches the usual threads, products, grades, nuts and washers, as far as none was said, for the lightest bolt
-    /// with which the joint holds.
+    /// Searches the usual threads, products, grades, nuts and washers, as far as none was said, for a bolt with which the
+    /// joint holds: first with plain shank in every shear plane, then by the [usual objectives](Objective::DEFAULT).
     ///
     /// # Errors
     ///
@@ -179,7 +181,7 @@ impl JointBuilder {
         if granted(Fact::Holes) {
             space.holes = common.holes;
         }
-        joint.design(&space, &[Objective::Mass])
+        joint.design(&space, &[])
     }
 
     fn load(&self, grants: &mut Grants) -> JointLoad {
