@@ -32,15 +32,12 @@ fn run(text: &str) -> Result<(), shankline::Error> {
     );
     for product in ScrewProduct::made_with(&thread) {
         println!("  {:28} {product}", product.code());
-        println!("  {:28}   {}", "", labels(product.grades(&thread)));
+        grades(product.grades(&thread));
     }
     println!("\nNuts, and the grades whose strength is known:");
     for style in NutStyle::made_with(&thread) {
         println!("  {:28} {style}", style.code());
-        let grades = labels(style.grades(&thread, NutTapping::Usual));
-        if !grades.is_empty() {
-            println!("  {:28}   {grades}", "");
-        }
+        grades(style.grades(&thread, NutTapping::Usual));
     }
     println!("\nWashers:");
     for style in WasherStyle::made_for(&thread) {
@@ -84,6 +81,14 @@ fn run(text: &str) -> Result<(), shankline::Error> {
         println!("{caution}");
     }
     Ok(())
+}
+
+/// The labels of grades, a few in a line.
+fn grades<K: Key>(keys: impl Iterator<Item = K>) {
+    let labels: Vec<&str> = keys.map(Key::label).collect();
+    for some in labels.chunks(4) {
+        println!("  {:28}   {}", "", some.join(", "));
+    }
 }
 
 fn labels<K: Key>(keys: impl Iterator<Item = K>) -> String {
