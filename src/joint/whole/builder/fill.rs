@@ -1,17 +1,27 @@
 //! What a builder fills in, and how a joint becomes a builder again.
 
-use super::{
-    Environment, Error, Exposure, Fact, Finish, Granted, Joint, JointBolt, JointBuilder, JointLoad,
-    JointMethods, JointNut, JointWasher, LengthRules, Metal, NutStyle, Pattern, Repeats,
-    ScrewProduct, Stack, String, Surroundings, Thread, Tightening, ToString, Vec, WasherStyle,
-    Washers, format,
+use alloc::{
+    format,
+    string::{String, ToString},
+    vec::Vec,
 };
+
+use super::{JointBuilder, Surroundings, Washers};
+use crate::error::Error;
 #[cfg(doc)]
 use crate::joint::Objective;
 use crate::joint::design::nut_grade_for;
+use crate::joint::whole::granted::{Fact, Granted};
+use crate::joint::whole::{
+    Joint, JointBolt, JointLoad, JointMethods, JointNut, Pattern, Repeats, Tightening,
+};
 use crate::joint::{DesignSpace, Designs, NutChoice};
+use crate::joint::{Environment, Finish, JointWasher, LengthRules, Stack};
 use crate::material::{BoltGrade, PropertyClass, SaeGrade};
+use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
+use crate::tables::galvanic::{Exposure, Metal};
 use crate::tables::holes::{ClearanceHole, HoleFit};
+use crate::thread::Thread;
 use crate::units::{UnitSystem, celsius, shown};
 
 /// Styles of nut to take where several of a kind are made, the usual ones.
