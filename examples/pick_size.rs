@@ -29,16 +29,15 @@ fn main() -> Result<(), Error> {
             .width("96 mm");
     }
     let designs = builder.across(load.as_str()).vibration(true).choose()?;
-    match designs.best_joint()? {
-        Some(joint) => println!("{}", joint.report(units)?),
-        None => {
-            println!("nothing holds; the nearest:");
-            for other in designs.rejected().iter().take(3) {
-                println!("  {}", other.choice.text(units));
-                for reason in &other.reasons {
-                    println!("    {}", reason.text(units));
-                }
-            }
+    if let Some(joint) = designs.best_joint()? {
+        println!("{}", joint.report(units)?);
+        return Ok(());
+    }
+    println!("nothing holds; the nearest:");
+    for other in designs.rejected().iter().take(3) {
+        println!("  {}", other.choice.text(units));
+        for reason in &other.reasons {
+            println!("    {}", reason.text(units));
         }
     }
     Ok(())
