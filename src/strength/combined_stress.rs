@@ -19,7 +19,7 @@ use core::fmt;
 
 use super::sizing::Demand;
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::error::{Error, not_negative, within};
 use crate::math;
 use crate::units::{Force, Stress, from_base, megapascals, newtons};
 
@@ -140,15 +140,16 @@ pub struct CombinedStress {
     pub von_mises: Stress,
 }
 
-fn small_enough<Q>(what: &'static str, value: Q, most: Q) -> Result<Q, Error>
+/// Refuses what is not zero and not from least to most: the square of less would vanish.
+fn none_or<Q>(what: &'static str, value: Q, least: Q, most: Q) -> Result<Q, Error>
 where
     Q: Copy + PartialOrd + Into<crate::error::Amount> + crate::error::Finite,
 {
     not_negative(what, value)?;
-    if value <= most {
-        Ok(value)
+    if value.raw() > 0.0 {
+        within(what, value, least, most)
     } else {
-        Err(out_of_range(what, value, Allowed::AtMost(most.into())))
+        Ok(value)
     }
 }
 
@@ -159,16 +160,16 @@ impl CombinedStress {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a stress that is negative, not finite or above 1e6 GPa.
+    /// [`Error::OutOfRange`] for a stress that is not zero and not from 1 Pa to 1e6 GPa.
     ///
     /// ```
     /// use shankline::{strength::combined_stress::CombinedStress, units::megapascals};
     /// assert!(CombinedStress::new(megapascals(-60.0), megapascals(40.0)).is_err());
     /// ```
     pub fn new(normal: Stress, shear: Stress) -> Result<Self, Error> {
-        let most = megapascals(1e9);
-        small_enough("normal stress", normal, most)?;
-        small_enough("shear stress", shear, most)?;
+        let (least, most) = (megapascals(1e-6), megapascals(1e9));
+        none_or("normal stress", normal, least, most)?;
+        none_or("shear stress", shear, least, most)?;
         let by =
             |theory: StressTheory| -> Stress { from_base(theory.of(normal.value, shear.value)) };
         let circle = by(StressTheory::GreatestShear);
@@ -297,7 +298,7 @@ impl EquivalentTension {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a load that is negative, not finite or above 1e15 N.
+    /// [`Error::OutOfRange`] for a load that is not zero and not from 1e-6 to 1e15 N.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -307,9 +308,9 @@ impl EquivalentTension {
     /// assert!((both.load - newtons(26_458.0)).abs() < newtons(0.5));
     /// ```
     pub fn new(theory: StressTheory, tension: Force, shear: Force) -> Result<Self, Error> {
-        let most = newtons(1e15);
-        small_enough("tension", tension, most)?;
-        small_enough("shear", shear, most)?;
+        let (least, most) = (newtons(1e-6), newtons(1e15));
+        none_or("tension", tension, least, most)?;
+        none_or("shear", shear, least, most)?;
         Ok(Self {
             theory,
             tension,

@@ -10,6 +10,7 @@
 //! | number of bolts | [`Demand::least_bolts`] |
 //! | least width of a ply across its holes | [`Demand::least_width`] |
 //! | least thickness of a ply in bearing | [`Demand::least_thickness`] |
+//! | least thickness of a ply across its holes | [`Demand::least_net_thickness`] |
 //! | number of threads to engage | [`Demand::least_threads`] |
 //! | load for a wanted factor of safety | [`StressedArea::load_at`] |
 //!
@@ -23,7 +24,7 @@ use alloc::format;
 
 use super::stressed::{BoltSection, StressedArea, count, sane_factor, sane_force};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Error, part_length, sane_stress, within};
+use crate::error::{Allowed, Error, out_of_range, part_length, sane_stress, within};
 use crate::math;
 use crate::tables::threads::{MetricSeries, SizeChoice, UnifiedSeries};
 use crate::thread::{AtLeast, Thread};
@@ -465,6 +466,49 @@ impl Demand {
         Ok(self.length(length, "Least thickness", area, step))
     }
 
+    /// The least thickness of a ply of width w with m holes of diameter dh across: t = A / (w - m dh). Bolts and
+    /// planes of the demand do not enter: the section bears the whole load.
+    ///
+    /// Source: statics.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a length that is not from 1 nm to 1 km, more than a million holes, or holes that
+    /// leave nothing.
+    ///
+    /// ```
+    /// # use shankline::{prelude::*, strength::sizing::Demand};
+    /// let bar = Demand::new(newtons(250e3), megapascals(70.0)).unwrap();
+    /// let least = bar.least_net_thickness(millimetres(200.0), millimetres(25.0), 2).unwrap();
+    /// assert!((least.length - millimetres(23.81)).abs() < millimetres(0.005));
+    /// ```
+    pub fn least_net_thickness(
+        &self,
+        width: Length,
+        hole: Length,
+        holes: usize,
+    ) -> Result<LeastLength, Error> {
+        part_length("width", width)?;
+        part_length("diameter of the hole", hole)?;
+        let across = if holes == 0 {
+            0.0
+        } else {
+            count("number of holes", holes)?
+        };
+        if width <= across * hole {
+            let allowed = Allowed::Above((across * hole).into());
+            return Err(out_of_range("width", width, allowed));
+        }
+        let area = self.all_sections();
+        let length = part_length("thickness", area / (width - across * hole))?;
+        let step = Step::new("least thickness", "t", "A / (w - m * dh)", length)
+            .with("A", area)
+            .with("w", width)
+            .with("m", holes)
+            .with("dh", hole);
+        Ok(self.length(length, "Least thickness of a net section", area, step))
+    }
+
     fn length(&self, length: Length, title: &'static str, area: Area, step: Step) -> LeastLength {
         let working = Derivation::new(title)
             .step(self.area_step(area))
@@ -717,5 +761,90 @@ impl LeastLength {
     /// ```
     pub fn derivation(&self) -> Derivation {
         self.working.clone()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{megapascals, millimetres, newtons};
+    use proptest::prelude::*;
+
+    const SERIES: [ThreadSeries; 4] = [
+        ThreadSeries::METRIC_COARSE,
+        ThreadSeries::METRIC_FINE,
+        ThreadSeries::UNC,
+        ThreadSeries::UNF,
+    ];
+    const SECTIONS: [BoltSection; 4] = [
+        BoltSection::Shank,
+        BoltSection::StressArea,
+        BoltSection::PrintedStressArea,
+        BoltSection::Core,
+    ];
+
+    /// A section that has just the area is large enough, whichever way the division rounds.
+    #[test]
+    fn just_enough_is_enough() {
+        for section in SECTIONS {
+            for series in SERIES {
+                for stress in [1.0 / 3.0, 7.0, 100.0, 333.3] {
+                    let any = Demand::new(newtons(3e4), megapascals(100.0)).unwrap();
+                    let thread = any.least_thread(series, section).unwrap().thread;
+                    let stress = megapascals(stress);
+                    let load = section.area(&thread).unwrap() * stress;
+                    let found = Demand::new(load, stress).unwrap();
+                    let found = found.least_thread(series, section).unwrap();
+                    let (a, b) = (section.area(&thread), section.area(&found.thread));
+                    assert_eq!(a.unwrap(), b.unwrap(), "{thread} {}", found.thread);
+                }
+            }
+        }
+    }
+
+    proptest! {
+        /// The thread bears the load and no thread of the series with a smaller section does.
+        #[test]
+        fn least_thread_bears_the_load(load in 1.0..1e5f64, stress in 50.0..500.0f64, first: bool) {
+            let demand = Demand::new(newtons(load), megapascals(stress)).unwrap();
+            for series in SERIES.map(|series| if first { series.first_choice() } else { series }) {
+                for section in SECTIONS {
+                    let Ok(found) = demand.least_thread(series, section) else { continue };
+                    prop_assert!(found.stress.value <= megapascals(stress).value * (1.0 + 1e-9));
+                    prop_assert!(found.derivation().check().is_ok());
+                }
+            }
+        }
+
+        #[test]
+        fn no_number_breaks_it(f in any::<f64>(), s in any::<f64>(), n in any::<usize>(), d in any::<f64>()) {
+            let Ok(demand) = Demand::new(newtons(f), megapascals(s)) else { return Ok(()) };
+            let demands = [
+                Ok(demand),
+                demand.with_factor(d),
+                demand.shared_by(n),
+                demand.in_planes(n),
+            ];
+            let length = millimetres(d);
+            for demand in demands.into_iter().flatten() {
+                if let Ok(least) = demand.least_diameter() {
+                    prop_assert!(least.diameter.is_finite() && least.diameter.value > 0.0);
+                    prop_assert!(least.derivation().check().is_ok());
+                }
+                for length in [
+                    demand.least_width(length, length, n),
+                    demand.least_net_thickness(length, millimetres(1.0), n),
+                    demand.least_thickness(length),
+                ].into_iter().flatten() {
+                    prop_assert!(length.length.is_finite() && length.derivation().check().is_ok());
+                }
+                if let Ok(one) = StressedArea::shear_of_pins(length, 1, 2) {
+                    if let Ok(least) = demand.least_bolts(&one) {
+                        prop_assert!(least.number >= 1 && least.derivation().check().is_ok());
+                    }
+                }
+                let _ = demand.least_thread(ThreadSeries::UNC, BoltSection::Core);
+            }
+        }
     }
 }
