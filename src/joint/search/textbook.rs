@@ -26,7 +26,7 @@ use crate::units::Length;
 ///     .shear_planes([1])
 ///     .build()?;
 /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread)?;
-/// let nut = NutEnd::of(Nut::find(NutStyle::HexNut, &thread)?)?;
+/// let nut = NutEnd::of(Nut::find(NutStyle::Hex, &thread)?)?;
 /// let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
 /// let taken = LengthSearch::new(&stack, &screws, nut, rules)?.textbook_length_without_tolerances(0.0)?;
 /// assert_eq!(taken.screw.nominal, inches(1.75));
