@@ -13,7 +13,7 @@
 //! | the plain stress under a load: shear, tension, bearing, net section, threads; load for a factor of safety | [`stressed::StressedArea`] |
 //! | the least thread, diameter, number of bolts, width or thickness for a load | [`sizing::Demand`] |
 //! | a cover under pressure: share of a bolt, spacing, initial tension of a tight joint | [`cover::Cover`], [`cover::SpacingRule`], [`cover::textbook_initial_tension`] |
-//! | resistance on the printed stress area, as code tables are computed | [`bolt_tension::BoltTension::on_printed_area`], [`shear::ShearResistance::on_printed_area`], [`shear::BoltShear::on_printed_area`] |
+//! | resistance on the printed stress area, as code tables are computed | [`bolt_tension::BoltTension::on_printed_area`], [`shear::shear_resistance_on_printed_area`], [`shear::BoltShear::on_printed_area`] |
 //! | slip of a preloaded joint | [`slip::slip_resistance`] |
 //! | bearing, tear-out, net and gross section of a ply, bearing on the bolt | [`ply::Ply::assess`]; a single lap [`ply::Ply::single_lap`], plies that share a load [`ply::shared_resistance`] |
 //! | block shear, staggered holes | [`ply::block_shear`], [`ply::Stagger::net_width`] |

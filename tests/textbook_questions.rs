@@ -13,7 +13,9 @@ use shankline::strength::combined_stress::{EquivalentTension, StressTheory};
 use shankline::strength::cover::{Cover, SpacingRule, Tightness, textbook_initial_tension};
 use shankline::strength::group::{BoltPattern, PlaneLoad};
 use shankline::strength::interaction::InteractionRule;
-use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
+use shankline::strength::shear::{
+    ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance_on_printed_area,
+};
 use shankline::strength::sizing::{Demand, ThreadSeries};
 use shankline::strength::stressed::{BoltSection, StressedArea};
 use shankline::tension::{JointDiagram, LoadShare, rod_stiffness};
@@ -360,9 +362,9 @@ fn answer(row: &Row) -> Result<Answer, Error> {
                 ShearMethod::En1993
             };
             let (each, none) = (PlaneRule::Each, ConnectionFacts::default());
-            let shear = shear_resistance(&thread, &strength, &planes, each, method, &none)?;
-            let printed = shear.on_printed_area()?;
-            Answer::Force(printed.resistance.at(Level::Design)?)
+            let shear =
+                shear_resistance_on_printed_area(&thread, &strength, &planes, each, method, &none)?;
+            Answer::Force(shear.resistance.at(Level::Design)?)
         }
         "en_tension" | "bs_tension" => {
             let (thread, english) = (q.thread(), row["question"] == "bs_tension");

@@ -172,7 +172,7 @@ impl Cover {
 /// |---|---|---|
 /// | [`Khurmi`](SpacingRule::Khurmi) | 20 sqrt(d1) to 30 sqrt(d1), d1 and spacing in mm | Khurmi and Gupta, A Textbook of Machine Design, cylinder covers; read as quoted in worked exercises |
 /// | [`KhurmiEngine`](SpacingRule::KhurmiEngine) | 19 sqrt(d) to 28.5 sqrt(d), d and spacing in mm | the same, chapter on engine parts; read in an extract, which lost the root signs |
-/// | [`Shigley`](SpacingRule::Shigley) | 3 d to 6 d | Shigley, Mechanical Engineering Design, 9th ed., Eq. 8-34; recalled |
+/// | [`Shigley`](SpacingRule::Shigley) | 3 d to 6 d | Shigley, Mechanical Engineering Design, 9th ed., Eq. 8-34, recalled; the limits read in a design exercise that names no book |
 ///
 /// ```
 /// use shankline::{prelude::*, strength::cover::SpacingRule};
@@ -391,9 +391,9 @@ pub enum Tightness {
 /// The initial tension that hand tightening is taken to leave in a bolt: 2840 d for a fluid-tight joint, half of it
 /// otherwise, in newtons with d in millimetres.
 ///
-/// It says what a fitter leaves in the bolt, not what is good for it: 56.8 kN in an M20 is 232 MPa on its stress area,
-/// above the yield strength of class 4.6 for smaller bolts, which is why the books want no bolts below M16 there. By
-/// torque: [`preload`](crate::preload).
+/// It says what a fitter leaves in the bolt, not what is good for it: on the stress area it is 232 MPa in an M20 and
+/// 289 MPa in an M16, where class 4.6 yields at 240 MPa. The books want no bolts below M16 or M18 in such joints for
+/// that reason. By torque: [`preload`](crate::preload).
 ///
 /// Source: Khurmi and Gupta, A Textbook of Machine Design, chapter on screwed joints; read as quoted in lecture slides.
 ///

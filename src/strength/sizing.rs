@@ -49,7 +49,8 @@ enum Series {
 }
 
 impl ThreadSeries {
-    /// ISO metric coarse threads.
+    /// ISO metric coarse threads, sizes that are seldom stocked (M9, M14, M18) with the others; for the usual ones
+    /// [`first_choice`](Self::first_choice).
     pub const METRIC_COARSE: Self = Self::metric(MetricSeries::Coarse);
     /// ISO metric fine threads, of each diameter the coarser pitches first.
     pub const METRIC_FINE: Self = Self::metric(MetricSeries::Fine);

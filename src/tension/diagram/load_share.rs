@@ -201,3 +201,75 @@ impl LoadShare {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tension::{FatigueStress, JointDiagram, JointState, bolts_needed};
+    use crate::units::{newtons, newtons_per_millimetre, square_millimetres};
+    use proptest::prelude::*;
+
+    #[test]
+    fn a_stated_constant_is_that_of_its_springs() {
+        let springs = LoadShare::new(newtons_per_millimetre(1e5), newtons_per_millimetre(3e5));
+        let (springs, stated) = (springs.unwrap(), LoadShare::of_constant(0.25).unwrap());
+        assert_eq!(
+            (springs.share, springs.constant),
+            (stated.share, stated.constant)
+        );
+        let half = stated.introduced_at(0.5).unwrap();
+        assert_eq!(half.share, springs.introduced_at(0.5).unwrap().share);
+        assert_eq!(half.introduced_at(0.5).unwrap().share, half.share);
+        half.derivation().check().unwrap();
+    }
+
+    /// A soft gasket never lets the members part; rigid members give the bolt nothing until they do.
+    #[test]
+    fn both_ends_of_the_range() {
+        let soft = LoadShare::of_constant(1.0).unwrap();
+        let joint = JointDiagram::new(soft, newtons(10e3)).unwrap();
+        let loaded = joint.under(newtons(1e6)).unwrap();
+        assert_eq!(loaded.state, JointState::Clamped);
+        assert_eq!(
+            (loaded.bolt, loaded.clamp),
+            (newtons(1.01e6), newtons(10e3))
+        );
+        assert!(joint.check(newtons(1e3), newtons(5e4)).is_err());
+        let rigid = JointDiagram::new(LoadShare::rigid_members(), newtons(10e3)).unwrap();
+        assert_eq!(rigid.separation_load, newtons(10e3));
+        assert!(rigid.check(newtons(1e3), newtons(5e4)).is_err());
+        assert_eq!(
+            LoadShare::rigid_members(),
+            LoadShare::of_constant(0.0).unwrap()
+        );
+        let needed = bolts_needed(
+            LoadShare::rigid_members(),
+            2.0,
+            newtons(1e5),
+            newtons(5e4),
+            newtons(1e4),
+        );
+        assert_eq!(needed.unwrap().bolts, 1);
+    }
+
+    proptest! {
+        #[test]
+        fn no_constant_breaks_the_diagram(c in any::<f64>(), fi in any::<f64>(), p in any::<f64>()) {
+            let shares = [LoadShare::of_constant(c), LoadShare::of_constant(1.0), LoadShare::of_constant(0.0)];
+            for share in shares.into_iter().flatten() {
+                prop_assert!(share.derivation().check().is_ok());
+                let Ok(joint) = JointDiagram::new(share, newtons(fi)) else { continue };
+                if let Ok(loaded) = joint.under(newtons(p)) {
+                    prop_assert!(loaded.bolt.is_finite() && loaded.clamp.is_finite());
+                }
+                if let Ok(check) = joint.check(newtons(p), newtons(2.0 * fi)) {
+                    prop_assert!(check.load_factor.is_finite() && check.separation_factor.is_finite());
+                }
+                let area = square_millimetres(100.0);
+                if let Ok(stress) = FatigueStress::of_joint(&joint, area, newtons(0.0), newtons(p)) {
+                    prop_assert!(stress.amplitude.is_finite());
+                }
+            }
+        }
+    }
+}
