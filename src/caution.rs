@@ -14,6 +14,7 @@
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
+//! | [`NominalSizes`](Caution::NominalSizes) | take the worst case for a joint that is built |
 
 use alloc::vec::Vec;
 use core::fmt;
@@ -63,6 +64,8 @@ pub enum Caution {
     BasicMinorArea,
     /// The list of stock lengths is trade practice or recalled.
     StockLengths,
+    /// A length was taken on nominal sizes, without tolerances.
+    NominalSizes,
     /// The method was written for other materials than the one it is used with.
     MaterialOutsideMethod {
         /// The method.
@@ -291,6 +294,10 @@ impl fmt::Display for Caution {
             ),
             Self::StockLengths => f.write_str(
                 "The list of stock lengths is common practice or recalled: ask your dealer.",
+            ),
+            Self::NominalSizes => f.write_str(
+                "This length is that of a textbook, by nominal sizes without tolerances: in a real joint thread may \
+                 lie in a shear plane, or the nut may reach the shank; search the worst case before buying.",
             ),
             Self::MaterialOutsideMethod {
                 method,

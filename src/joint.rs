@@ -30,6 +30,7 @@
 //! | what the bolt goes through: plies, gaps, sleeves, soft plies, recesses, a tapped part | [`Stack::builder`] |
 //! | what a trade asks of a length | [`RuleSet`], [`LengthRules`] |
 //! | which stock length | [`LengthSearch`], in another order of preference with [`Ranking`] |
+//! | which length a textbook takes, on nominal sizes: not the safe one | [`LengthSearch::textbook_length_without_tolerances`] |
 //! | will the bolt in my hand do | [`BoltInHand::verdict`] |
 //! | which of the bolts in my bins | [`Bin::pick`] |
 //! | nothing fits: what to change | [`Arrangement::advice`] |
@@ -126,7 +127,7 @@ pub use report::{
 pub use reuse::{Reuse, reuse};
 pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
-pub use search::LengthSearch;
+pub use search::{LengthSearch, TextbookLength};
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
 pub(crate) use stack::own_name;
 pub use stack::{

@@ -67,7 +67,7 @@
 //! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
 //! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers; aircraft bolts by dash number |
-//! | [`strength`] | bolt in shear and tension and both, slip, pins, plies, timber, bolt groups, stripping, by named methods; one shape for every check |
+//! | [`strength`] | bolt in shear and tension and both, sizing as textbooks ask for it, covers under pressure, slip, pins, plies, timber, bolt groups, stripping, by named methods; one shape for every check |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |

@@ -8,6 +8,12 @@
 //! | shear by any method, unequal planes, long joints and grips, packing | [`shear::shear_resistance`] |
 //! | tension of a bolt | [`bolt_tension::bolt_tension`]; in a preloaded joint [`tension`](crate::tension) |
 //! | tension, shear and bending together | [`interaction::interaction`] |
+//! | tension left beside a shear, shear beside a tension | [`interaction::InteractionRule::tension_beside`], [`interaction::InteractionRule::shear_beside`] |
+//! | tension and shear together by a theory of strength, as one tension | [`combined_stress::EquivalentTension`], [`combined_stress::CombinedStress`] |
+//! | the plain stress under a load: shear, tension, bearing, net section, threads; load for a factor of safety | [`stressed::StressedArea`] |
+//! | the least thread, diameter, number of bolts, width or thickness for a load | [`sizing::Demand`] |
+//! | a cover under pressure: share of a bolt, spacing, initial tension of a tight joint | [`cover::Cover`], [`cover::SpacingRule`], [`cover::textbook_initial_tension`] |
+//! | resistance on the printed stress area, as code tables are computed | [`bolt_tension::BoltTension::on_printed_area`], [`shear::shear_resistance_on_printed_area`], [`shear::BoltShear::on_printed_area`] |
 //! | slip of a preloaded joint | [`slip::slip_resistance`] |
 //! | bearing, tear-out, net and gross section of a ply, bearing on the bolt | [`ply::Ply::assess`]; a single lap [`ply::Ply::single_lap`], plies that share a load [`ply::shared_resistance`] |
 //! | block shear, staggered holes | [`ply::block_shear`], [`ply::Stagger::net_width`] |
@@ -39,6 +45,8 @@
 
 pub mod bolt_tension;
 pub mod check;
+pub mod combined_stress;
+pub mod cover;
 pub mod group;
 pub mod interaction;
 pub mod loads;
@@ -46,7 +54,9 @@ pub mod pin;
 pub mod ply;
 mod section;
 pub mod shear;
+pub mod sizing;
 pub mod slip;
+pub mod stressed;
 pub mod strip;
 pub mod surface;
 pub mod timber;

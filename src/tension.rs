@@ -4,6 +4,7 @@
 //! |---|---|---|
 //! | bolt stiffness | [`BoltStiffness::shigley`] (sections in the grip only), [`BoltStiffness::vdi_2230`] (with head, engaged thread and nut) | first read, second recalled |
 //! | member stiffness | [`Cones`] (frusta in layers), [`wileman`], [`hollow_cylinder`], [`VdiPlates`] | read; the last, and two materials of the fit, recalled |
+//! | springs as stated: a constant C, an area, rigid members | [`LoadShare::of_constant`], [`rod_stiffness`], [`LoadShare::rigid_members`] | statics |
 //! | load share, separation | [`LoadShare`], [`JointDiagram`], [`TensionCheck`] | read; load introduction recalled |
 //! | how many bolts | [`bolts_needed`] | read |
 //! | fatigue, machine design | [`MachineDesignFatigue`] | read |
@@ -37,6 +38,7 @@ mod en_fatigue;
 mod fatigue;
 mod member_stiffness;
 mod prying;
+mod rod;
 #[cfg(feature = "serde")]
 mod serialize;
 mod vdi_fatigue;
@@ -62,6 +64,7 @@ pub use prying::{
     AiscBasis, AiscFlange, AiscPrying, EnMode, EnTStub, EnTStubResistance, ThorntonPrying,
     thornton_prying,
 };
+pub use rod::rod_stiffness;
 pub use vdi_fatigue::{VdiFatigue, VdiFatigueStrength, VdiThread};
 
 use crate::error::{Error, not_negative, part_length, sane_stiffness, sane_stress, within};

@@ -14,6 +14,7 @@ use shankline::strength::interaction::{InteractionRule, interaction};
 use shankline::strength::pin::{PinJoint, PinStrengths, en_1993_pin, weak_pin};
 use shankline::strength::shear::{
     ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ShearResistance, shear_resistance,
+    shear_resistance_on_printed_area,
 };
 use shankline::strength::slip::{
     SlipClass, SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance,
@@ -116,15 +117,8 @@ fn shear(inputs: &Inputs) -> Force {
     };
     let planes = LoadedPlane::equal(&zones);
     let method = method(inputs);
-    let found = shear_resistance(
-        &thread,
-        &strength,
-        &planes,
-        PlaneRule::Each,
-        method,
-        &reductions,
-    )
-    .unwrap();
+    let rule = PlaneRule::Each;
+    let found = shear_resistance(&thread, &strength, &planes, rule, method, &reductions).unwrap();
     if let (Ok(short), true) = (
         bolt_shear(&thread, &strength, &zones, method),
         reductions == ConnectionFacts::default(),
@@ -132,14 +126,20 @@ fn shear(inputs: &Inputs) -> Force {
         let long = found.resistance.at(Level::Nominal).unwrap();
         assert!((short.nominal / long - Ratio::from(1.0)).abs().value < 1e-12);
     }
-    let load = resistance_at(&found.resistance, inputs);
     // The tables of these two codes are printed from the rounded stress area of ISO 898-1 (M20: 245
     // mm2, by formula 244.79), which is more than their last digit allows.
     if matches!(method, ShearMethod::En1993 | ShearMethod::Bs5950) {
-        let printed = thread.tabulated_stress_area().unwrap();
-        return load * (printed / thread.tensile_stress_area());
+        let printed = shear_resistance_on_printed_area(
+            &thread,
+            &strength,
+            &planes,
+            rule,
+            method,
+            &reductions,
+        );
+        return resistance_at(&printed.unwrap().resistance, inputs);
     }
-    load
+    resistance_at(&found.resistance, inputs)
 }
 
 fn slip(inputs: &Inputs) -> Force {

@@ -14,6 +14,10 @@ use crate::spread::Spread;
 use crate::thread::Thread;
 use crate::units::Length;
 
+mod textbook;
+
+pub use textbook::TextbookLength;
+
 /// A search over the stock lengths of one product for one stack and nut.
 ///
 /// For each length the search tries every permitted number of washers under the nut, and under the head

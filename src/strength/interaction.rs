@@ -34,6 +34,10 @@ use crate::parts::Zone;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::units::Ratio;
 
+mod beside;
+
+pub use beside::{Given, LoadBeside};
+
 /// A published rule for tension and shear at once.
 ///
 /// ```

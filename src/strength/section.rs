@@ -1,8 +1,10 @@
 //! How the area and the stress of a section of a bolt follow from thread and strength, for the working.
 
+use alloc::string::ToString;
 use alloc::{borrow::Cow, format};
 
 use crate::derivation::{Derivation, Step};
+use crate::error::Error;
 use crate::material::BoltStrength;
 use crate::source::Provenance;
 use crate::thread::Thread;
@@ -18,6 +20,8 @@ pub(super) enum Section {
     Shank,
     /// The tensile stress area.
     Stress,
+    /// The tensile stress area as the tables print it; only of threads that have one.
+    Printed,
     /// The root of the thread.
     Root,
     /// 0.78 of the shank, as the design office tables of IS 800 have it.
@@ -30,20 +34,44 @@ impl Section {
         match self {
             Self::Shank => thread.shank_area(),
             Self::Stress => thread.tensile_stress_area(),
+            Self::Printed => thread
+                .tabulated_stress_area()
+                .unwrap_or_else(|| thread.tensile_stress_area()),
             Self::Root => thread.minor_area(),
             Self::Net => IS_800_NET * thread.shank_area(),
         }
     }
 
-    fn step(self, thread: &Thread) -> Step {
+    /// The printed area in place of the tensile stress area; other sections are not printed otherwise.
+    pub(super) fn as_printed(self, thread: &Thread) -> Result<Self, Error> {
+        match self {
+            Self::Stress if thread.tabulated_stress_area().is_some() => Ok(Self::Printed),
+            Self::Stress => Err(Error::NoValue {
+                quantity: "printed tensile stress area",
+                subject: thread.to_string(),
+                reason: "no table has special threads; take the area by the formula",
+            }),
+            other => Ok(other),
+        }
+    }
+
+    pub(super) fn step(self, thread: &Thread) -> Step {
+        if self == Self::Printed {
+            let source = thread.provenance().map_or_else(
+                || Cow::from("table of threads"),
+                |provenance| format!("{provenance}").into(),
+            );
+            let what = "tensile stress area, as printed";
+            return Step::given(what, "A", self.area(thread)).source(source);
+        }
         let (what, formula, source) = match (self, thread.is_unified()) {
             (Self::Shank, _) => ("shank area", "pi / 4 * d^2", ""),
-            (Self::Stress, true) => (
+            (Self::Stress | Self::Printed, true) => (
                 "tensile stress area",
                 "pi / 4 * (d - 9 / 8 * sqrt(3) / 2 * P)^2",
                 "ASME B1.1, formula for the tensile stress area",
             ),
-            (Self::Stress, false) => (
+            (Self::Stress | Self::Printed, false) => (
                 "tensile stress area",
                 "pi / 4 * (d - 13 / 12 * sqrt(3) / 2 * P)^2",
                 "ISO 898-1, nominal stress area",

@@ -38,7 +38,9 @@ mod working;
 
 pub use bolt::{BoltShear, bolt_shear};
 pub use facts::{ConnectionFacts, JointLength, ReductionNeed, ReductionNeeds};
-pub use planes::{LoadedPlane, PlaneRule, ShearResistance, shear_resistance};
+pub use planes::{
+    LoadedPlane, PlaneRule, ShearResistance, shear_resistance, shear_resistance_on_printed_area,
+};
 pub use reductions::AppliedReductions;
 pub(super) use reductions::grip_of_a307;
 pub(super) use stress::{aisc_cautions, bs_5950_stress, en_base, en_cautions, is_a307};

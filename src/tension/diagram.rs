@@ -38,7 +38,7 @@ pub struct JointDiagram {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub preload: Force,
-    /// Load P0 at which the members part: Fi / (1 - C).
+    /// Load P0 at which the members part: Fi / (1 - C). Infinite where the bolt feels all of it (C = 1, stated).
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
@@ -124,10 +124,15 @@ impl JointDiagram {
     #[inline]
     pub fn new(share: LoadShare, preload: Force) -> Result<Self, Error> {
         sane_load("preload", preload)?;
+        let clamp = 1.0 - share.share.value;
         Ok(Self {
             share,
             preload,
-            separation_load: preload / (1.0 - share.share.value),
+            separation_load: if clamp > 0.0 {
+                preload / clamp
+            } else {
+                from_base(f64::INFINITY)
+            },
         })
     }
 
@@ -177,8 +182,8 @@ impl JointDiagram {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a load that does not pull, or a preload that is not below the proof
-    /// load.
+    /// [`Error::OutOfRange`] for a load that does not pull, a preload that is not below the proof
+    /// load, or a stated share of 0 or 1, where one of the factors is no number.
     ///
     /// ```
     /// # use shankline::{prelude::*, tension::{JointDiagram, LoadShare}};
@@ -206,8 +211,9 @@ impl JointDiagram {
                 Allowed::AtMost(proof_load.into()),
             ));
         }
-        let loaded = self.under(load)?;
         let c = self.share.share.value;
+        super::within("share of the bolt", c, 1e-12, 1.0 - 1e-12)?;
+        let loaded = self.under(load)?;
         let load_factor = (proof_load - self.preload).value / (c * load.value);
         let separation_factor = self.separation_load.value / load.value;
         let overload_factor = if load_factor <= separation_factor {

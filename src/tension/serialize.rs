@@ -30,9 +30,10 @@ impl Serialize for MemberStiffness {
 
 impl Serialize for LoadShare {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        let mut object = serializer.serialize_struct("LoadShare", 5)?;
-        object.serialize_field("bolt", &AsRounded(self.bolt))?;
-        object.serialize_field("members", &AsRounded(self.members))?;
+        let mut object = serializer.serialize_struct("LoadShare", 6)?;
+        object.serialize_field("bolt", &self.bolt.map(AsRounded))?;
+        object.serialize_field("members", &self.members.map(AsRounded))?;
+        object.serialize_field("constant", &self.constant.value)?;
         object.serialize_field("introduction", &self.introduction)?;
         object.serialize_field("share", &self.share.value)?;
         object.serialize_field("cautions", &self.cautions())?;

@@ -1,9 +1,10 @@
 //! The smallest standard thread that is large enough.
 
 use alloc::format;
+use core::fmt;
 
 use super::Thread;
-use crate::error::{Error, out_of_range, positive};
+use crate::error::{Amount, Error, out_of_range, positive};
 use crate::tables::nanometres;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Area, Length};
@@ -27,6 +28,31 @@ pub enum AtLeast {
     Diameter(Length),
     /// A tensile stress area.
     StressArea(Area),
+    /// A tensile stress area as the tables print it, [`Thread::tabulated_stress_area`].
+    PrintedStressArea(Area),
+    /// An area of the core, [`Thread::minor_area`]: textbooks size bolts in tension on it.
+    CoreArea(Area),
+    /// An area of the plain shank, [`Thread::shank_area`].
+    ShankArea(Area),
+}
+
+impl fmt::Display for AtLeast {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match *self {
+            Self::Diameter(length) => {
+                write!(f, "a nominal diameter of at least {}", Amount::from(length))
+            }
+            Self::StressArea(area) | Self::PrintedStressArea(area) => {
+                write!(
+                    f,
+                    "a tensile stress area of at least {}",
+                    Amount::from(area)
+                )
+            }
+            Self::CoreArea(area) => write!(f, "a core area of at least {}", Amount::from(area)),
+            Self::ShankArea(area) => write!(f, "a shank area of at least {}", Amount::from(area)),
+        }
+    }
 }
 
 impl AtLeast {
@@ -34,13 +60,31 @@ impl AtLeast {
         match self {
             Self::Diameter(length) => positive("nominal diameter", length).map(Self::Diameter),
             Self::StressArea(area) => positive("tensile stress area", area).map(Self::StressArea),
+            Self::PrintedStressArea(area) => {
+                positive("tensile stress area", area).map(Self::PrintedStressArea)
+            }
+            Self::CoreArea(area) => positive("core area", area).map(Self::CoreArea),
+            Self::ShankArea(area) => positive("shank area", area).map(Self::ShankArea),
         }
     }
 
     fn met_by(self, thread: &Thread) -> bool {
         match self {
             Self::Diameter(length) => nanometres(thread.nominal_diameter()) >= nanometres(length),
-            Self::StressArea(area) => thread.tensile_stress_area() >= area,
+            Self::StressArea(area)
+            | Self::PrintedStressArea(area)
+            | Self::CoreArea(area)
+            | Self::ShankArea(area) => self.area_of(thread) >= area,
+        }
+    }
+
+    /// The area of the thread that is asked for.
+    fn area_of(self, thread: &Thread) -> Area {
+        match self {
+            Self::StressArea(_) => thread.tensile_stress_area(),
+            Self::PrintedStressArea(_) => thread.tabulated_stress_area().unwrap_or_default(),
+            Self::CoreArea(_) => thread.minor_area(),
+            Self::Diameter(_) | Self::ShankArea(_) => thread.shank_area(),
         }
     }
 }
@@ -131,10 +175,18 @@ fn large_enough<T: Iterator<Item = Thread> + Clone>(
             let quantity = format!("nominal diameter of a {series} thread");
             out_of_range(quantity, length, crate::error::Allowed::AtMost(most.into()))
         }
-        AtLeast::StressArea(area) => {
-            let most = threads.map(|thread| thread.tensile_stress_area());
+        AtLeast::StressArea(area)
+        | AtLeast::PrintedStressArea(area)
+        | AtLeast::CoreArea(area)
+        | AtLeast::ShankArea(area) => {
+            let most = threads.map(|thread| needed.area_of(&thread));
             let most = most.fold(Area::default(), Area::max);
-            let quantity = format!("tensile stress area of a {series} thread");
+            let what = match needed {
+                AtLeast::CoreArea(_) => "core area",
+                AtLeast::ShankArea(_) => "shank area",
+                _ => "tensile stress area",
+            };
+            let quantity = format!("{what} of a {series} thread");
             out_of_range(quantity, area, crate::error::Allowed::AtMost(most.into()))
         }
     })

@@ -68,6 +68,38 @@ pub struct BoltShear {
 }
 
 impl BoltShear {
+    /// The same on the tensile stress area as the tables print it, where the method takes that area.
+    ///
+    /// Planes in the shank and methods on the core stay as they are.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NoValue`] for a special thread, which no table has.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "3/4-10 UNC".parse()?;
+    /// let strength = SaeGrade::Grade5.strength(thread.nominal_diameter())?;
+    /// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2010 };
+    /// let shear = bolt_shear(&thread, &strength, &[Zone::Thread], method)?;
+    /// assert_eq!(shear.on_printed_area()?, shear); // AISC takes the shank
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn on_printed_area(mut self) -> Result<Self, Error> {
+        let section = self.origins.section.as_printed(&self.origins.thread)?;
+        let area = section.area(&self.origins.thread);
+        let times = (area / self.area).value;
+        self.plane_nominal = self.stress * area;
+        self.nominal *= times;
+        self.design = self.design.map(|design| times * design);
+        self.allowable *= times;
+        self.area = area;
+        self.origins.section = section;
+        Ok(self)
+    }
+
     /// What the user of this capacity must be told, beyond the
     /// [general cautions](crate::caution::GENERAL).
     ///

@@ -24,7 +24,7 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
     let Some(torque) = case.torque() else {
         return Ok(None);
     };
-    let share = if let Some(given) = torque.stiffness {
+    let (bolt, members) = if let Some(given) = torque.stiffness {
         // A slip of units is plain beside the stiffness of the parts.
         if let Ok(Some((bolt, _))) = of_parts(case) {
             let ratio = (given.bolt / bolt.stiffness).value;
@@ -34,7 +34,7 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
                 )));
             }
         }
-        LoadShare::new(given.bolt, given.members)?
+        (given.bolt, given.members)
     } else {
         // A bolt that does not reach through has no stiffness; its length is at fault already. Whoever wants the
         // springs does with bounds, or lists the stiffness as missing.
@@ -48,9 +48,10 @@ pub(super) fn springs(case: &Case, out: &mut Outcomes) -> Result<Option<Springs>
             out.work(|| bolt.derivation());
             out.work(|| frusta.derivation());
         }
-        LoadShare::new(bolt.stiffness, members)?
+        (bolt.stiffness, members)
     };
-    let elastic = ElasticJoint::new(case.thread.pitch(), share.bolt, share.members)?;
+    let share = LoadShare::new(bolt, members)?;
+    let elastic = ElasticJoint::new(case.thread.pitch(), bolt, members)?;
     Ok(Some(Springs { share, elastic }))
 }
 
