@@ -18,6 +18,10 @@ const MEANT: usize = 10;
 const CONTINUES: [&str; 3] = ["type", "to", "group"];
 
 pub(super) fn key<K: Key>(text: &str) -> Result<K, Error> {
+    // A program gives the label itself, and often.
+    if let Some(key) = K::ALL.iter().find(|key| text == key.label()) {
+        return Ok(*key);
+    }
     let wanted = Wanted::of(text);
     let whole = |key: &&K| wanted.code == key.code() || wanted.squeezed == squeezed(key.label());
     if let Some(key) = K::ALL.iter().find(whole) {
