@@ -457,7 +457,11 @@ impl Report {
         sheet: &Sheet,
         units: UnitSystem,
     ) -> Result<Self, Error> {
-        let screws = ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?;
+        // A bolt of the caller's own has one length, and no table.
+        let screws = match joint.own.screw {
+            Some(_) => None,
+            None => Some(ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?),
+        };
         let found = |fault: bool| {
             let findings = verdict.findings.iter();
             findings
@@ -465,10 +469,10 @@ impl Report {
                 .map(|finding| of_finding(finding, units))
                 .collect()
         };
-        let mut sources: Vec<String> = Vec::from([format!(
-            "length: {}",
-            screws.provenance(&verdict.candidate.screw)
-        )]);
+        let mut sources: Vec<String> = Vec::from([match &screws {
+            Some(screws) => format!("length: {}", screws.provenance(&verdict.candidate.screw)),
+            None => String::from("length: stated by the caller"),
+        }]);
         let strength = verdict.strength.provenance;
         sources.extend(strength.map(|provenance| format!("strength: {provenance}")));
         let mut in_order = Vec::new();
@@ -495,7 +499,10 @@ impl Report {
             bolt: bolt(joint, verdict, sheet),
             layers: layers(joint, &verdict.candidate),
             planes: planes(joint, &verdict.candidate),
-            other_lengths: other_lengths(joint, verdict, &screws, units)?,
+            other_lengths: match &screws {
+                Some(screws) => other_lengths(joint, verdict, screws, units)?,
+                None => Vec::new(),
+            },
             checks: verdict.checks.iter().map(of_check).collect(),
             faults: found(true),
             notes: found(false),

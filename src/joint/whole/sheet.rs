@@ -296,8 +296,14 @@ impl Sheet {
         let slip = matches!(joint.methods.slip, Slip::Resisted(_));
         assembly.push(SheetStep::Faces { slip });
         // The bolt is cut before it is tightened for good.
-        let plan = CutPlan::new(candidate, &thread, closing(joint)?.end()?, joint.rules)?;
-        if let Some(cut) = plan.cut() {
+        let plan = CutPlan::new(candidate, &thread, closing(joint)?.end()?, joint.rules);
+        let plan = match plan {
+            Ok(plan) => Some(plan),
+            // No length suits, and the first step says not to build it.
+            Err(_) if word != Word::Holds => None,
+            Err(error) => return Err(error),
+        };
+        if let Some((plan, cut)) = plan.as_ref().and_then(|plan| Some((plan, plan.cut()?))) {
             let at_fit_up = plan.method == CutMethod::AtFitUp;
             if at_fit_up {
                 assembly.push(SheetStep::FitUp {
