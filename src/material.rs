@@ -43,9 +43,15 @@ use crate::caution::{Caution, Cautions, StatedPart};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::{Basis, Provenance};
+use crate::tables::galvanic::Metal;
 use crate::tables::nanometres;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress};
+
+/// Whether a class of ISO 3506 is one of the martensitic steels with about 12 % of chromium.
+fn of_little_chromium(label: &str) -> bool {
+    label.contains("class C1") || label.contains("class C4")
+}
 
 /// Shigley's substitute for a proof stress that is not given: Sp = 0.85 Sy (Mechanical Engineering Design, 9th ed.,
 /// chapter 8).
@@ -466,6 +472,18 @@ impl BoltGrade {
             Self::Astm(grade) => grade.standard() == "F593",
             _ => false,
         }
+    }
+
+    /// What a stainless grade is made of, bare; none of others. ISO 3506-1 C1 and C4 and ASTM A193 B6 have about 12 % of
+    /// chromium.
+    pub(crate) fn stainless_metal(self) -> Option<Metal> {
+        let label = self.to_string();
+        let little = self == Self::Astm(AstmGrade::A193B6) || of_little_chromium(&label);
+        self.is_stainless().then_some(if little {
+            Metal::Stainless12Chromium
+        } else {
+            Metal::Stainless18Chromium
+        })
     }
 
     /// Specified strengths of this grade at a nominal diameter.

@@ -9,7 +9,8 @@ use shankline::joint::{
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::tables::galvanic::Exposure;
-use shankline::tables::holes::HoleFit;
+use shankline::tables::holes::{ClearanceHole, HoleFit};
+use shankline::units::celsius;
 
 fn facts(joint: &Joint) -> Vec<Fact> {
     joint.granted.iter().map(|granted| granted.fact).collect()
@@ -40,8 +41,8 @@ fn what_nobody_said_is_listed() {
         Fact::Exposure,
         Fact::Surroundings,
         Fact::Nut,
-        Fact::NutFinish,
         Fact::NutGrade,
+        Fact::NutFinish,
         Fact::Repeats,
         Fact::Shock,
         Fact::Washers,
@@ -187,6 +188,205 @@ fn a_tapped_part_takes_the_place_of_the_nut() {
     assert_eq!(joint.stack.shear_planes(), [1]);
     assert!(joint.stack.washers_under_nut().is_none());
     assert!(!facts(&joint).contains(&Fact::Nut));
+}
+
+/// What was set by hand on the joint is said: making it again keeps it, and no answer calls it granted.
+#[test]
+fn what_is_set_by_hand_is_kept() {
+    let changes: [(Fact, fn(&mut Joint)); 9] = [
+        (Fact::Grade, |joint| {
+            joint.bolt.grade = PropertyClass::Class4_6.into()
+        }),
+        (Fact::Shock, |joint| joint.load.shock_factor = 4.0),
+        (Fact::Temperature, |joint| {
+            joint.environment.hottest = celsius(400.0)
+        }),
+        (Fact::Surroundings, |joint| {
+            joint.environment.vibration = true
+        }),
+        (Fact::Pattern, |joint| {
+            joint.pattern = Pattern::Rows {
+                along: 5,
+                across: 2,
+            }
+        }),
+        (Fact::Methods, |joint| {
+            joint.methods = JointMethods::machine_design(4.0)
+        }),
+        (Fact::Nut, |joint| {
+            joint.nut = joint.nut.map(|nut| JointNut {
+                style: NutStyle::Iso4035,
+                ..nut
+            });
+        }),
+        (Fact::Tightening, |joint| joint.tightening = None),
+        (Fact::Exposure, |joint| {
+            joint.environment.exposure = Exposure::Harsh
+        }),
+    ];
+    for (fact, change) in changes {
+        let mut joint = lap("M12").build().unwrap();
+        change(&mut joint);
+        let verdict = joint.check();
+        let listed = verdict.iter().flat_map(|verdict| &verdict.granted);
+        assert!(listed.clone().all(|granted| granted.fact != fact), "{fact}");
+        if fact == Fact::Tightening {
+            continue; // nobody says how it is tightened: a builder takes that for granted anew
+        }
+        let again = joint.to_builder().build().unwrap();
+        // What goes with it may follow, the thing itself stays.
+        let (mut kept, mut wanted) = (again.clone(), joint.clone());
+        (kept.granted, wanted.granted) = (Vec::new(), Vec::new());
+        kept.nut = wanted.nut;
+        assert_eq!(kept, wanted, "{fact}");
+        assert!(facts(&again).iter().all(|own| *own != fact), "{fact}");
+    }
+}
+
+/// Holes that were said stay: in another thread, beside others that were not, and when a bolt is chosen.
+#[test]
+fn holes_that_were_said_stay() {
+    let mixed = |hole: &str| {
+        described(Joint::builder("M12"), "a")
+            .hole(hole)
+            .ply("b", "20 mm")
+            .material("S275 steel")
+            .end_distance("40 mm")
+            .edge_distance("40 mm")
+            .width("80 mm")
+            .across("4 kN")
+    };
+    let joint = mixed("13.5 mm").build().unwrap(); // as the normal fit has it
+    let holes = |joint: &Joint| [0, 1].map(|at| joint.stack.plies()[at].hole.unwrap());
+    let smaller = joint.to_builder().thread("M8").build().unwrap();
+    assert_eq!(holes(&smaller), [millimetres(13.5), millimetres(9.0)]);
+    // A hole of 20 mm is too wide for M12, and no choice makes it smaller.
+    let wide = mixed("20 mm").build().unwrap();
+    assert!(!wide.check().unwrap().holds());
+    assert!(mixed("20 mm").choose().unwrap().best().is_none());
+    // A fit that is said of a joint again is that of every ply.
+    let close = joint.to_builder().holes(HoleFit::Close).build().unwrap();
+    assert_eq!(holes(&close), [millimetres(13.0); 2]);
+    // What is chosen is drilled for the thread that is chosen, by the fit that was said.
+    let loose = described(described(Joint::any_size(UnitSystem::Si), "a"), "b")
+        .across("4 kN")
+        .holes(HoleFit::Loose)
+        .choose()
+        .unwrap();
+    let loose = loose.best_joint().unwrap().unwrap();
+    let hole = ClearanceHole::find(&loose.bolt.thread, HoleFit::Loose).unwrap();
+    assert_eq!(holes(&loose), [hole.diameter_min; 2]);
+}
+
+/// A bare nut is of the steel of its grade, not of that of the bolt; a bare metal of another steel is refused.
+#[test]
+fn a_bare_part_is_of_the_steel_of_its_grade() {
+    use shankline::tables::galvanic::Metal;
+    let mixed = lap("M12")
+        .grade("A2-70")
+        .nut_grade("ISO 898-2 class 8")
+        .build()
+        .unwrap();
+    assert_eq!(mixed.nut.unwrap().finish, Some(Finish::Bare(Metal::Steel)));
+    let martensitic = lap("M12").grade("C1-70").build().unwrap();
+    assert_eq!(
+        martensitic.bolt.finish,
+        Some(Finish::Bare(Metal::Stainless12Chromium))
+    );
+    let false_steel = lap("M12")
+        .finish(Finish::Bare(Metal::Stainless18Chromium))
+        .build();
+    assert!(false_steel.unwrap().check().is_err());
+}
+
+/// A low nut of one's own is not strong by the word of its proof stress; a bolt of a set wants the nut of the set.
+#[test]
+fn low_nuts_and_foreign_nuts_are_not_passed_over() {
+    use shankline::joint::{NutProof, OwnNut};
+    use shankline::parts::Locking;
+    let with_height = |height: f64| {
+        let height = Spread::exact(millimetres(height));
+        let mut nut = OwnNut::new("turned nut (invented)", height, Locking::None);
+        nut.proof = Some(NutProof::Stress(megapascals(850.0)));
+        nut.bearing_diameter = Some(millimetres(17.0));
+        let joint = lap("M12").own_nut(nut).finish(Finish::ZincFlake);
+        joint.build().unwrap().check().unwrap()
+    };
+    assert_eq!(with_height(10.8).word(), Word::Holds);
+    let low = with_height(3.0);
+    assert_eq!(low.account(Mode::Stripping), Account::Missing);
+    assert_ne!(low.word(), Word::Holds);
+    let foreign = lap("M16")
+        .product("EN 14399-4")
+        .grade("10.9")
+        .build()
+        .unwrap();
+    assert_eq!(
+        foreign.check().unwrap().account(Mode::Pairing),
+        Account::Missing
+    );
+}
+
+/// Two parts in one place are refused, and details after the tapped part.
+#[test]
+fn two_parts_in_one_place_are_refused() {
+    let bed = || TappedPart::new("bed").thread(millimetres(18.0), TappedHole::Through);
+    let foot = || described(Joint::builder("M12"), "foot");
+    assert!(foot().tapped(bed()).nut("ISO 7042").build().is_err());
+    assert!(foot().tapped(bed()).material("S355 steel").build().is_err());
+    assert!(lap("M12").length("60 mm").choose().is_err());
+}
+
+/// Washers follow the thread, and another style takes their place.
+#[test]
+fn washers_follow() {
+    let joint = lap("M12").washers("ISO 7090").build().unwrap();
+    let larger = joint.to_builder().thread("M16").build().unwrap();
+    let thickness = |joint: &Joint| joint.stack.washers_under_head()[0].thickness.nominal;
+    assert_eq!(
+        (thickness(&joint), thickness(&larger)),
+        (millimetres(2.5), millimetres(3.0))
+    );
+    let wide = joint.to_builder().washers("ISO 7093").build().unwrap();
+    assert_eq!(wide.stack.washers_under_head().len(), 1);
+    let none = joint.to_builder().no_washers().build().unwrap();
+    assert!(none.stack.washers_under_head().is_empty() && none.stack.washers_under_nut().is_none());
+}
+
+/// The planes between more than two plies say what they mean for the load; a load that comes later gets its planes.
+#[test]
+fn planes_say_how_the_plies_pull() {
+    let three = described(lap("M12"), "cover").build().unwrap();
+    let planes = three
+        .granted
+        .iter()
+        .find(|own| own.fact == Fact::ShearPlanes);
+    assert!(planes.unwrap().value.contains("in turn"));
+    let pulled = described(described(Joint::builder("M12"), "a"), "b").along("4 kN");
+    let both = pulled
+        .build()
+        .unwrap()
+        .to_builder()
+        .across("2 kN")
+        .build()
+        .unwrap();
+    assert_eq!(both.stack.shear_planes(), [1]);
+}
+
+/// A title of several lines does not put a word above the word.
+#[test]
+fn a_title_is_one_line() {
+    let joint = Joint::builder("M12")
+        .title("a\n\nHOLDS")
+        .ply("a", "12 mm")
+        .ply("b", "12 mm");
+    let report = joint
+        .across("2 kN")
+        .build()
+        .unwrap()
+        .report(UnitSystem::Si)
+        .unwrap();
+    assert!(report.to_string().starts_with("a  HOLDS\n"));
 }
 
 /// The first thing that cannot be read is what is refused.

@@ -9,6 +9,7 @@ use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, out_of_range, positive};
 use crate::source::Provenance;
+use crate::tables::galvanic::Metal;
 use crate::tables::nut_grades::{NutGradeRow, NutShape};
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress, millimetres};
@@ -725,6 +726,16 @@ impl NutGrade {
         matches!(self, Self::AstmA194_8Class1 | Self::AstmA194_8mClass1)
             || name.starts_with(ISO_3506_2)
             || name.starts_with("ASTM F594 ")
+    }
+
+    /// What a stainless grade is made of, bare; none of others.
+    pub(crate) fn stainless_metal(self) -> Option<Metal> {
+        self.is_stainless()
+            .then_some(if super::of_little_chromium(self.label()) {
+                Metal::Stainless12Chromium
+            } else {
+                Metal::Stainless18Chromium
+            })
     }
 
     /// The class of ISO 898-2 that a class of ISO 10684 is tapped oversize from.

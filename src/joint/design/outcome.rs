@@ -333,7 +333,11 @@ impl Designs {
             stack = stack.washers_of(&JointWasher::find(style, &choice.bolt.thread)?);
         }
         if let Some(drilled) = self.holes.drilled(&choice.bolt.thread)? {
-            stack = stack.holes_of(drilled);
+            stack = if matches!(self.holes, HoleRule::Missing(_)) {
+                stack.missing_holes_of(drilled)
+            } else {
+                stack.holes_of(drilled)
+            };
         }
         joint.stack = stack.build()?;
         Ok(joint)

@@ -150,9 +150,11 @@ fn drilled(joint: &Joint, rule: HoleRule, thread: &Thread) -> Result<StackBuilde
     let drilled = rule
         .drilled(thread)
         .map_err(|error| RuledOutReason::NoHole { error })?;
-    if let Some(hole) = drilled {
-        return Ok(stack.holes_of(hole));
-    }
+    let stack = match (rule, drilled) {
+        (HoleRule::Missing(_), Some(hole)) => stack.missing_holes_of(hole),
+        (_, Some(hole)) => return Ok(stack.holes_of(hole)),
+        (_, None) => stack,
+    };
     let diameter = nanometres(thread.nominal_diameter());
     let is_other = diameter != nanometres(joint.bolt.thread.nominal_diameter());
     let largest: Option<Length> = ClearanceHole::find(thread, HoleFit::Loose)

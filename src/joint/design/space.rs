@@ -128,6 +128,9 @@ pub enum HoleRule {
     Keep,
     /// They are drilled for the bolt: [`ClearanceHole`], its least diameter.
     Fit(HoleFit),
+    /// They are drilled for the bolt where none is said; the others are there already, as with
+    /// [`Keep`](Self::Keep).
+    Missing(HoleFit),
     /// They are the standard holes of AISC 360 Table J3.3: [`StructuralHole`].
     Structural(AiscEdition),
 }
@@ -143,7 +146,9 @@ impl HoleRule {
     pub(super) fn drilled(self, thread: &Thread) -> Result<Option<Length>, Error> {
         match self {
             Self::Keep => Ok(None),
-            Self::Fit(fit) => ClearanceHole::find(thread, fit).map(|hole| Some(hole.diameter_min)),
+            Self::Fit(fit) | Self::Missing(fit) => {
+                ClearanceHole::find(thread, fit).map(|hole| Some(hole.diameter_min))
+            }
             Self::Structural(edition) => {
                 StructuralHole::find(thread, edition).map(|hole| Some(hole.standard))
             }
@@ -524,7 +529,8 @@ impl DesignSpace {
             .any(|ply| ply.bearing_strength.is_some())
         {
             Some("the bearing strength given of a ply is")
-        } else if self.holes != HoleRule::Keep && stack.plies().iter().any(|ply| ply.slot.is_some())
+        } else if !matches!(self.holes, HoleRule::Keep | HoleRule::Missing(_))
+            && stack.plies().iter().any(|ply| ply.slot.is_some())
         {
             Some("the slot of a ply is")
         } else if matches!(stack.head_seat(), HeadSeat::Countersunk { .. }) {

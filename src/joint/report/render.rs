@@ -36,6 +36,12 @@ impl<'a> RenderedReport<'a> {
         } else {
             &self.report.title
         };
+        // One line, whatever the caller put in it: the word stands below it alone.
+        let title: String = title
+            .chars()
+            .map(|c| if c.is_control() { ' ' } else { c })
+            .collect();
+        let title = title.as_str();
         if self.is_markdown() {
             writeln!(f, "# {}", escaped(title))
         } else {

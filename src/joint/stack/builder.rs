@@ -10,6 +10,7 @@ use super::{
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length, within};
 use crate::parts::SAME_LENGTH;
 use crate::spread::{Spread, ordered, sane_spread};
+use crate::thread::Thread;
 use crate::units::{Length, degrees};
 
 /// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
@@ -418,14 +419,41 @@ impl StackBuilder {
         self
     }
 
-    /// The same without the round holes of a diameter.
-    pub(in crate::joint) fn without_holes_of(mut self, diameter: Length) -> Self {
-        for ply in &mut self.parts.plies {
-            if ply.slot.is_none() {
-                ply.hole = ply.hole.filter(|&hole| hole != diameter);
+    /// Another hole in every ply that has no slot.
+    pub(in crate::joint) fn round_holes_of(mut self, diameter: Length) -> Self {
+        for ply in self.parts.plies.iter_mut().filter(|ply| ply.slot.is_none()) {
+            ply.hole = Some(diameter);
+        }
+        self
+    }
+
+    /// The same without the holes of some plies, counted from 1.
+    pub(in crate::joint) fn without_holes_in(mut self, plies: &[usize]) -> Self {
+        for (ply, number) in self.parts.plies.iter_mut().zip(1..) {
+            if plies.contains(&number) {
+                ply.hole = None;
             }
         }
         self
+    }
+
+    /// Washers of the same styles for another thread.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`JointWasher::find`].
+    pub(in crate::joint) fn washers_for(mut self, thread: &Thread) -> Result<Self, Error> {
+        let parts = &mut self.parts;
+        let at_nut = parts.washers_under_nut.as_mut().map(|own| &mut own.washer);
+        let all = (parts.washers_under_head.iter_mut())
+            .chain(&mut parts.washer_to_add_under_head)
+            .chain(&mut parts.other_washers_under_nut)
+            .chain(at_nut);
+        for washer in all {
+            let Some(style) = washer.style else { continue };
+            washer.thickness = JointWasher::find(style, thread)?.thickness;
+        }
+        Ok(self)
     }
 
     /// Another hole in every ply.

@@ -16,6 +16,8 @@ use crate::thread::Thread;
 use crate::units::{Force, Length, ThermodynamicTemperature, UnitSystem};
 
 mod fill;
+
+pub(super) use fill::still_granted;
 mod place;
 mod plies;
 
@@ -52,6 +54,8 @@ pub struct JointBuilder {
     title: String,
     thread: Option<Thread>,
     any_size: Option<UnitSystem>,
+    /// Whether it makes a joint again.
+    again: bool,
     product: Option<ScrewProduct>,
     grade: Option<BoltGrade>,
     length: Option<Length>,
@@ -174,6 +178,11 @@ impl JointBuilder {
 
     /// The ply added last, for the details of it.
     fn of_ply(mut self, what: &str, set: impl FnOnce(&mut Self, &mut JointPly)) -> Self {
+        if self.stack.has_tapped_part() {
+            let late = format!("{what} is said after the tapped part: say it of the part itself");
+            self.error.get_or_insert(Error::Mismatch(late));
+            return self;
+        }
         let Some(mut ply) = self.stack.pop_ply() else {
             let none = format!("{what} is said of a ply, and no ply was added before it");
             self.error.get_or_insert(Error::Mismatch(none));
@@ -319,7 +328,7 @@ impl JointBuilder {
         self
     }
 
-    /// One washer of a style under the head and one under the nut.
+    /// One washer of a style under the head and one under the nut, in place of any others.
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -332,7 +341,7 @@ impl JointBuilder {
         self
     }
 
-    /// No washers but those of [`stack`](Self::stack).
+    /// No washers, but those that [`stack`](Self::stack) adds after this.
     ///
     /// ```
     /// # use shankline::prelude::*;
@@ -342,8 +351,9 @@ impl JointBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub const fn no_washers(mut self) -> Self {
+    pub fn no_washers(mut self) -> Self {
         self.washers = Washers::OfStack;
+        self.stack = self.stack.without_washers();
         self
     }
 

@@ -12,12 +12,13 @@ use crate::joint::{
     Stack, TappedPart,
 };
 use crate::material::{
-    BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
+    BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
 use crate::parts::{
     ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone,
 };
 use crate::strength::check::{Level, Place};
+use crate::tables::galvanic::Metal;
 use crate::tables::nut_grades::NutShape;
 use crate::thread::Thread;
 use crate::units::{Force, Length};
@@ -344,6 +345,25 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
             joint.bolt.product
         )));
     }
+    let of_bolt =
+        (joint.bolt.grade != BoltGrade::Stated).then(|| joint.bolt.grade.stainless_metal());
+    let of_nut = joint.nut.and_then(|nut| nut.grade);
+    for (part, finish, steel) in [
+        ("bolt", joint.bolt.finish, of_bolt),
+        (
+            "nut",
+            joint.nut.and_then(|nut| nut.finish),
+            of_nut.map(NutGrade::stainless_metal),
+        ),
+    ] {
+        if let (Some(Finish::Bare(metal)), Some(steel)) = (finish, steel)
+            && is_stainless(metal) != steel.is_some()
+        {
+            return Err(Error::Mismatch(format!(
+                "the {part} is bare {metal}, and its grade is of other steel"
+            )));
+        }
+    }
     for washer in washers(stack) {
         let Some(style) = washer.style else {
             if washer
@@ -385,6 +405,13 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
         }
     }
     Ok(())
+}
+
+const fn is_stainless(metal: Metal) -> bool {
+    matches!(
+        metal,
+        Metal::Stainless12Chromium | Metal::Stainless18Chromium
+    )
 }
 
 /// Every washer of a stack, and those that may be added.

@@ -1,6 +1,6 @@
 //! What a builder takes for granted, so that the answer can say it.
 
-use alloc::string::String;
+use alloc::{string::String, vec::Vec};
 use core::fmt;
 
 /// What nobody said and a [`JointBuilder`](super::JointBuilder) filled in.
@@ -22,6 +22,12 @@ pub struct Granted {
     pub fact: Fact,
     /// What was taken, in words.
     pub value: String,
+    /// The plies it was taken for, if it is no matter of the whole joint: counted from 1 at the head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Vec::is_empty")
+    )]
+    pub plies: Vec<usize>,
 }
 
 impl Granted {
@@ -36,6 +42,7 @@ impl Granted {
         Self {
             fact,
             value: value.into(),
+            plies: Vec::new(),
         }
     }
 }

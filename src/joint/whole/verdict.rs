@@ -171,7 +171,7 @@ impl Verdict {
             findings: out.findings,
             missing: out.missing,
             set_aside: joint.set_aside.clone(),
-            granted: joint.granted.clone(),
+            granted: still_granted(joint),
             nut: parts.nut,
             cautions: out.cautions,
             accounts,
@@ -317,6 +317,13 @@ fn sort_by_use(checks: &mut Vec<Check>) {
             .iter()
             .filter_map(|(_, at)| found.get_mut(*at)?.take()),
     );
+}
+
+/// What was taken for granted and is still so: a field that was set by hand since then was said.
+fn still_granted(joint: &Joint) -> Vec<Granted> {
+    let granted = joint.granted.iter();
+    let still = granted.filter(|own| super::builder::still_granted(joint, own));
+    still.cloned().collect()
 }
 
 /// What became of every mode.

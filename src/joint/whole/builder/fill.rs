@@ -7,6 +7,7 @@ use alloc::{
 };
 
 use super::{JointBuilder, Surroundings, Washers};
+use crate::catalogue::Key;
 use crate::error::Error;
 #[cfg(doc)]
 use crate::joint::Objective;
@@ -15,14 +16,14 @@ use crate::joint::whole::granted::{Fact, Granted};
 use crate::joint::whole::{
     Joint, JointBolt, JointLoad, JointMethods, JointNut, Pattern, Repeats, Tightening,
 };
-use crate::joint::{DesignSpace, Designs, NutChoice};
+use crate::joint::{DesignSpace, Designs, HoleRule, NutChoice, StackBuilder};
 use crate::joint::{Environment, Finish, JointWasher, LengthRules, Stack};
 use crate::material::{BoltGrade, PropertyClass, SaeGrade};
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::tables::galvanic::{Exposure, Metal};
 use crate::tables::holes::{ClearanceHole, HoleFit};
 use crate::thread::Thread;
-use crate::units::{UnitSystem, celsius, shown};
+use crate::units::{Length, UnitSystem, celsius, shown};
 
 /// Styles of nut to take where several of a kind are made, the usual ones.
 const USUAL_NUTS: [NutStyle; 7] = [
@@ -84,16 +85,17 @@ impl JointBuilder {
             PropertyClass::Class8_8.into()
         };
         let grade = grants.or(self.grade, Fact::Grade, grade, grade.to_string());
-        let plain = if grade.is_stainless() {
-            Finish::Bare(Metal::Stainless18Chromium)
-        } else {
-            Finish::Bare(Metal::Steel)
-        };
+        let plain = bare(grade.stainless_metal());
         let finish = grants.or(self.bolt_finish, Fact::BoltFinish, plain, plain.to_string());
         let environment = self.surroundings(&mut grants);
+        let two_nuts = self.nut.is_some() || self.nut_grade.is_some();
+        if two_nuts && (self.stack.has_tapped_part() || self.own.nut.is_some()) {
+            let why = "a nut was said, and a tapped part or a nut of one's own in its place";
+            return Err(Error::Mismatch(why.into()));
+        }
         if let Some(nut) = &mut self.own.nut {
-            let own = nut.finish.or(self.nut_finish);
-            nut.finish = Some(grants.or(own, Fact::NutFinish, finish, finish.to_string()));
+            // Of what it is made nobody says: nothing is taken for granted.
+            nut.finish = nut.finish.or(self.nut_finish);
         }
         let nut = if self.stack.has_tapped_part() || self.own.nut.is_some() {
             None
@@ -170,11 +172,29 @@ impl JointBuilder {
         };
         let common = DesignSpace::common(units)?;
         let mut space = DesignSpace::new();
+        if self.length.is_some() {
+            let why = "a length was said: it is chosen with the bolt";
+            return Err(Error::Mismatch(why.into()));
+        }
+        let fit = self.fit.unwrap_or(HoleFit::Normal);
+        let (style, nut_grade) = (self.washers, self.nut_grade);
         if self.thread.is_none() {
             space.threads.clone_from(&common.threads);
             self.thread = common.threads.get(common.threads.len() / 2).copied();
         }
-        let joint = self.build()?;
+        let drilled = self.stack.plies().iter().zip(1..);
+        let drilled = drilled.filter(|(ply, _)| ply.hole.is_none());
+        let drilled: Vec<usize> = drilled.map(|(_, number)| number).collect();
+        let mut joint = self.build()?;
+        joint.stack = joint
+            .stack
+            .to_builder()
+            .without_holes_in(&drilled)
+            .build()?;
+        space.holes = HoleRule::Missing(fit);
+        if let Washers::Style(style) = style {
+            space.washers = Vec::from([style]);
+        }
         let granted = |fact: Fact| joint.granted.iter().any(|granted| granted.fact == fact);
         if granted(Fact::Product) {
             space.products = common.products;
@@ -184,12 +204,12 @@ impl JointBuilder {
         }
         if granted(Fact::Nut) {
             space.nuts = common.nuts;
+            for nut in &mut space.nuts {
+                nut.grade = nut_grade;
+            }
         }
         if granted(Fact::Washers) {
             space.washers = common.washers;
-        }
-        if granted(Fact::Holes) {
-            space.holes = common.holes;
         }
         joint.design(&space, &[])
     }
@@ -216,18 +236,7 @@ impl JointBuilder {
             grants.or(self.temperatures, Fact::Temperature, (room, room), "20 C");
         let exposure = grants.or(self.exposure, Fact::Exposure, Exposure::Dry, "dry for life");
         let said = self.surroundings;
-        let unsaid: Vec<&str> = [
-            (said.vibration.is_none(), "not shaken"),
-            (said.rotates.is_none(), "nothing turns on it"),
-            (
-                said.dangerous_if_lost.is_none(),
-                "nobody in danger if it is lost",
-            ),
-            (said.refits.is_none(), "never taken apart"),
-        ]
-        .into_iter()
-        .filter_map(|(unsaid, words)| unsaid.then_some(words))
-        .collect();
+        let unsaid = unsaid(said);
         if !unsaid.is_empty() {
             let value = unsaid.join(", ");
             grants.0.push(Granted::new(Fact::Surroundings, value));
@@ -257,17 +266,23 @@ impl JointBuilder {
             grants.0.push(Granted::new(Fact::Nut, style.to_string()));
             style
         };
-        let finish = grants.or(self.nut_finish, Fact::NutFinish, finish, finish.to_string());
-        let grade = if self.nut_grade.is_some() {
+        let grade = if self.nut_grade.is_some() || grade == BoltGrade::Stated {
             self.nut_grade
         } else {
             let strength = grade.strength(thread.nominal_diameter())?;
-            let found = nut_grade_for(&strength, finish, style, thread)?;
+            let coat = self.nut_finish.unwrap_or(finish);
+            let found = nut_grade_for(&strength, coat, style, thread)?;
             let value = found.map(|grade| grade.to_string());
             let granted = value.map(|value| Granted::new(Fact::NutGrade, value));
             grants.0.extend(granted);
             found
         };
+        // Coated as the bolt is; bare, of the steel that its own grade is of.
+        let coat = match (finish, grade) {
+            (Finish::Bare(_), Some(grade)) => bare(grade.stainless_metal()),
+            (finish, _) => finish,
+        };
+        let finish = grants.or(self.nut_finish, Fact::NutFinish, coat, coat.to_string());
         Ok(JointNut {
             style,
             grade,
@@ -283,8 +298,14 @@ impl JointBuilder {
         grants: &mut Grants,
     ) -> Result<Stack, Error> {
         let mut stack = core::mem::take(&mut self.stack);
+        if self.again {
+            stack = stack.washers_for(thread)?;
+        }
         let style = match self.washers {
-            Washers::Style(style) => Some(style),
+            Washers::Style(style) => {
+                stack = stack.without_washers();
+                Some(style)
+            }
             Washers::OfStack => None,
             Washers::Unsaid if stack.has_washers() || !stack.head_is_flat() => None,
             Washers::Unsaid => {
@@ -293,8 +314,9 @@ impl JointBuilder {
                 } else {
                     WasherStyle::Iso7089
                 };
-                let value = format!("one {style} on each side");
-                grants.0.push(Granted::new(Fact::Washers, value));
+                grants
+                    .0
+                    .push(Granted::new(Fact::Washers, on_each_side(style)));
                 Some(style)
             }
         };
@@ -305,12 +327,21 @@ impl JointBuilder {
                 stack = stack.washers_under_nut(washer, 1);
             }
         }
-        if stack.plies().iter().any(|ply| ply.hole.is_none()) {
-            let fit = self.fit.unwrap_or(HoleFit::Normal);
+        if let Some(fit) = self.fit.filter(|_| self.again) {
             let hole = ClearanceHole::find(thread, fit)?.diameter_min;
+            stack = stack.round_holes_of(hole);
+        }
+        let unsaid = stack.plies().iter().zip(1..);
+        let unsaid = unsaid.filter(|(ply, _)| ply.hole.is_none());
+        let plies: Vec<usize> = unsaid.map(|(_, number)| number).collect();
+        if !plies.is_empty() {
+            let hole = ClearanceHole::find(thread, self.fit.unwrap_or(HoleFit::Normal))?;
+            let hole = hole.diameter_min;
             if self.fit.is_none() {
-                let value = format!("{}, normal fit", shown(hole, system));
-                grants.0.push(Granted::new(Fact::Holes, value));
+                grants.0.push(Granted {
+                    plies,
+                    ..Granted::new(Fact::Holes, normal_fit(hole, system))
+                });
             }
             stack = stack.missing_holes_of(hole);
         }
@@ -319,8 +350,9 @@ impl JointBuilder {
             let faces = stack.plies().len() + usize::from(stack.has_tapped_part());
             if faces > 1 {
                 stack = stack.shear_planes(1..faces);
-                let value = "one between each two plies";
-                grants.0.push(Granted::new(Fact::ShearPlanes, value));
+                grants
+                    .0
+                    .push(Granted::new(Fact::ShearPlanes, in_turn(&stack)));
             }
         }
         stack.build()
@@ -351,18 +383,131 @@ fn usual_product(thread: &Thread) -> ScrewProduct {
     }
 }
 
+/// What nobody said of the place, in words.
+fn unsaid(said: Surroundings) -> Vec<&'static str> {
+    let words = [
+        (said.vibration.is_none(), "not shaken"),
+        (said.rotates.is_none(), "nothing turns on it"),
+        (
+            said.dangerous_if_lost.is_none(),
+            "nobody in danger if it is lost",
+        ),
+        (said.refits.is_none(), "never taken apart"),
+    ];
+    let unsaid = words.into_iter().filter(|(unsaid, _)| *unsaid);
+    unsaid.map(|(_, words)| words).collect()
+}
+
+fn on_each_side(style: WasherStyle) -> String {
+    format!("one {style} on each side")
+}
+
+/// The bare metal of a bolt or nut.
+fn bare(metal: Option<Metal>) -> Finish {
+    Finish::Bare(metal.unwrap_or(Metal::Steel))
+}
+
+/// "13.50 mm, normal fit".
+fn normal_fit(hole: Length, system: UnitSystem) -> String {
+    format!("{}, normal fit", shown(hole, system))
+}
+
+/// What planes between all plies mean for the load.
+fn in_turn(stack: &StackBuilder) -> &'static str {
+    let faces = stack.plies().len() + usize::from(stack.has_tapped_part());
+    let said = stack.plies().iter().any(|ply| ply.pull.is_some());
+    if faces > 2 && !said {
+        "one between each two plies, which pull in turn, this way and that"
+    } else {
+        "one between each two plies"
+    }
+}
+
+/// Whether a joint still has what was taken for granted: a field that was set by hand since then was said.
+pub(in crate::joint) fn still_granted(joint: &Joint, granted: &Granted) -> bool {
+    let inch = joint.bolt.thread.is_unified();
+    let system = if inch {
+        UnitSystem::UsCustomary
+    } else {
+        UnitSystem::Si
+    };
+    let is = |name: &str| granted.value == name;
+    let (bolt, place) = (&joint.bolt, &joint.environment);
+    match granted.fact {
+        Fact::Product => joint.own.screw.is_none() && is(bolt.product.label()),
+        Fact::Grade => joint.own.strength.is_none() && is(&bolt.grade.to_string()),
+        Fact::BoltFinish => bolt.finish.is_some_and(|finish| is(&finish.to_string())),
+        Fact::Nut => joint.nut.is_some_and(|nut| is(nut.style.label())),
+        Fact::NutGrade => {
+            let grade = joint.nut.and_then(|nut| nut.grade);
+            grade.is_some_and(|grade| is(&grade.to_string()))
+        }
+        Fact::NutFinish => {
+            let finish = joint.nut.and_then(|nut| nut.finish);
+            finish.is_some_and(|finish| is(&finish.to_string()))
+        }
+        Fact::Washers => {
+            let own = joint.stack.washers_under_head();
+            let at_nut = joint
+                .stack
+                .washers_under_nut()
+                .is_none_or(|(washer, count)| {
+                    count == 1 && washer.style.is_some_and(|style| is(&on_each_side(style)))
+                });
+            let [one] = own else { return false };
+            let others = joint.stack.other_washers_under_nut().is_empty();
+            others && at_nut && one.style.is_some_and(|style| is(&on_each_side(style)))
+        }
+        Fact::Holes => {
+            let Ok(hole) = ClearanceHole::find(&bolt.thread, HoleFit::Normal) else {
+                return false;
+            };
+            let hole = hole.diameter_min;
+            let plies = joint.stack.plies();
+            let mut own = granted.plies.iter().map(|at| plies.get(at.checked_sub(1)?));
+            is(&normal_fit(hole, system))
+                && own.all(|ply| ply.is_some_and(|ply| ply.hole == Some(hole)))
+        }
+        Fact::ShearPlanes => {
+            let stack = joint.stack.to_builder();
+            let faces = stack.plies().len() + usize::from(stack.has_tapped_part());
+            joint.stack.shear_planes().iter().copied().eq(1..faces) && is(in_turn(&stack))
+        }
+        Fact::Pattern => joint.pattern == Pattern::Single,
+        Fact::Repeats => joint.load.repeats == Repeats::Never,
+        // Numbers that were set, not reckoned.
+        #[allow(clippy::float_cmp)]
+        Fact::Shock => joint.load.shock_factor == 1.0,
+        Fact::Temperature => place.is_at_room_temperature(),
+        Fact::Exposure => place.exposure == Exposure::Dry,
+        Fact::Surroundings => {
+            let unsaid = unsaid(Surroundings {
+                vibration: place.vibration.then_some(true),
+                rotates: place.rotates.then_some(true),
+                dangerous_if_lost: place.dangerous_if_lost.then_some(true),
+                refits: Some(place.refits).filter(|&refits| refits > 0),
+            });
+            // Each of the words must still be true.
+            granted.value.split(", ").all(|word| unsaid.contains(&word))
+        }
+        Fact::Tightening => joint.tightening == Some(Tightening::Snug),
+        Fact::Rules => joint.rules == LengthRules::fabrication(system),
+        Fact::Methods => joint.methods == JointMethods::machine_design(2.0),
+    }
+}
+
 pub(super) fn builder_of(joint: &Joint) -> JointBuilder {
-    let granted = |fact: Fact| joint.granted.iter().any(|granted| granted.fact == fact);
+    let grants = joint.granted.iter().filter(|own| still_granted(joint, own));
+    let grants: Vec<&Granted> = grants.collect();
+    let granted = |fact: Fact| grants.iter().any(|granted| granted.fact == fact);
     let mut stack = joint.stack.to_builder();
     let mut washers = Washers::OfStack;
     if granted(Fact::Washers) {
         stack = stack.without_washers();
         washers = Washers::Unsaid;
     }
-    if granted(Fact::Holes)
-        && let Ok(hole) = ClearanceHole::find(&joint.bolt.thread, HoleFit::Normal)
-    {
-        stack = stack.without_holes_of(hole.diameter_min);
+    for holes in grants.iter().filter(|own| own.fact == Fact::Holes) {
+        stack = stack.without_holes_in(&holes.plies);
     }
     if granted(Fact::ShearPlanes) {
         stack = stack.shear_planes([]);
@@ -375,6 +520,7 @@ pub(super) fn builder_of(joint: &Joint) -> JointBuilder {
         title: joint.title.clone(),
         thread: Some(joint.bolt.thread),
         any_size: None,
+        again: true,
         product: said(Fact::Product).then_some(joint.bolt.product),
         grade: said(Fact::Grade).then_some(joint.bolt.grade),
         length: joint.bolt.length,
@@ -391,7 +537,7 @@ pub(super) fn builder_of(joint: &Joint) -> JointBuilder {
         washers,
         stack,
         fit: None,
-        planes_said: said(Fact::ShearPlanes),
+        planes_said: said(Fact::ShearPlanes) && !joint.stack.shear_planes().is_empty(),
         pattern: said(Fact::Pattern).then_some(joint.pattern),
         across: load.across,
         along: load.along,

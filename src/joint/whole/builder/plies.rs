@@ -143,7 +143,8 @@ impl JointBuilder {
         })
     }
 
-    /// The holes of all plies of which none is said: drilled to a fit for the thread.
+    /// The holes of all plies of which none is said: drilled to a fit for the thread. Where a joint is made again, those
+    /// of every ply.
     ///
     /// ```
     /// # use shankline::prelude::*;

@@ -51,6 +51,14 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
     let (Some(grade), Some(shape)) = (nut.grade, nut.style().and_then(NutStyle::shape)) else {
         return;
     };
+    // Bolts of EN 14399 are made and tested as sets: with their own nut, in their own grades.
+    if matches!(
+        case.joint.bolt.product,
+        ScrewProduct::En14399_3 | ScrewProduct::En14399_4
+    ) {
+        let why = "bolts of EN 14399 go with the nuts of their own set and grade";
+        out.missing(Mode::Pairing, Place::Nut, Need::Method(why));
+    }
     pair(case, nut, grade, shape, out);
     let strength = match &nut.strength {
         Some(Ok(strength)) => strength,
@@ -81,6 +89,12 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
 
 /// No table pairs a nut of the caller's own: its proof load must reach the breaking load of the bolt.
 fn of_own_nut(case: &Case, own: &OwnNut, greatest: Force, out: &mut Outcomes) {
+    // ISO 898-2 (2012): regular nuts are at least 0.8 d high; in lower ones the threads of the bolt may strip, whatever
+    // the nut is made of.
+    if own.height.min < 0.8 * case.diameter {
+        let why = "the nut is lower than 0.8 diameters: that its threads and those of the bolt do not strip is not shown";
+        out.missing(MODE, Place::Nut, Need::Method(why));
+    }
     let Some(proof) = own.proof_load(case.loads.tensile_stress_area) else {
         for mode in [Mode::Pairing, MODE] {
             out.missing(mode, Place::Nut, Need::NutProof);
