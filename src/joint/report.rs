@@ -18,6 +18,7 @@ use crate::spread::Spread;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::units::{Force, Length, Torque, UnitSystem, shown, tidy};
 
+mod conditions;
 #[cfg(feature = "serde")]
 mod datum;
 mod render;
@@ -72,6 +73,9 @@ pub struct Report {
     pub scope: Scope,
     /// The word and why, in one line.
     pub headline: String,
+    /// What it was checked for: loads, surroundings, tightening, methods with their factors.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub conditions: Vec<String>,
     /// The bolt.
     pub bolt: ReportBolt,
     /// What it goes through, from the head.
@@ -496,6 +500,7 @@ impl Report {
             word: verdict.word(),
             scope: verdict.scope,
             headline: verdict.headline(units),
+            conditions: conditions::lines(joint, units),
             bolt: bolt(joint, verdict, sheet),
             layers: layers(joint, &verdict.candidate),
             planes: planes(joint, &verdict.candidate),

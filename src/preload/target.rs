@@ -121,6 +121,20 @@ pub enum PreloadTarget {
     En1993German,
 }
 
+/// What is aimed at, in words.
+impl core::fmt::Display for PreloadTarget {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.pad(match self {
+            Self::Reusable => "75 % of the proof load",
+            Self::Permanent => "90 % of the proof load, permanent",
+            Self::JuvinallMarshek => "90 % of the proof load (Juvinall and Marshek)",
+            Self::AiscJ31 { .. } => "at least the pretension of AISC 360 Table J3.1",
+            Self::En1993 => "at least 0.7 fub As of EN 1993-1-8",
+            Self::En1993German => "0.7 fyb As of the German annex of EN 1993-1-8",
+        })
+    }
+}
+
 impl PreloadTarget {
     /// The share.
     ///

@@ -221,6 +221,7 @@ impl fmt::Display for RenderedReport<'_> {
         }
         self.list(f, "Faults", &texts(&report.faults))?;
         self.list(f, "Not checked", &texts(&report.missing))?;
+        self.list(f, "What it was checked for", &report.conditions)?;
         self.bolt(f)?;
         self.layers(f)?;
         self.checks(f)?;
