@@ -190,19 +190,23 @@ fn a_tapped_part_takes_the_place_of_the_nut() {
     assert!(!facts(&joint).contains(&Fact::Nut));
 }
 
+type Change = fn(&mut Joint);
+
 /// What was set by hand on the joint is said: making it again keeps it, and no answer calls it granted.
 #[test]
 fn what_is_set_by_hand_is_kept() {
-    let changes: [(Fact, fn(&mut Joint)); 9] = [
+    let changes: [(Fact, Change); 9] = [
         (Fact::Grade, |joint| {
-            joint.bolt.grade = PropertyClass::Class4_6.into()
+            joint.bolt.grade = PropertyClass::Class4_6.into();
         }),
-        (Fact::Shock, |joint| joint.load.shock_factor = 4.0),
+        (Fact::Shock, |joint| {
+            joint.load.shock_factor = 4.0;
+        }),
         (Fact::Temperature, |joint| {
-            joint.environment.hottest = celsius(400.0)
+            joint.environment.hottest = celsius(400.0);
         }),
         (Fact::Surroundings, |joint| {
-            joint.environment.vibration = true
+            joint.environment.vibration = true;
         }),
         (Fact::Pattern, |joint| {
             joint.pattern = Pattern::Rows {
@@ -211,7 +215,7 @@ fn what_is_set_by_hand_is_kept() {
             }
         }),
         (Fact::Methods, |joint| {
-            joint.methods = JointMethods::machine_design(4.0)
+            joint.methods = JointMethods::machine_design(4.0);
         }),
         (Fact::Nut, |joint| {
             joint.nut = joint.nut.map(|nut| JointNut {
@@ -219,9 +223,11 @@ fn what_is_set_by_hand_is_kept() {
                 ..nut
             });
         }),
-        (Fact::Tightening, |joint| joint.tightening = None),
+        (Fact::Tightening, |joint| {
+            joint.tightening = None;
+        }),
         (Fact::Exposure, |joint| {
-            joint.environment.exposure = Exposure::Harsh
+            joint.environment.exposure = Exposure::Harsh;
         }),
     ];
     for (fact, change) in changes {
@@ -393,7 +399,7 @@ fn a_title_is_one_line() {
 #[test]
 fn what_cannot_be_read_is_refused() {
     let refused = |builder: JointBuilder| builder.build().unwrap_err().to_string();
-    for (builder, named) in [
+    for (builder, named) in vec![
         (Joint::builder("M12").ply("a", "12"), "\"12\""),
         (Joint::builder("N12").ply("a", "12 mm"), "N12"),
         (lap("M12").grade("super"), "super"),
