@@ -77,7 +77,7 @@ mod corrosion;
 mod cotter;
 mod cut_plan;
 #[cfg(feature = "serde")]
-mod data;
+pub(crate) mod data;
 mod design;
 mod environment;
 mod given;
@@ -91,6 +91,8 @@ mod report;
 mod reuse;
 mod rule_set;
 mod rules;
+#[cfg(feature = "schema")]
+pub mod schema;
 mod search;
 mod shopping;
 mod stack;

@@ -181,6 +181,8 @@ mod math;
 mod objects;
 pub mod parts;
 pub mod preload;
+#[cfg(feature = "schema")]
+mod schema;
 pub mod source;
 mod spread;
 pub mod strength;

@@ -232,11 +232,20 @@ impl TryFrom<RawWasher> for NutWashers {
 /// `{ "allowed": false }`, or `{ "allowed": true, "tolerance": ..., "step": ... }`.
 #[derive(Clone, Debug, Serialize, Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub(crate) struct RawCutRule {
     allowed: bool,
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<crate::units::Length>>")
+    )]
     tolerance: Option<RawQuantity>,
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<crate::units::Length>>")
+    )]
     step: Option<RawQuantity>,
 }
 

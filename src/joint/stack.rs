@@ -81,6 +81,7 @@ pub struct Stack {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub(super) struct Parts {
     #[cfg_attr(
         feature = "serde",
@@ -118,6 +119,17 @@ pub(super) struct Parts {
     tapped_part: Option<TappedPart>,
 }
 
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Stack {
+    fn schema_name() -> alloc::borrow::Cow<'static, str> {
+        "Stack".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        Parts::json_schema(generator)
+    }
+}
+
 /// The thickness of a washer that has that of its style: a file need not say it, and a stack is not built with it.
 pub(super) const OF_STYLE: Spread<Length> = Spread::exact(crate::units::millimetres(0.0));
 
@@ -152,6 +164,8 @@ impl Parts {
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "super::data::RawWasher")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(!try_from, deny_unknown_fields))]
 pub(super) struct NutWashers {
     #[cfg_attr(feature = "serde", serde(flatten))]
     pub(super) washer: JointWasher,

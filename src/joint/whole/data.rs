@@ -63,11 +63,16 @@ fn methods_or_their_name<'de, D: serde::Deserializer<'de>>(
 
 #[derive(Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
-struct RawBolt {
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub(super) struct RawBolt {
     product: ListedOr<ScrewProduct, OwnScrew>,
     thread: Thread,
     grade: ListedOr<BoltGrade, OwnStrength>,
     #[serde(default, with = "crate::units::quantity::option")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     length: Option<Length>,
     #[serde(default)]
     finish: Option<Finish>,
@@ -75,7 +80,8 @@ struct RawBolt {
 
 #[derive(Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
-struct RawNut {
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub(super) struct RawNut {
     style: ListedOr<NutStyle, OwnNut>,
     #[serde(default)]
     grade: Option<NutGrade>,

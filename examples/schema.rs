@@ -1,0 +1,28 @@
+//! Prints the JSON Schema of a document that programs exchange with the crate.
+//!
+//! ```text
+//! cargo run --features schema --example schema [joint | design_space | report]
+//! ```
+//!
+//! Without a name it prints that of a joint. Exit code: 2 for a name that is none.
+
+use std::process::ExitCode;
+
+use shankline::joint::schema;
+
+fn main() -> ExitCode {
+    let name = std::env::args().nth(1).unwrap_or_else(|| "joint".into());
+    match schema::named(&name) {
+        Some(text) => {
+            print!("{text}");
+            ExitCode::SUCCESS
+        }
+        None => {
+            eprintln!(
+                "no schema \"{name}\"; there are {}",
+                schema::NAMES.join(", ")
+            );
+            ExitCode::from(2)
+        }
+    }
+}
