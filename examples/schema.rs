@@ -12,17 +12,12 @@ use shankline::joint::schema;
 
 fn main() -> ExitCode {
     let name = std::env::args().nth(1).unwrap_or_else(|| "joint".into());
-    match schema::named(&name) {
-        Some(text) => {
-            print!("{text}");
-            ExitCode::SUCCESS
-        }
-        None => {
-            eprintln!(
-                "no schema \"{name}\"; there are {}",
-                schema::NAMES.join(", ")
-            );
-            ExitCode::from(2)
-        }
+    if let Some(text) = schema::named(&name) {
+        print!("{text}");
+        ExitCode::SUCCESS
+    } else {
+        let names = schema::NAMES.join(", ");
+        eprintln!("no schema \"{name}\"; there are {names}");
+        ExitCode::from(2)
     }
 }

@@ -116,6 +116,7 @@ impl<Q: Measured> JsonSchema for Spread<Q> {
     fn json_schema(generator: &mut SchemaGenerator) -> Schema {
         let one = generator.subschema_for::<Quantity<Q>>();
         let limits = json_schema!({
+            "description": "Least, nominal and greatest value.",
             "type": "object",
             "properties": { "min": one, "nominal": one, "max": one },
             "required": ["min", "nominal", "max"],

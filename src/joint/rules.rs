@@ -82,10 +82,8 @@ pub enum CutRule {
     /// To a length on a given step, held within a tolerance either way.
     Allowed {
         /// How exactly a cut is made, either way.
-        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
         tolerance: Length,
         /// Cut lengths are whole multiples of this.
-        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
         step: Length,
     },
 }

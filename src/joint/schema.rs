@@ -80,7 +80,8 @@ pub fn design_space() -> String {
 
 /// Schema of a [`Report`] as it is written.
 ///
-/// A later version may add fields, so that it leaves room for them: see [`FORMAT`](super::FORMAT).
+/// It is that of this version, and refuses other fields, as the reader of a [`Report`] does. A later version may add
+/// some: see [`FORMAT`](super::FORMAT).
 ///
 /// ```
 /// use shankline::joint::schema;

@@ -117,7 +117,10 @@ pub struct Joint {
     #[cfg_attr(feature = "schema", schemars(default))]
     pub set_aside: Vec<SetAside>,
     /// What a [`JointBuilder`] took for granted; the verdict repeats it.
-    #[cfg_attr(feature = "schema", schemars(default))]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(default, skip_serializing_if = "Vec::is_empty")
+    )]
     pub granted: Vec<Granted>,
     /// Parts of the caller's own, in place of a listed bolt, bolt strength or nut. In data files they stand in those
     /// places themselves.

@@ -1,5 +1,7 @@
 //! Quantities as people write them: `"5/8 in"`, `"1-1/2 in"`, `"16 mm"`, `"75 lbf ft"`.
 
+#[cfg(feature = "schema")]
+use alloc::vec::Vec;
 use alloc::{format, string::String};
 use core::{fmt, str::FromStr};
 
@@ -249,23 +251,20 @@ pub(crate) fn written_units(dimension: Dimension) -> impl Iterator<Item = &'stat
 #[cfg(feature = "schema")]
 pub(crate) fn unit_pattern(dimension: Dimension) -> String {
     let of_kind = UNITS.iter().filter(|unit| unit.dimension == dimension);
-    let names = of_kind.flat_map(|unit| unit.names);
-    let mut pattern = String::new();
-    for name in names {
-        pattern.push_str(if pattern.is_empty() { "(?:" } else { "|" });
-        for (at, c) in name.chars().enumerate() {
-            if at > 0 {
-                pattern.push_str(&format!("[{SEPARATORS}]*"));
-            }
+    let names = of_kind.flat_map(|unit| unit.names).map(|name| {
+        let letters = name.chars().map(|c| {
             if IN_CAPITALS.contains(name) && c.is_ascii_alphabetic() {
-                pattern.push_str(&format!("[{c}{}]", c.to_ascii_uppercase()));
+                format!("[{c}{}]", c.to_ascii_uppercase())
             } else {
-                pattern.push(c);
+                c.into()
             }
-        }
-    }
-    pattern.push_str(&format!(")[{SEPARATORS}]*"));
-    pattern
+        });
+        letters
+            .collect::<Vec<String>>()
+            .join(&format!("[{SEPARATORS}]*"))
+    });
+    let names: Vec<String> = names.collect();
+    format!("(?:{})[{SEPARATORS}]*", names.join("|"))
 }
 
 fn find_unit(text: &str) -> Option<&'static Unit> {

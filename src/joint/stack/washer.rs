@@ -37,7 +37,10 @@ use crate::units::Length;
     schemars(
         !try_from,
         deny_unknown_fields,
-        extend("anyOf" = [{ "required": ["thickness"] }, { "required": ["style"] }])
+        extend("anyOf" = [
+            { "required": ["thickness"], "properties": { "thickness": { "not": { "type": "null" } } } },
+            { "required": ["style"], "properties": { "style": { "not": { "type": "null" } } } }
+        ])
     )
 )]
 #[non_exhaustive]
