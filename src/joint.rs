@@ -60,6 +60,7 @@
 //! are refused by name. A part of your own stands as an object where the name of a listed one would: the `grade` and
 //! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
 //! ply ([`OwnMaterial`], [`OwnTimber`]). A washer needs its `style` alone, which has its thickness, or figures of its own.
+//! The feature `schema` has a JSON Schema of them and of the answer, in the module `schema`.
 //! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
 //! for `design_joint`.
@@ -78,7 +79,7 @@ mod corrosion;
 mod cotter;
 mod cut_plan;
 #[cfg(feature = "serde")]
-mod data;
+pub(crate) mod data;
 mod design;
 mod environment;
 mod given;
@@ -92,6 +93,8 @@ mod report;
 mod reuse;
 mod rule_set;
 mod rules;
+#[cfg(feature = "schema")]
+pub mod schema;
 mod search;
 mod shopping;
 mod stack;

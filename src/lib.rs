@@ -150,6 +150,7 @@
 //! | `std` | yes | square roots, powers and rounding from the standard library |
 //! | `libm` | no | the same from `libm`, without the standard library (an allocator is needed) |
 //! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`joint`] on joints and [`units`] on quantities |
+//! | `schema` | no | JSON Schema of a joint, of a design space and of the answer, and `schemars::JsonSchema` for their types; brings `serde`; see `joint::schema` |
 //!
 //! One of `std` and `libm` must be on.
 //!
@@ -181,6 +182,8 @@ mod math;
 mod objects;
 pub mod parts;
 pub mod preload;
+#[cfg(feature = "schema")]
+mod schema;
 pub mod source;
 mod spread;
 pub mod strength;

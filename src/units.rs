@@ -35,7 +35,7 @@
 
 use core::marker::PhantomData;
 
-mod text;
+pub(crate) mod text;
 
 #[cfg(feature = "serde")]
 pub mod quantity;

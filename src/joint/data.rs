@@ -232,11 +232,39 @@ impl TryFrom<RawWasher> for NutWashers {
 /// `{ "allowed": false }`, or `{ "allowed": true, "tolerance": ..., "step": ... }`.
 #[derive(Clone, Debug, Serialize, Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(
+    feature = "schema",
+    schemars(extend("anyOf" = [
+        {
+            "properties": { "allowed": { "const": false }, "tolerance": { "type": "null" }, "step": { "type": "null" } }
+        },
+        {
+            "properties": {
+                "allowed": { "const": true },
+                "tolerance": { "not": { "type": "null" } },
+                "step": { "not": { "type": "null" } }
+            },
+            "required": ["tolerance", "step"]
+        }
+    ]))
+)]
 pub(crate) struct RawCutRule {
+    /// Whether a bolt may be cut.
     allowed: bool,
+    /// How exactly a cut is made, either way.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<crate::units::Length>>")
+    )]
     tolerance: Option<RawQuantity>,
+    /// Cut lengths are whole multiples of this.
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<crate::units::Length>>")
+    )]
     step: Option<RawQuantity>,
 }
 

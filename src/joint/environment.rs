@@ -21,12 +21,21 @@ use crate::units::{ThermodynamicTemperature, celsius};
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Environment {
     /// Lowest temperature of the joint.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "crate::schema::Quantity<ThermodynamicTemperature>")
+    )]
     pub coldest: ThermodynamicTemperature,
     /// Highest temperature of the joint.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "crate::schema::Quantity<ThermodynamicTemperature>")
+    )]
     pub hottest: ThermodynamicTemperature,
     /// Whether the joint is shaken, above all across the axis of the bolt.
     pub vibration: bool,

@@ -117,6 +117,7 @@ impl fmt::Display for LeastProtrusion {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum ScrewLocking {
     /// Nothing but preload. It serves where it holds the faces: no slip, no loosening (Junker).

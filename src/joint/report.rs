@@ -59,6 +59,7 @@ pub const FORMAT: u32 = 1;
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Report {
     /// [`FORMAT`] of the version that wrote it.
@@ -126,6 +127,7 @@ pub struct Report {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportBolt {
     /// As it is ordered: thread, length, product, grade.
@@ -134,12 +136,15 @@ pub struct ReportBolt {
     pub nut: Option<String>,
     /// Nominal length.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub length: Length,
     /// From under the head full shank reaches at least so far.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub body_length_min: Length,
     /// From under the head full thread begins at the latest here.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub grip_gaging_length_max: Length,
     /// Washers under the head, all of them.
     pub washers_under_head: usize,
@@ -157,6 +162,10 @@ pub struct ReportBolt {
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub cut_to: Option<Length>,
     /// Whether it is cut.
@@ -177,6 +186,7 @@ pub struct ReportBolt {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportLayer {
     /// Washer, ply, gap or tapped part.
@@ -189,6 +199,10 @@ pub struct ReportLayer {
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub hole: Option<Length>,
     /// What a ply is made of, by name.
@@ -208,6 +222,7 @@ pub struct ReportLayer {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum LayerKind {
     /// A washer.
@@ -243,6 +258,7 @@ impl core::fmt::Display for LayerKind {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportPlane {
     /// It lies after this ply.
@@ -267,12 +283,14 @@ pub struct ReportPlane {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportLength {
     /// The length as it is sold.
     pub name: String,
     /// Nominal length.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub length: Length,
     /// Why it does not fit; none if it does, and only ranks behind.
     pub reasons: Vec<ReportLine>,
@@ -292,6 +310,7 @@ pub struct ReportLength {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportCheck {
     /// What could fail.
@@ -330,6 +349,7 @@ pub struct ReportCheck {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportLine {
     /// What it says, as a stable word.
@@ -362,6 +382,7 @@ pub struct ReportLine {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportStep {
     /// What is to be done.
@@ -384,6 +405,7 @@ pub struct ReportStep {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportUnconcerned {
     /// The mode.
@@ -406,15 +428,18 @@ pub struct ReportUnconcerned {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct ReportTightening {
     /// Torque on the wrench.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Torque>"))]
     pub torque: Torque,
     /// Preload it gives.
     pub preload: Spread<Force>,
     /// What is left of the least in service.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
     pub in_service: Force,
 }
 

@@ -39,6 +39,7 @@ use crate::units::UnitSystem;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum RuleSet {
     /// General fabrication, the default.

@@ -29,6 +29,7 @@ use crate::units::{Length, UnitSystem, inches, millimetres};
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct LengthRules {
     /// Least length of bolt beyond the nut, in pitches, chamfered end included.
@@ -73,6 +74,7 @@ pub struct LengthRules {
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "super::data::RawCutRule", into = "super::data::RawCutRule")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum CutRule {
     /// Never: drilled, splined or coated bolts, or a code that forbids it.

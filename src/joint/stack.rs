@@ -81,12 +81,19 @@ pub struct Stack {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(
+    feature = "schema",
+    schemars(extend("required" = ["plies"]))
+)]
 pub(super) struct Parts {
+    /// Washers under the head, from the head on.
     #[cfg_attr(
         feature = "serde",
         serde(deserialize_with = "super::data::draft_washers")
     )]
     washers_under_head: Vec<JointWasher>,
+    /// A washer that a search for the length may add under the head.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -95,15 +102,23 @@ pub(super) struct Parts {
         )
     )]
     washer_to_add_under_head: Option<JointWasher>,
+    /// What the head sits on.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
     head_seat: HeadSeat,
+    /// What is clamped, from the head.
+    #[cfg_attr(feature = "schema", schemars(length(min = 1)))]
     plies: Vec<JointPly>,
+    /// Gaps between plies.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     gaps: Vec<Gap>,
+    /// Sleeves around the bolt.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     sleeves: Vec<Sleeve>,
+    /// Shear planes, each by the number of plies between the head and it.
     shear_planes: Vec<usize>,
+    /// Washers under the nut, of one kind, that a search for the length may add to.
     washers_under_nut: Option<NutWashers>,
+    /// Other washers under the nut, that are always there.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -112,10 +127,23 @@ pub(super) struct Parts {
         )
     )]
     other_washers_under_nut: Vec<JointWasher>,
+    /// Depth of a spot face under the nut.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     spot_face_under_nut: Option<Spread<Length>>,
+    /// The part that the bolt is screwed into, in place of a nut.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     tapped_part: Option<TappedPart>,
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Stack {
+    fn schema_name() -> alloc::borrow::Cow<'static, str> {
+        "Stack".into()
+    }
+
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        Parts::json_schema(generator)
+    }
 }
 
 /// The thickness of a washer that has that of its style: a file need not say it, and a stack is not built with it.
@@ -152,6 +180,8 @@ impl Parts {
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "super::data::RawWasher")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(!try_from, deny_unknown_fields))]
 pub(super) struct NutWashers {
     #[cfg_attr(feature = "serde", serde(flatten))]
     pub(super) washer: JointWasher,

@@ -80,12 +80,16 @@ use outcome::Outcomes;
     derive(serde::Deserialize),
     serde(try_from = "data::RawJoint")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(!try_from, deny_unknown_fields))]
 pub struct Joint {
     /// What a drawing would call it.
     pub title: String,
     /// The bolt.
+    #[cfg_attr(feature = "schema", schemars(with = "data::RawBolt"))]
     pub bolt: JointBolt,
     /// Its nut; none where the stack ends in a [tapped part](super::TappedPart).
+    #[cfg_attr(feature = "schema", schemars(with = "Option<data::RawNut>"))]
     pub nut: Option<JointNut>,
     /// What it goes through.
     pub stack: Stack,
@@ -98,17 +102,29 @@ pub struct Joint {
     /// How it is tightened; none if nobody says.
     pub tightening: Option<Tightening>,
     /// Rules for its length.
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "crate::joint::data::ListedOr<crate::joint::RuleSet, LengthRules>")
+    )]
     pub rules: LengthRules,
     /// By which methods.
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Methods"))]
     pub methods: JointMethods,
     /// What the verdict is to speak of.
+    #[cfg_attr(feature = "schema", schemars(default))]
     pub scope: Scope,
     /// Modes that need not be decided here, each with a reason.
+    #[cfg_attr(feature = "schema", schemars(default))]
     pub set_aside: Vec<SetAside>,
     /// What a [`JointBuilder`] took for granted; the verdict repeats it.
+    #[cfg_attr(
+        feature = "schema",
+        schemars(default, skip_serializing_if = "Vec::is_empty")
+    )]
     pub granted: Vec<Granted>,
     /// Parts of the caller's own, in place of a listed bolt, bolt strength or nut. In data files they stand in those
     /// places themselves.
+    #[cfg_attr(feature = "schema", schemars(skip))]
     pub own: OwnParts,
 }
 

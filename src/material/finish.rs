@@ -48,6 +48,7 @@ pub enum Severity {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Finish {
     /// The bare metal, oiled, blackened or phosphated.

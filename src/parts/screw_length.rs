@@ -72,6 +72,7 @@ pub struct ScrewLength {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Zone {
     /// Full shank: at or before LB min.
     Shank,

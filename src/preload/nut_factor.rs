@@ -27,6 +27,7 @@ use crate::tables::friction::NutFactorRow;
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "RawNutFactor")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NutFactor {
     min: f64,
     nominal: f64,
@@ -40,6 +41,7 @@ pub struct NutFactor {
     deny_unknown_fields,
     expecting = "a nut factor with min, nominal and max"
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 struct RawNutFactor {
     min: f64,
     nominal: f64,

@@ -86,6 +86,7 @@ impl core::fmt::Display for TargetBase {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum PreloadTarget {
     /// 75 % of the proof load, for joints that are taken apart and bolts that are used again.

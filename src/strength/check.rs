@@ -36,6 +36,7 @@ use crate::units::{Force, Ratio};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Level {
     /// No factor taken off: nominal or characteristic strength, ultimate strength of handbooks. A load
@@ -90,6 +91,7 @@ impl fmt::Display for Level {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Mode {
     /// The loads themselves: whether they can be held against the resistances.
@@ -260,6 +262,7 @@ impl fmt::Display for Mode {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Place {
     /// The joint as a whole.

@@ -54,6 +54,7 @@ pub use beside::{Given, LoadBeside};
         rename_all = "snake_case"
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum InteractionRule {
     /// AISC 360 J3.7 (J3.8 in 2022), bearing type: F'nt = 1.3 Fnt - (Fnt / (phi Fnv)) frv <= Fnt. The specification

@@ -64,6 +64,7 @@ use crate::units::Stress;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum ShearBasis {
     /// Minimum yield strength Sy (Shigley's problems).
@@ -81,6 +82,7 @@ pub enum ShearBasis {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum AiscEdition {
     /// AISC 360-05.
@@ -120,6 +122,7 @@ pub enum AiscEdition {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum ShearMethod {
     /// Machine design: shear yield by distortion energy on the section the plane cuts.
@@ -183,6 +186,7 @@ pub enum ShearMethod {
     MilHdbk5 {
         /// Ultimate shear strength Fsu of the bolt: 75, 95, 108 or 125 ksi in the table.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
         shear_strength: Stress,
         /// Ultimate load over limit load, 1.5 for aircraft.
         ultimate_factor: f64,
@@ -196,6 +200,7 @@ pub enum ShearMethod {
     NasaStd5020 {
         /// Allowable ultimate shear strength Fsu of the fastener material.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
         shear_strength: Stress,
         /// Ultimate factor of safety, typically 1.4.
         ultimate_factor: f64,

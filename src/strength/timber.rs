@@ -94,6 +94,7 @@ use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum TimberMethod {
     /// National Design Specification for Wood Construction, 2018.
@@ -101,6 +102,7 @@ pub enum TimberMethod {
         /// Bending yield strength Fyb of the bolt: its publisher gives 45 ksi for common bolts; at most what
         /// [`nds_bending_yield`] says.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
         bending_yield: Stress,
         /// Product of the adjustment factors that apply: load duration, wet service, temperature, end grain. Group
         /// action and geometry have [`TimberResistance::reduced`].
@@ -112,6 +114,7 @@ pub enum TimberMethod {
         /// Characteristic axial capacity `Fax,Rk` of bolt and washers, the lesser, as [`en_axial_capacity`] has it;
         /// zero counts no pull.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
         axial: Force,
         /// Factor of load duration and service class.
         kmod: f64,

@@ -26,6 +26,7 @@ use crate::units::{ElectricPotential, volts};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Metal {
     /// Magnesium and its alloys.
@@ -216,6 +217,7 @@ impl AnodicIndex {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Exposure {
     /// Outdoors, high humidity, salt.

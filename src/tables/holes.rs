@@ -30,6 +30,7 @@ use crate::units::{Length, Ratio};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum HoleFit {
     /// Close (fine), tolerance H12.
     Close,

@@ -22,6 +22,7 @@ use crate::units::{Density, Stress};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum TimberKind {
     /// Of conifers.

@@ -24,6 +24,7 @@ use crate::units::Length;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum WasherStyle {
     /// Plain washer, type A, sizes without narrow and wide series, ASME B18.21.1.

@@ -1,5 +1,7 @@
 //! Quantities as people write them: `"5/8 in"`, `"1-1/2 in"`, `"16 mm"`, `"75 lbf ft"`.
 
+#[cfg(feature = "schema")]
+use alloc::vec::Vec;
 use alloc::{format, string::String};
 use core::{fmt, str::FromStr};
 
@@ -225,8 +227,48 @@ const POUND_PER_CUBIC_FOOT: f64 = 0.453_592_37 / (0.3048 * 0.3048 * 0.3048);
 
 const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
+/// What separates the parts of a unit, and does not count.
+const SEPARATORS: &str = " ·⋅.*-";
+
+/// The first name of every unit of a kind.
+#[cfg(feature = "schema")]
+pub(crate) fn unit_names(dimension: Dimension) -> impl Iterator<Item = &'static str> {
+    let of_kind = UNITS.iter().filter(move |unit| unit.dimension == dimension);
+    of_kind.filter_map(|unit| unit.names.first().copied())
+}
+
+/// The units that quantities of a kind are written in.
+#[cfg(feature = "schema")]
+pub(crate) fn written_units(dimension: Dimension) -> impl Iterator<Item = &'static str> {
+    let plain = match dimension {
+        Dimension::Temperature => Some("K"),
+        _ => plain_unit(dimension),
+    };
+    core::iter::once(machine_unit(dimension).0).chain(plain)
+}
+
+/// Every unit of a kind as [`find_unit`] reads it: a regular expression that ECMA-262 and others have in common.
+#[cfg(feature = "schema")]
+pub(crate) fn unit_pattern(dimension: Dimension) -> String {
+    let of_kind = UNITS.iter().filter(|unit| unit.dimension == dimension);
+    let names = of_kind.flat_map(|unit| unit.names).map(|name| {
+        let letters = name.chars().map(|c| {
+            if IN_CAPITALS.contains(name) && c.is_ascii_alphabetic() {
+                format!("[{c}{}]", c.to_ascii_uppercase())
+            } else {
+                c.into()
+            }
+        });
+        letters
+            .collect::<Vec<String>>()
+            .join(&format!("[{SEPARATORS}]*"))
+    });
+    let names: Vec<String> = names.collect();
+    format!("(?:{})[{SEPARATORS}]*", names.join("|"))
+}
+
 fn find_unit(text: &str) -> Option<&'static Unit> {
-    let plain: String = text.chars().filter(|c| !" ·⋅.*-".contains(*c)).collect();
+    let plain: String = text.chars().filter(|c| !SEPARATORS.contains(*c)).collect();
     let named = |is: &dyn Fn(&&str) -> bool| UNITS.iter().find(|unit| unit.names.iter().any(is));
     named(&|name| **name == plain).or_else(|| {
         // Not those of SI: a capital M is a million of what a small m is a thousandth of.
@@ -451,6 +493,7 @@ fn plain_decimal(text: &str) -> Option<f64> {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum UnitSystem {
     /// mm, mm2, kN, MPa, N m, deg, kN/mm, °C.
     #[default]

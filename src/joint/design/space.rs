@@ -37,6 +37,7 @@ use super::order;
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", default, deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct DesignSpace {
     /// Threads, and with them the diameters.
@@ -65,6 +66,7 @@ pub struct DesignSpace {
             deserialize_with = "crate::units::quantity::deserialize_ratio"
         )
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "f64"))]
     pub utilisation_max: Ratio,
     /// Bolts on hand, at most [`MOST_ON_HAND`](Self::MOST_ON_HAND) entries.
     pub on_hand: Vec<OnHand>,
@@ -99,6 +101,7 @@ pub struct DesignSpace {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct OnHand {
     /// What it is. Its length must be given; its coating too, if that of the joint is, and one of another coating
     /// does not count.
@@ -120,6 +123,7 @@ pub struct OnHand {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum HoleRule {
     /// They are there already. A thread that does not pass through one is ruled out, and so is one of

@@ -36,6 +36,7 @@ use crate::units::Length;
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Gap {
     /// It lies after this ply, counted from 1 at the head.
@@ -76,6 +77,7 @@ pub struct Gap {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Sleeve {
     /// What a drawing would call it.
@@ -129,6 +131,7 @@ pub struct Sleeve {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum HeadSeat {
     /// On the face of the first ply or on a washer.
@@ -153,6 +156,7 @@ pub enum HeadSeat {
         below_flush: Spread<Length>,
         /// Height of the head: down to here the ply bears on a cone.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
         head_height: Length,
     },
 }
@@ -211,6 +215,7 @@ impl HeadSeat {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct TappedPart {
     /// What a drawing would call it.
@@ -230,6 +235,10 @@ pub struct TappedPart {
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub engagement: Option<Length>,
     /// Whether the thread goes through, or how deep it is; none if nobody says.
     #[cfg_attr(feature = "serde", serde(default))]
@@ -248,17 +257,29 @@ pub struct TappedPart {
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub end_distance: Option<Length>,
     /// From the centre of the thread to the nearest side of the part, across the load.
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub edge_distance: Option<Length>,
     /// Width that the load of one screw comes through.
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub width: Option<Length>,
 }
@@ -357,6 +378,7 @@ impl TappedPart {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum TappedHole {
     /// Tapped through.
@@ -365,6 +387,7 @@ pub enum TappedHole {
     Blind {
         /// Depth of full thread, from where it begins.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
         depth: Length,
     },
 }

@@ -41,6 +41,7 @@ pub enum JointMaterial {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum MaterialKind {
     /// Steel that is not stainless, alloyed or not.
@@ -74,6 +75,7 @@ pub enum MaterialKind {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct OwnMaterial {
     /// What the certificate calls it.
@@ -89,6 +91,10 @@ pub struct OwnMaterial {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
+    )]
     pub yield_strength: Option<Stress>,
     /// Least tensile strength.
     #[cfg_attr(
@@ -98,6 +104,10 @@ pub struct OwnMaterial {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub tensile_strength: Option<Stress>,
     /// Modulus of elasticity, for the stiffness of the joint.
@@ -109,6 +119,10 @@ pub struct OwnMaterial {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
+    )]
     pub elastic_modulus: Option<Stress>,
     /// Coefficient of linear expansion, for a preload away from room temperature.
     #[cfg_attr(
@@ -118,6 +132,10 @@ pub struct OwnMaterial {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<TemperatureCoefficient>>")
     )]
     pub expansion: Option<TemperatureCoefficient>,
     /// Shear strength over tensile strength, for the thread of a tapped part. The method of stripping counts on
@@ -136,6 +154,10 @@ pub struct OwnMaterial {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
+    )]
     pub surface_pressure: Option<Stress>,
     /// Least thickness that the strengths hold for; none if they hold for any. A ply outside it is refused.
     #[cfg_attr(
@@ -146,6 +168,10 @@ pub struct OwnMaterial {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub thickness_from: Option<Length>,
     /// Greatest thickness that the strengths hold for.
     #[cfg_attr(
@@ -155,6 +181,10 @@ pub struct OwnMaterial {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub thickness_thru: Option<Length>,
 }

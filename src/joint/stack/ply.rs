@@ -30,6 +30,8 @@ use crate::units::{Angle, Length, Stress};
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "super::super::data::RawPly")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(!try_from, deny_unknown_fields))]
 #[non_exhaustive]
 pub struct JointPly {
     /// What a drawing would call it.
@@ -44,6 +46,8 @@ pub struct JointPly {
             serialize_with = "crate::units::quantity::serialize"
         )
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
+    #[cfg_attr(feature = "schema", schemars(default))]
     pub crush: Length,
     /// Its material: the name of one in [`tables::plies`](crate::tables::plies), or one of your own.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
@@ -60,6 +64,10 @@ pub struct JointPly {
             serialize_with = "crate::units::quantity::serialize_option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Angle>>")
+    )]
     pub grain_angle: Option<Angle>,
     /// What its surface is made of, coating included: for corrosion in contact only.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
@@ -71,6 +79,10 @@ pub struct JointPly {
             skip_serializing_if = "Option::is_none",
             serialize_with = "crate::units::quantity::serialize_option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub hole: Option<Length>,
     /// The slot, where the hole is one; none for a round hole.
@@ -84,6 +96,10 @@ pub struct JointPly {
             serialize_with = "crate::units::quantity::serialize_option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub end_distance: Option<Length>,
     /// From the centre of the hole to the nearest side of the ply, across the load.
     #[cfg_attr(
@@ -92,6 +108,10 @@ pub struct JointPly {
             skip_serializing_if = "Option::is_none",
             serialize_with = "crate::units::quantity::serialize_option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub edge_distance: Option<Length>,
     /// How its edges were made; none if nobody says. Some codes ask more of sheared edges.
@@ -106,6 +126,10 @@ pub struct JointPly {
             serialize_with = "crate::units::quantity::serialize_option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub pitch: Option<Length>,
     /// To the next hole across the load. For several bolts only: see
     /// [`Joint::pattern`](crate::joint::Joint::pattern).
@@ -116,6 +140,10 @@ pub struct JointPly {
             serialize_with = "crate::units::quantity::serialize_option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub gauge: Option<Length>,
     /// Width of the strip that the load of one bolt, or of one row of bolts behind each other, comes through.
     #[cfg_attr(
@@ -125,6 +153,10 @@ pub struct JointPly {
             serialize_with = "crate::units::quantity::serialize_option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub width: Option<Length>,
     /// Ultimate bearing strength at this hole and end distance, for methods that start from it (MIL-HDBK-5).
     #[cfg_attr(
@@ -133,6 +165,10 @@ pub struct JointPly {
             skip_serializing_if = "Option::is_none",
             serialize_with = "crate::units::quantity::serialize_option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub bearing_strength: Option<Stress>,
     /// What share of the load across the axis this ply pulls: plus one way, minus the other, zero for packing.

@@ -44,6 +44,7 @@ pub enum JointTimber {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct OwnTimber {
     /// What its grader calls it.
@@ -71,6 +72,7 @@ pub struct OwnTimber {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum TimberFigures {
     /// For the National Design Specification.
@@ -86,6 +88,10 @@ pub enum TimberFigures {
                 with = "crate::units::quantity::option"
             )
         )]
+        #[cfg_attr(
+            feature = "schema",
+            schemars(with = "Option<crate::schema::Quantity<Stress>>")
+        )]
         compression_across: Option<Stress>,
     },
     /// For EN 1995-1-1.
@@ -93,6 +99,10 @@ pub enum TimberFigures {
     En1995 {
         /// Characteristic density: 95 % of the timber is heavier.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(
+            feature = "schema",
+            schemars(with = "crate::schema::Quantity<Density>")
+        )]
         characteristic_density: Density,
         /// Characteristic strength `fc,90,k`; none if unknown.
         #[cfg_attr(
@@ -102,6 +112,10 @@ pub enum TimberFigures {
                 skip_serializing_if = "Option::is_none",
                 with = "crate::units::quantity::option"
             )
+        )]
+        #[cfg_attr(
+            feature = "schema",
+            schemars(with = "Option<crate::schema::Quantity<Stress>>")
         )]
         compression_across: Option<Stress>,
     },

@@ -31,11 +31,25 @@ use crate::units::Length;
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "super::super::data::RawWasher")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(
+    feature = "schema",
+    schemars(
+        !try_from,
+        deny_unknown_fields,
+        extend("anyOf" = [
+            { "required": ["thickness"], "properties": { "thickness": { "not": { "type": "null" } } } },
+            { "required": ["style"], "properties": { "style": { "not": { "type": "null" } } } }
+        ])
+    )
+)]
 #[non_exhaustive]
 pub struct JointWasher {
     /// What a drawing would call it.
+    #[cfg_attr(feature = "schema", schemars(with = "Option<alloc::string::String>"))]
     pub name: Cow<'static, str>,
     /// Thickness of one.
+    #[cfg_attr(feature = "schema", schemars(with = "Option<Spread<Length>>"))]
     pub thickness: Spread<Length>,
     /// Its style in the tables, which has its diameters; none for a washer that is not from them.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
@@ -48,6 +62,10 @@ pub struct JointWasher {
             serialize_with = "crate::units::quantity::serialize_option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub outside: Option<Length>,
     /// What its surface is made of: for corrosion in contact only.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
@@ -59,6 +77,10 @@ pub struct JointWasher {
             skip_serializing_if = "Option::is_none",
             serialize_with = "crate::units::quantity::serialize_option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub inside: Option<Length>,
     /// Least Vickers hardness, for a washer without a style.

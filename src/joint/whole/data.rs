@@ -61,24 +61,42 @@ fn methods_or_their_name<'de, D: serde::Deserializer<'de>>(
     crate::objects::named_or_full(deserializer, JointMethods::named)
 }
 
+/// The bolt as it stands in a data file.
 #[derive(Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
-struct RawBolt {
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(rename = "Bolt"))]
+pub(super) struct RawBolt {
+    /// The product, or a screw of one's own.
     product: ListedOr<ScrewProduct, OwnScrew>,
+    /// The thread.
     thread: Thread,
+    /// The grade, or strengths of one's own.
     grade: ListedOr<BoltGrade, OwnStrength>,
+    /// Nominal length; left out to have it found.
     #[serde(default, with = "crate::units::quantity::option")]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     length: Option<Length>,
+    /// Its coating; none if nobody says.
     #[serde(default)]
     finish: Option<Finish>,
 }
 
+/// The nut as it stands in a data file.
 #[derive(Deserialize)]
 #[serde(crate = "crate::objects", deny_unknown_fields)]
-struct RawNut {
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(rename = "Nut"))]
+pub(super) struct RawNut {
+    /// The style, or a nut of one's own.
     style: ListedOr<NutStyle, OwnNut>,
+    /// Its grade.
     #[serde(default)]
     grade: Option<NutGrade>,
+    /// Its coating; none if nobody says.
     #[serde(default)]
     finish: Option<Finish>,
 }

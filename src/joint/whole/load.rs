@@ -24,12 +24,15 @@ const MOST: Force = crate::units::newtons(1e12);
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JointLoad {
     /// Load across the axis: what the [pulls](super::super::JointPly::pull) of the plies are shares of.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
     pub across: Force,
     /// Load along the axis that pulls the plies apart.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
     pub along: Force,
     /// Whether plies that bend add to the load along the axis; none if nobody says.
     #[cfg_attr(feature = "serde", serde(default))]
@@ -57,6 +60,7 @@ pub struct JointLoad {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Prying {
     /// Nothing: the plies are stiff, or the load passes straight through them.
@@ -83,6 +87,7 @@ pub enum Prying {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Repeats {
     /// Steady, or so few changes that nothing tires.
@@ -92,9 +97,11 @@ pub enum Repeats {
         /// The least load across the axis; below zero for one that reverses, down to as much the other way as
         /// [`JointLoad::across`].
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
         across_least: Force,
         /// The least load along the axis; below zero for one that presses the plies together.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
         along_least: Force,
         /// How often in the life of the joint; none if nobody counts, and then for ever.
         #[cfg_attr(feature = "serde", serde(default))]

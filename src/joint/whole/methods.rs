@@ -22,6 +22,7 @@ use crate::strength::timber::TimberMethod;
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JointMethods {
     /// Shear of the bolt.
     pub shear: ShearMethod,
@@ -61,6 +62,7 @@ pub struct JointMethods {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Slip {
     /// It may: the bolt bears.
     Permitted,

@@ -62,12 +62,14 @@ impl OwnParts {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct OwnStrength {
     /// What the certificate calls it.
     pub name: String,
     /// Least tensile strength.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
     pub tensile_strength: Stress,
     /// Least yield strength.
     #[cfg_attr(
@@ -77,6 +79,10 @@ pub struct OwnStrength {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub yield_strength: Option<Stress>,
     /// Proof stress.
@@ -88,6 +94,10 @@ pub struct OwnStrength {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
+    )]
     pub proof_stress: Option<Stress>,
     /// Fully corrected endurance strength at zero mean stress, thread included.
     #[cfg_attr(
@@ -97,6 +107,10 @@ pub struct OwnStrength {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub endurance: Option<Stress>,
     /// Modulus of elasticity.
@@ -108,6 +122,10 @@ pub struct OwnStrength {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
+    )]
     pub elastic_modulus: Option<Stress>,
     /// Coefficient of linear expansion.
     #[cfg_attr(
@@ -117,6 +135,10 @@ pub struct OwnStrength {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<TemperatureCoefficient>>")
     )]
     pub expansion: Option<TemperatureCoefficient>,
 }
@@ -204,6 +226,7 @@ impl OwnStrength {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct OwnScrew {
     /// What a drawing calls it.
@@ -212,9 +235,11 @@ pub struct OwnScrew {
     pub length: Spread<Length>,
     /// Least length of full shank; zero if it is threaded to the head.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub shank: Length,
     /// Where the thread is full at the latest: a nut goes no nearer to the head.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub thread_start: Length,
     /// Least diameter of the bearing face under the head; none if unknown.
     #[cfg_attr(
@@ -225,6 +250,10 @@ pub struct OwnScrew {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub bearing_diameter: Option<Length>,
     /// Least width of the head across flats; none if unknown.
     #[cfg_attr(
@@ -234,6 +263,10 @@ pub struct OwnScrew {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub across_flats: Option<Length>,
 }
@@ -326,6 +359,7 @@ fn wider(quantity: &'static str, width: Length, thread: &Thread) -> Result<(), E
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct OwnNut {
     /// What a drawing calls it.
@@ -349,6 +383,10 @@ pub struct OwnNut {
             with = "crate::units::quantity::option"
         )
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub bearing_diameter: Option<Length>,
     /// Least width across flats; none if unknown.
     #[cfg_attr(
@@ -358,6 +396,10 @@ pub struct OwnNut {
             skip_serializing_if = "Option::is_none",
             with = "crate::units::quantity::option"
         )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub across_flats: Option<Length>,
     /// Its coating; none if nobody says. In data files it stands beside the style, as that of a listed nut.
@@ -378,12 +420,21 @@ pub struct OwnNut {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum NutProof {
     /// A stress on the stress area of the thread.
-    Stress(#[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))] Stress),
+    Stress(
+        #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
+        Stress,
+    ),
     /// A load.
-    Load(#[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))] Force),
+    Load(
+        #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
+        Force,
+    ),
 }
 
 impl OwnNut {

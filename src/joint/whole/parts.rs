@@ -33,6 +33,7 @@ use crate::units::Length;
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JointBolt {
     /// The product; [`ScrewProduct::Own`] for one that [`Joint::with_screw`](super::Joint::with_screw) describes.
     pub product: ScrewProduct,
@@ -44,6 +45,10 @@ pub struct JointBolt {
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub length: Option<Length>,
     /// Its coating; none if nobody says.
@@ -68,6 +73,7 @@ pub struct JointBolt {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JointNut {
     /// Its style.
     pub style: NutStyle,
@@ -97,6 +103,7 @@ pub struct JointNut {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Pattern {
     /// One bolt.
@@ -167,6 +174,7 @@ impl Pattern {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Scope {
     /// The bolt alone: its length and what it carries.
@@ -241,6 +249,7 @@ impl fmt::Display for Scope {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct SetAside {
     /// Which mode.

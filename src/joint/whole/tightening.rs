@@ -27,6 +27,7 @@ use crate::units::{Force, Length, Ratio, Stiffness, Torque};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Tightening {
     /// With an ordinary wrench until the plies touch: nothing is counted on.
@@ -52,6 +53,7 @@ pub enum Tightening {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TorqueTightening {
     /// Nut factor with its range.
     pub nut_factor: NutFactor,
@@ -67,6 +69,7 @@ pub struct TorqueTightening {
             deserialize_with = "crate::units::quantity::deserialize_ratio_option"
         )
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "Option<f64>"))]
     pub relaxation: Option<Ratio>,
     /// Running (prevailing) torque of a lock nut, which comes on top of K F d; none if unknown.
     ///
@@ -79,6 +82,10 @@ pub struct TorqueTightening {
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub settling: Option<Length>,
     /// Stiffness of bolt and members; none to have it computed, where every ply has its material.
@@ -102,12 +109,21 @@ pub struct TorqueTightening {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JointStiffness {
     /// Of the bolt with head and nut, kb.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "crate::schema::Quantity<Stiffness>")
+    )]
     pub bolt: Stiffness,
     /// Of plies and washers, km.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "crate::schema::Quantity<Stiffness>")
+    )]
     pub members: Stiffness,
 }
 

@@ -22,6 +22,7 @@ use crate::strength::check::{Check, Mode, Place};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Word {
     /// Every mode that is concerned was checked, or set aside by the caller, and nothing speaks against it.
     Holds,

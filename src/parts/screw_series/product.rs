@@ -18,6 +18,7 @@ use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum ScrewProduct {
     /// Hex cap screw, inch, ASME B18.2.1. Short ones are threaded to the head.

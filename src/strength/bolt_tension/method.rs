@@ -44,6 +44,7 @@ pub enum HeadShape {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum TensionMethod {
     /// Machine design: the proof load over a factor.

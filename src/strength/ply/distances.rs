@@ -172,6 +172,7 @@ impl From<PlyMethod> for DistanceRule {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum EdgeFinish {
     /// Sheared, or flame cut by hand.

@@ -172,9 +172,11 @@ pub struct Hole {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Slot {
     /// Length from end to end.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub length: Length,
     /// Where its long axis points.
     pub direction: SlotDirection,
@@ -192,6 +194,7 @@ pub struct Slot {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum SlotDirection {
     /// Along the load, or not within 10 degrees of across.
     Along,

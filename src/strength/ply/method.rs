@@ -24,6 +24,7 @@ use core::fmt;
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum PlyMethod {
     /// Machine design: onset of yield.

@@ -20,6 +20,7 @@ use crate::strength::shear::AiscEdition;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum SlipClass {
     /// AISC: clean mill scale. EN: blasted, loose rust removed, no pitting.
@@ -128,6 +129,7 @@ impl SlipFaces {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum SlipMethod {
     /// AISC 360 J3.8 (J3.9 in 2022), slip-critical connections.

@@ -19,6 +19,7 @@ use crate::units::ThermodynamicTemperature;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum NutStyle {
     /// Hex machine screw nut, ASME B18.2.2.
@@ -156,6 +157,7 @@ pub enum NutStyle {
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Locking {
     /// Nothing but the preload.

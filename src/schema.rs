@@ -1,0 +1,285 @@
+//! JSON Schema (feature `schema`) of what is not written as its Rust type: quantities, tolerances, names.
+
+use alloc::{borrow::Cow, format, string::String, vec::Vec};
+use core::marker::PhantomData;
+
+use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
+
+use crate::catalogue::Key;
+use crate::error::Amount;
+use crate::joint::data::ListedOr;
+use crate::joint::{Datum, JointMaterial, JointMethods, JointTimber, OwnMaterial, OwnTimber};
+use crate::material::{BoltGrade, NutGrade};
+use crate::spread::Spread;
+use crate::tables::{plies::PlyMaterial, timber::Timber};
+use crate::thread::Thread;
+use crate::units::{Dimension, Measured, text};
+
+/// What a quantity is in data files: for `#[schemars(with = "crate::schema::Quantity<Length>")]`.
+pub(crate) struct Quantity<Q>(PhantomData<Q>);
+
+/// A number as [`parse`](crate::units::parse) reads it: a decimal, a fraction, a mixed number.
+const NUMBER: &str = r"(?:[-+]?(?:\d+\.?\d*|\.\d+)|(?:\d+ *[- ])?\d+/ *0*[1-9]\d*)";
+
+/// The same without a sign in front, as the second and third number of a tolerance are.
+const UNSIGNED: &str = r"(?:\d+\.?\d*|\.\d+|(?:\d+ *[- ])?\d+/ *0*[1-9]\d*)";
+
+fn article(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Area | Dimension::Angle | Dimension::Potential => "An",
+        _ => "A",
+    }
+}
+
+/// Text of one quantity.
+fn one(dimension: Dimension) -> String {
+    let unit = text::unit_pattern(dimension);
+    format!(r"^\s*{NUMBER}\s*{unit}\s*$")
+}
+
+/// Text of a quantity with a tolerance; a unit stands behind one number at least.
+fn with_tolerance(dimension: Dimension) -> String {
+    let unit = text::unit_pattern(dimension);
+    let (n, m, may) = (NUMBER, UNSIGNED, format!(r"(?:{unit})?"));
+    let plus_minus =
+        format!(r"(?:{n}\s*{unit}\s*(?:\+/-|±)\s*{m}\s*{may}|{n}\s*(?:\+/-|±)\s*{m}\s*{unit})");
+    let minus = r"(?:\s*/\s*| )[-−]\s*";
+    let two_sides = format!(
+        r"(?:{n}\s*{unit}\s*\+\s*{m}\s*{may}{minus}{m}\s*{may}|{n}\s*\+\s*{m}\s*(?:{unit}{minus}{m}\s*{may}|{minus}{m}\s*{unit}))"
+    );
+    format!(r"^\s*(?:{plus_minus}|{two_sides})\s*$")
+}
+
+/// Value and unit.
+fn object(dimension: Dimension) -> Schema {
+    let unit = text::unit_pattern(dimension);
+    let examples: Vec<&str> = text::unit_names(dimension).collect();
+    json_schema!({
+        "type": "object",
+        "properties": {
+            "value": { "type": "number" },
+            "unit": { "type": "string", "pattern": format!(r"^{unit}$"), "examples": examples }
+        },
+        "required": ["value", "unit"],
+        "additionalProperties": false
+    })
+}
+
+/// Value and unit as answers have them: the unit is always the same but for values beyond its range.
+fn written(dimension: Dimension) -> Schema {
+    let units: Vec<&str> = text::written_units(dimension).collect();
+    json_schema!({
+        "description": format!("{} {dimension}: value and unit.", article(dimension)),
+        "type": "object",
+        "properties": {
+            "value": { "type": "number" },
+            "unit": { "enum": units }
+        },
+        "required": ["value", "unit"],
+        "additionalProperties": false
+    })
+}
+
+fn name_of(prefix: &str, dimension: Dimension) -> Cow<'static, str> {
+    format!("{prefix}{dimension}").replace(' ', "_").into()
+}
+
+impl<Q: Measured> JsonSchema for Quantity<Q> {
+    fn schema_name() -> Cow<'static, str> {
+        name_of("", Q::DIMENSION)
+    }
+
+    fn schema_id() -> Cow<'static, str> {
+        name_of("shankline::quantity::", Q::DIMENSION)
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        if generator.contract().is_serialize() {
+            return written(Q::DIMENSION);
+        }
+        json_schema!({
+            "description": format!("{} {} with its unit, such as {}.", article(Q::DIMENSION), Q::DIMENSION, Q::DIMENSION.examples()),
+            "anyOf": [{ "type": "string", "pattern": one(Q::DIMENSION) }, object(Q::DIMENSION)]
+        })
+    }
+}
+
+impl<Q: Measured> JsonSchema for Spread<Q> {
+    fn schema_name() -> Cow<'static, str> {
+        name_of("toleranced_", Q::DIMENSION)
+    }
+
+    fn schema_id() -> Cow<'static, str> {
+        name_of("shankline::spread::", Q::DIMENSION)
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        let one = generator.subschema_for::<Quantity<Q>>();
+        let limits = json_schema!({
+            "description": "Least, nominal and greatest value.",
+            "type": "object",
+            "properties": { "min": one, "nominal": one, "max": one },
+            "required": ["min", "nominal", "max"],
+            "additionalProperties": false
+        });
+        if generator.contract().is_serialize() {
+            return limits;
+        }
+        json_schema!({
+            "description": format!("{} {} with its tolerance: text such as \"20 mm\" or \"20 mm +0.1/-0.2\" in units of its kind, or an object.", article(Q::DIMENSION), Q::DIMENSION),
+            "anyOf": [
+                one,
+                { "type": "string", "pattern": with_tolerance(Q::DIMENSION) },
+                limits,
+                {
+                    "type": "object",
+                    "properties": { "nominal": one, "plus_minus": one },
+                    "required": ["nominal", "plus_minus"],
+                    "additionalProperties": false
+                }
+            ]
+        })
+    }
+}
+
+impl JsonSchema for Amount {
+    fn schema_name() -> Cow<'static, str> {
+        "amount".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "description": "A quantity of any kind, or a number without a unit.",
+            "anyOf": [
+                { "type": "number" },
+                {
+                    "type": "object",
+                    "properties": { "value": { "type": "number" }, "unit": { "type": "string" } },
+                    "required": ["value", "unit"],
+                    "additionalProperties": false
+                }
+            ]
+        })
+    }
+}
+
+impl JsonSchema for Datum {
+    fn schema_name() -> Cow<'static, str> {
+        "Datum".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({ "description": "Any value: which ones, the code beside it says." })
+    }
+}
+
+impl JsonSchema for Thread {
+    fn schema_name() -> Cow<'static, str> {
+        "Thread".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "description": "A thread by its designation.",
+            "type": "string",
+            "pattern": r"\d",
+            "examples": ["M12", "M20x1.5", "3/4-10 UNC"]
+        })
+    }
+}
+
+/// Codes to complete from, and any other name that [`Key::read`] takes.
+fn named<K: Key>(description: &str, generator: &SchemaGenerator) -> Schema {
+    let codes: Vec<&str> = K::ALL.iter().map(|key| key.code()).collect();
+    let codes = json_schema!({ "enum": codes });
+    if generator.contract().is_serialize() {
+        return json_schema!({ "description": description, "type": "string" });
+    }
+    json_schema!({
+        "description": description,
+        "anyOf": [codes, { "type": "string", "pattern": "[A-Za-z0-9]" }]
+    })
+}
+
+macro_rules! names {
+    ($($key:ty, $name:literal, $description:literal;)*) => {$(
+        impl JsonSchema for $key {
+            fn schema_name() -> Cow<'static, str> {
+                $name.into()
+            }
+
+            fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+                named::<$key>($description, generator)
+            }
+        }
+    )*};
+}
+names! {
+    BoltGrade, "BoltGrade", "A bolt grade by its code or name.";
+    NutGrade, "NutGrade", "A nut grade by its code or name.";
+}
+
+/// A listed one by its name, or one of a caller's own as an object. A name that no table has is told by the check, and
+/// not by the reader of the file.
+fn listed_or_own<K: Key, O: JsonSchema>(
+    description: &str,
+    generator: &mut SchemaGenerator,
+) -> Schema {
+    let listed = named::<K>("One of the tables by its code or name.", generator);
+    let own = generator.subschema_for::<O>();
+    json_schema!({ "description": description, "anyOf": [listed, own] })
+}
+
+impl JsonSchema for JointMaterial {
+    fn schema_name() -> Cow<'static, str> {
+        "JointMaterial".into()
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        listed_or_own::<&'static PlyMaterial, OwnMaterial>("What a ply is made of.", generator)
+    }
+}
+
+impl JsonSchema for JointTimber {
+    fn schema_name() -> Cow<'static, str> {
+        "JointTimber".into()
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        listed_or_own::<&'static Timber, OwnTimber>("The timber of a ply.", generator)
+    }
+}
+
+impl<L: JsonSchema, O: JsonSchema> JsonSchema for ListedOr<L, O> {
+    fn inline_schema() -> bool {
+        true
+    }
+
+    fn schema_name() -> Cow<'static, str> {
+        format!("{}_or_{}", L::schema_name(), O::schema_name()).into()
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        let listed = generator.subschema_for::<L>();
+        let own = generator.subschema_for::<O>();
+        json_schema!({ "anyOf": [listed, own] })
+    }
+}
+
+/// Methods by the name of their set, or in full.
+pub(crate) struct Methods;
+
+impl JsonSchema for Methods {
+    fn inline_schema() -> bool {
+        true
+    }
+
+    fn schema_name() -> Cow<'static, str> {
+        "Methods".into()
+    }
+
+    fn json_schema(generator: &mut SchemaGenerator) -> Schema {
+        let full = generator.subschema_for::<JointMethods>();
+        json_schema!({ "anyOf": [{ "enum": JointMethods::NAMES }, full] })
+    }
+}
