@@ -30,6 +30,7 @@ pub fn plus_minus(nominal: f64, by: f64) -> Spread<Length> {
 /// The same stack with other plies.
 pub fn stacked(plies: impl IntoIterator<Item = JointPly>) -> Stack {
     let washer = JointWasher::find(WasherStyle::Iso7089, &"M16".parse().unwrap()).unwrap();
+    let washer = washer.hardness(300.0);
     let plies: Vec<JointPly> = plies.into_iter().collect();
     let planes = 1..plies.len();
     let mut builder = Stack::builder().washer_under_head(washer.clone());

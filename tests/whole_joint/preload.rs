@@ -289,7 +289,9 @@ fn preload_without_a_proof_load_is_held_against_yield() {
     joint.bolt.product = ScrewProduct::HexCapScrew;
     joint.bolt.thread = "5/8-11 UNC".parse().unwrap();
     joint.bolt.grade = BoltGrade::Astm(AstmGrade::F593Group1Cw1);
-    joint.bolt.finish = BARE;
+    joint.bolt.finish = Some(Finish::Bare(
+        shankline::tables::galvanic::Metal::Stainless18Chromium,
+    ));
     joint.nut = Some(shankline::joint::JointNut {
         style: NutStyle::Hex,
         grade: None,

@@ -124,7 +124,12 @@ fn heat_and_turning_are_found() {
 fn coated(finish: Finish, exposure: Exposure) -> Joint {
     let mut joint = loaded();
     joint.bolt.finish = Some(finish);
-    joint.nut.as_mut().unwrap().finish = Some(finish);
+    let nut = joint.nut.as_mut().unwrap();
+    nut.finish = Some(finish);
+    if finish == Finish::Bare(Metal::Stainless18Chromium) {
+        joint.bolt.grade = BoltGrade::Stainless(StainlessClass::A2_70);
+        nut.grade = Some(NutGrade::Iso3506_2ClassA2_70);
+    }
     joint.environment.exposure = exposure;
     joint.stack = on_metal(Some(Metal::Steel));
     joint

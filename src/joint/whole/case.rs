@@ -20,6 +20,7 @@ use crate::parts::{
 use crate::strength::check::{Level, Place};
 use crate::tables::galvanic::Metal;
 use crate::tables::nut_grades::NutShape;
+use crate::tables::washer_rules::WasherHardness;
 use crate::thread::Thread;
 use crate::units::{Force, Length};
 
@@ -377,7 +378,9 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
             }
             continue;
         };
-        if washer.outside.is_some() || washer.inside.is_some() || washer.hardness.is_some() {
+        // A style that is made in one hardness only has it.
+        let fixed = WasherHardness::of(style).count() == 1 && washer.hardness.is_some();
+        if washer.outside.is_some() || washer.inside.is_some() || fixed {
             return Err(Error::Mismatch(format!(
                 "\"{}\" is a {style}, which has its diameters and hardness: give it the style or figures of its own",
                 washer.name

@@ -126,6 +126,8 @@ pub enum Need {
     NutProof,
     /// Hardness of a washer of the caller's own.
     WasherHardness,
+    /// That a washer is hardened, where a code demands it: another washer, or its hardness.
+    HardenedWasher,
     /// Whether plies that bend add to the load along the axis.
     Prying,
     /// How the bolt is tightened.
@@ -240,6 +242,7 @@ impl Need {
             Self::NutGrade => "grade of the nut",
             Self::NutProof => "proof of the nut",
             Self::WasherHardness => "washer hardness",
+            Self::HardenedWasher => "hardened washer",
             Self::Prying => "prying",
             Self::Tightening => "tightening",
             Self::ControlledPreload => "controlled preload",
@@ -299,6 +302,9 @@ impl fmt::Display for Need {
             Self::NutGrade => "the grade of the nut is not given",
             Self::NutProof => "what the nut is proved to is not stated",
             Self::WasherHardness => "how hard the washer is is not stated, and some are too soft for the bolt",
+            Self::HardenedWasher => {
+                "the code demands a hardened washer: neither its style nor a stated hardness says that it is one"
+            }
             Self::Prying => "nobody says whether plies that bend add to the load along the axis",
             Self::Tightening => "nobody says how the bolt is tightened",
             Self::ControlledPreload => "without a controlled preload there is nothing to count on",

@@ -8,7 +8,7 @@ use crate::joint::JointWasher;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
-use crate::material::BoltGrade;
+use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
 use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
@@ -20,7 +20,8 @@ use crate::strength::surface::{
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
 use crate::tables::washer_rules::{
-    WasherCase, WasherCode, WasherHardness, WasherPairing, WasherSide, WasherStanding,
+    WasherCase, WasherCode, WasherHardness, WasherNeed, WasherPairing, WasherRule, WasherSide,
+    WasherStanding,
 };
 use crate::tables::washers::WasherStyle;
 use crate::units::{Force, Length, from_base};
@@ -349,7 +350,6 @@ fn washers(case: &Case, out: &mut Outcomes) {
                 if !concerns(required.rule.side, side.place) {
                     continue;
                 }
-                // That it is as hard as the rule wants is for the sheet.
                 let thickness = required.rule.thickness_min;
                 // RCSC 6.1.2: over a slot a common plate must be as thick, or the washer one of F436.
                 let hardened_will_do = required.rule.case == WasherCase::SnugSlot;
@@ -359,6 +359,14 @@ fn washers(case: &Case, out: &mut Outcomes) {
                         || hardened_will_do && own.style == Some(WasherStyle::F436)
                 });
                 if is_there {
+                    let washer = case.washer_at(side.place);
+                    if required.certain
+                        && wants_hard(case, required.rule)
+                        && !washer.is_some_and(|own| is_hard(own, code))
+                    {
+                        out.warn(&required.rule.cautions());
+                        out.missing(MODE, side.place, Need::HardenedWasher);
+                    }
                     continue;
                 }
                 if required.certain {
@@ -374,6 +382,27 @@ fn washers(case: &Case, out: &mut Outcomes) {
             }
         }
     }
+}
+
+/// Whether a rule asks for a hardened washer. EN 1993-1-8 3.6.1(11) does in a single lap for classes 8.8 and 10.9
+/// (recalled).
+fn wants_hard(case: &Case, rule: &WasherRule) -> bool {
+    let strong = matches!(
+        case.strength.grade,
+        BoltGrade::Iso(PropertyClass::Class8_8 | PropertyClass::Class10_9)
+    );
+    rule.washer == WasherNeed::Hardened || rule.case == WasherCase::SingleLapOneRow && strong
+}
+
+/// Whether a washer is hardened as the code has it: one of F436 for RCSC and AISC (38 HRC, some 370 HV), of 300 HV for
+/// EN 1090-2.
+fn is_hard(washer: &JointWasher, code: WasherCode) -> bool {
+    let (style, least) = match code {
+        WasherCode::Rcsc | WasherCode::Aisc360 => (WasherStyle::F436, 370.0),
+        _ => (WasherStyle::En14399_6, 300.0),
+    };
+    let stated = washer.hardness.is_some_and(|hardness| hardness >= least);
+    washer.style == Some(style) || washer.style == Some(WasherStyle::F436) || stated
 }
 
 /// Whether a rule is about this side. The nut is the part that is turned.
@@ -464,12 +493,21 @@ fn soft(case: &Case, out: &mut Outcomes) {
             soft_by_hardness(case, place, washer, out);
             continue;
         };
-        // Of a style that comes in several classes the hardest may be meant.
+        if washer.hardness.is_some() {
+            soft_by_hardness(case, place, washer, out);
+            continue;
+        }
+        // A style that comes in several classes may be of the softest.
         let standings = WasherHardness::of(style)
             .filter_map(|row| WasherPairing::of(case.strength.grade, row.property_class?));
-        let mut standings = standings.map(|row| row.standing).peekable();
-        if standings.peek().is_some() && standings.all(|own| own == WasherStanding::Never) {
+        let never = standings.map(|row| row.standing == WasherStanding::Never);
+        let (too_soft, classes) = never.fold((0, 0), |(soft, all), never| {
+            (soft + usize::from(never), all + 1)
+        });
+        if too_soft == classes && classes > 0 {
             out.find(Finding::WasherTooSoft { place, style });
+        } else if too_soft > 0 {
+            out.missing(Mode::Washers, place, Need::WasherHardness);
         }
     }
 }
