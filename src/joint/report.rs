@@ -42,8 +42,10 @@ pub const FORMAT: u32 = 1;
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let joint = Joint::builder("M12")
-///     .ply("bracket", "12 mm").material("S275 steel").end_distance("35 mm").edge_distance("30 mm").width("60 mm")
-///     .ply("rail", "20 mm").material("S275 steel").end_distance("35 mm").edge_distance("30 mm").width("60 mm")
+///     .ply("bracket", "12 mm").material("S275 steel")
+///         .end_distance("35 mm").edge_distance("30 mm").width("60 mm")
+///     .ply("rail", "20 mm").material("S275 steel")
+///         .end_distance("35 mm").edge_distance("30 mm").width("60 mm")
 ///     .across("9 kN")
 ///     .build()?;
 /// let report = joint.report(UnitSystem::Si)?;

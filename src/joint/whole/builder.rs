@@ -34,8 +34,10 @@ mod plies;
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let joint = Joint::builder("M12")
-///     .ply("bracket", "12 +/- 0.3 mm").material("S275 steel").end_distance("35 mm").edge_distance("30 mm").width("60 mm")
-///     .ply("rail", "20 +/- 0.5 mm").material("S275 steel").end_distance("35 mm").edge_distance("30 mm").width("60 mm")
+///     .ply("bracket", "12 +/- 0.3 mm").material("S275 steel")
+///         .end_distance("35 mm").edge_distance("30 mm").width("60 mm")
+///     .ply("rail", "20 +/- 0.5 mm").material("S275 steel")
+///         .end_distance("35 mm").edge_distance("30 mm").width("60 mm")
 ///     .across("9 kN")
 ///     .build()?;
 /// let verdict = joint.check()?;
@@ -127,8 +129,10 @@ impl Joint {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// let designs = Joint::any_size(UnitSystem::Si)
-    ///     .ply("post", "10 mm").material("S235 steel").end_distance("40 mm").edge_distance("40 mm").width("80 mm")
-    ///     .ply("arm", "8 mm").material("S235 steel").end_distance("40 mm").edge_distance("40 mm").width("80 mm")
+    ///     .ply("post", "10 mm").material("S235 steel")
+    ///         .end_distance("40 mm").edge_distance("40 mm").width("80 mm")
+    ///     .ply("arm", "8 mm").material("S235 steel")
+    ///         .end_distance("40 mm").edge_distance("40 mm").width("80 mm")
     ///     .across("6 kN")
     ///     .vibration(true)
     ///     .choose()?;
