@@ -138,6 +138,7 @@ fn figures_that_are_none_are_refused() {
             with(|own| own.tensile_strength = Some(stress)),
             steel().elastic_modulus(stress),
             steel().surface_pressure(stress),
+            steel().surface_pressure(megapascals(9000.0)),
             steel().expansion(ppm_per_kelvin(bad)),
             steel().shear_ratio(bad),
             steel().thickness(millimetres(bad), millimetres(30.0)),

@@ -314,6 +314,13 @@ impl OwnMaterial {
             let allowed = Allowed::AtMost(breaks.into());
             return Err(out_of_range("yield strength", yields, allowed));
         }
+        // Grey cast iron bears some 3.6 times its tensile strength (VDI 2230, Table A9); nothing bears five times.
+        if let (Some(pressure), Some(breaks)) = (self.surface_pressure, self.tensile_strength)
+            && pressure > 5.0 * breaks
+        {
+            let allowed = Allowed::AtMost((5.0 * breaks).into());
+            return Err(out_of_range("limiting surface pressure", pressure, allowed));
+        }
         if let Some(expansion) = self.expansion {
             // Some nickel irons hardly grow; no plastic grows so much.
             within(
