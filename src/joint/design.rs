@@ -143,8 +143,10 @@ impl Joint {
         } else {
             objectives
         };
+        // What was taken for granted is told of the best one only.
         let start = Self {
             rules,
+            granted: alloc::vec::Vec::new(),
             ..self.clone()
         };
         let mut search = Search::new(start, space, objectives);

@@ -1,5 +1,7 @@
 //! Names, what is not made, and nuts tapped oversize.
 
+use alloc::string::ToString;
+
 use super::*;
 use crate::units::{ksi, megapascals};
 
