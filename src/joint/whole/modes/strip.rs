@@ -132,7 +132,10 @@ fn is_structural_set(case: &Case, nut: &CaseNut) -> bool {
             Some(NutGrade::Iso898_2Class10)
         )
     );
-    of_one_part && grades
+    // EN 14399-4 has class 10.9 alone.
+    let is_made = case.joint.bolt.product != ScrewProduct::En14399_4
+        || case.strength.grade == BoltGrade::Iso(PropertyClass::Class10_9);
+    of_one_part && grades && is_made
 }
 
 /// Whether bolt and nut belong together: by the tables of the standards first.
