@@ -16,7 +16,7 @@ use crate::error::{Amount, Error};
 use crate::parts::{ScrewSeries, Zone};
 use crate::spread::Spread;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::units::{Force, Length, Torque, UnitSystem, shown, tidy};
+use crate::units::{Force, Length, Torque, UnitSystem, shown, tidy, twelve_digits};
 
 mod conditions;
 #[cfg(feature = "serde")]
@@ -592,11 +592,6 @@ pub enum ReportStyle {
     Markdown,
 }
 
-/// A number to twelve digits, as quantities are written.
-fn digits(number: f64) -> f64 {
-    format!("{number:.11e}").parse().unwrap_or(number)
-}
-
 fn of_amount(amount: Amount) -> Amount {
     match amount {
         Amount::Length(v) => Amount::Length(tidy(v)),
@@ -628,7 +623,7 @@ fn bolt(joint: &Joint, verdict: &Verdict, sheet: &Sheet) -> ReportBolt {
         washers_added: candidate.washers_added + candidate.washers_added_under_head,
         grip: candidate.grip.map(tidy),
         protrusion: candidate.protrusion.map(tidy),
-        clear_threads: digits(candidate.clear_threads),
+        clear_threads: twelve_digits(candidate.clear_threads),
         cut_to: candidate
             .cut
             .filter(|cut| cut.holds_window)
@@ -722,7 +717,7 @@ pub(super) fn length_name(length: Length, inch: bool) -> String {
 }
 
 fn of_check(check: &Check) -> ReportCheck {
-    let utilisation = digits(check.utilisation.value);
+    let utilisation = twelve_digits(check.utilisation.value);
     ReportCheck {
         mode: check.mode,
         place: check.place,
@@ -730,7 +725,7 @@ fn of_check(check: &Check) -> ReportCheck {
         resistance: of_amount(check.resistance),
         level: check.level,
         utilisation,
-        reserve: (utilisation > 0.0).then(|| digits(1.0 / utilisation)),
+        reserve: (utilisation > 0.0).then(|| twelve_digits(1.0 / utilisation)),
         holds: check.holds(),
         method: check.method.into(),
         text: check.to_string(),

@@ -69,7 +69,7 @@ pub struct Timber {
     /// Characteristic density `rho_k`: 95 % of the timber of the class is heavier.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_density")
+        serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub characteristic_density: Option<Density>,
     /// Restrictions and disagreements.

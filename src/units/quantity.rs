@@ -38,7 +38,7 @@ use serde::{
     ser::SerializeStruct,
 };
 
-use super::{Density, Length, Measured, Ratio, TemperatureCoefficient, text};
+use super::{Length, Measured, Ratio, TemperatureCoefficient, text};
 use crate::error::{Amount, Error};
 use crate::spread::Spread;
 
@@ -218,18 +218,6 @@ pub(crate) fn serialize_expansion_option<S: Serializer>(
 ) -> Result<S::Ok, S::Error> {
     match expansion {
         Some(expansion) => serialize_expansion(expansion, serializer),
-        None => serializer.serialize_none(),
-    }
-}
-
-// serde's `serialize_with` hands over a reference to the field, whatever its type.
-#[allow(clippy::ref_option)]
-pub(crate) fn serialize_density<S: Serializer>(
-    density: &Option<Density>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    match density {
-        Some(density) => serialize_value_and_unit(density.value, "kg/m3", serializer),
         None => serializer.serialize_none(),
     }
 }

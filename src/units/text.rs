@@ -384,8 +384,7 @@ const fn machine_unit(dimension: Dimension) -> (&'static str, f64, f64) {
 pub(crate) fn tidy<Q: Measured>(quantity: Q) -> Q {
     let (_, factor, zero) = machine_unit(Q::DIMENSION);
     let value = (quantity.base() - zero) / factor;
-    let rounded: Result<f64, _> = format!("{value:.11e}").parse();
-    rounded.map_or(quantity, |value| Q::from_base(value * factor + zero))
+    Q::from_base(twelve_digits(value) * factor + zero)
 }
 
 /// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm, C, kg/m3, ppm/K. The value
@@ -448,8 +447,7 @@ const fn plain_unit(dimension: Dimension) -> Option<&'static str> {
 }
 
 /// A number without the last digits of its arithmetic.
-#[cfg(feature = "serde")]
-pub(super) fn twelve_digits(value: f64) -> f64 {
+pub(crate) fn twelve_digits(value: f64) -> f64 {
     format!("{value:.11e}").parse().unwrap_or(value)
 }
 

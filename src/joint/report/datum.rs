@@ -12,6 +12,8 @@ use serde::ser::{
     SerializeTuple, SerializeTupleStruct, SerializeTupleVariant, Serializer,
 };
 
+use crate::units::twelve_digits;
+
 /// A value of a [`ReportLine`](super::ReportLine): as JSON has them.
 ///
 /// ```
@@ -244,10 +246,9 @@ impl Serializer for ToDatum {
     }
 
     fn serialize_f64(self, v: f64) -> Result<Datum, NoDatum> {
-        // As the quantities of a report, to twelve digits.
-        let tidy = alloc::format!("{v:.11e}").parse().unwrap_or(v);
+        // As the quantities of a report.
         Ok(if v.is_finite() {
-            Datum::Number(tidy)
+            Datum::Number(twelve_digits(v))
         } else {
             Datum::Nothing
         })

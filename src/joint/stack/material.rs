@@ -4,6 +4,8 @@ use alloc::string::String;
 use core::fmt;
 
 use crate::error::{Allowed, Error, out_of_range, sane_length, sane_stress, within};
+#[cfg(feature = "serde")]
+use crate::joint::data::ListedOr;
 use crate::units::{Length, Stress, TemperatureCoefficient, ppm_per_kelvin};
 
 /// What a [ply](super::JointPly) or a [tapped part](super::TappedPart) is made of.
@@ -22,6 +24,11 @@ use crate::units::{Length, Stress, TemperatureCoefficient, ppm_per_kelvin};
 /// assert_eq!(own.to_string(), "shop plate 7 (invented)");
 /// ```
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(untagged, from = "ListedOr<String, OwnMaterial>")
+)]
 pub enum JointMaterial {
     /// One of [`tables::plies`](crate::tables::plies), by its name there.
     Listed(String),
@@ -392,28 +399,11 @@ impl fmt::Display for JointMaterial {
 }
 
 #[cfg(feature = "serde")]
-mod text {
-    use super::{JointMaterial, OwnMaterial};
-    use crate::joint::data::ListedOr;
-    use alloc::string::String;
-
-    impl serde::Serialize for JointMaterial {
-        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            match self {
-                Self::Listed(name) => serializer.serialize_str(name),
-                Self::Own(own) => own.serialize(serializer),
-            }
-        }
-    }
-
-    impl<'de> serde::Deserialize<'de> for JointMaterial {
-        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            Ok(
-                match ListedOr::<String, OwnMaterial>::deserialize(deserializer)? {
-                    ListedOr::Listed(name) => Self::Listed(name),
-                    ListedOr::Own(own) => Self::Own(own),
-                },
-            )
+impl From<ListedOr<String, OwnMaterial>> for JointMaterial {
+    fn from(part: ListedOr<String, OwnMaterial>) -> Self {
+        match part {
+            ListedOr::Listed(name) => Self::Listed(name),
+            ListedOr::Own(own) => Self::Own(own),
         }
     }
 }

@@ -5,6 +5,8 @@ use core::fmt;
 
 use super::material::own_name;
 use crate::error::{Error, sane_stress, within};
+#[cfg(feature = "serde")]
+use crate::joint::data::ListedOr;
 use crate::tables::timber::TimberKind;
 use crate::units::{Density, Stress, kilograms_per_cubic_metre};
 
@@ -19,6 +21,11 @@ use crate::units::{Density, Stress, kilograms_per_cubic_metre};
 /// assert_eq!(own.to_string(), "sawmill larch (invented)");
 /// ```
 #[derive(Clone, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(untagged, from = "ListedOr<String, OwnTimber>")
+)]
 pub enum JointTimber {
     /// One of [`tables::timber`](crate::tables::timber), by its name there.
     Listed(String),
@@ -197,28 +204,11 @@ impl fmt::Display for JointTimber {
 }
 
 #[cfg(feature = "serde")]
-mod text {
-    use super::{JointTimber, OwnTimber};
-    use crate::joint::data::ListedOr;
-    use alloc::string::String;
-
-    impl serde::Serialize for JointTimber {
-        fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            match self {
-                Self::Listed(name) => serializer.serialize_str(name),
-                Self::Own(own) => own.serialize(serializer),
-            }
-        }
-    }
-
-    impl<'de> serde::Deserialize<'de> for JointTimber {
-        fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-            Ok(
-                match ListedOr::<String, OwnTimber>::deserialize(deserializer)? {
-                    ListedOr::Listed(name) => Self::Listed(name),
-                    ListedOr::Own(own) => Self::Own(own),
-                },
-            )
+impl From<ListedOr<String, OwnTimber>> for JointTimber {
+    fn from(part: ListedOr<String, OwnTimber>) -> Self {
+        match part {
+            ListedOr::Listed(name) => Self::Listed(name),
+            ListedOr::Own(own) => Self::Own(own),
         }
     }
 }

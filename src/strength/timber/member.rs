@@ -27,7 +27,7 @@ pub struct Wood {
     /// Characteristic density `rho_k` by EN 338 or EN 14080, 250 to 1000 kg/m3.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_density")
+        serde(serialize_with = "crate::units::quantity::serialize_option")
     )]
     pub characteristic_density: Option<Density>,
     /// Angle between load and grain, 0 (along the grain) to 90 deg.
