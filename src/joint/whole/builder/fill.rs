@@ -5,6 +5,7 @@ use alloc::{
     string::{String, ToString},
     vec::Vec,
 };
+use core::fmt::{self, Write as _};
 
 use super::{JointBuilder, Surroundings, Washers};
 use crate::catalogue::Key;
@@ -16,8 +17,8 @@ use crate::joint::whole::granted::{Fact, Granted};
 use crate::joint::whole::{
     Joint, JointBolt, JointLoad, JointMethods, JointNut, Pattern, Repeats, Tightening,
 };
-use crate::joint::{DesignSpace, Designs, HoleRule, NutChoice, StackBuilder};
-use crate::joint::{Environment, Finish, JointWasher, LengthRules, Stack};
+use crate::joint::{DesignSpace, Designs, HoleRule, NutChoice};
+use crate::joint::{Environment, Finish, JointPly, JointWasher, LengthRules, Stack};
 use crate::material::{BoltGrade, PropertyClass, SaeGrade};
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::tables::galvanic::{Exposure, Metal};
@@ -316,7 +317,7 @@ impl JointBuilder {
                 };
                 grants
                     .0
-                    .push(Granted::new(Fact::Washers, on_each_side(style)));
+                    .push(Granted::new(Fact::Washers, OnEachSide(style).to_string()));
                 Some(style)
             }
         };
@@ -340,7 +341,7 @@ impl JointBuilder {
             if self.fit.is_none() {
                 grants.0.push(Granted {
                     plies,
-                    ..Granted::new(Fact::Holes, normal_fit(hole, system))
+                    ..Granted::new(Fact::Holes, NormalFit(hole, system).to_string())
                 });
             }
             stack = stack.missing_holes_of(hole);
@@ -349,10 +350,9 @@ impl JointBuilder {
         if !self.planes_said && load.across > zero {
             let faces = stack.plies().len() + usize::from(stack.has_tapped_part());
             if faces > 1 {
+                let planes = in_turn(stack.plies(), faces);
                 stack = stack.shear_planes(1..faces);
-                grants
-                    .0
-                    .push(Granted::new(Fact::ShearPlanes, in_turn(&stack)));
+                grants.0.push(Granted::new(Fact::ShearPlanes, planes));
             }
         }
         stack.build()
@@ -398,8 +398,12 @@ fn unsaid(said: Surroundings) -> Vec<&'static str> {
     unsaid.map(|(_, words)| words).collect()
 }
 
-fn on_each_side(style: WasherStyle) -> String {
-    format!("one {style} on each side")
+struct OnEachSide(WasherStyle);
+
+impl fmt::Display for OnEachSide {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "one {} on each side", self.0)
+    }
 }
 
 /// The bare metal of a bolt or nut.
@@ -408,18 +412,31 @@ fn bare(metal: Option<Metal>) -> Finish {
 }
 
 /// "13.50 mm, normal fit".
-fn normal_fit(hole: Length, system: UnitSystem) -> String {
-    format!("{}, normal fit", shown(hole, system))
+struct NormalFit(Length, UnitSystem);
+
+impl fmt::Display for NormalFit {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "{}, normal fit", shown(self.0, self.1))
+    }
 }
 
 /// What planes between all plies mean for the load.
-fn in_turn(stack: &StackBuilder) -> &'static str {
-    let faces = stack.plies().len() + usize::from(stack.has_tapped_part());
-    let said = stack.plies().iter().any(|ply| ply.pull.is_some());
+fn in_turn(plies: &[JointPly], faces: usize) -> &'static str {
+    let said = plies.iter().any(|ply| ply.pull.is_some());
     if faces > 2 && !said {
         "one between each two plies, which pull in turn, this way and that"
     } else {
         "one between each two plies"
+    }
+}
+
+/// Text against which other text is held while it is written: what of it is still to come.
+struct Rest<'a>(&'a str);
+
+impl fmt::Write for Rest<'_> {
+    fn write_str(&mut self, written: &str) -> fmt::Result {
+        self.0 = self.0.strip_prefix(written).ok_or(fmt::Error)?;
+        Ok(())
     }
 }
 
@@ -431,20 +448,24 @@ pub(in crate::joint) fn still_granted(joint: &Joint, granted: &Granted) -> bool 
     } else {
         UnitSystem::Si
     };
-    let is = |name: &str| granted.value == name;
+    // Every check of the joint asks this, so no text is made for it.
+    let is = |value: &dyn fmt::Display| {
+        let mut rest = Rest(&granted.value);
+        write!(rest, "{value}").is_ok() && rest.0.is_empty()
+    };
     let (bolt, place) = (&joint.bolt, &joint.environment);
     match granted.fact {
-        Fact::Product => joint.own.screw.is_none() && is(bolt.product.label()),
-        Fact::Grade => joint.own.strength.is_none() && is(&bolt.grade.to_string()),
-        Fact::BoltFinish => bolt.finish.is_some_and(|finish| is(&finish.to_string())),
-        Fact::Nut => joint.nut.is_some_and(|nut| is(nut.style.label())),
+        Fact::Product => joint.own.screw.is_none() && is(&bolt.product.label()),
+        Fact::Grade => joint.own.strength.is_none() && is(&bolt.grade),
+        Fact::BoltFinish => bolt.finish.is_some_and(|finish| is(&finish)),
+        Fact::Nut => joint.nut.is_some_and(|nut| is(&nut.style.label())),
         Fact::NutGrade => {
             let grade = joint.nut.and_then(|nut| nut.grade);
-            grade.is_some_and(|grade| is(&grade.to_string()))
+            grade.is_some_and(|grade| is(&grade))
         }
         Fact::NutFinish => {
             let finish = joint.nut.and_then(|nut| nut.finish);
-            finish.is_some_and(|finish| is(&finish.to_string()))
+            finish.is_some_and(|finish| is(&finish))
         }
         Fact::Washers => {
             let own = joint.stack.washers_under_head();
@@ -452,11 +473,11 @@ pub(in crate::joint) fn still_granted(joint: &Joint, granted: &Granted) -> bool 
                 .stack
                 .washers_under_nut()
                 .is_none_or(|(washer, count)| {
-                    count == 1 && washer.style.is_some_and(|style| is(&on_each_side(style)))
+                    count == 1 && washer.style.is_some_and(|style| is(&OnEachSide(style)))
                 });
             let [one] = own else { return false };
             let others = joint.stack.other_washers_under_nut().is_empty();
-            others && at_nut && one.style.is_some_and(|style| is(&on_each_side(style)))
+            others && at_nut && one.style.is_some_and(|style| is(&OnEachSide(style)))
         }
         Fact::Holes => {
             let Ok(hole) = ClearanceHole::find(&bolt.thread, HoleFit::Normal) else {
@@ -465,13 +486,14 @@ pub(in crate::joint) fn still_granted(joint: &Joint, granted: &Granted) -> bool 
             let hole = hole.diameter_min;
             let plies = joint.stack.plies();
             let mut own = granted.plies.iter().map(|at| plies.get(at.checked_sub(1)?));
-            is(&normal_fit(hole, system))
+            is(&NormalFit(hole, system))
                 && own.all(|ply| ply.is_some_and(|ply| ply.hole == Some(hole)))
         }
         Fact::ShearPlanes => {
-            let stack = joint.stack.to_builder();
-            let faces = stack.plies().len() + usize::from(stack.has_tapped_part());
-            joint.stack.shear_planes().iter().copied().eq(1..faces) && is(in_turn(&stack))
+            let plies = joint.stack.plies();
+            let faces = plies.len() + usize::from(joint.stack.tapped_part().is_some());
+            let planes = joint.stack.shear_planes().iter().copied();
+            planes.eq(1..faces) && is(&in_turn(plies, faces))
         }
         Fact::Pattern => joint.pattern == Pattern::Single,
         Fact::Repeats => joint.load.repeats == Repeats::Never,
