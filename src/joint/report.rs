@@ -1,30 +1,25 @@
 //! The answer to a joint as one document: data for a program, text for a person.
 
-use alloc::{
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
+use alloc::{string::String, vec::Vec};
 
-use super::whole::closing_end;
-use super::{
-    Account, Candidate, Finding, Granted, Joint, LengthSearch, Missing, Reason, Scope, SetAside,
-    Sheet, SheetStep, Verdict, Word,
-};
-use crate::caution::Caution;
-use crate::error::{Amount, Error};
-use crate::parts::{ScrewSeries, Zone};
+use super::{Granted, Scope, SetAside, Word};
+#[cfg(doc)]
+use super::{Joint, Sheet, Verdict};
+use crate::error::Amount;
+use crate::parts::Zone;
 use crate::spread::Spread;
-use crate::strength::check::{Check, Level, Mode, Place};
-use crate::units::{Force, Length, Torque, UnitSystem, shown, tidy, twelve_digits};
+use crate::strength::check::{Level, Mode, Place};
+use crate::units::{Force, Length, Torque, UnitSystem};
 
 mod conditions;
 #[cfg(feature = "serde")]
 mod datum;
+mod gather;
 mod render;
 
 #[cfg(feature = "serde")]
 pub use datum::Datum;
+pub(super) use gather::length_name;
 pub use render::RenderedReport;
 
 /// The number of the document format. It rises when a field changes its meaning or goes; new fields may come without.
@@ -445,124 +440,7 @@ pub struct ReportTightening {
     pub in_service: Force,
 }
 
-impl Joint {
-    /// Checks the joint, and gives the whole answer as a document in the units of its reader.
-    ///
-    /// # Errors
-    ///
-    /// Those of [`check`](Self::check), of [`LengthSearch`] and of [`Sheet::new`].
-    ///
-    /// ```
-    /// # use shankline::joint::{Joint, ReportStyle};
-    /// # use shankline::units::UnitSystem;
-    /// fn markdown(joint: &Joint) -> Result<String, shankline::Error> {
-    ///     Ok(joint.report(UnitSystem::Si)?.render(ReportStyle::Markdown).to_string())
-    /// }
-    /// ```
-    pub fn report(&self, units: UnitSystem) -> Result<Report, Error> {
-        let verdict = self.check()?;
-        let sheet = Sheet::new(self, &verdict)?;
-        Report::new(self, &verdict, &sheet, units)
-    }
-}
-
 impl Report {
-    /// The answer of a joint that has been checked, with its sheet.
-    ///
-    /// # Errors
-    ///
-    /// Those of [`LengthSearch`].
-    ///
-    /// ```
-    /// # use shankline::joint::{Joint, Report, Sheet, TighteningOrder};
-    /// # use shankline::units::UnitSystem;
-    /// fn of_group(joint: &Joint, order: TighteningOrder) -> Result<Report, shankline::Error> {
-    ///     let verdict = joint.check()?;
-    ///     let sheet = Sheet::new(joint, &verdict)?.for_group(order);
-    ///     Report::new(joint, &verdict, &sheet, UnitSystem::Si)
-    /// }
-    /// ```
-    pub fn new(
-        joint: &Joint,
-        verdict: &Verdict,
-        sheet: &Sheet,
-        units: UnitSystem,
-    ) -> Result<Self, Error> {
-        // A bolt of the caller's own has one length, and no table.
-        let screws = match joint.own.screw {
-            Some(_) => None,
-            None => Some(ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?),
-        };
-        let found = |fault: bool| {
-            let findings = verdict.findings.iter();
-            findings
-                .filter(move |finding| finding.is_fault() == fault)
-                .map(|finding| of_finding(finding, units))
-                .collect()
-        };
-        let mut sources: Vec<String> = Vec::from([match &screws {
-            Some(screws) => format!("length: {}", screws.provenance(&verdict.candidate.screw)),
-            None => String::from("length: stated by the caller"),
-        }]);
-        let strength = verdict.strength.provenance;
-        sources.extend(strength.map(|provenance| format!("strength: {provenance}")));
-        let mut in_order = Vec::new();
-        let mut not_concerned = Vec::new();
-        for mode in Mode::ALL {
-            match verdict.account(mode) {
-                Account::InOrder if !verdict.checks.iter().any(|check| check.mode == mode) => {
-                    in_order.push(mode);
-                }
-                Account::NotConcerned(why) => not_concerned.push(ReportUnconcerned {
-                    mode,
-                    why: why.to_string(),
-                }),
-                _ => {}
-            }
-        }
-        Ok(Self {
-            format: FORMAT,
-            title: joint.title.clone(),
-            units,
-            word: verdict.word(),
-            scope: verdict.scope,
-            headline: verdict.headline(units),
-            conditions: conditions::lines(joint, units),
-            bolt: bolt(joint, verdict, sheet),
-            layers: layers(joint, &verdict.candidate),
-            planes: planes(joint, &verdict.candidate),
-            other_lengths: match &screws {
-                Some(screws) => other_lengths(joint, verdict, screws, units)?,
-                None => Vec::new(),
-            },
-            checks: verdict.checks.iter().map(of_check).collect(),
-            faults: found(true),
-            notes: found(false),
-            missing: verdict.open().map(of_missing).collect(),
-            set_aside: verdict.set_aside.clone(),
-            granted: verdict.granted.clone(),
-            in_order,
-            not_concerned,
-            tightening: verdict.preload.map(|preload| ReportTightening {
-                torque: tidy(preload.torque),
-                preload: preload.preload.map(tidy),
-                in_service: tidy(preload.in_service),
-            }),
-            assembly: sheet
-                .assembly
-                .iter()
-                .map(|step| of_step(step, units))
-                .collect(),
-            inspection: sheet
-                .inspection
-                .iter()
-                .map(|step| of_step(step, units))
-                .collect(),
-            sources,
-            cautions: verdict.cautions.iter().map(of_caution).collect(),
-        })
-    }
-
     /// The report for a person.
     ///
     /// ```
@@ -590,196 +468,4 @@ pub enum ReportStyle {
     Text,
     /// With headings, lists and a table.
     Markdown,
-}
-
-fn of_amount(amount: Amount) -> Amount {
-    match amount {
-        Amount::Length(v) => Amount::Length(tidy(v)),
-        Amount::Area(v) => Amount::Area(tidy(v)),
-        Amount::Force(v) => Amount::Force(tidy(v)),
-        Amount::Stress(v) => Amount::Stress(tidy(v)),
-        Amount::Torque(v) => Amount::Torque(tidy(v)),
-        other => other,
-    }
-}
-
-fn bolt(joint: &Joint, verdict: &Verdict, sheet: &Sheet) -> ReportBolt {
-    let candidate = &verdict.candidate;
-    let parts = sheet.assembly.iter().find_map(|step| match step {
-        SheetStep::Parts { bolt, nut, .. } => Some((bolt.clone(), nut.clone())),
-        _ => None,
-    });
-    let (name, nut) = parts.unwrap_or_default();
-    ReportBolt {
-        name,
-        nut,
-        length: tidy(candidate.screw.nominal),
-        body_length_min: tidy(candidate.screw.body_length_min),
-        grip_gaging_length_max: tidy(candidate.screw.grip_gaging_length_max),
-        washers_under_head: joint.stack.washers_under_head().len()
-            + candidate.washers_added_under_head,
-        washers_under_nut: joint.stack.other_washers_under_nut().len()
-            + candidate.washers_under_nut,
-        washers_added: candidate.washers_added + candidate.washers_added_under_head,
-        grip: candidate.grip.map(tidy),
-        protrusion: candidate.protrusion.map(tidy),
-        clear_threads: twelve_digits(candidate.clear_threads),
-        cut_to: candidate
-            .cut
-            .filter(|cut| cut.holds_window)
-            .map(|cut| tidy(cut.length)),
-        is_cut: candidate.needs_cut,
-    }
-}
-
-fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
-    let layer = |kind, name: &str, thickness: Spread<Length>| ReportLayer {
-        kind,
-        name: name.into(),
-        thickness: thickness.map(tidy),
-        hole: None,
-        material: None,
-    };
-    let stack = &joint.stack;
-    let mut layers = Vec::new();
-    let added = candidate.washers_added_under_head;
-    let more = stack.washer_to_add_under_head();
-    let at_head = more
-        .into_iter()
-        .flat_map(|own| core::iter::repeat_n(own, added));
-    for washer in at_head.chain(stack.washers_under_head()) {
-        layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
-    }
-    for (ply, number) in stack.plies().iter().zip(1..) {
-        layers.push(ReportLayer {
-            hole: ply.hole.map(tidy),
-            material: (ply.material.as_ref().map(ToString::to_string))
-                .or_else(|| ply.timber.as_ref().map(ToString::to_string)),
-            ..layer(LayerKind::Ply, &ply.name, ply.thickness)
-        });
-        if let Some(gap) = stack.gap_after(number) {
-            layers.push(layer(LayerKind::Gap, "gap", gap));
-        }
-    }
-    for washer in stack.other_washers_under_nut() {
-        layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
-    }
-    if let Some((washer, _)) = stack.washers_under_nut() {
-        for _ in 0..candidate.washers_under_nut {
-            layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
-        }
-    }
-    layers
-}
-
-fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
-    let planes = joint.stack.planes(&candidate.screw);
-    planes
-        .map(|plane| ReportPlane {
-            after_ply: plane.after_ply,
-            position: plane.position.map(tidy),
-            worst: plane.worst,
-        })
-        .collect()
-}
-
-fn other_lengths(
-    joint: &Joint,
-    verdict: &Verdict,
-    screws: &ScrewSeries,
-    units: UnitSystem,
-) -> Result<Vec<ReportLength>, Error> {
-    let search = LengthSearch::new(&joint.stack, screws, closing_end(joint)?, joint.rules)?;
-    let selection = search.run()?;
-    let all = selection.accepted().iter().chain(selection.rejected());
-    let others = all.filter(|other| other.screw.nominal != verdict.candidate.screw.nominal);
-    let mut lengths: Vec<ReportLength> = others
-        .map(|other| ReportLength {
-            name: length_name(other.screw.nominal, joint.bolt.thread.is_unified()),
-            length: tidy(other.screw.nominal),
-            reasons: other
-                .reasons()
-                .map(|reason| of_reason(reason, units))
-                .collect(),
-        })
-        .collect();
-    lengths.sort_by(|a, b| a.length.value.total_cmp(&b.length.value));
-    Ok(lengths)
-}
-
-/// A length as its product is sold: `4 in`, `80 mm`.
-pub(super) fn length_name(length: Length, inch: bool) -> String {
-    match crate::units::inch_fraction(length).filter(|_| inch) {
-        Some(fraction) => format!("{fraction} in"),
-        None if inch => format!("{}", shown(length, UnitSystem::UsCustomary)),
-        None => format!("{:.0}", shown(length, UnitSystem::Si)),
-    }
-}
-
-fn of_check(check: &Check) -> ReportCheck {
-    let utilisation = twelve_digits(check.utilisation.value);
-    ReportCheck {
-        mode: check.mode,
-        place: check.place,
-        demand: of_amount(check.demand),
-        resistance: of_amount(check.resistance),
-        level: check.level,
-        utilisation,
-        reserve: (utilisation > 0.0).then(|| twelve_digits(1.0 / utilisation)),
-        holds: check.holds(),
-        method: check.method.into(),
-        text: check.to_string(),
-    }
-}
-
-/// A line from what can be written as data.
-#[cfg(feature = "serde")]
-fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
-    let (code, values) = datum::coded(of);
-    ReportLine {
-        code,
-        values,
-        mode: None,
-        place: None,
-        text,
-    }
-}
-
-#[cfg(not(feature = "serde"))]
-fn line<T>(_: &T, text: String) -> ReportLine {
-    ReportLine {
-        mode: None,
-        place: None,
-        text,
-    }
-}
-
-fn of_reason(reason: &Reason, units: UnitSystem) -> ReportLine {
-    line(reason, reason.text(units))
-}
-
-fn of_finding(finding: &Finding, units: UnitSystem) -> ReportLine {
-    ReportLine {
-        mode: Some(finding.mode()),
-        ..line(finding, finding.text(units))
-    }
-}
-
-fn of_missing(missing: &Missing) -> ReportLine {
-    ReportLine {
-        mode: Some(missing.mode),
-        place: Some(missing.place),
-        ..line(&missing.need, missing.to_string())
-    }
-}
-
-fn of_step(step: &SheetStep, units: UnitSystem) -> ReportStep {
-    ReportStep {
-        line: line(step, step.text(units)),
-        source: step.source().into(),
-    }
-}
-
-fn of_caution(caution: &Caution) -> ReportLine {
-    line(caution, caution.to_string())
 }

@@ -5,7 +5,7 @@ use core::fmt::{self, Write as _};
 
 use super::{Report, ReportCheck, ReportLine, ReportStep, ReportStyle};
 use crate::strength::check::Mode;
-use crate::units::shown;
+use crate::units::{UnitSystem, shown};
 
 /// A report ready for `{}`; made by [`Report::render`].
 ///
@@ -158,24 +158,19 @@ impl<'a> RenderedReport<'a> {
         }
         let units = self.report.units;
         for check in &self.report.checks {
-            let used = used(check);
-            let load = format!("{}", check.demand.shown(units));
-            let resistance = format!("{} ({})", check.resistance.shown(units), check.level);
             if self.is_markdown() {
                 writeln!(
                     f,
-                    "| {used:.0} % | {} | {} | {load} | {resistance} | {} |",
+                    "| {:.0} % | {} | {} | {} | {} | {} |",
+                    check.used(),
                     check.mode,
                     check.place,
+                    check.demand.shown(units),
+                    check.resistance_of(units),
                     escaped(&check.method)
                 )?;
             } else {
-                let place = format!("{}", check.place);
-                writeln!(
-                    f,
-                    "  {used:>4.0} %  {:<28}{place:<15}{load:>12} of {resistance:<22} {}",
-                    check.mode, check.method
-                )?;
+                check.row(f, units)?;
             }
         }
         Ok(())
@@ -268,12 +263,37 @@ impl fmt::Display for RenderedReport<'_> {
     }
 }
 
-/// A load just over its resistance is not shown as all of it.
-fn used(check: &ReportCheck) -> f64 {
-    if check.holds {
-        (check.utilisation * 100.0).min(100.0)
-    } else {
-        (check.utilisation * 100.0).max(101.0)
+impl ReportCheck {
+    /// Percent in use. A load just over its resistance is not shown as all of it.
+    fn used(&self) -> f64 {
+        if self.holds {
+            (self.utilisation * 100.0).min(100.0)
+        } else {
+            (self.utilisation * 100.0).max(101.0)
+        }
+    }
+
+    /// The resistance and what it is.
+    fn resistance_of(&self, units: UnitSystem) -> String {
+        format!("{} ({})", self.resistance.shown(units), self.level)
+    }
+
+    /// The check as a row of a table of text.
+    pub(in crate::joint) fn row(
+        &self,
+        f: &mut fmt::Formatter<'_>,
+        units: UnitSystem,
+    ) -> fmt::Result {
+        writeln!(
+            f,
+            "  {:>4.0} %  {:<28}{:<15}{:>12} of {:<22} {}",
+            self.used(),
+            self.mode,
+            format!("{}", self.place),
+            format!("{}", self.demand.shown(units)),
+            self.resistance_of(units),
+            self.method
+        )
     }
 }
 

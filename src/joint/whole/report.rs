@@ -4,7 +4,8 @@ use alloc::{format, string::String, vec::Vec};
 use core::fmt::{self, Write as _};
 
 use super::{Account, Need, NotConcerned, Verdict, Word};
-use crate::strength::check::{Check, Mode, Place};
+use crate::joint::ReportCheck;
+use crate::strength::check::{Mode, Place};
 use crate::units::UnitSystem;
 
 /// A verdict ready for `{}`; made by [`Verdict::render`].
@@ -46,6 +47,14 @@ impl Verdict {
             verdict: self,
             system,
         }
+    }
+
+    /// Modes that are in order, and of which no check tells.
+    pub(in crate::joint) fn in_order_without_figure(&self) -> impl Iterator<Item = Mode> {
+        Mode::ALL.into_iter().filter(|&mode| {
+            self.account(mode) == Account::InOrder
+                && !self.checks.iter().any(|check| check.mode == mode)
+        })
     }
 
     /// The word, what it speaks of, and why, in one line.
@@ -162,7 +171,7 @@ impl fmt::Display for RenderedVerdict<'_> {
             )?;
         }
         for check in &verdict.checks {
-            self.line(f, check)?;
+            ReportCheck::new(check).row(f, self.system)?;
         }
         for finding in &verdict.findings {
             let sign = if finding.is_fault() { "FAULT" } else { "note " };
@@ -182,33 +191,11 @@ impl fmt::Display for RenderedVerdict<'_> {
 }
 
 impl RenderedVerdict<'_> {
-    fn line(&self, f: &mut fmt::Formatter<'_>, check: &Check) -> fmt::Result {
-        let resistance = format!("{} ({})", check.resistance.shown(self.system), check.level);
-        writeln!(
-            f,
-            "  {:>4.0} %  {:<28}{:<15}{:>12} of {resistance:<22} {}",
-            // A load just over its resistance is not shown as all of it.
-            if check.holds() {
-                (check.utilisation.value * 100.0).min(100.0)
-            } else {
-                (check.utilisation.value * 100.0).max(101.0)
-            },
-            check.mode,
-            format!("{}", check.place),
-            format!("{}", check.demand.shown(self.system)),
-            check.method
-        )
-    }
-
     /// Modes that are in order without a figure, and those that are not concerned, by reason.
     fn not_concerned(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let verdict = self.verdict;
-        let in_order: Vec<String> = Mode::ALL
-            .iter()
-            .filter(|&&mode| verdict.account(mode) == Account::InOrder)
-            .filter(|&&mode| !verdict.checks.iter().any(|check| check.mode == mode))
-            .map(|mode| format!("{mode}"))
-            .collect();
+        let in_order = verdict.in_order_without_figure();
+        let in_order: Vec<String> = in_order.map(|mode| format!("{mode}")).collect();
         if !in_order.is_empty() {
             writeln!(f, "  in order: {}", in_order.join(", "))?;
         }
