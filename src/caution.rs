@@ -19,7 +19,7 @@
 use alloc::vec::Vec;
 use core::fmt;
 
-use crate::source::Provenance;
+use crate::source::{Method, Provenance};
 use crate::units::Ratio;
 
 /// A warning that goes with a result. `Display` writes it as a sentence.
@@ -50,7 +50,8 @@ pub enum Caution {
     /// The numbers of a method were recalled for this edition, not read in it.
     MethodFromMemory {
         /// The method and edition.
-        method: &'static str,
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        method: &'static Method,
     },
     /// The figures of a part are the caller's own.
     Stated {
@@ -69,7 +70,8 @@ pub enum Caution {
     /// The method was written for other materials than the one it is used with.
     MaterialOutsideMethod {
         /// The method.
-        method: &'static str,
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        method: &'static Method,
         /// The materials it was written for.
         written_for: &'static str,
     },
@@ -83,7 +85,8 @@ pub enum Caution {
     /// What was given is allowed by the method, but its publisher advises against it.
     AgainstAdvice {
         /// The method.
-        method: &'static str,
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        method: &'static Method,
         /// What is advised.
         advice: &'static str,
     },
@@ -167,6 +170,14 @@ impl fmt::Display for StatedPart {
 }
 
 impl Caution {
+    /// The warning that goes with a method of weak basis.
+    pub(crate) fn of_method(method: &'static Method) -> Option<Self> {
+        method
+            .basis
+            .is_weak()
+            .then_some(Self::MethodFromMemory { method })
+    }
+
     /// The warning that goes with a value of weak basis.
     pub(crate) fn from_memory(value: &'static str, provenance: Provenance) -> Option<Self> {
         provenance
@@ -347,11 +358,14 @@ mod tests {
 
     #[test]
     fn a_warning_is_listed_once_and_none_is_lost() {
-        let recalled = |method| Some(Caution::MethodFromMemory { method });
-        let eight = ["a", "b", "c", "d", "e", "f", "g", "h"].map(recalled);
-        let full = eight.into_iter().fold(Cautions::default(), Cautions::with);
+        let recalled: Vec<_> = Method::all()
+            .iter()
+            .filter_map(|method| Caution::of_method(method))
+            .take(8)
+            .collect();
+        let full = (recalled.iter()).fold(Cautions::default(), |list, one| list.with(Some(*one)));
         assert_eq!(full.iter().count(), 8);
-        assert_eq!(full.clone().with(recalled("a")).with(None), full);
+        assert_eq!(full.clone().with(Some(recalled[0])).with(None), full);
         assert_eq!(full.clone().and(full.clone()), full);
     }
 }

@@ -38,9 +38,11 @@
 mod expression;
 mod render;
 
-use alloc::{borrow::Cow, format, vec::Vec};
+use alloc::{borrow::Cow, format, string::String, vec::Vec};
+use core::fmt;
 
 use crate::error::{Amount, Error};
+use crate::source::{Method, Provenance};
 
 pub use render::{Format, Rendered};
 
@@ -221,7 +223,69 @@ pub struct Step {
     formula: Cow<'static, str>,
     terms: Vec<Term>,
     value: Amount,
-    source: Option<Cow<'static, str>>,
+    source: Option<StepSource>,
+}
+
+/// Where formula or value of a [`Step`] come from.
+///
+/// ```
+/// use shankline::derivation::{Step, StepSource};
+/// use shankline::source::Method;
+/// let law = Method::find("shigley-9th-ed-eq-8-27").unwrap();
+/// let step = Step::given("torque", "T", 3).source(law);
+/// assert_eq!(step.published_in(), Some(&StepSource::Method(law)));
+/// assert_eq!(StepSource::from("drawing 12").to_string(), "drawing 12");
+/// ```
+#[derive(Clone, Debug, PartialEq)]
+#[non_exhaustive]
+pub enum StepSource {
+    /// A rule or formula.
+    Method(&'static Method),
+    /// A row of a table.
+    Row(Provenance),
+    /// In the words of the caller.
+    Text(Cow<'static, str>),
+}
+
+impl From<&'static Method> for StepSource {
+    fn from(method: &'static Method) -> Self {
+        Self::Method(method)
+    }
+}
+
+impl From<Provenance> for StepSource {
+    fn from(provenance: Provenance) -> Self {
+        Self::Row(provenance)
+    }
+}
+
+impl From<&'static str> for StepSource {
+    fn from(text: &'static str) -> Self {
+        Self::Text(text.into())
+    }
+}
+
+impl From<String> for StepSource {
+    fn from(text: String) -> Self {
+        Self::Text(text.into())
+    }
+}
+
+impl fmt::Display for StepSource {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Method(method) => method.fmt(f),
+            Self::Row(provenance) => provenance.fmt(f),
+            Self::Text(text) => f.pad(text),
+        }
+    }
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for StepSource {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        serializer.collect_str(self)
+    }
 }
 
 /// A symbol of a formula and its value.
@@ -299,10 +363,10 @@ impl Step {
     ///
     /// ```
     /// use shankline::derivation::Step;
-    /// let step = Step::given("planes", "n", 2).source("statics");
-    /// assert_eq!(step.published_in(), Some("statics"));
+    /// let step = Step::given("planes", "n", 2).source("drawing 12");
+    /// assert_eq!(step.published_in().unwrap().to_string(), "drawing 12");
     /// ```
-    pub fn source(mut self, source: impl Into<Cow<'static, str>>) -> Self {
+    pub fn source(mut self, source: impl Into<StepSource>) -> Self {
         self.source = Some(source.into());
         self
     }
@@ -370,8 +434,8 @@ impl Step {
     /// assert_eq!(Step::given("planes", "n", 2).published_in(), None);
     /// ```
     #[must_use]
-    pub fn published_in(&self) -> Option<&str> {
-        self.source.as_deref()
+    pub const fn published_in(&self) -> Option<&StepSource> {
+        self.source.as_ref()
     }
 
     fn term(&self, symbol: &str) -> Option<Amount> {

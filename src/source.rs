@@ -1,4 +1,9 @@
-//! Where a value comes from.
+//! Where a value comes from, and who published a rule.
+//!
+//! | what | type |
+//! |---|---|
+//! | the document a row of a table was read in | [`Source`], with its [`Basis`] a [`Provenance`] |
+//! | the rule or formula behind a check, a step of a working or a caution | [`Method`] |
 
 use core::fmt;
 
@@ -149,4 +154,217 @@ impl fmt::Display for Provenance {
             write!(f, "{}, {}", self.source, self.basis)
         }
     }
+}
+
+/// Who published a rule.
+///
+/// ```
+/// use shankline::source::{Method, Publisher};
+/// let method = Method::find("en-1993-1-8-2005-3.9").unwrap();
+/// assert_eq!(method.publisher, Publisher::Cen);
+/// assert_eq!(method.publisher.to_string(), "CEN");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum Publisher {
+    /// What follows from equilibrium, geometry and strength of materials; nobody's code.
+    Mechanics,
+    /// Textbooks and handbooks.
+    Textbook,
+    /// American Institute of Steel Construction.
+    Aisc,
+    /// Research Council on Structural Connections.
+    Rcsc,
+    /// European Committee for Standardization.
+    Cen,
+    /// German Institute for Standardization, and the German annexes.
+    Din,
+    /// British Standards Institution.
+    Bsi,
+    /// Bureau of Indian Standards.
+    Bis,
+    /// Standards Australia.
+    StandardsAustralia,
+    /// Canadian Standards Association.
+    Csa,
+    /// American Wood Council.
+    Awc,
+    /// Association of German Engineers.
+    Vdi,
+    /// Japanese Industrial Standards.
+    Jis,
+    /// International Organization for Standardization.
+    Iso,
+    /// American Society of Mechanical Engineers.
+    Asme,
+    /// ASTM International.
+    Astm,
+    /// SAE International.
+    Sae,
+    /// United States Department of Defense, its handbooks and the federal standards of threads.
+    UsDefense,
+    /// National Aeronautics and Space Administration.
+    Nasa,
+    /// Federal Aviation Administration.
+    Faa,
+    /// A rule of the trade of which no source was found.
+    Practice,
+    /// The caller, who stated it.
+    Caller,
+}
+
+impl fmt::Display for Publisher {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::Mechanics => "mechanics",
+            Self::Textbook => "textbooks",
+            Self::Aisc => "AISC",
+            Self::Rcsc => "RCSC",
+            Self::Cen => "CEN",
+            Self::Din => "DIN",
+            Self::Bsi => "BSI",
+            Self::Bis => "BIS",
+            Self::StandardsAustralia => "Standards Australia",
+            Self::Csa => "CSA",
+            Self::Awc => "AWC",
+            Self::Vdi => "VDI",
+            Self::Jis => "JIS",
+            Self::Iso => "ISO",
+            Self::Asme => "ASME",
+            Self::Astm => "ASTM",
+            Self::Sae => "SAE",
+            Self::UsDefense => "US Department of Defense",
+            Self::Nasa => "NASA",
+            Self::Faa => "FAA",
+            Self::Practice => "common practice",
+            Self::Caller => "the caller",
+        })
+    }
+}
+
+/// A rule or formula: who published it, where it stands, and how it is known. One row of
+/// `tables/methods.csv`, or the caller's own.
+///
+/// A formula is known no better than a cell of a table: one that was recalled and not read says so by its
+/// [`basis`](Self::basis), and every result that rests on it brings a
+/// [`Caution::MethodFromMemory`](crate::caution::Caution::MethodFromMemory).
+///
+/// ```
+/// use shankline::source::{Basis, Method};
+/// let shear = Method::find("aisc-360-10-j3.6").unwrap();
+/// assert_eq!(shear.to_string(), "AISC 360-10 J3.6");
+/// assert_eq!((shear.document, shear.edition), ("AISC 360", Some("2010")));
+/// assert_eq!(shear.basis, Basis::Published);
+/// // Later editions were not read.
+/// assert!(Method::find("aisc-360-22-j3.7").unwrap().basis.is_weak());
+/// ```
+#[derive(Clone, Copy, Debug, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct Method {
+    /// Key in `tables/methods.csv`; empty for one of the caller's own.
+    pub key: &'static str,
+    /// As it is cited in checks, workings and cautions.
+    pub citation: &'static str,
+    /// Who published it.
+    pub publisher: Publisher,
+    /// Document.
+    pub document: &'static str,
+    /// Edition, where one is meant.
+    pub edition: Option<&'static str>,
+    /// Clause, table or equation, and what it is about.
+    pub clause: Option<&'static str>,
+    /// Codes of the modes of failure it decides, with blanks between: read by
+    /// [`Method::decides`].
+    pub(crate) modes: Option<&'static str>,
+    /// Codes of the levels of its resistances, with blanks between.
+    pub(crate) levels: Option<&'static str>,
+    /// How it is known.
+    pub basis: Basis,
+    /// Where it was read.
+    pub read_in: &'static str,
+}
+
+// Keys and citations are unique; a caller's own methods have no key and differ by what they are called.
+impl PartialEq for Method {
+    fn eq(&self, other: &Self) -> bool {
+        self.citation == other.citation
+    }
+}
+
+impl core::hash::Hash for Method {
+    fn hash<H: core::hash::Hasher>(&self, state: &mut H) {
+        self.citation.hash(state);
+    }
+}
+
+impl Method {
+    /// A rule of the caller's own, as a check or a working shall cite it.
+    ///
+    /// ```
+    /// use shankline::source::{Method, Publisher};
+    /// static TEST: Method = Method::own("test on own parts, report 12");
+    /// assert_eq!(TEST.to_string(), "test on own parts, report 12");
+    /// assert_eq!(TEST.publisher, Publisher::Caller);
+    /// ```
+    #[must_use]
+    pub const fn own(citation: &'static str) -> Self {
+        Self {
+            key: "",
+            citation,
+            publisher: Publisher::Caller,
+            document: "stated by the caller",
+            edition: None,
+            clause: None,
+            modes: None,
+            levels: None,
+            basis: Basis::Computed,
+            read_in: "the caller",
+        }
+    }
+
+    /// Every method of this crate, in the order of the table.
+    ///
+    /// ```
+    /// use shankline::source::{Method, Publisher};
+    /// let codes = Method::all().iter().filter(|method| method.publisher == Publisher::Cen);
+    /// assert!(codes.count() > 30);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [&'static Self] {
+        crate::tables::all_methods()
+    }
+
+    /// The method of a key.
+    ///
+    /// ```
+    /// use shankline::source::Method;
+    /// assert!(Method::find("en-1993-1-8-2005-table-3.4-bearing").is_some());
+    /// assert!(Method::find("no such key").is_none());
+    /// ```
+    #[must_use]
+    pub fn find(key: &str) -> Option<&'static Self> {
+        Self::all().iter().copied().find(|method| method.key == key)
+    }
+}
+
+impl fmt::Display for Method {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.citation)
+    }
+}
+
+/// A method stands in a document as it is cited.
+#[cfg(feature = "serde")]
+#[allow(clippy::trivially_copy_pass_by_ref)] // the signature is that of serde
+pub(crate) fn citation<S: serde::Serializer>(
+    method: &&'static Method,
+    serializer: S,
+) -> Result<S::Ok, S::Error> {
+    serializer.serialize_str(method.citation)
 }

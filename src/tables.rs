@@ -52,7 +52,7 @@ use alloc::{
 };
 
 use crate::error::Error;
-use crate::source::{Basis, Provenance, Source};
+use crate::source::{Basis, Method, Provenance, Source};
 use crate::thread::Thread;
 use crate::units::Length;
 
@@ -97,6 +97,14 @@ mod optional;
 pub(crate) fn all_sources() -> &'static [&'static Source] {
     &generated::sources::SOURCES
 }
+
+/// Every method, for [`Method::all`].
+pub(crate) fn all_methods() -> &'static [&'static Method] {
+    &generated::methods::METHODS
+}
+
+/// The rows of `tables/methods.csv` by their keys.
+pub(crate) use generated::methods;
 
 const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }

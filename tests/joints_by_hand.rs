@@ -188,7 +188,7 @@ fn joints_worked_by_hand() {
             let found = verdict.checks.iter().find(|check| {
                 check.mode.to_string() == expected.mode
                     && check.place.to_string() == expected.place
-                    && check.method.contains(&expected.method)
+                    && check.method.citation.contains(&expected.method)
                     && check.level.to_string() == expected.level
             });
             let found = found.unwrap_or_else(|| panic!("{what}: not checked"));

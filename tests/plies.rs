@@ -475,7 +475,7 @@ fn single_lap_of_en() {
     let found = outcome.found().unwrap();
     found.derivation().check().unwrap();
     let check = found.check(kilonewtons(10.0), Level::Design, 1).unwrap();
-    assert!(check.method.contains("3.6.1(10)"));
+    assert!(check.method.citation.contains("3.6.1(10)"));
     // 1.5 x 430 x 16 x 5 / 1.25 = 41.28 kN
     assert!((check.utilisation.value - 10.0 / 41.28).abs() < 1e-9);
     let other = ply.single_lap(d, methods()[0]).unwrap();

@@ -154,7 +154,7 @@ fn found<'a>(verdict: &'a Verdict, row: &Line) -> Result<&'a Check, String> {
             .checks
             .iter()
             .filter(there)
-            .find(|check| check.method.contains("joint diagram"))
+            .find(|check| check.method.citation.contains("joint diagram"))
             .ok_or_else(|| "no joint diagram".into()),
         (_, Some(_)) => Err("two checks of that mode and place".into()),
         (_, None) => Ok(first),

@@ -758,6 +758,36 @@ fn sources_file(table: &Table) -> String {
     )
 }
 
+/// Constants and not rows: a method is named where it is used, and a name that is gone does not compile.
+fn methods_file(table: &Table) -> String {
+    let mut constants = String::new();
+    let mut list = String::new();
+    for row in &table.rows {
+        let cell = |name: &str| row[table.column(name)].as_str();
+        let name = static_name(cell("key"));
+        write!(constants, "pub(crate) const {name}: &Method = &Method {{ ").unwrap();
+        for field in &table.fields {
+            let (column, text) = (field.name.as_str(), cell(&field.name));
+            let value = match column {
+                "publisher" => format!("Publisher::{}", pascal(text)),
+                "basis" => format!("Basis::{}", pascal(text)),
+                _ if field.required => format!("{text:?}"),
+                _ if text.is_empty() => "None".into(),
+                _ => format!("Some({text:?})"),
+            };
+            write!(constants, "{column}: {value}, ").unwrap();
+        }
+        constants.truncate(constants.len() - 2);
+        constants.push_str(" };\n");
+        writeln!(list, "    {name},").unwrap();
+    }
+    format!(
+        "{}use crate::source::{{Basis, Method, Publisher}};\n\n{constants}\npub(in crate::tables) static METHODS: [&Method; {}] = [\n{list}];\n",
+        header(table),
+        table.rows.len(),
+    )
+}
+
 #[test]
 fn generated_files_are_current() {
     let tables = tables();
@@ -766,6 +796,8 @@ fn generated_files_are_current() {
     for table in &tables {
         let text = if table.name == "sources" {
             sources_file(table)
+        } else if table.name == "methods" {
+            methods_file(table)
         } else {
             let (_, row_type, imports) = ROW_TYPES
                 .iter()

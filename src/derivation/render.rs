@@ -111,7 +111,7 @@ impl Rendered<'_> {
             }
             write!(f, " && \\text{{{}", escaped(step.what()))?;
             if let Some(source) = step.published_in() {
-                write!(f, " ({})", escaped(source))?;
+                write!(f, " ({})", escaped(&source.to_string()))?;
             }
             writeln!(f, "}} \\\\")?;
         }

@@ -1,6 +1,8 @@
 //! What keeps nuts and screws on their threads: how far a bolt must pass through a lock nut, and what holds a
 //! screw in a tapped part.
 
+use crate::source::Method;
+use crate::tables::methods;
 use alloc::vec::Vec;
 use core::fmt;
 
@@ -34,7 +36,8 @@ pub struct LeastProtrusion {
     /// Pitches beyond the nut.
     pub pitches: f64,
     /// Who asks for them.
-    pub source: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub source: &'static Method,
 }
 
 impl LeastProtrusion {
@@ -54,7 +57,7 @@ impl LeastProtrusion {
         match locking {
             Locking::Insert | Locking::AllMetal => Some(Self {
                 pitches: 2.0,
-                source: "US Air Force SMC regulation on locking features",
+                source: methods::US_AIR_FORCE_SMC_REGULATION_ON_LOCKING_FEATURES,
             }),
             Locking::None | Locking::Slotted | Locking::Serrated => None,
         }
@@ -221,19 +224,19 @@ impl ScrewLockReason {
     ///
     /// ```
     /// use shankline::joint::ScrewLockReason;
-    /// assert_eq!(ScrewLockReason::DrilledHead.source(), "common practice, no source");
+    /// assert_eq!(ScrewLockReason::DrilledHead.source().citation, "common practice, no source");
     /// ```
     #[must_use]
-    pub const fn source(self) -> &'static str {
+    pub const fn source(self) -> &'static Method {
         match self {
             Self::NotDescribed | Self::FacesNotShown | Self::FacesSlip => {
-                "Junker, SAE Transactions 1969, in a trade article"
+                methods::JUNKER_SAE_TRANSACTIONS_1969_IN_A_TRADE_ARTICLE
             }
-            Self::MayTurn => "14 CFR 25.607(c)",
-            Self::NoLock | Self::SecondLock => "14 CFR 25.607(a)",
-            Self::TooHot { .. } => "service temperatures of the tables",
-            Self::AdhesiveData => "suppliers' chapters on locking",
-            Self::RenewEachTime | Self::DrilledHead => "common practice, no source",
+            Self::MayTurn => methods::CFR_25_607_C,
+            Self::NoLock | Self::SecondLock => methods::CFR_25_607_A,
+            Self::TooHot { .. } => methods::SERVICE_TEMPERATURES_OF_THE_TABLES,
+            Self::AdhesiveData => methods::SUPPLIERS_CHAPTERS_ON_LOCKING,
+            Self::RenewEachTime | Self::DrilledHead => methods::COMMON_PRACTICE,
         }
     }
 }

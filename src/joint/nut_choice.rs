@@ -16,6 +16,8 @@
 //! | a thin nut strips before the bolt breaks | ISO 898-2:2012, nuts of style 0 (recalled) |
 //! | serrations bite into the bearing face | common practice, no source |
 
+use crate::source::Method;
+use crate::tables::methods;
 use alloc::vec::Vec;
 use core::fmt;
 
@@ -203,28 +205,26 @@ impl NutReason {
     ///
     /// ```
     /// use shankline::joint::NutReason;
-    /// assert_eq!(NutReason::MarksFace.source(), "common practice, no source");
+    /// assert_eq!(NutReason::MarksFace.source().citation, "common practice, no source");
     /// ```
     #[must_use]
-    pub const fn source(self) -> &'static str {
+    pub const fn source(self) -> &'static Method {
         match self {
-            Self::TooHot { .. } | Self::TooCold { .. } => "ISO 2320:2015, scope",
-            Self::SpinsFree => {
-                "IFI-100/107, notes; Junker, SAE Transactions 1969, in a trade article"
-            }
-            Self::FrictionLockTurns => "14 CFR 25.607(c)",
-            Self::NoLock | Self::SecondLock => "14 CFR 25.607(a)",
-            Self::ThreadsThrough { .. } => "US Air Force SMC regulation on locking features",
+            Self::TooHot { .. } | Self::TooCold { .. } => methods::ISO_2320_2015_SCOPE,
+            Self::SpinsFree => methods::SPINS_FREE,
+            Self::FrictionLockTurns => methods::CFR_25_607_C,
+            Self::NoLock | Self::SecondLock => methods::CFR_25_607_A,
+            Self::ThreadsThrough { .. } => methods::US_AIR_FORCE_SMC_REGULATION_ON_LOCKING_FEATURES,
             Self::MeasureRunningTorque { .. } => {
-                "FAA AC 43.13-1B Table 7-2; US Army TM 1-1500-204-23-6 Table 2-8"
+                methods::FAA_AC_43_13_1B_TABLE_7_2_US_ARMY_TM_1_1500_204_23_6_TABLE_2_8
             }
-            Self::WearsBolt | Self::KindToThread => "lock-nut supplier sheet",
-            Self::Thin => "ISO 898-2:2012, nuts of style 0 (recalled)",
-            Self::DrilledBolt | Self::MarksFace => "common practice, no source",
-            Self::NewPin => "helicopter maintenance manual, section 20-70",
-            Self::HeldByPreload => "summary of Eccles, Sherrington and Arnell, Proc. IMechE C 2010",
-            Self::PositiveLock => "FAA AC 43.13-1B 7-64",
-            Self::HoldsWithoutPreload => "IFI-100/107, 1.2",
+            Self::WearsBolt | Self::KindToThread => methods::LOCK_NUT_SUPPLIER_SHEET,
+            Self::Thin => methods::ISO_898_2_2012_NUTS_OF_STYLE_0_RECALLED,
+            Self::DrilledBolt | Self::MarksFace => methods::COMMON_PRACTICE,
+            Self::NewPin => methods::HELICOPTER_MAINTENANCE_MANUAL_SECTION_20_70,
+            Self::HeldByPreload => methods::HELD_BY_PRELOAD,
+            Self::PositiveLock => methods::FAA_AC_43_13_1B_7_64,
+            Self::HoldsWithoutPreload => methods::IFI_100_107_1_2,
         }
     }
 }

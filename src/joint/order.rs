@@ -1,11 +1,13 @@
 //! In which order the bolts of a group are tightened.
 
+use crate::source::Method;
 use alloc::vec::Vec;
 use core::fmt;
 
 use crate::caution::{Caution, Cautions};
 use crate::math::{hypot, round};
 use crate::strength::group::{BoltPattern, Point};
+use crate::tables::methods;
 
 /// How the order of a group is found.
 ///
@@ -32,16 +34,13 @@ impl OrderRule {
     ///
     /// ```
     /// use shankline::joint::OrderRule;
-    /// assert!(OrderRule::Outward.source().contains("EN 1090-2"));
+    /// assert!(OrderRule::Outward.source().citation.contains("EN 1090-2"));
     /// ```
     #[must_use]
-    pub const fn source(self) -> &'static str {
+    pub const fn source(self) -> &'static Method {
         match self {
-            Self::Star => {
-                "star pattern, the legacy one of ASME PCC-1, percentages recalled; at least three passes, a \
-                 gasket maker's page"
-            }
-            Self::Outward => "EN 1090-2, 8.3, quoted by a supplier; AISC's answer on RCSC 8.2.1",
+            Self::Star => methods::STAR_PATTERN,
+            Self::Outward => methods::OUTWARD_ORDER,
         }
     }
 }
@@ -190,9 +189,11 @@ impl TighteningOrder {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         let recalled = self.rule == OrderRule::Star;
-        Cautions::default().with(recalled.then_some(Caution::MethodFromMemory {
-            method: "ASME PCC-1, passes of the legacy pattern",
-        }))
+        Cautions::default().with(
+            recalled
+                .then_some(methods::ASME_PCC_1_PASSES_OF_THE_LEGACY_PATTERN)
+                .and_then(Caution::of_method),
+        )
     }
 }
 

@@ -1,5 +1,7 @@
 //! The rules of each trade for the length of a bolt, with who states them.
 
+use crate::source::Method;
+use crate::tables::methods;
 use core::{fmt, str::FromStr};
 
 use super::{CutRule, LengthRules};
@@ -31,7 +33,7 @@ use crate::units::UnitSystem;
 /// use shankline::prelude::*;
 /// let rules = RuleSet::En1090.rules(UnitSystem::Si);
 /// assert_eq!((rules.protrusion_min_pitches, rules.clear_threads_min), (1.0, 1.0));
-/// assert_eq!(RuleSet::En1090.source(), "EN 1090-2, 8.2.2, not preloaded");
+/// assert_eq!(RuleSet::En1090.source().citation, "EN 1090-2, 8.2.2, not preloaded");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
@@ -115,18 +117,18 @@ impl RuleSet {
     ///
     /// ```
     /// use shankline::joint::RuleSet;
-    /// assert_eq!(RuleSet::Fabrication.source(), "common practice, no source");
+    /// assert_eq!(RuleSet::Fabrication.source().citation, "common practice, no source");
     /// ```
     #[must_use]
-    pub const fn source(self) -> &'static str {
+    pub const fn source(self) -> &'static Method {
         match self {
-            Self::Fabrication => "common practice, no source",
-            Self::FaaAc4313 => "FAA AC 43.13-1B (1998), 7-37; washers by owners' association notes",
-            Self::NavalAviation => "NAVEDTRA 14014, chapter 5, bolt length and grip",
-            Self::En1090 => "EN 1090-2, 8.2.2, not preloaded",
-            Self::En1090Preloaded => "EN 1090-2, 8.2.2, preloaded EN 14399-3",
-            Self::Rcsc => "RCSC specification (2009), 2.3.2",
-            Self::NasaStd5020 => "NASA-STD-5020, recalled and not read",
+            Self::Fabrication => methods::COMMON_PRACTICE,
+            Self::FaaAc4313 => methods::FAA_LENGTH,
+            Self::NavalAviation => methods::NAVY_LENGTH,
+            Self::En1090 => methods::EN_1090_2_8_2_2_NOT_PRELOADED,
+            Self::En1090Preloaded => methods::EN_1090_2_8_2_2_PRELOADED_EN_14399_3,
+            Self::Rcsc => methods::RCSC_LENGTH,
+            Self::NasaStd5020 => methods::NASA_LENGTH,
         }
     }
 }

@@ -9,6 +9,7 @@ use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::Provenance;
 use crate::tables::heat::{HotSteel, HotYield};
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
+use crate::tables::methods;
 use crate::units::{Ratio, ThermodynamicTemperature, celsius};
 
 /// The upper end of the ambient temperatures at which ISO 898-1 and ISO 3506-1 test: 10 to 35 C.
@@ -357,7 +358,7 @@ impl HotBoltStrength {
     pub fn cautions(&self) -> Cautions {
         let by_analogy = self.full_by.is_some() && !self.strength.grade.is_of_vdi_2230();
         let written = Caution::MaterialOutsideMethod {
-            method: "That nothing is taken off up to 120 °C (VDI 2230)",
+            method: methods::VDI2230_120_C,
             written_for: "classes 8.8 to 12.9",
         };
         let values = self.between.map(|(_, high)| high.cautions());

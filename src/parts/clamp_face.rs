@@ -7,6 +7,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Provenance;
 use crate::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
+use crate::tables::methods;
 use crate::tables::metric_screws::MetricHexCapScrew;
 use crate::tables::nanometres;
 use crate::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
@@ -334,13 +335,17 @@ impl ClampFace {
     pub fn cautions(&self) -> Cautions {
         let method = match self.rule {
             FaceRule::Tabled | FaceRule::Stated => None,
-            FaceRule::InchFlats => Some("the washer faces of ASME B18.2.1, B18.2.2 and B18.2.6"),
-            FaceRule::MetricFlats => Some("the bearing faces of ISO 4759-1"),
-            FaceRule::SocketHead => Some("the bearing face of ASME B18.3 socket heads"),
-            FaceRule::OfEn14399_4 => Some("the widths of EN 14399-3 and of the nuts of EN 14399-4"),
+            FaceRule::InchFlats => {
+                Some(methods::THE_WASHER_FACES_OF_ASME_B18_2_1_B18_2_2_AND_B18_2_6)
+            }
+            FaceRule::MetricFlats => Some(methods::THE_BEARING_FACES_OF_ISO_4759_1),
+            FaceRule::SocketHead => Some(methods::THE_BEARING_FACE_OF_ASME_B18_3_SOCKET_HEADS),
+            FaceRule::OfEn14399_4 => {
+                Some(methods::THE_WIDTHS_OF_EN_14399_3_AND_OF_THE_NUTS_OF_EN_14399_4)
+            }
         };
         Cautions::default()
-            .with(method.map(|method| Caution::MethodFromMemory { method }))
+            .with(method.and_then(Caution::of_method))
             .with(self.provenance.and_then(|provenance| {
                 Caution::from_memory("set of head or nut dimensions", provenance)
             }))

@@ -8,6 +8,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Error, not_negative};
 use crate::math;
 use crate::spread::{Spread, ordered};
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Angle, Force, Length, Torque, from_base};
 
@@ -255,9 +256,11 @@ impl FrictionForm {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         let recalled = self.form == TorqueForm::ThreeTerm;
-        Cautions::default().with(recalled.then_some(Caution::MethodFromMemory {
-            method: "the three-term torque form (Motosh)",
-        }))
+        Cautions::default().with(
+            recalled
+                .then_some(methods::MOTOSH)
+                .and_then(Caution::of_method),
+        )
     }
 
     /// Lead angle at the diameter the thread friction acts at: tan lambda = P / (pi dm).

@@ -4,6 +4,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::Derivation;
 use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::spread::{Spread, ordered};
+use crate::tables::methods;
 use crate::tables::tightening::TighteningScatter;
 use crate::units::{Force, Ratio, percent};
 
@@ -212,9 +213,11 @@ impl PreloadRange {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         let recalled = matches!(self.method, PreloadMethod::NasaStd5020(_));
-        Cautions::default().with(recalled.then_some(Caution::MethodFromMemory {
-            method: "NASA-STD-5020, maximum and minimum preload",
-        }))
+        Cautions::default().with(
+            recalled
+                .then_some(methods::NASA_STD_5020_MAXIMUM_AND_MINIMUM_PRELOAD)
+                .and_then(Caution::of_method),
+        )
     }
 
     /// The working.

@@ -4,6 +4,7 @@ use super::{NutFactor, no_prevailing, preload_of, torque_of};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
 use crate::spread::{Spread, ordered};
+use crate::tables::methods;
 use crate::units::{Force, Length, Torque};
 
 /// The short torque form T = K F d.
@@ -259,7 +260,7 @@ impl ShortForm {
                 .with("Tp", prevailing)
                 .with("K", k)
                 .with("d", self.diameter)
-                .source("Shigley, 9th ed., Eq. 8-27")
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_27)
         };
         let prevailing = self.prevailing;
         Ok(Derivation::new("Preload from torque")
@@ -392,7 +393,7 @@ impl EnTorque {
             |what: &'static str, symbol: &'static str, formula: &'static str, torque: Torque| {
                 Step::new(what, symbol, formula, torque)
                     .with("Mr", self.reference)
-                    .source("EN 1090-2, torque method")
+                    .source(methods::EN_1090_2_TORQUE_METHOD)
             };
         Derivation::new("Torque method of EN 1090-2")
             .step(
@@ -400,7 +401,7 @@ impl EnTorque {
                     .with("km", self.k_mean)
                     .with("d", self.diameter)
                     .with("FpC", self.preload)
-                    .source("EN 1090-2"),
+                    .source(methods::EN1090_2_PRELOAD),
             )
             .step(step("first step", "M1", "0.75 * Mr", self.first_step))
             .step(step("second step", "M2", "1.10 * Mr", self.second_step))

@@ -9,7 +9,9 @@ use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math;
+use crate::source::Method;
 use crate::spread::Spread;
+use crate::tables::methods;
 use crate::thread::area;
 use crate::units::{Area, Force, Length, Ratio, Stress, Torque, from_base};
 
@@ -60,10 +62,10 @@ impl TorsionModel {
         }
     }
 
-    const fn source(self) -> &'static str {
+    const fn source(self) -> &'static Method {
         match self {
-            Self::Vdi2230 => "VDI 2230 (2001 and later), plastic torsion",
-            Self::JisB1083 => "JIS B 1083, elastic torsion",
+            Self::Vdi2230 => methods::VDI2230_PLASTIC_TORSION,
+            Self::JisB1083 => methods::JIS_B_1083_ELASTIC_TORSION,
         }
     }
 }
@@ -308,7 +310,7 @@ impl TighteningStress {
                 )
                 .with("sigma", self.tension)
                 .with("tau", self.torsion.nominal)
-                .source("von Mises"),
+                .source(methods::VON_MISES),
             )
     }
 }

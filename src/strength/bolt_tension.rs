@@ -25,6 +25,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD};
+use crate::tables::methods;
 use crate::tables::strengths::StressQuantity;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress, inches, ksi};
@@ -193,7 +194,7 @@ pub fn bolt_tension(
                     what: "tension strength",
                     symbol: "pt",
                     value,
-                    table: Some("BS 5950-1:2000"),
+                    table: Some(methods::BS_5950_1_2000),
                 };
                 StressOf::share(0.8, base, "0.8 * pt")
             };
@@ -318,13 +319,14 @@ impl BoltTension {
     /// ```
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
-        let check = Check::new(Mode::BoltTension, Place::Bolt(1), load, resistance, level)?;
-        let by = if self.by_yield {
-            "85 % of the yield load, for want of a proof load (Shigley)"
+        let method = if self.by_yield {
+            methods::SUBSTITUTE_PROOF_LOAD
         } else {
-            self.method.name()
+            self.method.method()
         };
-        Ok(check.by(by).warned(self.cautions()))
+        let place = Place::Bolt(1);
+        let check = Check::new(Mode::BoltTension, place, load, resistance, level, method)?;
+        Ok(check.warned(self.cautions()))
     }
 
     /// What the user must be told.
@@ -342,19 +344,17 @@ impl BoltTension {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        let recalled = |method| Some(Caution::MethodFromMemory { method });
         match self.method {
             TensionMethod::Aisc360 { edition } => {
                 let long = self.grip_factor < 1.0 && edition != AiscEdition::E2005;
-                aisc_cautions(edition, self.grade).with(if long {
-                    recalled("AISC 360 Table J3.2, long grip of A307 bolts in tension")
-                } else {
-                    None
-                })
+                aisc_cautions(edition, self.grade).with(
+                    long.then_some(methods::AISC_360_TABLE_J3_2_LONG_GRIP_OF_A307_BOLTS_IN_TENSION)
+                        .and_then(Caution::of_method),
+                )
             }
             TensionMethod::En1993 => en_cautions(self.grade),
-            TensionMethod::Bs5950Simple => Cautions::default().with(recalled(
-                "BS 5950-1 6.3.4.2, where the simple method may be used",
+            TensionMethod::Bs5950Simple => Cautions::default().with(Caution::of_method(
+                methods::BS_5950_1_6_3_4_2_WHERE_THE_SIMPLE_METHOD_MAY_BE_USED,
             )),
             TensionMethod::Bs5950Exact | TensionMethod::Proof { .. } => Cautions::default(),
         }
@@ -377,7 +377,7 @@ impl BoltTension {
         let derivation = Derivation::new("Tension of the bolt");
         let mut derivation = self
             .origins
-            .steps(derivation, self.method.name(), "stress", "F");
+            .steps(derivation, self.method.method(), "stress", "F");
         let reduced = self.grip_factor < 1.0;
         if let (true, Some(grip)) = (reduced, self.grip) {
             let terms = [
@@ -386,7 +386,7 @@ impl BoltTension {
                 ("in", inches(1.0)),
             ];
             if let Ok(factor) = grip_of_a307(grip, self.origins.thread.nominal_diameter()) {
-                let source = "AISC 360 Table J3.2, A307 bolts";
+                let source = Some(methods::AISC_360_TABLE_J3_2_A307_BOLTS);
                 derivation = factor.step(derivation, "for the grip", "kg", source, &terms);
             }
         }
@@ -432,14 +432,18 @@ mod tests {
             edition,
             deformation_matters,
         };
-        assert_eq!(ShearMethod::Aisc360 { edition }.name(), "AISC 360-22 J3.7");
+        assert_eq!(
+            ShearMethod::Aisc360 { edition }.method().citation,
+            "AISC 360-22 J3.7"
+        );
         assert!(
             TensionMethod::Aisc360 { edition }
-                .name()
+                .method()
+                .citation
                 .starts_with("AISC 360-22 J3.7")
         );
-        assert_eq!(slip.name(), "AISC 360-22 J3.9");
-        assert!(ply.name().starts_with("AISC 360-22 J3.11"));
+        assert_eq!(slip.method().citation, "AISC 360-22 J3.9");
+        assert!(ply.method().citation.starts_with("AISC 360-22 J3.11"));
     }
 
     /// A354 BC (125 ksi) is in the 120 ksi group from 2010 on, as it is in shear; in 2005 it was a

@@ -2,10 +2,12 @@
 //!
 //! ```
 //! use shankline::strength::check::{Check, Level, Mode, Place};
-//! use shankline::units::newtons;
+//! use shankline::{source::Method, units::newtons};
 //! # fn main() -> Result<(), shankline::Error> {
-//! let shear = Check::new(Mode::BoltShear, Place::Plane(1), newtons(40e3), newtons(50e3), Level::Design)?;
-//! let bearing = Check::new(Mode::Bearing, Place::Ply(2), newtons(40e3), newtons(64e3), Level::Design)?;
+//! static TEST: Method = Method::own("test of 12 May");
+//! let (used, level) = (newtons(40e3), Level::Design);
+//! let shear = Check::new(Mode::BoltShear, Place::Plane(1), used, newtons(50e3), level, &TEST)?;
+//! let bearing = Check::new(Mode::Bearing, Place::Ply(2), used, newtons(64e3), level, &TEST)?;
 //! let governing = Check::governing([shear, bearing]).unwrap();
 //! assert_eq!((governing.mode, governing.place), (Mode::BoltShear, Place::Plane(1)));
 //! assert!((governing.utilisation.value - 0.8).abs() < 1e-15);
@@ -19,6 +21,7 @@ use core::{fmt, mem::discriminant};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Amount, Error, not_negative, out_of_range, positive};
+use crate::source::Method;
 use crate::units::{Force, Ratio};
 
 /// What a resistance is: how much of the safety is already in it.
@@ -445,9 +448,11 @@ fn no_level(level: Level) -> Error {
 ///
 /// ```
 /// use shankline::strength::check::{Check, Level, Mode, Place};
-/// use shankline::units::newton_metres;
+/// use shankline::{source::Method, units::newton_metres};
 /// # fn main() -> Result<(), shankline::Error> {
-/// let pin = Check::new(Mode::BoltBending, Place::Bolt(1), newton_metres(90.0), newton_metres(120.0), Level::Design)?;
+/// static TEST: Method = Method::own("test of 12 May");
+/// let (moment, resistance) = (newton_metres(90.0), newton_metres(120.0));
+/// let pin = Check::new(Mode::BoltBending, Place::Bolt(1), moment, resistance, Level::Design, &TEST)?;
 /// assert_eq!(pin.utilisation.value, 0.75);
 /// assert!(pin.holds());
 /// # Ok(())
@@ -475,7 +480,8 @@ pub struct Check {
     )]
     pub utilisation: Ratio,
     /// The method: publisher, edition, clause.
-    pub method: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub method: &'static Method,
     /// What the user must be told.
     pub cautions: Cautions,
 }
@@ -490,8 +496,10 @@ impl Check {
     ///
     /// ```
     /// use shankline::strength::check::{Check, Level, Mode, Place};
-    /// use shankline::units::newtons;
-    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(5.0), newtons(5.0), Level::Design).unwrap();
+    /// use shankline::{source::Method, units::newtons};
+    /// static TEST: Method = Method::own("test of 12 May");
+    /// let (load, resistance) = (newtons(5.0), newtons(5.0));
+    /// let check = Check::new(Mode::Slip, Place::Joint, load, resistance, Level::Design, &TEST).unwrap();
     /// assert_eq!(check.utilisation.value, 1.0); // exactly, at capacity
     /// ```
     pub fn new<Q: Into<Amount>>(
@@ -500,6 +508,7 @@ impl Check {
         demand: Q,
         resistance: Q,
         level: Level,
+        method: &'static Method,
     ) -> Result<Self, Error> {
         let (demand, resistance) = (demand.into(), resistance.into());
         if discriminant(&demand) != discriminant(&resistance) {
@@ -521,24 +530,9 @@ impl Check {
             resistance,
             level,
             utilisation: not_negative("utilisation", Ratio::from(load / strength))?,
-            method: "",
+            method,
             cautions: Cautions::default(),
         })
-    }
-
-    /// The check with the name of its method.
-    ///
-    /// ```
-    /// use shankline::strength::check::{Check, Level, Mode, Place};
-    /// use shankline::units::newtons;
-    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(4.0), newtons(5.0), Level::Design).unwrap();
-    /// assert_eq!(check.by("test on own parts").method, "test on own parts");
-    /// ```
-    #[must_use]
-    #[inline]
-    pub const fn by(mut self, method: &'static str) -> Self {
-        self.method = method;
-        self
     }
 
     /// The check with more cautions.
@@ -553,8 +547,10 @@ impl Check {
     ///
     /// ```
     /// use shankline::strength::check::{Check, Level, Mode, Place};
-    /// use shankline::units::newtons;
-    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(6.0), newtons(5.0), Level::Design).unwrap();
+    /// use shankline::{source::Method, units::newtons};
+    /// static TEST: Method = Method::own("test of 12 May");
+    /// let (load, resistance) = (newtons(6.0), newtons(5.0));
+    /// let check = Check::new(Mode::Slip, Place::Joint, load, resistance, Level::Design, &TEST).unwrap();
     /// assert!(!check.holds());
     /// ```
     #[must_use]
@@ -583,8 +579,10 @@ impl Check {
     ///
     /// ```
     /// use shankline::strength::check::{Check, Level, Mode, Place};
-    /// use shankline::units::newtons;
-    /// let check = Check::new(Mode::Slip, Place::Joint, newtons(6.0), newtons(5.0), Level::Design).unwrap();
+    /// use shankline::{source::Method, units::newtons};
+    /// static TEST: Method = Method::own("test of 12 May");
+    /// let (load, resistance) = (newtons(6.0), newtons(5.0));
+    /// let check = Check::new(Mode::Slip, Place::Joint, load, resistance, Level::Design, &TEST).unwrap();
     /// assert_eq!(check.cautions().count(), 0);
     /// ```
     pub fn cautions(&self) -> impl Iterator<Item = &Caution> {

@@ -21,6 +21,8 @@ use super::sizing::Demand;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, not_negative, within};
 use crate::math;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::units::{Force, Stress, from_base, megapascals, newtons};
 
 /// A theory of strength.
@@ -46,18 +48,18 @@ pub enum StressTheory {
 }
 
 impl StressTheory {
-    /// Name of the theory.
+    /// The theory, as workings cite it.
     ///
     /// ```
     /// use shankline::strength::combined_stress::StressTheory;
-    /// assert_eq!(StressTheory::DistortionEnergy.name(), "distortion energy (von Mises)");
+    /// assert_eq!(StressTheory::DistortionEnergy.method().citation, "distortion energy (von Mises)");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::GreatestPrincipal => "greatest principal stress (Rankine)",
-            Self::GreatestShear => "greatest shear stress (Tresca)",
-            Self::DistortionEnergy => "distortion energy (von Mises)",
+            Self::GreatestPrincipal => methods::GREATEST_PRINCIPAL_STRESS_RANKINE,
+            Self::GreatestShear => methods::GREATEST_SHEAR_STRESS_TRESCA,
+            Self::DistortionEnergy => methods::DISTORTION_ENERGY_VON_MISES,
         }
     }
 
@@ -80,7 +82,7 @@ impl StressTheory {
 
 impl fmt::Display for StressTheory {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 
@@ -217,7 +219,7 @@ impl CombinedStress {
                 .with("s", self.normal)
                 .with("t", self.shear)
         };
-        let with_source = |step: Step| step.source("statics, Mohr's circle");
+        let with_source = |step: Step| step.source(methods::STATICS_MOHRS_CIRCLE);
         Derivation::new("Stresses together")
             .step(Step::given("normal stress", "s", self.normal))
             .step(Step::given("shear stress", "t", self.shear))
@@ -246,7 +248,7 @@ impl CombinedStress {
                     "sqrt(s^2 + 3 * t^2)",
                     self.von_mises,
                 )
-                .source("distortion energy"),
+                .source(methods::DISTORTION_ENERGY),
             )
     }
 }
@@ -338,7 +340,7 @@ impl EquivalentTension {
         } else {
             Err(Error::NoValue {
                 quantity: "equivalent shear",
-                subject: self.theory.name().into(),
+                subject: self.theory.method().citation.into(),
                 reason: "it holds no shear stress against a limit; take the equivalent tension",
             })
         }
@@ -398,13 +400,13 @@ impl EquivalentTension {
                 Step::new("equivalent tension", "Te", self.theory.formula(), self.load)
                     .with("T", self.tension)
                     .with("V", self.shear)
-                    .source(self.theory.name()),
+                    .source(self.theory.method()),
             );
         match self.equivalent_shear() {
             Ok(shear) => derivation.step(
                 Step::new("equivalent shear", "Ve", "Te / 2", shear)
                     .with("Te", self.load)
-                    .source(self.theory.name()),
+                    .source(self.theory.method()),
             ),
             Err(_) => derivation,
         }

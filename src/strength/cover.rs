@@ -24,6 +24,8 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, part_length, within};
 use crate::math;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::thread::area::circle;
 use crate::units::{Force, Length, Stress, megapascals, millimetres, newtons};
 
@@ -155,13 +157,13 @@ impl Cover {
                 Step::new("force of the pressure", "F", "pi / 4 * D^2 * p", self.force)
                     .with("D", self.effective_diameter)
                     .with("p", self.pressure)
-                    .source("statics"),
+                    .source(methods::STATICS),
             )
             .step(
                 Step::new("share of a bolt", "F1", "F / z", self.share)
                     .with("F", self.force)
                     .with("z", self.bolts)
-                    .source("statics: equal shares"),
+                    .source(methods::STATICS_EQUAL_SHARES),
             )
     }
 }
@@ -238,14 +240,14 @@ impl SpacingRule {
     /// ```
     /// use shankline::{prelude::*, strength::cover::SpacingRule};
     /// let rule = SpacingRule::Shigley { diameter: millimetres(20.0) };
-    /// assert_eq!(rule.name(), "Shigley, 9th ed., Eq. 8-34");
+    /// assert_eq!(rule.method().citation, "Shigley, 9th ed., Eq. 8-34");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::Khurmi { .. } => "Khurmi and Gupta, cylinder covers",
-            Self::KhurmiEngine { .. } => "Khurmi and Gupta, cylinder heads of engines",
-            Self::Shigley { .. } => "Shigley, 9th ed., Eq. 8-34",
+            Self::Khurmi { .. } => methods::KHURMI_AND_GUPTA_CYLINDER_COVERS,
+            Self::KhurmiEngine { .. } => methods::KHURMI_AND_GUPTA_CYLINDER_HEADS_OF_ENGINES,
+            Self::Shigley { .. } => methods::SHIGLEY_9TH_ED_EQ_8_34,
         }
     }
 
@@ -330,9 +332,7 @@ impl SpacingRule {
     #[must_use]
     pub fn cautions(self) -> Cautions {
         Cautions::default().with(match self {
-            Self::Shigley { .. } => Some(Caution::MethodFromMemory {
-                method: "Shigley, 9th ed., Eq. 8-34",
-            }),
+            Self::Shigley { .. } => Caution::of_method(methods::SHIGLEY_9TH_ED_EQ_8_34),
             Self::Khurmi { .. } | Self::KhurmiEngine { .. } => None,
         })
     }
@@ -361,7 +361,8 @@ impl SpacingRule {
                 _ => Step::new(what, symbol, format!("{factor} * sqrt(d / mm) * mm"), value)
                     .with("mm", millimetres(1.0)),
             };
-            step.with("d", self.diameter()).source(self.name())
+            step.with("d", self.diameter())
+                .source(self.method().citation)
         };
         Ok(Derivation::new("Spacing of bolts")
             .step(step("least spacing", "smin", low, least))
@@ -474,7 +475,7 @@ impl InitialTension {
                 .with("N", newtons(1.0))
                 .with("d", self.diameter)
                 .with("mm", millimetres(1.0))
-                .source("Khurmi and Gupta, A Textbook of Machine Design"),
+                .source(methods::KHURMI_AND_GUPTA_A_TEXTBOOK_OF_MACHINE_DESIGN),
         )
     }
 }

@@ -31,7 +31,9 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::math;
 use crate::parts::Zone;
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::Ratio;
 
 mod beside;
@@ -42,7 +44,7 @@ pub use beside::{Given, LoadBeside};
 ///
 /// ```
 /// use shankline::strength::interaction::InteractionRule;
-/// assert_eq!(InteractionRule::En1993.name(), "EN 1993-1-8:2005 Table 3.4");
+/// assert_eq!(InteractionRule::En1993.method().citation, "EN 1993-1-8:2005 Table 3.4");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
@@ -112,18 +114,18 @@ impl InteractionRule {
     ///
     /// ```
     /// use shankline::strength::interaction::InteractionRule;
-    /// assert_eq!(InteractionRule::Ellipse.name(), "ellipse (von Mises on one section)");
+    /// assert_eq!(InteractionRule::Ellipse.method().citation, "ellipse (von Mises on one section)");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::Aisc360 => "AISC 360 J3.7",
-            Self::En1993 => "EN 1993-1-8:2005 Table 3.4",
-            Self::Bs5950 => "BS 5950-1:2000 6.3.4.4",
-            Self::Ellipse => "ellipse (von Mises on one section)",
-            Self::AircraftSteel => "MIL-HDBK-5, steel aircraft bolts",
-            Self::Nsts08307 { .. } => "NSTS 08307 Revision A",
-            Self::NasaStd5020 => "NASA-STD-5020 Eq. 20 and 22",
+            Self::Aisc360 => methods::AISC_360_J3_7,
+            Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4,
+            Self::Bs5950 => methods::BS_5950_1_2000_6_3_4_4,
+            Self::Ellipse => methods::ELLIPSE,
+            Self::AircraftSteel => methods::MIL_HDBK_5_STEEL_AIRCRAFT_BOLTS,
+            Self::Nsts08307 { .. } => methods::NSTS_08307_REVISION_A,
+            Self::NasaStd5020 => methods::NASA_STD_5020_EQ_20_AND_22,
         }
     }
 
@@ -161,16 +163,16 @@ impl InteractionRule {
             | Self::Ellipse
             | Self::Nsts08307 { .. }
             | Self::NasaStd5020 => None,
-            Self::Bs5950 => Some("the limits of BS 5950-1 6.3.4.4"),
-            Self::AircraftSteel => Some("the exponents of MIL-HDBK-5"),
+            Self::Bs5950 => Some(methods::THE_LIMITS_OF_BS_5950_1_6_3_4_4),
+            Self::AircraftSteel => Some(methods::THE_EXPONENTS_OF_MIL_HDBK_5),
         };
-        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
+        Cautions::default().with(recalled.and_then(Caution::of_method))
     }
 }
 
 impl fmt::Display for InteractionRule {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 
@@ -357,8 +359,9 @@ impl Interaction {
             self.utilisation.value,
             1.0,
             level,
+            self.rule.method(),
         )?;
-        Ok(check.by(self.rule.name()).warned(self.cautions()))
+        Ok(check.warned(self.cautions()))
     }
 
     /// What the user must be told: rules that were recalled and not read.
@@ -392,15 +395,15 @@ impl Interaction {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let source = self.rule.name();
+        let source = self.rule.method();
         let derivation = Derivation::new("Tension and shear together")
             .step(
                 Step::given("shear over its resistance", "S", self.shear)
-                    .source("check in shear alone"),
+                    .source(methods::SHEAR_ALONE),
             )
             .step(
                 Step::given("tension over its resistance", "T", self.tension)
-                    .source("check in tension alone"),
+                    .source(methods::TENSION_ALONE),
             );
         let (s, t, b, u) = (
             self.shear.value,
@@ -431,7 +434,7 @@ impl Interaction {
                 let derivation = derivation
                     .step(
                         Step::given("bending over its resistance", "B", self.bending)
-                            .source("check in bending alone"),
+                            .source(methods::BENDING_ALONE),
                     )
                     .step(
                         Step::new("tension and bending", "TB", "T + B / K", tb)

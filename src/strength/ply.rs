@@ -58,6 +58,7 @@ use modes::MODES;
 use super::shear::en_tensile_strength_if_listed;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
+use crate::source::Method;
 use crate::tables::plies::PlyMaterial;
 use crate::units::{Area, Length, Stress};
 use alloc::vec::Vec;
@@ -398,7 +399,8 @@ pub struct PlyResistance {
     /// Nominal, design and allowable load, as far as the method defines them.
     pub resistance: Resistance,
     /// Clause of the method the resistance follows.
-    pub clause: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub clause: &'static Method,
     /// How the area follows from the ply, for the working.
     area_formula: &'static str,
     /// The size of the hole that stands in the way, for the working.

@@ -1,12 +1,14 @@
 //! How the area and the stress of a section of a bolt follow from thread and strength, for the working.
 
+use alloc::borrow::Cow;
 use alloc::string::ToString;
-use alloc::{borrow::Cow, format};
 
-use crate::derivation::{Derivation, Step};
+use crate::derivation::{Derivation, Step, StepSource};
 use crate::error::Error;
 use crate::material::BoltStrength;
+use crate::source::Method;
 use crate::source::Provenance;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Area, Stress};
 
@@ -57,39 +59,38 @@ impl Section {
 
     pub(super) fn step(self, thread: &Thread) -> Step {
         if self == Self::Printed {
-            let source = thread.provenance().map_or_else(
-                || Cow::from("table of threads"),
-                |provenance| format!("{provenance}").into(),
-            );
+            let source = thread
+                .provenance()
+                .map_or(methods::TABLE_OF_THREADS.into(), StepSource::from);
             let what = "tensile stress area, as printed";
             return Step::given(what, "A", self.area(thread)).source(source);
         }
         let (what, formula, source) = match (self, thread.is_unified()) {
-            (Self::Shank, _) => ("shank area", "pi / 4 * d^2", ""),
+            (Self::Shank, _) => ("shank area", "pi / 4 * d^2", None),
             (Self::Stress | Self::Printed, true) => (
                 "tensile stress area",
                 "pi / 4 * (d - 9 / 8 * sqrt(3) / 2 * P)^2",
-                "ASME B1.1, formula for the tensile stress area",
+                Some(methods::ASME_B1_1_FORMULA_FOR_THE_TENSILE_STRESS_AREA),
             ),
             (Self::Stress | Self::Printed, false) => (
                 "tensile stress area",
                 "pi / 4 * (d - 13 / 12 * sqrt(3) / 2 * P)^2",
-                "ISO 898-1, nominal stress area",
+                Some(methods::ISO_898_1_NOMINAL_STRESS_AREA),
             ),
             (Self::Root, true) => (
                 "area at the root",
                 "pi / 4 * (d - 3 / 2 * sqrt(3) / 2 * P)^2",
-                "Machinery's Handbook, section at minor diameter",
+                Some(methods::MACHINERYS_HANDBOOK_SECTION_AT_MINOR_DIAMETER),
             ),
             (Self::Root, false) => (
                 "area at the root",
                 "pi / 4 * (d - 17 / 12 * sqrt(3) / 2 * P)^2",
-                "ISO 68-1, root rounded at H/6",
+                Some(methods::ISO_68_1_ROOT_ROUNDED_AT_H_6),
             ),
             (Self::Net, _) => (
                 "net area of the thread",
                 "0.78 * pi / 4 * d^2",
-                "IS 800:2007, design office tables",
+                Some(methods::IS800_NET_AREA),
             ),
         };
         let mut step =
@@ -97,10 +98,9 @@ impl Section {
         if matches!(self, Self::Stress | Self::Root) {
             step = step.with("P", thread.pitch());
         }
-        if source.is_empty() {
-            step
-        } else {
-            step.source(source)
+        match source {
+            Some(source) => step.source(source),
+            None => step,
         }
     }
 }
@@ -112,7 +112,7 @@ pub(super) struct Base {
     pub(super) symbol: &'static str,
     pub(super) value: Stress,
     /// The table of the code it is read from, where that is not the standard of the grade.
-    pub(super) table: Option<&'static str>,
+    pub(super) table: Option<&'static Method>,
 }
 
 /// A stress and where it comes from.
@@ -192,21 +192,20 @@ impl Origins {
     pub(super) fn steps(
         &self,
         derivation: Derivation,
-        method: &'static str,
+        method: &'static Method,
         what: impl Into<Cow<'static, str>>,
         symbol: &'static str,
     ) -> Derivation {
         let stress = self.stress.stress;
         let derivation = match self.stress.origin {
             Origin::Table => derivation.step(Step::given(what, symbol, stress).source(method)),
-            Origin::Stated => {
-                derivation.step(Step::given(what, symbol, stress).source("stated by the caller"))
-            }
+            Origin::Stated => derivation
+                .step(Step::given(what, symbol, stress).source(methods::STATED_BY_THE_CALLER)),
             Origin::Share(base, formula, factor) => {
-                let source = match (base.table, self.strengths) {
-                    (Some(table), _) => Cow::from(table),
-                    (None, Some(provenance)) => format!("{provenance}").into(),
-                    (None, None) => "stated by the caller".into(),
+                let source: StepSource = match (base.table, self.strengths) {
+                    (Some(table), _) => table.into(),
+                    (None, Some(provenance)) => provenance.into(),
+                    (None, None) => methods::STATED_BY_THE_CALLER.into(),
                 };
                 let mut share = Step::new(what, symbol, formula, stress);
                 if let Some((symbol, factor)) = factor {

@@ -48,7 +48,9 @@ pub(crate) use stress::{en_tensile_strength, en_tensile_strength_if_listed, en_y
 
 use core::fmt;
 
+use crate::source::Method;
 use crate::strength::check::Level;
+use crate::tables::methods;
 use crate::units::Stress;
 
 /// The tensile property a machine-design shear check starts from.
@@ -211,7 +213,7 @@ pub enum ShearMethod {
 
 impl fmt::Display for ShearMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 
@@ -219,33 +221,33 @@ impl ShearMethod {
     /// Publisher, edition and clause.
     ///
     /// ```
-    /// assert_eq!(shankline::strength::shear::ShearMethod::Bs5950.name(), "BS 5950-1:2000 6.3.2.1");
+    /// assert_eq!(shankline::strength::shear::ShearMethod::Bs5950.method().citation, "BS 5950-1:2000 6.3.2.1");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
             Self::DistortionEnergy {
                 basis: ShearBasis::Yield,
                 ..
-            } => "distortion energy, yield",
+            } => methods::DISTORTION_ENERGY_YIELD,
             Self::DistortionEnergy {
                 basis: ShearBasis::Proof,
                 ..
-            } => "distortion energy, proof",
+            } => methods::DISTORTION_ENERGY_PROOF,
             Self::Aisc360 { edition } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.6",
-                AiscEdition::E2010 => "AISC 360-10 J3.6",
-                AiscEdition::E2016 => "AISC 360-16 J3.6",
-                AiscEdition::E2022 => "AISC 360-22 J3.7",
+                AiscEdition::E2005 => methods::AISC_360_05_J3_6,
+                AiscEdition::E2010 => methods::AISC_360_10_J3_6,
+                AiscEdition::E2016 => methods::AISC_360_16_J3_6,
+                AiscEdition::E2022 => methods::AISC_360_22_J3_7,
             },
-            Self::En1993 => "EN 1993-1-8:2005 Table 3.4",
-            Self::Bs5950 => "BS 5950-1:2000 6.3.2.1",
-            Self::Bs449 => "BS 449-2",
-            Self::As4100 => "AS 4100 9.3.2.1",
-            Self::Is800 => "IS 800:2007 10.3.3",
-            Self::CsaS16 => "CSA S16 13.12.1.2",
-            Self::MilHdbk5 { .. } => "MIL-HDBK-5 Table 8.1.5(a)",
-            Self::NasaStd5020 { .. } => "NASA-STD-5020B Eq. 12 to 14",
+            Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4,
+            Self::Bs5950 => methods::BS_5950_1_2000_6_3_2_1,
+            Self::Bs449 => methods::BS_449_2,
+            Self::As4100 => methods::AS_4100_9_3_2_1,
+            Self::Is800 => methods::IS_800_2007_10_3_3,
+            Self::CsaS16 => methods::CSA_S16_13_12_1_2,
+            Self::MilHdbk5 { .. } => methods::MIL_HDBK_5_TABLE_8_1_5_A,
+            Self::NasaStd5020 { .. } => methods::NASA_STD_5020B_EQ_12_TO_14,
         }
     }
 

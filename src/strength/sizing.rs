@@ -26,6 +26,7 @@ use super::stressed::{BoltSection, StressedArea, count, sane_factor, sane_force}
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, part_length, sane_stress, within};
 use crate::math;
+use crate::tables::methods;
 use crate::tables::threads::{MetricSeries, SizeChoice, UnifiedSeries};
 use crate::thread::{AtLeast, Thread};
 use crate::units::{Area, Force, Length, Stress, from_base, square_millimetres};
@@ -513,7 +514,7 @@ impl Demand {
     fn length(&self, length: Length, title: &'static str, area: Area, step: Step) -> LeastLength {
         let working = Derivation::new(title)
             .step(self.area_step(area))
-            .step(step.source("statics"));
+            .step(step.source(methods::STATICS));
         LeastLength {
             demand: *self,
             length,
@@ -526,7 +527,7 @@ impl Demand {
             .with("n", self.factor)
             .with("F", self.load)
             .with("S", self.strength)
-            .source("statics")
+            .source(methods::STATICS)
     }
 
     fn section_step(&self, area: Area) -> Step {
@@ -541,7 +542,7 @@ impl Demand {
         .with("S", self.strength)
         .with("z", self.bolts)
         .with("p", self.planes)
-        .source("statics: equal shares")
+        .source(methods::STATICS_EQUAL_SHARES)
     }
 }
 
@@ -675,7 +676,7 @@ impl LeastThread {
                 .with("z", self.demand.bolts)
                 .with("p", self.demand.planes)
                 .with("A", self.area)
-                .source("statics: equal shares"),
+                .source(methods::STATICS_EQUAL_SHARES),
         )
     }
 }
@@ -724,7 +725,7 @@ impl LeastNumber {
                 Step::new("number, to be rounded up", "N", "A / Az", self.quotient)
                     .with("A", all)
                     .with("Az", self.one.area)
-                    .source("statics: equal shares"),
+                    .source(methods::STATICS_EQUAL_SHARES),
             )
     }
 }

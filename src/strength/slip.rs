@@ -264,8 +264,15 @@ impl SlipResistance {
             return Err(no_clamp_left(self.tension, most));
         }
         let resistance = self.resistance.at(level)?;
-        let check = Check::new(Mode::Slip, Place::Joint, load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        let check = Check::new(
+            Mode::Slip,
+            Place::Joint,
+            load,
+            resistance,
+            level,
+            self.method.method(),
+        )?;
+        Ok(check.warned(self.cautions()))
     }
 
     /// What the user must be told.

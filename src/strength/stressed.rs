@@ -24,6 +24,7 @@ use core::f64::consts::{FRAC_PI_4, PI};
 use super::section::Section;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, part_length, sane_stress, within};
+use crate::tables::methods;
 use crate::thread::{Thread, area::circle};
 use crate::units::{Area, Force, Length, Stress, newtons, square_millimetres};
 
@@ -225,13 +226,13 @@ impl StressedArea {
                     .with("z", bolts)
                     .with("n", planes)
                     .with("A", one)
-                    .source("statics: equal shares"),
+                    .source(methods::STATICS_EQUAL_SHARES),
             ),
             _ => Derivation::new(stressing.name()).step(step).step(
                 Step::new("area of all bolts", "Az", "z * A", area)
                     .with("z", bolts)
                     .with("A", one)
-                    .source("statics: equal shares"),
+                    .source(methods::STATICS_EQUAL_SHARES),
             ),
         };
         Self::new(stressing, area, step)
@@ -359,7 +360,7 @@ impl StressedArea {
             .with("z", bolts)
             .with("d", diameter)
             .with("t", thickness)
-            .source("statics, projected area");
+            .source(methods::STATICS_PROJECTED_AREA);
         Self::new(
             stressing,
             area,
@@ -411,7 +412,7 @@ impl StressedArea {
             .with("m", holes)
             .with("dh", hole)
             .with("t", thickness)
-            .source("statics");
+            .source(methods::STATICS);
         Self::new(
             stressing,
             net * thickness,
@@ -459,7 +460,7 @@ impl StressedArea {
         .with("D", diameter)
         .with("b", width)
         .with("i", threads)
-        .source("statics, all threads alike");
+        .source(methods::STATICS_ALL_THREADS_ALIKE);
         Self::new(
             stressing,
             area,
@@ -507,7 +508,7 @@ impl StressedArea {
         .with("d", major)
         .with("d1", minor)
         .with("i", threads)
-        .source("statics, all threads alike");
+        .source(methods::STATICS_ALL_THREADS_ALIKE);
         Self::new(
             stressing,
             area,
@@ -645,7 +646,7 @@ impl PlainStress {
             Step::new(name, "s", "F / Az", self.stress)
                 .with("F", self.load)
                 .with("Az", self.stressed.area)
-                .source("statics, average stress"),
+                .source(methods::STATICS_AVERAGE_STRESS),
         )
     }
 }

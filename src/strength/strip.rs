@@ -35,6 +35,8 @@ use core::fmt;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
+use crate::source::Method;
+use crate::tables::methods;
 use crate::thread::area;
 use crate::thread::strip::{StripAreas, StripForm};
 use crate::units::{Area, Force, Length, Stress, ksi};
@@ -97,14 +99,27 @@ pub enum StripMethod {
     },
 }
 
+impl StripMethod {
+    /// The method: publisher, edition and clause.
+    ///
+    /// ```
+    /// use shankline::strength::strip::StripMethod;
+    /// assert_eq!(StripMethod::FedStdH28.method().citation, "FED-STD-H28/2");
+    /// ```
+    #[must_use]
+    pub const fn method(self) -> &'static Method {
+        match self {
+            Self::FedStdH28 => methods::FED_STD_H28_2,
+            Self::ShearStrength => methods::STRIP_STATED_STRENGTHS,
+            Self::Alexander { .. } => methods::ALEXANDER_SAE_770420,
+            Self::Vdi2230 { .. } => methods::VDI2230_STRIPPING,
+        }
+    }
+}
+
 impl fmt::Display for StripMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::FedStdH28 => "FED-STD-H28/2",
-            Self::ShearStrength => "stated shear strengths",
-            Self::Alexander { .. } => "Alexander, SAE 770420",
-            Self::Vdi2230 { .. } => "VDI 2230",
-        })
+        f.pad(self.method().citation)
     }
 }
 
@@ -270,14 +285,14 @@ impl StrippingStrength {
         let method = match self.method {
             StripMethod::FedStdH28 => {
                 derivation.append(shear_strengths(self, "Rb / 2", "Rn / 2"));
-                "FED-STD-H28/2"
+                methods::FED_STD_H28_2
             }
             StripMethod::Alexander { .. } => {
                 derivation.append(shear_strengths(self, "0.6 * Rb", "0.6 * Rn"));
-                "Alexander, SAE 770420, recalled"
+                methods::ALEXANDER_FACTORS
             }
-            StripMethod::ShearStrength => "area times shear strength",
-            StripMethod::Vdi2230 { .. } => "VDI 2230, recalled",
+            StripMethod::ShearStrength => methods::AREA_TIMES_SHEAR_STRENGTH,
+            StripMethod::Vdi2230 { .. } => methods::VDI2230_STRIPPING_FACTORS,
         };
         let Self { areas, .. } = self;
         if matches!(
@@ -428,12 +443,12 @@ pub fn stripping(
         ThreadFailure::NutThreads
     };
     let recalled = match method {
-        StripMethod::Alexander { .. } => Some("the stripping strength of Alexander, SAE 770420"),
-        StripMethod::Vdi2230 { .. } => Some("the stripping strength of VDI 2230"),
+        StripMethod::Alexander { .. } => Some(methods::ALEXANDER_STRENGTH),
+        StripMethod::Vdi2230 { .. } => Some(methods::VDI2230_STRIPPING_STRENGTH),
         StripMethod::FedStdH28 | StripMethod::ShearStrength => None,
     };
     let cautions = Cautions::default()
-        .with(recalled.map(|method| Caution::MethodFromMemory { method }))
+        .with(recalled.and_then(Caution::of_method))
         .and(bolt.cautions.clone())
         .and(nut.cautions.clone())
         .and(areas.cautions());

@@ -26,6 +26,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Error, not_negative, sane_length};
 use crate::parts::{ClampFace, WasherFace};
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::{Area, Force, Length, Stress};
 
 mod limit;
@@ -290,8 +291,9 @@ impl SurfaceBearing {
             self.pressure,
             self.limit.stress,
             Level::Nominal,
+            self.limit.method(),
         )?;
-        Ok(check.by(self.limit.name()).warned(self.limit.cautions()))
+        Ok(check.warned(self.limit.cautions()))
     }
 
     /// The working.
@@ -309,14 +311,14 @@ impl SurfaceBearing {
                 Step::new("area that bears", "Ap", "pi / 4 * (dw^2 - dh^2)", self.area)
                     .with("dw", self.contact.outer)
                     .with("dh", self.contact.inner)
-                    .source("areas of circles"),
+                    .source(methods::AREAS_OF_CIRCLES),
             )
             .step(
                 Step::new("pressure", "p", "F / Ap", self.pressure)
                     .with("F", self.force)
                     .with("Ap", self.area),
             )
-            .step(Step::given("limit", "pG", self.limit.stress).source(self.limit.name()))
+            .step(Step::given("limit", "pG", self.limit.stress).source(self.limit.method()))
             .step(
                 Step::new(
                     "share of the limit",

@@ -72,7 +72,9 @@ use crate::error::{
     Allowed, Error, not_negative, out_of_range, part_length, positive, sane_length, sane_stress,
 };
 use crate::material::BoltStrength;
+use crate::source::Method;
 use crate::strength::shear::en_tensile_strength_if_listed;
+use crate::tables::methods;
 use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
 
 /// A published method for bolts in timber.
@@ -147,13 +149,13 @@ impl TimberMethod {
     /// ```
     /// use shankline::{strength::timber::TimberMethod, units::newtons};
     /// let en = TimberMethod::En1995 { axial: newtons(0.0), kmod: 0.8, gamma_m: 1.3 };
-    /// assert_eq!(en.name(), "EN 1995-1-1:2004, 8.2");
+    /// assert_eq!(en.method().citation, "EN 1995-1-1:2004, 8.2");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::Nds { .. } => "NDS 2018, 12.3, yield limit equations",
-            Self::En1995 { .. } => "EN 1995-1-1:2004, 8.2",
+            Self::Nds { .. } => methods::NDS_2018_12_3_YIELD_LIMIT_EQUATIONS,
+            Self::En1995 { .. } => methods::EN_1995_1_1_2004_8_2,
         }
     }
 
@@ -221,7 +223,7 @@ impl TimberMethod {
 
 impl fmt::Display for TimberMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 

@@ -33,6 +33,7 @@ pub(super) mod hot_yields;
 pub(super) mod iso_3506_1_classes;
 pub(super) mod iso_898_1_classes;
 pub(super) mod length_tolerances_metric;
+pub(crate) mod methods;
 pub(super) mod metric_crest_tolerances;
 pub(super) mod metric_engagement_lengths;
 pub(super) mod metric_pitch_diameter_tolerances;

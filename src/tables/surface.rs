@@ -3,8 +3,10 @@
 use core::fmt;
 
 use super::generated;
+use super::methods;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::source::Method;
 use crate::source::Provenance;
 use crate::tables::plies::PlyMaterial;
 use crate::units::Stress;
@@ -38,20 +40,20 @@ impl PressureEdition {
     ///
     /// ```
     /// use shankline::tables::surface::PressureEdition;
-    /// assert_eq!(PressureEdition::Vdi2230_1986.name(), "VDI 2230:1986");
+    /// assert_eq!(PressureEdition::Vdi2230_1986.method().citation, "VDI 2230:1986");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::Vdi2230_1986 => "VDI 2230:1986",
-            Self::Vdi2230_2003 => "VDI 2230 Part 1:2003 Table A9",
+            Self::Vdi2230_1986 => methods::VDI2230_1986_PRESSURE,
+            Self::Vdi2230_2003 => methods::VDI2230_2003_A9,
         }
     }
 }
 
 impl fmt::Display for PressureEdition {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 

@@ -5,6 +5,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Ratio, Stress, ksi, percent};
 
@@ -179,9 +180,9 @@ impl AiscFatigue {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        Cautions::default().with(Some(Caution::MethodFromMemory {
-            method: "AISC 360 Appendix 3.4 (but those of LRFD 1999 were read)",
-        }))
+        Cautions::default().with(Caution::of_method(
+            methods::AISC_360_APPENDIX_3_4_BUT_THOSE_OF_LRFD_1999_WERE_READ,
+        ))
     }
 
     /// The working.
@@ -210,7 +211,7 @@ impl AiscFatigue {
                 .with("N", self.cycles)
                 .with("ksi", ksi(1.0))
                 .with("FTH", THRESHOLD)
-                .source("AISC LRFD 1999, K3.4; AISC 360 App. 3.4"),
+                .source(methods::AISC_LRFD_1999_K3_4_AISC_360_APP_3_4),
             )
             .step(
                 Step::new("utilisation", "u", "fsr / FSR", self.utilisation)

@@ -5,6 +5,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::parts::ScrewLength;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Area, Length, Stiffness, Stress, from_base, inches, millimetres};
 
@@ -474,9 +475,9 @@ impl BoltStiffness {
     pub fn cautions(&self) -> Cautions {
         Cautions::default().with(match self.method {
             BoltStiffnessMethod::Shigley => None,
-            BoltStiffnessMethod::Vdi2230 => Some(Caution::MethodFromMemory {
-                method: "VDI 2230 Part 1, resilience of the bolt",
-            }),
+            BoltStiffnessMethod::Vdi2230 => {
+                Caution::of_method(methods::VDI_2230_PART_1_RESILIENCE_OF_THE_BOLT)
+            }
         })
     }
 
@@ -508,7 +509,7 @@ impl BoltStiffness {
                 .with("E", shank.modulus)
                 .with("lt", free.length)
                 .with("ld", shank.length)
-                .source("Shigley, 9th ed., Eq. 8-17"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_17),
             ),
             BoltStiffnessMethod::Vdi2230 => derivation.step(
                 Step::new(
@@ -526,7 +527,7 @@ impl BoltStiffness {
                 .with("E", shank.modulus)
                 .with("lM", nut.length)
                 .with("EM", nut.modulus)
-                .source("VDI 2230 Part 1, recalled"),
+                .source(methods::VDI2230),
             ),
         }
     }

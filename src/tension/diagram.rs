@@ -5,6 +5,7 @@ use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::math;
+use crate::tables::methods;
 use crate::units::{Force, Ratio, from_base, newtons};
 
 mod load_share;
@@ -337,7 +338,7 @@ impl TensionCheck {
                 "Fi + C * P",
                 crate::error::Amount::from(self.loaded.bolt),
             )
-            .source("Shigley, 9th ed., Eq. 8-24")
+            .source(methods::SHIGLEY_9TH_ED_EQ_8_24)
         });
         if !separated {
             derivation = derivation.step(
@@ -347,7 +348,7 @@ impl TensionCheck {
                     "max(Fi - (1 - C) * P, 0)",
                     self.loaded.clamp.into(),
                 )
-                .source("Shigley, 9th ed., Eq. 8-25"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_25),
             );
         }
         derivation
@@ -355,7 +356,7 @@ impl TensionCheck {
                 Step::new("yield factor", "np", "Fp / Fb", self.yield_factor)
                     .with("Fp", self.proof_load)
                     .with("Fb", self.loaded.bolt)
-                    .source("Shigley, 9th ed., Eq. 8-28"),
+                    .source(methods::SHIGLEY_9TH_ED_EQ_8_28),
             )
             .step(
                 step(
@@ -365,7 +366,7 @@ impl TensionCheck {
                     self.load_factor.into(),
                 )
                 .with("Fp", self.proof_load)
-                .source("Shigley, 9th ed., Eq. 8-29"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_29),
             )
             .step(
                 step(
@@ -374,7 +375,7 @@ impl TensionCheck {
                     "Fi / (P * (1 - C))",
                     self.separation_factor.into(),
                 )
-                .source("Shigley, 9th ed., Eq. 8-30"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_30),
             )
     }
 }

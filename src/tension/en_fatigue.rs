@@ -9,6 +9,8 @@ use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math;
 use crate::parts::Zone;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::thread::{Thread, area};
 use crate::units::{Area, Force, Length, Ratio, Stress, megapascals, millimetres};
 
@@ -70,10 +72,10 @@ impl EnFatigueDetail {
         }
     }
 
-    const fn source(self) -> &'static str {
+    const fn source(self) -> &'static Method {
         match self {
-            Self::Tension => "EN 1993-1-9:2005, 7.1 and Table 8.1, detail 14",
-            Self::Shear => "EN 1993-1-9:2005, 7.1 and Table 8.1, detail 15, recalled",
+            Self::Tension => methods::EN_1993_1_9_2005_7_1_AND_TABLE_8_1_DETAIL_14,
+            Self::Shear => methods::EN_1993_1_9_2005_7_1_AND_TABLE_8_1_DETAIL_15_RECALLED,
         }
     }
 }
@@ -388,14 +390,14 @@ impl EnFatigue {
     pub fn cautions(&self) -> Cautions {
         let method = match self.detail {
             EnFatigueDetail::Tension => {
-                "EN 1993-1-9 beside its category 50 (limits, factor of size, partial factors)"
+                methods::EN_1993_1_9_BESIDE_ITS_CATEGORY_50_LIMITS_FACTOR_OF_SIZE_PARTIAL_FACTORS
             }
-            EnFatigueDetail::Shear => "EN 1993-1-9, bolts in shear",
+            EnFatigueDetail::Shear => methods::EN_1993_1_9_BOLTS_IN_SHEAR,
         };
         Cautions::default()
-            .with(Some(Caution::MethodFromMemory { method }))
+            .with(Caution::of_method(method))
             .with(self.inch.then_some(Caution::MaterialOutsideMethod {
-                method: "EN 1993-1-9, detail 14",
+                method: methods::EN1993_1_9_DETAIL_14,
                 written_for: "metric bolts",
             }))
     }
@@ -443,7 +445,7 @@ impl EnFatigue {
                 Step::new("cycles that count", "Nc", "min(N, NL)", counted)
                     .with("N", self.cycles)
                     .with("NL", constant)
-                    .source("the resistance falls no more beyond NL; recalled"),
+                    .source(methods::EN1993_1_9_CUT_OFF),
             )
             .step(
                 Step::new(

@@ -5,6 +5,7 @@ use crate::caution::{Caution, Cautions, StatedPart};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math;
+use crate::tables::methods;
 use crate::units::{Stress, from_base};
 
 mod strength;
@@ -208,20 +209,20 @@ impl MachineDesignFatigue {
             Goodman => sa("(Sut - si) / (Sut / Se + s)")
                 .with("Sut", sut)
                 .with("Se", se)
-                .source("Shigley, 9th ed., Eq. 8-38"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_38),
             Gerber => sa("2 * (Sut^2 - si^2) / (2 * s * si + Sut^2 / Se \
                  + sqrt((2 * s * si + Sut^2 / Se)^2 + 4 * s^2 * (Sut^2 - si^2)))")
             .with("Sut", sut)
             .with("Se", se)
-            .source("Shigley, 9th ed., Eq. 8-39, for any slope"),
+            .source(methods::SHIGLEY_9TH_ED_EQ_8_39_FOR_ANY_SLOPE),
             AsmeElliptic => sa("(Sp^2 - si^2) / (s * si \
                  + sqrt(s^2 * si^2 + (Sp^2 / Se^2 + s^2) * (Sp^2 - si^2)))")
             .with("Sp", sp)
             .with("Se", se)
-            .source("Shigley, 9th ed., Eq. 8-40, for any slope"),
+            .source(methods::SHIGLEY_9TH_ED_EQ_8_40_FOR_ANY_SLOPE),
             ProofLine => sa("(Sp - si) / (1 + s)")
                 .with("Sp", sp)
-                .source("Shigley, 9th ed., section 8-11, Langer line"),
+                .source(methods::SHIGLEY_9TH_ED_SECTION_8_11_LANGER_LINE),
         };
         Derivation::new("Fatigue, machine design")
             .step(
@@ -240,7 +241,7 @@ impl MachineDesignFatigue {
                 Step::new("fatigue factor", "nf", "Sa / sa", self.factor)
                     .with("Sa", self.strength_amplitude)
                     .with("sa", stress.amplitude)
-                    .source("Shigley, 9th ed., section 8-11"),
+                    .source(methods::SHIGLEY_9TH_ED_SECTION_8_11),
             )
     }
 }

@@ -4,6 +4,7 @@ use super::{part_length, sane_stiffness, sane_stress};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
+use crate::tables::methods;
 use crate::units::{Length, Stiffness, Stress, from_base};
 
 mod cones;
@@ -209,11 +210,13 @@ impl MemberStiffness {
             MembersMethod::Wileman {
                 material: WilemanMaterial::Aluminium | WilemanMaterial::Copper,
                 ..
-            } => Some("the exponential fit of member stiffness for aluminium and copper"),
-            MembersMethod::Vdi2230 { .. } => Some("VDI 2230 Part 1, resilience of the plates"),
+            } => Some(methods::WILEMAN_RECALLED),
+            MembersMethod::Vdi2230 { .. } => {
+                Some(methods::VDI_2230_PART_1_RESILIENCE_OF_THE_PLATES)
+            }
             _ => None,
         };
-        Cautions::default().with(method.map(|method| Caution::MethodFromMemory { method }))
+        Cautions::default().with(method.and_then(Caution::of_method))
     }
 
     /// The working.
@@ -239,7 +242,7 @@ impl MemberStiffness {
                 .with("a", cones.half_angle)
                 .with("l", l)
                 .with("dw", cones.bearing)
-                .source("Shigley, 9th ed., Eq. 8-22"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_22),
             ),
             MembersMethod::Wileman { material, diameter } => {
                 let (a, b) = material.constants();
@@ -250,7 +253,7 @@ impl MemberStiffness {
                         .with("A", a)
                         .with("B", b)
                         .with("l", l)
-                        .source("Shigley, 9th ed., Eq. 8-23"),
+                        .source(methods::SHIGLEY_9TH_ED_EQ_8_23),
                 )
             }
             MembersMethod::HollowCylinder { outside, hole } => derivation.step(
@@ -259,7 +262,7 @@ impl MemberStiffness {
                     .with("Dc", outside)
                     .with("dh", hole)
                     .with("l", l)
-                    .source("E A / l"),
+                    .source(methods::BAR_STIFFNESS),
             ),
             MembersMethod::Vdi2230 {
                 plates,
@@ -278,7 +281,7 @@ impl MemberStiffness {
                 .with("lV", cone_length)
                 .with("l", l)
                 .with("DA", plates.outside)
-                .source("VDI 2230 Part 1, recalled"),
+                .source(methods::VDI2230),
             ),
         }
     }
@@ -300,7 +303,7 @@ impl MemberStiffness {
                     .with("l", l)
                     .with("dw", plates.bearing)
                     .with("DA", plates.outside)
-                    .source("VDI 2230 Part 1, recalled"),
+                    .source(methods::VDI2230),
             )
             .step(
                 Step::new(

@@ -6,12 +6,10 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress, megapascals, millimetres};
 
-const MEMORY: Caution = Caution::MethodFromMemory {
-    method: "VDI 2230 Part 1, fatigue",
-};
 /// Cycles of the endurance limit.
 const ENDURANCE_CYCLES: f64 = 2e6;
 
@@ -168,7 +166,7 @@ impl VdiFatigueStrength {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        Cautions::default().with(Some(MEMORY))
+        Cautions::default().with(Caution::of_method(methods::VDI_2230_PART_1_FATIGUE))
     }
 
     fn step(&self) -> Step {
@@ -187,7 +185,7 @@ impl VdiFatigueStrength {
             .with("ND", ENDURANCE_CYCLES)
             .with("N", self.cycles)
             .with("x", self.exponent())
-            .source("VDI 2230 Part 1, recalled");
+            .source(methods::VDI2230);
         match self.thread {
             VdiThread::RolledBeforeHeatTreatment => step,
             VdiThread::RolledAfterHeatTreatment { preload_ratio } => step.with("q", preload_ratio),
@@ -330,14 +328,14 @@ impl VdiFatigue {
                 Step::new("stress amplitude", "sa", "dF / (2 * A0)", self.amplitude)
                     .with("dF", self.range)
                     .with("A0", self.area)
-                    .source("VDI 2230 Part 1, recalled"),
+                    .source(methods::VDI2230),
             )
             .step(self.strength.step())
             .step(
                 Step::new("safety against fatigue", "SD", "sA / sa", self.safety)
                     .with("sA", self.strength.amplitude)
                     .with("sa", self.amplitude)
-                    .source("VDI 2230 Part 1, recalled"),
+                    .source(methods::VDI2230),
             )
     }
 }

@@ -50,6 +50,7 @@ use super::{Limits, Thread, ThreadFit};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, LONGEST, out_of_range, positive, sane_length};
+use crate::tables::methods;
 use crate::units::{Area, Length, from_base};
 
 mod engaged;
@@ -320,7 +321,7 @@ impl StripAreas {
                 Step::new(what, symbol, "pi * D2 * LE / 2", area)
                     .with("D2", self.bolt_pitch_diameter)
                     .with("LE", self.engagement)
-                    .source("handbook shortcut, recalled")
+                    .source(methods::STRIP_SHORTCUT)
             };
             return Derivation::new(title)
                 .step(step(
@@ -335,8 +336,8 @@ impl StripAreas {
                 ));
         }
         let source = match self.form {
-            StripForm::MinimumMaterial => "FED-STD-H28/2, at minimum material",
-            _ => "the formula of FED-STD-H28/2 at basic size",
+            StripForm::MinimumMaterial => methods::FED_STD_H28_2_AT_MINIMUM_MATERIAL,
+            _ => methods::THE_FORMULA_OF_FED_STD_H28_2_AT_BASIC_SIZE,
         };
         Derivation::new(title)
             .step(
@@ -490,9 +491,9 @@ impl Thread {
             form: StripForm::HalfPitchCylinder,
             bolt_threads: area,
             nut_threads: area,
-            cautions: basic.cautions.with(Some(Caution::MethodFromMemory {
-                method: "the thread shear area of half the pitch cylinder",
-            })),
+            cautions: basic
+                .cautions
+                .with(Caution::of_method(methods::HALF_PITCH_CYLINDER)),
             ..basic
         })
     }

@@ -29,6 +29,7 @@ use super::Thread;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::tables::methods;
 use crate::thread::area::H_PER_PITCH;
 use crate::units::{Angle, Length, degrees};
 
@@ -162,7 +163,7 @@ impl WireMeasurement {
             )
             .with("W", self.wire)
             .with("lambda", self.lead_angle)
-            .source("Machinery's Handbook, recalled"),
+            .source(methods::THREE_WIRES),
         };
         Derivation::new(format!("{} over three wires", self.thread))
             .step(lead)
@@ -178,7 +179,7 @@ impl WireMeasurement {
                 .with("W", self.wire)
                 .with("P", self.pitch)
                 .with("c", self.lead_correction)
-                .source("FED-STD-H28/6; wire maker's formulas"),
+                .source(methods::FED_STD_H28_6_WIRE_MAKERS_FORMULAS),
             )
     }
 
@@ -196,9 +197,9 @@ impl WireMeasurement {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        let recalled = (self.lead == LeadAngle::Corrected).then_some(Caution::MethodFromMemory {
-            method: "the lead angle correction of wire measurement in Machinery's Handbook",
-        });
+        let recalled = (self.lead == LeadAngle::Corrected)
+            .then_some(methods::THREE_WIRES_LEAD_ANGLE)
+            .and_then(Caution::of_method);
         Cautions::default().with(recalled)
     }
 }

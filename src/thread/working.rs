@@ -4,6 +4,7 @@ use alloc::format;
 
 use super::Thread;
 use crate::derivation::{Derivation, Step};
+use crate::tables::methods;
 
 impl Thread {
     /// The working of the three areas a bolt is checked on: shank, tensile stress area, root.
@@ -26,16 +27,16 @@ impl Thread {
         let (tensile, tensile_source, root, root_source) = if self.is_unified() {
             (
                 "pi / 4 * (d - 9 / 8 * H)^2",
-                "ASME B1.1, formula for the tensile stress area",
+                methods::ASME_B1_1_FORMULA_FOR_THE_TENSILE_STRESS_AREA,
                 "pi / 4 * (d - 3 / 2 * H)^2",
-                "Machinery's Handbook, section at minor diameter",
+                methods::MACHINERYS_HANDBOOK_SECTION_AT_MINOR_DIAMETER,
             )
         } else {
             (
                 "pi / 4 * (d - 13 / 12 * H)^2",
-                "ISO 898-1, nominal stress area",
+                methods::ISO_898_1_NOMINAL_STRESS_AREA,
                 "pi / 4 * (d - 17 / 12 * H)^2",
-                "ISO 68-1, root rounded at H/6",
+                methods::ISO_68_1_ROOT_ROUNDED_AT_H_6,
             )
         };
         let (d, pitch) = (self.nominal_diameter(), self.pitch());

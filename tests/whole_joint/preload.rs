@@ -307,7 +307,10 @@ fn preload_without_a_proof_load_is_held_against_yield() {
     let found = verdict(&joint);
     let tightening = check_of(&found, Mode::Tightening, Place::Joint);
     assert_eq!(tightening.level, Level::Nominal);
-    assert!(tightening.method.contains("yield load"), "{tightening:?}");
+    assert!(
+        tightening.method.citation.contains("yield load"),
+        "{tightening:?}"
+    );
     // By hand: 0.75 of 0.85 of the yield load (Shigley, 9th ed., 8-9), x 0.18 / 0.16.
     near(tightening.utilisation.value, 0.717_187_5, 1e-9);
 }

@@ -6,6 +6,7 @@ use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::parts::AnBolt;
 use crate::spread::Spread;
+use crate::tables::methods;
 use crate::units::{Length, UnitSystem, shown};
 
 /// Washers of one bolt.
@@ -260,9 +261,7 @@ impl GripCandidate {
                 .with("H", self.hole_end.nominal)
                 .with("g", grip.nominal)
                 .with("P", self.pitch)
-                .source(
-                    "grip equal to the thickness of the material: FAA AC 43.13-1B, NAVEDTRA 14014",
-                ),
+                .source(methods::AIRCRAFT_GRIP),
             )
             .step(
                 Step::new(

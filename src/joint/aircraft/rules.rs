@@ -1,6 +1,8 @@
 //! What documents of the trade ask of the grip of an aircraft bolt.
 
 use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::source::Method;
+use crate::tables::methods;
 
 /// What a document of the trade asks of the grip of an aircraft bolt.
 ///
@@ -42,7 +44,8 @@ pub struct GripRules {
     /// Most washers in all.
     pub washers_max: usize,
     /// The document.
-    pub source: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub source: &'static Method,
 }
 
 impl GripRules {
@@ -68,7 +71,7 @@ impl GripRules {
             washers_under_nut_min: 1,
             washers_under_nut_max: 3,
             washers_max: 3,
-            source: "FAA AC 43.13-1B (1998), 7-37 (its end); washers: owners' association notes",
+            source: methods::FAA_GRIP,
         }
     }
 
@@ -87,7 +90,7 @@ impl GripRules {
             threads_in_hole_max: 2.0,
             threads_only_in_thickest: true,
             protrusion_min_pitches: 2.0,
-            source: "NAVEDTRA 14014, chapter 5, bolt length and grip",
+            source: methods::NAVY_LENGTH,
             ..Self::faa()
         }
     }
@@ -106,7 +109,7 @@ impl GripRules {
             washers_under_head_max: 2,
             washers_under_nut_max: 2,
             washers_max: 4,
-            source: "maintenance manual of a light aircraft, general hardware",
+            source: methods::LIGHT_AIRCRAFT_LENGTH,
             ..Self::faa()
         }
     }
@@ -123,7 +126,7 @@ impl GripRules {
         Self {
             threads_in_hole_max: 1.0,
             protrusion_max_pitches: Some(3.0),
-            source: "notes of owners' and builders' associations",
+            source: methods::BUILDERS_LENGTH,
             ..Self::faa()
         }
     }

@@ -2,6 +2,7 @@
 
 use super::Candidate;
 use crate::derivation::{Derivation, Step};
+use crate::tables::methods;
 
 impl Candidate {
     /// The working: whether the bolt clamps, and how far it comes through the nut, or beyond the engagement
@@ -59,7 +60,7 @@ impl Candidate {
                 )
                 .with("Gmin", grip.min)
                 .with("LG", screw.grip_gaging_length_max)
-                .source("worst-case arithmetic"),
+                .source(methods::WORST_CASE_ARITHMETIC),
             )
             .step(
                 Step::new(clear, "c", "J / P", self.clear_threads)

@@ -1,5 +1,7 @@
 //! At the bench: how a bolt is cut and dressed, and which bolts are not.
 
+use crate::source::Method;
+use crate::tables::methods;
 use core::fmt;
 
 use crate::joint::{CutRule, LengthRules};
@@ -132,7 +134,8 @@ pub struct CutObjection {
     /// Why, and what to do.
     pub why: &'static str,
     /// Where that is from.
-    pub source: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub source: &'static Method,
 }
 
 impl BoltTrait {
@@ -163,12 +166,12 @@ impl BoltTrait {
     /// ```
     #[must_use]
     pub const fn cut_objection(self) -> CutObjection {
-        const PRACTICE: &str = "common practice, no source";
+        const PRACTICE: &Method = methods::COMMON_PRACTICE;
         let (forbids, why, source) = match self {
             Self::PreloadedStructural => (
                 true,
                 "its thread length belongs to its standard and its assembly was tested as supplied: buy the right length",
-                "a bolt maker's page on cutting in the field (structural bolts have thread lengths of their own); tested assembly: from memory",
+                methods::CUT_STRUCTURAL,
             ),
             Self::SplineEnd => (
                 true,
@@ -183,12 +186,12 @@ impl BoltTrait {
             Self::Aircraft => (
                 true,
                 "grips come in steps of 1/8 in and washers make up the rest; a bolt too long is replaced by a shorter one",
-                "NAVEDTRA 14014, chapter 5; that it is never cut: common practice, no source",
+                methods::CUT_AIRCRAFT,
             ),
             Self::MarkedEnd => (
                 true,
                 "the mark that shows its grade or maker would be lost: cut the other end, or mark it again as its standard says",
-                "a bolt maker's page on cutting in the field",
+                methods::CUT_MARKED,
             ),
             Self::PlatedInCorrosiveService => (
                 true,
@@ -198,7 +201,7 @@ impl BoltTrait {
             Self::Galvanized => (
                 false,
                 "coat the bare end with zinc-rich paint",
-                "ASTM A780, on pages of galvanizers' associations",
+                methods::CUT_GALVANIZED,
             ),
             Self::SpecialPoint => (true, "its point is part of its function", PRACTICE),
         };

@@ -4,6 +4,7 @@ use alloc::format;
 
 use super::{CutPlan, PlannedCut};
 use crate::derivation::{Derivation, Step};
+use crate::tables::methods;
 
 impl CutPlan {
     /// The working: whether one length can hold the window, and where the marks go.
@@ -54,7 +55,7 @@ impl CutPlan {
                 .with("mmax", nut.max)
                 .with("mmin", nut.min)
                 .with("u", u)
-                .source("worst-case arithmetic"),
+                .source(methods::WORST_CASE_ARITHMETIC),
             );
         }
         if let Some(cut) = self.fixed {

@@ -7,6 +7,7 @@ use crate::derivation::{Derivation, Step};
 use crate::joint::Candidate;
 use crate::parts::{Nut, ScrewLength, ScrewProduct, Washer};
 use crate::tables::bolts::StructuralBolt;
+use crate::tables::methods;
 use crate::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
 use crate::tables::sockets::SocketHeadCapScrew;
 use crate::thread::Thread;
@@ -298,7 +299,7 @@ impl Design {
         let d2 = bolt.thread.basic_pitch_diameter();
         let end = end(&self.candidate);
         let density = Step::given("density of steel in kg/m3", "rho", STEEL.value)
-            .source("DIN 931 Supplement 1:1986");
+            .source(methods::DIN_931_SUPPLEMENT_1_1986);
         let body = "pi / 4 * (d^2 * ls + d2^2 * (l - ls))";
         let of_bolt = |head: &str| {
             Step::new(

@@ -271,7 +271,7 @@ impl ReportCheck {
             utilisation,
             reserve: (utilisation > 0.0).then(|| twelve_digits(1.0 / utilisation)),
             holds: check.holds(),
-            method: check.method.into(),
+            method: check.method.citation.into(),
             text: check.to_string(),
         }
     }
@@ -321,7 +321,7 @@ fn of_missing(missing: &Missing) -> ReportLine {
 fn of_step(step: &SheetStep, units: UnitSystem) -> ReportStep {
     ReportStep {
         line: line(step, step.text(units)),
-        source: step.source().into(),
+        source: step.source().citation.into(),
     }
 }
 

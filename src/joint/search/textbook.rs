@@ -7,6 +7,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::parts::{SAME_LENGTH, ScrewLength, Zone};
+use crate::tables::methods;
 use crate::units::Length;
 
 /// The stock length that a textbook takes, on nominal sizes without tolerances.
@@ -140,7 +141,7 @@ impl TextbookLength {
                     .with("H", self.nut)
                     .with("i", self.wanted_threads)
                     .with("P", self.pitch)
-                    .source("Shigley, 9th ed., Table 8-7"),
+                    .source(methods::SHIGLEY_9TH_ED_TABLE_8_7),
             )
             .step(Step::given("next stock length", "L", self.screw.nominal))
             .step(
@@ -157,7 +158,7 @@ impl TextbookLength {
             )
             .step(
                 Step::given("shank in the grip", "ld", self.shank)
-                    .source("standard of the screw, L less thread length"),
+                    .source(methods::SCREW_THREAD_LENGTH),
             )
     }
 }

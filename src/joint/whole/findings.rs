@@ -5,6 +5,7 @@ use alloc::{format, string::String};
 use crate::joint::{Galling, NutReason, Part, Reason, Reuse, ScrewLockReason};
 use crate::material::{FitNote, Hydrogen, Misfit, Severity};
 use crate::parts::WasherStyle;
+use crate::source::Method;
 use crate::strength::check::{Mode, Place};
 use crate::strength::ply::DistanceKind;
 use crate::strength::timber::TimberFact;
@@ -88,7 +89,8 @@ pub enum Finding {
         /// Whether the code permits it all the same.
         permitted: bool,
         /// Who says so.
-        clause: &'static str,
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        clause: &'static Method,
     },
     /// Fault: a mode of a ply leaves no resistance at all.
     NothingLeft {
@@ -185,7 +187,8 @@ pub enum Finding {
         )]
         greatest: Option<Length>,
         /// Who says so.
-        clause: &'static str,
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        clause: &'static Method,
     },
     /// Fault: a washer is demanded, and there is none, or a thinner one.
     WasherWanted {
@@ -251,7 +254,8 @@ pub enum Finding {
         )]
         least: Length,
         /// Who says so.
-        source: &'static str,
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        source: &'static Method,
     },
     /// Fault: head, nut or washer is not larger than what lies under it.
     FallsThrough {

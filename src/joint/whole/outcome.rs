@@ -1,5 +1,6 @@
 //! What a mode finds: figures, faults, what is missing, or why it is not concerned.
 
+use crate::source::Method;
 use alloc::{boxed::Box, vec::Vec};
 use core::fmt;
 
@@ -107,7 +108,10 @@ pub enum Need {
     /// How the edges of a ply are made: cut smooth or sheared.
     EdgeFinish,
     /// A distance that is long enough only by test, or by the engineer's word; the rule.
-    Distance(&'static str),
+    Distance(
+        #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+        &'static Method,
+    ),
     /// Length of a slot.
     SlotLength,
     /// Width.

@@ -7,6 +7,7 @@ use super::{FrictionForm, TorqueForm, Way};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
+use crate::tables::methods;
 use crate::units::{Force, Length, Ratio, Torque, degrees, from_base};
 
 /// What a tightening torque goes into.
@@ -237,10 +238,10 @@ impl FrictionForm {
         let (formula, source) = match self.form {
             TorqueForm::LeadAngle => (
                 "dm / 2 * (tl + mu / cos(alpha)) / (1 - mu * tl / cos(alpha))",
-                "Shigley, 9th ed., Eq. 8-26",
+                methods::SHIGLEY_9TH_ED_EQ_8_26,
             ),
-            TorqueForm::Linear => (linear, "JIS B 1083; VDI 2230"),
-            TorqueForm::ThreeTerm => (linear, "Motosh (recalled)"),
+            TorqueForm::Linear => (linear, methods::JIS_B_1083_VDI_2230),
+            TorqueForm::ThreeTerm => (linear, methods::MOTOSH_RECALLED),
         };
         let derivation = derivation
             .step(Step::given(

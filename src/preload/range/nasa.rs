@@ -7,6 +7,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Error, not_negative, positive};
 use crate::math;
 use crate::spread::{Spread, ordered};
+use crate::tables::methods;
 use crate::units::{Force, Ratio, percent};
 
 /// Preload range in the form of NASA-STD-5020. **Recalled**: no text of the standard could be read.
@@ -269,7 +270,7 @@ impl NasaPreload {
     }
 
     pub(super) fn derivation(&self, range: &PreloadRange) -> Derivation {
-        let source = "NASA-STD-5020 (recalled)";
+        let source = methods::NASA_STD_5020_PRELOAD;
         Derivation::new("Preload range by NASA-STD-5020")
             .step(
                 Step::new(

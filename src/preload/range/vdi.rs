@@ -4,6 +4,7 @@ use super::{PreloadMethod, PreloadRange, in_service};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::spread::Spread;
+use crate::tables::methods;
 use crate::units::Force;
 
 /// Preload range in the form of VDI 2230: least preload = greatest preload over the tightening
@@ -170,7 +171,7 @@ impl VdiPreload {
                 )
                 .with("FMmax", self.greatest)
                 .with("alphaA", self.tightening_factor)
-                .source("VDI 2230, definition of the tightening factor"),
+                .source(methods::VDI_2230_DEFINITION_OF_THE_TIGHTENING_FACTOR),
             )
             .step(
                 Step::new(

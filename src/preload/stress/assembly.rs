@@ -9,6 +9,7 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::math;
 use crate::preload::FrictionForm;
 use crate::spread::Spread;
+use crate::tables::methods;
 use crate::units::{Area, Force, Length, Ratio, Stress, Torque, from_base, percent};
 
 /// How far a bolt may be tightened.
@@ -140,7 +141,7 @@ impl AssemblyPreload {
                 .with("Fa", allowed)
                 .with("c", c)
                 .with("t", t)
-                .source("VDI 2230; the root of FM^2 + (c FM + t)^2 = Fa^2"),
+                .source(methods::VDI2230_PLASTIC_TORSION_LOAD),
             )
             .step(
                 Step::new("assembly torque", "MA", "FM * a + FM * muk * Db / 2 + Tl", self.torque.nominal)

@@ -6,6 +6,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::preload::{Friction, FrictionForm, NutFactor, ShortForm};
 use crate::spread::Spread;
+use crate::tables::methods;
 use crate::tables::nanometres;
 use crate::thread::Thread;
 use crate::units::{Force, Length, Ratio, Stress, degrees};
@@ -133,7 +134,7 @@ impl LumpedStress {
             .with("d2", thread.basic_pitch_diameter())
             .with("alpha", degrees(30.0))
             .with("Db", self.bearing_diameter)
-            .source("JIS B 1083, solved for the friction"),
+            .source(methods::JIS_B_1083_SOLVED_FOR_THE_FRICTION),
         )
         .and(self.stress.derivation())
         .step(

@@ -4,6 +4,7 @@ use super::{TighteningStress, von_mises};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
+use crate::tables::methods;
 use crate::units::{Force, Ratio, Stress, percent};
 
 /// Stresses of a tightened bolt under its service load.
@@ -74,9 +75,11 @@ impl ServiceStress {
     pub fn cautions(&self) -> Cautions {
         let recalled = self.torsion_left == TighteningStress::VDI_TORSION_LEFT;
         let form = self.tightening.form.cautions();
-        form.with(recalled.then_some(Caution::MethodFromMemory {
-            method: "VDI 2230, half the torsion left in service",
-        }))
+        form.with(
+            recalled
+                .then_some(methods::VDI2230_SERVICE_TORSION)
+                .and_then(Caution::of_method),
+        )
     }
 
     /// The working, after that of the tightening.
@@ -120,7 +123,7 @@ impl ServiceStress {
                 )
                 .with("sigmaz", self.tension)
                 .with("taul", self.torsion)
-                .source("von Mises"),
+                .source(methods::VON_MISES),
             )
     }
 }

@@ -7,8 +7,10 @@ use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD, PropertyClass};
+use crate::source::Method;
 use crate::source::Provenance;
 use crate::strength::shear::{AiscEdition, en_tensile_strength, en_yield_strength};
+use crate::tables::methods;
 use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
 use crate::tables::stock_thread;
 use crate::thread::Thread;
@@ -232,13 +234,13 @@ impl PreloadAim {
 }
 
 impl PreloadTarget {
-    const fn source(self) -> &'static str {
+    const fn source(self) -> &'static Method {
         match self {
-            Self::Reusable | Self::Permanent => "Shigley, 9th ed., Eq. 8-31",
-            Self::JuvinallMarshek => "Juvinall and Marshek",
-            Self::AiscJ31 { .. } => "AISC 360, Table J3.1",
-            Self::En1993 => "EN 1993-1-8:2005, 3.6.1 and Table 3.1",
-            Self::En1993German => "German national annex of EN 1993-1-8",
+            Self::Reusable | Self::Permanent => methods::SHIGLEY_9TH_ED_EQ_8_31,
+            Self::JuvinallMarshek => methods::JUVINALL_AND_MARSHEK,
+            Self::AiscJ31 { .. } => methods::AISC_360_TABLE_J3_1,
+            Self::En1993 => methods::EN_1993_1_8_2005_3_6_1_AND_TABLE_3_1,
+            Self::En1993German => methods::GERMAN_NATIONAL_ANNEX_OF_EN_1993_1_8,
         }
     }
 

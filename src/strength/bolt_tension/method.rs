@@ -4,8 +4,10 @@ use core::fmt;
 
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
+use crate::source::Method;
 use crate::strength::check::Level;
 use crate::strength::shear::{AiscEdition, ReductionNeed, ReductionNeeds, is_a307};
+use crate::tables::methods;
 
 /// Shape of the head of a bolt, as far as it changes what the bolt bears in tension.
 ///
@@ -32,7 +34,7 @@ pub enum HeadShape {
 ///
 /// ```
 /// use shankline::strength::bolt_tension::TensionMethod;
-/// assert_eq!(TensionMethod::Proof { design_factor: 1.2 }.name(), "proof load");
+/// assert_eq!(TensionMethod::Proof { design_factor: 1.2 }.method().citation, "proof load");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
@@ -99,18 +101,18 @@ impl TensionMethod {
     /// assert_eq!(TensionMethod::En1993.to_string(), "EN 1993-1-8:2005 Table 3.4, tension");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::Proof { .. } => "proof load",
+            Self::Proof { .. } => methods::PROOF_LOAD,
             Self::Aisc360 { edition } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.6, tension",
-                AiscEdition::E2010 => "AISC 360-10 J3.6, tension",
-                AiscEdition::E2016 => "AISC 360-16 J3.6, tension",
-                AiscEdition::E2022 => "AISC 360-22 J3.7, tension",
+                AiscEdition::E2005 => methods::AISC_360_05_J3_6_TENSION,
+                AiscEdition::E2010 => methods::AISC_360_10_J3_6_TENSION,
+                AiscEdition::E2016 => methods::AISC_360_16_J3_6_TENSION,
+                AiscEdition::E2022 => methods::AISC_360_22_J3_7_TENSION,
             },
-            Self::En1993 => "EN 1993-1-8:2005 Table 3.4, tension",
-            Self::Bs5950Simple => "BS 5950-1:2000 6.3.4.2, simple method",
-            Self::Bs5950Exact => "BS 5950-1:2000 6.3.4.3, exact method",
+            Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4_TENSION,
+            Self::Bs5950Simple => methods::BS_5950_1_2000_6_3_4_2_SIMPLE_METHOD,
+            Self::Bs5950Exact => methods::BS_5950_1_2000_6_3_4_3_EXACT_METHOD,
         }
     }
 
@@ -167,6 +169,6 @@ impl TensionMethod {
 
 impl fmt::Display for TensionMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }

@@ -7,6 +7,7 @@ use alloc::{format, string::String, vec::Vec};
 use super::{BoltForce, ElasticGroup, GroupTension, InstantaneousCentre};
 use crate::derivation::{Derivation, Step};
 use crate::error::Amount;
+use crate::tables::methods;
 use crate::units::{Area, Force, Length, Torque, from_base, inches};
 
 /// One term of a sum: its formula, the symbols in it, its value in SI base units.
@@ -116,7 +117,7 @@ impl ElasticGroup {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let source = "Shigley, 9th ed., Eq. 8-57";
+        let source = methods::SHIGLEY_9TH_ED_EQ_8_57;
         let pattern = &self.pattern;
         let mut derivation = Derivation::new("Bolt group by the elastic vector method")
             .step(Step::given("force to the right", "Px", self.load.force_x))
@@ -230,7 +231,7 @@ impl InstantaneousCentre {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let source = "Crawford and Kulak; AISC Manual, Part 7";
+        let source = methods::CRAWFORD_AND_KULAK_AISC_MANUAL_PART_7;
         let mut derivation = Derivation::new("Bolt group by its instantaneous centre")
             .step(Step::given("force to the right", "Px", self.load.force_x))
             .step(Step::given("force up", "Py", self.load.force_y))

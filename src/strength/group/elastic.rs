@@ -6,6 +6,7 @@ use super::load::{BoltForce, PlaneLoad, PlaneResultant};
 use super::pattern::{BoltPattern, Point};
 use crate::error::{Error, LONGEST};
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::{Force, Length, from_base};
 
 /// Forces on the bolts by the elastic vector method; see [`BoltPattern::elastic`].
@@ -143,7 +144,13 @@ impl ElasticGroup {
         let (bolt, force) = self.pattern.governing(self.governing, &self.forces)?;
         let resistance = bolt.relative_area * resistance;
         let place = Place::Bolt(self.governing.saturating_add(1));
-        let check = Check::new(Mode::BoltShear, place, force.resultant, resistance, level)?;
-        Ok(check.by("elastic vector method (Shigley, 9th ed., Eq. 8-57)"))
+        Check::new(
+            Mode::BoltShear,
+            place,
+            force.resultant,
+            resistance,
+            level,
+            methods::ELASTIC_VECTOR,
+        )
     }
 }

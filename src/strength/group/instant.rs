@@ -9,6 +9,7 @@ use super::solve::{FARTHEST, Solution, Vector, curve, displacement, ultimate};
 use crate::error::{Error, positive};
 use crate::math::{hypot, sqrt};
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::{Force, INCH, Length, Torque, from_base};
 
 /// The load-deformation curve of a bolt in shear and bearing.
@@ -280,13 +281,13 @@ impl InstantaneousCentre {
     /// ```
     pub fn check(&self, resistance: Force, level: Level) -> Result<Check, Error> {
         let place = Place::Bolt(self.governing.saturating_add(1));
-        let check = Check::new(
+        Check::new(
             Mode::BoltShear,
             place,
             self.strength_needed,
             resistance,
             level,
-        )?;
-        Ok(check.by("instantaneous centre (Crawford and Kulak; AISC Manual, Part 7)"))
+            methods::INSTANTANEOUS_CENTRE,
+        )
     }
 }

@@ -6,7 +6,9 @@ use super::load::{BoltForce, PlaneLoad};
 use super::pattern::{BoltPattern, coordinate};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, positive};
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::{Force, Length, Torque, from_base};
 
 /// Where bolts feel nothing of a moment out of the plane.
@@ -43,10 +45,10 @@ pub enum NeutralAxis {
 }
 
 impl NeutralAxis {
-    pub(super) const fn method(self) -> &'static str {
+    pub(super) const fn method(self) -> &'static Method {
         match self {
-            Self::Centroid => "bolt tension about the centroid (Salmon and Johnson)",
-            Self::LowestEdge { .. } => "bolt tension about the lowest edge (Bhandari, Example 7.6)",
+            Self::Centroid => methods::TENSION_ABOUT_CENTROID,
+            Self::LowestEdge { .. } => methods::TENSION_ABOUT_EDGE,
         }
     }
 }
@@ -139,12 +141,7 @@ impl BoltPattern {
         positive("moment out of the plane", moment)?;
         let shears = self.elastic(loads)?.forces;
         let (axis_y, caution) = match axis {
-            NeutralAxis::Centroid => {
-                let caution = Caution::MethodFromMemory {
-                    method: axis.method(),
-                };
-                (self.centroid().y, Some(caution))
-            }
+            NeutralAxis::Centroid => (self.centroid().y, Caution::of_method(axis.method())),
             NeutralAxis::LowestEdge { y } => (coordinate("height of the edge", y)?, None),
         };
         if matches!(axis, NeutralAxis::LowestEdge { .. })
@@ -217,7 +214,14 @@ impl GroupTension {
         let (bolt, tension) = self.pattern.governing(self.governing, &self.tensions)?;
         let resistance = bolt.relative_area * resistance;
         let place = Place::Bolt(self.governing.saturating_add(1));
-        let check = Check::new(Mode::BoltTension, place, tension, resistance, level)?;
-        Ok(check.by(self.axis.method()).warned(self.cautions.clone()))
+        let check = Check::new(
+            Mode::BoltTension,
+            place,
+            tension,
+            resistance,
+            level,
+            self.axis.method(),
+        )?;
+        Ok(check.warned(self.cautions.clone()))
     }
 }

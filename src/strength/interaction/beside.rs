@@ -6,6 +6,7 @@ use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::math;
 use crate::parts::Zone;
 use crate::strength::stressed::sane_force;
+use crate::tables::methods;
 use crate::units::{Force, Ratio};
 
 /// Which of both loads is given.
@@ -312,9 +313,9 @@ impl LoadBeside {
         Derivation::new(title)
             .step(
                 Step::given(alloc::format!("{what} over its resistance"), symbol, g)
-                    .source("check of it alone"),
+                    .source(methods::CHECKED_ALONE),
             )
-            .step(step.source(self.rule.name()))
+            .step(step.source(self.rule.method()))
             .step(
                 Step::new(
                     "load that is left",

@@ -5,11 +5,13 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_stress};
 use crate::math;
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::thread::area::circle;
 use crate::units::{Area, Force, Length, Stress, Torque};
 
-pub(crate) const METHOD: &str = "EN 1993-1-8:2005 Table 3.10";
+pub(crate) const METHOD: &Method = methods::EN_1993_1_8_2005_TABLE_3_10;
 /// Partial factor of pins in shear, recommended value.
 const GAMMA_M2: f64 = 1.25;
 
@@ -207,8 +209,9 @@ pub(crate) fn around_pin(
         load,
         resistance,
         Level::Design,
+        METHOD,
     )?;
-    Ok((check.by(METHOD), derivation))
+    Ok((check, derivation))
 }
 
 /// Ends and sides of a plate around a pin, EN 1993-1-8 Table 3.9, type A, recalled: past the edge of the hole there
@@ -235,12 +238,11 @@ pub(crate) fn en_1993_lug(
             wanted,
             distance,
             Level::Design,
+            methods::EN_1993_1_8_2005_TABLE_3_9_TYPE_A,
         )?;
-        let recalled = Caution::MethodFromMemory {
-            method: "EN 1993-1-8 Table 3.9, ends and sides of plates around pins",
-        };
-        let check = check.by("EN 1993-1-8:2005 Table 3.9, type A");
-        Ok(Some(check.warned(Cautions::default().with(Some(recalled)))))
+        let recalled =
+            Caution::of_method(methods::EN_1993_1_8_TABLE_3_9_ENDS_AND_SIDES_OF_PLATES_AROUND_PINS);
+        Ok(Some(check.warned(Cautions::default().with(recalled))))
     };
     Ok([
         check(distances[0], 2.0 / 3.0)?,
@@ -274,15 +276,23 @@ impl EnPin {
         let design = Level::Design;
         let bolt = Place::Bolt(1);
         Ok([
-            Check::new(Mode::Combined, bolt, load, self.combined, design)?,
-            Check::new(Mode::BoltShear, bolt, half, self.shear_plane, design)?,
-            Check::new(Mode::BoltBending, bolt, moment, self.moment, design)?,
+            Check::new(Mode::Combined, bolt, load, self.combined, design, METHOD)?,
+            Check::new(
+                Mode::BoltShear,
+                bolt,
+                half,
+                self.shear_plane,
+                design,
+                METHOD,
+            )?,
+            Check::new(Mode::BoltBending, bolt, moment, self.moment, design, METHOD)?,
             Check::new(
                 Mode::Bearing,
                 Place::Ply(2),
                 load,
                 self.inner_bearing,
                 design,
+                METHOD,
             )?,
             Check::new(
                 Mode::Bearing,
@@ -290,9 +300,9 @@ impl EnPin {
                 load,
                 self.outer_bearing,
                 design,
+                METHOD,
             )?,
-        ]
-        .map(|check| check.by(METHOD)))
+        ])
     }
 
     /// Of the design checks the one that governs.
@@ -354,7 +364,7 @@ impl EnPin {
                 .with("a", joint.outer)
                 .with("b", joint.inner)
                 .with("c", joint.gap)
-                .source("EN 1993-1-8:2005 Figure 3.11"),
+                .source(methods::EN_1993_1_8_2005_FIGURE_3_11),
             )
             .step(
                 Step::new("area of the pin", "A", "pi / 4 * d^2", self.area)

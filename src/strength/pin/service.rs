@@ -4,12 +4,14 @@ use super::en_1993::{EnPin, METHOD};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::math;
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::{Force, Length, Stress, megapascals};
 
 /// Modulus of elasticity of steel, EN 1993-1-1 3.2.6.
 const STEEL: Stress = megapascals(210e3);
-const CONTACT: &str = "EN 1993-1-8:2005 Eq. 3.14 to 3.16";
+const CONTACT: &Method = methods::EN_1993_1_8_2005_EQ_3_14_TO_3_16;
 
 impl EnPin {
     /// Bending and bearing of a replaceable pin in service: 0.8 Wel fyp and 0.6 t d fy, over gM6,ser = 1.0.
@@ -59,10 +61,17 @@ impl EnPin {
                 moment,
                 self.service_moment,
                 level,
+                METHOD,
             )?,
-            Check::new(Mode::Bearing, ply, load, self.service_bearing, level)?,
-        ]
-        .map(|check| check.by(METHOD)))
+            Check::new(
+                Mode::Bearing,
+                ply,
+                load,
+                self.service_bearing,
+                level,
+                METHOD,
+            )?,
+        ])
     }
 
     /// Contact stress of a replaceable pin in its hole, of steel on steel:
@@ -96,14 +105,14 @@ impl EnPin {
     /// ```
     pub fn contact_check(&self, service: Force, hole: Length) -> Result<Check, Error> {
         let stress = self.contact_stress(service, hole)?;
-        let check = Check::new(
+        Check::new(
             Mode::Bearing,
             Place::Joint,
             stress,
             2.5 * self.weaker_yield(),
             Level::Allowable,
-        )?;
-        Ok(check.by(CONTACT))
+            CONTACT,
+        )
     }
 
     fn contact_stress(&self, service: Force, hole: Length) -> Result<Stress, Error> {
@@ -163,13 +172,13 @@ impl EnPin {
         let mut derivation = Derivation::new("Replaceable pin in service")
             .step(
                 Step::given("characteristic load", "F", service)
-                    .source("load on the joint, without load factors"),
+                    .source(methods::LOAD_ON_THE_JOINT_WITHOUT_LOAD_FACTORS),
             )
             .step(
                 Step::new("moment in service", "M", "F / 2 * e", moment)
                     .with("F", service)
                     .with("e", self.joint.arm())
-                    .source("EN 1993-1-8:2005 Figure 3.11"),
+                    .source(methods::EN_1993_1_8_2005_FIGURE_3_11),
             )
             .step(
                 Step::new(

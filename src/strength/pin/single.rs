@@ -11,13 +11,15 @@ use core::f64::consts::PI;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::math;
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::thread::area::circle;
 use crate::units::{Force, Length, Stress, Torque, from_base};
 
-const LOAD: &str = "load on the joint";
-const EN: &str = "EN 1993-1-8:2005 Table 3.10, moment by statics";
-const YIELD: &str = "machine design, yield of the outer fibre, moment by statics";
+const LOAD: &Method = methods::LOAD_ON_THE_JOINT;
+const EN: &Method = methods::EN_1993_1_8_2005_TABLE_3_10_MOMENT_BY_STATICS;
+const YIELD: &Method = methods::BENDING_YIELD_STATICS;
 
 /// What is assumed of head and nut of a bolt in single shear.
 ///
@@ -317,14 +319,20 @@ impl SingleShearBending {
             Level::Design => {
                 return Err(Error::NoValue {
                     quantity: "design resistance",
-                    subject: YIELD.into(),
+                    subject: YIELD.citation.into(),
                     reason: "the method compares service loads",
                 });
             }
         };
         let place = Place::Bolt(1);
-        let check = Check::new(Mode::BoltBending, place, self.stress, resistance, level)?;
-        Ok(check.by(YIELD))
+        Check::new(
+            Mode::BoltBending,
+            place,
+            self.stress,
+            resistance,
+            level,
+            YIELD,
+        )
     }
 
     /// Checks moment and shear against the section of a pin by EN 1993-1-8 Table 3.10, design loads: bending
@@ -358,10 +366,9 @@ impl SingleShearBending {
         let used = math::hypot((self.moment / moment).value, (self.load / shear).value);
         let (place, level) = (Place::Bolt(1), Level::Design);
         Ok([
-            Check::new(Mode::BoltBending, place, self.moment, moment, level)?,
-            Check::new(Mode::Combined, place, used, 1.0, level)?,
-        ]
-        .map(|check| check.by(EN)))
+            Check::new(Mode::BoltBending, place, self.moment, moment, level, EN)?,
+            Check::new(Mode::Combined, place, used, 1.0, level, EN)?,
+        ])
     }
 
     fn en_resistances(
@@ -398,8 +405,8 @@ impl SingleShearBending {
     pub fn derivation(&self) -> Derivation {
         let joint = &self.joint;
         let (formula, source) = match self.ends {
-            BoltEnds::Free => ("F * e", "statics: ends free to tilt"),
-            BoltEnds::Clamped => ("F * e / 2", "statics: both ends clamped, S shape"),
+            BoltEnds::Free => ("F * e", methods::STATICS_ENDS_FREE_TO_TILT),
+            BoltEnds::Clamped => ("F * e / 2", methods::STATICS_BOTH_ENDS_CLAMPED_S_SHAPE),
         };
         Derivation::new("Bolt in single shear, bending")
             .step(Step::given("load on the bolt", "F", self.load).source(LOAD))
@@ -408,7 +415,7 @@ impl SingleShearBending {
                     .with("t1", joint.first)
                     .with("g", joint.gap)
                     .with("t2", joint.second)
-                    .source("statics of plies that bear evenly"),
+                    .source(methods::STATICS_OF_PLIES_THAT_BEAR_EVENLY),
             )
             .step(
                 Step::new("moment in the bolt", "M", formula, self.moment)
@@ -420,7 +427,7 @@ impl SingleShearBending {
                 Step::new("bending stress", "sb", "32 * M / (pi * d^3)", self.stress)
                     .with("M", self.moment)
                     .with("d", joint.diameter)
-                    .source("Shigley, 9th ed., Eq. 3-24"),
+                    .source(methods::SHIGLEY_9TH_ED_EQ_3_24),
             )
     }
 
@@ -456,7 +463,7 @@ impl SingleShearBending {
                 )
                 .with("d", self.joint.diameter)
                 .with("fyp", pin_yield)
-                .source("EN 1993-1-8:2005 Table 3.10"),
+                .source(methods::EN_1993_1_8_2005_TABLE_3_10),
             )
             .step(
                 Step::new(
@@ -467,7 +474,7 @@ impl SingleShearBending {
                 )
                 .with("d", self.joint.diameter)
                 .with("fup", pin_tensile)
-                .source("EN 1993-1-8:2005 Table 3.10"),
+                .source(methods::EN_1993_1_8_2005_TABLE_3_10),
             )
             .step(
                 Step::new(

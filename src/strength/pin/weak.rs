@@ -5,6 +5,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::math;
+use crate::tables::methods;
 use crate::units::{Force, Length, Stress, Torque};
 
 /// A pin too weak in bending for plies bearing evenly: they bear only next to the shear faces.
@@ -144,9 +145,7 @@ impl WeakPin {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        Cautions::default().with(Some(Caution::MethodFromMemory {
-            method: "the lug method for weak pins",
-        }))
+        Cautions::default().with(Caution::of_method(methods::WEAK_PIN))
     }
 
     /// The working.
@@ -172,7 +171,7 @@ impl WeakPin {
                 .with("Fi", self.inner_bearing)
                 .with("c", self.joint.gap)
                 .with("M", self.moment)
-                .source("equilibrium of bearing blocks at the shear faces"),
+                .source(methods::EQUILIBRIUM_OF_BEARING_BLOCKS_AT_THE_SHEAR_FACES),
         )
     }
 }

@@ -3,10 +3,12 @@
 use super::PinJoint;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::units::{Force, Stress, Torque};
 
-const METHOD: &str = "machine design, yield of the outer fibre";
+const METHOD: &Method = methods::BENDING_YIELD;
 
 /// A pin whose outer fibre just yields, and what is left of that by a design factor.
 ///
@@ -114,14 +116,20 @@ impl YieldingPin {
             Level::Design => {
                 return Err(Error::NoValue {
                     quantity: "design resistance",
-                    subject: METHOD.into(),
+                    subject: METHOD.citation.into(),
                     reason: "the method compares service loads",
                 });
             }
         };
         let moment = self.joint.moment(load)?;
-        Check::new(Mode::BoltBending, Place::Bolt(1), moment, resistance, level)
-            .map(|check| check.by(METHOD))
+        Check::new(
+            Mode::BoltBending,
+            Place::Bolt(1),
+            moment,
+            resistance,
+            level,
+            METHOD,
+        )
     }
 
     /// The working, to the allowable moment.
@@ -146,13 +154,13 @@ impl YieldingPin {
                 .with("a", joint.outer)
                 .with("b", joint.inner)
                 .with("c", joint.gap)
-                .source("statics of plies that bear evenly"),
+                .source(methods::STATICS_OF_PLIES_THAT_BEAR_EVENLY),
             )
             .step(
                 Step::new("moment at yield", "My", "pi / 32 * d^3 * Sy", self.nominal)
                     .with("d", joint.diameter)
                     .with("Sy", self.yield_strength)
-                    .source("Shigley, 9th ed., Eq. 3-24"),
+                    .source(methods::SHIGLEY_9TH_ED_EQ_3_24),
             )
             .step(
                 Step::new("allowable moment", "Ma", "My / n", self.allowable)

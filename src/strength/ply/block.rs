@@ -3,7 +3,9 @@
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::tables::methods;
 use crate::units::{Area, Force, Length, Stress};
 use core::fmt;
 
@@ -58,21 +60,21 @@ impl BlockMethod {
     ///
     /// ```
     /// use shankline::strength::ply::BlockMethod;
-    /// assert_eq!(BlockMethod::En1993 { eccentric: true }.name(), "EN 1993-1-8:2005 3.10.2");
+    /// assert_eq!(BlockMethod::En1993 { eccentric: true }.method().citation, "EN 1993-1-8:2005 3.10.2");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::Aisc360 { .. } => "AISC 360 J4.3",
-            Self::AiscLrfd1999 => "AISC LRFD 1999 J4.3",
-            Self::En1993 { .. } => "EN 1993-1-8:2005 3.10.2",
+            Self::Aisc360 { .. } => methods::AISC_360_J4_3,
+            Self::AiscLrfd1999 => methods::AISC_LRFD_1999_J4_3,
+            Self::En1993 { .. } => methods::EN_1993_1_8_2005_3_10_2,
         }
     }
 }
 
 impl fmt::Display for BlockMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 
@@ -294,8 +296,15 @@ impl BlockResistance {
     /// ```
     pub fn check(&self, load: Force, level: Level, ply: usize) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
-        let check = Check::new(Mode::BlockShear, Place::Ply(ply), load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        let check = Check::new(
+            Mode::BlockShear,
+            Place::Ply(ply),
+            load,
+            resistance,
+            level,
+            self.method.method(),
+        )?;
+        Ok(check.warned(self.cautions()))
     }
 
     /// What the user must be told.
@@ -332,9 +341,11 @@ impl BlockResistance {
         };
         let limited =
             self.method == BlockMethod::AiscLrfd1999 && self.shear + self.tension < unlimited;
-        Cautions::default().with(limited.then_some(Caution::MethodFromMemory {
-            method: "AISC LRFD 1999 J4.3, at most 0.6 Fu Anv + Fu Ant",
-        }))
+        Cautions::default().with(
+            limited
+                .then_some(methods::AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT)
+                .and_then(Caution::of_method),
+        )
     }
 
     /// The working.
@@ -361,7 +372,7 @@ impl BlockResistance {
                     .with("Fy", fy)
                     .with("Anv", net_shear)
                     .with("Agv", gross_shear)
-                    .source(self.method.name()),
+                    .source(self.method.method()),
             )
             .step(
                 Step::new("tension face", "T", self.tension_formula, self.tension)
@@ -516,8 +527,6 @@ impl Stagger {
     /// ```
     #[must_use]
     pub fn cautions() -> Cautions {
-        Cautions::default().with(Some(Caution::MethodFromMemory {
-            method: "s^2 / (4 g) for staggered holes",
-        }))
+        Cautions::default().with(Caution::of_method(methods::STAGGER))
     }
 }

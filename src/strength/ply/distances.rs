@@ -6,6 +6,7 @@ use super::{Ply, PlyMethod, PlyNeed};
 use crate::caution::Cautions;
 use crate::error::Error;
 use crate::parts::SAME_LENGTH;
+use crate::source::Method;
 use crate::strength::shear::AiscEdition;
 use crate::units::Length;
 use alloc::vec::Vec;
@@ -287,7 +288,8 @@ pub struct DistanceFinding {
     /// How it stands.
     pub standing: DistanceStanding,
     /// Document and clause.
-    pub clause: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub clause: &'static Method,
     /// What was recalled and not read.
     pub cautions: Cautions,
 }
@@ -320,7 +322,7 @@ pub struct PlyDistances {
 struct Limit {
     length: Length,
     standing: DistanceStanding,
-    clause: &'static str,
+    clause: &'static Method,
     cautions: Cautions,
 }
 
@@ -331,7 +333,7 @@ struct Limits {
     least: Vec<Limit>,
     greatest: Vec<Limit>,
     /// No limit is known: undecided by this clause.
-    unknown: Option<&'static str>,
+    unknown: Option<&'static Method>,
 }
 
 impl Ply {

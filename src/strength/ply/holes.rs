@@ -7,6 +7,7 @@ use crate::strength::shear::AiscEdition;
 use crate::strength::slip::SlipHole;
 use crate::tables::en_holes::EnHole;
 use crate::tables::holes::{ClearanceHole, HoleFit, StructuralHole};
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Length, millimetres};
 
@@ -363,10 +364,8 @@ impl Hole {
             (Err(_), Some(row)) if small => row,
             _ => return HoleClass::NotGiven("EN 1090-2 Table 11 has no such bolt"),
         };
-        let recalled = Caution::MethodFromMemory {
-            method: "EN 1090-2 Table 11, bolts under M12",
-        };
-        let cautions = row.cautions().with(small.then_some(recalled));
+        let recalled = small.then_some(methods::EN_1090_2_TABLE_11_BOLTS_UNDER_M12);
+        let cautions = row.cautions().with(recalled.and_then(Caution::of_method));
         // EN 1993-1-8 3.6.1(5): M12 and M14 may have 2 mm.
         let two = d + millimetres(2.0);
         let normal = d + row.normal_clearance;

@@ -4,8 +4,10 @@ use super::HoleKind;
 use super::modes::factor;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::source::Method;
 use crate::strength::check::Mode;
 use crate::strength::shear::AiscEdition;
+use crate::tables::methods;
 use core::fmt;
 
 /// A published method for plies.
@@ -77,50 +79,50 @@ impl PlyMethod {
     /// ```
     /// use shankline::strength::ply::PlyMethod;
     /// let shop = PlyMethod::MachineDesign { design_factor: 2.0 };
-    /// assert_eq!(shop.name(), "machine design, yield of the ply");
+    /// assert_eq!(shop.method().citation, "machine design, yield of the ply");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
-            Self::MachineDesign { .. } => "machine design, yield of the ply",
+            Self::MachineDesign { .. } => methods::PLY_YIELD,
             Self::Aisc360 { edition, .. } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.10, D2",
-                AiscEdition::E2010 => "AISC 360-10 J3.10, D2",
-                AiscEdition::E2016 => "AISC 360-16 J3.10, D2",
-                AiscEdition::E2022 => "AISC 360-22 J3.11, D2",
+                AiscEdition::E2005 => methods::AISC_360_05_J3_10_D2,
+                AiscEdition::E2010 => methods::AISC_360_10_J3_10_D2,
+                AiscEdition::E2016 => methods::AISC_360_16_J3_10_D2,
+                AiscEdition::E2022 => methods::AISC_360_22_J3_11_D2,
             },
-            Self::En1993 => "EN 1993-1-8:2005 Table 3.4, bearing",
-            Self::MilHdbk5 { .. } => "MIL-HDBK-5, bearing",
+            Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4_BEARING,
+            Self::MilHdbk5 { .. } => methods::MIL_HDBK_5_BEARING,
         }
     }
 
     pub(super) fn cautions(self, mode: Mode, hole: HoleKind) -> Cautions {
         let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
         let recalled = match self {
-            Self::Aisc360 { .. } if section => Some("AISC 360 D2"),
+            Self::Aisc360 { .. } if section => Some(methods::AISC_360_D2),
             Self::Aisc360 { .. } if hole == HoleKind::LongSlotAcross => {
-                Some("AISC 360 J3.10, 2.0 and 1.0 of long slots")
+                Some(methods::AISC_360_J3_10_2_0_AND_1_0_OF_LONG_SLOTS)
             }
             Self::Aisc360 {
                 deformation_matters: false,
                 ..
-            } => Some("AISC 360 J3.10, 3.0 and 1.5"),
+            } => Some(methods::AISC_360_J3_10_3_0_AND_1_5),
             Self::Aisc360 {
                 edition: AiscEdition::E2016,
                 ..
-            } => Some("AISC 360-16 J3.10"),
+            } => Some(methods::AISC_360_16_J3_10),
             Self::Aisc360 {
                 edition: AiscEdition::E2022,
                 ..
-            } => Some("AISC 360-22 J3.11"),
+            } => Some(methods::AISC_360_22_J3_11),
             _ => None,
         };
-        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
+        Cautions::default().with(recalled.and_then(Caution::of_method))
     }
 }
 
 impl fmt::Display for PlyMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }

@@ -5,7 +5,9 @@ use core::fmt;
 
 use super::{HoleKind, Ply, PlyBolt, PlyMethod, PlyResistance};
 use crate::error::{Allowed, Error, out_of_range};
+use crate::source::Method;
 use crate::strength::check::{Mode, Resistance};
+use crate::tables::methods;
 use crate::units::{Area, Length, Stress, inches};
 
 /// The modes of a ply and of the bolt in it, in the order they are given.
@@ -19,9 +21,9 @@ pub(super) const MODES: [Mode; 5] = [
 
 /// EN 1993-1-8, 3.6.1(10): the most a ply bears in a single lap with one row of bolts, over fu d t.
 const SINGLE_LAP: f64 = 1.5;
-pub(super) const SINGLE_LAP_CLAUSE: &str =
-    "EN 1993-1-8:2005 3.6.1(10), single lap, one row of bolts";
-const WITHOUT_SLIP_CLAUSE: &str = "EN 1993-1-1:2005 6.2.3(4), category C, recalled";
+pub(super) const SINGLE_LAP_CLAUSE: &Method =
+    methods::EN_1993_1_8_2005_3_6_1_10_SINGLE_LAP_ONE_ROW_OF_BOLTS;
+const WITHOUT_SLIP_CLAUSE: &Method = methods::EN_1993_1_1_2005_6_2_3_4_CATEGORY_C_RECALLED;
 
 /// What a mode or a code needs to know of a ply and was not told.
 ///
@@ -501,11 +503,13 @@ impl Geometry {
 }
 
 /// The clause a mode follows, where that is not the one the method is named by.
-const fn clause(method: PlyMethod, mode: Mode) -> &'static str {
+const fn clause(method: PlyMethod, mode: Mode) -> &'static Method {
     match (method, mode) {
-        (PlyMethod::MachineDesign { .. }, Mode::BoltBearing) => "machine design, yield of the bolt",
-        (PlyMethod::En1993, Mode::NetSection | Mode::GrossSection) => "EN 1993-1-1:2005 6.2.3",
-        _ => method.name(),
+        (PlyMethod::MachineDesign { .. }, Mode::BoltBearing) => methods::BOLT_BEARING_YIELD,
+        (PlyMethod::En1993, Mode::NetSection | Mode::GrossSection) => {
+            methods::EN_1993_1_1_2005_6_2_3
+        }
+        _ => method.method(),
     }
 }
 

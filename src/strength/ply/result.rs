@@ -39,8 +39,9 @@ impl PlyResistance {
             load,
             self.resistance.at(level)?,
             level,
+            self.clause,
         )?;
-        Ok(check.by(self.clause).warned(self.cautions()))
+        Ok(check.warned(self.cautions()))
     }
 
     /// What the user must be told.
@@ -148,7 +149,7 @@ impl PlyResistance {
         let formula = alloc::format!("ch * min({}) * min({})", k1.join(", "), alpha.join(", "));
         let step = Step::new("coefficient ch k1 ab", "c", formula, self.coefficient)
             .with("ch", hole)
-            .source(self.method.name());
+            .source(self.method.method());
         let step = terms
             .into_iter()
             .fold(step, |step, (symbol, value)| step.with(symbol, value));

@@ -11,6 +11,7 @@ use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::strength::check::Resistance;
 use crate::strength::section::Origins;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Area, Force, Stress};
 
@@ -138,7 +139,7 @@ impl BoltShear {
             .origins
             .steps(
                 derivation,
-                self.method.name(),
+                self.method.method(),
                 "shear stress of the weakest plane",
                 "F",
             )
@@ -156,7 +157,7 @@ impl BoltShear {
                 Step::new("nominal resistance", "Rn", "n * R1", self.nominal)
                     .with("n", self.planes)
                     .with("R1", self.plane_nominal)
-                    .source("statics: equal shares"),
+                    .source(methods::STATICS_EQUAL_SHARES),
             );
         let levels = Resistance {
             nominal: Some(self.nominal),

@@ -248,8 +248,15 @@ impl ShearResistance {
             PlaneRule::Sum => Place::Bolt(1),
         };
         let resistance = self.resistance.at(level)?;
-        let check = Check::new(Mode::BoltShear, place, load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        let check = Check::new(
+            Mode::BoltShear,
+            place,
+            load,
+            resistance,
+            level,
+            self.method.method(),
+        )?;
+        Ok(check.warned(self.cautions()))
     }
 }
 

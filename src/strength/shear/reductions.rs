@@ -7,6 +7,8 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::material::{BoltGrade, PropertyClass};
+use crate::source::Method;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Length, inches, millimetres};
 
@@ -78,7 +80,7 @@ impl Factor {
         derivation: Derivation,
         what: &'static str,
         symbol: &'static str,
-        source: &'static str,
+        source: Option<&'static Method>,
         terms: &[(&'static str, Length)],
     ) -> Derivation {
         if self.value >= 1.0 {
@@ -91,7 +93,10 @@ impl Factor {
                 step = step.with(symbol, length);
             }
         }
-        derivation.step(step.source(source))
+        if let Some(source) = source {
+            step = step.source(source);
+        }
+        derivation.step(step)
     }
 }
 
@@ -218,7 +223,7 @@ impl ConnectionFacts {
                 factors.clearance,
                 "for the wide hole",
                 "kc",
-                "EN 1993-1-8:2005 3.6.1(5)",
+                Some(methods::EN_1993_1_8_2005_3_6_1_5),
             ),
         ] {
             derivation = factor.step(derivation, what, symbol, source, &terms);
@@ -239,26 +244,34 @@ impl ConnectionFacts {
 }
 
 /// Where a method speaks of long joints, grips and packing.
-const fn clauses(method: ShearMethod) -> [&'static str; 3] {
+const fn clauses(method: ShearMethod) -> [Option<&'static Method>; 3] {
     match method {
         ShearMethod::Aisc360 { .. } => [
-            "AISC 360 Table J3.2, end-loaded joints",
-            "AISC 360 Table J3.2, A307 bolts",
-            "AISC 360 J5, fillers",
+            Some(methods::AISC_360_TABLE_J3_2_END_LOADED_JOINTS),
+            Some(methods::AISC_360_TABLE_J3_2_A307_BOLTS),
+            Some(methods::AISC_360_J5_FILLERS),
         ],
         ShearMethod::Bs5950 => [
-            "BS 5950-1:2000 6.3.2.4",
-            "BS 5950-1:2000 6.3.2.3",
-            "BS 5950-1:2000 6.3.2.2",
+            Some(methods::BS_5950_1_2000_6_3_2_4),
+            Some(methods::BS_5950_1_2000_6_3_2_3),
+            Some(methods::BS_5950_1_2000_6_3_2_2),
         ],
         ShearMethod::Is800 => [
-            "IS 800:2007 10.3.3.1",
-            "IS 800:2007 10.3.3.2",
-            "IS 800:2007 10.3.3.3",
+            Some(methods::IS_800_2007_10_3_3_1),
+            Some(methods::IS_800_2007_10_3_3_2),
+            Some(methods::IS_800_2007_10_3_3_3),
         ],
-        ShearMethod::As4100 => ["AS 4100 Table 9.3.2.1", "", "AS 4100 9.3.2.5"],
-        ShearMethod::CsaS16 => ["CSA S16 13.12.1.2", "", ""],
-        _ => ["EN 1993-1-8:2005 3.8", "", "EN 1993-1-8:2005 3.6.1(12)"],
+        ShearMethod::As4100 => [
+            Some(methods::AS_4100_TABLE_9_3_2_1),
+            None,
+            Some(methods::AS_4100_9_3_2_5),
+        ],
+        ShearMethod::CsaS16 => [Some(methods::CSA_S16_13_12_1_2), None, None],
+        _ => [
+            Some(methods::EN_1993_1_8_2005_3_8),
+            None,
+            Some(methods::EN_1993_1_8_2005_3_6_1_12),
+        ],
     }
 }
 
@@ -423,20 +436,20 @@ pub(super) fn recalled(
         ..
     } = *applied;
     let (name, rests_on_memory) = match method {
-        ShearMethod::Aisc360 { .. } => ("AISC 360 J5.2, fillers", packing < 1.0),
-        ShearMethod::En1993 => ("EN 1993-1-8 3.8, long joints", long_joint < 1.0),
+        ShearMethod::Aisc360 { .. } => (methods::AISC_360_J5_2_FILLERS, packing < 1.0),
+        ShearMethod::En1993 => (methods::EN_1993_1_8_3_8_LONG_JOINTS, long_joint < 1.0),
         ShearMethod::Bs5950 => (
-            "BS 5950-1 6.3.2, long joints and large grips",
+            methods::BS_5950_1_6_3_2_LONG_JOINTS_AND_LARGE_GRIPS,
             long_joint < 1.0 || long_grip < 1.0,
         ),
-        ShearMethod::Is800 => ("IS 800:2007 10.3.3.1, long joints", long_joint < 1.0),
-        ShearMethod::As4100 => ("AS 4100 9.3.2, reductions", applied.product() < 1.0),
-        ShearMethod::CsaS16 => ("CSA S16 13.12.1.2, long joints", long_joint < 1.0),
-        _ => ("", false),
+        ShearMethod::Is800 => (methods::IS_800_2007_10_3_3_1_LONG_JOINTS, long_joint < 1.0),
+        ShearMethod::As4100 => (methods::AS_4100_9_3_2_REDUCTIONS, applied.product() < 1.0),
+        ShearMethod::CsaS16 => (methods::CSA_S16_13_12_1_2_LONG_JOINTS, long_joint < 1.0),
+        _ => return Cautions::default(),
     };
-    let caution = rests_on_memory.then_some(Caution::MethodFromMemory { method: name });
-    let bearing = wide_hole.then_some(Caution::MethodFromMemory {
-        method: "EN 1993-1-8 3.6.1(5), bearing in wide holes",
-    });
+    let caution = rests_on_memory.then_some(name).and_then(Caution::of_method);
+    let bearing = wide_hole
+        .then_some(methods::EN_1993_1_8_3_6_1_5_BEARING_IN_WIDE_HOLES)
+        .and_then(Caution::of_method);
     Cautions::default().with(caution).with(bearing)
 }

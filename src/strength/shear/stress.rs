@@ -7,8 +7,10 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass};
 use crate::parts::Zone;
+use crate::source::Method;
 use crate::strength::check::{Level, Resistance};
 use crate::strength::section::{Base, Section, StressOf};
+use crate::tables::methods;
 use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};
 use crate::units::{Force, Stress, ksi, megapascals};
 
@@ -169,11 +171,16 @@ impl ShearMethod {
         match self {
             Self::Aisc360 { edition } => aisc_cautions(edition, grade),
             Self::En1993 => en_cautions(grade),
-            Self::As4100 => outside(grade, "AS 4100 9.3.2.1", "ISO metric bolts", is_iso),
-            Self::Is800 => outside(grade, "IS 800:2007 10.3.3", "ISO metric bolts", is_iso),
+            Self::As4100 => outside(grade, methods::AS_4100_9_3_2_1, "ISO metric bolts", is_iso),
+            Self::Is800 => outside(
+                grade,
+                methods::IS_800_2007_10_3_3,
+                "ISO metric bolts",
+                is_iso,
+            ),
             Self::CsaS16 => outside(
                 grade,
-                "CSA S16 13.12.1.2",
+                methods::CSA_S16_13_12_1_2,
                 "ASTM structural bolts",
                 |grade| matches!(grade, BoltGrade::Astm(_)),
             ),
@@ -191,7 +198,7 @@ fn is_iso(grade: BoltGrade) -> bool {
 
 fn outside(
     grade: BoltGrade,
-    method: &'static str,
+    method: &'static Method,
     written_for: &'static str,
     covers: fn(BoltGrade) -> bool,
 ) -> Cautions {
@@ -211,17 +218,17 @@ pub(crate) fn aisc_cautions(edition: AiscEdition, grade: BoltGrade) -> Cautions 
         BoltGrade::Astm(grade) => matches!(grade.standard(), "A574" | "F593"),
     };
     let analogy = by_analogy.then_some(Caution::MaterialOutsideMethod {
-        method: "AISC 360 Table J3.2",
+        method: methods::AISC_360_TABLE_J3_2,
         written_for: "ASTM structural bolts and threaded parts",
     });
     let recalled = match edition {
         AiscEdition::E2005 | AiscEdition::E2010 => None,
-        AiscEdition::E2016 => Some("AISC 360-16 Table J3.2"),
-        AiscEdition::E2022 => Some("AISC 360-22 Table J3.2"),
+        AiscEdition::E2016 => Some(methods::AISC_360_16_TABLE_J3_2),
+        AiscEdition::E2022 => Some(methods::AISC_360_22_TABLE_J3_2),
     };
     Cautions::default()
         .with(analogy)
-        .with(recalled.map(|method| Caution::MethodFromMemory { method }))
+        .with(recalled.and_then(Caution::of_method))
 }
 
 pub(in crate::strength) fn is_a307(grade: BoltGrade) -> bool {
@@ -316,7 +323,7 @@ pub(in crate::strength) fn en_base(grade: BoltGrade) -> Result<Base, Error> {
         what: "nominal tensile strength",
         symbol: "fub",
         value: en_tensile_strength(grade)?,
-        table: Some("EN 1993-1-8:2005 Table 3.1"),
+        table: Some(methods::EN_1993_1_8_2005_TABLE_3_1),
     })
 }
 

@@ -5,6 +5,7 @@ use alloc::format;
 use super::planes::{PlaneRule, ShearResistance};
 use crate::derivation::{Derivation, Step};
 use crate::strength::check::{Level, Resistance};
+use crate::tables::methods;
 
 impl ShearResistance {
     /// The working: stress, area, what is taken off, the plane that governs, the factors.
@@ -31,7 +32,7 @@ impl ShearResistance {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let source = self.method.name();
+        let source = self.method.method();
         let product = self.reductions.product();
         let level = if self.plane.nominal.is_some() {
             Level::Nominal
@@ -66,12 +67,12 @@ impl ShearResistance {
                 Step::new(format!("{level} resistance"), "F", "V / s", whole)
                     .with("V", plane)
                     .with("s", self.governing_share)
-                    .source("statics: the plane carries the share s of the load"),
+                    .source(methods::STATICS_THE_PLANE_CARRIES_THE_SHARE_S_OF_THE_LOAD),
             ),
             PlaneRule::Sum => derivation
                 .step(
                     Step::given("resistance of the other planes", "V'", whole - plane)
-                        .source("worked as that of this plane"),
+                        .source(methods::SAME_PLANE),
                 )
                 .step(
                     Step::new(format!("{level} resistance"), "F", "V + V'", whole)

@@ -5,8 +5,10 @@ use core::fmt;
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::material::{AstmGrade, BoltGrade, PropertyClass};
+use crate::source::Method;
 use crate::strength::check::Level;
 use crate::strength::shear::AiscEdition;
+use crate::tables::methods;
 
 /// Classes of friction faces. AISC has A and B only, and calls other finishes A than EN.
 ///
@@ -117,7 +119,7 @@ impl SlipFaces {
 ///     class: SlipClass::B,
 ///     serviceability: false,
 /// };
-/// assert_eq!(method.name(), "EN 1993-1-8:2005 3.9");
+/// assert_eq!(method.method().citation, "EN 1993-1-8:2005 3.9");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(
@@ -197,16 +199,16 @@ impl SlipMethod {
     /// assert_eq!(own.to_string(), "friction as stated");
     /// ```
     #[must_use]
-    pub const fn name(self) -> &'static str {
+    pub const fn method(self) -> &'static Method {
         match self {
             Self::Aisc360 { edition, .. } => match edition {
-                AiscEdition::E2005 => "AISC 360-05 J3.8",
-                AiscEdition::E2010 => "AISC 360-10 J3.8",
-                AiscEdition::E2016 => "AISC 360-16 J3.8",
-                AiscEdition::E2022 => "AISC 360-22 J3.9",
+                AiscEdition::E2005 => methods::AISC_360_05_J3_8,
+                AiscEdition::E2010 => methods::AISC_360_10_J3_8,
+                AiscEdition::E2016 => methods::AISC_360_16_J3_8,
+                AiscEdition::E2022 => methods::AISC_360_22_J3_9,
             },
-            Self::En1993 { .. } => "EN 1993-1-8:2005 3.9",
-            Self::Stated { .. } => "friction as stated",
+            Self::En1993 { .. } => methods::EN_1993_1_8_2005_3_9,
+            Self::Stated { .. } => methods::FRICTION_STATED,
         }
     }
 
@@ -413,16 +415,17 @@ impl SlipMethod {
             Self::Aisc360 {
                 edition: AiscEdition::E2005,
                 ..
-            } => along(hole).then_some("AISC 360-05 J3.8, factors for the required strength level"),
-            Self::Aisc360 { .. } => Some("AISC 360 J3.8"),
+            } => along(hole)
+                .then_some(methods::AISC_360_05_J3_8_FACTORS_FOR_THE_REQUIRED_STRENGTH_LEVEL),
+            Self::Aisc360 { .. } => Some(methods::AISC_360_J3_8),
             Self::En1993 { class, .. } => {
                 let read =
                     matches!(class, SlipClass::A | SlipClass::B) && hole == SlipHole::Standard;
-                (!read || tension).then_some("EN 1993-1-8 3.9, classes, slots and tension")
+                (!read || tension).then_some(methods::EN_1993_1_8_3_9_CLASSES_SLOTS_AND_TENSION)
             }
             Self::Stated { .. } => None,
         };
-        Cautions::default().with(recalled.map(|method| Caution::MethodFromMemory { method }))
+        Cautions::default().with(recalled.and_then(Caution::of_method))
     }
 }
 
@@ -505,6 +508,6 @@ fn aisc_numbers(
 
 impl fmt::Display for SlipMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }

@@ -4,6 +4,7 @@ use alloc::format;
 
 use super::{SlipMethod, SlipPreload, SlipResistance};
 use crate::derivation::{Derivation, Step};
+use crate::tables::methods;
 
 impl SlipResistance {
     /// The working.
@@ -20,21 +21,24 @@ impl SlipResistance {
     /// ```
     pub fn derivation(&self) -> Derivation {
         let [design, service] = self.left;
-        let source = self.method.name();
+        let source = self.method.method();
         let (kind, symbol, mean) = match self.method {
             SlipMethod::Aisc360 { .. } => ("specified pretension", "Tb", "Du * h * "),
             SlipMethod::En1993 { .. } => ("preload", "FpC", "ks * "),
             SlipMethod::Stated { .. } => ("preload", "Fi", ""),
         };
         let known = match (self.method, self.preload) {
-            (SlipMethod::Aisc360 { .. }, _) => "AISC 360 Table J3.1",
-            (_, SlipPreload::Specified(_)) => "EN 1993-1-8:2005 3.9.1, specified preload",
-            (_, SlipPreload::Least(_)) => "least preload of the joint",
+            (SlipMethod::Aisc360 { .. }, _) => methods::AISC_360_TABLE_J3_1_SPECIFIED,
+            (_, SlipPreload::Specified(_)) => methods::EN_1993_1_8_2005_3_9_1_SPECIFIED_PRELOAD,
+            (_, SlipPreload::Least(_)) => methods::LEAST_PRELOAD,
         };
         let force = self.preload.force();
         let mut derivation = Derivation::new("Slip resistance of one bolt")
             .step(Step::given(kind, symbol, force).source(known))
-            .step(Step::given("tension on the bolt", "T", self.tension).source("load on the joint"))
+            .step(
+                Step::given("tension on the bolt", "T", self.tension)
+                    .source(methods::LOAD_ON_THE_JOINT),
+            )
             .step(Step::given("friction", "mu", self.friction).source(source));
         match self.method {
             SlipMethod::Aisc360 { .. } => {
@@ -46,7 +50,7 @@ impl SlipResistance {
             SlipMethod::En1993 { .. } => {
                 derivation = derivation.step(
                     Step::given("holes", "ks", self.joint_factor)
-                        .source("EN 1993-1-8:2005 Table 3.6"),
+                        .source(methods::EN_1993_1_8_2005_TABLE_3_6),
                 );
             }
             SlipMethod::Stated { .. } => (),

@@ -3,6 +3,7 @@
 use super::{ThreadMaterial, handbook_stress_area};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
+use crate::tables::methods;
 use crate::thread::ThreadFit;
 use crate::thread::strip::{EngagedLength, StripAreas};
 use crate::units::{Area, Force, Length, Stress};
@@ -83,7 +84,7 @@ impl MinimumEngagement {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let source = "FED-STD-H28/2; Machinery's Handbook, 24th ed.";
+        let source = methods::FED_STD_H28_2_MACHINERYS_HANDBOOK_24TH_ED;
         let areas = &self.areas;
         Derivation::new("Engagement at which the bolt breaks first")
             .step(

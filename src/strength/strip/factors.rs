@@ -3,6 +3,7 @@
 use super::{StripMethod, StrippingStrength};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::source::Method;
 use crate::units::Length;
 
 /// Factors of Alexander on the shear areas; all 1 for methods without them.
@@ -97,7 +98,7 @@ impl AlexanderFactors {
 }
 
 /// How the factors of a result follow from its nut and its ratio.
-pub(super) fn derivation(result: &StrippingStrength, source: &'static str) -> Derivation {
+pub(super) fn derivation(result: &StrippingStrength, source: &'static Method) -> Derivation {
     let (factors, areas) = (result.factors, &result.areas);
     let ratio = result.strength_ratio;
     let width = match result.method {

@@ -4,6 +4,8 @@ use alloc::string::ToString;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, positive};
+use crate::source::Method;
+use crate::tables::methods;
 use crate::tables::plies::{PlyMaterial, StrengthKind};
 use crate::tables::surface::{Kinship, PlySurfacePressure, PressureEdition, SurfacePressure};
 use crate::units::Stress;
@@ -165,21 +167,21 @@ impl SurfaceLimit {
         })
     }
 
-    /// Name of the method, for reports.
+    /// The method: publisher, edition and clause.
     ///
     /// ```
     /// use shankline::{strength::surface::SurfaceLimit, units::ksi};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(SurfaceLimit::yielding(ksi(36.0))?.name(), "yield strength of the ply, common practice");
+    /// assert_eq!(SurfaceLimit::yielding(ksi(36.0))?.method().citation, "yield strength of the ply, common practice");
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub const fn name(&self) -> &'static str {
+    pub const fn method(&self) -> &'static Method {
         match self.kind {
-            SurfaceLimitKind::Listed { row, .. } => row.edition.name(),
-            SurfaceLimitKind::Yield { .. } => "yield strength of the ply, common practice",
-            SurfaceLimitKind::Stated => "stated surface pressure",
+            SurfaceLimitKind::Listed { row, .. } => row.edition.method(),
+            SurfaceLimitKind::Yield { .. } => methods::PRESSURE_YIELD,
+            SurfaceLimitKind::Stated => methods::PRESSURE_STATED,
         }
     }
 
@@ -201,7 +203,7 @@ impl SurfaceLimit {
         match self.kind {
             SurfaceLimitKind::Listed { row, kinship } => {
                 let kin = (kinship == Kinship::Kin).then_some(Caution::MaterialOutsideMethod {
-                    method: row.edition.name(),
+                    method: row.edition.method(),
                     written_for: row.material,
                 });
                 Cautions::default().with(kin).and(row.cautions())

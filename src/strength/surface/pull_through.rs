@@ -7,7 +7,9 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::math;
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::tables::methods;
 use crate::units::{Force, Length, Stress};
 
 /// Partial factor gamma M2 of EN 1993-1-8 Table 2.1, the recommended value.
@@ -32,25 +34,25 @@ pub enum PullThroughMethod {
 }
 
 impl PullThroughMethod {
-    /// Name of the method, for reports.
+    /// The method: publisher, edition and clause.
     ///
     /// ```
     /// use shankline::strength::surface::PullThroughMethod;
     /// let method = PullThroughMethod::Statics { design_factor: 2.0 };
-    /// assert_eq!(method.name(), "punching shear at yield, by statics");
+    /// assert_eq!(method.method().citation, "punching shear at yield, by statics");
     /// ```
     #[must_use]
-    pub const fn name(&self) -> &'static str {
+    pub const fn method(&self) -> &'static Method {
         match self {
-            Self::En1993 => "EN 1993-1-8:2005 Table 3.4, punching shear",
-            Self::Statics { .. } => "punching shear at yield, by statics",
+            Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4_PUNCHING_SHEAR,
+            Self::Statics { .. } => methods::PUNCHING_STATICS,
         }
     }
 }
 
 impl fmt::Display for PullThroughMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.name())
+        f.pad(self.method().citation)
     }
 }
 
@@ -182,8 +184,15 @@ impl PullThrough {
     /// ```
     pub fn check(&self, pull: Force, place: Place, level: Level) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
-        let check = Check::new(Mode::PullThrough, place, pull, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        let check = Check::new(
+            Mode::PullThrough,
+            place,
+            pull,
+            resistance,
+            level,
+            self.method.method(),
+        )?;
+        Ok(check.warned(self.cautions()))
     }
 
     /// What the user must be told.
@@ -231,7 +240,7 @@ impl PullThrough {
                 .with(diameter, self.diameter)
                 .with("t", self.thickness)
                 .with(strength, self.strength)
-                .source(self.method.name()),
+                .source(self.method.method()),
         );
         match self.method {
             PullThroughMethod::En1993 => {

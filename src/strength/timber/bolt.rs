@@ -5,10 +5,12 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_le
 use crate::material::BoltStrength;
 use crate::math::sqrt;
 use crate::parts::SAME_LENGTH;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Length, Stress, from_base, ksi};
 
-const THREAD_RULE: &str = "NDS 2018, 12.3.7 (thread in the bearing length)";
+const THREAD_RULE: &Method = methods::NDS_2018_12_3_7_THREAD_IN_THE_BEARING_LENGTH;
 
 /// The greatest bending yield strength Fyb that NDS lets a bolt have: the mean of its least yield and tensile
 /// strength; 45 ksi where its standard has no yield strength but at least 60 ksi of tensile strength, as ASTM
@@ -213,12 +215,10 @@ pub fn nds_bearing_diameter(
     } else {
         thread.nominal_diameter()
     };
-    let caution = Caution::MethodFromMemory {
-        method: THREAD_RULE,
-    };
+    let caution = Caution::of_method(THREAD_RULE);
     Ok(BearingDiameter {
         diameter,
         threaded_member,
-        cautions: Cautions::default().with(Some(caution)),
+        cautions: Cautions::default().with(caution),
     })
 }

@@ -5,11 +5,13 @@ use alloc::vec::Vec;
 use super::rule::{Judged, Requirement};
 use super::{MemberMaterial, TimberFact, TimberMember, TimberMethod};
 use crate::error::Error;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::tables::timber::TimberKind;
 use crate::units::{Length, Ratio, degrees, from_base, inches, millimetres};
 
-const NDS_TABLES: &str = "NDS 2018, 12.5.1 and its tables";
-const EN_TABLE: &str = "EN 1995-1-1:2004, Table 8.4";
+const NDS_TABLES: &Method = methods::NDS_2018_12_5_1_AND_ITS_TABLES;
+const EN_TABLE: &Method = methods::EN_1995_1_1_2004_TABLE_8_4;
 
 /// Distances of one bolt in a timber; by the load, as those of a steel ply. Unknown ones are left out.
 ///
@@ -185,7 +187,7 @@ impl TimberDistances {
             } else {
                 along.greater(across)
             };
-            let mut rule = Requirement::new(fact, own, clause, true)?.at_least(limits.least);
+            let mut rule = Requirement::new(fact, own, clause)?.at_least(limits.least);
             if limits.full > limits.least {
                 rule = rule.full_from(limits.full);
             }
@@ -198,8 +200,8 @@ impl TimberDistances {
         let rows = self.gauge.is_some() || self.row_spread.is_some();
         let nds = matches!(method, TimberMethod::Nds { .. });
         if nds && rows && angle < degrees(90.0) {
-            let clause = "NDS 2018, 12.5.1 (outer rows of sawn timber, if it may shrink)";
-            let rule = Requirement::new(TimberFact::RowSpread, self.row_spread, clause, true)?;
+            let clause = methods::NDS_2018_12_5_1_OUTER_ROWS_OF_SAWN_TIMBER_IF_IT_MAY_SHRINK;
+            let rule = Requirement::new(TimberFact::RowSpread, self.row_spread, clause)?;
             rules.push(rule.at_most(inches(5.0)));
         }
         Ok(DistanceCheck { rules, geometry })

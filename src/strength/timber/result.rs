@@ -193,8 +193,15 @@ impl TimberResistance {
     /// ```
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
         let resistance = self.resistance.at(level)?;
-        let check = Check::new(Mode::TimberYield, Place::Joint, load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions.clone()))
+        let check = Check::new(
+            Mode::TimberYield,
+            Place::Joint,
+            load,
+            resistance,
+            level,
+            self.method.method(),
+        )?;
+        Ok(check.warned(self.cautions.clone()))
     }
 
     /// What the user must be told.

@@ -8,6 +8,8 @@ use super::{
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::math::{powf, sqrt};
+use crate::source::Method;
+use crate::tables::methods;
 use crate::units::{Angle, Force, INCH, Length, POUND_FORCE, Ratio, degrees, from_base};
 
 /// No row is longer: the powers of the formulas stay finite.
@@ -247,11 +249,10 @@ impl BoltRow {
             missing,
             cautions: Cautions::default(),
         };
-        let known = |share, method: Option<&'static str>| RowFactor {
+        let known = |share, method: Option<&'static Method>| RowFactor {
             share: Some(share),
             missing: Vec::new(),
-            cautions: Cautions::default()
-                .with(method.map(|method| Caution::MethodFromMemory { method })),
+            cautions: Cautions::default().with(method.and_then(Caution::of_method)),
         };
         let Some(bolts) = self.bolts else {
             return Ok(lacks(Vec::from([TimberFact::BoltsInRow])));
@@ -281,7 +282,7 @@ impl BoltRow {
                     side_stiffness,
                     metal: joint.members().any(TimberMember::is_steel),
                 })?;
-                let clause = "NDS 2018, Eq. 11.3-1 (group action)";
+                let clause = methods::NDS_2018_EQ_11_3_1_GROUP_ACTION;
                 Ok(known(share, Some(clause)))
             }
             TimberMethod::En1995 { .. } => {
@@ -296,7 +297,7 @@ impl BoltRow {
                 let angle = least.unwrap_or_default();
                 let effective = en_effective_bolts(bolts, pitch, diameter, angle)?;
                 let share = from_base(effective / f64::from(bolts));
-                Ok(known(share, Some("EN 1995-1-1:2004, 8.5.1.1(4)")))
+                Ok(known(share, Some(methods::EN_1995_1_1_2004_8_5_1_1_4)))
             }
         }
     }

@@ -6,6 +6,8 @@ use super::{MemberMaterial, TimberMember, TimberMethod, check_diameter};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, sane_length};
 use crate::parts::SAME_LENGTH;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::units::{Length, Ratio, inches, millimetres};
 
 /// A fact that a rule for bolts in timber asks for. `Display` gives its name in words.
@@ -173,7 +175,8 @@ pub struct Requirement {
     )]
     pub greatest: Option<Length>,
     /// Document and clause.
-    pub clause: &'static str,
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub clause: &'static Method,
     cautions: Cautions,
 }
 
@@ -182,13 +185,12 @@ impl Requirement {
     pub(super) fn new(
         fact: TimberFact,
         own: Option<Length>,
-        clause: &'static str,
-        recalled: bool,
+        clause: &'static Method,
     ) -> Result<Self, Error> {
         if let Some(own) = own {
             sane_length(name_of(fact), own)?;
         }
-        let caution = recalled.then_some(Caution::MethodFromMemory { method: clause });
+        let caution = Caution::of_method(clause);
         Ok(Self {
             fact,
             own,
@@ -329,16 +331,23 @@ impl TimberMember {
             MemberMaterial::Steel { hole, .. } => (TimberFact::PlateHole, Some(hole), true),
         };
         Ok(match method {
-            TimberMethod::Nds { .. } => Requirement::new(fact, own, "NDS 2018, 12.1.3", plate)?
-                .at_least(diameter + inches(1.0 / 32.0))
-                .at_most(diameter + inches(1.0 / 16.0)),
+            TimberMethod::Nds { .. } => {
+                let clause = if plate {
+                    methods::NDS_2018_12_1_3_HOLES_IN_STEEL
+                } else {
+                    methods::NDS_2018_12_1_3
+                };
+                Requirement::new(fact, own, clause)?
+                    .at_least(diameter + inches(1.0 / 32.0))
+                    .at_most(diameter + inches(1.0 / 16.0))
+            }
             TimberMethod::En1995 { .. } => {
                 let over = if plate {
                     millimetres(2.0).max(0.1 * diameter)
                 } else {
                     millimetres(1.0)
                 };
-                Requirement::new(fact, own, "EN 1995-1-1:2004, 10.4.3(1)", true)?
+                Requirement::new(fact, own, methods::EN_1995_1_1_2004_10_4_3_1)?
                     .at_least(diameter)
                     .at_most(diameter + over)
             }

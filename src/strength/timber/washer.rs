@@ -7,11 +7,13 @@ use super::{TimberFact, TimberMethod, check_diameter};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::parts::SAME_LENGTH;
+use crate::source::Method;
 use crate::strength::check::{Level, Resistance};
+use crate::tables::methods;
 use crate::tables::washers::{Washer, WasherStyle};
 use crate::units::{Area, Force, Length, Stress, inches, millimetres};
 
-const CUT_WASHER: &str = "NDS 2018, 12.1.3 (standard cut washer)";
+const CUT_WASHER: &Method = methods::NDS_2018_12_1_3_STANDARD_CUT_WASHER;
 
 /// A washer between timber and head, or timber and nut.
 ///
@@ -148,12 +150,12 @@ impl TimberWasher {
             TimberMethod::En1995 { .. } => (
                 3.0 * diameter,
                 0.3 * diameter,
-                "EN 1995-1-1:2004, 10.4.3(2)",
+                methods::EN_1995_1_1_2004_10_4_3_2,
                 Cautions::default(),
             ),
         };
         let rule = |fact, own, least| -> Result<Requirement, Error> {
-            let rule = Requirement::new(fact, own, clause, true)?;
+            let rule = Requirement::new(fact, own, clause)?;
             Ok(rule.at_least(least).warned(cautions.clone()))
         };
         Ok([
@@ -231,7 +233,7 @@ impl TimberWasher {
         let (resistance, method) = match method {
             TimberMethod::Nds { .. } => (
                 Resistance::from_levels(None, None, Some(load))?,
-                "NDS 2018, 3.10.2 (bearing across the grain)",
+                methods::NDS_2018_3_10_2_BEARING_ACROSS_THE_GRAIN,
             ),
             TimberMethod::En1995 { kmod, gamma_m, .. } => {
                 method.check_factors()?;
@@ -239,14 +241,14 @@ impl TimberWasher {
                 let design = kmod / gamma_m * load;
                 (
                     Resistance::from_levels(Some(load), Some(design), None)?,
-                    "EN 1995-1-1:2004, 8.5.2",
+                    methods::EN_1995_1_1_2004_8_5_2,
                 )
             }
         };
         // The factor of EN was read in a textbook, its plates and the NDS were not.
         let caution = resistance
             .allowable
-            .map(|_| Caution::MethodFromMemory { method });
+            .and_then(|_| Caution::of_method(method));
         Ok(WasherBearing {
             resistance: Some(resistance),
             missing: Vec::new(),
@@ -334,10 +336,8 @@ pub fn en_axial_capacity(
     under_nut: &WasherBearing,
     bolt_tension: Option<Force>,
 ) -> Result<AxialCapacity, Error> {
-    let caution = Caution::MethodFromMemory {
-        method: "EN 1995-1-1:2004, 8.5.2(1)",
-    };
-    let mut cautions = Cautions::default().with(Some(caution));
+    let caution = Caution::of_method(methods::EN_1995_1_1_2004_8_5_2_1);
+    let mut cautions = Cautions::default().with(caution);
     let mut missing = Vec::new();
     let mut least: Option<Force> = None;
     let mut lower = |load: Force| {

@@ -6,6 +6,7 @@ use super::{MemberMaterial, TimberMember, TimberMethod, TimberResistance};
 use super::{en, nds};
 use crate::derivation::{Derivation, Step};
 use crate::error::Amount;
+use crate::tables::methods;
 use crate::units::{
     Angle, Force, Stiffness, Stress, from_base, inches, ksi, megapascals, millimetres, newtons,
 };
@@ -87,7 +88,7 @@ impl TimberResistance {
         derivation = derivation.step(
             Step::new("grain factor", "Kt", "1 + a / (2 * pi)", grain)
                 .with("a", angle)
-                .source("NDS 2018 Table 12.3.1B"),
+                .source(methods::NDS_2018_TABLE_12_3_1B),
         );
         for mode in self.modes() {
             let Some(equation) = nds::EQUATIONS.iter().find(|e| e.name == mode.name) else {
@@ -98,10 +99,10 @@ impl TimberResistance {
             } else {
                 1.0
             };
-            let mut source = "NDS 2018 Tables 12.3.1A and 12.3.1B";
+            let mut source = methods::NDS_2018_TABLES_12_3_1A_AND_12_3_1B;
             let yields = match equation.general {
                 Some(general) if joint.gap.value > 0.0 => {
-                    source = "AWC Technical Report 12, general dowel equations";
+                    source = methods::AWC_TECHNICAL_REPORT_12_GENERAL_DOWEL_EQUATIONS;
                     let [a, b, c] = general.formulas;
                     format!("2 * ({c}) / ({b} + sqrt(({b}) ^ 2 + 4 * ({a}) * ({c})))")
                 }
@@ -133,7 +134,7 @@ impl TimberResistance {
                 step = step
                     .with("Cdelta", self.geometry)
                     .with("Cg", self.group)
-                    .source("NDS 2018, 11.3.6, 12.5.1");
+                    .source(methods::NDS_2018_11_3_6_12_5_1);
             }
             derivation = derivation.step(step);
         }
@@ -170,7 +171,7 @@ impl TimberResistance {
 
     fn nds_bearing(&self, member: &TimberMember, bearing: Stress, of: &str) -> Derivation {
         let empty = Derivation::new("");
-        let source = "NDS 2018 Table 12.3.3, Eq. 12.3-11";
+        let source = methods::NDS_2018_TABLE_12_3_3_EQ_12_3_11;
         match member.material {
             MemberMaterial::Wood(wood) => {
                 let diameter = self.connection.diameter;
@@ -230,7 +231,7 @@ impl TimberResistance {
                 )
                 .with("c", (bearing / tensile_strength).value)
                 .with("Fu", tensile_strength)
-                .source("NDS 2018 Appendix I"),
+                .source(methods::NDS_2018_APPENDIX_I),
             ),
         }
     }
@@ -262,7 +263,7 @@ impl TimberResistance {
             .with("mm", millimetres(1.0))
             .with("MPa", megapascals(1.0))
             .with("N", newtons(1.0))
-            .source("EN 1995-1-1:2004 Eq. 8.30"),
+            .source(methods::EN_1995_1_1_2004_EQ_8_30),
         );
         let ratio = second.1.value / first.1.value;
         let given: Vec<(&'static str, Amount)> = Vec::from([
@@ -288,7 +289,7 @@ impl TimberResistance {
             };
             let symbol = format!("F{}", mode.name);
             let what = format!("mode {}", mode.name);
-            let source = "EN 1995-1-1:2004, 8.2";
+            let source = methods::EN_1995_1_1_2004_8_2;
             if equation.rope {
                 let step = Step::new(
                     format!("{what}, without the pull of the bolt"),
@@ -300,7 +301,7 @@ impl TimberResistance {
                     Step::new(what, symbol, "F0 + min(Fax / 4, F0 / 4)", mode.value)
                         .with("F0", mode.johansen)
                         .with("Fax", axial)
-                        .source("EN 1995-1-1:2004, 8.2.2(2)"),
+                        .source(methods::EN_1995_1_1_2004_8_2_2_2),
                 );
             } else {
                 let step = Step::new(what, symbol, equation.formula, mode.value);
@@ -319,7 +320,7 @@ impl TimberResistance {
             .with("kmod", kmod)
             .with("F", self.load)
             .with("gM", gamma_m)
-            .source("EN 1995-1-1:2004 Eq. 2.17");
+            .source(methods::EN_1995_1_1_2004_EQ_2_17);
         if share < 1.0 {
             derivation = derivation.step(Step::given(
                 "effective number of bolts in the row over their number",
@@ -344,7 +345,7 @@ impl TimberResistance {
             return empty;
         };
         let along: Stress = from_base(along);
-        let source = "EN 1995-1-1:2004 Eqs. 8.31 to 8.33";
+        let source = methods::EN_1995_1_1_2004_EQS_8_31_TO_8_33;
         let base = k90 - 0.015e3 * diameter.value;
         empty
             .step(
@@ -459,7 +460,8 @@ fn coefficients(
     steps.into_iter().fold(
         Derivation::new(""),
         |all, (what, symbol, formula, value)| {
-            let step = Step::new(what, symbol, formula, value).source("NDS 2018 Table 12.3.1A");
+            let step =
+                Step::new(what, symbol, formula, value).source(methods::NDS_2018_TABLE_12_3_1A);
             all.step(filled(step, given))
         },
     )

@@ -3,6 +3,7 @@
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
+use crate::tables::methods;
 use crate::tension::{bolt_stiffness::share, sane_stiffness, within};
 use crate::units::{Ratio, Stiffness};
 
@@ -163,9 +164,9 @@ impl LoadShare {
     #[must_use]
     pub fn cautions(&self) -> Cautions {
         Cautions::default().with(
-            (self.introduction < 1.0).then_some(Caution::MethodFromMemory {
-                method: "the load introduction factor of VDI 2230 and NASA-STD-5020",
-            }),
+            (self.introduction < 1.0)
+                .then_some(methods::LOAD_INTRODUCTION)
+                .and_then(Caution::of_method),
         )
     }
 
@@ -184,17 +185,17 @@ impl LoadShare {
                 Step::new(what, "C", "kb / (kb + km)", self.constant)
                     .with("kb", bolt)
                     .with("km", members)
-                    .source("Shigley, 9th ed., section 8-7"),
+                    .source(methods::SHIGLEY_9TH_ED_SECTION_8_7),
             ),
             _ => derivation
-                .step(Step::given(what, "C", self.constant).source("stated by the caller")),
+                .step(Step::given(what, "C", self.constant).source(methods::STATED_BY_THE_CALLER)),
         };
         if self.introduction < 1.0 {
             derivation.step(
                 Step::new(what, "Phi", "n * C", self.share)
                     .with("n", self.introduction)
                     .with("C", self.constant)
-                    .source("VDI 2230 Part 1, recalled"),
+                    .source(methods::VDI2230),
             )
         } else {
             derivation

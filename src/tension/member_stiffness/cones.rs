@@ -7,6 +7,7 @@ use super::{Layer, MemberStiffness, MembersMethod};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
 use crate::math;
+use crate::tables::methods;
 use crate::tension::{part_length, sane_stiffness, within};
 use crate::units::{Angle, Length, Stiffness, Stress, degrees, from_base};
 
@@ -385,7 +386,7 @@ impl Frusta {
                 .with("a", self.cones.half_angle)
                 .with("t", piece.thickness)
                 .with("D", piece.small_diameter)
-                .source("Shigley, 9th ed., Eq. 8-20"),
+                .source(methods::SHIGLEY_9TH_ED_EQ_8_20),
             );
         }
         // Many frusta are put in series by groups, and the groups by groups.
@@ -416,7 +417,7 @@ fn in_series(
 ) -> Step {
     let terms: Vec<String> = springs.iter().map(|(k, _)| format!("1 / {k}")).collect();
     let formula = format!("1 / ({})", terms.join(" + "));
-    let step = Step::new(name, symbol, formula, stiffness).source("Shigley, 9th ed., Eq. 8-18");
+    let step = Step::new(name, symbol, formula, stiffness).source(methods::SHIGLEY_9TH_ED_EQ_8_18);
     springs
         .iter()
         .fold(step, |step, (k, value)| step.with(k.clone(), *value))

@@ -4,6 +4,8 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math;
+use crate::source::Method;
+use crate::tables::methods;
 use crate::tension::{at_most, part_length, sane_stress, within};
 use crate::units::{Force, Length, Ratio, Stress, from_base, newtons};
 
@@ -165,7 +167,7 @@ impl AiscFlange {
     pub fn cautions(&self) -> Cautions {
         let beyond = self.tributary > 2.0 * self.to_stem * (1.0 + 1e-9);
         Cautions::default().with(beyond.then_some(Caution::AgainstAdvice {
-            method: "AISC Manual Part 9, prying",
+            method: methods::AISC_MANUAL_PART_9_PRYING,
             advice: "a length of flange per bolt of at most 2 b",
         }))
     }
@@ -443,7 +445,7 @@ impl AiscPrying {
     /// assert_eq!(check.derivation().steps().len(), 9);
     /// ```
     pub fn derivation(&self) -> Derivation {
-        const SOURCE: &str = "AISC Manual Part 9, by worked example";
+        const SOURCE: &Method = methods::AISC_MANUAL_PART_9_BY_WORKED_EXAMPLE;
         let flange = &self.flange;
         let (rho, delta) = (flange.rho(), flange.delta());
         let (b, a) = (flange.lever_to_stem(), flange.lever_to_edge());
@@ -512,7 +514,7 @@ impl AiscPrying {
                 .with("T", self.load)
                 .with("B", self.bolt_strength)
                 .with("delta", delta)
-                .source("the same equilibrium"),
+                .source(methods::THE_SAME_EQUILIBRIUM),
             )
             .step(
                 Step::new(
@@ -527,7 +529,7 @@ impl AiscPrying {
                 .with("rho", rho)
                 .with("t", self.thickness)
                 .with("tc", self.full_thickness)
-                .source("the same equilibrium"),
+                .source(methods::THE_SAME_EQUILIBRIUM),
             )
     }
 

@@ -2,6 +2,8 @@
 
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
+use crate::source::Method;
+use crate::tables::methods;
 use crate::tension::{at_most, part_length, sane_stress, within};
 use crate::units::{Force, Length, Stress, Torque, from_base, newton_metres, newtons};
 
@@ -324,7 +326,7 @@ impl EnTStubResistance {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        const SOURCE: &str = "EN 1993-1-8:2005, Table 6.2";
+        const SOURCE: &Method = methods::EN_1993_1_8_2005_TABLE_6_2;
         let stub = &self.stub;
         let mode_1 = if stub.washer.value > 0.0 {
             Step::new(

@@ -2,6 +2,8 @@
 
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, not_negative};
+use crate::source::Method;
+use crate::tables::methods;
 use crate::tension::{at_most, part_length, sane_load};
 use crate::units::{Force, Length, Torque, from_base};
 
@@ -111,7 +113,7 @@ impl ThorntonPrying {
     /// assert_eq!(tee.derivation().steps().len(), 3);
     /// ```
     pub fn derivation(&self) -> Derivation {
-        const SOURCE: &str = "Thornton, Engineering Journal AISC, 2nd quarter 1985";
+        const SOURCE: &Method = methods::THORNTON_ENGINEERING_JOURNAL_AISC_2ND_QUARTER_1985;
         let step = |what, symbol, formula, value: crate::error::Amount| {
             Step::new(what, symbol, formula, value)
                 .with("T", self.load)

@@ -2,6 +2,7 @@
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
+use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::Length;
 
@@ -130,9 +131,8 @@ impl EngagedLength {
         let (more, recalled) = match end {
             EndLoss::Chamfers(ends) => (f64::from(ends) * thread.pitch(), None),
             EndLoss::Vdi2230 => {
-                let method = "the effective length of engagement of VDI 2230";
-                let caution = Caution::MethodFromMemory { method };
-                (0.8 * thread.pitch(), Some(caution))
+                let method = methods::THE_EFFECTIVE_LENGTH_OF_ENGAGEMENT_OF_VDI_2230;
+                (0.8 * thread.pitch(), Caution::of_method(method))
             }
             EndLoss::Length(length) => (length, None),
         };

@@ -8,6 +8,7 @@ use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tight
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::slip::{SlipFaces, SlipMethod, SlipPreload, slip_resistance};
+use crate::tables::methods;
 use crate::tension::JointDiagram;
 use crate::units::Force;
 
@@ -64,21 +65,13 @@ fn separation(
         return;
     }
     let separation = match springs {
-        Some(springs) => JointDiagram::new(springs.share, preload.in_service).map(|least| {
-            (
-                least.separation_load,
-                "joint diagram (Shigley, 9th ed., Eqs. 8-24 to 8-30)",
-            )
-        }),
-        None => Ok((
-            preload.in_service,
-            "bounds of the joint diagram for any stiffness",
-        )),
+        Some(springs) => JointDiagram::new(springs.share, preload.in_service)
+            .map(|least| (least.separation_load, methods::JOINT_DIAGRAM)),
+        None => Ok((preload.in_service, methods::JOINT_DIAGRAM_BOUNDS)),
     };
     let load = case.margin * case.joint.load.along;
     let check = separation.and_then(|(resistance, method)| {
-        let check = Check::new(MODE, Place::Joint, load, resistance, Level::Nominal)?;
-        Ok(check.by(method))
+        Check::new(MODE, Place::Joint, load, resistance, Level::Nominal, method)
     });
     out.try_check(MODE, Place::Joint, check);
 }

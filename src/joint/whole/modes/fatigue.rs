@@ -6,9 +6,11 @@ use crate::joint::whole::case::Case;
 use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, Need, NotConcerned, Repeats, Slip};
+use crate::source::Method;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::shear::ShearMethod;
+use crate::tables::methods;
 use crate::tension::{
     AiscClamping, AiscFatigue, EnFatigue, EnduranceStrength, FatigueCriterion, FatigueStrengths,
     FatigueStress, GammaMf, JointDiagram, MachineDesignFatigue,
@@ -16,7 +18,7 @@ use crate::tension::{
 use crate::units::Force;
 
 const MODE: Mode = Mode::Fatigue;
-const EN: &str = "EN 1993-1-9:2005, Table 8.1, partial factor 1.35";
+const EN: &Method = methods::EN_1993_1_9_2005_TABLE_8_1_PARTIAL_FACTOR_1_35;
 /// Cycles that nobody counts are for ever; the curves are level long before.
 const FOR_EVER: f64 = 1e9;
 /// Where the curves begin: of EN 1993-1-9 in tension and in shear, of AISC 360 Appendix 3. Fewer cycles are held to
@@ -122,8 +124,9 @@ fn across(case: &Case, least: Force, cycles: f64, out: &mut Outcomes) {
                 fatigue.range,
                 fatigue.resistance,
                 Level::Design,
+                EN,
             )?;
-            Ok(check.by(EN).warned(fatigue.cautions()))
+            Ok(check.warned(fatigue.cautions()))
         });
         out.try_check(MODE, place, check);
     }
@@ -180,8 +183,8 @@ fn en(case: &Case, range: Force, cycles: f64, out: &mut Outcomes) -> Result<Chec
     let fatigue = EnFatigue::tension(case.thread, range, cycles, GammaMf::default())?;
     out.work(|| fatigue.derivation());
     let (range, resistance) = (fatigue.range, fatigue.resistance);
-    let check = Check::new(MODE, Place::Bolt(1), range, resistance, Level::Design)?;
-    Ok(check.by(EN).warned(fatigue.cautions()))
+    let check = Check::new(MODE, Place::Bolt(1), range, resistance, Level::Design, EN)?;
+    Ok(check.warned(fatigue.cautions()))
 }
 
 fn aisc(
@@ -205,9 +208,10 @@ fn aisc(
     let fatigue = AiscFatigue::tension(case.thread, range, cycles.max(AISC_FROM))?;
     out.work(|| fatigue.derivation());
     let (range, resistance) = (fatigue.range, fatigue.resistance);
-    let check = Check::new(MODE, Place::Bolt(1), range, resistance, Level::Allowable)?;
-    let by = "AISC 360 Appendix 3, bolts in tension";
-    Ok(check.by(by).warned(fatigue.cautions()))
+    let method = methods::AISC_360_APPENDIX_3_BOLTS_IN_TENSION;
+    let place = Place::Bolt(1);
+    let check = Check::new(MODE, place, range, resistance, Level::Allowable, method)?;
+    Ok(check.warned(fatigue.cautions()))
 }
 
 /// The strengths of a grade, or those that the caller states: without a stated endurance there is none.
@@ -245,8 +249,7 @@ fn goodman(
         case.joint.methods.margin * fatigue.stress.amplitude,
         fatigue.strength_amplitude,
         Level::Nominal,
+        methods::GOODMAN,
     )?;
-    Ok(check
-        .by("Goodman (Shigley, 9th ed., 8-11), rolled threads")
-        .warned(fatigue.cautions()))
+    Ok(check.warned(fatigue.cautions()))
 }

@@ -18,6 +18,7 @@ use crate::joint::whole::{
 use crate::material::{BoltGrade, PropertyClass};
 use crate::parts::{Locking, NutStyle, ScrewProduct};
 use crate::preload::{PreloadAim, PreloadLimit, PreloadTarget, ShortForm, TorsionModel};
+use crate::source::Method;
 use crate::spread::Spread;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Level, Mode, Place};
@@ -25,6 +26,7 @@ use crate::strength::shear::AiscEdition;
 use crate::strength::slip::SlipMethod;
 use crate::tables::expansion::Expansion;
 use crate::tables::locking::PrevailingTorque;
+use crate::tables::methods;
 use crate::units::{Force, Length, celsius};
 
 pub(super) fn check(
@@ -83,7 +85,7 @@ fn worked(
     let k = torque.nut_factor;
     if k.max() - k.min() < 0.05 * k.nominal() {
         out.warn(&Cautions::default().with(Some(Caution::AgainstAdvice {
-            method: "Shigley, 9th ed., 8-8",
+            method: methods::SHIGLEY_9TH_ED_8_8,
             advice: "a scatter of the preload of 25 % or so for a torque wrench, and a nut factor with that range",
         })));
     }
@@ -136,13 +138,20 @@ fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut
         return;
     };
     let method = match worked.limit {
-        PreloadLimit::Proof { .. } => "T = K F d, greatest preload against the proof load",
-        PreloadLimit::Yield { .. } => "T = K F d, greatest preload against the yield load",
-        _ => "T = K F d, greatest preload against the limit of its code",
+        PreloadLimit::Proof { .. } => methods::GREATEST_PRELOAD_PROOF,
+        PreloadLimit::Yield { .. } => methods::GREATEST_PRELOAD_YIELD,
+        _ => methods::GREATEST_PRELOAD_CODE,
     };
     // Heat comes on top of what the wrench leaves.
-    let check = Check::new(MODE, Place::Joint, worked.greatest, limit, Level::Nominal);
-    out.try_check(MODE, Place::Joint, check.map(|check| check.by(method)));
+    let check = Check::new(
+        MODE,
+        Place::Joint,
+        worked.greatest,
+        limit,
+        Level::Nominal,
+        method,
+    );
+    out.try_check(MODE, Place::Joint, check);
     if !matches!(
         worked.limit,
         PreloadLimit::Proof { .. } | PreloadLimit::Yield { .. }
@@ -176,12 +185,9 @@ fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut
         stress.equivalent(),
         yield_strength,
         Level::Nominal,
+        methods::TIGHTENING_TORSION,
     );
-    let check = check.map(|check| {
-        check
-            .by("tension and torsion at the wrench against the yield strength (VDI 2230)")
-            .warned(stress.cautions())
-    });
+    let check = check.map(|check| check.warned(stress.cautions()));
     out.try_check(MODE, place, check);
 }
 
@@ -268,7 +274,7 @@ fn least_reached(
     };
     let required = PreloadTarget::AiscJ31 { edition };
     out.warn(&Cautions::default().with(Some(Caution::AgainstAdvice {
-        method: "RCSC 2014 (sections 7 and 8.2, recalled)",
+        method: methods::RCSC_2014_SECTIONS_7_AND_8_2_RECALLED,
         advice: "a torque found by the pre-installation test of every lot, none from a table or a formula",
     })));
     if torque.target == required {
@@ -289,8 +295,8 @@ fn least_reached(
         aim.least_required.unwrap_or(aim.preload),
         worked.preload.min,
         Level::Nominal,
+        methods::AISC_360_TABLE_J3_1_LEAST_PRETENSION,
     );
-    let check = check.map(|check| check.by("AISC 360 Table J3.1, least pretension"));
     out.try_check(MODE, Place::Joint, check);
 }
 
@@ -425,7 +431,7 @@ fn gaps(case: &Case, out: &mut Outcomes) {
     }
 }
 
-const TORQUE: &str = "Shigley, 9th ed., Eq. 8-27; FAA AC 43.13-1B, 7-40 for Tp";
+const TORQUE: &Method = methods::SHIGLEY_9TH_ED_EQ_8_27_FAA_AC_43_13_1B_7_40_FOR_TP;
 
 /// Torque and what is left of the preload, step by step.
 fn torque_steps(

@@ -19,6 +19,7 @@ use crate::strength::surface::{
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
+use crate::tables::methods;
 use crate::tables::washer_rules::{
     WasherCase, WasherCode, WasherHardness, WasherNeed, WasherPairing, WasherRule, WasherSide,
     WasherStanding,
@@ -224,9 +225,14 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     }
     if let Some(resistance) = bearing.resistance {
         let check = resistance.at(case.level).and_then(|resistance| {
-            let check =
-                crate::strength::check::Check::new(MODE, place, force, resistance, case.level)?;
-            Ok(check.by("pressure of the washer across the grain"))
+            crate::strength::check::Check::new(
+                MODE,
+                place,
+                force,
+                resistance,
+                case.level,
+                methods::PRESSURE_OF_THE_WASHER_ACROSS_THE_GRAIN,
+            )
         });
         out.try_check(MODE, place, check);
     }

@@ -14,6 +14,7 @@ use crate::strength::strip::{
     NotShown, Pairing, StripMethod, StrippingStrength, ThreadFailure, ThreadMaterial, nut_pairing,
     nut_proof, stripping,
 };
+use crate::tables::methods;
 use crate::tables::nut_grades::NutShape;
 use crate::thread::strip::{EndLoss, EngagedLength};
 use crate::units::{Force, Length};
@@ -42,9 +43,9 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
         }
     }
     if is_structural_set(case, nut) {
-        out.warn(&Cautions::default().with(Some(Caution::MethodFromMemory {
-            method: "EN 14399, sets of bolt and nut",
-        })));
+        out.warn(
+            &Cautions::default().with(Caution::of_method(methods::EN_14399_SETS_OF_BOLT_AND_NUT)),
+        );
         out.in_order(Mode::Pairing);
         return;
     }
@@ -81,8 +82,8 @@ fn of_nut(case: &Case, nut: &CaseNut, greatest: Force, out: &mut Outcomes) {
             greatest,
             proof.nut_proof_load,
             Level::Nominal,
+            methods::NUT_PROOF,
         );
-        let check = check.map(|check| check.by("proof load of the nut"));
         out.try_check(MODE, Place::Nut, check);
     }
 }
@@ -109,8 +110,14 @@ fn of_own_nut(case: &Case, own: &OwnNut, greatest: Force, out: &mut Outcomes) {
     }
     out.in_order(Mode::Pairing);
     if greatest > Force::default() {
-        let check = Check::new(MODE, Place::Nut, greatest, proof, Level::Nominal);
-        let check = check.map(|check| check.by("proof load of the nut, as stated"));
+        let check = Check::new(
+            MODE,
+            Place::Nut,
+            greatest,
+            proof,
+            Level::Nominal,
+            methods::NUT_PROOF_STATED,
+        );
         out.try_check(MODE, Place::Nut, check);
     }
 }
@@ -222,8 +229,14 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
             (Place::Bolt(1), found.bolt_threads),
             (Place::TappedPart, found.nut_threads),
         ] {
-            let check = Check::new(MODE, place, greatest, resistance, Level::Nominal);
-            let check = check.map(|check| check.by("FED-STD-H28/2, half of the tensile strength"));
+            let check = Check::new(
+                MODE,
+                place,
+                greatest,
+                resistance,
+                Level::Nominal,
+                methods::FED_STD_H28_2_HALF_OF_THE_TENSILE_STRENGTH,
+            );
             out.try_check(MODE, place, check);
         }
     }

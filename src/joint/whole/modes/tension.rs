@@ -9,6 +9,7 @@ use crate::joint::whole::{JointPreload, Need, NotConcerned, Tightening};
 use crate::preload::PreloadLimit;
 use crate::strength::bolt_tension::{TensionMethod, bolt_tension};
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::tables::methods;
 use crate::tension::JointDiagram;
 use crate::units::Force;
 
@@ -116,15 +117,18 @@ fn with_preload(
     };
     let place = Place::Bolt(1);
     let method = match springs {
-        Some(_) => "joint diagram (Shigley, 9th ed., Eqs. 8-24 to 8-30)",
-        None => "bounds of the joint diagram for any stiffness",
+        Some(_) => methods::JOINT_DIAGRAM,
+        None => methods::JOINT_DIAGRAM_BOUNDS,
     };
-    let check = Check::new(Mode::BoltTension, place, greatest, limit, Level::Nominal);
-    out.try_check(
+    let check = Check::new(
         Mode::BoltTension,
         place,
-        check.map(|check| check.by(method)),
+        greatest,
+        limit,
+        Level::Nominal,
+        method,
     );
+    out.try_check(Mode::BoltTension, place, check);
     if let (true, Some(springs)) = (out.works(), springs) {
         let load = case.margin * case.joint.load.along;
         for (force, name) in [

@@ -1,5 +1,6 @@
 //! The bolt in timber: yield of timber and bolt together, holes, distances, washers, rows.
 
+use crate::tables::methods;
 use alloc::vec::Vec;
 
 use super::seat;
@@ -345,7 +346,7 @@ fn washers(case: &Case, method: TimberMethod, out: &mut Outcomes) {
             out.find(Finding::WasherWanted {
                 place,
                 thickness: None,
-                clause: "NDS 2018, 12.1.3; EN 1995-1-1, 10.4.3",
+                clause: methods::TIMBER_WASHERS.citation,
             });
             continue;
         };

@@ -1,5 +1,7 @@
 //! Steps of a sheet in words.
 
+use crate::source::Method;
+use crate::tables::methods;
 use alloc::{format, string::String, vec::Vec};
 
 use super::{SheetStep, SheetWasher};
@@ -289,40 +291,34 @@ impl SheetStep {
     ///
     /// ```
     /// use shankline::joint::SheetStep;
-    /// assert_eq!(SheetStep::AddRunningTorque.source(), "FAA AC 43.13-1B 7-40");
+    /// assert_eq!(SheetStep::AddRunningTorque.source().citation, "FAA AC 43.13-1B 7-40");
     /// ```
     #[must_use]
-    pub const fn source(&self) -> &'static str {
+    pub const fn source(&self) -> &'static Method {
         match self {
-            Self::DoNotBuild { .. } | Self::Parts { .. } => "verdict on this joint",
+            Self::DoNotBuild { .. } | Self::Parts { .. } => methods::VERDICT_ON_THIS_JOINT,
             Self::Side { .. } | Self::FitUp { .. } | Self::Cut { .. } | Self::Engagement { .. } => {
-                "length selection under the rules of this joint"
+                methods::LENGTH_SELECTION_UNDER_THE_RULES_OF_THIS_JOINT
             }
-            Self::Protrusion { .. } => {
-                "length selection under the rules of this joint; for lock nuts US Air Force SMC regulation on locking features"
-            }
-            Self::Tighten { .. } => {
-                "T = K F d (Shigley, 9th ed., Eq. 8-27) with the nut factor of this joint"
-            }
+            Self::Protrusion { .. } => methods::LENGTH_SELECTION_LOCK,
+            Self::Tighten { .. } => methods::TORQUE_OF_THIS_JOINT,
             Self::Order(order) => order.rule.source(),
             Self::MarkMeans { .. } | Self::Settling { .. } => {
-                "bolt and plies as two springs, stiffness of this joint"
+                methods::BOLT_AND_PLIES_AS_TWO_SPRINGS_STIFFNESS_OF_THIS_JOINT
             }
-            Self::AddRunningTorque | Self::CheckRunningTorque { .. } => "FAA AC 43.13-1B 7-40",
+            Self::AddRunningTorque | Self::CheckRunningTorque { .. } => {
+                methods::FAA_AC_43_13_1B_7_40
+            }
             Self::UsedNut {
                 locking: Locking::Insert | Locking::AllMetal,
-            } => "FAA AC 43.13-1B Table 7-2; NAVEDTRA 14014 for critical places",
-            Self::TorqueWithoutSlackening => {
-                "RCSC Specification 2.3.3 and EN 14399 on tightening twice; common practice, no source, for the rest"
-            }
-            Self::Faces { slip: true } => "RCSC Specification 3.2 and EN 1090-2 8.4, recalled",
-            Self::ProveTorque => "RCSC Specification 7 and 8.2.2, recalled",
-            Self::InTwoRounds => {
-                "RCSC Specification 8.2, recalled; common practice, no source, for the last round"
-            }
-            Self::RetightenTimber => "EN 1995-1-1 10.4.3, recalled",
-            Self::Reuse(_) => "named in the line",
-            _ => "common practice, no source",
+            } => methods::FAA_AC_43_13_1B_TABLE_7_2_NAVEDTRA_14014_FOR_CRITICAL_PLACES,
+            Self::TorqueWithoutSlackening => methods::TIGHTENING_TWICE,
+            Self::Faces { slip: true } => methods::FAYING_SURFACES,
+            Self::ProveTorque => methods::RCSC_SPECIFICATION_7_AND_8_2_2_RECALLED,
+            Self::InTwoRounds => methods::TWO_ROUNDS,
+            Self::RetightenTimber => methods::EN_1995_1_1_10_4_3_RECALLED,
+            Self::Reuse(_) => methods::NAMED_IN_THE_LINE,
+            _ => methods::COMMON_PRACTICE,
         }
     }
 }

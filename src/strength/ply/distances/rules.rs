@@ -4,16 +4,18 @@ use super::{DistanceConditions, DistanceKind, DistanceRule, EdgeFinish, Exposure
 use super::{DistanceStanding as Standing, Ply, PlyNeed};
 use crate::caution::{Caution, Cautions};
 use crate::math;
+use crate::source::Method;
 use crate::strength::ply::HoleKind;
 use crate::strength::shear::AiscEdition;
 use crate::tables::edge_distances::EdgeDistance;
+use crate::tables::methods;
 use crate::units::{Length, inches, megapascals, millimetres};
 use alloc::vec::Vec;
 
-const EN_TABLE: &str = "EN 1993-1-8:2005 Table 3.3";
-const BS_EDGES: &str = "BS 5950-1:2000 6.2.3, Table 29";
-const BS_FAR_EDGES: &str = "BS 5950-1:2000 6.2.4";
-const BS_SPACING: &str = "BS 5950-1:2000 6.2.2";
+const EN_TABLE: &Method = methods::EN_1993_1_8_2005_TABLE_3_3;
+const BS_EDGES: &Method = methods::BS_5950_1_2000_6_2_3_TABLE_29;
+const BS_FAR_EDGES: &Method = methods::BS_5950_1_2000_6_2_4;
+const BS_SPACING: &Method = methods::BS_5950_1_2000_6_2_2;
 
 /// One distance of a ply, and what its limits depend on.
 pub(super) struct Asked<'a> {
@@ -24,12 +26,12 @@ pub(super) struct Asked<'a> {
 }
 
 impl Limits {
-    fn least(mut self, length: Length, standing: Standing, clause: &'static str) -> Self {
+    fn least(mut self, length: Length, standing: Standing, clause: &'static Method) -> Self {
         self.least.push(limit(length, standing, clause));
         self
     }
 
-    fn greatest(mut self, length: Length, standing: Standing, clause: &'static str) -> Self {
+    fn greatest(mut self, length: Length, standing: Standing, clause: &'static Method) -> Self {
         self.greatest.push(limit(length, standing, clause));
         self
     }
@@ -42,13 +44,12 @@ impl Limits {
         self
     }
 
-    fn recalled(self, method: &'static str) -> Self {
-        let caution = Caution::MethodFromMemory { method };
-        self.warned(Cautions::default().with(Some(caution)))
+    fn recalled(self, method: &'static Method) -> Self {
+        self.warned(Cautions::default().with(Caution::of_method(method)))
     }
 }
 
-const fn limit(length: Length, standing: Standing, clause: &'static str) -> Limit {
+const fn limit(length: Length, standing: Standing, clause: &'static Method) -> Limit {
     Limit {
         length,
         standing,
@@ -100,12 +101,12 @@ impl Asked<'_> {
             .least(
                 self.diameter + slot,
                 Standing::Fault,
-                "machine design: one diameter of the bolt, common practice, no source",
+                methods::DISTANCE_ONE_DIAMETER,
             )
             .least(
                 1.5 * self.ply.hole + slot,
                 Standing::Undecided,
-                "IS 800:1984 and practice of riveted joints: 1.5 diameters of the hole",
+                methods::DISTANCE_RIVETED,
             )
     }
 
@@ -123,16 +124,17 @@ impl Asked<'_> {
             let most = (12.0 * t).min(round(6.0, 150.0));
             return self
                 .aisc_edge(edition)
-                .greatest(most, Standing::Fault, "AISC 360 J3.5");
+                .greatest(most, Standing::Fault, methods::AISC_360_J3_5);
         }
-        let spacing = Limits::default().least(8.0 / 3.0 * d, Standing::Fault, "AISC 360 J3.3");
+        let spacing =
+            Limits::default().least(8.0 / 3.0 * d, Standing::Fault, methods::AISC_360_J3_3);
         if self.kind == DistanceKind::Gauge {
             return spacing;
         }
         let (most, clause) = if self.conditions.exposure == Some(Exposure::WeatheringSteel) {
-            ((14.0 * t).min(round(7.0, 180.0)), "AISC 360 J3.5(b)")
+            ((14.0 * t).min(round(7.0, 180.0)), methods::AISC_360_J3_5_B)
         } else {
-            ((24.0 * t).min(round(12.0, 305.0)), "AISC 360 J3.5(a)")
+            ((24.0 * t).min(round(12.0, 305.0)), methods::AISC_360_J3_5_A)
         };
         spacing.greatest(most, Standing::Fault, clause)
     }
@@ -140,15 +142,15 @@ impl Asked<'_> {
     fn aisc_edge(&self, edition: AiscEdition) -> Limits {
         let d = self.diameter;
         let clause = match edition {
-            AiscEdition::E2005 => "AISC 360-05 Table J3.4",
-            AiscEdition::E2010 => "AISC 360-10 Table J3.4",
-            AiscEdition::E2016 => "AISC 360-16 Table J3.4, note a",
-            AiscEdition::E2022 => "AISC 360-22 Table J3.4, note a",
+            AiscEdition::E2005 => methods::AISC_360_05_TABLE_J3_4,
+            AiscEdition::E2010 => methods::AISC_360_10_TABLE_J3_4,
+            AiscEdition::E2016 => methods::AISC_360_16_TABLE_J3_4_NOTE_A,
+            AiscEdition::E2022 => methods::AISC_360_22_TABLE_J3_4_NOTE_A,
         };
         let floor = Limits::default().least(d, Standing::Fault, clause);
         let Ok(row) = EdgeDistance::at(d, edition) else {
             return Limits {
-                unknown: Some("AISC 360 Tables J3.4 and J3.4M have no such bolt"),
+                unknown: Some(methods::AISC_360_J3_4_NONE),
                 ..floor
             };
         };
@@ -198,7 +200,7 @@ impl Asked<'_> {
                 let limits = if is_slot {
                     limits
                         .least(1.5 * d0 + slot, Standing::Fault, EN_TABLE)
-                        .recalled("EN 1993-1-8 Table 3.3, slots")
+                        .recalled(methods::EN_1993_1_8_TABLE_3_3_SLOTS)
                 } else {
                     limits.least(1.2 * d0, Standing::Fault, EN_TABLE)
                 };
@@ -264,7 +266,11 @@ impl Asked<'_> {
         }
         let limits = if self.kind == DistanceKind::Pitch {
             limits
-                .least(2.5 * self.diameter, Standing::Fault, "BS 5950-1:2000 6.2.1")
+                .least(
+                    2.5 * self.diameter,
+                    Standing::Fault,
+                    methods::BS_5950_1_2000_6_2_1,
+                )
                 .greatest(14.0 * t, Standing::Fault, BS_SPACING)
         } else {
             limits
@@ -285,9 +291,9 @@ impl Asked<'_> {
             .least(
                 2.0 * self.ply.hole,
                 Standing::Permitted,
-                "FAA AC 43.13-1B, two diameters",
+                methods::FAA_AC_43_13_1B_TWO_DIAMETERS,
             )
-            .recalled("FAA AC 43.13-1B, edge distances");
+            .recalled(methods::FAA_AC_43_13_1B_EDGE_DISTANCES);
         if self.kind == DistanceKind::Edge {
             return custom;
         }
@@ -295,8 +301,8 @@ impl Asked<'_> {
             .least(
                 1.5 * self.ply.hole,
                 Standing::Undecided,
-                "MIL-HDBK-5: below 1.5 diameters by test",
+                methods::MIL_HDBK_5_BELOW_1_5_DIAMETERS_BY_TEST,
             )
-            .recalled("MIL-HDBK-5, least edge distance")
+            .recalled(methods::MIL_HDBK_5_LEAST_EDGE_DISTANCE)
     }
 }
