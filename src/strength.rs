@@ -28,6 +28,10 @@
 //! | shock, impact, loads that act together | [`loads`] |
 //! | comparing any of them with a load | [`check::Check`] |
 //!
+//! # Which publisher gives what
+//!
+#![doc = include_str!("strength/methods.md")]
+//!
 //! Every resistance says at which level it stands, nominal, design or allowable: see [`check::Level`]. These
 //! are estimates: local codes rule, and where a failure can hurt someone a licensed engineer must check.
 //!

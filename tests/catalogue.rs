@@ -8,6 +8,7 @@ use std::fmt::Write;
 use shankline::Error;
 use shankline::joint::RuleSet;
 use shankline::prelude::*;
+use shankline::strength::check::{Level, Mode};
 use shankline::tables::friction::Condition;
 use shankline::tables::galvanic::Metal;
 use shankline::tables::holes::HoleFit;
@@ -37,6 +38,8 @@ fn every_family(visit: &mut impl Visit) {
     visit.family::<HoleFit>();
     visit.family::<RuleSet>();
     visit.family::<UnitSystem>();
+    visit.family::<Mode>();
+    visit.family::<Level>();
 }
 
 #[test]
