@@ -42,6 +42,8 @@ pub mod limits;
 mod modifiers;
 pub mod percent;
 pub mod profile;
+#[cfg(feature = "schema")]
+mod schema;
 pub mod strip;
 pub mod wires;
 mod working;

@@ -43,7 +43,9 @@ pub mod quantity;
 pub use exact_force::{kip, pound_force};
 pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
-pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
+pub use text::{
+    Dimension, Measured, Shown, TextError, TextProblem, UnitSystem, inch_fraction, parse, shown,
+};
 pub(crate) use text::{Rounding, decimals_for, plain, rounded, starts_unit, tidy, twelve_digits};
 pub use uom::si::f64::{
     Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,

@@ -1,7 +1,7 @@
 //! Codes and labels of bolt grades.
 
 use super::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
-use crate::catalogue::Named;
+use crate::names::Named;
 
 /// Code and label of every grade of the tables.
 pub(super) const NAMES: [Named<BoltGrade>; 117] = [

@@ -4,8 +4,8 @@ use core::{fmt, str::FromStr};
 
 use super::bolt_names::NAMES;
 use super::{BoltGrade, iso};
-use crate::catalogue::{Key, code_of, keys, label_of};
 use crate::error::Error;
+use crate::names::{Key, code_of, keys, label_of};
 
 /// The name of a grade in the list of its kind.
 pub(super) fn name_of<T: Copy + PartialEq>(names: &[(T, &'static str)], grade: T) -> &'static str {
@@ -56,7 +56,7 @@ impl FromStr for BoltGrade {
 #[cfg(feature = "serde")]
 mod serde_text {
     use super::super::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
-    use crate::catalogue::Key;
+    use crate::names::Key;
     use alloc::string::String;
 
     impl serde::Serialize for BoltGrade {

@@ -5,9 +5,9 @@ use core::{fmt, str::FromStr};
 
 use super::fit::in_iso_10684;
 use super::{NutTapping, Sizes, widest};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, out_of_range, positive};
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::Provenance;
 use crate::tables::galvanic::Metal;
 use crate::tables::nut_grades::{NutGradeRow, NutShape};
@@ -882,7 +882,7 @@ impl fmt::Display for NutGrade {
 #[cfg(feature = "serde")]
 mod serde_text {
     use super::NutGrade;
-    use crate::catalogue::Key;
+    use crate::names::Key;
     use alloc::string::String;
 
     impl serde::Serialize for NutGrade {

@@ -217,7 +217,7 @@ pub struct AnWashers {
     /// The regular washer.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub regular: Spread<Length>,
     /// The light one, about half as thick.

@@ -4,9 +4,9 @@ use alloc::{format, string::ToString};
 use core::{fmt, str::FromStr};
 
 use super::{generated, nanometres, no_row};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::{Basis, Provenance};
 use crate::strength::shear::AiscEdition;
 use crate::thread::Thread;

@@ -4,9 +4,9 @@ use alloc::{format, string::String};
 use core::{fmt, str::FromStr};
 
 use super::{generated, known, rows_of};
-use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::names::Key;
 use crate::parts::SAME_LENGTH;
 use crate::source::{Basis, Provenance, Source};
 use crate::units::{Length, Stress, TemperatureCoefficient, ThermodynamicTemperature};

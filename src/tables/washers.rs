@@ -4,9 +4,9 @@ use alloc::{format, string::ToString};
 use core::{fmt, str::FromStr};
 
 use super::{generated, nanometres, rows_of, size_range};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::{Basis, Provenance};
 use crate::spread::Spread;
 use crate::thread::Thread;
