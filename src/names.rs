@@ -7,8 +7,26 @@ use core::fmt;
 
 use crate::error::Error;
 
+mod aisc_edition;
+mod astm;
+mod bolt_grade;
+mod bolt_names;
+mod iso;
+mod nut_grade;
 mod read;
+mod sae;
+mod stainless;
+mod unified_class;
 mod unit_system;
+
+pub use aisc_edition::AiscEdition;
+pub use astm::AstmGrade;
+pub use bolt_grade::BoltGrade;
+pub use iso::PropertyClass;
+pub use nut_grade::NutGrade;
+pub use sae::SaeGrade;
+pub use stainless::StainlessClass;
+pub use unified_class::UnifiedClass;
 
 /// A family of things to choose one of: a list, a code for each, a label for each.
 ///
@@ -102,4 +120,10 @@ pub(crate) fn code_of<K: Copy + PartialEq>(names: &[Named<K>], key: K) -> &'stat
 pub(crate) fn label_of<K: Copy + PartialEq>(names: &[Named<K>], key: K) -> &'static str {
     let found = names.iter().find(|(known, ..)| *known == key);
     found.map_or("", |(.., label)| label)
+}
+
+/// The name of a grade among those of its standard.
+fn name_of<T: Copy + PartialEq>(names: &[(T, &'static str)], grade: T) -> &'static str {
+    let found = names.iter().find(|(known, _)| *known == grade);
+    found.map_or("", |(_, name)| name)
 }

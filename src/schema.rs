@@ -6,8 +6,8 @@ use core::marker::PhantomData;
 use schemars::{JsonSchema, Schema, SchemaGenerator, json_schema};
 
 use crate::error::Amount;
-use crate::material::{BoltGrade, NutGrade};
 use crate::names::Key;
+use crate::names::{BoltGrade, NutGrade};
 use crate::spread::Spread;
 use crate::units::{Dimension, Measured, text};
 

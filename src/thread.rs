@@ -50,8 +50,9 @@ mod working;
 
 use label::{inch_label, metric_near, trimmed, unified_near};
 
+pub use crate::names::UnifiedClass;
 pub use at_least::AtLeast;
-pub use class::{MetricClass, ToleranceClass, UnifiedClass};
+pub use class::{MetricClass, ToleranceClass};
 pub use identify::ThreadMatch;
 pub use limits::{Limits, ThreadFit, ThreadLimits};
 pub use modifiers::{Engagement, Hand};

@@ -2,7 +2,7 @@
 
 use super::generated;
 use crate::error::Error;
-use crate::material::BoltGrade;
+use crate::names::BoltGrade;
 use crate::source::Provenance;
 use crate::units::{Length, Stress};
 

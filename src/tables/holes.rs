@@ -6,9 +6,9 @@ use core::{fmt, str::FromStr};
 use super::{generated, nanometres, no_row};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::AiscEdition;
 use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::{Basis, Provenance};
-use crate::strength::shear::AiscEdition;
 use crate::thread::Thread;
 use crate::units::{Length, Ratio};
 

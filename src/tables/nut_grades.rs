@@ -12,7 +12,7 @@ use super::nuts::NutStyle;
 use super::threads::{MetricThread, UnifiedSeries};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, positive};
-use crate::material::{BoltGrade, NutGrade};
+use crate::names::{BoltGrade, NutGrade};
 use crate::source::{Basis, Provenance};
 use crate::thread::Thread;
 use crate::units::{Length, Stress};

@@ -5,8 +5,8 @@
 use super::{generated, nanometres, no_row, stock_thread};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::AiscEdition;
 use crate::source::Provenance;
-use crate::strength::shear::AiscEdition;
 use crate::thread::Thread;
 use crate::units::{Force, Length};
 

@@ -1,8 +1,8 @@
 //! Factors of the formulas of Unified threads, and the printed limits that do not follow from them.
 
 use super::super::{generated, nanometres};
+use crate::names::UnifiedClass;
 use crate::source::Provenance;
-use crate::thread::UnifiedClass;
 use crate::units::Length;
 
 use generated::{
