@@ -211,7 +211,7 @@ pub enum DesignationProblem {
     },
     /// Lead, pitch and number of starts do not belong together.
     #[error(
-        "the lead must be a whole number of pitches from 1 to {most}, and that number the starts", most = crate::thread::Thread::MOST_STARTS
+        "the lead must be a whole number of pitches from 1 to {most}, and that number the starts", most = MOST_STARTS
     )]
     Starts,
     /// The profile has no such threads.
@@ -311,6 +311,9 @@ where
         Err(out_of_range(quantity, value, Allowed::NotNegative))
     }
 }
+
+/// The most starts a thread may have here.
+pub(crate) const MOST_STARTS: u8 = 20;
 
 /// No part of a joint is longer. The limit keeps every sum and product of lengths finite.
 pub(crate) const LONGEST: Length = crate::units::millimetres(1e6);

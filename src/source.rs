@@ -91,19 +91,6 @@ impl core::hash::Hash for Source {
     }
 }
 
-impl Source {
-    /// Every source of every table.
-    ///
-    /// ```
-    /// let mut all = shankline::source::Source::all().iter();
-    /// assert!(all.any(|source| source.document == "SAE J429"));
-    /// ```
-    #[must_use]
-    pub fn all() -> &'static [&'static Self] {
-        crate::tables::all_sources()
-    }
-}
-
 impl fmt::Display for Source {
     /// `SAE J429, Table 1`; with `{:#}` also where it was read.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -42,9 +42,11 @@ pub mod limits;
 mod modifiers;
 pub mod percent;
 pub mod profile;
+pub(crate) mod rows;
 #[cfg(feature = "schema")]
 mod schema;
 pub mod strip;
+mod tap_drill;
 pub mod wires;
 mod working;
 

@@ -81,6 +81,9 @@ pub(crate) const INCH: f64 = 0.0254;
 /// 1 lbf/in2 in pascals.
 pub(crate) const PSI: f64 = POUND_FORCE / (INCH * INCH);
 
+/// Lengths that print the same are the same: tables and stacks carry rounding residues of 1e-18 m.
+pub(crate) const SAME_LENGTH: Length = from_base(1e-10);
+
 // uom's macro defines one quantity's units per module and writes its own short docs. It repeats
 // the factor for every storage type that any crate of the build turns on, so the factors are
 // literals without a type; a test holds them to the constants above.

@@ -341,7 +341,7 @@ impl CutPlan {
 
     fn keeps_below_most(&self, protrusion: Spread<Length>) -> bool {
         let most = self.protrusion_max;
-        most.is_none_or(|most| protrusion.max <= most + crate::parts::SAME_LENGTH)
+        most.is_none_or(|most| protrusion.max <= most + crate::units::SAME_LENGTH)
     }
 
     fn cut_at_fit_up(&self) -> PlannedCut {

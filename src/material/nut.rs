@@ -15,6 +15,7 @@ use crate::units::{Area, Force, Stress, millimetres};
 
 #[cfg(test)]
 mod tests;
+mod threads;
 
 const ISO_3506_2: &str = "ISO 3506-2 class ";
 

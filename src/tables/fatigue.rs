@@ -78,7 +78,7 @@ impl EnduranceRow {
     /// ```
     pub fn find(grade: BoltGrade, diameter: Length) -> Result<&'static Self, Error> {
         use alloc::format;
-        let slack = crate::parts::SAME_LENGTH;
+        let slack = crate::units::SAME_LENGTH;
         Self::all_inch()
             .iter()
             .chain(Self::all_metric())

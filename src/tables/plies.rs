@@ -7,9 +7,8 @@ use super::{generated, known, rows_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::names::Key;
-use crate::parts::SAME_LENGTH;
 use crate::source::{Basis, Provenance, Source};
-use crate::units::{Length, Stress, TemperatureCoefficient, ThermodynamicTemperature};
+use crate::units::{Length, SAME_LENGTH, Stress, TemperatureCoefficient, ThermodynamicTemperature};
 
 /// What the strengths of a ply material are. Only some are minima that a design may rest on.
 ///

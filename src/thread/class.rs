@@ -5,6 +5,7 @@ use core::{fmt, str::FromStr};
 
 use crate::error::Error;
 use crate::names::UnifiedClass;
+use crate::tables::thread_tolerances::ThreadKind;
 
 /// Tolerance class of a metric thread: grade and position of the pitch diameter, and of the crest
 /// diameter where that differs (`6g`, `4g6g`, `6H`).
@@ -121,6 +122,23 @@ impl ToleranceClass {
         };
         let same_side = pitch.1.is_ascii_lowercase() == crest.1.is_ascii_lowercase();
         same_side.then_some(Self::Metric(MetricClass { pitch, crest }))
+    }
+}
+
+impl ThreadKind {
+    /// The kind of thread a tolerance class is for.
+    ///
+    /// ```
+    /// use shankline::tables::thread_tolerances::ThreadKind;
+    /// assert_eq!(ThreadKind::of("2A".parse().unwrap()), ThreadKind::External);
+    /// ```
+    #[must_use]
+    pub const fn of(class: ToleranceClass) -> Self {
+        if class.is_external() {
+            Self::External
+        } else {
+            Self::Internal
+        }
     }
 }
 

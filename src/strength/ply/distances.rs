@@ -5,9 +5,8 @@ mod rules;
 use super::{Ply, PlyMethod, PlyNeed};
 use crate::caution::Cautions;
 use crate::error::Error;
-use crate::parts::SAME_LENGTH;
 use crate::strength::shear::AiscEdition;
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 use alloc::vec::Vec;
 use core::fmt;
 

@@ -4,9 +4,8 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
 use crate::math::sqrt;
-use crate::parts::SAME_LENGTH;
 use crate::thread::Thread;
-use crate::units::{Length, Stress, from_base, ksi};
+use crate::units::{Length, SAME_LENGTH, Stress, from_base, ksi};
 
 const THREAD_RULE: &str = "NDS 2018, 12.3.7 (thread in the bearing length)";
 

@@ -6,10 +6,9 @@ use super::rule::Requirement;
 use super::{TimberFact, TimberMethod, check_diameter};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
-use crate::parts::SAME_LENGTH;
 use crate::strength::check::{Level, Resistance};
 use crate::tables::washers::{Washer, WasherStyle};
-use crate::units::{Area, Force, Length, Stress, inches, millimetres};
+use crate::units::{Area, Force, Length, SAME_LENGTH, Stress, inches, millimetres};
 
 const CUT_WASHER: &str = "NDS 2018, 12.1.3 (standard cut washer)";
 

@@ -295,7 +295,7 @@ impl NutStyle {
         }
     }
 
-    pub(super) const fn table(self) -> &'static str {
+    pub(crate) const fn table(self) -> &'static str {
         match self {
             Self::HexMachineScrew => "the table of ASME B18.2.2 hex machine screw nuts",
             Self::Hex => "the table of ASME B18.2.2 hex nuts",
