@@ -1,4 +1,5 @@
-//! Reference tables: row types and look-ups.
+//! Reference tables: row types, and look-ups by name and size. What is found by a [`Thread`](crate::thread::Thread) (the
+//! `find` of a [`Nut`](nuts::Nut), a [`ClearanceHole`](holes::ClearanceHole), ...) is added further up in the crate.
 //!
 //! The rows are written in `tables/*.csv` of the repository, the only place where a value is
 //! edited; the arrays behind these functions are generated from them and checked in. Each row
@@ -37,7 +38,6 @@
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`timber`] | timbers: specific gravities, characteristic densities, strengths across the grain |
 //! | [`surface`] | limiting pressures under head and nut |
-//! | [`timber`] | timbers: specific gravities, characteristic densities |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`washer_rules`] | hardness of washers, washers for a bolt, washers that codes require |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |

@@ -1,6 +1,9 @@
 //! Quantities with a tolerance in data files (feature `serde`).
 
-use alloc::string::{String, ToString};
+use alloc::{
+    format,
+    string::{String, ToString},
+};
 use core::ops::{Add, Sub};
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de, ser::SerializeStruct};
