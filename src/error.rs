@@ -3,10 +3,11 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::units::{Dimension, Length, Stiffness, Stress};
+use crate::units::{Dimension, Length, Stiffness, Stress, TextError};
 
 mod amount;
 
+pub use crate::units::TextProblem;
 pub use amount::{Amount, ShownAmount};
 
 /// Why a question was refused.
@@ -80,7 +81,7 @@ pub enum Error {
         known: String,
     },
     /// The text of a quantity cannot be read.
-    #[error("{}", quantity_text_message(.text, *.expected, *.problem))]
+    #[error("{}", .problem.sentence(.text, *.expected))]
     QuantityText {
         /// The text as given.
         text: String,
@@ -162,51 +163,20 @@ impl serde::Serialize for Error {
     }
 }
 
+impl From<TextError> for Error {
+    fn from(error: TextError) -> Self {
+        Self::QuantityText {
+            text: error.text,
+            expected: error.expected,
+            problem: error.problem,
+        }
+    }
+}
+
 impl fmt::Debug for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         fmt::Display::fmt(self, f)
     }
-}
-
-fn quantity_text_message(text: &str, expected: Dimension, problem: TextProblem) -> String {
-    use alloc::format;
-    let hint = format!("(write a {expected} such as {})", expected.examples());
-    match problem {
-        TextProblem::NoUnit => format!("\"{text}\" has no unit {hint}"),
-        TextProblem::UnknownUnit => format!("\"{text}\" has no unit known here {hint}"),
-        TextProblem::OtherDimension(found) => {
-            format!("\"{text}\" is a {found}, not a {expected} {hint}")
-        }
-        TextProblem::Number => format!("\"{text}\" has no readable number {hint}"),
-        TextProblem::Tolerance => format!(
-            "\"{text}\" has no readable tolerance (write it as in \"20 mm +/- 0.3 mm\" or \"20 mm +0.1/-0.2\")"
-        ),
-        TextProblem::BelowAbsoluteZero => format!("\"{text}\" is below absolute zero {hint}"),
-    }
-}
-
-/// What is wrong with the text of a quantity.
-///
-/// ```
-/// use shankline::{Error, error::TextProblem, units::{Length, parse}};
-/// let error = parse::<Length>("12").unwrap_err();
-/// assert!(matches!(error, Error::QuantityText { problem: TextProblem::NoUnit, .. }));
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-#[non_exhaustive]
-pub enum TextProblem {
-    /// There is no unit.
-    NoUnit,
-    /// The unit is not one of those [`parse`](crate::units::parse) lists.
-    UnknownUnit,
-    /// The unit belongs to another kind of quantity.
-    OtherDimension(Dimension),
-    /// The number cannot be read, or is not finite.
-    Number,
-    /// The temperature does not exist.
-    BelowAbsoluteZero,
-    /// The tolerance is negative, or one of its sides is missing.
-    Tolerance,
 }
 
 /// What is wrong with a thread designation.
@@ -241,7 +211,7 @@ pub enum DesignationProblem {
     },
     /// Lead, pitch and number of starts do not belong together.
     #[error(
-        "the lead must be a whole number of pitches from 1 to {most}, and that number the starts", most = crate::thread::Thread::MOST_STARTS
+        "the lead must be a whole number of pitches from 1 to {most}, and that number the starts", most = MOST_STARTS
     )]
     Starts,
     /// The profile has no such threads.
@@ -341,6 +311,9 @@ where
         Err(out_of_range(quantity, value, Allowed::NotNegative))
     }
 }
+
+/// The most starts a thread may have here.
+pub(crate) const MOST_STARTS: u8 = 20;
 
 /// No part of a joint is longer. The limit keeps every sum and product of lengths finite.
 pub(crate) const LONGEST: Length = crate::units::millimetres(1e6);

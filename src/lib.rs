@@ -198,6 +198,7 @@ pub mod error;
 pub mod joint;
 pub mod material;
 mod math;
+mod names;
 #[cfg(feature = "serde")]
 mod objects;
 pub mod parts;

@@ -18,26 +18,21 @@
 use alloc::{format, string::ToString};
 
 mod astm;
-mod bolt_names;
 mod finish;
 mod fit;
 mod heat;
 mod hydrogen;
 mod iso;
-mod names;
 mod nut;
 mod sae;
 mod stainless;
 
-pub use astm::AstmGrade;
+pub use crate::names::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade, StainlessClass};
 pub use finish::{Finish, NutTapping, Severity};
 pub use fit::{CoatedFit, FitNote, Misfit, ThreadSystem, coated_fit};
 pub use heat::{BoltTemperatures, HotBoltStrength};
 pub use hydrogen::{Hydrogen, hydrogen};
-pub use iso::PropertyClass;
-pub use nut::{NutGrade, NutStrength};
-pub use sae::SaeGrade;
-pub use stainless::StainlessClass;
+pub use nut::NutStrength;
 
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::derivation::{Derivation, Step};
@@ -56,63 +51,6 @@ fn of_little_chromium(label: &str) -> bool {
 /// Shigley's substitute for a proof stress that is not given: Sp = 0.85 Sy (Mechanical Engineering Design, 9th ed.,
 /// chapter 8).
 pub(crate) const PROOF_OF_YIELD: f64 = 0.85;
-
-/// A bolt material.
-///
-/// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"gr 5"`, `"SAE 5"`, `"ISO 898-1 class 8.8"`,
-/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"`, `"A193 B7"`, `"B7"`, and from
-/// its [code](crate::catalogue::Key::code). A bare number with a point is a class of ISO 898-1, never a grade of SAE
-/// or of ASTM F568M. `"A325"` and `"A490"` are refused with the grades they could mean: the types need nuts of
-/// their own, and A325 was weaker above 1 in until 2014.
-///
-/// ```
-/// use shankline::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
-/// # fn main() -> Result<(), shankline::Error> {
-/// assert_eq!("grade 8".parse::<BoltGrade>()?, SaeGrade::Grade8.into());
-/// assert_eq!("8.8".parse::<BoltGrade>()?, PropertyClass::Class8_8.into());
-/// assert_eq!("ASTM F3125 A325 type 1".parse::<BoltGrade>()?, AstmGrade::F3125A325Type1.into());
-/// assert_eq!(BoltGrade::from(SaeGrade::Grade8).to_string(), "SAE J429 grade 8");
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[non_exhaustive]
-pub enum BoltGrade {
-    /// A material the caller states the strengths of: see [`BoltStrength::stated`].
-    Stated,
-    /// A grade of SAE J429.
-    Sae(SaeGrade),
-    /// A property class of ISO 898-1.
-    Iso(PropertyClass),
-    /// A grade of an ASTM standard.
-    Astm(AstmGrade),
-    /// A property class of ISO 3506-1, stainless steel.
-    Stainless(StainlessClass),
-}
-
-impl From<SaeGrade> for BoltGrade {
-    fn from(grade: SaeGrade) -> Self {
-        Self::Sae(grade)
-    }
-}
-
-impl From<AstmGrade> for BoltGrade {
-    fn from(grade: AstmGrade) -> Self {
-        Self::Astm(grade)
-    }
-}
-
-impl From<StainlessClass> for BoltGrade {
-    fn from(class: StainlessClass) -> Self {
-        Self::Stainless(class)
-    }
-}
-
-impl From<PropertyClass> for BoltGrade {
-    fn from(class: PropertyClass) -> Self {
-        Self::Iso(class)
-    }
-}
 
 /// Specified minimum strengths of a grade at a size.
 ///

@@ -5,6 +5,8 @@
 //! `#[serde(crate = "crate::objects")]`. It is serde itself, but for [`de::SeqAccess`], through which the derived code
 //! would read a list: here it refuses. `tests/serde.rs` walks every input type.
 
+use core::fmt::Display;
+
 pub use serde::*;
 
 pub mod de {
@@ -35,16 +37,16 @@ pub mod de {
 /// # Errors
 ///
 /// Those of the name, and of the object.
-pub(crate) fn named_or_full<'de, T: Deserialize<'de>, D: Deserializer<'de>>(
+pub(crate) fn named_or_full<'de, T: Deserialize<'de>, E: Display, D: Deserializer<'de>>(
     deserializer: D,
-    by_name: fn(&str) -> Result<T, crate::error::Error>,
+    by_name: fn(&str) -> Result<T, E>,
 ) -> Result<T, D::Error> {
     deserializer.deserialize_any(NamedOrFull(by_name))
 }
 
-struct NamedOrFull<T>(fn(&str) -> Result<T, crate::error::Error>);
+struct NamedOrFull<T, E>(fn(&str) -> Result<T, E>);
 
-impl<'de, T: Deserialize<'de>> serde::de::Visitor<'de> for NamedOrFull<T> {
+impl<'de, T: Deserialize<'de>, N: Display> serde::de::Visitor<'de> for NamedOrFull<T, N> {
     type Value = T;
 
     fn expecting(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {

@@ -26,14 +26,21 @@
 //! ([`Zone::RunOut`]). ISO documents write ls for LB and lg for LG.
 
 mod aircraft;
+mod aircraft_torque;
+mod bolts;
 mod clamp_face;
+mod holes;
+mod metric_screws;
+mod nut;
+mod prevailing_torque;
 mod screw_length;
 mod screw_series;
+mod sockets;
+mod washer;
 
 pub use crate::tables::nuts::{Locking, Nut, NutStyle};
 pub use crate::tables::washers::{Washer, WasherStyle};
 pub use aircraft::{AnBolt, AnWashers};
 pub use clamp_face::{ClampFace, FaceRule, WasherFace};
-pub(crate) use screw_length::SAME_LENGTH;
 pub use screw_length::{ScrewLength, Zone};
 pub use screw_series::{ScrewProduct, ScrewSeries};

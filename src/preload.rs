@@ -57,6 +57,7 @@ mod elastic;
 mod form;
 mod friction;
 mod nut_factor;
+mod pretension;
 mod range;
 mod sample;
 mod short_form;

@@ -96,19 +96,6 @@ impl core::hash::Hash for Source {
     }
 }
 
-impl Source {
-    /// Every source of every table.
-    ///
-    /// ```
-    /// let mut all = shankline::source::Source::all().iter();
-    /// assert!(all.any(|source| source.document == "SAE J429"));
-    /// ```
-    #[must_use]
-    pub fn all() -> &'static [&'static Self] {
-        crate::tables::all_sources()
-    }
-}
-
 impl fmt::Display for Source {
     /// `SAE J429, Table 1`; with `{:#}` also where it was read.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -326,30 +313,6 @@ impl Method {
             basis: Basis::Computed,
             read_in: "the caller",
         }
-    }
-
-    /// Every method of this crate, in the order of the table.
-    ///
-    /// ```
-    /// use shankline::source::{Method, Publisher};
-    /// let codes = Method::all().iter().filter(|method| method.publisher == Publisher::Cen);
-    /// assert!(codes.count() > 30);
-    /// ```
-    #[must_use]
-    pub fn all() -> &'static [&'static Self] {
-        crate::tables::all_methods()
-    }
-
-    /// The method of a key.
-    ///
-    /// ```
-    /// use shankline::source::Method;
-    /// assert!(Method::find("en-1993-1-8-2005-table-3.4-bearing").is_some());
-    /// assert!(Method::find("no such key").is_none());
-    /// ```
-    #[must_use]
-    pub fn find(key: &str) -> Option<&'static Self> {
-        Self::all().iter().copied().find(|method| method.key == key)
     }
 }
 

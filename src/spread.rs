@@ -9,6 +9,9 @@ use crate::error::{
 };
 use crate::units::{Length, Measured, parse, starts_unit};
 
+#[cfg(feature = "serde")]
+pub(crate) mod quantity;
+
 /// Minimum, nominal and maximum of one value.
 ///
 /// Plain data: functions that take one check that it is finite and in order.

@@ -1,4 +1,5 @@
-//! Reference tables: row types and look-ups.
+//! Reference tables: row types, and look-ups by name and size. What is found by a [`Thread`](crate::thread::Thread) (the
+//! `find` of a [`Nut`](nuts::Nut), a [`ClearanceHole`](holes::ClearanceHole), ...) is added further up in the crate.
 //!
 //! The rows are written in `tables/*.csv` of the repository, the only place where a value is
 //! edited; the arrays behind these functions are generated from them and checked in. Each row
@@ -37,7 +38,6 @@
 //! | [`plies`] | materials of plies: modulus, expansion, strengths, bearing |
 //! | [`timber`] | timbers: specific gravities, characteristic densities, strengths across the grain |
 //! | [`surface`] | limiting pressures under head and nut |
-//! | [`timber`] | timbers: specific gravities, characteristic densities |
 //! | [`washers`] | plain, structural, aircraft and spring lock washers |
 //! | [`washer_rules`] | hardness of washers, washers for a bolt, washers that codes require |
 //! | [`wrench`] | nuts and heads by their width across flats, socket screws by their key |
@@ -45,15 +45,9 @@
 //! A value that nobody has read is `None`, never zero. Programs in other languages read the same CSV files:
 //! they are a data package, described by `tables/datapackage.json`.
 
-use alloc::{
-    format,
-    string::{String, ToString},
-    vec::Vec,
-};
+use alloc::{format, string::String, vec::Vec};
 
-use crate::error::Error;
 use crate::source::{Basis, Method, Provenance, Source};
-use crate::thread::Thread;
 use crate::units::Length;
 
 pub mod aircraft;
@@ -94,13 +88,43 @@ pub mod wrench;
 mod generated;
 mod optional;
 
-pub(crate) fn all_sources() -> &'static [&'static Source] {
-    &generated::sources::SOURCES
+impl Source {
+    /// Every source of every table.
+    ///
+    /// ```
+    /// let mut all = shankline::source::Source::all().iter();
+    /// assert!(all.any(|source| source.document == "SAE J429"));
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [&'static Self] {
+        &generated::sources::SOURCES
+    }
 }
 
-/// Every method, for [`Method::all`].
-pub(crate) fn all_methods() -> &'static [&'static Method] {
-    &generated::methods::METHODS
+impl Method {
+    /// Every method of this crate, in the order of the table.
+    ///
+    /// ```
+    /// use shankline::source::{Method, Publisher};
+    /// let codes = Method::all().iter().filter(|method| method.publisher == Publisher::Cen);
+    /// assert!(codes.count() > 30);
+    /// ```
+    #[must_use]
+    pub fn all() -> &'static [&'static Self] {
+        &generated::methods::METHODS
+    }
+
+    /// The method of a key.
+    ///
+    /// ```
+    /// use shankline::source::Method;
+    /// assert!(Method::find("en-1993-1-8-2005-table-3.4-bearing").is_some());
+    /// assert!(Method::find("no such key").is_none());
+    /// ```
+    #[must_use]
+    pub fn find(key: &str) -> Option<&'static Self> {
+        Self::all().iter().copied().find(|method| method.key == key)
+    }
 }
 
 /// The rows of `tables/methods.csv` by their keys.
@@ -108,24 +132,6 @@ pub(crate) use generated::methods;
 
 const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }
-}
-
-/// Refuses a thread that no stock part has: left-hand, of several starts, or with the large root radius
-/// of UNJ and MJ, whose parts have standards of their own.
-pub(crate) fn stock_thread(table: &'static str, thread: &Thread) -> Result<(), Error> {
-    use crate::thread::Hand;
-    let available = if thread.hand() != Hand::Right || thread.starts() != 1 {
-        "they hold right-hand parts of a single start"
-    } else if thread.profile().has_large_root() {
-        "they hold parts with UN, UNR and M threads"
-    } else {
-        return Ok(());
-    };
-    Err(Error::NotInTable {
-        table,
-        wanted: alloc::string::ToString::to_string(thread),
-        available: available.into(),
-    })
 }
 
 /// The standard of HR bolts, of which no table was read.
@@ -142,7 +148,11 @@ pub(crate) const fn nanometres(length: Length) -> i64 {
 }
 
 /// The rows of one style (or other key) of a table sorted by that key first.
-fn rows_of<T, K: PartialEq>(rows: &'static [T], key: &K, key_of: impl Fn(&T) -> K) -> &'static [T] {
+pub(crate) fn rows_of<T, K: PartialEq>(
+    rows: &'static [T],
+    key: &K,
+    key_of: impl Fn(&T) -> K,
+) -> &'static [T] {
     let Some(start) = rows.iter().position(|row| key_of(row) == *key) else {
         return &[];
     };
@@ -156,7 +166,7 @@ fn rows_of<T, K: PartialEq>(rows: &'static [T], key: &K, key_of: impl Fn(&T) -> 
 
 /// Which sizes a table has and which of them is nearest to the one wanted, for messages.
 #[cold]
-fn size_range<'a, T: 'a>(
+pub(crate) fn size_range<'a, T: 'a>(
     rows: impl IntoIterator<Item = &'a T>,
     wanted: Length,
     size_of: impl Fn(&T) -> (Length, &'static str),
@@ -171,39 +181,5 @@ fn size_range<'a, T: 'a>(
             format!("its sizes run from {first} to {last}, the nearest is {nearest}")
         }
         _ => "it has no rows".into(),
-    }
-}
-
-/// The refusal of a thread that none of the rows is for.
-#[cold]
-pub(crate) fn no_row<'a, T: 'a>(
-    table: &'static str,
-    thread: &Thread,
-    rows: impl IntoIterator<Item = &'a T>,
-    size_of: impl Fn(&T) -> (Length, &'static str),
-) -> Error {
-    Error::NotInTable {
-        table,
-        wanted: thread.to_string(),
-        available: size_range(rows, thread.nominal_diameter(), size_of),
-    }
-}
-
-/// The row for a coarse thread, in a table that has coarse threads only and one row a size.
-fn coarse_row<T>(
-    table: &'static str,
-    thread: &Thread,
-    rows: &'static [T],
-    size_of: impl Fn(&T) -> (Length, &'static str),
-) -> Result<&'static T, Error> {
-    let size = nanometres(thread.nominal_diameter());
-    match rows.iter().find(|row| nanometres(size_of(row).0) == size) {
-        Some(row) if thread.is_coarse() => Ok(row),
-        Some(_) => Err(Error::NotInTable {
-            table,
-            wanted: thread.to_string(),
-            available: "at that size it has the coarse thread only".into(),
-        }),
-        None => Err(no_row(table, thread, rows, size_of)),
     }
 }

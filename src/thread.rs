@@ -42,14 +42,19 @@ pub mod limits;
 mod modifiers;
 pub mod percent;
 pub mod profile;
+pub(crate) mod rows;
+#[cfg(feature = "schema")]
+mod schema;
 pub mod strip;
+mod tap_drill;
 pub mod wires;
 mod working;
 
 use label::{inch_label, metric_near, trimmed, unified_near};
 
+pub use crate::names::UnifiedClass;
 pub use at_least::AtLeast;
-pub use class::{MetricClass, ToleranceClass, UnifiedClass};
+pub use class::{MetricClass, ToleranceClass};
 pub use identify::ThreadMatch;
 pub use limits::{Limits, ThreadFit, ThreadLimits};
 pub use modifiers::{Engagement, Hand};

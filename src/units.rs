@@ -43,7 +43,9 @@ pub mod quantity;
 pub use exact_force::{kip, pound_force};
 pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
-pub use text::{Dimension, Measured, Shown, UnitSystem, inch_fraction, parse, shown};
+pub use text::{
+    Dimension, Measured, Shown, TextError, TextProblem, UnitSystem, inch_fraction, parse, shown,
+};
 pub(crate) use text::{Rounding, decimals_for, plain, rounded, starts_unit, tidy, twelve_digits};
 pub use uom::si::f64::{
     Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
@@ -78,6 +80,9 @@ pub(crate) const POUND_FORCE: f64 = 4.448_221_615_260_5;
 pub(crate) const INCH: f64 = 0.0254;
 /// 1 lbf/in2 in pascals.
 pub(crate) const PSI: f64 = POUND_FORCE / (INCH * INCH);
+
+/// Lengths that print the same are the same: tables and stacks carry rounding residues of 1e-18 m.
+pub(crate) const SAME_LENGTH: Length = from_base(1e-10);
 
 // uom's macro defines one quantity's units per module and writes its own short docs. It repeats
 // the factor for every storage type that any crate of the build turns on, so the factors are

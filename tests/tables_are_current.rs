@@ -24,7 +24,7 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "unified_thread_classes",
         "UnifiedClassRow",
-        "use crate::tables::thread_tolerances::UnifiedClassRow;\nuse crate::thread::UnifiedClass;",
+        "use crate::tables::thread_tolerances::UnifiedClassRow;\nuse crate::names::UnifiedClass;",
     ),
     (
         "unified_limit_exceptions",
@@ -54,27 +54,27 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "sae_j429_grades",
         "SaeGradeRow",
-        "use crate::material::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};",
+        "use crate::names::SaeGrade;\nuse crate::tables::grades::{HardnessScale, SaeGradeRow};",
     ),
     (
         "astm_grades",
         "AstmGradeRow",
-        "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
+        "use crate::names::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
     ),
     (
         "astm_grades_metric",
         "AstmGradeRow",
-        "use crate::material::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
+        "use crate::names::AstmGrade;\nuse crate::tables::grades::{AstmGradeRow, HardnessScale};",
     ),
     (
         "iso_898_1_classes",
         "PropertyClassRow",
-        "use crate::material::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
+        "use crate::names::PropertyClass;\nuse crate::tables::grades::{PropertyClassRow, YieldMeasure};",
     ),
     (
         "iso_3506_1_classes",
         "StainlessClassRow",
-        "use crate::material::StainlessClass;\nuse crate::tables::grades::StainlessClassRow;",
+        "use crate::names::StainlessClass;\nuse crate::tables::grades::StainlessClassRow;",
     ),
     (
         "nuts_inch",
@@ -89,22 +89,22 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "nut_grades_inch",
         "NutGradeRow",
-        "use crate::material::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
+        "use crate::names::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
     ),
     (
         "nut_grades_metric",
         "NutGradeRow",
-        "use crate::material::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
+        "use crate::names::NutGrade;\nuse crate::tables::grades::HardnessScale;\nuse crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};",
     ),
     (
         "nut_pairings",
         "NutPairing",
-        "use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
+        "use crate::names::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};",
     ),
     (
         "head_marks",
         "HeadMark",
-        "use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::head_marks::HeadMark;",
+        "use crate::names::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};\nuse crate::tables::head_marks::HeadMark;",
     ),
     (
         "design_stresses_inch",
@@ -119,12 +119,12 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "endurance_strengths_inch",
         "EnduranceRow",
-        "use crate::material::{BoltGrade, SaeGrade};\nuse crate::tables::fatigue::EnduranceRow;",
+        "use crate::names::{BoltGrade, SaeGrade};\nuse crate::tables::fatigue::EnduranceRow;",
     ),
     (
         "endurance_strengths_metric",
         "EnduranceRow",
-        "use crate::material::{BoltGrade, PropertyClass};\nuse crate::tables::fatigue::EnduranceRow;",
+        "use crate::names::{BoltGrade, PropertyClass};\nuse crate::tables::fatigue::EnduranceRow;",
     ),
     (
         "shear_ratios",
@@ -409,7 +409,7 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "washer_pairings",
         "WasherPairing",
-        "use crate::material::{BoltGrade, PropertyClass};\nuse crate::tables::washer_rules::{WasherPairing, WasherStanding};",
+        "use crate::names::{BoltGrade, PropertyClass};\nuse crate::tables::washer_rules::{WasherPairing, WasherStanding};",
     ),
     (
         "washer_rules",

@@ -4,12 +4,11 @@ use alloc::vec::Vec;
 
 use crate::error::Error;
 use crate::material::{BoltGrade, NutGrade, NutTapping};
+use crate::names::Key;
 use crate::parts::{Nut, NutStyle, ScrewProduct, ScrewSeries, Washer, WasherStyle};
 use crate::tables::nut_grades::{BoltCoating, NutPairing, NutStanding};
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
 use crate::thread::Thread;
-
-use super::Key;
 
 impl Thread {
     /// Every thread of the tables: Unified ones, then metric ones, by rising diameter.

@@ -188,8 +188,31 @@ fn write_number(f: &mut fmt::Formatter<'_>, value: f64) -> fmt::Result {
 
 #[cfg(feature = "serde")]
 impl<'de> serde::Deserialize<'de> for Amount {
+    /// What kind of amount it is, its unit says; without one it is a number.
     fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        crate::units::quantity::deserialize_amount(deserializer)
+        use crate::units::{Dimension as Kind, quantity::RawQuantity, text};
+        use serde::de::Error;
+        let raw = RawQuantity::deserialize(deserializer)?;
+        let unit = match &raw {
+            RawQuantity::Bare(number) => return Ok(Self::Number(*number)),
+            RawQuantity::Object { unit, .. } => unit,
+            RawQuantity::Text(_) => {
+                let why = "an amount is an object of value and unit, or a number";
+                return Err(Error::custom(why));
+            }
+        };
+        let amount = match text::dimension_of(unit) {
+            Some(Kind::Length) => raw.quantity().map(Self::Length),
+            Some(Kind::Area) => raw.quantity().map(Self::Area),
+            Some(Kind::Force) => raw.quantity().map(Self::Force),
+            Some(Kind::Stress) => raw.quantity().map(Self::Stress),
+            Some(Kind::Torque) => raw.quantity().map(Self::Torque),
+            Some(Kind::Angle) => raw.quantity().map(Self::Angle),
+            Some(Kind::Stiffness) => raw.quantity().map(Self::Stiffness),
+            Some(Kind::Temperature) => raw.quantity().map(Self::Temperature),
+            _ => return Err(Error::custom(alloc::format!("unknown unit \"{unit}\""))),
+        };
+        amount.map_err(Error::custom)
     }
 }
 

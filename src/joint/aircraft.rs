@@ -4,10 +4,10 @@ use alloc::vec::Vec;
 
 use super::{HeadSeat, NutEnd, Stack};
 use crate::error::Error;
-use crate::parts::{AnBolt, AnWashers, SAME_LENGTH};
+use crate::parts::{AnBolt, AnWashers};
 use crate::spread::{Spread, sane_spread};
 use crate::tables::aircraft::{AircraftBolt, AircraftGrip};
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 
 mod candidate;
 mod rules;

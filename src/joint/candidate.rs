@@ -43,13 +43,13 @@ pub struct Candidate {
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub grip: Spread<Length>,
     /// Height of the nut, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub nut_height: Spread<Length>,
     /// Pitch P of the thread.
@@ -71,7 +71,7 @@ pub struct Candidate {
     /// beyond the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub protrusion: Spread<Length>,
     /// Shear planes on guaranteed shank, in the worst case.
@@ -125,7 +125,7 @@ pub struct Cut {
     /// then left as it is.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub finished: Spread<Length>,
     /// What comes off the nominal length.
@@ -143,7 +143,7 @@ pub struct Cut {
     /// Bolt length beyond the nut after the cut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub protrusion: Spread<Length>,
     /// Whether this one length keeps every assembly inside the wanted protrusion. If not, cut to

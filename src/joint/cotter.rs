@@ -4,9 +4,9 @@ use core::fmt;
 
 use crate::error::{Error, not_negative, positive};
 use crate::material::Severity;
-use crate::parts::{Nut, SAME_LENGTH};
+use crate::parts::Nut;
 use crate::spread::Spread;
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 
 /// The cotter hole of a drilled shank.
 ///

@@ -79,26 +79,26 @@ pub struct PlannedCut {
     /// Where the mark goes, from the bearing face of the head; one place for a fixed length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub mark_from_head: Spread<Length>,
     /// Where it goes from the outer face of the tightened nut; one place for a cut at fit-up. In a tapped
     /// part, from the depth of the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub mark_from_nut: Spread<Length>,
     /// Length after the cut with its tolerance, from the bearing face of the head.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub finished: Spread<Length>,
     /// What comes off; the least may be zero, for a short bolt that is left as it is.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub removed: Spread<Length>,
     /// Thread between LG and the cut end, at least.
@@ -110,7 +110,7 @@ pub struct PlannedCut {
     /// Bolt length beyond the nut, or beyond the wanted engagement, after the cut, dressed end included.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub protrusion: Spread<Length>,
     /// Whether every assembly keeps the wanted protrusion.
@@ -171,19 +171,19 @@ pub struct CutPlan {
     /// Length as bought.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub bought: Spread<Length>,
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub grip: Spread<Length>,
     /// Nut height, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub nut_height: Spread<Length>,
     /// Least wanted protrusion, p req P.
@@ -341,7 +341,7 @@ impl CutPlan {
 
     fn keeps_below_most(&self, protrusion: Spread<Length>) -> bool {
         let most = self.protrusion_max;
-        most.is_none_or(|most| protrusion.max <= most + crate::parts::SAME_LENGTH)
+        most.is_none_or(|most| protrusion.max <= most + crate::units::SAME_LENGTH)
     }
 
     fn cut_at_fit_up(&self) -> PlannedCut {

@@ -15,11 +15,12 @@ use serde::{Deserialize, Deserializer, Serialize};
 
 use super::stack::{NutWashers, OF_STYLE};
 use super::{CutRule, JointMaterial, JointPly, JointTimber, JointWasher};
+use crate::spread::quantity::RawSpread;
 use crate::strength::ply::{EdgeFinish, Slot};
 use crate::tables::galvanic::Metal;
 use crate::tables::washers::WasherStyle;
 use crate::units::Measured;
-use crate::units::quantity::{RawQuantity, RawSpread};
+use crate::units::quantity::RawQuantity;
 
 /// A part as it stands in a file: the name of a listed one as text, or one of the caller's own as an object.
 pub(crate) enum ListedOr<L, O> {

@@ -47,7 +47,7 @@ impl<T> Given<T> for T {
 
 impl<Q: Measured> Given<Q> for &str {
     fn given(self) -> Result<Q, Error> {
-        crate::units::parse(self)
+        Ok(crate::units::parse(self)?)
     }
 }
 

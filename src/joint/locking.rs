@@ -8,10 +8,10 @@ use core::fmt;
 
 use super::Environment;
 use crate::material::Severity;
-use crate::parts::{Locking, SAME_LENGTH};
+use crate::parts::Locking;
 use crate::tables::locking::{ServiceTemperature, TemperatureLimited};
 use crate::thread::Thread;
-use crate::units::{Length, ThermodynamicTemperature, UnitSystem, shown};
+use crate::units::{Length, SAME_LENGTH, ThermodynamicTemperature, UnitSystem, shown};
 
 /// How far a bolt must at least stick out of a lock nut, in the worst case of all tolerances: less leaves
 /// the chamfered end in the locking element. `Display` writes it with its source.

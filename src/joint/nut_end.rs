@@ -23,7 +23,7 @@ use crate::units::Length;
 pub struct NutEnd {
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     height: Spread<Length>,
     tapped: Option<TappedThread>,

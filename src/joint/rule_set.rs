@@ -5,8 +5,8 @@ use crate::tables::methods;
 use core::{fmt, str::FromStr};
 
 use super::{CutRule, LengthRules};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::units::UnitSystem;
 
 /// A published set of rules for bolt lengths; [`rules`](Self::rules) makes it ready to search with.

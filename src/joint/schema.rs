@@ -30,6 +30,10 @@ use schemars::{JsonSchema, Schema};
 
 use super::{DesignSpace, Joint, Report};
 
+mod parts;
+
+pub(crate) use parts::Methods;
+
 /// The names that [`named`] knows.
 ///
 /// ```

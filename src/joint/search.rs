@@ -9,10 +9,10 @@ use super::stack::Added;
 use super::{CutRule, LengthRules, NutEnd, Ranking, Stack};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math::ceil;
-use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
+use crate::parts::{ScrewLength, ScrewSeries, Zone};
 use crate::spread::Spread;
 use crate::thread::Thread;
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 
 mod textbook;
 

@@ -271,7 +271,7 @@ pub struct Plane {
     /// Distance from the bearing face of the head; across a gap, of the far side of the gap.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::spread::quantity::serialize")
     )]
     pub position: Spread<Length>,
     /// What it cuts if every ply has its nominal thickness.

@@ -46,7 +46,7 @@ pub struct JointTolerances {
     /// Length of the bolt: as bought, or as cut where the candidate is to be cut to a fixed length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub length: Spread<Length>,
     /// Everything between the bearing faces of head and nut, G.

@@ -108,7 +108,7 @@ pub struct Joint {
     )]
     pub rules: LengthRules,
     /// By which methods.
-    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Methods"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::joint::schema::Methods"))]
     pub methods: JointMethods,
     /// What the verdict is to speak of.
     #[cfg_attr(feature = "schema", schemars(default))]

@@ -2,8 +2,8 @@
 
 use core::{fmt, str::FromStr};
 
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::tables::galvanic::Metal;
 use crate::tables::locking::TemperatureLimited;
 use crate::tables::nut_grades::BoltCoating;

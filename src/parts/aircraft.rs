@@ -9,8 +9,55 @@ use crate::error::Error;
 use crate::spread::Spread;
 use crate::tables::aircraft::{AircraftBolt, AircraftGrip};
 use crate::tables::threads::UnifiedSeries;
+use crate::tables::{nanometres, size_range};
 use crate::thread::Thread;
-use crate::units::Length;
+use crate::units::{Length, inches};
+
+impl AircraftBolt {
+    /// The bolt with a thread.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if there is none; the message gives the thread of the bolt of that
+    /// diameter, or the smallest and the largest bolt.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::aircraft::AircraftBolt};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(AircraftBolt::of_thread(&"#10-32 UNF".parse()?)?.name, "AN3");
+    /// assert_eq!(
+    ///     AircraftBolt::of_thread(&"1/4-20 UNC".parse()?).unwrap_err().to_string(),
+    ///     "1/4-20 UNC is not in the table of aircraft bolts; AN4 has 28 threads per inch",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn of_thread(thread: &Thread) -> Result<&'static Self, Error> {
+        let size = nanometres(thread.nominal_diameter());
+        let pitch = nanometres(thread.pitch());
+        let near = Self::all()
+            .iter()
+            .find(|bolt| thread.is_unified() && nanometres(bolt.nominal_diameter) == size);
+        near.filter(|bolt| nanometres(inches(1.0 / bolt.threads_per_inch)) == pitch)
+            .ok_or_else(|| Error::NotInTable {
+                table: "the table of aircraft bolts",
+                wanted: thread.to_string(),
+                available: near.map_or_else(
+                    || {
+                        size_range(Self::all(), thread.nominal_diameter(), |bolt| {
+                            (bolt.nominal_diameter, bolt.name)
+                        })
+                    },
+                    |bolt| {
+                        format!(
+                            "{} has {} threads per inch",
+                            bolt.name, bolt.threads_per_inch
+                        )
+                    },
+                ),
+            })
+    }
+}
 
 /// An aircraft bolt by its whole designation: `AN4H-7A` is 1/4 in, head drilled for safety wire
 /// (`H`), dash number 7, shank not drilled (`A`). Without the `A` the shank has a hole for a
@@ -217,7 +264,7 @@ pub struct AnWashers {
     /// The regular washer.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub regular: Spread<Length>,
     /// The light one, about half as thick.

@@ -4,7 +4,7 @@ use core::fmt;
 
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::spread::{Spread, ordered};
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 
 /// The lengths that matter of one screw.
 ///
@@ -92,9 +92,6 @@ impl fmt::Display for Zone {
         })
     }
 }
-
-/// Lengths that print the same are the same: tables and stacks carry rounding residues of 1e-18 m.
-pub(crate) const SAME_LENGTH: Length = crate::units::from_base(1e-10);
 
 impl ScrewLength {
     /// A bolt in the hand, all lengths from the bearing face of its head: the whole length, the plain

@@ -3,15 +3,17 @@
 use alloc::{format, string::ToString};
 use core::fmt;
 
-use super::{SAME_LENGTH, ScrewLength};
+use super::ScrewLength;
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, sane_length};
 use crate::source::{Basis, Provenance};
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::screws::{FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance};
 use crate::tables::sockets::SocketHeadCapScrew;
-use crate::tables::stock_thread;
-use crate::thread::Thread;
+use crate::thread::{
+    Thread,
+    rows::{no_row, stock_thread},
+};
 use crate::units::Length;
 
 mod inch;
@@ -319,7 +321,7 @@ fn no_cap_screw(thread: &Thread) -> Error {
     let table = "the table of ASME B18.2.1 hex cap screws";
     if thread.is_of_cap_screws() {
         let size = |row: &HexCapScrew| (row.nominal_diameter, row.size);
-        return crate::tables::no_row(table, thread, HexCapScrew::all(), size);
+        return no_row(table, thread, HexCapScrew::all(), size);
     }
     Error::NotInTable {
         table,

@@ -105,13 +105,13 @@ pub struct FrictionForm {
     bearing_friction: Friction,
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     prevailing: Spread<Torque>,
     /// Torque over preload for least, nominal and greatest friction.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     arm: Spread<Length>,
 }

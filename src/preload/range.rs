@@ -147,7 +147,7 @@ pub struct PreloadRange {
     /// Preload just after tightening.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub initial: Spread<Force>,
     /// Loss by short-term relaxation (NASA) or embedment (VDI).

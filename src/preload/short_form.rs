@@ -40,7 +40,7 @@ pub struct ShortForm {
     diameter: Length,
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     prevailing: Spread<Torque>,
 }

@@ -127,7 +127,7 @@ pub struct TighteningStress {
     /// Torque in the thread, with the prevailing torque.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub thread_torque: Spread<Torque>,
     /// Tension F / As.
@@ -139,13 +139,13 @@ pub struct TighteningStress {
     /// Torsion, thread torque over W.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub torsion: Spread<Stress>,
     /// Equivalent stress by von Mises, sqrt(sigma^2 + 3 tau^2).
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub equivalent: Spread<Stress>,
 }

@@ -186,7 +186,7 @@ pub struct ProofUse {
     /// Preload over proof load.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_ratio_spread")
+        serde(serialize_with = "crate::spread::quantity::serialize_ratio")
     )]
     pub fraction: Spread<Ratio>,
     /// The target it was held against.
@@ -194,7 +194,7 @@ pub struct ProofUse {
     /// Preload.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub preload: Spread<Force>,
     /// Proof load.

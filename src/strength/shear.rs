@@ -36,6 +36,7 @@ mod reductions;
 mod stress;
 mod working;
 
+pub use crate::names::AiscEdition;
 pub use bolt::{BoltShear, bolt_shear};
 pub use facts::{ConnectionFacts, JointLength, ReductionNeed, ReductionNeeds};
 pub use planes::{
@@ -73,32 +74,6 @@ pub enum ShearBasis {
     Yield,
     /// Proof stress Sp (Shigley's Example 8-6, 9th ed.).
     Proof,
-}
-
-/// Editions of AISC 360, Specification for Structural Steel Buildings.
-///
-/// ```
-/// use shankline::prelude::*;
-/// let method = ShearMethod::Aisc360 { edition: AiscEdition::E2016 };
-/// assert_eq!(method.to_string(), "AISC 360-16 J3.6");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[non_exhaustive]
-pub enum AiscEdition {
-    /// AISC 360-05.
-    #[cfg_attr(feature = "serde", serde(rename = "2005"))]
-    E2005,
-    /// AISC 360-10.
-    #[cfg_attr(feature = "serde", serde(rename = "2010"))]
-    E2010,
-    /// AISC 360-16. Stresses recalled, the same as in 2010.
-    #[cfg_attr(feature = "serde", serde(rename = "2016"))]
-    E2016,
-    /// AISC 360-22. Stresses recalled, the same as in 2010.
-    #[cfg_attr(feature = "serde", serde(rename = "2022"))]
-    E2022,
 }
 
 /// A published method for the shear capacity of a bolt.

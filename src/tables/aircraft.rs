@@ -13,7 +13,6 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::source::{Basis, Provenance, Source};
 use crate::spread::Spread;
-use crate::thread::Thread;
 use crate::units::{Length, inches};
 
 /// An aircraft bolt of one diameter: AN3 is 3/16 in, AN4 4/16 in, and so on. Threads are of class 3A.
@@ -139,50 +138,6 @@ impl AircraftBolt {
                     wanted: name.to_string(),
                     available: format!("it has {}", names.join(", ")),
                 }
-            })
-    }
-
-    /// The bolt with a thread.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NotInTable`] if there is none; the message gives the thread of the bolt of that
-    /// diameter, or the smallest and the largest bolt.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::aircraft::AircraftBolt};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(AircraftBolt::of_thread(&"#10-32 UNF".parse()?)?.name, "AN3");
-    /// assert_eq!(
-    ///     AircraftBolt::of_thread(&"1/4-20 UNC".parse()?).unwrap_err().to_string(),
-    ///     "1/4-20 UNC is not in the table of aircraft bolts; AN4 has 28 threads per inch",
-    /// );
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn of_thread(thread: &Thread) -> Result<&'static Self, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let pitch = nanometres(thread.pitch());
-        let near = Self::all()
-            .iter()
-            .find(|bolt| thread.is_unified() && nanometres(bolt.nominal_diameter) == size);
-        near.filter(|bolt| nanometres(inches(1.0 / bolt.threads_per_inch)) == pitch)
-            .ok_or_else(|| Error::NotInTable {
-                table: "the table of aircraft bolts",
-                wanted: thread.to_string(),
-                available: near.map_or_else(
-                    || {
-                        super::size_range(Self::all(), thread.nominal_diameter(), |bolt| {
-                            (bolt.nominal_diameter, bolt.name)
-                        })
-                    },
-                    |bolt| {
-                        format!(
-                            "{} has {} threads per inch",
-                            bolt.name, bolt.threads_per_inch
-                        )
-                    },
-                ),
             })
     }
 

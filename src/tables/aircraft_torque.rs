@@ -4,11 +4,9 @@
 //! column goes from 0.13 (5/16-18) to 0.23 (7/16-20). So the table is a look-up, and
 //! nothing between its rows is computed.
 
-use super::{generated, nanometres};
-use crate::error::Error;
+use super::generated;
 use crate::source::Provenance;
-use crate::thread::Thread;
-use crate::units::{Length, Torque, inches};
+use crate::units::{Length, Torque};
 
 /// Torque range and limit of one thread.
 ///
@@ -94,42 +92,5 @@ impl AircraftTorque {
     #[must_use]
     pub fn all() -> &'static [Self] {
         &generated::aircraft_torques::AIRCRAFT_TORQUES
-    }
-
-    /// The row of a thread.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NotInTable`] if there is none; the message gives the sizes.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::aircraft_torque::AircraftTorque};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(
-    ///     AircraftTorque::find(&"1-8 UNC".parse()?).unwrap_err().to_string(),
-    ///     "1-8 UNC is not in the table of aircraft torques; \
-    ///      its sizes run from #8 to 1-1/4, the nearest is 1",
-    /// );
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn find(thread: &Thread) -> Result<&'static Self, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let pitch = nanometres(thread.pitch());
-        Self::all()
-            .iter()
-            .find(|row| {
-                thread.is_unified()
-                    && nanometres(row.nominal_diameter) == size
-                    && nanometres(inches(1.0 / row.threads_per_inch)) == pitch
-            })
-            .ok_or_else(|| {
-                super::no_row(
-                    "the table of aircraft torques",
-                    thread,
-                    Self::all(),
-                    |row| (row.nominal_diameter, row.size),
-                )
-            })
     }
 }

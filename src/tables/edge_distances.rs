@@ -5,8 +5,8 @@ use alloc::format;
 use super::{generated, nanometres, size_range};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Amount, Error, sane_length};
+use crate::names::AiscEdition;
 use crate::source::{Basis, Provenance};
-use crate::strength::shear::AiscEdition;
 use crate::units::Length;
 
 /// Over the last size of Table J3.4 the least distance is 1.25 d, at a sheared edge (to 2005) 1.75 d.

@@ -6,7 +6,7 @@ use alloc::string::ToString;
 use super::generated;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
-use crate::material::{AstmGrade, BoltGrade};
+use crate::names::{AstmGrade, BoltGrade};
 use crate::source::Provenance;
 use crate::units::{TemperatureCoefficient, ThermodynamicTemperature};
 

@@ -2,7 +2,7 @@
 
 use super::generated;
 use crate::error::Error;
-use crate::material::BoltGrade;
+use crate::names::BoltGrade;
 use crate::source::Provenance;
 use crate::units::{Length, Stress};
 
@@ -78,7 +78,7 @@ impl EnduranceRow {
     /// ```
     pub fn find(grade: BoltGrade, diameter: Length) -> Result<&'static Self, Error> {
         use alloc::format;
-        let slack = crate::parts::SAME_LENGTH;
+        let slack = crate::units::SAME_LENGTH;
         Self::all_inch()
             .iter()
             .chain(Self::all_metric())

@@ -6,9 +6,9 @@
 use core::{fmt, ops::RangeInclusive, str::FromStr};
 
 use super::{generated, rows_of};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::Provenance;
 
 /// Finish and lubrication of bolt and nut, as the publishers of nut factors name them.

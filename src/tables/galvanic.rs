@@ -8,9 +8,9 @@
 use core::{fmt, str::FromStr};
 
 use super::generated;
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::Provenance;
 use crate::units::{ElectricPotential, volts};
 

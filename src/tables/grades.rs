@@ -6,7 +6,7 @@
 //! size and length rules.
 
 use super::generated;
-use crate::material::{AstmGrade, PropertyClass, SaeGrade, StainlessClass};
+use crate::names::{AstmGrade, PropertyClass, SaeGrade, StainlessClass};
 use crate::source::{Basis, Provenance};
 use crate::units::{Length, Ratio, Stress, ThermodynamicTemperature};
 

@@ -6,7 +6,7 @@ use core::fmt;
 
 use super::generated;
 use crate::caution::{Caution, Cautions};
-use crate::material::BoltGrade;
+use crate::names::BoltGrade;
 use crate::source::Provenance;
 
 /// Mark of one grade, apart from the mark of the maker.

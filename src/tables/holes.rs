@@ -1,15 +1,12 @@
 //! Holes: clearance holes for bolts, holes and slots of structural joints, tap drills.
 
-use alloc::{format, string::ToString};
 use core::{fmt, str::FromStr};
 
-use super::{generated, nanometres, no_row};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
+use super::generated;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::{Basis, Provenance};
-use crate::strength::shear::AiscEdition;
-use crate::thread::Thread;
 use crate::units::{Length, Ratio};
 
 /// How much larger a clearance hole is than its bolt. ISO 273 says fine, medium and coarse for
@@ -145,47 +142,6 @@ impl ClearanceHole {
     #[must_use]
     pub fn all_metric() -> &'static [Self] {
         &generated::clearance_holes_metric::CLEARANCE_HOLES_METRIC
-    }
-
-    /// The clearance hole for a bolt: ASME B18.2.8 for an inch thread, ISO 273 for a metric one, and BS 4186
-    /// for M7, which ISO 273 does not have.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NotInTable`] if the standard has no hole of that fit for the size; the message gives
-    /// the sizes it has.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::holes::{ClearanceHole, HoleFit}};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let hole = ClearanceHole::find(&"M16".parse()?, HoleFit::Normal)?;
-    /// assert_eq!(hole.diameter_min, millimetres(17.5)); // BS 4186 says 18
-    /// let error = ClearanceHole::find(&"2-4.5 UNC".parse()?, HoleFit::Normal).unwrap_err();
-    /// assert_eq!(
-    ///     error.to_string(),
-    ///     "2-4.5 UNC is not in the table of clearance holes of that fit; its sizes run from #0 to 1-1/2, the nearest is 1-1/2",
-    /// );
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn find(thread: &Thread, fit: HoleFit) -> Result<&'static Self, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let rows = if thread.is_unified() {
-            Self::all_inch()
-        } else {
-            // ISO 273 stands first, so BS 4186 adds only the sizes ISO does not have: M7.
-            Self::all_metric()
-        };
-        let of_fit = rows.iter().filter(|hole| hole.fit == fit);
-        of_fit
-            .clone()
-            .find(|hole| nanometres(hole.nominal_diameter) == size)
-            .ok_or_else(|| {
-                let table = "the table of clearance holes of that fit";
-                no_row(table, thread, of_fit, |hole| {
-                    (hole.nominal_diameter, hole.size)
-                })
-            })
     }
 
     /// What the user of this hole must be told: limits that were recalled and not read.
@@ -335,47 +291,6 @@ impl StructuralHole {
         &generated::structural_holes_metric::STRUCTURAL_HOLES_METRIC
     }
 
-    /// The holes for a bolt in an edition of AISC 360. Metric holes were read in the 2005 edition
-    /// only and are given for all.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NotInTable`] if there is no such row; the message gives the sizes.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::holes::StructuralHole};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let hole = StructuralHole::find(&"M20".parse()?, AiscEdition::E2005)?;
-    /// assert_eq!(hole.standard, millimetres(22.0));
-    /// assert!(StructuralHole::find(&"M12".parse()?, AiscEdition::E2005).is_err());
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn find(thread: &Thread, edition: AiscEdition) -> Result<&'static Self, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let wanted = match edition {
-            AiscEdition::E2005 | AiscEdition::E2010 => HoleEditions::To2010,
-            AiscEdition::E2016 | AiscEdition::E2022 => HoleEditions::From2016,
-        };
-        let rows = if thread.is_unified() {
-            Self::all_inch()
-        } else {
-            Self::all_metric()
-        };
-        let of_edition = rows.iter().filter(|hole| {
-            hole.editions
-                .is_none_or(|editions| editions == HoleEditions::All || editions == wanted)
-        });
-        of_edition
-            .clone()
-            .find(|hole| nanometres(hole.nominal_diameter) == size)
-            .ok_or_else(|| {
-                no_row("AISC 360 Table J3.3", thread, of_edition, |hole| {
-                    (hole.nominal_diameter, hole.size)
-                })
-            })
-    }
-
     /// What the user of this hole must be told: sizes that were recalled and not read.
     ///
     /// ```
@@ -480,51 +395,6 @@ impl TapDrill {
         &generated::tap_drills_metric::TAP_DRILLS_METRIC
     }
 
-    /// The tap drill of a thread.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NotInTable`] if no chart that was read has the thread.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::holes::TapDrill};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(TapDrill::find(&"M8".parse()?)?.drill_diameter, millimetres(6.8));
-    /// assert!(TapDrill::find(&"1-1/16-8 UN".parse()?).is_err());
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn find(thread: &Thread) -> Result<&'static Self, Error> {
-        let size = nanometres(thread.nominal_diameter());
-        let pitch = nanometres(thread.pitch());
-        let rows = if thread.is_unified() {
-            Self::all_inch()
-        } else {
-            Self::all_metric()
-        };
-        rows.iter()
-            .find(|row| {
-                nanometres(row.nominal_diameter) == size && nanometres(row.thread_pitch()) == pitch
-            })
-            .ok_or_else(|| Error::NotInTable {
-                table: "the table of tap drills",
-                wanted: thread.to_string(),
-                available: format!(
-                    "for about 75 % thread drill {:.2} mm",
-                    // (D - drill) / (1.299 P) = 0.75
-                    1e3 * (thread.nominal_diameter() - 0.75 * 1.299_038 * thread.pitch()).value
-                ),
-            })
-    }
-
-    fn thread_pitch(&self) -> Length {
-        match (self.threads_per_inch, self.pitch) {
-            (Some(n), _) => crate::units::inches(1.0 / n),
-            (None, Some(pitch)) => pitch,
-            (None, None) => crate::units::inches(0.0),
-        }
-    }
-
     /// What the user of this drill must be told: a size that was recalled and not read.
     ///
     /// ```
@@ -556,7 +426,6 @@ impl TapDrill {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use alloc::string::ToString;
 
     /// Every recalled row warns, and no other.
     #[test]
@@ -586,15 +455,5 @@ mod tests {
             recalled += usize::from(weak);
         }
         assert!(recalled > 0);
-    }
-
-    /// #1 has a loose hole only: the nearest size with a normal one is another size.
-    #[test]
-    fn the_nearest_size_is_one_that_has_the_fit() {
-        let thread = "#1-64 UNC".parse().unwrap();
-        assert!(ClearanceHole::find(&thread, HoleFit::Loose).is_ok());
-        let error = ClearanceHole::find(&thread, HoleFit::Normal).unwrap_err();
-        let message = error.to_string();
-        assert!(message.ends_with("the nearest is #0"), "{message}");
     }
 }

@@ -4,12 +4,11 @@ use alloc::{format, string::String};
 use core::{fmt, str::FromStr};
 
 use super::{generated, known, rows_of};
-use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
-use crate::parts::SAME_LENGTH;
+use crate::names::Key;
 use crate::source::{Basis, Provenance, Source};
-use crate::units::{Length, Stress, TemperatureCoefficient, ThermodynamicTemperature};
+use crate::units::{Length, SAME_LENGTH, Stress, TemperatureCoefficient, ThermodynamicTemperature};
 
 /// What the strengths of a ply material are. Only some are minima that a design may rest on.
 ///

@@ -10,15 +10,13 @@
 //! head. Every cell read fits "a shank only if ls is at least 0.5 d", which is an inference: of
 //! M12 x 45 and 50, M16 x 55 and 60, M20 x 65 and 70, M24 x 80 read the standard first.
 
-use alloc::{format, string::String, vec::Vec};
+use alloc::format;
 use core::fmt;
 
-use super::{coarse_row, generated, nanometres, no_row, size_range};
+use super::generated;
 use crate::caution::{Caution, Cautions};
-use crate::error::{Error, sane_length};
 use crate::source::{Basis, Provenance, Source};
-use crate::thread::Thread;
-use crate::units::{Length, UnitSystem, inches, shown};
+use crate::units::{Length, inches};
 
 /// Dimensions of a socket head cap screw of one size: ASME B18.3 (1960 series) or ISO 4762.
 ///
@@ -177,41 +175,6 @@ impl SocketHeadCapScrew {
         &generated::socket_head_cap_screws_metric::SOCKET_HEAD_CAP_SCREWS_METRIC
     }
 
-    /// The screw with a thread: ASME B18.3 for a Unified thread of any pitch, ISO 4762 for a coarse
-    /// metric one.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NotInTable`] if there is none; the message gives the sizes.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::sockets::SocketHeadCapScrew};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let error = SocketHeadCapScrew::find(&"1-1/4-7 UNC".parse()?).unwrap_err();
-    /// assert_eq!(
-    ///     error.to_string(),
-    ///     "1-1/4-7 UNC is not in the table of ASME B18.3 socket head cap screws; \
-    ///      its sizes run from #0 to 1, the nearest is 1",
-    /// );
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn find(thread: &Thread) -> Result<&'static Self, Error> {
-        let size_of = |row: &Self| (row.nominal_diameter, row.size);
-        if thread.is_unified() {
-            let size = nanometres(thread.nominal_diameter());
-            let mut rows = Self::all_inch().iter();
-            rows.find(|row| nanometres(row.nominal_diameter) == size)
-                .ok_or_else(|| {
-                    let table = "the table of ASME B18.3 socket head cap screws";
-                    no_row(table, thread, Self::all_inch(), size_of)
-                })
-        } else {
-            let table = "the table of ISO 4762 screws";
-            coarse_row(table, thread, Self::all_metric(), size_of)
-        }
-    }
-
     /// What the user must be told of values that were recalled, not read.
     ///
     /// ```
@@ -336,53 +299,6 @@ impl SocketHeadGrip {
     #[must_use]
     pub fn all() -> &'static [Self] {
         &generated::socket_head_grips_metric::SOCKET_HEAD_GRIPS_METRIC
-    }
-
-    /// The row of a coarse metric thread and a nominal length.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a length that is not positive and finite, [`Error::NotInTable`] if
-    /// nobody has read the row; the message gives the lengths that were read.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::sockets::SocketHeadGrip};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let error = SocketHeadGrip::find(&"M8".parse()?, millimetres(50.0)).unwrap_err();
-    /// assert_eq!(
-    ///     error.to_string(),
-    ///     "M8 x 50 mm is not in the table of ISO 4762 body lengths; \
-    ///      of that size it has 35 mm, 40 mm",
-    /// );
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn find(thread: &Thread, length: Length) -> Result<&'static Self, Error> {
-        sane_length("nominal length", length)?;
-        let size = nanometres(thread.nominal_diameter());
-        let of_size = |row: &&Self| nanometres(row.nominal_diameter) == size && thread.is_coarse();
-        Self::all()
-            .iter()
-            .find(|row| of_size(row) && nanometres(row.nominal_length) == nanometres(length))
-            .ok_or_else(|| {
-                let millimetres = |length| format!("{:.0}", shown(length, UnitSystem::Si));
-                let near: Vec<String> = Self::all()
-                    .iter()
-                    .filter(of_size)
-                    .map(|row| millimetres(row.nominal_length))
-                    .collect();
-                Error::NotInTable {
-                    table: "the table of ISO 4762 body lengths",
-                    wanted: format!("{} x {}", thread, millimetres(length)),
-                    available: if near.is_empty() {
-                        size_range(Self::all(), thread.nominal_diameter(), |row| {
-                            (row.nominal_diameter, row.size)
-                        })
-                    } else {
-                        format!("of that size it has {}", near.join(", "))
-                    },
-                }
-            })
     }
 
     /// Whether the screw has no shank: its thread runs to within 3 P of the head.

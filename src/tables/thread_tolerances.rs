@@ -50,21 +50,6 @@ pub enum ThreadKind {
 }
 
 impl ThreadKind {
-    /// The kind of thread a tolerance class is for.
-    ///
-    /// ```
-    /// use shankline::tables::thread_tolerances::ThreadKind;
-    /// assert_eq!(ThreadKind::of("2A".parse().unwrap()), ThreadKind::External);
-    /// ```
-    #[must_use]
-    pub const fn of(class: crate::thread::ToleranceClass) -> Self {
-        if class.is_external() {
-            Self::External
-        } else {
-            Self::Internal
-        }
-    }
-
     const fn name(self) -> &'static str {
         match self {
             Self::External => "external",

@@ -6,8 +6,8 @@ use super::generated::{
     threads_metric::THREADS_METRIC as METRIC, threads_unified::THREADS_UNIFIED as UNIFIED,
 };
 use super::nanometres;
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::{Basis, Provenance};
 use crate::units::{Area, Length, inches};
 

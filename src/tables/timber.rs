@@ -4,9 +4,9 @@
 use core::{fmt, str::FromStr};
 
 use super::generated;
-use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
+use crate::names::Key;
 use crate::source::Provenance;
 use crate::units::{Density, Stress};
 

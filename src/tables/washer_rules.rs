@@ -4,7 +4,7 @@ use core::fmt;
 
 use super::generated;
 use crate::caution::{Caution, Cautions};
-use crate::material::BoltGrade;
+use crate::names::BoltGrade;
 use crate::source::Provenance;
 use crate::tables::grades::HardnessScale;
 use crate::tables::washers::WasherStyle;

@@ -271,7 +271,7 @@ impl VdiFatigue {
                 "{thread} is no metric thread: the fatigue strengths of VDI 2230 are for those"
             )));
         }
-        if (strength.diameter - thread.nominal_diameter()).abs() > crate::parts::SAME_LENGTH {
+        if (strength.diameter - thread.nominal_diameter()).abs() > crate::units::SAME_LENGTH {
             return Err(Error::Mismatch(alloc::format!(
                 "the fatigue strength is not that of {thread}: it is for another diameter"
             )));

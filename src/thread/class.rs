@@ -4,35 +4,8 @@ use alloc::string::String;
 use core::{fmt, str::FromStr};
 
 use crate::error::Error;
-
-/// Tolerance class of a Unified thread: A external, B internal, a higher number is closer.
-///
-/// ```
-/// use shankline::thread::{ToleranceClass, UnifiedClass};
-/// assert!(ToleranceClass::Unified(UnifiedClass::Class3A).is_external());
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub enum UnifiedClass {
-    /// Loose external thread.
-    #[cfg_attr(feature = "serde", serde(rename = "1A"))]
-    Class1A,
-    /// External thread of ordinary bolts.
-    #[cfg_attr(feature = "serde", serde(rename = "2A"))]
-    Class2A,
-    /// Close external thread.
-    #[cfg_attr(feature = "serde", serde(rename = "3A"))]
-    Class3A,
-    /// Loose internal thread.
-    #[cfg_attr(feature = "serde", serde(rename = "1B"))]
-    Class1B,
-    /// Internal thread of ordinary nuts.
-    #[cfg_attr(feature = "serde", serde(rename = "2B"))]
-    Class2B,
-    /// Close internal thread.
-    #[cfg_attr(feature = "serde", serde(rename = "3B"))]
-    Class3B,
-}
+use crate::names::UnifiedClass;
+use crate::tables::thread_tolerances::ThreadKind;
 
 /// Tolerance class of a metric thread: grade and position of the pitch diameter, and of the crest
 /// diameter where that differs (`6g`, `4g6g`, `6H`).
@@ -149,6 +122,23 @@ impl ToleranceClass {
         };
         let same_side = pitch.1.is_ascii_lowercase() == crest.1.is_ascii_lowercase();
         same_side.then_some(Self::Metric(MetricClass { pitch, crest }))
+    }
+}
+
+impl ThreadKind {
+    /// The kind of thread a tolerance class is for.
+    ///
+    /// ```
+    /// use shankline::tables::thread_tolerances::ThreadKind;
+    /// assert_eq!(ThreadKind::of("2A".parse().unwrap()), ThreadKind::External);
+    /// ```
+    #[must_use]
+    pub const fn of(class: ToleranceClass) -> Self {
+        if class.is_external() {
+            Self::External
+        } else {
+            Self::Internal
+        }
     }
 }
 

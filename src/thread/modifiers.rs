@@ -58,7 +58,7 @@ pub enum Engagement {
 
 impl Thread {
     /// The most starts a thread can have here. (Beyond four they are curiosities.)
-    pub const MOST_STARTS: u8 = 20;
+    pub const MOST_STARTS: u8 = crate::error::MOST_STARTS;
 
     /// The same thread of a hand.
     ///

@@ -27,10 +27,7 @@ use alloc::{
     format,
     string::{String, ToString},
 };
-use core::{
-    fmt,
-    ops::{Add, Sub},
-};
+use core::fmt;
 
 use serde::{
     Deserialize, Deserializer, Serialize, Serializer,
@@ -38,9 +35,7 @@ use serde::{
     ser::SerializeStruct,
 };
 
-use super::{Length, Measured, Ratio, TemperatureCoefficient, text};
-use crate::error::{Amount, Error};
-use crate::spread::Spread;
+use super::{Length, Measured, Ratio, TemperatureCoefficient, TextError, text};
 
 /// Writes a quantity as an object of value and unit.
 ///
@@ -72,17 +67,6 @@ pub(crate) fn round_option<Q: Measured, S: Serializer>(
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
     quantity.map(AsRounded).serialize(serializer)
-}
-
-pub(crate) fn round_spread<Q: Measured, S: Serializer>(
-    spread: &Spread<Q>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    let mut object = serializer.serialize_struct("Spread", 3)?;
-    object.serialize_field("min", &AsRounded(spread.min))?;
-    object.serialize_field("nominal", &AsRounded(spread.nominal))?;
-    object.serialize_field("max", &AsRounded(spread.max))?;
-    object.end()
 }
 
 /// A quantity of an answer on its way out.
@@ -147,17 +131,6 @@ pub(crate) mod option {
     pub(crate) use super::{deserialize_option as deserialize, serialize_option as serialize};
 }
 
-pub(crate) fn serialize_spread<Q: Measured, S: Serializer>(
-    spread: &Spread<Q>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    let mut object = serializer.serialize_struct("Spread", 3)?;
-    object.serialize_field("min", &AsObject(spread.min))?;
-    object.serialize_field("nominal", &AsObject(spread.nominal))?;
-    object.serialize_field("max", &AsObject(spread.max))?;
-    object.end()
-}
-
 // serde's `serialize_with` hands over a reference.
 #[allow(clippy::trivially_copy_pass_by_ref)]
 pub(crate) fn serialize_ratio<S: Serializer>(
@@ -188,17 +161,6 @@ pub(crate) fn deserialize_ratio_option<'de, D: Deserializer<'de>>(
     Ok(Option::<f64>::deserialize(deserializer)?.map(Ratio::from))
 }
 
-pub(crate) fn serialize_ratio_spread<S: Serializer>(
-    spread: &Spread<Ratio>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    let mut object = serializer.serialize_struct("Spread", 3)?;
-    object.serialize_field("min", &spread.min.value)?;
-    object.serialize_field("nominal", &spread.nominal.value)?;
-    object.serialize_field("max", &spread.max.value)?;
-    object.end()
-}
-
 /// Millionths per kelvin.
 // serde's `serialize_with` hands over a reference.
 #[allow(clippy::trivially_copy_pass_by_ref)]
@@ -222,22 +184,6 @@ pub(crate) fn serialize_expansion_option<S: Serializer>(
     }
 }
 
-impl<Q: Measured> Serialize for Spread<Q> {
-    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serialize_spread(self, serializer)
-    }
-}
-
-impl<'de, Q: Measured + Add<Output = Q> + Sub<Output = Q>> Deserialize<'de> for Spread<Q> {
-    /// From text (`"12 mm"`, `"0.500 +/- 0.015 in"`, `"12 mm +0.1/-0.2"`), or from an object with `min`, `nominal` and
-    /// `max`, or with `nominal` and `plus_minus`.
-    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        RawSpread::deserialize(deserializer)?
-            .spread()
-            .map_err(de::Error::custom)
-    }
-}
-
 /// A quantity as it stands in a file, before it is known what it should be.
 #[derive(Clone, Debug)]
 pub(crate) enum RawQuantity {
@@ -256,7 +202,7 @@ impl RawQuantity {
         }
     }
 
-    fn quantity<Q: Measured>(&self) -> Result<Q, Error> {
+    pub(crate) fn quantity<Q: Measured>(&self) -> Result<Q, TextError> {
         match self {
             Self::Text(text) => super::parse(text),
             Self::Object { value, unit } => text::from_value_and_unit(*value, unit),
@@ -287,7 +233,7 @@ impl Serialize for RawQuantity {
 
 impl<'de> Deserialize<'de> for RawQuantity {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        match deserializer.deserialize_any(RawVisitor)? {
+        match Raw::deserialize(deserializer)? {
             Raw::One(quantity) => Ok(quantity),
             Raw::Spread(_) => Err(de::Error::custom(
                 "one quantity is expected, not one with minimum and maximum",
@@ -296,46 +242,16 @@ impl<'de> Deserialize<'de> for RawQuantity {
     }
 }
 
-/// An amount of any kind: what it is, its unit says; without one it is a number.
-pub(crate) fn deserialize_amount<'de, D: Deserializer<'de>>(
-    deserializer: D,
-) -> Result<Amount, D::Error> {
-    use super::Dimension as D;
-    let raw = RawQuantity::deserialize(deserializer)?;
-    let unit = match &raw {
-        RawQuantity::Bare(number) => return Ok(Amount::Number(*number)),
-        RawQuantity::Object { unit, .. } => unit,
-        RawQuantity::Text(_) => {
-            let why = "an amount is an object of value and unit, or a number";
-            return Err(de::Error::custom(why));
-        }
-    };
-    let amount = match text::dimension_of(unit) {
-        Some(D::Length) => raw.quantity().map(Amount::Length),
-        Some(D::Area) => raw.quantity().map(Amount::Area),
-        Some(D::Force) => raw.quantity().map(Amount::Force),
-        Some(D::Stress) => raw.quantity().map(Amount::Stress),
-        Some(D::Torque) => raw.quantity().map(Amount::Torque),
-        Some(D::Angle) => raw.quantity().map(Amount::Angle),
-        Some(D::Stiffness) => raw.quantity().map(Amount::Stiffness),
-        Some(D::Temperature) => raw.quantity().map(Amount::Temperature),
-        _ => return Err(de::Error::custom(format!("unknown unit \"{unit}\""))),
-    };
-    amount.map_err(de::Error::custom)
-}
-
-/// A length with tolerance as it stands in a file.
+/// What stands where a quantity may, or one with its tolerance.
 #[derive(Clone, Debug)]
-pub(crate) struct RawSpread(Raw);
-
-#[derive(Clone, Debug)]
-enum Raw {
+pub(crate) enum Raw {
     One(RawQuantity),
     Spread(SpreadParts),
 }
 
+/// The objects that a quantity with its tolerance is written as.
 #[derive(Clone, Debug)]
-enum SpreadParts {
+pub(crate) enum SpreadParts {
     Limits {
         min: RawQuantity,
         nominal: RawQuantity,
@@ -347,42 +263,9 @@ enum SpreadParts {
     },
 }
 
-impl<'de> Deserialize<'de> for RawSpread {
+impl<'de> Deserialize<'de> for Raw {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-        deserializer.deserialize_any(RawVisitor).map(Self)
-    }
-}
-
-impl RawSpread {
-    fn spread<Q: Measured + Add<Output = Q> + Sub<Output = Q>>(&self) -> Result<Spread<Q>, String> {
-        match &self.0 {
-            Raw::One(RawQuantity::Text(text)) => text.parse().map_err(|e: Error| e.to_string()),
-            Raw::One(quantity) => Ok(Spread::exact(
-                quantity.quantity().map_err(|e| e.to_string())?,
-            )),
-            Raw::Spread(SpreadParts::Limits { min, nominal, max }) => Ok(Spread {
-                min: min.named("min")?,
-                nominal: nominal.named("nominal")?,
-                max: max.named("max")?,
-            }),
-            Raw::Spread(SpreadParts::PlusMinus {
-                nominal,
-                plus_minus,
-            }) => {
-                let (nominal, tolerance): (Q, Q) =
-                    (nominal.named("nominal")?, plus_minus.named("plus_minus")?);
-                Ok(Spread {
-                    min: nominal - tolerance,
-                    nominal,
-                    max: nominal + tolerance,
-                })
-            }
-        }
-    }
-
-    /// The lengths, or what is wrong with them after the name of their field.
-    pub(crate) fn named(&self, field: &str) -> Result<Spread<Length>, String> {
-        self.spread().map_err(|error| format!("{field}: {error}"))
+        deserializer.deserialize_any(RawVisitor)
     }
 }
 

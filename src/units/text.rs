@@ -3,14 +3,12 @@
 #[cfg(feature = "schema")]
 use alloc::vec::Vec;
 use alloc::{format, string::String};
-use core::{fmt, str::FromStr};
+use core::fmt;
 
 use super::{
     Angle, Area, Density, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
     RadiantExposure, TemperatureCoefficient, ThermodynamicTemperature, Torque,
 };
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
-use crate::error::{Error, TextProblem};
 
 /// The kinds of quantity that have a written form.
 ///
@@ -293,8 +291,8 @@ const IN_CAPITALS: &[&str] = &[
 ///
 /// # Errors
 ///
-/// [`Error::QuantityText`] tells what is wrong with the text: no unit, an unknown unit, a unit of
-/// another kind of quantity, or no readable number.
+/// [`TextError`] tells what is wrong with the text: no unit, an unknown unit, a unit of
+/// another kind of quantity, or no readable number. It converts to [`Error`](crate::Error).
 ///
 /// # Examples
 ///
@@ -311,8 +309,8 @@ const IN_CAPITALS: &[&str] = &[
 /// # Ok(())
 /// # }
 /// ```
-pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
-    let refuse = |problem| Error::QuantityText {
+pub fn parse<Q: Measured>(text: &str) -> Result<Q, TextError> {
+    let refuse = |problem| TextError {
         text: text.into(),
         expected: Q::DIMENSION,
         problem,
@@ -323,6 +321,68 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, Error> {
         .ok_or_else(|| refuse(TextProblem::NoUnit))?;
     let (number, unit_text) = trimmed.split_at(split);
     in_unit(unit_text, || parse_number(number)).map_err(refuse)
+}
+
+/// The text of a quantity that cannot be read, and why. [`Error::QuantityText`](crate::Error::QuantityText) is made of it.
+///
+/// ```
+/// use shankline::{Error, units::{Length, TextProblem, parse}};
+/// let error = parse::<Length>("12").unwrap_err();
+/// assert_eq!(error.problem, TextProblem::NoUnit);
+/// assert_eq!(Error::from(error).code(), "quantity_text");
+/// ```
+#[derive(Clone, Debug, PartialEq, thiserror::Error)]
+#[non_exhaustive]
+#[error("{}", .problem.sentence(.text, *.expected))]
+pub struct TextError {
+    /// The text as given.
+    pub text: String,
+    /// The kind of quantity expected.
+    pub expected: Dimension,
+    /// What is wrong with it.
+    pub problem: TextProblem,
+}
+
+/// What is wrong with the text of a quantity.
+///
+/// ```
+/// use shankline::units::{Length, TextProblem, parse};
+/// assert_eq!(parse::<Length>("0.5 parsec").unwrap_err().problem, TextProblem::UnknownUnit);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[non_exhaustive]
+pub enum TextProblem {
+    /// There is no unit.
+    NoUnit,
+    /// The unit is not one of those [`parse`] lists.
+    UnknownUnit,
+    /// The unit belongs to another kind of quantity.
+    OtherDimension(Dimension),
+    /// The number cannot be read, or is not finite.
+    Number,
+    /// The temperature does not exist.
+    BelowAbsoluteZero,
+    /// The tolerance is negative, or one of its sides is missing.
+    Tolerance,
+}
+
+impl TextProblem {
+    /// What is told of a text.
+    pub(crate) fn sentence(self, text: &str, expected: Dimension) -> String {
+        let hint = format!("(write a {expected} such as {})", expected.examples());
+        match self {
+            Self::NoUnit => format!("\"{text}\" has no unit {hint}"),
+            Self::UnknownUnit => format!("\"{text}\" has no unit known here {hint}"),
+            Self::OtherDimension(found) => {
+                format!("\"{text}\" is a {found}, not a {expected} {hint}")
+            }
+            Self::Number => format!("\"{text}\" has no readable number {hint}"),
+            Self::Tolerance => format!(
+                "\"{text}\" has no readable tolerance (write it as in \"20 mm +/- 0.3 mm\" or \"20 mm +0.1/-0.2\")"
+            ),
+            Self::BelowAbsoluteZero => format!("\"{text}\" is below absolute zero {hint}"),
+        }
+    }
 }
 
 /// Whether a unit begins with it.
@@ -346,16 +406,16 @@ fn in_unit<Q: Measured>(unit: &str, value: impl Fn() -> Option<f64>) -> Result<Q
     }
 }
 
-/// Reads the quantity `value` of the unit named `unit`.
 /// What kind of quantity a unit measures.
 #[cfg(feature = "serde")]
-pub(super) fn dimension_of(unit: &str) -> Option<Dimension> {
+pub(crate) fn dimension_of(unit: &str) -> Option<Dimension> {
     find_unit(unit).map(|unit| unit.dimension)
 }
 
+/// Reads the quantity `value` of the unit named `unit`.
 #[cfg(feature = "serde")]
-pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result<Q, Error> {
-    let refuse = |problem| Error::QuantityText {
+pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result<Q, TextError> {
+    let refuse = |problem| TextError {
         text: format!("{value} {unit}"),
         expected: Q::DIMENSION,
         problem,
@@ -400,7 +460,7 @@ pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str)
     }
     // The fewest digits that are read as the very same quantity.
     let reads_back = |value: f64, name: &str| {
-        let back: Result<Q, Error> = from_value_and_unit(value, name);
+        let back: Result<Q, TextError> = from_value_and_unit(value, name);
         back.is_ok_and(|back| back.base().to_bits() == quantity.base().to_bits())
     };
     let written = (11..=16).filter_map(|digits| format!("{value:.digits$e}").parse().ok());
@@ -498,45 +558,6 @@ pub enum UnitSystem {
     Si,
     /// in, in2, lbf, ksi, lbf ft, deg, kip/in, °F.
     UsCustomary,
-}
-
-/// Code and label of every member.
-const NAMES: [Named<UnitSystem>; 2] = [
-    (UnitSystem::Si, "si", "SI (mm, kN, MPa, N m)"),
-    (
-        UnitSystem::UsCustomary,
-        "us_customary",
-        "US customary (in, lbf, ksi, lbf ft)",
-    ),
-];
-
-impl Key for UnitSystem {
-    const FAMILY: &'static str = "system of units";
-    const ALL: &'static [Self] = &keys(&NAMES);
-
-    fn code(self) -> &'static str {
-        code_of(&NAMES, self)
-    }
-
-    fn label(self) -> &'static str {
-        label_of(&NAMES, self)
-    }
-}
-
-impl FromStr for UnitSystem {
-    type Err = Error;
-
-    /// [`Key::read`].
-    fn from_str(text: &str) -> Result<Self, Error> {
-        Self::read(text)
-    }
-}
-
-impl fmt::Display for UnitSystem {
-    /// The label.
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.label())
-    }
 }
 
 /// A quantity ready for `{}`; made by [`shown`].
@@ -852,10 +873,7 @@ mod tests {
 
     #[test]
     fn refuses_what_it_cannot_read() {
-        let problem = |text: &str| match parse::<Length>(text) {
-            Err(Error::QuantityText { problem, .. }) => problem,
-            other => panic!("{text}: {other:?}"),
-        };
+        let problem = |text: &str| parse::<Length>(text).unwrap_err().problem;
         assert_eq!(problem("0.5"), TextProblem::NoUnit);
         assert_eq!(problem(""), TextProblem::NoUnit);
         assert_eq!(problem("0.5 furlong"), TextProblem::UnknownUnit);

@@ -6,9 +6,9 @@ use super::{Alternative, Arrangement, Change, Goal};
 use crate::error::Error;
 use crate::joint::stack::Added;
 use crate::joint::{Candidate, CutRule, LengthRules, LengthSearch, WantedBolt};
-use crate::parts::{SAME_LENGTH, ScrewLength, ScrewSeries, Zone};
+use crate::parts::{ScrewLength, ScrewSeries, Zone};
 use crate::tables::nanometres;
-use crate::units::{Length, UnitSystem, millimetres};
+use crate::units::{Length, SAME_LENGTH, UnitSystem, millimetres};
 
 /// Beyond so many washers nobody stacks more: a spacer is the better part.
 const MOST_WASHERS: usize = 6;

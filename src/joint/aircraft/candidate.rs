@@ -175,25 +175,25 @@ pub struct GripCandidate {
     /// Bolt length beyond the nut.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub protrusion: Spread<Length>,
     /// Where the hole ends at the nut, from the bearing face of the head: head washers and plies.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub hole_end: Spread<Length>,
     /// Where the nut bears.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub nut_face: Spread<Length>,
     /// Nut height.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub nut_height: Spread<Length>,
     /// Pitch of the thread.

@@ -5,8 +5,7 @@ use core::fmt;
 
 use super::WantedBolt;
 use crate::joint::{Candidate, Cut, CutRule, LengthRules, Reason, Stack};
-use crate::parts::SAME_LENGTH;
-use crate::units::{Length, UnitSystem, shown};
+use crate::units::{Length, SAME_LENGTH, UnitSystem, shown};
 
 /// Something to do, to make a bolt suit or to find one that does.
 ///

@@ -63,13 +63,13 @@ pub struct WantedBolt {
     /// Everything between the bearing faces of head and nut, G.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub grip: Spread<Length>,
     /// Nut height, m; of a tapped part, the wanted engagement.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub nut_height: Spread<Length>,
     /// Clear thread wanted under the nut, c P.

@@ -6,9 +6,9 @@ use super::{LengthSearch, no_product};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
-use crate::parts::{SAME_LENGTH, ScrewLength, Zone};
+use crate::parts::{ScrewLength, Zone};
 use crate::tables::methods;
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 
 /// The stock length that a textbook takes, on nominal sizes without tolerances.
 ///

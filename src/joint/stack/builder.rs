@@ -8,10 +8,9 @@ use super::{
     Stack, TappedPart,
 };
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length, within};
-use crate::parts::SAME_LENGTH;
 use crate::spread::{Spread, ordered, sane_spread};
 use crate::thread::Thread;
-use crate::units::{Length, degrees};
+use crate::units::{Length, SAME_LENGTH, degrees};
 
 /// Collects the parts of a [`Stack`]. Made by [`Stack::builder`]; nothing is checked before
 /// [`build`](Self::build).

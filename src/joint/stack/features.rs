@@ -44,7 +44,7 @@ pub struct Gap {
     /// Its width; the least may be zero.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::spread::quantity::serialize")
     )]
     pub width: Spread<Length>,
 }
@@ -85,7 +85,7 @@ pub struct Sleeve {
     /// Its length.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::spread::quantity::serialize")
     )]
     pub length: Spread<Length>,
     /// The first ply that lies around it, counted from 1 at the head.
@@ -142,7 +142,7 @@ pub enum HeadSeat {
         /// How deep.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_spread")
+            serde(serialize_with = "crate::spread::quantity::serialize")
         )]
         depth: Spread<Length>,
     },
@@ -151,7 +151,7 @@ pub enum HeadSeat {
         /// How far the top of the head lies below the face; zero for flush.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::serialize_spread")
+            serde(serialize_with = "crate::spread::quantity::serialize")
         )]
         below_flush: Spread<Length>,
         /// Height of the head: down to here the ply bears on a cone.
@@ -226,7 +226,7 @@ pub struct TappedPart {
         feature = "serde",
         serde(
             default = "flush",
-            serialize_with = "crate::units::quantity::serialize_spread"
+            serialize_with = "crate::spread::quantity::serialize"
         )
     )]
     pub counterbore: Spread<Length>,

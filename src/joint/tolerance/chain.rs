@@ -109,7 +109,7 @@ pub struct ChainTerm {
     /// Its size.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub size: Spread<Length>,
 }

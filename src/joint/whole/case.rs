@@ -14,15 +14,13 @@ use crate::joint::{
 use crate::material::{
     BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
-use crate::parts::{
-    ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone,
-};
+use crate::parts::{ClampFace, Locking, Nut, NutStyle, ScrewSeries, Washer, WasherFace, Zone};
 use crate::strength::check::{Level, Place};
 use crate::tables::galvanic::Metal;
 use crate::tables::nut_grades::NutShape;
 use crate::tables::washer_rules::WasherHardness;
 use crate::thread::Thread;
-use crate::units::{Force, Length};
+use crate::units::{Force, Length, SAME_LENGTH};
 
 /// A joint and every look-up that it needs, done once. Modes read it and change nothing in it.
 pub(super) struct Case<'a> {

@@ -140,7 +140,7 @@ pub enum SheetStep {
         /// Preload it gives, by the range of the nut factor.
         #[cfg_attr(
             feature = "serde",
-            serde(serialize_with = "crate::units::quantity::round_spread")
+            serde(serialize_with = "crate::spread::quantity::round")
         )]
         preload: Spread<Force>,
         /// The nut factor: least, nominal and greatest.
@@ -264,7 +264,7 @@ pub struct SheetWasher {
     /// Thickness of one.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub thickness: Spread<Length>,
 }

@@ -260,7 +260,7 @@ pub struct JointPreload {
     /// least of both.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_spread")
+        serde(serialize_with = "crate::spread::quantity::serialize")
     )]
     pub preload: Spread<Force>,
     /// Preload lost to settling, as far as it was given in length.

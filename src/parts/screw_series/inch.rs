@@ -2,10 +2,10 @@
 
 use alloc::format;
 
-use super::{SAME_LENGTH, ScrewLength, ScrewSeries};
+use super::{ScrewLength, ScrewSeries};
 use crate::error::Error;
 use crate::tables::screws::{FullThreadLimit, HexCapScrew, InchLengthTolerance};
-use crate::units::{Length, UnitSystem, inches, shown};
+use crate::units::{Length, SAME_LENGTH, UnitSystem, inches, shown};
 
 /// A screw on which less than so many pitches of body would be left is threaded to the head.
 ///

@@ -2,15 +2,15 @@
 
 use alloc::{format, string::ToString};
 
-use super::{Rows, SAME_LENGTH, ScrewLength, ScrewProduct, ScrewSeries};
+use super::{Rows, ScrewLength, ScrewProduct, ScrewSeries};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::{Basis, Provenance};
+use crate::tables::EN14399_3;
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::metric_screws::FineHexScrew;
 use crate::tables::screws::{HexScrew, LengthTolerance, ProductGrade, ToleranceGrade};
-use crate::tables::{EN14399_3, no_row};
-use crate::thread::Thread;
-use crate::units::{Length, millimetres};
+use crate::thread::{Thread, rows::no_row};
+use crate::units::{Length, SAME_LENGTH, millimetres};
 
 const TABLE: &str = "the table of ISO 4014 and ISO 4017 screws";
 

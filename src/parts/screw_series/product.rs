@@ -2,9 +2,9 @@
 
 use core::{fmt, str::FromStr};
 
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, PropertyClass};
+use crate::names::{Key, Named, code_of, keys, label_of};
 
 /// Kinds of screw this crate knows the body lengths of.
 ///

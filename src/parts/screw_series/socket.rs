@@ -2,13 +2,13 @@
 
 use alloc::{format, string::ToString};
 
-use super::{SAME_LENGTH, ScrewLength, ScrewProduct, ScrewSeries};
+use super::{ScrewLength, ScrewProduct, ScrewSeries};
 use crate::error::Error;
 use crate::source::Provenance;
 use crate::tables::screws::{LengthTolerance, ToleranceGrade};
 use crate::tables::sockets::{SocketHeadCapScrew, SocketHeadGrip};
 use crate::thread::Thread;
-use crate::units::{Length, millimetres};
+use crate::units::{Length, SAME_LENGTH, millimetres};
 
 /// The first full thread of a screw threaded to the head lies within so many pitches of it (ISO 4762).
 const RUN_OUT_PITCHES: f64 = 3.0;

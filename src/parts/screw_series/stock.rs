@@ -3,12 +3,12 @@
 use alloc::{format, string::ToString};
 use core::iter;
 
-use super::{Rows, SAME_LENGTH, ScrewProduct, ScrewSeries, socket, structural};
+use super::{Rows, ScrewProduct, ScrewSeries, socket, structural};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::Basis;
 use crate::tables::nanometres;
 use crate::tables::screws::{StockLength, StockStep};
-use crate::units::{Length, inches};
+use crate::units::{Length, SAME_LENGTH, inches};
 
 impl ScrewSeries {
     /// How the list of stock lengths and their range are known: for both systems from memory or

@@ -2,13 +2,13 @@
 
 use alloc::format;
 
-use super::{SAME_LENGTH, ScrewLength, ScrewSeries};
+use super::{ScrewLength, ScrewSeries};
 use crate::error::Error;
 use crate::math;
 use crate::source::Basis;
 use crate::tables::bolts::StructuralBolt;
 use crate::tables::screws::StockLength;
-use crate::units::{Length, UnitSystem, inches, millimetres, shown};
+use crate::units::{Length, SAME_LENGTH, UnitSystem, inches, millimetres, shown};
 
 /// Inch structural bolts are ordered in these steps: the specifications round lengths up to them.
 const STEP: Length = inches(0.25);

@@ -2,7 +2,7 @@
 
 use super::*;
 use crate::tables::screws::ProductGrade;
-use crate::units::inches;
+use crate::units::{SAME_LENGTH, inches};
 
 fn cap(thread: &str) -> ScrewSeries {
     ScrewSeries::new(ScrewProduct::HexCapScrew, &thread.parse().unwrap()).unwrap()

@@ -60,14 +60,14 @@ pub struct AssemblyPreload {
     /// Preload at that stress: greatest with the least friction.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub preload: Spread<Force>,
     /// Torque at that stress, with friction of thread and face at the same end of their ranges. A
     /// wrench set to the least of them does not pass the stress at any of these.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round_spread")
+        serde(serialize_with = "crate::spread::quantity::round")
     )]
     pub torque: Spread<Torque>,
 }

@@ -12,8 +12,7 @@ use crate::source::Provenance;
 use crate::strength::shear::{AiscEdition, en_tensile_strength, en_yield_strength};
 use crate::tables::methods;
 use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
-use crate::tables::stock_thread;
-use crate::thread::Thread;
+use crate::thread::{Thread, rows::stock_thread};
 use crate::units::{Area, Force, Length, Ratio, Stress, inches, megapascals, millimetres, percent};
 
 /// Upper fractile of the preload by the methods of EN 1090-2, as a share of fub As.
@@ -381,7 +380,7 @@ fn en_area(thread: &Thread, grade: BoltGrade) -> Result<Area, Error> {
     };
     stock_thread("EN 14399", thread)?;
     let size = thread.nominal_diameter();
-    let slack = crate::parts::SAME_LENGTH;
+    let slack = crate::units::SAME_LENGTH;
     let in_range = millimetres(12.0) <= size + slack && size <= millimetres(36.0) + slack;
     match thread.tabulated_stress_area() {
         Some(area) if in_range && thread.is_coarse() && !thread.is_unified() => Ok(area),

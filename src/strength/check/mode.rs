@@ -2,8 +2,8 @@
 
 use core::{fmt, str::FromStr};
 
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::Method;
 
 /// What a resistance is: how much of the safety is already in it.

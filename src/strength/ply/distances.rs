@@ -5,10 +5,9 @@ mod rules;
 use super::{Ply, PlyMethod, PlyNeed};
 use crate::caution::Cautions;
 use crate::error::Error;
-use crate::parts::SAME_LENGTH;
 use crate::source::Method;
 use crate::strength::shear::AiscEdition;
-use crate::units::Length;
+use crate::units::{Length, SAME_LENGTH};
 use alloc::vec::Vec;
 use core::fmt;
 

@@ -2,14 +2,13 @@
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
-use crate::parts::SAME_LENGTH;
 use crate::strength::shear::AiscEdition;
 use crate::strength::slip::SlipHole;
 use crate::tables::en_holes::EnHole;
 use crate::tables::holes::{ClearanceHole, HoleFit, StructuralHole};
 use crate::tables::methods;
 use crate::thread::Thread;
-use crate::units::{Length, millimetres};
+use crate::units::{Length, SAME_LENGTH, millimetres};
 
 /// Kinds of hole of structural codes. Along and across: the long axis of a slot, seen from the load.
 ///

@@ -4,11 +4,10 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
 use crate::math::sqrt;
-use crate::parts::SAME_LENGTH;
 use crate::source::Method;
 use crate::tables::methods;
 use crate::thread::Thread;
-use crate::units::{Length, Stress, from_base, ksi};
+use crate::units::{Length, SAME_LENGTH, Stress, from_base, ksi};
 
 const THREAD_RULE: &Method = methods::NDS_2018_12_3_7_THREAD_IN_THE_BEARING_LENGTH;
 

@@ -5,10 +5,9 @@ use core::fmt;
 use super::{MemberMaterial, TimberMember, TimberMethod, check_diameter};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, sane_length};
-use crate::parts::SAME_LENGTH;
 use crate::source::Method;
 use crate::tables::methods;
-use crate::units::{Length, Ratio, inches, millimetres};
+use crate::units::{Length, Ratio, SAME_LENGTH, inches, millimetres};
 
 /// A fact that a rule for bolts in timber asks for. `Display` gives its name in words.
 ///

@@ -6,12 +6,11 @@ use super::rule::Requirement;
 use super::{TimberFact, TimberMethod, check_diameter};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
-use crate::parts::SAME_LENGTH;
 use crate::source::Method;
 use crate::strength::check::{Level, Resistance};
 use crate::tables::methods;
 use crate::tables::washers::{Washer, WasherStyle};
-use crate::units::{Area, Force, Length, Stress, inches, millimetres};
+use crate::units::{Area, Force, Length, SAME_LENGTH, Stress, inches, millimetres};
 
 const CUT_WASHER: &Method = methods::NDS_2018_12_1_3_STANDARD_CUT_WASHER;
 

@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::optional;
-use crate::material::AstmGrade;
+use crate::names::AstmGrade;
 use crate::tables::grades::{AstmGradeRow, HardnessScale};
 use crate::units::{megapascals};
 

@@ -3,7 +3,7 @@
 use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
-use crate::material::{BoltGrade, SaeGrade};
+use crate::names::{BoltGrade, SaeGrade};
 use crate::tables::fatigue::EnduranceRow;
 use crate::units::{inches, ksi};
 

@@ -3,7 +3,7 @@
 use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
-use crate::material::{BoltGrade, PropertyClass};
+use crate::names::{BoltGrade, PropertyClass};
 use crate::tables::fatigue::EnduranceRow;
 use crate::units::{megapascals, millimetres};
 

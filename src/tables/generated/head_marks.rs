@@ -3,7 +3,7 @@
 use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
-use crate::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
+use crate::names::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
 use crate::tables::head_marks::HeadMark;
 
 pub(in crate::tables) static HEAD_MARKS: [HeadMark; 116] = [

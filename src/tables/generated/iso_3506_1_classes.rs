@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::optional;
-use crate::material::StainlessClass;
+use crate::names::StainlessClass;
 use crate::tables::grades::StainlessClassRow;
 use crate::units::{megapascals, millimetres};
 

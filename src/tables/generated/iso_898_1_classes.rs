@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::optional;
-use crate::material::PropertyClass;
+use crate::names::PropertyClass;
 use crate::tables::grades::{PropertyClassRow, YieldMeasure};
 use crate::units::{megapascals, millimetres};
 

@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::optional;
-use crate::material::NutGrade;
+use crate::names::NutGrade;
 use crate::tables::grades::HardnessScale;
 use crate::tables::nut_grades::{NutGradeRow, NutShape, NutThreads};
 use crate::units::{megapascals, millimetres};

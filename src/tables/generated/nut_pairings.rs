@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::optional;
-use crate::material::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade, StainlessClass};
+use crate::names::{AstmGrade, BoltGrade, NutGrade, PropertyClass, SaeGrade, StainlessClass};
 use crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};
 
 pub(in crate::tables) static NUT_PAIRINGS: [NutPairing; 93] = [

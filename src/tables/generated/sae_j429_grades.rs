@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::optional;
-use crate::material::SaeGrade;
+use crate::names::SaeGrade;
 use crate::tables::grades::{HardnessScale, SaeGradeRow};
 use crate::units::{inches, ksi};
 

@@ -4,7 +4,7 @@ use super::sources;
 use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::thread_tolerances::UnifiedClassRow;
-use crate::thread::UnifiedClass;
+use crate::names::UnifiedClass;
 
 pub(in crate::tables) static UNIFIED_THREAD_CLASSES: [UnifiedClassRow; 6] = [
     UnifiedClassRow { class: UnifiedClass::Class1A, pitch_tolerance_factor: 1.5, allowance_factor: 0.300, major_tolerance_factor: Some(0.090), provenance: known(&sources::B1_1_TOLERANCE_FORMULAS, Basis::Reproduced) },

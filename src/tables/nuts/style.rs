@@ -3,8 +3,8 @@
 use core::{fmt, str::FromStr};
 
 use super::super::locking::{ServiceTemperature, TemperatureLimited};
-use crate::catalogue::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::units::ThermodynamicTemperature;
 
 /// Styles of nut. Inch styles are named as the trade names them, metric ones by their standard.
@@ -295,7 +295,7 @@ impl NutStyle {
         }
     }
 
-    pub(super) const fn table(self) -> &'static str {
+    pub(crate) const fn table(self) -> &'static str {
         match self {
             Self::HexMachineScrew => "the table of ASME B18.2.2 hex machine screw nuts",
             Self::Hex => "the table of ASME B18.2.2 hex nuts",

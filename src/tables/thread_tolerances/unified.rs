@@ -1,8 +1,8 @@
 //! Factors of the formulas of Unified threads, and the printed limits that do not follow from them.
 
-use super::super::{generated, nanometres};
+use super::super::generated;
+use crate::names::UnifiedClass;
 use crate::source::Provenance;
-use crate::thread::UnifiedClass;
 use crate::units::Length;
 
 use generated::{
@@ -113,27 +113,6 @@ impl UnifiedLimitException {
     #[must_use]
     pub fn all() -> &'static [Self] {
         &EXCEPTIONS
-    }
-
-    /// The exception of a standard Unified thread, if there is one.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tables::thread_tolerances::UnifiedLimitException};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(UnifiedLimitException::find(&"1/2-13 UNC".parse()?).is_none());
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub fn find(thread: &crate::thread::Thread) -> Option<&'static Self> {
-        let row = thread.unified_row()?;
-        let size = nanometres(row.nominal_diameter);
-        // Threads per inch are whole or half numbers in both tables: exact.
-        #[allow(clippy::float_cmp)]
-        EXCEPTIONS.iter().find(|exception| {
-            nanometres(exception.nominal_diameter) == size
-                && exception.threads_per_inch == row.threads_per_inch
-        })
     }
 }
 

@@ -11,6 +11,29 @@ use crate::tables::threads::UnifiedSeries;
 use crate::thread::{Thread, UnifiedClass, area::H_PER_PITCH};
 use crate::units::{INCH, Length, inches};
 
+impl UnifiedLimitException {
+    /// The exception of a standard Unified thread, if there is one.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::thread_tolerances::UnifiedLimitException};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert!(UnifiedLimitException::find(&"1/2-13 UNC".parse()?).is_none());
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn find(thread: &Thread) -> Option<&'static Self> {
+        let row = thread.unified_row()?;
+        let size = nanometres(row.nominal_diameter);
+        // Threads per inch are whole or half numbers in both tables: exact.
+        #[allow(clippy::float_cmp)]
+        Self::all().iter().find(|exception| {
+            nanometres(exception.nominal_diameter) == size
+                && exception.threads_per_inch == row.threads_per_inch
+        })
+    }
+}
+
 /// A length in ten-thousandths of an inch, which every limit is a whole number of.
 type Count = i32;
 

@@ -8,7 +8,6 @@ use alloc::{
 use core::fmt::{self, Write as _};
 
 use super::{JointBuilder, Surroundings, Washers};
-use crate::catalogue::Key;
 use crate::error::Error;
 #[cfg(doc)]
 use crate::joint::Objective;
@@ -20,6 +19,7 @@ use crate::joint::whole::{
 use crate::joint::{DesignSpace, Designs, HoleRule, NutChoice};
 use crate::joint::{Environment, Finish, JointPly, JointWasher, LengthRules, Stack};
 use crate::material::{BoltGrade, PropertyClass, SaeGrade};
+use crate::names::Key;
 use crate::parts::{NutStyle, ScrewProduct, WasherStyle};
 use crate::tables::galvanic::{Exposure, Metal};
 use crate::tables::holes::{ClearanceHole, HoleFit};

@@ -8,13 +8,12 @@ use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
-use crate::parts::SAME_LENGTH;
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
 use crate::strength::shear::en_yield_strength;
 use crate::strength::slip::SlipMethod;
-use crate::units::{Force, megapascals};
+use crate::units::{Force, SAME_LENGTH, megapascals};
 
 /// The modes that are worked out for each ply.
 const OF_A_PLY: [Mode; 5] = [

@@ -10,7 +10,7 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
-use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
+use crate::parts::{ClampFace, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
@@ -25,7 +25,7 @@ use crate::tables::washer_rules::{
     WasherStanding,
 };
 use crate::tables::washers::WasherStyle;
-use crate::units::{Force, Length, from_base};
+use crate::units::{Force, Length, SAME_LENGTH, from_base};
 
 /// What presses on a ply, and where.
 struct Side<'a> {

@@ -1,7 +1,6 @@
 //! Codes and labels of bolt grades.
 
-use super::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
-use crate::catalogue::Named;
+use super::{AstmGrade, BoltGrade, Named, PropertyClass, SaeGrade, StainlessClass};
 
 /// Code and label of every grade of the tables.
 pub(super) const NAMES: [Named<BoltGrade>; 117] = [

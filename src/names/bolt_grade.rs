@@ -1,16 +1,68 @@
-//! Names of grades: how they print and how they are read.
+//! Bolt grades of all standards: how they print and how they are read.
 
 use core::{fmt, str::FromStr};
 
 use super::bolt_names::NAMES;
-use super::{BoltGrade, iso};
-use crate::catalogue::{Key, code_of, keys, label_of};
+use super::{
+    AstmGrade, Key, PropertyClass, SaeGrade, StainlessClass, code_of, iso, keys, label_of,
+};
 use crate::error::Error;
 
-/// The name of a grade in the list of its kind.
-pub(super) fn name_of<T: Copy + PartialEq>(names: &[(T, &'static str)], grade: T) -> &'static str {
-    let found = names.iter().find(|(known, _)| *known == grade);
-    found.map_or("", |(_, name)| name)
+/// A bolt material.
+///
+/// Parses from `"SAE J429 grade 5"`, `"SAE grade 5"`, `"grade 5"`, `"gr 5"`, `"SAE 5"`, `"ISO 898-1 class 8.8"`,
+/// `"class 8.8"`, `"8.8"`, `"ISO 3506-1 class A2-70"`, `"A2-70"`, `"ASTM A193 B7"`, `"A193 B7"`, `"B7"`, and from
+/// its [code](Key::code). A bare number with a point is a class of ISO 898-1, never a grade of SAE
+/// or of ASTM F568M. `"A325"` and `"A490"` are refused with the grades they could mean: the types need nuts of
+/// their own, and A325 was weaker above 1 in until 2014.
+///
+/// ```
+/// use shankline::material::{AstmGrade, BoltGrade, PropertyClass, SaeGrade};
+/// # fn main() -> Result<(), shankline::Error> {
+/// assert_eq!("grade 8".parse::<BoltGrade>()?, SaeGrade::Grade8.into());
+/// assert_eq!("8.8".parse::<BoltGrade>()?, PropertyClass::Class8_8.into());
+/// assert_eq!("ASTM F3125 A325 type 1".parse::<BoltGrade>()?, AstmGrade::F3125A325Type1.into());
+/// assert_eq!(BoltGrade::from(SaeGrade::Grade8).to_string(), "SAE J429 grade 8");
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[non_exhaustive]
+pub enum BoltGrade {
+    /// A material the caller states the strengths of: see [`BoltStrength::stated`](crate::material::BoltStrength::stated).
+    Stated,
+    /// A grade of SAE J429.
+    Sae(SaeGrade),
+    /// A property class of ISO 898-1.
+    Iso(PropertyClass),
+    /// A grade of an ASTM standard.
+    Astm(AstmGrade),
+    /// A property class of ISO 3506-1, stainless steel.
+    Stainless(StainlessClass),
+}
+
+impl From<SaeGrade> for BoltGrade {
+    fn from(grade: SaeGrade) -> Self {
+        Self::Sae(grade)
+    }
+}
+
+impl From<AstmGrade> for BoltGrade {
+    fn from(grade: AstmGrade) -> Self {
+        Self::Astm(grade)
+    }
+}
+
+impl From<StainlessClass> for BoltGrade {
+    fn from(class: StainlessClass) -> Self {
+        Self::Stainless(class)
+    }
+}
+
+impl From<PropertyClass> for BoltGrade {
+    fn from(class: PropertyClass) -> Self {
+        Self::Iso(class)
+    }
 }
 
 impl Key for BoltGrade {
@@ -55,8 +107,7 @@ impl FromStr for BoltGrade {
 
 #[cfg(feature = "serde")]
 mod serde_text {
-    use super::super::{AstmGrade, BoltGrade, PropertyClass, SaeGrade, StainlessClass};
-    use crate::catalogue::Key;
+    use super::{AstmGrade, BoltGrade, Key, PropertyClass, SaeGrade, StainlessClass};
     use alloc::string::String;
 
     impl serde::Serialize for BoltGrade {
