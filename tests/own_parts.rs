@@ -186,12 +186,8 @@ fn own_strength() -> OwnStrength {
 
 fn own_screw() -> OwnScrew {
     let length = millimetres(70.0).plus_minus(millimetres(0.5));
-    let mut own = OwnScrew::new(
-        "turned bolt (invented)",
-        length,
-        millimetres(36.0),
-        millimetres(42.0),
-    );
+    let only = OwnLength::new(length, millimetres(36.0), millimetres(42.0));
+    let mut own = OwnScrew::new("turned bolt (invented)", [only]);
     own.bearing_diameter = Some(millimetres(22.0));
     own
 }
@@ -238,8 +234,8 @@ fn two_parts_in_one_place_are_refused() {
     joint.bolt.product = ScrewProduct::Iso4014;
     assert!(message(joint).contains("two bolts"));
     let mut joint = turned();
-    joint.bolt.length = Some(millimetres(70.0));
-    assert!(message(joint).contains("two lengths"));
+    joint.bolt.length = Some(millimetres(75.0));
+    assert!(message(joint).contains("is not described 75.00 mm long, only 70.00 mm"));
     let mut joint = turned();
     joint.nut = davit().nut;
     assert!(message(joint).contains("two nuts"));
@@ -275,8 +271,8 @@ fn own_bolts_and_nuts_that_are_none_are_refused() {
             strength(&|own| own.endurance = Some(stress)),
             strength(&|own| own.elastic_modulus = Some(stress)),
             strength(&|own| own.expansion = Some(ppm_per_kelvin(bad))),
-            screw(&|own| own.length = Spread::exact(length)),
-            screw(&|own| own.thread_start = length),
+            screw(&|own| own.lengths[0].length = Spread::exact(length)),
+            screw(&|own| own.lengths[0].thread_start = length),
             nut(&|own| own.height = Spread::exact(length)),
             nut(&|own| own.proof = Some(NutProof::Stress(stress))),
             nut(&|own| own.proof = Some(NutProof::Load(newtons(bad)))),

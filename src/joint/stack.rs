@@ -24,7 +24,7 @@ mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
-pub(crate) use material::own_name;
+pub(crate) use material::{STRONGEST, own_name, sane_strength};
 pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub use ply::JointPly;
 pub use timber::{JointTimber, OwnTimber, TimberFigures};

@@ -3,10 +3,10 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::error::{Allowed, Error, out_of_range, sane_length, sane_stress, within};
+use crate::error::{Allowed, Error, out_of_range, sane_length, within};
 #[cfg(feature = "serde")]
 use crate::joint::data::ListedOr;
-use crate::units::{Length, Stress, TemperatureCoefficient, ppm_per_kelvin};
+use crate::units::{Length, Stress, TemperatureCoefficient, megapascals, ppm_per_kelvin};
 
 /// What a [ply](super::JointPly) or a [tapped part](super::TappedPart) is made of.
 ///
@@ -61,6 +61,20 @@ pub enum MaterialKind {
     CastIron,
     /// Anything else, and what nobody knows.
     Other,
+}
+
+impl MaterialKind {
+    /// Between which the modulus of elasticity of any of the kind lies, wide: what lies beside them has another unit
+    /// than was meant (handbook ranges, recalled).
+    const fn moduli(self) -> [Stress; 2] {
+        match self {
+            Self::CarbonSteel | Self::StainlessSteel => [megapascals(150e3), megapascals(250e3)],
+            Self::Aluminium => [megapascals(40e3), megapascals(130e3)],
+            Self::CastIron => [megapascals(40e3), megapascals(200e3)],
+            // From foam to diamond.
+            Self::Other => [megapascals(1e-3), megapascals(1.5e6)],
+        }
+    }
 }
 
 /// A material of the caller's own, from a certificate or a data sheet.
@@ -308,12 +322,15 @@ impl OwnMaterial {
         for (quantity, stress) in [
             ("yield strength", self.yield_strength),
             ("tensile strength", self.tensile_strength),
-            ("modulus of elasticity", self.elastic_modulus),
             ("limiting surface pressure", self.surface_pressure),
         ] {
             if let Some(stress) = stress {
-                sane_stress(quantity, stress)?;
+                sane_strength(quantity, stress)?;
             }
+        }
+        if let Some(modulus) = self.elastic_modulus {
+            let [least, most] = self.kind.moduli();
+            within("modulus of elasticity", modulus, least, most)?;
         }
         if let (Some(yields), Some(breaks)) = (self.yield_strength, self.tensile_strength)
             && yields > breaks
@@ -359,6 +376,15 @@ impl OwnMaterial {
         }
         Ok(())
     }
+}
+
+/// No steel is stronger: the strongest of bolts have some 2000 MPa, and maraging steels 2500 (recalled). A figure beyond
+/// that has another unit than was meant.
+pub(crate) const STRONGEST: Stress = megapascals(3000.0);
+
+/// Refuses a strength that no part has.
+pub(crate) fn sane_strength(quantity: &'static str, stress: Stress) -> Result<(), Error> {
+    within(quantity, stress, megapascals(1e-6), STRONGEST).map(|_| ())
 }
 
 /// A part of the caller's own has a name, for reports.
