@@ -132,16 +132,16 @@ pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::{LengthSearch, TextbookLength};
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
-pub(crate) use stack::{STRONGEST, own_name, sane_strength};
 pub use stack::{
     Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, MaterialKind, OwnMaterial,
     OwnTimber, Plane, Sleeve, Stack, StackBuilder, TappedHole, TappedPart, TimberFigures,
 };
+pub(crate) use stack::{STRONGEST, own_name, sane_strength};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
-    Account, CountersunkHead, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad, JointMethods,
-    JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, NutProof, OwnLength, OwnNut,
-    OwnParts, OwnScrew, OwnStrength, Pattern, Prying, RenderedSheet, RenderedVerdict, Repeats,
-    Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening, TorqueTightening, Verdict,
-    Word,
+    Account, CountersunkHead, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad,
+    JointMethods, JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, NutProof,
+    OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength, Pattern, Prying, RenderedSheet,
+    RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening,
+    TorqueTightening, Verdict, Word,
 };

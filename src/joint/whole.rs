@@ -33,9 +33,7 @@ pub use granted::{Fact, Granted};
 pub use load::{JointLoad, Prying, Repeats};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
-pub use own::{
-    CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength,
-};
+pub use own::{CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};

@@ -14,6 +14,8 @@ use super::{
 };
 use crate::caution::Caution;
 use crate::error::{Amount, Error};
+#[cfg(doc)]
+use crate::joint::LengthSearch;
 use crate::joint::whole::every_length;
 use crate::joint::{
     Account, Candidate, Finding, Joint, Missing, Reason, Sheet, SheetStep, Verdict,
@@ -21,6 +23,7 @@ use crate::joint::{
 use crate::parts::ScrewSeries;
 use crate::spread::Spread;
 use crate::strength::check::{Check, Mode};
+use crate::tables::nanometres;
 use crate::units::{Length, UnitSystem, shown, tidy, twelve_digits};
 
 impl Joint {
@@ -245,11 +248,13 @@ fn other_lengths(
     Ok(lengths)
 }
 
-/// A length as its product is sold: `4 in`, `80 mm`.
+/// A length as its product is sold: `4 in`, `80 mm`; `62.50 mm` of one that is not.
 pub(in crate::joint) fn length_name(length: Length, inch: bool) -> String {
     match crate::units::inch_fraction(length).filter(|_| inch) {
         Some(fraction) => format!("{fraction} in"),
         None if inch => format!("{}", shown(length, UnitSystem::UsCustomary)),
+        // A bolt of the caller's own need not be of a whole length.
+        None if nanometres(length) % 1_000_000 != 0 => format!("{}", shown(length, UnitSystem::Si)),
         None => format!("{:.0}", shown(length, UnitSystem::Si)),
     }
 }

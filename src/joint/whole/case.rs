@@ -9,8 +9,8 @@ use super::{CountersunkHead, Joint, OwnNut, TorqueTightening};
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{
-    Candidate, JointMaterial, JointPly, JointTimber, JointWasher, LengthSearch, NutEnd,
-    Stack, TappedPart,
+    Candidate, JointMaterial, JointPly, JointTimber, JointWasher, LengthSearch, NutEnd, Stack,
+    TappedPart,
 };
 use crate::material::{
     BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,

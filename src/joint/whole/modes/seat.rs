@@ -4,10 +4,10 @@ use core::f64::consts::PI;
 
 use super::tension::Tension;
 use crate::error::Error;
-use crate::joint::{JointWasher, OwnScrew};
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
+use crate::joint::{JointWasher, OwnScrew};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
 use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
@@ -54,7 +54,8 @@ fn countersink(case: &Case, out: &mut Outcomes) {
     let place = own.place;
     let deep = case.joint.stack.head_seat().depth().max + head.height;
     if ply.clamped().min < deep - SAME_LENGTH {
-        let why = "the countersunk head reaches through its ply: what it then bears on is not described";
+        let why =
+            "the countersunk head reaches through its ply: what it then bears on is not described";
         out.missing(Mode::Pressure, Place::Head, Need::Method(why));
         out.missing(Mode::Bearing, place, Need::Method(why));
     }

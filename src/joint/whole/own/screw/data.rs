@@ -163,7 +163,10 @@ impl TryFrom<RawLength> for OwnLength {
             (None, None, Some(thread), Some(run_out)) => {
                 Self::of_thread(length, thread, run_out).map_err(|error| error.to_string())
             }
-            _ => Err("a length goes with shank and thread_start, or with thread_length and run_out".into()),
+            _ => Err(
+                "a length goes with shank and thread_start, or with thread_length and run_out"
+                    .into(),
+            ),
         }
     }
 }
@@ -199,7 +202,10 @@ impl TryFrom<RawScrew> for OwnScrew {
             (None, Some(lengths)) if !says_one => lengths,
             (None, None) => return Err("missing field `length`, or `lengths` of several".into()),
             (_, Some(_)) => {
-                return Err("lengths: each has its own length, shank and thread, and the bolt no other".into());
+                return Err(
+                    "lengths: each has its own length, shank and thread, and the bolt no other"
+                        .into(),
+                );
             }
         };
         Ok(Self {
