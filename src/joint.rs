@@ -59,7 +59,8 @@
 //! products, styles and methods are those of the variants in snake case (`iso_4014`). Fields that are not known
 //! are refused by name. A part of your own stands as an object where the name of a listed one would: the `grade` and
 //! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
-//! ply ([`OwnMaterial`], [`OwnTimber`]). A washer needs its `style` alone, which has its thickness, or figures of its own.
+//! ply ([`OwnMaterial`], [`OwnTimber`]). A bolt of one's own that comes in several lengths has a list of them, among which
+//! the best is found as among those in stock. A washer needs its `style` alone, which has its thickness, or figures of its own.
 //! The feature `schema` has a JSON Schema of them and of the answer, in the module `schema`.
 //! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
