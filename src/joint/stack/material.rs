@@ -75,6 +75,18 @@ impl MaterialKind {
             Self::Other => [megapascals(1e-3), megapascals(1.5e6)],
         }
     }
+
+    /// The same of the coefficient of expansion.
+    const fn expansions(self) -> [TemperatureCoefficient; 2] {
+        match self {
+            Self::CarbonSteel | Self::StainlessSteel => [ppm_per_kelvin(8.0), ppm_per_kelvin(21.0)],
+            Self::Aluminium => [ppm_per_kelvin(10.0), ppm_per_kelvin(30.0)],
+            // From irons with much nickel.
+            Self::CastIron => [ppm_per_kelvin(1.0), ppm_per_kelvin(22.0)],
+            // Some nickel irons hardly grow; no plastic grows so much.
+            Self::Other => [ppm_per_kelvin(0.01), ppm_per_kelvin(1000.0)],
+        }
+    }
 }
 
 /// A material of the caller's own, from a certificate or a data sheet.
@@ -346,13 +358,8 @@ impl OwnMaterial {
             return Err(out_of_range("limiting surface pressure", pressure, allowed));
         }
         if let Some(expansion) = self.expansion {
-            // Some nickel irons hardly grow; no plastic grows so much.
-            within(
-                "coefficient of expansion",
-                expansion,
-                ppm_per_kelvin(0.01),
-                ppm_per_kelvin(1000.0),
-            )?;
+            let [least, most] = self.kind.expansions();
+            within("coefficient of expansion", expansion, least, most)?;
         }
         if let Some(ratio) = self.shear_ratio
             && !(ratio > 0.0 && ratio <= 2.0)

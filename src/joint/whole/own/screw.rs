@@ -286,7 +286,7 @@ impl OwnScrew {
                 return Err(Error::Mismatch(format!(
                     "\"{}\" has two lengths of {}: which of them is meant?",
                     self.name,
-                    self.shown(*longer, thread)
+                    in_its_units(*longer, thread)
                 )));
             }
         }
@@ -328,15 +328,7 @@ impl OwnScrew {
         Ok(())
     }
 
-    fn shown(&self, length: Length, thread: &Thread) -> String {
-        let system = if thread.is_unified() {
-            UnitSystem::UsCustomary
-        } else {
-            UnitSystem::Si
-        };
-        format!("{}", shown(length, system))
-    }
-
+    /// Every nominal length.
     pub(in crate::joint) fn nominal_lengths(&self) -> impl Iterator<Item = Length> + '_ {
         self.lengths.iter().map(|own| own.length.nominal)
     }
@@ -354,12 +346,12 @@ impl OwnScrew {
         let mut text = format!(
             "\"{}\" is not described {} long, only",
             self.name,
-            self.shown(nominal, thread)
+            in_its_units(nominal, thread)
         );
         for (at, own) in self.nominal_lengths().enumerate() {
             let comma = if at > 0 { "," } else { "" };
             // Writing to a string does not fail.
-            let _ = write!(text, "{comma} {}", self.shown(own, thread));
+            let _ = write!(text, "{comma} {}", in_its_units(own, thread));
         }
         Err(Error::Mismatch(text))
     }
@@ -387,6 +379,15 @@ impl OwnScrew {
             reason: "it is not stated, and such heads may tear off before the thread breaks",
         })
     }
+}
+
+fn in_its_units(length: Length, thread: &Thread) -> String {
+    let system = if thread.is_unified() {
+        UnitSystem::UsCustomary
+    } else {
+        UnitSystem::Si
+    };
+    format!("{}", shown(length, system))
 }
 
 /// Refuses a head in a seat of another shape.
