@@ -115,7 +115,9 @@ impl OwnLength {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let length = millimetres(70.0).plus_minus(millimetres(0.5));
     /// let turned = OwnLength::of_thread(length, millimetres(30.0).plus_minus(millimetres(1.0)), millimetres(4.0))?;
-    /// assert_eq!((turned.shank, turned.thread_start), (millimetres(34.5), millimetres(41.5)));
+    /// let hair = millimetres(1e-9);
+    /// assert!((turned.shank - millimetres(34.5)).abs() < hair); // 69.5 - 31 - 4
+    /// assert!((turned.thread_start - millimetres(41.5)).abs() < hair); // 70.5 - 29
     /// # Ok(())
     /// # }
     /// ```
