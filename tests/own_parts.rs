@@ -419,6 +419,15 @@ fn lengths_that_contradict_themselves_are_refused() {
     };
     assert!(refuse(&|own| own.lengths.clear()).contains("has no length"));
     assert!(refuse(&|own| own.lengths.push(own.lengths[1])).contains("two lengths of 62.50 mm"));
+    let many = |own: &mut OwnScrew| {
+        own.lengths = (0..1001)
+            .map(|more| {
+                let length = Spread::exact(millimetres(70.0 + f64::from(more)));
+                OwnLength::new(length, millimetres(36.0), millimetres(42.0))
+            })
+            .collect();
+    };
+    assert!(refuse(&many).contains("number of lengths"));
     // Told apart by less than anybody measures.
     let hair = millimetres(1e-8);
     let twin = |own: &mut OwnScrew| {

@@ -3,6 +3,7 @@
 use core::f64::consts::PI;
 
 use super::tension::Tension;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
@@ -71,6 +72,10 @@ fn countersink(case: &Case, out: &mut Outcomes) {
         case.joint.methods.plies,
         PlyMethod::MachineDesign { .. } | PlyMethod::En1993
     );
+    if case.is_sheared() && case.joint.methods.plies == PlyMethod::En1993 {
+        let method = "EN 1993-1-8, Table 3.4, for countersunk bolts";
+        out.warn(&Cautions::default().with(Some(Caution::MethodFromMemory { method })));
+    }
     if case.is_sheared() && !known {
         let why = "how a countersink counts for bearing was not read in the method";
         out.missing(Mode::Bearing, place, Need::Method(why));

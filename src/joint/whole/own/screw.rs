@@ -15,6 +15,9 @@ use crate::units::{Angle, Force, Length, UnitSystem, degrees, shown};
 #[cfg(feature = "serde")]
 mod data;
 
+/// No drawer has more lengths. Each is looked up among all of them.
+const MOST_LENGTHS: usize = 1000;
+
 /// A bolt or screw of the caller's own: the lengths that it comes in, and the head.
 ///
 /// The thread is that of [`JointBolt`](super::super::JointBolt). The shank has its full diameter as far as each length
@@ -46,7 +49,7 @@ mod data;
 pub struct OwnScrew {
     /// What a drawing calls it.
     pub name: String,
-    /// The lengths that it comes in, in any order, each once.
+    /// The lengths that it comes in, in any order, each once; 1 to 1000 of them.
     pub lengths: Vec<OwnLength>,
     /// Least diameter of the bearing face under the head; none if unknown.
     pub bearing_diameter: Option<Length>,
@@ -275,6 +278,15 @@ impl OwnScrew {
                 "\"{}\" has no length: describe one at least",
                 self.name
             )));
+        }
+        if self.lengths.len() > MOST_LENGTHS {
+            let allowed = Allowed::AtMost(MOST_LENGTHS.into());
+            let count = self.lengths.len();
+            return Err(out_of_range(
+                "number of lengths of the bolt",
+                count,
+                allowed,
+            ));
         }
         for own in &self.lengths {
             own.screw()?;
