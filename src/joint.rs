@@ -59,7 +59,8 @@
 //! products, styles and methods are those of the variants in snake case (`iso_4014`). Fields that are not known
 //! are refused by name. A part of your own stands as an object where the name of a listed one would: the `grade` and
 //! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
-//! ply ([`OwnMaterial`], [`OwnTimber`]). A washer needs its `style` alone, which has its thickness, or figures of its own.
+//! ply ([`OwnMaterial`], [`OwnTimber`]). A bolt of one's own that comes in several lengths has a list of them, among which
+//! the best is found as among those in stock. A washer needs its `style` alone, which has its thickness, or figures of its own.
 //! The feature `schema` has a JSON Schema of them and of the answer, in the module `schema`.
 //! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
@@ -132,16 +133,16 @@ pub use rule_set::RuleSet;
 pub use rules::{CutRule, LengthRules};
 pub use search::{LengthSearch, TextbookLength};
 pub use shopping::{JointNeed, ShoppingLine, ShoppingList, shopping_list};
-pub(crate) use stack::own_name;
 pub use stack::{
     Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, MaterialKind, OwnMaterial,
     OwnTimber, Plane, Sleeve, Stack, StackBuilder, TappedHole, TappedPart, TimberFigures,
 };
+pub(crate) use stack::{STRONGEST, own_name, sane_strength};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
-    Account, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad, JointMethods,
-    JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, NutProof, OwnNut,
-    OwnParts, OwnScrew, OwnStrength, Pattern, Prying, RenderedSheet, RenderedVerdict, Repeats,
-    Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening, TorqueTightening, Verdict,
-    Word,
+    Account, CountersunkHead, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad,
+    JointMethods, JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, NutProof,
+    OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength, Pattern, Prying, RenderedSheet,
+    RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening,
+    TorqueTightening, Verdict, Word,
 };

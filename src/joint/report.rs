@@ -80,7 +80,7 @@ pub struct Report {
     pub layers: Vec<ReportLayer>,
     /// Where its shear planes lie.
     pub planes: Vec<ReportPlane>,
-    /// The other stock lengths, and why not those.
+    /// The other lengths in stock or of the caller's own bolt, and why not those.
     pub other_lengths: Vec<ReportLength>,
     /// Every comparison of a load with a resistance, the highest utilisation first: the first one governs.
     pub checks: Vec<ReportCheck>,

@@ -6,7 +6,8 @@ use super::candidate::{Candidate, Cut, Reason, Selection};
 use super::in_hand::Contradiction;
 use super::ranking::{Merits, Rank};
 use super::stack::Added;
-use super::{CutRule, LengthRules, NutEnd, Ranking, Stack};
+use super::{CutRule, LengthRules, NutEnd, OwnScrew, Ranking, Stack};
+use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::math::ceil;
 use crate::parts::{ScrewLength, ScrewSeries, Zone};
@@ -55,8 +56,7 @@ pub use textbook::TextbookLength;
 #[derive(Clone, Copy, Debug)]
 pub struct LengthSearch<'a> {
     stack: &'a Stack,
-    /// None for bolts in the hand, which no list of stock lengths goes with.
-    screws: Option<&'a ScrewSeries>,
+    lengths: Lengths<'a>,
     pitch: Length,
     nut: NutEnd,
     rules: LengthRules,
@@ -64,6 +64,59 @@ pub struct LengthSearch<'a> {
     /// Washers that may be added at each end, and in all.
     available: Added,
     available_in_all: usize,
+}
+
+/// What the lengths are chosen from.
+#[derive(Clone, Copy, Debug)]
+enum Lengths<'a> {
+    /// A bolt in the hand, which no list of lengths goes with.
+    InHand,
+    Stock(&'a ScrewSeries),
+    /// Those of a bolt of the caller's own.
+    Own(&'a OwnScrew, Thread),
+}
+
+impl<'a> Lengths<'a> {
+    /// Every nominal length.
+    fn nominal(self) -> Result<impl Iterator<Item = Length> + use<'a>, Error> {
+        let (stock, own) = match self {
+            Self::InHand => return Err(no_product()),
+            Self::Stock(screws) => (Some(screws.stock_lengths()), None),
+            Self::Own(own, _) => (None, Some(own.nominal_lengths())),
+        };
+        let stock = stock.into_iter().flatten();
+        Ok(stock.chain(own.into_iter().flatten()))
+    }
+
+    fn screw(self, nominal: Length) -> Result<ScrewLength, Error> {
+        match self {
+            Self::InHand => Err(no_product()),
+            Self::Stock(screws) => screws.length(nominal),
+            Self::Own(own, thread) => own.length(nominal, &thread),
+        }
+    }
+
+    fn cautions(self, screw: &ScrewLength) -> Cautions {
+        match self {
+            Self::InHand => Cautions::default(),
+            Self::Stock(screws) => screws.cautions(screw),
+            Self::Own(..) => Cautions::default().with(Some(Caution::Stated {
+                part: StatedPart::Bolt,
+            })),
+        }
+    }
+
+    #[cold]
+    fn nothing_read(self) -> Error {
+        let Self::Stock(screws) = self else {
+            return no_product();
+        };
+        Error::NoValue {
+            quantity: "stock length with all its dimensions",
+            subject: format!("{screws}"),
+            reason: "none has been read at that size",
+        }
+    }
 }
 
 /// One screw with one number of washers: what the choice among the numbers needs.
@@ -128,8 +181,46 @@ impl<'a> LengthSearch<'a> {
         rules: LengthRules,
     ) -> Result<Self, Error> {
         Ok(Self {
-            screws: Some(screws),
+            lengths: Lengths::Stock(screws),
             ..Self::of_thread(stack, &screws.thread(), &nut, rules)?
+        })
+    }
+
+    /// Prepares a search over the lengths of a bolt of the caller's own.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`new`](Self::new); [`Error::OutOfRange`] or [`Error::Mismatch`] for a bolt whose figures are none, that has
+    /// no length, or one twice.
+    ///
+    /// ```
+    /// use shankline::joint::{OwnLength, OwnScrew};
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M10".parse()?;
+    /// let drawer = OwnScrew::new("turned bolt (invented)", [45.0, 55.0, 65.0].map(|length| {
+    ///     OwnLength::new(Spread::exact(millimetres(length)), millimetres(length - 24.0), millimetres(length - 20.0))
+    /// }));
+    /// let ply = millimetres(20.0).plus_minus(millimetres(0.2));
+    /// let stack = Stack::builder().ply("foot", ply).ply("base", ply).shear_planes([1]).build()?;
+    /// let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+    /// let rules = LengthRules::fabrication(UnitSystem::Si);
+    /// let search = LengthSearch::of_own(&stack, &drawer, &thread, nut, rules)?;
+    /// assert_eq!(search.best()?.unwrap().screw.nominal, millimetres(55.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn of_own(
+        stack: &'a Stack,
+        own: &'a OwnScrew,
+        thread: &Thread,
+        nut: NutEnd,
+        rules: LengthRules,
+    ) -> Result<Self, Error> {
+        own.checked(thread)?;
+        Ok(Self {
+            lengths: Lengths::Own(own, *thread),
+            ..Self::of_thread(stack, thread, &nut, rules)?
         })
     }
 
@@ -165,7 +256,7 @@ impl<'a> LengthSearch<'a> {
         let in_all = left("number of washers", at_nut + at_head, rules.washers_max)?;
         Ok(Self {
             stack,
-            screws: None,
+            lengths: Lengths::InHand,
             pitch: thread.pitch(),
             nut: *nut,
             rules,
@@ -203,7 +294,7 @@ impl<'a> LengthSearch<'a> {
         self
     }
 
-    /// Tries every stock length.
+    /// Tries every length in stock, or of the caller's own.
     ///
     /// # Errors
     ///
@@ -230,11 +321,10 @@ impl<'a> LengthSearch<'a> {
     /// # }
     /// ```
     pub fn run(&self) -> Result<Selection, Error> {
-        let screws = self.screws.ok_or_else(no_product)?;
         let mut candidates = Vec::with_capacity(40);
         let mut not_assessed = Vec::new();
-        for length in screws.stock_lengths() {
-            match screws.length(length) {
+        for length in self.lengths.nominal()? {
+            match self.lengths.screw(length) {
                 Ok(screw) => candidates.push(self.candidate(screw)),
                 // A hole in the tables must not hide the lengths that are known.
                 Err(Error::NoValue { .. } | Error::NotInTable { .. }) => not_assessed.push(length),
@@ -243,9 +333,9 @@ impl<'a> LengthSearch<'a> {
         }
         candidates.sort_by_cached_key(|candidate| candidate.rank);
         let Some(first) = candidates.first() else {
-            return Err(nothing_read(screws));
+            return Err(self.lengths.nothing_read());
         };
-        let cautions = screws.cautions(&first.screw).and(self.nut.cautions());
+        let cautions = self.cautions(first).and(self.nut.cautions());
         let accepted = candidates.partition_point(Candidate::fits);
         Ok(Selection {
             candidates,
@@ -277,13 +367,13 @@ impl<'a> LengthSearch<'a> {
     /// # }
     /// ```
     pub fn best(&self) -> Result<Option<Candidate>, Error> {
-        let screws = self.screws.ok_or_else(no_product)?;
+        let lengths = self.lengths;
         let grip = self.stack.grip_with(Added::default());
         // No bolt is longer at its least than its nominal length: what is too short by that needs no look-up.
         let shortest = grip.max + self.nut.height().max + self.window().0 - SAME_LENGTH;
         let mut first: Option<(ScrewLength, Judged)> = None;
-        for length in screws.stock_lengths().filter(|&length| length >= shortest) {
-            let screw = match screws.length(length) {
+        for length in lengths.nominal()?.filter(|&length| length >= shortest) {
+            let screw = match lengths.screw(length) {
                 Ok(screw) => screw,
                 Err(Error::NoValue { .. } | Error::NotInTable { .. }) => continue,
                 Err(error) => return Err(error),
@@ -296,13 +386,13 @@ impl<'a> LengthSearch<'a> {
         }
         match first {
             Some((screw, judged)) => Ok(Some(self.told(screw, &judged))),
-            None if screws
-                .stock_lengths()
-                .any(|length| screws.length(length).is_ok()) =>
+            None if lengths
+                .nominal()?
+                .any(|length| lengths.screw(length).is_ok()) =>
             {
                 Ok(None)
             }
-            None => Err(nothing_read(screws)),
+            None => Err(lengths.nothing_read()),
         }
     }
 
@@ -329,6 +419,16 @@ impl<'a> LengthSearch<'a> {
     /// ```
     pub fn assess(&self, screw: ScrewLength) -> Result<Candidate, Error> {
         Ok(self.candidate(screw.checked()?))
+    }
+
+    /// The verdict on the screw of one nominal length.
+    pub(super) fn of_length(&self, nominal: Length) -> Result<Candidate, Error> {
+        self.assess(self.lengths.screw(nominal)?)
+    }
+
+    /// What the lengths of a screw rest on.
+    pub(super) fn cautions(&self, candidate: &Candidate) -> Cautions {
+        self.lengths.cautions(&candidate.screw)
     }
 
     fn candidate(&self, screw: ScrewLength) -> Candidate {
@@ -649,14 +749,5 @@ fn no_product() -> Error {
         quantity: "stock length",
         subject: "a bolt in the hand".into(),
         reason: "no product was named",
-    }
-}
-
-#[cold]
-fn nothing_read(screws: &ScrewSeries) -> Error {
-    Error::NoValue {
-        quantity: "stock length with all its dimensions",
-        subject: format!("{screws}"),
-        reason: "none has been read at that size",
     }
 }

@@ -24,8 +24,8 @@ mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
-pub(crate) use material::own_name;
 pub use material::{JointMaterial, MaterialKind, OwnMaterial};
+pub(crate) use material::{STRONGEST, own_name, sane_strength};
 pub use ply::JointPly;
 pub use timber::{JointTimber, OwnTimber, TimberFigures};
 pub use washer::JointWasher;
@@ -715,10 +715,10 @@ impl Stack {
     /// The least thickness of a ply that the bolt bears on; none for a ply around a sleeve, or for a
     /// number that no ply has.
     ///
-    /// A recess takes its depth off, a countersink half of its depth.
+    /// A recess takes its depth off, a countersunk head half of its height and what it lies below flush.
     ///
     /// Source: BS 5950-1, 6.3.3.2, reproduced in a note on countersunk bolts, for the half; EN 1993-1-8, Table
-    /// 3.4, says the same (recalled). A recess is arithmetic.
+    /// 3.4, says the same (recalled). A recess is arithmetic, and so is what lies above a head.
     ///
     /// ```
     /// use shankline::joint::HeadSeat;
@@ -859,7 +859,7 @@ impl Parts {
                 HeadSeat::Countersunk {
                     below_flush,
                     head_height,
-                } => 0.5 * (below_flush.max + head_height),
+                } => below_flush.max + 0.5 * head_height,
             };
         }
         if ply == self.plies.len() {

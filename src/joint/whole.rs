@@ -33,7 +33,7 @@ pub use granted::{Fact, Granted};
 pub use load::{JointLoad, Prying, Repeats};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
-pub use own::{NutProof, OwnNut, OwnParts, OwnScrew, OwnStrength};
+pub use own::{CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
@@ -41,8 +41,11 @@ pub use tightening::{JointPreload, JointStiffness, Tightening, TorqueTightening}
 pub use verdict::{Account, Verdict, Word};
 
 use case::Case;
-pub(super) fn closing_end(joint: &Joint) -> Result<super::NutEnd, Error> {
-    case::closing(joint)?.end()
+/// Every length of the bolt, those that fit first: in stock, or of the caller's own.
+pub(super) fn every_length(joint: &Joint) -> Result<super::Selection, Error> {
+    let screws = case::stock(joint)?;
+    let end = case::closing(joint)?.end()?;
+    case::length_search(joint, screws.as_ref(), end)?.run()
 }
 
 use outcome::Outcomes;

@@ -312,12 +312,20 @@ fn own_parts(
     if dice.now_and_then(6.0) {
         let length = dice.between(3.0, 6.0) * d;
         let start = dice.between(0.4, 0.7) * length;
-        let mut screw = OwnScrew::new(
-            "turned bolt (invented)",
+        let mut lengths = vec![OwnLength::new(
             length.plus_minus(0.03 * d),
             dice.between(0.8, 1.0) * start,
             start,
-        );
+        )];
+        if dice.now_and_then(50.0) {
+            let longer = length + dice.between(0.5, 2.0) * d;
+            let start = start + dice.between(0.0, 0.5) * d;
+            lengths.insert(
+                0,
+                OwnLength::new(longer.plus_minus(0.03 * d), 0.9 * start, start),
+            );
+        }
+        let mut screw = OwnScrew::new("turned bolt (invented)", lengths);
         screw.bearing_diameter = Some(1.4 * d).filter(|_| said(dice));
         screw.across_flats = Some(1.5 * d).filter(|_| said(dice));
         own.screw = Some(screw);

@@ -14,13 +14,16 @@ use super::{
 };
 use crate::caution::Caution;
 use crate::error::{Amount, Error};
-use crate::joint::whole::closing_end;
+#[cfg(doc)]
+use crate::joint::LengthSearch;
+use crate::joint::whole::every_length;
 use crate::joint::{
-    Account, Candidate, Finding, Joint, LengthSearch, Missing, Reason, Sheet, SheetStep, Verdict,
+    Account, Candidate, Finding, Joint, Missing, Reason, Sheet, SheetStep, Verdict,
 };
 use crate::parts::ScrewSeries;
 use crate::spread::Spread;
 use crate::strength::check::{Check, Mode};
+use crate::tables::nanometres;
 use crate::units::{Length, UnitSystem, shown, tidy, twelve_digits};
 
 impl Joint {
@@ -66,7 +69,7 @@ impl Report {
         sheet: &Sheet,
         units: UnitSystem,
     ) -> Result<Self, Error> {
-        // A bolt of the caller's own has one length, and no table.
+        // A bolt of the caller's own is in no table.
         let screws = match joint.own.screw {
             Some(_) => None,
             None => Some(ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?),
@@ -102,10 +105,7 @@ impl Report {
             bolt: bolt(joint, verdict, sheet),
             layers: layers(joint, &verdict.candidate),
             planes: planes(joint, &verdict.candidate),
-            other_lengths: match &screws {
-                Some(screws) => other_lengths(joint, verdict, screws, units)?,
-                None => Vec::new(),
-            },
+            other_lengths: other_lengths(joint, verdict, units)?,
             checks: verdict.checks.iter().map(ReportCheck::new).collect(),
             faults: found(true),
             notes: found(false),
@@ -229,11 +229,9 @@ fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
 fn other_lengths(
     joint: &Joint,
     verdict: &Verdict,
-    screws: &ScrewSeries,
     units: UnitSystem,
 ) -> Result<Vec<ReportLength>, Error> {
-    let search = LengthSearch::new(&joint.stack, screws, closing_end(joint)?, joint.rules)?;
-    let selection = search.run()?;
+    let selection = every_length(joint)?;
     let all = selection.accepted().iter().chain(selection.rejected());
     let others = all.filter(|other| other.screw.nominal != verdict.candidate.screw.nominal);
     let mut lengths: Vec<ReportLength> = others
@@ -250,11 +248,13 @@ fn other_lengths(
     Ok(lengths)
 }
 
-/// A length as its product is sold: `4 in`, `80 mm`.
+/// A length as its product is sold: `4 in`, `80 mm`; `62.50 mm` of one that is not.
 pub(in crate::joint) fn length_name(length: Length, inch: bool) -> String {
     match crate::units::inch_fraction(length).filter(|_| inch) {
         Some(fraction) => format!("{fraction} in"),
         None if inch => format!("{}", shown(length, UnitSystem::UsCustomary)),
+        // A bolt of the caller's own need not be of a whole length.
+        None if nanometres(length) % 1_000_000 != 0 => format!("{}", shown(length, UnitSystem::Si)),
         None => format!("{:.0}", shown(length, UnitSystem::Si)),
     }
 }

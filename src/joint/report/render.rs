@@ -257,7 +257,7 @@ impl fmt::Display for RenderedReport<'_> {
                 }
             })
             .collect();
-        self.list(f, "Why not the other stock lengths", &others)?;
+        self.list(f, "Why not the other lengths", &others)?;
         self.list(f, "Where the numbers come from", &report.sources)?;
         self.list(f, "Cautions", &texts(&report.cautions))
     }

@@ -2,7 +2,7 @@
 
 use alloc::{format, vec::Vec};
 
-use super::{LengthSearch, no_product};
+use super::LengthSearch;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
@@ -197,7 +197,7 @@ impl LengthSearch<'_> {
         &self,
         threads_beyond_nut: f64,
     ) -> Result<TextbookLength, Error> {
-        let screws = self.screws.ok_or_else(no_product)?;
+        let lengths = self.lengths.nominal()?;
         if !(0.0..=1000.0).contains(&threads_beyond_nut) {
             let allowed = super::Allowed::FromTo(0.0.into(), 1000.0.into());
             let what = "number of threads beyond the nut";
@@ -210,18 +210,17 @@ impl LengthSearch<'_> {
         }
         let (grip, nut) = (self.stack.grip().nominal, self.nut.height().nominal);
         let least_length = grip + nut + threads_beyond_nut * self.pitch;
-        let next = screws
-            .stock_lengths()
+        let next = lengths
             .filter(|length| *length >= least_length - SAME_LENGTH)
             .min_by(|a, b| a.value.total_cmp(&b.value));
         let Some(next) = next else {
             return Err(Error::NotInTable {
-                table: "the list of stock lengths",
+                table: "the list of lengths",
                 wanted: format!("a length of {}", crate::error::Amount::from(least_length)),
                 available: "all of them are shorter".into(),
             });
         };
-        let screw = screws.length(next)?;
+        let screw = self.lengths.screw(next)?;
         let shank = if screw.fully_threaded {
             Length::default()
         } else {

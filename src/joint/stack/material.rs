@@ -3,10 +3,10 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::error::{Allowed, Error, out_of_range, sane_length, sane_stress, within};
+use crate::error::{Allowed, Error, out_of_range, sane_length, within};
 #[cfg(feature = "serde")]
 use crate::joint::data::ListedOr;
-use crate::units::{Length, Stress, TemperatureCoefficient, ppm_per_kelvin};
+use crate::units::{Length, Stress, TemperatureCoefficient, megapascals, ppm_per_kelvin};
 
 /// What a [ply](super::JointPly) or a [tapped part](super::TappedPart) is made of.
 ///
@@ -61,6 +61,32 @@ pub enum MaterialKind {
     CastIron,
     /// Anything else, and what nobody knows.
     Other,
+}
+
+impl MaterialKind {
+    /// Between which the modulus of elasticity of any of the kind lies, wide: what lies beside them has another unit
+    /// than was meant (handbook ranges, recalled).
+    const fn moduli(self) -> [Stress; 2] {
+        match self {
+            Self::CarbonSteel | Self::StainlessSteel => [megapascals(150e3), megapascals(250e3)],
+            Self::Aluminium => [megapascals(40e3), megapascals(130e3)],
+            Self::CastIron => [megapascals(40e3), megapascals(200e3)],
+            // From foam to diamond.
+            Self::Other => [megapascals(1e-3), megapascals(1.5e6)],
+        }
+    }
+
+    /// The same of the coefficient of expansion.
+    const fn expansions(self) -> [TemperatureCoefficient; 2] {
+        match self {
+            Self::CarbonSteel | Self::StainlessSteel => [ppm_per_kelvin(8.0), ppm_per_kelvin(21.0)],
+            Self::Aluminium => [ppm_per_kelvin(10.0), ppm_per_kelvin(30.0)],
+            // From irons with much nickel.
+            Self::CastIron => [ppm_per_kelvin(1.0), ppm_per_kelvin(22.0)],
+            // Some nickel irons hardly grow; no plastic grows so much.
+            Self::Other => [ppm_per_kelvin(0.01), ppm_per_kelvin(1000.0)],
+        }
+    }
 }
 
 /// A material of the caller's own, from a certificate or a data sheet.
@@ -308,12 +334,15 @@ impl OwnMaterial {
         for (quantity, stress) in [
             ("yield strength", self.yield_strength),
             ("tensile strength", self.tensile_strength),
-            ("modulus of elasticity", self.elastic_modulus),
             ("limiting surface pressure", self.surface_pressure),
         ] {
             if let Some(stress) = stress {
-                sane_stress(quantity, stress)?;
+                sane_strength(quantity, stress)?;
             }
+        }
+        if let Some(modulus) = self.elastic_modulus {
+            let [least, most] = self.kind.moduli();
+            within("modulus of elasticity", modulus, least, most)?;
         }
         if let (Some(yields), Some(breaks)) = (self.yield_strength, self.tensile_strength)
             && yields > breaks
@@ -329,13 +358,8 @@ impl OwnMaterial {
             return Err(out_of_range("limiting surface pressure", pressure, allowed));
         }
         if let Some(expansion) = self.expansion {
-            // Some nickel irons hardly grow; no plastic grows so much.
-            within(
-                "coefficient of expansion",
-                expansion,
-                ppm_per_kelvin(0.01),
-                ppm_per_kelvin(1000.0),
-            )?;
+            let [least, most] = self.kind.expansions();
+            within("coefficient of expansion", expansion, least, most)?;
         }
         if let Some(ratio) = self.shear_ratio
             && !(ratio > 0.0 && ratio <= 2.0)
@@ -359,6 +383,15 @@ impl OwnMaterial {
         }
         Ok(())
     }
+}
+
+/// No steel is stronger: the strongest of bolts have some 2000 MPa, and maraging steels 2500 (recalled). A figure beyond
+/// that has another unit than was meant.
+pub(crate) const STRONGEST: Stress = megapascals(3000.0);
+
+/// Refuses a strength that no part has.
+pub(crate) fn sane_strength(quantity: &'static str, stress: Stress) -> Result<(), Error> {
+    within(quantity, stress, megapascals(1e-6), STRONGEST).map(|_| ())
 }
 
 /// A part of the caller's own has a name, for reports.

@@ -240,6 +240,23 @@ fn recesses_and_tapped_parts_that_are_none_are_refused() {
     assert!(bed(exact(0.0)).shear_planes([2]).build().is_ok());
 }
 
+/// A countersunk head 10 mm below the face of 20 mm, and 8 mm high: of the bolt that lies in the ply half of the head
+/// bears at most, and nothing above it.
+#[test]
+fn what_a_countersunk_head_lies_below_flush_does_not_bear() {
+    let seat = |below_flush| HeadSeat::Countersunk {
+        below_flush: exact(below_flush),
+        head_height: mm(8.0),
+    };
+    let left = |below_flush| {
+        let stack = Stack::builder().ply("cover", exact(20.0));
+        let stack = stack.head_seat(seat(below_flush)).build().unwrap();
+        stack.bearing_thickness(1).unwrap()
+    };
+    assert!((left(0.0) - mm(16.0)).abs() < mm(1e-9));
+    assert!((left(10.0) - mm(6.0)).abs() < mm(1e-9));
+}
+
 /// A cover of 20 mm on a bed tapped 25 mm deep, M12: engagement 15 mm at least. ISO 4014 from 50 mm.
 #[test]
 fn a_tapped_part_wants_engagement_and_depth() {

@@ -361,14 +361,15 @@ impl JointBuilder {
         self
     }
 
-    /// A bolt of the caller's own, which is not searched for.
+    /// A bolt of the caller's own: the best of its lengths, unless [`length`](Self::length) names one of them.
     ///
     /// ```
-    /// # use shankline::joint::OwnScrew;
+    /// # use shankline::joint::{OwnLength, OwnScrew};
     /// # use shankline::prelude::*;
-    /// let length = Spread::exact(millimetres(60.0));
-    /// let turned = OwnScrew::new("turned bolt (invented)", length, millimetres(36.0), millimetres(42.0));
-    /// let joint = Joint::builder("M12").own_bolt(turned);
+    /// let drawer = OwnScrew::new("turned bolt (invented)", [50.0, 60.0].map(|length| {
+    ///     OwnLength::new(Spread::exact(millimetres(length)), millimetres(length - 24.0), millimetres(length - 18.0))
+    /// }));
+    /// let joint = Joint::builder("M12").own_bolt(drawer);
     /// ```
     pub fn own_bolt(mut self, bolt: OwnScrew) -> Self {
         self.product = Some(ScrewProduct::Own);

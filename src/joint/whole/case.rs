@@ -4,12 +4,13 @@ use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 
 use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
-use super::{Joint, OwnNut, TorqueTightening};
+use super::own::fits_seat;
+use super::{CountersunkHead, Joint, OwnNut, TorqueTightening};
 use crate::caution::{Caution, Cautions, StatedPart};
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{
-    Candidate, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, LengthSearch, NutEnd,
-    Stack, TappedPart,
+    Candidate, JointMaterial, JointPly, JointTimber, JointWasher, LengthSearch, NutEnd, Stack,
+    TappedPart,
 };
 use crate::material::{
     BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
@@ -80,10 +81,10 @@ impl CaseNut<'_> {
         }
     }
 
-    fn face(&self, thread: &Thread) -> Result<ClampFace, Error> {
+    fn face(&self) -> Result<ClampFace, Error> {
         match self.of {
             NutOf::Listed(row) => ClampFace::of_nut(row),
-            NutOf::Own(own) => own.face(thread),
+            NutOf::Own(own) => own.face(),
         }
     }
 }
@@ -113,7 +114,7 @@ impl CasePly<'_> {
 /// What presses on the ply under the head or the nut.
 #[derive(Default)]
 pub(super) struct CaseSeat {
-    /// Its own face; none of a countersunk head, or where there is no nut.
+    /// Its own face, of a countersunk head the ring that its cone covers; none where there is no nut.
     pub(super) face: Option<Result<ClampFace, Error>>,
     /// The washer that lies on the ply: none where there is none, and of one nothing but its thickness may be known.
     #[allow(clippy::option_option)] // whether there is one, and whether it is known
@@ -219,11 +220,11 @@ impl<'a> Case<'a> {
 
     fn seat(&self, place: Place) -> CaseSeat {
         let face = match (place, self.nut()) {
-            (Place::Head, _) => (!self.is_countersunk()).then(|| match &self.joint.own.screw {
-                Some(own) => own.face(self.thread),
+            (Place::Head, _) => Some(match &self.joint.own.screw {
+                Some(own) => own.face(),
                 None => ClampFace::of_screw(self.joint.bolt.product, self.thread),
             }),
-            (_, nut) => nut.map(|nut| nut.face(self.thread)),
+            (_, nut) => nut.map(CaseNut::face),
         };
         let washer = self.washer_at(place).map(|washer| {
             if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
@@ -315,8 +316,13 @@ impl<'a> Case<'a> {
         self.candidate.grip.max
     }
 
-    pub(super) const fn is_countersunk(&self) -> bool {
-        matches!(self.joint.stack.head_seat(), HeadSeat::Countersunk { .. })
+    /// The head, if it is countersunk.
+    pub(super) fn countersunk(&self) -> Option<&'a CountersunkHead> {
+        self.joint.own.screw.as_ref()?.countersunk.as_ref()
+    }
+
+    pub(super) fn is_countersunk(&self) -> bool {
+        self.countersunk().is_some()
     }
 
     /// Length of the joint along the load, from the first to the last bolt; none if a pitch is missing.
@@ -334,16 +340,20 @@ impl<'a> Case<'a> {
     }
 }
 
+/// How many times as wide as the thread a washer of the caller's own is at most. The widest of the tables, a type B wide
+/// #0, has 4.2 d; square plates on timber have some 6 (common practice, no source). A wider one is a slip of the pen, or
+/// bends under its bolt.
+const WIDEST_WASHER: f64 = 8.0;
+
 /// Refuses parts that cannot go together: a hexagon head in a countersink, a washer thicker than its style, distances
 /// to holes that are not there.
 fn fitting(joint: &Joint) -> Result<(), Error> {
     let stack = &joint.stack;
-    if let HeadSeat::Countersunk { .. } = stack.head_seat() {
-        return Err(Error::Mismatch(format!(
-            "the stack is countersunk, and {} has no countersunk head",
-            joint.bolt.product
-        )));
-    }
+    fits_seat(
+        stack.head_seat(),
+        joint.own.screw.as_ref(),
+        joint.bolt.product,
+    )?;
     let of_bolt =
         (joint.bolt.grade != BoltGrade::Stated).then(|| joint.bolt.grade.stainless_metal());
     let of_nut = joint.nut.and_then(|nut| nut.grade);
@@ -373,6 +383,15 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
                     "\"{}\" does not go over {}",
                     washer.name, joint.bolt.thread
                 )));
+            }
+            let widest = WIDEST_WASHER * joint.bolt.thread.nominal_diameter();
+            if let Some(outside) = washer.outside.filter(|outside| *outside > widest) {
+                let quantity = format!("outside diameter of \"{}\"", washer.name);
+                return Err(out_of_range(
+                    quantity,
+                    outside,
+                    Allowed::AtMost(widest.into()),
+                ));
             }
             continue;
         };
@@ -446,7 +465,6 @@ fn stated(joint: &Joint, out: &mut Outcomes) {
             timbers.any(|own| matches!(own, Some(JointTimber::Own(_)))),
         ),
         (StatedPart::Washer, washers(stack).any(is_own_washer)),
-        (StatedPart::Bolt, joint.own.screw.is_some()),
         (StatedPart::Nut, joint.own.nut.is_some()),
     ] {
         out.warn(&Cautions::default().with(is_own.then_some(Caution::Stated { part })));
@@ -538,14 +556,10 @@ impl Closing<'_> {
 fn candidate(joint: &Joint, closing: &Closing<'_>, out: &mut Outcomes) -> Result<Candidate, Error> {
     let end = closing.end()?;
     out.warn(&end.cautions());
-    if let Some(own) = &joint.own.screw {
-        let search = LengthSearch::of_thread(&joint.stack, &joint.bolt.thread, &end, joint.rules)?;
-        return search.assess(own.screw()?);
-    }
-    let screws = ScrewSeries::new(joint.bolt.product, &joint.bolt.thread)?;
-    let search = LengthSearch::new(&joint.stack, &screws, end, joint.rules)?;
+    let screws = stock(joint)?;
+    let search = length_search(joint, screws.as_ref(), end)?;
     let candidate = if let Some(length) = joint.bolt.length {
-        search.assess(screws.length(length)?)?
+        search.of_length(length)?
     } else {
         match search.best()? {
             Some(best) => best,
@@ -556,13 +570,35 @@ fn candidate(joint: &Joint, closing: &Closing<'_>, out: &mut Outcomes) -> Result
                 .first()
                 .ok_or_else(|| Error::NoValue {
                     quantity: "stock length",
-                    subject: screws.to_string(),
+                    subject: joint.bolt.product.to_string(),
                     reason: "none has been read at that size",
                 })?,
         }
     };
-    out.warn(&screws.cautions(&candidate.screw));
+    out.warn(&search.cautions(&candidate));
     Ok(candidate)
+}
+
+/// The product as it is sold; none for a bolt of the caller's own.
+pub(super) fn stock(joint: &Joint) -> Result<Option<ScrewSeries>, Error> {
+    match joint.own.screw {
+        Some(_) => Ok(None),
+        None => ScrewSeries::new(joint.bolt.product, &joint.bolt.thread).map(Some),
+    }
+}
+
+/// The search among the lengths of the bolt: those in stock, or those of the caller's own.
+pub(super) fn length_search<'a>(
+    joint: &'a Joint,
+    screws: Option<&'a ScrewSeries>,
+    end: NutEnd,
+) -> Result<LengthSearch<'a>, Error> {
+    let (stack, thread, rules) = (&joint.stack, &joint.bolt.thread, joint.rules);
+    match (&joint.own.screw, screws) {
+        (Some(own), _) => LengthSearch::of_own(stack, own, thread, end, rules),
+        (None, Some(screws)) => LengthSearch::new(stack, screws, end, rules),
+        (None, None) => LengthSearch::of_thread(stack, thread, &end, rules),
+    }
 }
 
 fn plies<'a>(

@@ -41,7 +41,7 @@ pub struct JointBolt {
     pub thread: Thread,
     /// Its grade; [`BoltGrade::Stated`] for strengths that [`Joint::with_strength`](super::Joint::with_strength) describes.
     pub grade: BoltGrade,
-    /// Its nominal length; none to have the best stock length found.
+    /// Its nominal length; none to have the best found of those in stock, or of those of one's own bolt.
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")

@@ -78,6 +78,10 @@ pub(super) fn check(
         across(case, across_least, cycles, out);
     }
     if along_least < case.joint.load.along {
+        if case.is_countersunk() {
+            let why = "the endurance of bolts is that of their thread, and a countersunk head may tire first";
+            out.missing(MODE, Place::Head, Need::Method(why));
+        }
         along(case, along_least, cycles, springs, preload, out);
     }
     out.not_concerned(MODE, NotConcerned::Steady);

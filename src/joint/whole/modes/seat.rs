@@ -3,11 +3,12 @@
 use core::f64::consts::PI;
 
 use super::tension::Tension;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
-use crate::joint::JointWasher;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
+use crate::joint::{JointWasher, OwnScrew};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
 use crate::parts::{ClampFace, WasherFace};
@@ -36,10 +37,76 @@ struct Side<'a> {
 }
 
 pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
+    countersink(case, out);
     washers(case, out);
     pressure(case, tension, out);
     pull_through(case, out);
     prying(case, out);
+}
+
+/// What a countersunk head asks of its ply: that the cone ends in it, and leaves something beside it.
+fn countersink(case: &Case, out: &mut Outcomes) {
+    let (Some(own), Some(head), Some(ply)) = (
+        case.plies.first(),
+        case.countersunk(),
+        case.joint.stack.plies().first(),
+    ) else {
+        return;
+    };
+    let place = own.place;
+    let deep = case.joint.stack.head_seat().depth().max + head.height;
+    if ply.clamped().min < deep - SAME_LENGTH {
+        let why =
+            "the countersunk head reaches through its ply: what it then bears on is not described";
+        out.missing(Mode::Pressure, Place::Head, Need::Method(why));
+        out.missing(Mode::Bearing, place, Need::Method(why));
+    }
+    if own.timber.is_some() {
+        let why = "no rule here has a countersunk head in timber";
+        out.missing(Mode::Pressure, Place::Head, Need::Method(why));
+    }
+    if ply.slot.is_some() {
+        let why = "no rule here has a countersink over a slot";
+        out.missing(Mode::Pressure, Place::Head, Need::Method(why));
+    }
+    let known = matches!(
+        case.joint.methods.plies,
+        PlyMethod::MachineDesign { .. } | PlyMethod::En1993
+    );
+    if case.is_sheared() && case.joint.methods.plies == PlyMethod::En1993 {
+        let method = "EN 1993-1-8, Table 3.4, for countersunk bolts";
+        out.warn(&Cautions::default().with(Some(Caution::MethodFromMemory { method })));
+    }
+    if case.is_sheared() && !known {
+        let why = "how a countersink counts for bearing was not read in the method";
+        out.missing(Mode::Bearing, place, Need::Method(why));
+    }
+    // The cone is as wide as the head at least.
+    let half = 0.5 * head.diameter;
+    for (distance, least, mode, why) in [
+        (
+            ply.end_distance,
+            half,
+            Mode::TearOut,
+            "the countersink reaches the end of the ply",
+        ),
+        (
+            ply.edge_distance,
+            half,
+            Mode::NetSection,
+            "the countersink reaches the side of the ply",
+        ),
+        (
+            ply.width,
+            head.diameter,
+            Mode::NetSection,
+            "the countersink takes the whole width",
+        ),
+    ] {
+        if distance.is_some_and(|distance| distance <= least) {
+            out.find(Finding::NothingLeft { place, mode, why });
+        }
+    }
 }
 
 /// The sides on which something presses on a ply.
@@ -58,7 +125,7 @@ fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
 pub(super) fn is_own_width_unsaid(case: &Case) -> bool {
     let own = &case.joint.own;
     let widths = [
-        own.screw.as_ref().map(|screw| screw.bearing_diameter),
+        own.screw.as_ref().map(OwnScrew::width),
         own.nut.as_ref().map(|nut| nut.bearing_diameter),
     ];
     widths.contains(&Some(None))
@@ -210,7 +277,8 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         out.missing(MODE, place, Need::TimberMethod);
         return;
     };
-    let washer = case.seat_at(place).washer.flatten().map(timber_washer);
+    let washer = case.seat_at(place).washer.flatten();
+    let washer = washer.map(|washer| counted_on_timber(washer, case.diameter));
     let strength = side
         .own
         .timber
@@ -248,6 +316,20 @@ pub(super) fn timber_washer(washer: WasherFace) -> TimberWasher {
     }
 }
 
+/// A washer as far as it spreads a load on timber. One of the caller's own counts as wide as the standard ones are, 3 d,
+/// and beyond that as a steel plate of its thickness: a wide thin one bends.
+pub(super) fn counted_on_timber(washer: WasherFace, diameter: Length) -> TimberWasher {
+    let washer_on_timber = timber_washer(washer);
+    if washer.provenance.is_some() {
+        return washer_on_timber;
+    }
+    let plate = TimberWasher::of_plate(washer.thickness_min, washer.inner_max, diameter);
+    TimberWasher {
+        width: washer.outer_min.min(plate.width.max(3.0 * diameter)),
+        ..washer_on_timber
+    }
+}
+
 /// Head or nut pulled through the ply under it.
 fn pull_through(case: &Case, out: &mut Outcomes) {
     const MODE: Mode = Mode::PullThrough;
@@ -269,6 +351,11 @@ fn pull_through(case: &Case, out: &mut Outcomes) {
         };
         if side.own.ply.is_some_and(|ply| ply.slot.is_some()) {
             let why = "no rule here has the pull-through of a head over a slot";
+            out.missing(MODE, place, Need::Method(why));
+            continue;
+        }
+        if place == Place::Head && case.is_countersunk() {
+            let why = "no rule here has the pull-through of a countersunk head, which wedges its ply apart as well";
             out.missing(MODE, place, Need::Method(why));
             continue;
         }

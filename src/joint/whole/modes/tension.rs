@@ -36,6 +36,7 @@ pub(super) fn check(
             greatest: Force::default(),
         };
     };
+    head(case, greatest, out);
     if !case.is_pulled() {
         out.not_concerned(MODE, NotConcerned::NoLoadAlong);
         return Tension {
@@ -75,6 +76,27 @@ pub(super) fn check(
         (None, _) => out.missing(MODE, place, Need::Tightening),
     }
     Tension { code, greatest }
+}
+
+/// A countersunk head may tear off before the thread breaks: the greatest force in the bolt against what it is proved to.
+fn head(case: &Case, greatest: Force, out: &mut Outcomes) {
+    const MODE: Mode = Mode::BoltTension;
+    let Some(own) = case.joint.own.screw.as_ref() else {
+        return;
+    };
+    if !case.is_countersunk() || greatest <= Force::default() {
+        return;
+    }
+    if !matches!(case.joint.methods.tension, TensionMethod::Proof { .. }) {
+        let why = "codes have their tension for countersunk heads of their own standards, and this one is stated";
+        out.missing(MODE, Place::Head, Need::Method(why));
+    }
+    let Some(proof) = out.attempt(MODE, Place::Head, own.head_proof()) else {
+        return;
+    };
+    let check = Check::new(MODE, Place::Head, greatest, proof, Level::Nominal);
+    let by = "greatest force in the bolt against the proof load of its countersunk head, as stated";
+    out.try_check(MODE, Place::Head, check.map(|check| check.by(by)));
 }
 
 /// Where a standard gives no proof stress, 0.85 of the yield strength stands in for it; not for one that the caller

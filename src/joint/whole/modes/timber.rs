@@ -375,7 +375,7 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
     }
     let bearing = |place: Place| {
         let washer = case.seat_at(place).washer.flatten();
-        let washer = washer.map(seat::timber_washer);
+        let washer = washer.map(|washer| seat::counted_on_timber(washer, case.diameter));
         let ply = match place {
             Place::Head => case.plies.first(),
             _ => case.plies.last(),
