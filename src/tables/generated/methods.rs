@@ -349,8 +349,10 @@ pub(crate) const JUNKER_SAE_TRANSACTIONS_1969_IN_A_TRADE_ARTICLE: &Method = &Met
 pub(crate) const SERVICE_TEMPERATURES_OF_THE_TABLES: &Method = &Method { key: "service-temperatures-of-the-tables", citation: "service temperatures of the tables", publisher: Publisher::Mechanics, document: "tables of this crate", edition: None, clause: None, modes: Some("temperature"), levels: None, basis: Basis::Computed, read_in: "rows of this crate" };
 pub(crate) const SUPPLIERS_CHAPTERS_ON_LOCKING: &Method = &Method { key: "suppliers-chapters-on-locking", citation: "suppliers' chapters on locking", publisher: Publisher::Practice, document: "makers' and suppliers' pages", edition: None, clause: None, modes: Some("locking"), levels: None, basis: Basis::Reproduced, read_in: "two suppliers' chapters" };
 pub(crate) const TIMBER_WASHERS: &Method = &Method { key: "timber-washers", citation: "NDS 2018, 12.1.3; EN 1995-1-1, 10.4.3", publisher: Publisher::Awc, document: "NDS", edition: Some("2018"), clause: Some("12.1.3"), modes: Some("washers"), levels: None, basis: Basis::Reproduced, read_in: "a handbook chapter" };
+pub(crate) const EN_1993_1_8_TABLE_3_4_COUNTERSUNK: &Method = &Method { key: "en-1993-1-8-table-3.4-countersunk", citation: "EN 1993-1-8, Table 3.4, for countersunk bolts", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.4, half of the countersink off the thickness"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const HEAD_PROOF_STATED: &Method = &Method { key: "head-proof-stated", citation: "greatest force in the bolt against the proof load of its countersunk head, as stated", publisher: Publisher::Caller, document: "stated by the caller", edition: None, clause: None, modes: Some("bolt_tension"), levels: Some("nominal"), basis: Basis::Computed, read_in: "the caller" };
 
-pub(in crate::tables) static METHODS: [&Method; 347] = [
+pub(in crate::tables) static METHODS: [&Method; 349] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -698,4 +700,6 @@ pub(in crate::tables) static METHODS: [&Method; 347] = [
     SERVICE_TEMPERATURES_OF_THE_TABLES,
     SUPPLIERS_CHAPTERS_ON_LOCKING,
     TIMBER_WASHERS,
+    EN_1993_1_8_TABLE_3_4_COUNTERSUNK,
+    HEAD_PROOF_STATED,
 ];

@@ -74,8 +74,8 @@ fn countersink(case: &Case, out: &mut Outcomes) {
         PlyMethod::MachineDesign { .. } | PlyMethod::En1993
     );
     if case.is_sheared() && case.joint.methods.plies == PlyMethod::En1993 {
-        let method = "EN 1993-1-8, Table 3.4, for countersunk bolts";
-        out.warn(&Cautions::default().with(Some(Caution::MethodFromMemory { method })));
+        let method = methods::EN_1993_1_8_TABLE_3_4_COUNTERSUNK;
+        out.warn(&Cautions::default().with(Caution::of_method(method)));
     }
     if case.is_sheared() && !known {
         let why = "how a countersink counts for bearing was not read in the method";

@@ -94,9 +94,9 @@ fn head(case: &Case, greatest: Force, out: &mut Outcomes) {
     let Some(proof) = out.attempt(MODE, Place::Head, own.head_proof()) else {
         return;
     };
-    let check = Check::new(MODE, Place::Head, greatest, proof, Level::Nominal);
-    let by = "greatest force in the bolt against the proof load of its countersunk head, as stated";
-    out.try_check(MODE, Place::Head, check.map(|check| check.by(by)));
+    let method = methods::HEAD_PROOF_STATED;
+    let check = Check::new(MODE, Place::Head, greatest, proof, Level::Nominal, method);
+    out.try_check(MODE, Place::Head, check);
 }
 
 /// Where a standard gives no proof stress, 0.85 of the yield strength stands in for it; not for one that the caller

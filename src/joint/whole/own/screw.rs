@@ -7,10 +7,10 @@ use super::{face, head_width, sane_load};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length, within};
 use crate::joint::{HeadSeat, own_name};
 use crate::math::tan;
-use crate::parts::{ClampFace, SAME_LENGTH, ScrewLength};
+use crate::parts::{ClampFace, ScrewLength};
 use crate::spread::{Spread, sane_spread};
 use crate::thread::Thread;
-use crate::units::{Angle, Force, Length, UnitSystem, degrees, shown};
+use crate::units::{Angle, Force, Length, SAME_LENGTH, UnitSystem, degrees, shown};
 
 #[cfg(feature = "serde")]
 mod data;
