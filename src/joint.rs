@@ -124,8 +124,9 @@ pub use ranking::{Criterion, Ranking};
 #[cfg(feature = "serde")]
 pub use report::Datum;
 pub use report::{
-    FORMAT, LayerKind, RenderedReport, Report, ReportBolt, ReportCheck, ReportLayer, ReportLength,
-    ReportLine, ReportPlane, ReportStep, ReportStyle, ReportTightening, ReportUnconcerned,
+    DesignReport, FORMAT, LayerKind, RenderedReport, Report, ReportBolt, ReportCheck, ReportDesign,
+    ReportLayer, ReportLength, ReportLine, ReportPlane, ReportRuledOut, ReportScore, ReportStep,
+    ReportStyle, ReportTightening, ReportTurnedDown, ReportUnconcerned,
 };
 pub use reuse::{Reuse, reuse};
 pub use rule_set::RuleSet;

@@ -3,13 +3,15 @@
 //! `VERDICT_CASES=10000 cargo test --release --all-features --test documents` for more of them.
 #![cfg(feature = "serde")]
 
-use shankline::joint::{FORMAT, Joint, Report, ReportStyle};
+use std::cell::Cell;
+
+use shankline::joint::{DesignReport, FORMAT, Joint, Objective, Report, ReportLine, ReportStyle};
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
-use verdicts::for_all;
+use verdicts::{for_all, space};
 
 #[test]
 fn joints_and_reports_come_back_to_the_bit() {
@@ -49,6 +51,58 @@ fn joints_and_reports_come_back_to_the_bit() {
     });
 }
 
+/// The answers to design searches come back as they went, each line with its code.
+#[test]
+fn design_reports_come_back_to_the_bit() {
+    let (feasible, rejected, ruled_out) = (Cell::new(0), Cell::new(0), Cell::new(0));
+    for_all(400, |joint, dice| {
+        let space = space(joint, dice);
+        let objectives = [Objective::Mass, Objective::Utilisation, Objective::Length];
+        let units = if dice.now_and_then(50.0) {
+            UnitSystem::Si
+        } else {
+            UnitSystem::UsCustomary
+        };
+        let Ok(designs) = joint.design(&space, &objectives) else {
+            return Ok(());
+        };
+        // What was found can be told.
+        let report = designs.report(units).map_err(|error| error.to_string())?;
+        feasible.set(feasible.get() + report.feasible.len());
+        rejected.set(rejected.get() + report.rejected.len());
+        ruled_out.set(ruled_out.get() + report.ruled_out.len());
+        assert_eq!(report.format, FORMAT);
+        assert_eq!(report.best.is_some(), designs.best().is_some());
+        if let (Some(best), Some(first)) = (&report.best, report.feasible.first()) {
+            assert_eq!((&best.bolt, &best.planes), (&first.bolt, &first.planes));
+        }
+        let reasons = report.rejected.iter().flat_map(|other| &other.reasons);
+        for line in reasons.chain(report.ruled_out.iter().map(|group| &group.reason)) {
+            if !is_coded(line) {
+                return Err(format!("{line:?}"));
+            }
+        }
+        let text = serde_json::to_string(&report).unwrap();
+        let back: DesignReport =
+            serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
+        if back != report {
+            return Err(format!("another report\n{report:?}\n{back:?}"));
+        }
+        assert_eq!(serde_json::to_string(&back).unwrap(), text);
+        assert_eq!(back.to_string(), report.to_string());
+        Ok(())
+    });
+    // Of each kind there were some.
+    let counts = [feasible, rejected, ruled_out].map(Cell::into_inner);
+    assert!(counts.iter().all(|&count| count > 20), "{counts:?}");
+}
+
+/// Whether a line says what it is by a code.
+fn is_coded(line: &ReportLine) -> bool {
+    let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_';
+    !line.code.is_empty() && line.code.chars().all(plain) && !line.text.is_empty()
+}
+
 /// Every line of a report says what it is by a code, whatever the joint.
 #[test]
 fn every_line_has_a_code() {
@@ -65,8 +119,7 @@ fn every_line_has_a_code() {
             .chain(steps.map(|step| &step.line))
             .chain(report.other_lengths.iter().flat_map(|other| &other.reasons));
         for line in lines {
-            let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_';
-            if line.code.is_empty() || !line.code.chars().all(plain) || line.text.is_empty() {
+            if !is_coded(line) {
                 return Err(format!("{line:?}"));
             }
         }
@@ -140,6 +193,11 @@ fn the_first_documents_are_read() {
         assert_eq!(report.format, 1);
         assert!(report.to_string().contains("HOLDS"));
     }
+    let designs: DesignReport = serde_json::from_str(&kept("design_report.json")).unwrap();
+    assert_eq!(designs.format, 1);
+    let best = designs.best.as_ref().unwrap();
+    assert!(best.bolt == designs.feasible[0].bolt && !designs.rejected.is_empty());
+    assert!(designs.to_string().contains("HOLDS"));
     let request: serde_json::Value = serde_json::from_str(&kept("design_request.json")).unwrap();
     let _: Joint = serde_json::from_value(request["joint"].clone()).unwrap();
     let _: shankline::joint::DesignSpace =

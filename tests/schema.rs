@@ -1,5 +1,5 @@
-//! The schemas in `examples/data` are current; spoiled requests, what the crate says of them, and random documents are
-//! laid out for `.ci/schemas.py`, which holds them against the schemas.
+//! The schemas in `examples/data` are current; spoiled requests and answers, what the crate says of them, and random
+//! documents are laid out for `.ci/schemas.py`, which holds them against the schemas.
 //!
 //! `UPDATE_EXAMPLES=1 cargo test --all-features --test schema` rewrites the schemas.
 #![cfg(feature = "schema")]
@@ -9,13 +9,13 @@ use std::path::Path;
 
 use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
-use shankline::joint::{DesignSpace, Joint, Report, schema};
+use shankline::joint::{DesignReport, DesignSpace, Joint, Report, schema};
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
-use verdicts::for_all;
+use verdicts::{for_all, space};
 
 #[test]
 fn the_schemas_are_current() {
@@ -60,6 +60,12 @@ fn random_documents_are_laid_out() {
             let line = json!({ "schema": "report", "document": document });
             writeln!(lines, "{line}").unwrap();
         }
+        let designs = joint.design(&space(joint, dice), &[]);
+        if let Ok(report) = designs.and_then(|designs| designs.report(units)) {
+            let document = serde_json::to_value(&report).unwrap();
+            let line = json!({ "schema": "design_report", "document": document });
+            writeln!(lines, "{line}").unwrap();
+        }
         Ok(())
     });
     lay_out("documents.jsonl", &lines.borrow());
@@ -67,9 +73,11 @@ fn random_documents_are_laid_out() {
     let written = SchemaSettings::draft2020_12().for_serialize();
     let written = written.into_generator().into_root_schema_for::<Joint>();
     lay_out("written_joint.schema.json", &written.as_value().to_string());
-    let read = SchemaSettings::draft2020_12().for_deserialize();
-    let read = read.into_generator().into_root_schema_for::<Report>();
-    lay_out("read_report.schema.json", &read.as_value().to_string());
+    let read = || SchemaSettings::draft2020_12().for_deserialize().into_generator();
+    let report = read().into_root_schema_for::<Report>();
+    lay_out("read_report.schema.json", &report.as_value().to_string());
+    let designs = read().into_root_schema_for::<DesignReport>();
+    lay_out("read_design_report.schema.json", &designs.as_value().to_string());
 }
 
 /// Where something stands in a document.
@@ -286,6 +294,11 @@ fn spoiled_requests_are_laid_out() {
         Ok(())
     });
     requests.append(&mut written.borrow_mut());
+    // Answers, by the schemas of what is read; of a design the lists alone, for its best joint is a report.
+    requests.push(("read_report", read("winch_foot_report")));
+    let mut designs = read("walkway_hanger_designs");
+    designs["best"] = Value::Null;
+    requests.push(("read_design_report", designs));
 
     let mut lines = String::new();
     let (mut count, mut refused) = (0, 0);
@@ -293,6 +306,8 @@ fn spoiled_requests_are_laid_out() {
         let text = document.to_string();
         let error = match schema {
             "joint" => serde_json::from_str::<Joint>(&text).err(),
+            "read_report" => serde_json::from_str::<Report>(&text).err(),
+            "read_design_report" => serde_json::from_str::<DesignReport>(&text).err(),
             _ => serde_json::from_str::<DesignSpace>(&text).err(),
         };
         count += 1;

@@ -14,11 +14,15 @@ use crate::units::{Force, Length, Torque, UnitSystem};
 mod conditions;
 #[cfg(feature = "serde")]
 mod datum;
+mod designs;
 mod gather;
 mod render;
 
 #[cfg(feature = "serde")]
 pub use datum::Datum;
+pub use designs::{
+    DesignReport, ReportDesign, ReportRuledOut, ReportScore, ReportTurnedDown,
+};
 pub(super) use gather::length_name;
 pub use render::RenderedReport;
 

@@ -36,6 +36,7 @@ pub use outcome::{Missing, Need, NotConcerned};
 pub use own::{NutProof, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
+pub(super) use sheet::bolt_and_nut;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
 pub use tightening::{JointPreload, JointStiffness, Tightening, TorqueTightening};
 pub use verdict::{Account, Verdict, Word};

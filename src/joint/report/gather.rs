@@ -14,7 +14,7 @@ use super::{
 };
 use crate::caution::Caution;
 use crate::error::{Amount, Error};
-use crate::joint::whole::closing_end;
+use crate::joint::whole::{bolt_and_nut, closing_end};
 use crate::joint::{
     Account, Candidate, Finding, Joint, LengthSearch, Missing, Reason, Sheet, SheetStep, Verdict,
 };
@@ -49,7 +49,7 @@ impl Report {
     ///
     /// # Errors
     ///
-    /// Those of [`LengthSearch`].
+    /// Those of [`LengthSearch`], and of the look-up of the nut.
     ///
     /// ```
     /// # use shankline::joint::{Joint, Report, Sheet, TighteningOrder};
@@ -99,7 +99,7 @@ impl Report {
             scope: verdict.scope,
             headline: verdict.headline(units),
             conditions: conditions::lines(joint, units),
-            bolt: bolt(joint, verdict, sheet),
+            bolt: bolt(joint, &verdict.candidate)?,
             layers: layers(joint, &verdict.candidate),
             planes: planes(joint, &verdict.candidate),
             other_lengths: match &screws {
@@ -146,14 +146,9 @@ fn of_amount(amount: Amount) -> Amount {
     }
 }
 
-fn bolt(joint: &Joint, verdict: &Verdict, sheet: &Sheet) -> ReportBolt {
-    let candidate = &verdict.candidate;
-    let parts = sheet.assembly.iter().find_map(|step| match step {
-        SheetStep::Parts { bolt, nut, .. } => Some((bolt.clone(), nut.clone())),
-        _ => None,
-    });
-    let (name, nut) = parts.unwrap_or_default();
-    ReportBolt {
+pub(super) fn bolt(joint: &Joint, candidate: &Candidate) -> Result<ReportBolt, Error> {
+    let (name, nut) = bolt_and_nut(joint, candidate.screw.nominal)?;
+    Ok(ReportBolt {
         name,
         nut,
         length: tidy(candidate.screw.nominal),
@@ -172,7 +167,7 @@ fn bolt(joint: &Joint, verdict: &Verdict, sheet: &Sheet) -> ReportBolt {
             .filter(|cut| cut.holds_window)
             .map(|cut| tidy(cut.length)),
         is_cut: candidate.needs_cut,
-    }
+    })
 }
 
 fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
@@ -215,7 +210,7 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
     layers
 }
 
-fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
+pub(super) fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
     let planes = joint.stack.planes(&candidate.screw);
     planes
         .map(|plane| ReportPlane {
@@ -279,7 +274,7 @@ impl ReportCheck {
 
 /// A line from what can be written as data.
 #[cfg(feature = "serde")]
-fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
+pub(super) fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
     let (code, values) = datum::coded(of);
     ReportLine {
         code,
@@ -291,7 +286,7 @@ fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
 }
 
 #[cfg(not(feature = "serde"))]
-fn line<T>(_: &T, text: String) -> ReportLine {
+pub(super) fn line<T>(_: &T, text: String) -> ReportLine {
     ReportLine {
         mode: None,
         place: None,
