@@ -73,11 +73,18 @@ fn random_documents_are_laid_out() {
     let written = SchemaSettings::draft2020_12().for_serialize();
     let written = written.into_generator().into_root_schema_for::<Joint>();
     lay_out("written_joint.schema.json", &written.as_value().to_string());
-    let read = || SchemaSettings::draft2020_12().for_deserialize().into_generator();
+    let read = || {
+        SchemaSettings::draft2020_12()
+            .for_deserialize()
+            .into_generator()
+    };
     let report = read().into_root_schema_for::<Report>();
     lay_out("read_report.schema.json", &report.as_value().to_string());
     let designs = read().into_root_schema_for::<DesignReport>();
-    lay_out("read_design_report.schema.json", &designs.as_value().to_string());
+    lay_out(
+        "read_design_report.schema.json",
+        &designs.as_value().to_string(),
+    );
 }
 
 /// Where something stands in a document.
@@ -184,6 +191,18 @@ fn spoilt(value: &Value, key: Option<&str>) -> Vec<(&'static str, Value)> {
         }
     }
     all
+}
+
+/// An answer with one element in each of its lists: the others are of the same kind, and cost time.
+fn shortened(answer: Value) -> Value {
+    match answer {
+        Value::Array(list) => list.into_iter().take(1).map(shortened).collect(),
+        Value::Object(fields) => {
+            let fields = fields.into_iter();
+            Value::Object(fields.map(|(key, own)| (key, shortened(own))).collect())
+        }
+        other => other,
+    }
 }
 
 const SPELLINGS: &[&str] = &[
@@ -295,8 +314,8 @@ fn spoiled_requests_are_laid_out() {
     });
     requests.append(&mut written.borrow_mut());
     // Answers, by the schemas of what is read; of a design the lists alone, for its best joint is a report.
-    requests.push(("read_report", read("winch_foot_report")));
-    let mut designs = read("walkway_hanger_designs");
+    requests.push(("read_report", shortened(read("winch_foot_report"))));
+    let mut designs = shortened(read("walkway_hanger_designs"));
     designs["best"] = Value::Null;
     requests.push(("read_design_report", designs));
 

@@ -474,6 +474,9 @@ pub struct Check {
         serde(serialize_with = "crate::units::quantity::serialize_ratio")
     )]
     pub utilisation: Ratio,
+    /// Whether the resistance over the demand is a factor on the load. It is none of a distance, of a pressure that
+    /// grows with the root of the load, or of friction that a pull takes away as it grows.
+    pub proportional: bool,
     /// The method: publisher, edition, clause.
     pub method: &'static str,
     /// What the user must be told.
@@ -521,6 +524,7 @@ impl Check {
             resistance,
             level,
             utilisation: not_negative("utilisation", Ratio::from(load / strength))?,
+            proportional: true,
             method: "",
             cautions: Cautions::default(),
         })
@@ -542,6 +546,14 @@ impl Check {
     }
 
     /// The check with more cautions.
+    /// The check of a resistance that does not stay, or of a demand that does not grow as the load does.
+    #[must_use]
+    #[inline]
+    pub(crate) const fn not_proportional(mut self) -> Self {
+        self.proportional = false;
+        self
+    }
+
     #[must_use]
     #[inline]
     pub(crate) fn warned(mut self, cautions: Cautions) -> Self {

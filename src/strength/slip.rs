@@ -265,7 +265,13 @@ impl SlipResistance {
         }
         let resistance = self.resistance.at(level)?;
         let check = Check::new(Mode::Slip, Place::Joint, load, resistance, level)?;
-        Ok(check.by(self.method.name()).warned(self.cautions()))
+        let check = check.by(self.method.name()).warned(self.cautions());
+        // A pull that grows with the load leaves less to hold it.
+        Ok(if self.tension > Force::default() {
+            check.not_proportional()
+        } else {
+            check
+        })
     }
 
     /// What the user must be told.

@@ -74,7 +74,11 @@ pub fn space(joint: &Joint, dice: &mut Dice) -> DesignSpace {
     let own = joint.bolt.thread;
     let (threads, styles, washer) = if own.is_unified() {
         let styles = [NutStyle::Hex, NutStyle::InsertLockNe];
-        (["1/2-13 UNC", "3/4-10 UNC"], styles, WasherStyle::TypeANarrow)
+        (
+            ["1/2-13 UNC", "3/4-10 UNC"],
+            styles,
+            WasherStyle::TypeANarrow,
+        )
     } else {
         let styles = [NutStyle::Iso4032, NutStyle::Iso7040];
         (["M12", "M20"], styles, WasherStyle::Iso7089)

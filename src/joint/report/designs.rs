@@ -3,14 +3,14 @@
 use alloc::{string::String, vec::Vec};
 use core::fmt;
 
+use crate::error::Error;
 #[cfg(doc)]
 use crate::joint::Joint;
-use crate::error::Error;
+use crate::joint::report::gather::{bolt, line, planes};
 use crate::joint::{
     Design, DesignChoice, Designs, FORMAT, Objective, PartsMass, Report, ReportBolt, ReportCheck,
     ReportLine, ReportPlane, RuledOut, RuledOutReason, Sheet, TurnedDown, TurnedDownReason,
 };
-use crate::joint::report::gather::{bolt, line, planes};
 use crate::thread::Thread;
 use crate::units::{Stress, UnitSystem, tidy};
 

@@ -14,7 +14,7 @@ use super::{
 };
 use crate::caution::Caution;
 use crate::error::{Amount, Error};
-use crate::joint::whole::{bolt_and_nut, closing_end};
+use crate::joint::whole::{bolt_and_nut, closing_end, sources};
 use crate::joint::{
     Account, Candidate, Finding, Joint, LengthSearch, Missing, Reason, Sheet, SheetStep, Verdict,
 };
@@ -78,12 +78,6 @@ impl Report {
                 .map(|finding| of_finding(finding, units))
                 .collect()
         };
-        let mut sources: Vec<String> = Vec::from([match &screws {
-            Some(screws) => format!("length: {}", screws.provenance(&verdict.candidate.screw)),
-            None => String::from("length: stated by the caller"),
-        }]);
-        let strength = verdict.strength.provenance;
-        sources.extend(strength.map(|provenance| format!("strength: {provenance}")));
         let not_concerned = Mode::ALL.into_iter().filter_map(|mode| {
             let Account::NotConcerned(why) = verdict.account(mode) else {
                 return None;
@@ -129,7 +123,7 @@ impl Report {
                 .iter()
                 .map(|step| of_step(step, units))
                 .collect(),
-            sources,
+            sources: sources(joint, verdict, screws.as_ref(), units)?,
             cautions: verdict.cautions.iter().map(of_caution).collect(),
         })
     }
@@ -264,7 +258,8 @@ impl ReportCheck {
             resistance: of_amount(check.resistance),
             level: check.level,
             utilisation,
-            reserve: (utilisation > 0.0).then(|| twelve_digits(1.0 / utilisation)),
+            reserve: (check.proportional && utilisation > 0.0)
+                .then(|| twelve_digits(1.0 / utilisation)),
             holds: check.holds(),
             method: check.method.into(),
             text: check.to_string(),

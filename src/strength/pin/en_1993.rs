@@ -239,7 +239,9 @@ pub(crate) fn en_1993_lug(
         let recalled = Caution::MethodFromMemory {
             method: "EN 1993-1-8 Table 3.9, ends and sides of plates around pins",
         };
-        let check = check.by("EN 1993-1-8:2005 Table 3.9, type A");
+        let check = check
+            .by("EN 1993-1-8:2005 Table 3.9, type A")
+            .not_proportional();
         Ok(Some(check.warned(Cautions::default().with(Some(recalled)))))
     };
     Ok([

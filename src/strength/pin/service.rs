@@ -103,7 +103,8 @@ impl EnPin {
             2.5 * self.weaker_yield(),
             Level::Allowable,
         )?;
-        Ok(check.by(CONTACT))
+        // The pressure grows with the root of the load.
+        Ok(check.by(CONTACT).not_proportional())
     }
 
     fn contact_stress(&self, service: Force, hole: Length) -> Result<Stress, Error> {
