@@ -5,7 +5,10 @@
 
 use std::cell::Cell;
 
-use shankline::joint::{DesignReport, FORMAT, Joint, Objective, Report, ReportLine, ReportStyle};
+use shankline::joint::{
+    DesignReport, FORMAT, Joint, JointMaterial, JointTimber, Objective, Report, ReportLine,
+    ReportStyle,
+};
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
@@ -95,6 +98,72 @@ fn design_reports_come_back_to_the_bit() {
     // Of each kind there were some.
     let counts = [feasible, rejected, ruled_out].map(Cell::into_inner);
     assert!(counts.iter().all(|&count| count > 20), "{counts:?}");
+}
+
+/// A report names who printed each part that is listed, and of the others that the caller states them; each source once.
+#[test]
+fn every_part_has_its_source() {
+    for_all(400, |joint, _| {
+        let Ok(report) = joint.report(UnitSystem::Si) else {
+            return Ok(());
+        };
+        let told = |what: &str, stated: bool| {
+            let mut lines = report.sources.iter();
+            lines.any(|line| {
+                let (whats, from) = line.split_once(": ").unwrap();
+                whats.split(", ").any(|own| own == what)
+                    && (from == "stated by the caller") == stated
+            })
+        };
+        let mut wanted = vec![
+            (String::from("length"), joint.own.screw.is_some()),
+            ("strength".into(), joint.own.strength.is_some()),
+        ];
+        if joint.bolt.thread.provenance().is_some() {
+            wanted.push(("thread".into(), false));
+        }
+        if joint.nut.is_some() || joint.own.nut.is_some() {
+            wanted.push(("nut".into(), joint.nut.is_none()));
+        }
+        for washer in joint.stack.washers_under_head() {
+            wanted.push(match washer.style {
+                Some(style) => (style.to_string(), false),
+                None => (format!("washer \"{}\"", washer.name), true),
+            });
+        }
+        for ply in joint.stack.plies() {
+            wanted.extend(ply.material.as_ref().map(|own| match own {
+                JointMaterial::Listed(name) => (name.to_string(), false),
+                JointMaterial::Own(own) => (format!("\"{}\"", own.name), true),
+            }));
+            wanted.extend(ply.timber.as_ref().map(|own| match own {
+                JointTimber::Listed(name) => (name.to_string(), false),
+                JointTimber::Own(own) => (format!("\"{}\"", own.name), true),
+            }));
+        }
+        for (what, stated) in wanted {
+            // A name with a comma in it stands between those of the others.
+            let whole = || report.sources.iter().any(|line| line.contains(&what));
+            if !told(&what, stated) && !(what.contains(", ") && whole()) {
+                return Err(format!("{what}, {stated}: {:#?}", report.sources));
+            }
+        }
+        let holes = report.layers.iter().filter(|layer| layer.hole.is_some());
+        let told = report
+            .sources
+            .iter()
+            .filter(|line| line.contains("hole of"));
+        assert_eq!(holes.count() > 0, told.count() > 0);
+        let from = |line: &str| line.split_once(": ").map(|(_, from)| from.to_string());
+        let mut from: Vec<_> = report.sources.iter().map(|line| from(line)).collect();
+        from.sort();
+        let lines = from.len();
+        from.dedup();
+        if from.len() < lines {
+            return Err(format!("twice: {:#?}", report.sources));
+        }
+        Ok(())
+    });
 }
 
 /// Whether a line says what it is by a code.

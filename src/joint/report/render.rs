@@ -389,3 +389,49 @@ fn escaped(text: &str) -> String {
     }
     out
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::strength::check::{Check, Place};
+    use crate::units::newtons;
+
+    fn n(load: f64, resistance: f64) -> String {
+        let (load, resistance) = (newtons(load), newtons(resistance));
+        let place = Place::Bolt(1);
+        let check = Check::new(Mode::BoltShear, place, load, resistance, Level::Nominal).unwrap();
+        ReportCheck::new(&check).n()
+    }
+
+    #[test]
+    fn n_is_resistance_over_load_rounded_down() {
+        assert_eq!(n(40.0, 50.0), "1.25");
+        assert_eq!(n(100.0, 115.0), "1.15");
+        assert_eq!(n(3.0, 5.0), "1.66");
+        assert_eq!(n(9.0, 100.0), "11.1");
+        assert_eq!(n(1.5, 351.06), "234");
+        assert_eq!(n(50.0, 50.0), "1.00");
+        // What does not hold is never shown as 1, and what has no load has no factor.
+        assert_eq!(n(50.0 * (1.0 + 1e-9), 50.0), "0.99");
+        assert_eq!(n(200.0, 50.0), "0.25");
+        assert_eq!(n(0.0, 50.0), "-");
+    }
+
+    #[test]
+    fn what_is_no_factor_on_the_load_is_a_dash() {
+        let place = Place::Ply(1);
+        let (wanted, there) = (newtons(40.0), newtons(50.0));
+        let check = Check::new(Mode::TearOut, place, wanted, there, Level::Design).unwrap();
+        let check = ReportCheck::new(&check.not_proportional());
+        assert_eq!(check.n(), "-");
+        let lines = what_n_is(&[check]).join("\n");
+        assert!(
+            lines.contains("design resistance") && lines.contains("A dash"),
+            "{lines}"
+        );
+        assert!(
+            !lines.contains("nominal") && !lines.contains("preload"),
+            "{lines}"
+        );
+    }
+}
