@@ -16,7 +16,12 @@ from jsonschema import Draft202012Validator
 LEAST_AGREEMENT = 0.95
 
 # Of requests the schema of what is read is kept, of answers that of what is written: the test lays out the others.
-OTHER_WAY = {"joint": "written_joint", "report": "read_report", "design_report": "read_design_report"}
+OTHER_WAY = {
+    "joint": "written_joint",
+    "report": "read_report",
+    "length_report": "read_length_report",
+    "design_report": "read_design_report",
+}
 
 data = pathlib.Path(__file__).parent.parent / "examples" / "data"
 laid_out = pathlib.Path(sys.argv[1])

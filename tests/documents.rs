@@ -6,15 +6,15 @@
 use std::cell::Cell;
 
 use shankline::joint::{
-    DesignReport, FORMAT, Joint, JointMaterial, JointTimber, Objective, Report, ReportLine,
-    ReportStyle,
+    DesignReport, FORMAT, Joint, JointMaterial, JointTimber, LengthReport, Objective, Report,
+    ReportLine, ReportStyle,
 };
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
-use verdicts::{for_all, space};
+use verdicts::{for_all, selection, space};
 
 #[test]
 fn joints_and_reports_come_back_to_the_bit() {
@@ -98,6 +98,72 @@ fn design_reports_come_back_to_the_bit() {
     // Of each kind there were some.
     let counts = [feasible, rejected, ruled_out].map(Cell::into_inner);
     assert!(counts.iter().all(|&count| count > 20), "{counts:?}");
+}
+
+/// The answers to length searches come back as they went, and agree with the report of the joint.
+#[test]
+fn length_reports_come_back_to_the_bit() {
+    let (accepted, rejected) = (Cell::new(0), Cell::new(0));
+    for_all(400, |joint, dice| {
+        let units = if dice.now_and_then(50.0) {
+            UnitSystem::Si
+        } else {
+            UnitSystem::UsCustomary
+        };
+        let Some(selection) = selection(joint) else {
+            return Ok(());
+        };
+        let report = selection.report(units);
+        accepted.set(accepted.get() + report.accepted.len());
+        rejected.set(rejected.get() + report.rejected.len());
+        assert!(report.accepted.iter().all(|own| own.reasons.is_empty()));
+        for reasons in report.rejected.iter().map(|own| &own.reasons) {
+            if reasons.is_empty() || !reasons.iter().all(is_coded) {
+                return Err(format!("{reasons:?}"));
+            }
+        }
+        if let (None, Ok(whole)) = (joint.bolt.length, joint.report(units))
+            && let Some(best) = report.accepted.first()
+        {
+            assert_eq!(best.length, whole.bolt.length);
+            let cut = best.cut.as_ref().filter(|cut| cut.holds_window);
+            assert_eq!(cut.map(|cut| cut.length), whole.bolt.cut_to);
+        }
+        let text = serde_json::to_string(&report).unwrap();
+        let back: LengthReport =
+            serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
+        if back != report {
+            return Err(format!("another report\n{report:?}\n{back:?}"));
+        }
+        assert_eq!(serde_json::to_string(&back).unwrap(), text);
+        assert_eq!(back.to_string(), report.to_string());
+        Ok(())
+    });
+    let counts = [accepted, rejected].map(Cell::into_inner);
+    assert!(counts.iter().all(|&count| count > 100), "{counts:?}");
+}
+
+/// A length of which no table has the tolerance is told as such.
+#[test]
+fn lengths_that_nobody_judged_are_in_the_document() {
+    use shankline::prelude::*;
+    let thread: Thread = "1-8 UNC".parse().unwrap();
+    let plate = Spread::exact(inches(2.0));
+    let stack = Stack::builder().ply("plate", plate).build().unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread).unwrap();
+    let nut = NutEnd::of(Nut::find(NutStyle::Hex, &thread).unwrap()).unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+    let search = LengthSearch::new(&stack, &screws, nut, rules).unwrap();
+    let report = search.run().unwrap().report(UnitSystem::UsCustomary);
+    let [one] = report.not_assessed.as_slice() else {
+        panic!("{report}");
+    };
+    assert_eq!(
+        (one.name.as_str(), one.reasons[0].code.as_str()),
+        ("1 in", "not_read")
+    );
+    let text = serde_json::to_string(&report).unwrap();
+    assert_eq!(serde_json::from_str::<LengthReport>(&text).unwrap(), report);
 }
 
 /// A report names who printed each part that is listed, and of the others that the caller states them; each source once.
@@ -262,6 +328,12 @@ fn the_first_documents_are_read() {
         assert_eq!(report.format, 1);
         assert!(report.to_string().contains("HOLDS"));
     }
+    let lengths: LengthReport = serde_json::from_str(&kept("length_report.json")).unwrap();
+    assert_eq!(
+        (lengths.format, lengths.accepted[0].name.as_str()),
+        (1, "65 mm")
+    );
+    assert!(lengths.rejected.iter().all(|own| !own.reasons.is_empty()));
     let designs: DesignReport = serde_json::from_str(&kept("design_report.json")).unwrap();
     assert_eq!(designs.format, 1);
     let best = designs.best.as_ref().unwrap();

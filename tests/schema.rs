@@ -9,13 +9,13 @@ use std::path::Path;
 
 use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
-use shankline::joint::{DesignReport, DesignSpace, Joint, Report, schema};
+use shankline::joint::{DesignReport, DesignSpace, Joint, LengthReport, Report, schema};
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
-use verdicts::{for_all, space};
+use verdicts::{for_all, selection, space};
 
 #[test]
 fn the_schemas_are_current() {
@@ -60,6 +60,11 @@ fn random_documents_are_laid_out() {
             let line = json!({ "schema": "report", "document": document });
             writeln!(lines, "{line}").unwrap();
         }
+        if let Some(selection) = selection(joint) {
+            let document = serde_json::to_value(selection.report(units)).unwrap();
+            let line = json!({ "schema": "length_report", "document": document });
+            writeln!(lines, "{line}").unwrap();
+        }
         let designs = joint.design(&space(joint, dice), &[]);
         if let Ok(report) = designs.and_then(|designs| designs.report(units)) {
             let document = serde_json::to_value(&report).unwrap();
@@ -80,6 +85,11 @@ fn random_documents_are_laid_out() {
     };
     let report = read().into_root_schema_for::<Report>();
     lay_out("read_report.schema.json", &report.as_value().to_string());
+    let lengths = read().into_root_schema_for::<LengthReport>();
+    lay_out(
+        "read_length_report.schema.json",
+        &lengths.as_value().to_string(),
+    );
     let designs = read().into_root_schema_for::<DesignReport>();
     lay_out(
         "read_design_report.schema.json",
@@ -315,6 +325,10 @@ fn spoiled_requests_are_laid_out() {
     requests.append(&mut written.borrow_mut());
     // Answers, by the schemas of what is read; of a design the lists alone, for its best joint is a report.
     requests.push(("read_report", shortened(read("winch_foot_report"))));
+    let davit: Joint = serde_json::from_value(requests[0].1.clone()).unwrap();
+    let lengths = selection(&davit).unwrap().report(UnitSystem::Si);
+    let lengths = serde_json::to_value(lengths).unwrap();
+    requests.push(("read_length_report", shortened(lengths)));
     let mut designs = shortened(read("walkway_hanger_designs"));
     designs["best"] = Value::Null;
     requests.push(("read_design_report", designs));
@@ -326,6 +340,7 @@ fn spoiled_requests_are_laid_out() {
         let error = match schema {
             "joint" => serde_json::from_str::<Joint>(&text).err(),
             "read_report" => serde_json::from_str::<Report>(&text).err(),
+            "read_length_report" => serde_json::from_str::<LengthReport>(&text).err(),
             "read_design_report" => serde_json::from_str::<DesignReport>(&text).err(),
             _ => serde_json::from_str::<DesignSpace>(&text).err(),
         };

@@ -66,6 +66,20 @@ pub fn for_all(cases: u32, property: impl Fn(&Joint, &mut Dice) -> Result<(), St
     }
 }
 
+/// Every stock length of a joint, judged; none for a screw or nut of the caller's own.
+pub fn selection(joint: &Joint) -> Option<Selection> {
+    use shankline::parts::{Nut, ScrewSeries};
+    let thread = &joint.bolt.thread;
+    let screws = ScrewSeries::new(joint.bolt.product, thread).ok()?;
+    let end = match (joint.nut, joint.stack.tapped_part()) {
+        (Some(nut), _) => NutEnd::of(Nut::find(nut.style, thread).ok()?).ok()?,
+        (None, Some(part)) => NutEnd::tapped(part.engagement?, part.depth()).ok()?,
+        (None, None) => return None,
+    };
+    let search = LengthSearch::new(&joint.stack, &screws, end, joint.rules).ok()?;
+    search.run().ok()
+}
+
 /// A small space for a random joint: what is searched stays the joint's own but for threads and grades, and now and
 /// then nuts and washers.
 pub fn space(joint: &Joint, dice: &mut Dice) -> DesignSpace {

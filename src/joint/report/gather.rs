@@ -289,7 +289,7 @@ pub(super) fn line<T>(_: &T, text: String) -> ReportLine {
     }
 }
 
-fn of_reason(reason: &Reason, units: UnitSystem) -> ReportLine {
+pub(super) fn of_reason(reason: &Reason, units: UnitSystem) -> ReportLine {
     line(reason, reason.text(units))
 }
 
@@ -315,6 +315,6 @@ fn of_step(step: &SheetStep, units: UnitSystem) -> ReportStep {
     }
 }
 
-fn of_caution(caution: &Caution) -> ReportLine {
+pub(super) fn of_caution(caution: &Caution) -> ReportLine {
     line(caution, caution.to_string())
 }
