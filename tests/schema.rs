@@ -303,9 +303,9 @@ const SPELLINGS: &[&str] = &[
     "12 kN \u{b1} 500 N",
 ];
 
-#[test]
-fn spoiled_requests_are_laid_out() {
-    let mut requests: Vec<(&str, Value)> = Vec::new();
+/// What is spoiled, with its schema.
+fn requests_and_answers() -> Vec<(&'static str, Value)> {
+    let mut requests: Vec<(&'static str, Value)> = Vec::new();
     let read = |name: &str| -> Value {
         let text = std::fs::read_to_string(format!("examples/data/{name}.json")).unwrap();
         serde_json::from_str(&text).unwrap()
@@ -332,7 +332,12 @@ fn spoiled_requests_are_laid_out() {
     let mut designs = shortened(read("walkway_hanger_designs"));
     designs["best"] = Value::Null;
     requests.push(("read_design_report", designs));
+    requests
+}
 
+#[test]
+fn spoiled_documents_are_laid_out() {
+    let requests = requests_and_answers();
     let mut lines = String::new();
     let (mut count, mut refused) = (0, 0);
     let mut add = |schema: &str, kind: &str, at: &[Step], document: &Value| {

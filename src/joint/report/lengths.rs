@@ -1,6 +1,6 @@
 //! The answer to a length search as one document.
 
-use alloc::{format, string::String, vec::Vec};
+use alloc::{string::String, vec::Vec};
 use core::fmt;
 
 #[cfg(doc)]
@@ -249,7 +249,7 @@ impl fmt::Display for LengthReport {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         writeln!(f, "Fit, the best first")?;
         for own in &self.accepted {
-            writeln!(f, "  {}: {}", own.name, own.text(self.units))?;
+            own.line(f, self.units)?;
         }
         writeln!(f, "\nDo not fit, the nearest first")?;
         let others = self.rejected.iter().map(|own| (&own.name, &own.reasons));
@@ -270,28 +270,28 @@ impl fmt::Display for LengthReport {
 
 impl ReportCandidate {
     /// Its planes, washers and cut in one line.
-    fn text(&self, units: UnitSystem) -> String {
+    fn line(&self, f: &mut fmt::Formatter<'_>, units: UnitSystem) -> fmt::Result {
         let (shank, out, thread) = (
             self.planes_on_shank,
             self.planes_in_run_out,
             self.planes_in_thread,
         );
-        let mut text = format!(
-            "shear planes: {shank} on shank, {out} in the run-out, {thread} in the thread; sticks out {} to {}",
+        write!(
+            f,
+            "  {}: shear planes: {shank} on shank, {out} in the run-out, {thread} in the thread; sticks out {} to {}",
+            self.name,
             shown(self.protrusion.min, units),
             shown(self.protrusion.max, units)
-        );
+        )?;
         let added = self.washers_added + self.washers_added_under_head;
         if added > 0 {
-            text += &format!("; {added} washers added");
+            write!(f, "; {added} washers added")?;
         }
         match &self.cut {
-            Some(cut) if cut.holds_window => {
-                text += &format!("; cut to {}", shown(cut.length, units));
-            }
-            _ if self.needs_cut => text += "; cut at the fit-up",
+            Some(cut) if cut.holds_window => write!(f, "; cut to {}", shown(cut.length, units))?,
+            _ if self.needs_cut => write!(f, "; cut at the fit-up")?,
             _ => {}
         }
-        text
+        writeln!(f)
     }
 }

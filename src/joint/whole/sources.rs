@@ -6,6 +6,7 @@ use alloc::{
     string::{String, ToString},
     vec::Vec,
 };
+use core::fmt::Display;
 
 use super::case::{Closing, NutOf, closing, engaged};
 use super::material::{CaseMaterial, CaseTimber};
@@ -26,7 +27,7 @@ const STATED: &str = "stated by the caller";
 struct Sources(Vec<(Vec<String>, String)>);
 
 impl Sources {
-    fn add(&mut self, what: impl Into<String>, from: impl ToString) {
+    fn add(&mut self, what: impl Into<String>, from: &dyn Display) {
         let (what, from) = (what.into(), from.to_string());
         match self.0.iter_mut().find(|(_, own)| *own == from) {
             Some((whats, _)) if whats.contains(&what) => {}
@@ -37,7 +38,7 @@ impl Sources {
 
     fn add_value(&mut self, what: String, source: Option<&Source>, basis: Option<Basis>) {
         if let (Some(source), Some(basis)) = (source, basis) {
-            self.add(what, format!("{source}, {basis}"));
+            self.add(what, &format!("{source}, {basis}"));
         }
     }
 }
@@ -51,25 +52,28 @@ pub(in crate::joint) fn sources(
 ) -> Result<Vec<String>, Error> {
     let mut all = Sources(Vec::new());
     match screws {
-        Some(screws) => all.add("length", screws.provenance(&verdict.candidate.screw)),
-        None => all.add("length", STATED),
+        Some(screws) => all.add("length", &screws.provenance(&verdict.candidate.screw)),
+        None => all.add("length", &STATED),
     }
     match verdict.strength.provenance {
-        Some(row) => all.add("strength", row),
-        None => all.add("strength", STATED),
+        Some(row) => all.add("strength", &row),
+        None => all.add("strength", &STATED),
     }
     match joint.bolt.thread.provenance() {
-        Some(row) => all.add("thread", row),
-        None => all.add("thread", "its designation, by the formulas of its standard"),
+        Some(row) => all.add("thread", &row),
+        None => all.add(
+            "thread",
+            &"its designation, by the formulas of its standard",
+        ),
     }
     nut(joint, &mut all)?;
     for washer in washers(joint, verdict) {
         match washer.style {
             Some(style) => all.add(
                 washer.name.clone(),
-                Washer::find(style, &joint.bolt.thread)?.provenance,
+                &Washer::find(style, &joint.bolt.thread)?.provenance,
             ),
-            None => all.add(format!("washer \"{}\"", washer.name), STATED),
+            None => all.add(format!("washer \"{}\"", washer.name), &STATED),
         }
     }
     holes(joint, units, &mut all);
@@ -85,11 +89,11 @@ fn nut(joint: &Joint, all: &mut Sources) -> Result<(), Error> {
         return Ok(());
     };
     match nut.of {
-        NutOf::Own(_) => all.add("nut", STATED),
-        NutOf::Listed(row) => all.add("nut", row.provenance),
+        NutOf::Own(_) => all.add("nut", &STATED),
+        NutOf::Listed(row) => all.add("nut", &row.provenance),
     }
     if let Some(Ok(strength)) = nut.strength {
-        all.add("strength of the nut", strength.provenance);
+        all.add("strength of the nut", &strength.provenance);
     }
     Ok(())
 }
@@ -125,8 +129,8 @@ fn holes(joint: &Joint, units: UnitSystem, all: &mut Sources) {
         let row: Option<Provenance> = fit.chain(structural.map(|row| row.provenance)).next();
         let what = format!("hole of {}", shown(hole, units));
         match row {
-            Some(row) => all.add(what, row),
-            None => all.add(what, STATED),
+            Some(row) => all.add(what, &row),
+            None => all.add(what, &STATED),
         }
     }
 }
@@ -140,13 +144,13 @@ fn plies(joint: &Joint, verdict: &Verdict, all: &mut Sources) -> Result<(), Erro
         }
         match ply.timber.as_ref().map(CaseTimber::of).transpose()? {
             Some(CaseTimber::Listed(row)) => {
-                all.add(row.name, row.provenance);
+                all.add(row.name, &row.provenance);
                 let across = row.compression().map(|across| across.provenance);
                 if let Some(across) = across {
-                    all.add(format!("{} across the grain", row.name), across);
+                    all.add(format!("{} across the grain", row.name), &across);
                 }
             }
-            Some(CaseTimber::Own(own)) => all.add(format!("\"{}\"", own.name), STATED),
+            Some(CaseTimber::Own(own)) => all.add(format!("\"{}\"", own.name), &STATED),
             None => {}
         }
     }
@@ -158,7 +162,7 @@ fn plies(joint: &Joint, verdict: &Verdict, all: &mut Sources) -> Result<(), Erro
     }
     let warms = verdict.preload.is_some() && !joint.environment.is_at_room_temperature();
     if warms && let Ok(row) = Expansion::of_bolt(joint.bolt.grade) {
-        all.add("expansion of the bolt", row.provenance);
+        all.add("expansion of the bolt", &row.provenance);
     }
     Ok(())
 }
@@ -173,13 +177,13 @@ fn of_material(
 ) -> Result<(), Error> {
     let row = match CaseMaterial::of(material)? {
         CaseMaterial::Own(own) => {
-            all.add(format!("\"{}\"", own.name), STATED);
+            all.add(format!("\"{}\"", own.name), &STATED);
             return Ok(());
         }
         CaseMaterial::Listed(row) => row,
     };
     let there = thickness.and_then(|thickness| row.at_thickness(thickness).ok());
-    all.add(row.name, there.unwrap_or(*row).provenance);
+    all.add(row.name, &there.unwrap_or(*row).provenance);
     let given = joint
         .torque()
         .is_some_and(|torque| torque.stiffness.is_some());
