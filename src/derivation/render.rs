@@ -227,6 +227,13 @@ fn escaped(text: &str) -> String {
             '\\' => escaped.push_str("\\textbackslash{}"),
             '^' => escaped.push_str("\\textasciicircum{}"),
             '~' => escaped.push_str("\\textasciitilde{}"),
+            '<' => escaped.push_str("\\textless{}"),
+            '>' => escaped.push_str("\\textgreater{}"),
+            '|' => escaped.push_str("\\textbar{}"),
+            // After an item it would be another mark for it.
+            '[' => escaped.push_str("{[}"),
+            // An empty line ends what takes one paragraph.
+            c if c.is_control() => escaped.push(' '),
             _ => escaped.push(c),
         }
     }
@@ -302,6 +309,19 @@ $\\displaystyle \\phantom{A} = 285.0\\,\\mathrm{mm^{2}}$
         assert!(markdown.contains(
             "2. shear load: `V = 0.577 × Sy × A = 0.577 × 896 MPa × 285.0 mm² = 147.41 kN`\n"
         ));
+    }
+
+    #[test]
+    fn latex_takes_any_text_as_it_is_meant() {
+        let odd = "[a] <b> | 5 % & #1_x {c}\n\nd";
+        let steps = Derivation::new(odd).step(Step::given(odd, "n", 2));
+        let latex = steps.render(Format::Latex, UnitSystem::Si).to_string();
+        let text = "{[}a] \\textless{}b\\textgreater{} \\textbar{} 5 \\% \\& \\#1\\_x \\{c\\}  d";
+        assert!(
+            latex.starts_with(&format!("\\paragraph{{{text}}}")),
+            "{latex}"
+        );
+        assert!(latex.contains(&format!("\\item {text}: $")), "{latex}");
     }
 
     #[test]

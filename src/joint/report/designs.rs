@@ -7,6 +7,7 @@ use crate::error::Error;
 #[cfg(doc)]
 use crate::joint::Joint;
 use crate::joint::report::gather::{bolt, line, planes};
+use crate::joint::report::render::one_line;
 use crate::joint::{
     Design, DesignChoice, Designs, FORMAT, Objective, PartsMass, Report, ReportBolt, ReportCheck,
     ReportLine, ReportPlane, RuledOut, RuledOutReason, Sheet, TurnedDown, TurnedDownReason,
@@ -285,7 +286,12 @@ impl fmt::Display for DesignReport {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         /// How many of those that do not hold are shown.
         const NEAREST: usize = 6;
-        writeln!(f, "{}\n{} combinations", self.title, self.combinations)?;
+        writeln!(
+            f,
+            "{}\n{} combinations",
+            one_line(&self.title),
+            self.combinations
+        )?;
         writeln!(f, "\nHold, the best first")?;
         for (rank, design) in (1..).zip(&self.feasible) {
             writeln!(f, "{rank:>3}. {}", design.text)?;

@@ -36,11 +36,7 @@ impl<'a> RenderedReport<'a> {
         } else {
             &self.report.title
         };
-        // One line, whatever the caller put in it: the word stands below it alone.
-        let title: String = title
-            .chars()
-            .map(|c| if c.is_control() { ' ' } else { c })
-            .collect();
+        let title = one_line(title);
         let title = title.as_str();
         if self.is_markdown() {
             writeln!(f, "# {}", escaped(title))
@@ -322,6 +318,12 @@ impl ReportCheck {
             self.method
         )
     }
+}
+
+/// One line, whatever the caller put in it: the word stands below it alone.
+pub(super) fn one_line(title: &str) -> String {
+    let plain = |c: char| if c.is_control() { ' ' } else { c };
+    title.chars().map(plain).collect()
 }
 
 /// What stands over the rows of a table of text.
