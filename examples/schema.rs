@@ -1,7 +1,7 @@
 //! Prints the JSON Schema of a document that programs exchange with the crate.
 //!
 //! ```text
-//! cargo run --features schema --example schema [joint | design_space | report]
+//! cargo run --features schema --example schema [joint | design_space | report | length_report | design_report]
 //! ```
 //!
 //! Without a name it prints that of a joint. Exit code: 2 for a name that is none.

@@ -189,7 +189,7 @@ impl Derivation {
     /// use shankline::units::{UnitSystem, millimetres};
     /// let grip = Derivation::new("Grip").step(Step::given("grip", "G", millimetres(18.0)));
     /// let latex = grip.render(Format::Latex, UnitSystem::Si).to_string();
-    /// assert!(latex.contains("G &= 18.00\\,\\mathrm{mm}"));
+    /// assert!(latex.contains("\\item grip: $\\displaystyle G = 18.00\\,\\mathrm{mm}$"));
     /// ```
     #[must_use]
     pub const fn render(&self, format: Format, system: crate::units::UnitSystem) -> Rendered<'_> {

@@ -61,7 +61,8 @@
 //! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
 //! ply ([`OwnMaterial`], [`OwnTimber`]). A bolt of one's own that comes in several lengths has a list of them, among which
 //! the best is found as among those in stock. A washer needs its `style` alone, which has its thickness, or figures of its own.
-//! The feature `schema` has a JSON Schema of them and of the answer, in the module `schema`.
+//! The answers [`Report`] (with the sheet in it), [`LengthReport`] and [`DesignReport`] are read back as they were written.
+//! The feature `schema` has a JSON Schema of requests and answers, in the module `schema`.
 //! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`
 //! for `design_joint`.
@@ -125,8 +126,10 @@ pub use ranking::{Criterion, Ranking};
 #[cfg(feature = "serde")]
 pub use report::Datum;
 pub use report::{
-    FORMAT, LayerKind, RenderedReport, Report, ReportBolt, ReportCheck, ReportLayer, ReportLength,
-    ReportLine, ReportPlane, ReportStep, ReportStyle, ReportTightening, ReportUnconcerned,
+    DesignReport, FORMAT, LayerKind, LengthReport, RenderedReport, Report, ReportBolt,
+    ReportCandidate, ReportCheck, ReportCut, ReportDesign, ReportLayer, ReportLength, ReportLine,
+    ReportPlane, ReportRuledOut, ReportScore, ReportStep, ReportStyle, ReportTightening,
+    ReportTurnedDown, ReportUnconcerned,
 };
 pub use reuse::{Reuse, reuse};
 pub use rule_set::RuleSet;

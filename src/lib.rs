@@ -170,7 +170,7 @@
 //! | `std` | yes | square roots, powers and rounding from the standard library |
 //! | `libm` | no | the same from `libm`, without the standard library (an allocator is needed) |
 //! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`joint`] on joints and [`units`] on quantities |
-//! | `schema` | no | JSON Schema of a joint, of a design space and of the answer, and `schemars::JsonSchema` for their types; brings `serde`; see `joint::schema` |
+//! | `schema` | no | JSON Schema of a joint, of a design space and of the answers, and `schemars::JsonSchema` for their types; brings `serde`; see `joint::schema` |
 //!
 //! One of `std` and `libm` must be on.
 //!

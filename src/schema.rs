@@ -159,6 +159,25 @@ impl JsonSchema for Amount {
     }
 }
 
+/// A mass as answers have it.
+pub(crate) struct Kilograms;
+
+impl JsonSchema for Kilograms {
+    fn schema_name() -> Cow<'static, str> {
+        "mass".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "description": "A mass: value and unit.",
+            "type": "object",
+            "properties": { "value": { "type": "number" }, "unit": { "enum": ["kg"] } },
+            "required": ["value", "unit"],
+            "additionalProperties": false
+        })
+    }
+}
+
 /// Codes to complete from, and any other name that [`Key::read`] takes.
 pub(crate) fn named<K: Key>(description: &str, generator: &SchemaGenerator) -> Schema {
     let codes: Vec<&str> = K::ALL.iter().map(|key| key.code()).collect();

@@ -502,6 +502,7 @@ fn table_rows_are_written_to_data_files() {
     use shankline::tables::{
         expansion::Expansion, grades::SaeGradeRow, holes::ClearanceHole, threads::MetricThread,
     };
+    use shankline::units::{TemperatureCoefficient, quantity};
 
     let row = to_value(MetricThread::coarse(millimetres(12.0)).unwrap()).unwrap();
     assert_eq!(row["pitch"], json!({"value": 1.75, "unit": "mm"}));
@@ -516,14 +517,18 @@ fn table_rows_are_written_to_data_files() {
 
     let row = to_value(PlyMaterial::find("A36").unwrap()).unwrap();
     assert_eq!(row["elastic_modulus_min"]["unit"], "MPa");
-    assert!(row["expansion"].is_null() || row["expansion"]["unit"] == "1e-6/K");
+    assert!(row["expansion"].is_null() || row["expansion"]["unit"] == "ppm/K");
     let row = to_value(Timber::find("C24").unwrap()).unwrap();
     assert_eq!(
         row["characteristic_density"],
         json!({"value": 350.0, "unit": "kg/m3"})
     );
     let row = to_value(Expansion::all()[0]).unwrap();
-    assert_eq!(row["expansion"]["unit"], "1e-6/K");
+    // In the unit that is read back.
+    assert_eq!(row["expansion"]["unit"], "ppm/K");
+    let back: TemperatureCoefficient = quantity::deserialize(&row["expansion"]).unwrap();
+    let expansion = Expansion::all()[0].expansion;
+    assert!((back.value - expansion.value).abs() < 1e-11 * expansion.value);
     for row in ClearanceHole::all_inch() {
         assert_eq!(to_value(row).unwrap()["diameter_min"]["unit"], "mm");
     }

@@ -3,13 +3,18 @@
 //! `VERDICT_CASES=10000 cargo test --release --all-features --test documents` for more of them.
 #![cfg(feature = "serde")]
 
-use shankline::joint::{FORMAT, Joint, Report, ReportStyle};
+use std::cell::Cell;
+
+use shankline::joint::{
+    DesignReport, FORMAT, Joint, JointMaterial, JointTimber, LengthReport, Objective, Report,
+    ReportLine, ReportStyle,
+};
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
-use verdicts::for_all;
+use verdicts::{for_all, selection, space};
 
 #[test]
 fn joints_and_reports_come_back_to_the_bit() {
@@ -49,6 +54,189 @@ fn joints_and_reports_come_back_to_the_bit() {
     });
 }
 
+/// The answers to design searches come back as they went, each line with its code.
+#[test]
+fn design_reports_come_back_to_the_bit() {
+    let (feasible, rejected, ruled_out) = (Cell::new(0), Cell::new(0), Cell::new(0));
+    for_all(400, |joint, dice| {
+        let space = space(joint, dice);
+        let objectives = [Objective::Mass, Objective::Utilisation, Objective::Length];
+        let units = if dice.now_and_then(50.0) {
+            UnitSystem::Si
+        } else {
+            UnitSystem::UsCustomary
+        };
+        let Ok(designs) = joint.design(&space, &objectives) else {
+            return Ok(());
+        };
+        // What was found can be told.
+        let report = designs.report(units).map_err(|error| error.to_string())?;
+        feasible.set(feasible.get() + report.feasible.len());
+        rejected.set(rejected.get() + report.rejected.len());
+        ruled_out.set(ruled_out.get() + report.ruled_out.len());
+        assert_eq!(report.format, FORMAT);
+        assert_eq!(report.best.is_some(), designs.best().is_some());
+        if let (Some(best), Some(first)) = (&report.best, report.feasible.first()) {
+            assert_eq!((&best.bolt, &best.planes), (&first.bolt, &first.planes));
+        }
+        let reasons = report.rejected.iter().flat_map(|other| &other.reasons);
+        for line in reasons.chain(report.ruled_out.iter().map(|group| &group.reason)) {
+            if !is_coded(line) {
+                return Err(format!("{line:?}"));
+            }
+        }
+        let text = serde_json::to_string(&report).unwrap();
+        let back: DesignReport =
+            serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
+        if back != report {
+            return Err(format!("another report\n{report:?}\n{back:?}"));
+        }
+        assert_eq!(serde_json::to_string(&back).unwrap(), text);
+        assert_eq!(back.to_string(), report.to_string());
+        Ok(())
+    });
+    // Of each kind there were some.
+    let counts = [feasible, rejected, ruled_out].map(Cell::into_inner);
+    assert!(counts.iter().all(|&count| count > 20), "{counts:?}");
+}
+
+/// The answers to length searches come back as they went, and agree with the report of the joint.
+#[test]
+fn length_reports_come_back_to_the_bit() {
+    let (accepted, rejected) = (Cell::new(0), Cell::new(0));
+    for_all(400, |joint, dice| {
+        let units = if dice.now_and_then(50.0) {
+            UnitSystem::Si
+        } else {
+            UnitSystem::UsCustomary
+        };
+        let Some(selection) = selection(joint) else {
+            return Ok(());
+        };
+        let report = selection.report(units);
+        accepted.set(accepted.get() + report.accepted.len());
+        rejected.set(rejected.get() + report.rejected.len());
+        assert!(report.accepted.iter().all(|own| own.reasons.is_empty()));
+        for reasons in report.rejected.iter().map(|own| &own.reasons) {
+            if reasons.is_empty() || !reasons.iter().all(is_coded) {
+                return Err(format!("{reasons:?}"));
+            }
+        }
+        if let (None, Ok(whole)) = (joint.bolt.length, joint.report(units))
+            && let Some(best) = report.accepted.first()
+        {
+            assert_eq!(best.length, whole.bolt.length);
+            let cut = best.cut.as_ref().filter(|cut| cut.holds_window);
+            assert_eq!(cut.map(|cut| cut.length), whole.bolt.cut_to);
+        }
+        let text = serde_json::to_string(&report).unwrap();
+        let back: LengthReport =
+            serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
+        if back != report {
+            return Err(format!("another report\n{report:?}\n{back:?}"));
+        }
+        assert_eq!(serde_json::to_string(&back).unwrap(), text);
+        assert_eq!(back.to_string(), report.to_string());
+        Ok(())
+    });
+    let counts = [accepted, rejected].map(Cell::into_inner);
+    assert!(counts.iter().all(|&count| count > 100), "{counts:?}");
+}
+
+/// A length of which no table has the tolerance is told as such.
+#[test]
+fn lengths_that_nobody_judged_are_in_the_document() {
+    use shankline::prelude::*;
+    let thread: Thread = "1-8 UNC".parse().unwrap();
+    let plate = Spread::exact(inches(2.0));
+    let stack = Stack::builder().ply("plate", plate).build().unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &thread).unwrap();
+    let nut = NutEnd::of(Nut::find(NutStyle::Hex, &thread).unwrap()).unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::UsCustomary);
+    let search = LengthSearch::new(&stack, &screws, nut, rules).unwrap();
+    let report = search.run().unwrap().report(UnitSystem::UsCustomary);
+    let [one] = report.not_assessed.as_slice() else {
+        panic!("{report}");
+    };
+    assert_eq!(
+        (one.name.as_str(), one.reasons[0].code.as_str()),
+        ("1 in", "not_read")
+    );
+    let text = serde_json::to_string(&report).unwrap();
+    assert_eq!(serde_json::from_str::<LengthReport>(&text).unwrap(), report);
+}
+
+/// A report names who printed each part that is listed, and of the others that the caller states them; each source once.
+#[test]
+fn every_part_has_its_source() {
+    for_all(400, |joint, _| {
+        let Ok(report) = joint.report(UnitSystem::Si) else {
+            return Ok(());
+        };
+        let told = |what: &str, stated: bool| {
+            let mut lines = report.sources.iter();
+            lines.any(|line| {
+                let (whats, from) = line.split_once(": ").unwrap();
+                // Names with a comma in them stand between the others.
+                let whats = format!(", {whats}, ");
+                whats.contains(&format!(", {what}, ")) && (from == "stated by the caller") == stated
+            })
+        };
+        let mut wanted = vec![
+            (String::from("length"), joint.own.screw.is_some()),
+            ("strength".into(), joint.own.strength.is_some()),
+        ];
+        if joint.bolt.thread.provenance().is_some() {
+            wanted.push(("thread".into(), false));
+        }
+        if joint.nut.is_some() || joint.own.nut.is_some() {
+            wanted.push(("nut".into(), joint.nut.is_none()));
+        }
+        for washer in joint.stack.washers_under_head() {
+            wanted.push(match washer.style {
+                Some(style) => (style.to_string(), false),
+                None => (format!("washer \"{}\"", washer.name), true),
+            });
+        }
+        for ply in joint.stack.plies() {
+            wanted.extend(ply.material.as_ref().map(|own| match own {
+                JointMaterial::Listed(name) => (name.clone(), false),
+                JointMaterial::Own(own) => (format!("\"{}\"", own.name), true),
+            }));
+            wanted.extend(ply.timber.as_ref().map(|own| match own {
+                JointTimber::Listed(name) => (name.clone(), false),
+                JointTimber::Own(own) => (format!("\"{}\"", own.name), true),
+            }));
+        }
+        for (what, stated) in wanted {
+            if !told(&what, stated) {
+                return Err(format!("{what}, {stated}: {:#?}", report.sources));
+            }
+        }
+        let holes = report.layers.iter().filter(|layer| layer.hole.is_some());
+        let told = report
+            .sources
+            .iter()
+            .filter(|line| line.contains("hole of"));
+        assert_eq!(holes.count() > 0, told.count() > 0);
+        let from = |line: &str| line.split_once(": ").map(|(_, from)| from.to_string());
+        let mut from: Vec<_> = report.sources.iter().map(|line| from(line)).collect();
+        from.sort();
+        let lines = from.len();
+        from.dedup();
+        if from.len() < lines {
+            return Err(format!("twice: {:#?}", report.sources));
+        }
+        Ok(())
+    });
+}
+
+/// Whether a line says what it is by a code.
+fn is_coded(line: &ReportLine) -> bool {
+    let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_';
+    !line.code.is_empty() && line.code.chars().all(plain) && !line.text.is_empty()
+}
+
 /// Every line of a report says what it is by a code, whatever the joint.
 #[test]
 fn every_line_has_a_code() {
@@ -65,8 +253,7 @@ fn every_line_has_a_code() {
             .chain(steps.map(|step| &step.line))
             .chain(report.other_lengths.iter().flat_map(|other| &other.reasons));
         for line in lines {
-            let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '_';
-            if line.code.is_empty() || !line.code.chars().all(plain) || line.text.is_empty() {
+            if !is_coded(line) {
                 return Err(format!("{line:?}"));
             }
         }
@@ -140,6 +327,17 @@ fn the_first_documents_are_read() {
         assert_eq!(report.format, 1);
         assert!(report.to_string().contains("HOLDS"));
     }
+    let lengths: LengthReport = serde_json::from_str(&kept("length_report.json")).unwrap();
+    assert_eq!(
+        (lengths.format, lengths.accepted[0].name.as_str()),
+        (1, "65 mm")
+    );
+    assert!(lengths.rejected.iter().all(|own| !own.reasons.is_empty()));
+    let designs: DesignReport = serde_json::from_str(&kept("design_report.json")).unwrap();
+    assert_eq!(designs.format, 1);
+    let best = designs.best.as_ref().unwrap();
+    assert!(best.bolt == designs.feasible[0].bolt && !designs.rejected.is_empty());
+    assert!(designs.to_string().contains("HOLDS"));
     let request: serde_json::Value = serde_json::from_str(&kept("design_request.json")).unwrap();
     let _: Joint = serde_json::from_value(request["joint"].clone()).unwrap();
     let _: shankline::joint::DesignSpace =

@@ -1,5 +1,5 @@
-//! The schemas in `examples/data` are current; spoiled requests, what the crate says of them, and random documents are
-//! laid out for `.ci/schemas.py`, which holds them against the schemas.
+//! The schemas in `examples/data` are current; spoiled requests and answers, what the crate says of them, and random
+//! documents are laid out for `.ci/schemas.py`, which holds them against the schemas.
 //!
 //! `UPDATE_EXAMPLES=1 cargo test --all-features --test schema` rewrites the schemas.
 #![cfg(feature = "schema")]
@@ -9,13 +9,13 @@ use std::path::Path;
 
 use schemars::generate::SchemaSettings;
 use serde_json::{Value, json};
-use shankline::joint::{DesignSpace, Joint, Report, schema};
+use shankline::joint::{DesignReport, DesignSpace, Joint, LengthReport, Report, schema};
 use shankline::units::UnitSystem;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
-use verdicts::for_all;
+use verdicts::{for_all, selection, space};
 
 #[test]
 fn the_schemas_are_current() {
@@ -60,6 +60,17 @@ fn random_documents_are_laid_out() {
             let line = json!({ "schema": "report", "document": document });
             writeln!(lines, "{line}").unwrap();
         }
+        if let Some(selection) = selection(joint) {
+            let document = serde_json::to_value(selection.report(units)).unwrap();
+            let line = json!({ "schema": "length_report", "document": document });
+            writeln!(lines, "{line}").unwrap();
+        }
+        let designs = joint.design(&space(joint, dice), &[]);
+        if let Ok(report) = designs.and_then(|designs| designs.report(units)) {
+            let document = serde_json::to_value(&report).unwrap();
+            let line = json!({ "schema": "design_report", "document": document });
+            writeln!(lines, "{line}").unwrap();
+        }
         Ok(())
     });
     lay_out("documents.jsonl", &lines.borrow());
@@ -67,9 +78,23 @@ fn random_documents_are_laid_out() {
     let written = SchemaSettings::draft2020_12().for_serialize();
     let written = written.into_generator().into_root_schema_for::<Joint>();
     lay_out("written_joint.schema.json", &written.as_value().to_string());
-    let read = SchemaSettings::draft2020_12().for_deserialize();
-    let read = read.into_generator().into_root_schema_for::<Report>();
-    lay_out("read_report.schema.json", &read.as_value().to_string());
+    let read = || {
+        SchemaSettings::draft2020_12()
+            .for_deserialize()
+            .into_generator()
+    };
+    let report = read().into_root_schema_for::<Report>();
+    lay_out("read_report.schema.json", &report.as_value().to_string());
+    let lengths = read().into_root_schema_for::<LengthReport>();
+    lay_out(
+        "read_length_report.schema.json",
+        &lengths.as_value().to_string(),
+    );
+    let designs = read().into_root_schema_for::<DesignReport>();
+    lay_out(
+        "read_design_report.schema.json",
+        &designs.as_value().to_string(),
+    );
 }
 
 /// Where something stands in a document.
@@ -178,6 +203,18 @@ fn spoilt(value: &Value, key: Option<&str>) -> Vec<(&'static str, Value)> {
     all
 }
 
+/// An answer with one element in each of its lists: the others are of the same kind, and cost time.
+fn shortened(answer: Value) -> Value {
+    match answer {
+        Value::Array(list) => list.into_iter().take(1).map(shortened).collect(),
+        Value::Object(fields) => {
+            let fields = fields.into_iter();
+            Value::Object(fields.map(|(key, own)| (key, shortened(own))).collect())
+        }
+        other => other,
+    }
+}
+
 const SPELLINGS: &[&str] = &[
     "12 mm",
     "12mm",
@@ -266,9 +303,9 @@ const SPELLINGS: &[&str] = &[
     "12 kN \u{b1} 500 N",
 ];
 
-#[test]
-fn spoiled_requests_are_laid_out() {
-    let mut requests: Vec<(&str, Value)> = Vec::new();
+/// What is spoiled, with its schema.
+fn requests_and_answers() -> Vec<(&'static str, Value)> {
+    let mut requests: Vec<(&'static str, Value)> = Vec::new();
     let read = |name: &str| -> Value {
         let text = std::fs::read_to_string(format!("examples/data/{name}.json")).unwrap();
         serde_json::from_str(&text).unwrap()
@@ -286,13 +323,30 @@ fn spoiled_requests_are_laid_out() {
         Ok(())
     });
     requests.append(&mut written.borrow_mut());
+    // Answers, by the schemas of what is read; of a design the lists alone, for its best joint is a report.
+    requests.push(("read_report", shortened(read("winch_foot_report"))));
+    let davit: Joint = serde_json::from_value(requests[0].1.clone()).unwrap();
+    let lengths = selection(&davit).unwrap().report(UnitSystem::Si);
+    let lengths = serde_json::to_value(lengths).unwrap();
+    requests.push(("read_length_report", shortened(lengths)));
+    let mut designs = shortened(read("walkway_hanger_designs"));
+    designs["best"] = Value::Null;
+    requests.push(("read_design_report", designs));
+    requests
+}
 
+#[test]
+fn spoiled_documents_are_laid_out() {
+    let requests = requests_and_answers();
     let mut lines = String::new();
     let (mut count, mut refused) = (0, 0);
     let mut add = |schema: &str, kind: &str, at: &[Step], document: &Value| {
         let text = document.to_string();
         let error = match schema {
             "joint" => serde_json::from_str::<Joint>(&text).err(),
+            "read_report" => serde_json::from_str::<Report>(&text).err(),
+            "read_length_report" => serde_json::from_str::<LengthReport>(&text).err(),
+            "read_design_report" => serde_json::from_str::<DesignReport>(&text).err(),
             _ => serde_json::from_str::<DesignSpace>(&text).err(),
         };
         count += 1;

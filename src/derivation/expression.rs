@@ -8,6 +8,7 @@
 //! ```
 
 use alloc::{boxed::Box, string::String, vec::Vec};
+use core::cell::Cell;
 use core::fmt::{self, Write};
 
 use crate::math;
@@ -292,9 +293,11 @@ pub(super) enum Notation {
 
 /// A formula on its way to a reader. `value` writes what stands for a symbol, if not its name.
 pub(super) struct Written<'a, V> {
-    pub(super) expression: &'a Expression<'a>,
-    pub(super) notation: Notation,
-    pub(super) value: V,
+    expression: &'a Expression<'a>,
+    notation: Notation,
+    value: V,
+    /// Whether what is being written stands in something in which LaTeX breaks no line.
+    unbroken: Cell<bool>,
 }
 
 /// What stands for a symbol.
@@ -310,22 +313,51 @@ impl<V: Fn(&str) -> Option<Substitute>> fmt::Display for Written<'_, V> {
     }
 }
 
-impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
+impl<'a, V: Fn(&str) -> Option<Substitute>> Written<'a, V> {
+    pub(super) const fn new(expression: &'a Expression<'a>, notation: Notation, value: V) -> Self {
+        Self {
+            expression,
+            notation,
+            value,
+            unbroken: Cell::new(false),
+        }
+    }
+
+    /// Writes an expression into something in which no line is broken.
+    fn write_unbroken(
+        &self,
+        f: &mut fmt::Formatter<'_>,
+        expression: &Expression,
+        least: u8,
+    ) -> fmt::Result {
+        let before = self.unbroken.replace(true);
+        let written = self.write(f, expression, least);
+        self.unbroken.set(before);
+        written
+    }
+
     /// Writes `expression`, in brackets if it binds less tightly than `least`.
     fn write(&self, f: &mut fmt::Formatter<'_>, expression: &Expression, least: u8) -> fmt::Result {
         // A LaTeX fraction needs no brackets as a factor, whatever it is made of.
-        let fraction = self.notation == Notation::Latex
-            && matches!(expression, Expression::Binary(Operator::Divide, ..));
-        if expression.rank() < least && !(fraction && least < Operator::Power.rank()) {
-            f.write_str(self.opening())?;
-            self.write(f, expression, 0)?;
-            return f.write_str(self.closing());
+        if expression.rank() < least
+            && !(self.is_fraction(expression) && least < Operator::Power.rank())
+        {
+            let wide = self.is_wide(expression, 0);
+            let [opening, closing] = self.brackets(wide);
+            f.write_str(opening)?;
+            if wide {
+                self.write(f, expression, 0)?;
+            } else {
+                self.write_unbroken(f, expression, 0)?;
+            }
+            return f.write_str(closing);
         }
         match expression {
             Expression::Number(text) => f.write_str(text),
             Expression::Name(name) => match (self.value)(name) {
                 Some(value) if value.compound && least >= Operator::Power.rank() => {
-                    write!(f, "{}{}{}", self.opening(), value.text, self.closing())
+                    let [opening, closing] = self.brackets(false);
+                    write!(f, "{opening}{}{closing}", value.text)
                 }
                 Some(value) => f.write_str(&value.text),
                 None => self.write_name(f, name),
@@ -341,17 +373,64 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
         }
     }
 
-    const fn opening(&self) -> &'static str {
+    /// Brackets; LaTeX breaks no line between those that grow with what is in them.
+    fn brackets(&self, wide: bool) -> [&'static str; 2] {
         match self.notation {
-            Notation::Plain => "(",
-            Notation::Latex => "\\left(",
+            Notation::Latex if !wide => ["\\left(", "\\right)"],
+            _ => ["(", ")"],
         }
     }
 
-    const fn closing(&self) -> &'static str {
-        match self.notation {
-            Notation::Plain => ")",
-            Notation::Latex => "\\right)",
+    /// Whether it is written as a fraction: a wide one would run over the margin, for no line is broken in it.
+    fn is_fraction(&self, expression: &Expression) -> bool {
+        match expression {
+            Expression::Binary(Operator::Divide, left, right) => {
+                self.notation == Notation::Latex
+                    && !self.is_wide(left, 1)
+                    && !self.is_wide(right, 1)
+            }
+            _ => false,
+        }
+    }
+
+    /// Whether it takes most of a line of LaTeX; what stands in fractions, inside so many of them.
+    fn is_wide(&self, expression: &Expression, fractions: u8) -> bool {
+        self.notation == Notation::Latex
+            && !self.unbroken.get()
+            && self.width(expression, fractions) > WIDE
+    }
+
+    /// About how many letters wide it is printed in LaTeX.
+    fn width(&self, expression: &Expression, fractions: u8) -> f64 {
+        let of = |text: &str| {
+            let size = match fractions {
+                0 | 1 => 1.0,
+                2 => 0.7,
+                _ => 0.5,
+            };
+            size * letters(text)
+        };
+        match expression {
+            Expression::Number(text) => of(text),
+            Expression::Name(name) => match (self.value)(name) {
+                Some(value) => of(&value.text),
+                None => of(name),
+            },
+            Expression::Negative(inner) => of("-") + self.width(inner, fractions),
+            Expression::Binary(Operator::Divide, left, right) => {
+                let [left, right] = [left, right].map(|own| self.width(own, fractions + 1));
+                if left > right { left } else { right }
+            }
+            Expression::Binary(Operator::Power, left, right) => {
+                self.width(left, fractions) + 0.7 * self.width(right, fractions)
+            }
+            Expression::Binary(_, left, right) => {
+                self.width(left, fractions) + of(" + ") + self.width(right, fractions)
+            }
+            Expression::Call(name, arguments) => {
+                let arguments = arguments.iter().map(|own| self.width(own, fractions));
+                of(name) + arguments.map(|width| of("()") + width).sum::<f64>()
+            }
         }
     }
 
@@ -365,17 +444,17 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
         let rank = operator.rank();
         let latex = self.notation == Notation::Latex;
         match operator {
-            Operator::Divide if latex => {
+            Operator::Divide if latex && !self.is_wide(left, 1) && !self.is_wide(right, 1) => {
                 f.write_str("\\frac{")?;
-                self.write(f, left, 0)?;
+                self.write_unbroken(f, left, 0)?;
                 f.write_str("}{")?;
-                self.write(f, right, 0)?;
+                self.write_unbroken(f, right, 0)?;
                 f.write_char('}')
             }
             Operator::Power => {
                 self.write(f, left, rank + 1)?;
                 f.write_str(if latex { "^{" } else { "^" })?;
-                self.write(f, right, if latex { 0 } else { rank })?;
+                self.write_unbroken(f, right, if latex { 0 } else { rank })?;
                 f.write_str(if latex { "}" } else { "" })
             }
             _ => {
@@ -385,6 +464,7 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
                     Operator::Subtract => " - ",
                     Operator::Multiply if latex => " \\times ",
                     Operator::Multiply => " × ",
+                    Operator::Divide if latex => " \\mathbin{/} ",
                     Operator::Divide | Operator::Power => " / ",
                 })?;
                 // a - (b + c) and a / (b * c) keep their brackets; a + b and a * b need none.
@@ -400,16 +480,22 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
         name: &str,
         arguments: &[Expression],
     ) -> fmt::Result {
+        let width = |own| self.width(own, 0);
+        let wide = self.notation == Notation::Latex
+            && !self.unbroken.get()
+            && arguments.iter().map(width).sum::<f64>() > WIDE;
+        let [open, close] = self.brackets(wide);
         let (opening, closing) = match (self.notation, name) {
+            (Notation::Latex, "sqrt") if wide => (open, ")^{1/2}"),
             (Notation::Latex, "sqrt") => ("\\sqrt{", "}"),
             (Notation::Latex, "abs") => ("\\left|", "\\right|"),
             (Notation::Latex, "asin" | "acos" | "atan") => {
                 write!(f, "\\arc{}", &name[1..])?;
-                ("\\left(", "\\right)")
+                (open, close)
             }
             (Notation::Latex, _) => {
                 write!(f, "\\{name}")?;
-                ("\\left(", "\\right)")
+                (open, close)
             }
             (Notation::Plain, _) => {
                 f.write_str(name)?;
@@ -419,9 +505,14 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
         f.write_str(opening)?;
         for (index, argument) in arguments.iter().enumerate() {
             if index > 0 {
-                f.write_str(", ")?;
+                // LaTeX breaks no line after a comma unless it is told that it may.
+                f.write_str(if wide { ", \\allowbreak " } else { ", " })?;
             }
-            self.write(f, argument, 0)?;
+            if wide {
+                self.write(f, argument, 0)?;
+            } else {
+                self.write_unbroken(f, argument, 0)?;
+            }
         }
         f.write_str(closing)
     }
@@ -433,6 +524,22 @@ impl<V: Fn(&str) -> Option<Substitute>> Written<'_, V> {
             Notation::Latex => write_latex_symbol(f, name),
         }
     }
+}
+
+/// So many letters fit on a line of an article, in a list and after the symbol.
+const WIDE: f64 = 50.0;
+
+/// About how many letters a piece of LaTeX is wide.
+fn letters(latex: &str) -> f64 {
+    let mut count = 0.0;
+    let mut command = false;
+    for c in latex.chars() {
+        command = c == '\\' || command && c.is_ascii_alphabetic();
+        if !command && !matches!(c, '{' | '}' | '^' | '_' | ',') {
+            count += 1.0;
+        }
+    }
+    count
 }
 
 /// Names that are Greek letters in print.
@@ -478,12 +585,7 @@ mod tests {
     }
 
     fn written(text: &str, notation: Notation) -> String {
-        Written {
-            expression: &read(text).unwrap(),
-            notation,
-            value: |_: &str| None,
-        }
-        .to_string()
+        Written::new(&read(text).unwrap(), notation, |_: &str| None).to_string()
     }
 
     fn value(text: &str) -> f64 {
@@ -537,6 +639,30 @@ mod tests {
         assert_eq!(latex("atan(x)"), "\\arctan\\left(x\\right)");
     }
 
+    /// No line is broken in a fraction, a root, or brackets that grow: what is too wide for a line has none of them.
+    #[test]
+    fn wide_latex_can_be_broken() {
+        let latex = |text: &str| written(text, Notation::Latex);
+        let sum = ["1 / 1000000000"; 6].join(" + ");
+        let broken = latex(&alloc::format!("1 / ({sum})"));
+        assert!(
+            broken.starts_with("1 \\mathbin{/} (\\frac{1}{1000000000} + "),
+            "{broken}"
+        );
+        let root = latex(&alloc::format!("sqrt({sum})"));
+        assert!(
+            root.starts_with("(\\frac") && root.ends_with(")^{1/2}"),
+            "{root}"
+        );
+        let most = latex(&alloc::format!("max({sum}, x) * a"));
+        assert!(most.contains(", \\allowbreak x) \\times a"), "{most}");
+        // In a fraction that fits the letters are small.
+        assert_eq!(
+            latex("1 / (1 / a + 1 / b)"),
+            "\\frac{1}{\\frac{1}{a} + \\frac{1}{b}}"
+        );
+    }
+
     /// Formulas of any shape, written with all their brackets.
     fn formulas() -> impl Strategy<Value = String> {
         let leaf = prop_oneof![
@@ -571,7 +697,7 @@ mod tests {
                 if let Some(expression) = read(&text) {
                     let _ = expression.evaluate(&|_| Some(1.0));
                     for notation in [Notation::Plain, Notation::Latex] {
-                        let written = Written { expression: &expression, notation, value: |_: &str| None };
+                        let written = Written::new(&expression, notation, |_: &str| None);
                         let _ = written.to_string();
                     }
                 }

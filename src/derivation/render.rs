@@ -29,7 +29,7 @@ pub enum Format {
     Text,
     /// A heading and a numbered list.
     Markdown,
-    /// A paragraph heading and an `align*` environment (package amsmath).
+    /// A paragraph heading and a numbered list, whose notes and maths wrap; it needs no package.
     Latex,
 }
 
@@ -98,24 +98,39 @@ impl Rendered<'_> {
         Ok(())
     }
 
+    /// Notes are text, and maths stands in lines of text too: both wrap, which displays do not.
     fn latex(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        writeln!(f, "\\paragraph{{{}}}", escaped(self.derivation.title()))?;
-        writeln!(f, "\\begin{{align*}}")?;
+        // Without the box a list begins in the line of the heading.
+        writeln!(
+            f,
+            "\\paragraph{{{}}}\\mbox{{}}",
+            escaped(self.derivation.title())
+        )?;
+        if self.derivation.steps().is_empty() {
+            return Ok(());
+        }
+        writeln!(f, "\\begin{{enumerate}}\\raggedright")?;
         for step in self.derivation.steps() {
-            write_latex_symbol(f, step.symbol())?;
-            for (index, part) in Parts::of(step, Notation::Latex, self.system)
-                .iter()
-                .enumerate()
-            {
-                write!(f, "{} {part}", if index == 0 { " &=" } else { " =" })?;
-            }
-            write!(f, " && \\text{{{}", escaped(step.what()))?;
+            write!(f, "\\item {}", escaped(step.what()))?;
             if let Some(source) = step.published_in() {
                 write!(f, " ({})", escaped(&source.to_string()))?;
             }
-            writeln!(f, "}} \\\\")?;
+            let mut symbol = String::new();
+            write_latex_symbol(&mut symbol, step.symbol())?;
+            let parts = Parts::of(step, Notation::Latex, self.system);
+            // A value alone needs no line of its own.
+            let given = parts.formula.is_none();
+            write!(f, "{}", if given { ": " } else { "\\\\\n" })?;
+            for (index, part) in parts.iter().enumerate() {
+                if index == 0 {
+                    write!(f, "$\\displaystyle {symbol} = {part}$")?;
+                } else {
+                    write!(f, "\\\\\n$\\displaystyle \\phantom{{{symbol}}} = {part}$")?;
+                }
+            }
+            writeln!(f)?;
         }
-        writeln!(f, "\\end{{align*}}")
+        writeln!(f, "\\end{{enumerate}}")
     }
 }
 
@@ -138,11 +153,7 @@ impl Parts {
                 value,
             };
         };
-        let formula = Written {
-            expression: &expression,
-            notation,
-            value: |_: &str| None,
-        };
+        let formula = Written::new(&expression, notation, |_: &str| None);
         let substituted = expression.has_names().then(|| {
             let value = |name: &str| {
                 let amount = step.term(name).filter(|_| !is_unit(name))?;
@@ -151,12 +162,7 @@ impl Parts {
                     compound: has_unit(amount) || amount.base() < 0.0,
                 })
             };
-            let written = Written {
-                expression: &expression,
-                notation,
-                value,
-            };
-            format!("{written}")
+            format!("{}", Written::new(&expression, notation, value))
         });
         Self {
             formula: Some(format!("{formula}")),
@@ -198,7 +204,10 @@ fn shown(amount: Amount, notation: Notation, system: UnitSystem) -> String {
         Notation::Plain => text,
         Notation::Latex => match text.split_once(' ') {
             Some((number, unit)) => {
-                let unit = unit.replace('²', "^{2}").replace(' ', "\\,");
+                let unit = unit
+                    .replace('²', "^{2}")
+                    .replace('°', "{}^{\\circ}")
+                    .replace(' ', "\\,");
                 format!("{number}\\,\\mathrm{{{unit}}}")
             }
             None => text,
@@ -218,6 +227,13 @@ fn escaped(text: &str) -> String {
             '\\' => escaped.push_str("\\textbackslash{}"),
             '^' => escaped.push_str("\\textasciicircum{}"),
             '~' => escaped.push_str("\\textasciitilde{}"),
+            '<' => escaped.push_str("\\textless{}"),
+            '>' => escaped.push_str("\\textgreater{}"),
+            '|' => escaped.push_str("\\textbar{}"),
+            // After an item it would be another mark for it.
+            '[' => escaped.push_str("{[}"),
+            // An empty line ends what takes one paragraph.
+            c if c.is_control() => escaped.push(' '),
             _ => escaped.push(c),
         }
     }
@@ -274,18 +290,38 @@ Shear of 1 bolt, 100 % of it
     #[test]
     fn latex_and_markdown() {
         let latex = shear().render(Format::Latex, UnitSystem::Si).to_string();
-        assert!(
-            latex.starts_with("\\paragraph{Shear of 1 bolt, 100 \\% of it}\n\\begin{align*}\n")
-        );
-        assert!(latex.contains(
-            "A &= \\frac{\\pi}{4} \\times d^{2} \
-             = \\frac{\\pi}{4} \\times \\left(19.05\\,\\mathrm{mm}\\right)^{2} \
-             = 285.0\\,\\mathrm{mm^{2}} && \\text{shank area (geometry)} \\\\\n"
-        ));
+        let expected = "\
+\\paragraph{Shear of 1 bolt, 100 \\% of it}\\mbox{}
+\\begin{enumerate}\\raggedright
+\\item shank area (geometry)\\\\
+$\\displaystyle A = \\frac{\\pi}{4} \\times d^{2}$\\\\
+$\\displaystyle \\phantom{A} = \\frac{\\pi}{4} \\times \\left(19.05\\,\\mathrm{mm}\\right)^{2}$\\\\
+$\\displaystyle \\phantom{A} = 285.0\\,\\mathrm{mm^{2}}$
+";
+        assert!(latex.starts_with(expected), "{latex}");
+        assert!(latex.ends_with("\n\\end{enumerate}\n"));
+        // A list of nothing is an error of LaTeX.
+        let empty = Derivation::new("Nothing")
+            .render(Format::Latex, UnitSystem::Si)
+            .to_string();
+        assert_eq!(empty, "\\paragraph{Nothing}\\mbox{}\n");
         let markdown = shear().render(Format::Markdown, UnitSystem::Si).to_string();
         assert!(markdown.contains(
             "2. shear load: `V = 0.577 × Sy × A = 0.577 × 896 MPa × 285.0 mm² = 147.41 kN`\n"
         ));
+    }
+
+    #[test]
+    fn latex_takes_any_text_as_it_is_meant() {
+        let odd = "[a] <b> | 5 % & #1_x {c}\n\nd";
+        let steps = Derivation::new(odd).step(Step::given(odd, "n", 2));
+        let latex = steps.render(Format::Latex, UnitSystem::Si).to_string();
+        let text = "{[}a] \\textless{}b\\textgreater{} \\textbar{} 5 \\% \\& \\#1\\_x \\{c\\}  d";
+        assert!(
+            latex.starts_with(&format!("\\paragraph{{{text}}}")),
+            "{latex}"
+        );
+        assert!(latex.contains(&format!("\\item {text}: $")), "{latex}");
     }
 
     #[test]

@@ -397,7 +397,8 @@ impl Candidate {
     }
 }
 
-/// Every stock length, best first: those that fit, then those that do not.
+/// Every stock length, best first: those that fit, then those that do not. As a document it is a
+/// [`LengthReport`](super::LengthReport): see [`report`](Self::report).
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -540,27 +541,13 @@ impl Selection {
 
 #[cfg(feature = "serde")]
 mod serde_lists {
-    use super::{Reason, Selection};
-    use crate::units::quantity::AsRounded;
-    use alloc::vec::Vec;
-    use serde::{Serialize, Serializer, ser::SerializeStruct};
+    use super::Reason;
+    use serde::Serializer;
 
     pub(super) fn reasons<S: Serializer>(
         reasons: &[Option<Reason>; 4],
         serializer: S,
     ) -> Result<S::Ok, S::Error> {
         serializer.collect_seq(reasons.iter().flatten())
-    }
-
-    impl Serialize for Selection {
-        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-            let not_assessed: Vec<_> = self.not_assessed.iter().copied().map(AsRounded).collect();
-            let mut object = serializer.serialize_struct("Selection", 4)?;
-            object.serialize_field("accepted", self.accepted())?;
-            object.serialize_field("rejected", self.rejected())?;
-            object.serialize_field("not_assessed", &not_assessed)?;
-            object.serialize_field("cautions", &self.cautions)?;
-            object.end()
-        }
     }
 }

@@ -14,13 +14,18 @@ use crate::units::{Force, Length, Torque, UnitSystem};
 mod conditions;
 #[cfg(feature = "serde")]
 mod datum;
+mod designs;
 mod gather;
+mod lengths;
 mod render;
 
 #[cfg(feature = "serde")]
 pub use datum::Datum;
+pub use designs::{DesignReport, ReportDesign, ReportRuledOut, ReportScore, ReportTurnedDown};
 pub(super) use gather::length_name;
+pub use lengths::{LengthReport, ReportCandidate, ReportCut};
 pub use render::RenderedReport;
+pub(super) use render::{header, what_n_is};
 
 /// The number of the document format. It rises when a field changes its meaning or goes; new fields may come without.
 pub const FORMAT: u32 = 1;
@@ -322,7 +327,9 @@ pub struct ReportCheck {
     pub level: Level,
     /// Share of the resistance in use.
     pub utilisation: f64,
-    /// Resistance over load, what is left beside the safety that is in the resistance; none without a load.
+    /// n, resistance over load as they stand here: what is left beside the safety that is in the resistance, and over a
+    /// nominal one the factor of safety on it. None without a load, and where it would be no factor on the load: of a
+    /// distance, a contact pressure, friction beside a pull.
     pub reserve: Option<f64>,
     /// Whether it is not exceeded.
     pub holds: bool,

@@ -5,6 +5,8 @@
 //! | a joint to check | [`joint`] | `examples/data/joint.schema.json` |
 //! | what a design may choose from | [`design_space`] | `examples/data/design_space.schema.json` |
 //! | the answer to a joint | [`report`] | `examples/data/report.schema.json` |
+//! | the answer to a length search | [`length_report`] | `examples/data/length_report.schema.json` |
+//! | the answer to a design | [`design_report`] | `examples/data/design_report.schema.json` |
 //!
 //! An editor with such a schema completes and explains a request while it is typed; a form, a client or a check in front
 //! of a service is made from it. Descriptions are the first paragraphs of the docs of the types.
@@ -13,7 +15,7 @@
 //! refused for its sense (a grade that no table has, limits out of order, a nut on a tapped part). What it
 //! refuses, the crate refuses too, but for spellings nobody needs, such as `{ "permitted": null }` for `"permitted"`.
 //!
-//! [`Joint`], [`DesignSpace`] and [`Report`] have [`schemars::JsonSchema`] themselves, for documents of your own with one
+//! [`Joint`], [`DesignSpace`], [`Report`], [`LengthReport`] and [`DesignReport`] have [`schemars::JsonSchema`] themselves, for documents of your own with one
 //! in them.
 //!
 //! ```
@@ -28,7 +30,7 @@ use schemars::generate::SchemaSettings;
 use schemars::transform::RecursiveTransform;
 use schemars::{JsonSchema, Schema};
 
-use super::{DesignSpace, Joint, Report};
+use super::{DesignReport, DesignSpace, Joint, LengthReport, Report};
 
 mod parts;
 
@@ -40,7 +42,13 @@ pub(crate) use parts::Methods;
 /// use shankline::joint::schema;
 /// assert!(schema::NAMES.iter().all(|name| schema::named(name).is_some()));
 /// ```
-pub const NAMES: [&str; 3] = ["joint", "design_space", "report"];
+pub const NAMES: [&str; 5] = [
+    "joint",
+    "design_space",
+    "report",
+    "length_report",
+    "design_report",
+];
 
 /// The schema of that name; none for a name that is not in [`NAMES`].
 ///
@@ -55,6 +63,8 @@ pub fn named(name: &str) -> Option<String> {
         "joint" => Some(joint()),
         "design_space" => Some(design_space()),
         "report" => Some(report()),
+        "length_report" => Some(length_report()),
+        "design_report" => Some(design_report()),
         _ => None,
     }
 }
@@ -94,6 +104,28 @@ pub fn design_space() -> String {
 #[must_use]
 pub fn report() -> String {
     text_of::<Report>(SchemaSettings::draft2020_12().for_serialize())
+}
+
+/// Schema of a [`LengthReport`] as it is written; see [`report`] for later versions.
+///
+/// ```
+/// use shankline::joint::schema;
+/// assert!(schema::length_report().contains("\"not_assessed\""));
+/// ```
+#[must_use]
+pub fn length_report() -> String {
+    text_of::<LengthReport>(SchemaSettings::draft2020_12().for_serialize())
+}
+
+/// Schema of a [`DesignReport`] as it is written; see [`report`] for later versions.
+///
+/// ```
+/// use shankline::joint::schema;
+/// assert!(schema::design_report().contains("\"ruled_out\""));
+/// ```
+#[must_use]
+pub fn design_report() -> String {
+    text_of::<DesignReport>(SchemaSettings::draft2020_12().for_serialize())
 }
 
 fn text_of<T: JsonSchema>(settings: SchemaSettings) -> String {

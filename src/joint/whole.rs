@@ -24,6 +24,7 @@ mod own;
 mod parts;
 mod report;
 mod sheet;
+mod sources;
 mod tightening;
 mod verdict;
 
@@ -36,7 +37,9 @@ pub use outcome::{Missing, Need, NotConcerned};
 pub use own::{CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
 pub use report::RenderedVerdict;
+pub(super) use sheet::bolt_and_nut;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
+pub(super) use sources::sources;
 pub use tightening::{JointPreload, JointStiffness, Tightening, TorqueTightening};
 pub use verdict::{Account, Verdict, Word};
 

@@ -254,6 +254,9 @@ pub struct Check {
         serde(serialize_with = "crate::units::quantity::serialize_ratio")
     )]
     pub utilisation: Ratio,
+    /// Whether the resistance over the demand is a factor on the load. It is none of a distance, of a pressure that
+    /// grows with the root of the load, or of friction that a pull takes away as it grows.
+    pub proportional: bool,
     /// The method: publisher, edition, clause.
     #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
     pub method: &'static Method,
@@ -305,9 +308,18 @@ impl Check {
             resistance,
             level,
             utilisation: not_negative("utilisation", Ratio::from(load / strength))?,
+            proportional: true,
             method,
             cautions: Cautions::default(),
         })
+    }
+
+    /// The check of a resistance that does not stay, or of a demand that does not grow as the load does.
+    #[must_use]
+    #[inline]
+    pub(crate) const fn not_proportional(mut self) -> Self {
+        self.proportional = false;
+        self
     }
 
     /// The check with more cautions.

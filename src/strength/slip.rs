@@ -272,7 +272,13 @@ impl SlipResistance {
             level,
             self.method.method(),
         )?;
-        Ok(check.warned(self.cautions()))
+        let check = check.warned(self.cautions());
+        // A pull that grows with the load leaves less to hold it.
+        Ok(if self.tension > Force::default() {
+            check.not_proportional()
+        } else {
+            check
+        })
     }
 
     /// What the user must be told.

@@ -68,7 +68,7 @@ pub struct Expansion {
     /// The coefficient.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_expansion")
+        serde(serialize_with = "crate::units::quantity::round")
     )]
     pub expansion: TemperatureCoefficient,
     /// Lower end of the temperatures it is the mean for.

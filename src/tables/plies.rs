@@ -91,7 +91,7 @@ pub struct PlyMaterial {
     /// Coefficient of linear expansion.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::serialize_expansion_option")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub expansion: Option<TemperatureCoefficient>,
     /// Lower end of the temperatures it is the mean for.

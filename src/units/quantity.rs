@@ -1,6 +1,6 @@
 //! Quantities in data files (feature `serde`): always with their unit.
 //!
-//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa, N m, deg, N/mm or C. Read from
+//! Written as an object, `{ "value": 12.7, "unit": "mm" }`, in mm, mm2, N, MPa, N m, deg, N/mm, C or ppm/K. Read from
 //! that object in any unit [`parse`](super::parse) knows, or from text such as `"5/8 in"`. A bare
 //! number is refused, and so is a unit of another kind of quantity.
 //!
@@ -35,7 +35,7 @@ use serde::{
     ser::SerializeStruct,
 };
 
-use super::{Length, Measured, Ratio, TemperatureCoefficient, TextError, text};
+use super::{Length, Measured, Ratio, TextError, text};
 
 /// Writes a quantity as an object of value and unit.
 ///
@@ -159,29 +159,6 @@ pub(crate) fn deserialize_ratio_option<'de, D: Deserializer<'de>>(
     deserializer: D,
 ) -> Result<Option<Ratio>, D::Error> {
     Ok(Option::<f64>::deserialize(deserializer)?.map(Ratio::from))
-}
-
-/// Millionths per kelvin.
-// serde's `serialize_with` hands over a reference.
-#[allow(clippy::trivially_copy_pass_by_ref)]
-pub(crate) fn serialize_expansion<S: Serializer>(
-    expansion: &TemperatureCoefficient,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    let value = text::twelve_digits(expansion.value * 1e6);
-    serialize_value_and_unit(value, "1e-6/K", serializer)
-}
-
-// serde's `serialize_with` hands over a reference to the field, whatever its type.
-#[allow(clippy::ref_option)]
-pub(crate) fn serialize_expansion_option<S: Serializer>(
-    expansion: &Option<TemperatureCoefficient>,
-    serializer: S,
-) -> Result<S::Ok, S::Error> {
-    match expansion {
-        Some(expansion) => serialize_expansion(expansion, serializer),
-        None => serializer.serialize_none(),
-    }
 }
 
 /// A quantity as it stands in a file, before it is known what it should be.

@@ -66,6 +66,61 @@ pub fn for_all(cases: u32, property: impl Fn(&Joint, &mut Dice) -> Result<(), St
     }
 }
 
+/// Every stock length of a joint, judged; none for a screw or nut of the caller's own.
+pub fn selection(joint: &Joint) -> Option<Selection> {
+    use shankline::parts::{Nut, ScrewSeries};
+    let thread = &joint.bolt.thread;
+    let screws = ScrewSeries::new(joint.bolt.product, thread).ok()?;
+    let end = match (joint.nut, joint.stack.tapped_part()) {
+        (Some(nut), _) => NutEnd::of(Nut::find(nut.style, thread).ok()?).ok()?,
+        (None, Some(part)) => NutEnd::tapped(part.engagement?, part.depth()).ok()?,
+        (None, None) => return None,
+    };
+    let search = LengthSearch::new(&joint.stack, &screws, end, joint.rules).ok()?;
+    search.run().ok()
+}
+
+/// A small space for a random joint: what is searched stays the joint's own but for threads and grades, and now and
+/// then nuts and washers.
+pub fn space(joint: &Joint, dice: &mut Dice) -> DesignSpace {
+    use shankline::material::{PropertyClass, SaeGrade};
+    use shankline::parts::{NutStyle, WasherStyle};
+    let own = joint.bolt.thread;
+    let (threads, styles, washer) = if own.is_unified() {
+        let styles = [NutStyle::Hex, NutStyle::InsertLockNe];
+        (
+            ["1/2-13 UNC", "3/4-10 UNC"],
+            styles,
+            WasherStyle::TypeANarrow,
+        )
+    } else {
+        let styles = [NutStyle::Iso4032, NutStyle::Iso7040];
+        (["M12", "M20"], styles, WasherStyle::Iso7089)
+    };
+    let mut space = DesignSpace::new();
+    if dice.now_and_then(60.0) {
+        let more = threads.map(|thread| thread.parse().unwrap());
+        space = space.threads([own, more[0], more[1]]);
+    }
+    if dice.now_and_then(60.0) {
+        space = if own.is_unified() {
+            space.grades([SaeGrade::Grade5, SaeGrade::Grade8])
+        } else {
+            space.grades([PropertyClass::Class8_8, PropertyClass::Class10_9])
+        };
+    }
+    if dice.now_and_then(40.0) {
+        space = space.nut_styles(styles);
+    }
+    if dice.now_and_then(40.0) {
+        space = space.washers([washer]);
+    }
+    if dice.now_and_then(60.0) {
+        space = space.holes(shankline::tables::holes::HoleFit::Normal);
+    }
+    space
+}
+
 /// Why a verdict is what it is, for a failure.
 pub fn why(verdict: &Verdict) -> String {
     let accounts = Mode::ALL

@@ -42,29 +42,63 @@ const STEEL: Density = from_base(7850.0);
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(crate = "crate::objects", deny_unknown_fields)
+)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct PartsMass {
     /// The bolt, after the cut if there is a fixed one.
-    #[cfg_attr(feature = "serde", serde(serialize_with = "serialize"))]
+    #[cfg_attr(feature = "serde", serde(with = "kilograms"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Kilograms"))]
     pub bolt: Mass,
     /// The nut.
-    #[cfg_attr(feature = "serde", serde(serialize_with = "serialize"))]
+    #[cfg_attr(feature = "serde", serde(with = "kilograms"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Kilograms"))]
     pub nut: Mass,
     /// All washers.
-    #[cfg_attr(feature = "serde", serde(serialize_with = "serialize"))]
+    #[cfg_attr(feature = "serde", serde(with = "kilograms"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Kilograms"))]
     pub washers: Mass,
     /// How many washers that is: those of the tables.
     pub washers_weighed: usize,
 }
 
-// serde's `serialize_with` hands over a reference.
+/// Masses in data files, in kg and no other unit: pounds are a force there as often as a mass.
 #[cfg(feature = "serde")]
-#[allow(clippy::trivially_copy_pass_by_ref)]
-fn serialize<S: serde::Serializer>(mass: &Mass, serializer: S) -> Result<S::Ok, S::Error> {
-    // To the milligram: it is an estimate.
-    let value = crate::math::round(mass.value * 1e6) / 1e6;
-    crate::units::quantity::serialize_value_and_unit(value, "kg", serializer)
+mod kilograms {
+    use alloc::string::String;
+
+    use serde::{Deserialize, Deserializer, Serializer, de};
+
+    use crate::units::{Mass, from_base, quantity};
+
+    #[derive(Deserialize)]
+    #[serde(crate = "crate::objects", deny_unknown_fields)]
+    struct Written {
+        value: f64,
+        unit: String,
+    }
+
+    // serde's `with` hands over a reference.
+    #[allow(clippy::trivially_copy_pass_by_ref)]
+    pub(super) fn serialize<S: Serializer>(mass: &Mass, serializer: S) -> Result<S::Ok, S::Error> {
+        quantity::serialize_value_and_unit(mass.value, "kg", serializer)
+    }
+
+    pub(super) fn deserialize<'de, D: Deserializer<'de>>(
+        deserializer: D,
+    ) -> Result<Mass, D::Error> {
+        let Written { value, unit } = Written::deserialize(deserializer)?;
+        if unit == "kg" {
+            Ok(from_base(value))
+        } else {
+            let why = alloc::format!("\"{unit}\" is not kg, in which masses are written");
+            Err(de::Error::custom(why))
+        }
+    }
 }
 
 impl PartsMass {
@@ -80,6 +114,17 @@ impl PartsMass {
     #[must_use]
     pub fn total(&self) -> Mass {
         self.bolt + self.nut + self.washers
+    }
+
+    /// As it is written: it is an estimate.
+    pub(in crate::joint) fn to_the_milligram(self) -> Self {
+        let round = |mass: Mass| from_base(crate::math::round(mass.value * 1e6) / 1e6);
+        Self {
+            bolt: round(self.bolt),
+            nut: round(self.nut),
+            washers: round(self.washers),
+            ..self
+        }
     }
 
     /// In the units of the reader.

@@ -19,6 +19,7 @@ use crate::units::{Length, Mass, Ratio, UnitSystem, shown};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Objective {
     /// Fewest shear planes that are not on guaranteed shank.

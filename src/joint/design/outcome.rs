@@ -28,7 +28,6 @@ use crate::units::{Ratio, Stress, UnitSystem, shown};
 /// }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Designs {
     /// What decided the order.
@@ -37,15 +36,12 @@ pub struct Designs {
     /// rejected or among those ruled out.
     pub combinations: usize,
     /// The whole check of the best design, with what was set aside and the cautions; none if nothing holds. As a
-    /// document it is a [`Report`](crate::joint::Report) of [`joint`](Self::joint).
-    #[cfg_attr(feature = "serde", serde(skip))]
+    /// document it is in the [`report`](Self::report).
     pub verdict: Option<Verdict>,
     pub(super) feasible: Vec<Design>,
     pub(super) rejected: Vec<TurnedDown>,
     pub(super) ruled_out: Vec<RuledOut>,
-    #[cfg_attr(feature = "serde", serde(skip))]
-    pub(super) start: Joint,
-    #[cfg_attr(feature = "serde", serde(skip))]
+    pub(in crate::joint) start: Joint,
     pub(super) holes: HoleRule,
 }
 
@@ -84,6 +80,7 @@ pub struct Designs {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DesignChoice {
     /// The bolt.
     pub bolt: JointBolt,
@@ -136,7 +133,6 @@ impl DesignChoice {
 /// }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Design {
     /// The parts.
@@ -152,10 +148,6 @@ pub struct Design {
     /// Whether enough of these bolts are on hand.
     pub on_hand: bool,
     /// Tensile strength of the grade at the size: the weaker one goes first between equals.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
     pub tensile_strength: Stress,
 }
 

@@ -24,7 +24,6 @@ use crate::units::{Length, Ratio, UnitSystem};
 /// }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct TurnedDown {
     /// The parts. The length is the one with the fewest reasons against it, and of those the one least
@@ -92,12 +91,7 @@ pub enum TurnedDownReason {
     /// [set it aside](crate::joint::SetAside): what is undecided is not proposed.
     Undecided(Missing),
     /// The methods do not apply to these parts.
-    NotCheckable(#[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))] Error),
-}
-
-#[cfg(feature = "serde")]
-fn as_text<S: serde::Serializer>(error: &Error, serializer: S) -> Result<S::Ok, S::Error> {
-    serializer.collect_str(error)
+    NotCheckable(Error),
 }
 
 impl TurnedDownReason {
@@ -136,7 +130,6 @@ impl TurnedDownReason {
 /// }
 /// ```
 #[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct RuledOut {
     /// Their thread.
@@ -171,7 +164,6 @@ pub enum RuledOutReason {
     /// The table has no hole for the thread.
     NoHole {
         /// What the table says.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
         error: Error,
     },
     /// The thread does not pass through a hole that is kept.
@@ -207,7 +199,6 @@ pub enum RuledOutReason {
         /// Its style.
         style: WasherStyle,
         /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
         error: Error,
     },
     /// There is no such screw, or none of known lengths.
@@ -215,7 +206,6 @@ pub enum RuledOutReason {
         /// The product.
         product: ScrewProduct,
         /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
         error: Error,
     },
     /// There is no such nut, its height is not known, or it does not come in the grade.
@@ -223,7 +213,6 @@ pub enum RuledOutReason {
         /// The nut.
         style: NutStyle,
         /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
         error: Error,
     },
     /// The grade is not made in the size.
@@ -231,7 +220,6 @@ pub enum RuledOutReason {
         /// The grade.
         grade: BoltGrade,
         /// What the tables say.
-        #[cfg_attr(feature = "serde", serde(serialize_with = "as_text"))]
         error: Error,
     },
     /// The product is not made in the grade.

@@ -16,7 +16,7 @@ use crate::caution::Caution;
 use crate::error::{Amount, Error};
 #[cfg(doc)]
 use crate::joint::LengthSearch;
-use crate::joint::whole::every_length;
+use crate::joint::whole::{bolt_and_nut, every_length, sources};
 use crate::joint::{
     Account, Candidate, Finding, Joint, Missing, Reason, Sheet, SheetStep, Verdict,
 };
@@ -52,7 +52,7 @@ impl Report {
     ///
     /// # Errors
     ///
-    /// Those of [`LengthSearch`].
+    /// Those of [`LengthSearch`], and of the look-up of the nut.
     ///
     /// ```
     /// # use shankline::joint::{Joint, Report, Sheet, TighteningOrder};
@@ -81,12 +81,6 @@ impl Report {
                 .map(|finding| of_finding(finding, units))
                 .collect()
         };
-        let mut sources: Vec<String> = Vec::from([match &screws {
-            Some(screws) => format!("length: {}", screws.provenance(&verdict.candidate.screw)),
-            None => String::from("length: stated by the caller"),
-        }]);
-        let strength = verdict.strength.provenance;
-        sources.extend(strength.map(|provenance| format!("strength: {provenance}")));
         let not_concerned = Mode::ALL.into_iter().filter_map(|mode| {
             let Account::NotConcerned(why) = verdict.account(mode) else {
                 return None;
@@ -102,7 +96,7 @@ impl Report {
             scope: verdict.scope,
             headline: verdict.headline(units),
             conditions: conditions::lines(joint, units),
-            bolt: bolt(joint, verdict, sheet),
+            bolt: bolt(joint, &verdict.candidate)?,
             layers: layers(joint, &verdict.candidate),
             planes: planes(joint, &verdict.candidate),
             other_lengths: other_lengths(joint, verdict, units)?,
@@ -129,7 +123,7 @@ impl Report {
                 .iter()
                 .map(|step| of_step(step, units))
                 .collect(),
-            sources,
+            sources: sources(joint, verdict, screws.as_ref(), units)?,
             cautions: verdict.cautions.iter().map(of_caution).collect(),
         })
     }
@@ -146,14 +140,9 @@ fn of_amount(amount: Amount) -> Amount {
     }
 }
 
-fn bolt(joint: &Joint, verdict: &Verdict, sheet: &Sheet) -> ReportBolt {
-    let candidate = &verdict.candidate;
-    let parts = sheet.assembly.iter().find_map(|step| match step {
-        SheetStep::Parts { bolt, nut, .. } => Some((bolt.clone(), nut.clone())),
-        _ => None,
-    });
-    let (name, nut) = parts.unwrap_or_default();
-    ReportBolt {
+pub(super) fn bolt(joint: &Joint, candidate: &Candidate) -> Result<ReportBolt, Error> {
+    let (name, nut) = bolt_and_nut(joint, candidate.screw.nominal)?;
+    Ok(ReportBolt {
         name,
         nut,
         length: tidy(candidate.screw.nominal),
@@ -172,7 +161,7 @@ fn bolt(joint: &Joint, verdict: &Verdict, sheet: &Sheet) -> ReportBolt {
             .filter(|cut| cut.holds_window)
             .map(|cut| tidy(cut.length)),
         is_cut: candidate.needs_cut,
-    }
+    })
 }
 
 fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
@@ -215,7 +204,7 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
     layers
 }
 
-fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
+pub(super) fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
     let planes = joint.stack.planes(&candidate.screw);
     planes
         .map(|plane| ReportPlane {
@@ -269,7 +258,8 @@ impl ReportCheck {
             resistance: of_amount(check.resistance),
             level: check.level,
             utilisation,
-            reserve: (utilisation > 0.0).then(|| twelve_digits(1.0 / utilisation)),
+            reserve: (check.proportional && utilisation > 0.0)
+                .then(|| twelve_digits(1.0 / utilisation)),
             holds: check.holds(),
             method: check.method.citation.into(),
             text: check.to_string(),
@@ -279,7 +269,7 @@ impl ReportCheck {
 
 /// A line from what can be written as data.
 #[cfg(feature = "serde")]
-fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
+pub(super) fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
     let (code, values) = datum::coded(of);
     ReportLine {
         code,
@@ -291,7 +281,7 @@ fn line<T: serde::Serialize>(of: &T, text: String) -> ReportLine {
 }
 
 #[cfg(not(feature = "serde"))]
-fn line<T>(_: &T, text: String) -> ReportLine {
+pub(super) fn line<T>(_: &T, text: String) -> ReportLine {
     ReportLine {
         mode: None,
         place: None,
@@ -299,7 +289,7 @@ fn line<T>(_: &T, text: String) -> ReportLine {
     }
 }
 
-fn of_reason(reason: &Reason, units: UnitSystem) -> ReportLine {
+pub(super) fn of_reason(reason: &Reason, units: UnitSystem) -> ReportLine {
     line(reason, reason.text(units))
 }
 
@@ -325,6 +315,6 @@ fn of_step(step: &SheetStep, units: UnitSystem) -> ReportStep {
     }
 }
 
-fn of_caution(caution: &Caution) -> ReportLine {
+pub(super) fn of_caution(caution: &Caution) -> ReportLine {
     line(caution, caution.to_string())
 }

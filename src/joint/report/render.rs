@@ -4,7 +4,7 @@ use alloc::{format, string::String, vec::Vec};
 use core::fmt::{self, Write as _};
 
 use super::{Report, ReportCheck, ReportLine, ReportStep, ReportStyle};
-use crate::strength::check::Mode;
+use crate::strength::check::{Level, Mode};
 use crate::units::{UnitSystem, shown};
 
 /// A report ready for `{}`; made by [`Report::render`].
@@ -36,11 +36,7 @@ impl<'a> RenderedReport<'a> {
         } else {
             &self.report.title
         };
-        // One line, whatever the caller put in it: the word stands below it alone.
-        let title: String = title
-            .chars()
-            .map(|c| if c.is_control() { ' ' } else { c })
-            .collect();
+        let title = one_line(title);
         let title = title.as_str();
         if self.is_markdown() {
             writeln!(f, "# {}", escaped(title))
@@ -153,16 +149,19 @@ impl<'a> RenderedReport<'a> {
         if self.is_markdown() {
             writeln!(
                 f,
-                "| used | of | where | load | resistance | by |\n|---:|---|---|---:|---:|---|"
+                "| used | n | of | where | load | resistance | by |\n|---:|---:|---|---|---:|---:|---|"
             )?;
+        } else {
+            header(f)?;
         }
         let units = self.report.units;
         for check in &self.report.checks {
             if self.is_markdown() {
                 writeln!(
                     f,
-                    "| {:.0} % | {} | {} | {} | {} | {} |",
+                    "| {:.0} % | {} | {} | {} | {} | {} | {} |",
                     check.used(),
+                    check.n(),
                     check.mode,
                     check.place,
                     check.demand.shown(units),
@@ -172,6 +171,12 @@ impl<'a> RenderedReport<'a> {
             } else {
                 check.row(f, units)?;
             }
+        }
+        if self.is_markdown() {
+            writeln!(f)?;
+        }
+        for line in what_n_is(&self.report.checks) {
+            self.item(f, line)?;
         }
         Ok(())
     }
@@ -273,6 +278,23 @@ impl ReportCheck {
         }
     }
 
+    /// Resistance over load, rounded down, and below 1 where it does not hold; a dash where it is no factor.
+    fn n(&self) -> String {
+        let Some(n) = self.reserve else {
+            return "-".into();
+        };
+        let n = if self.holds { n } else { n.min(0.99) };
+        // What stands a hair below a figure for its last bit is that figure.
+        let down = |steps: f64| -crate::math::ceil(-n * steps - 1e-9) / steps;
+        if n < 10.0 {
+            format!("{:.2}", down(100.0))
+        } else if n < 100.0 {
+            format!("{:.1}", down(10.0))
+        } else {
+            format!("{:.0}", down(1.0))
+        }
+    }
+
     /// The resistance and what it is.
     fn resistance_of(&self, units: UnitSystem) -> String {
         format!("{} ({})", self.resistance.shown(units), self.level)
@@ -286,8 +308,9 @@ impl ReportCheck {
     ) -> fmt::Result {
         writeln!(
             f,
-            "  {:>4.0} %  {:<28}{:<15}{:>12} of {:<22} {}",
+            "  {:>4.0} %  {:>5}  {:<28}{:<15}{:>12} of {:<22} {}",
             self.used(),
+            self.n(),
             self.mode,
             format!("{}", self.place),
             format!("{}", self.demand.shown(units)),
@@ -295,6 +318,54 @@ impl ReportCheck {
             self.method
         )
     }
+}
+
+/// One line, whatever the caller put in it: the word stands below it alone.
+pub(super) fn one_line(title: &str) -> String {
+    let plain = |c: char| if c.is_control() { ' ' } else { c };
+    title.chars().map(plain).collect()
+}
+
+/// What stands over the rows of a table of text.
+pub(in crate::joint) fn header(f: &mut fmt::Formatter<'_>) -> fmt::Result {
+    writeln!(
+        f,
+        "  {:>6}  {:>5}  {:<28}{:<15}{:>12} of {:<22} by",
+        "used", "n", "of", "where", "load", "resistance"
+    )
+}
+
+/// What the column n of a table says, for the kinds of rows that are in it.
+pub(in crate::joint) fn what_n_is(checks: &[ReportCheck]) -> Vec<&'static str> {
+    let has = |of: &dyn Fn(&ReportCheck) -> bool| checks.iter().any(of);
+    let mut lines = Vec::from([
+        "n is resistance over load as they stand in the row; shock, load factors and margin are in the load already.",
+    ]);
+    if has(&|check| check.level == Level::Nominal) {
+        lines.push("Over a nominal resistance n is the factor of safety on it, beside the margin in the load.");
+    }
+    if has(&|check| check.level == Level::Allowable) {
+        lines.push(
+            "Over an allowable resistance n is what is left beside the safety factor in it: no factor of safety on yield.",
+        );
+    }
+    if has(&|check| check.level == Level::Design) {
+        lines.push(
+            "Over a design resistance n is what is left beside the partial factor in it: no factor of safety on yield.",
+        );
+    }
+    if has(&|check| check.mode == Mode::Combined) {
+        lines.push("Of combined loads n is the load factor: all of them at once can grow by it.");
+    }
+    if has(&|check| check.mode == Mode::Tightening) {
+        lines.push("Where preload is in the load it is in n, and does not grow with the load from outside.");
+    }
+    if has(&|check| check.reserve.is_none()) {
+        lines.push(
+            "A dash: no load, or n would be no factor on it (a distance, a contact pressure, friction beside a pull).",
+        );
+    }
+    lines
 }
 
 fn texts(lines: &[ReportLine]) -> Vec<String> {
@@ -319,4 +390,60 @@ fn escaped(text: &str) -> String {
         out.push(c);
     }
     out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::strength::check::{Check, Place};
+    use crate::units::newtons;
+
+    fn n(load: f64, resistance: f64) -> String {
+        let (load, resistance) = (newtons(load), newtons(resistance));
+        let place = Place::Bolt(1);
+        let check = Check::new(
+            Mode::BoltShear,
+            place,
+            load,
+            resistance,
+            Level::Nominal,
+            &TEST,
+        )
+        .unwrap();
+        ReportCheck::new(&check).n()
+    }
+
+    static TEST: crate::source::Method = crate::source::Method::own("test");
+
+    #[test]
+    fn n_is_resistance_over_load_rounded_down() {
+        assert_eq!(n(40.0, 50.0), "1.25");
+        assert_eq!(n(100.0, 115.0), "1.15");
+        assert_eq!(n(3.0, 5.0), "1.66");
+        assert_eq!(n(9.0, 100.0), "11.1");
+        assert_eq!(n(1.5, 351.06), "234");
+        assert_eq!(n(50.0, 50.0), "1.00");
+        // What does not hold is never shown as 1, and what has no load has no factor.
+        assert_eq!(n(50.0 * (1.0 + 1e-9), 50.0), "0.99");
+        assert_eq!(n(200.0, 50.0), "0.25");
+        assert_eq!(n(0.0, 50.0), "-");
+    }
+
+    #[test]
+    fn what_is_no_factor_on_the_load_is_a_dash() {
+        let place = Place::Ply(1);
+        let (wanted, there) = (newtons(40.0), newtons(50.0));
+        let check = Check::new(Mode::TearOut, place, wanted, there, Level::Design, &TEST).unwrap();
+        let check = ReportCheck::new(&check.not_proportional());
+        assert_eq!(check.n(), "-");
+        let lines = what_n_is(&[check]).join("\n");
+        assert!(
+            lines.contains("design resistance") && lines.contains("A dash"),
+            "{lines}"
+        );
+        assert!(
+            !lines.contains("nominal") && !lines.contains("preload"),
+            "{lines}"
+        );
+    }
 }

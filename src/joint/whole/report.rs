@@ -5,6 +5,7 @@ use core::fmt::{self, Write as _};
 
 use super::{Account, Need, NotConcerned, Verdict, Word};
 use crate::joint::ReportCheck;
+use crate::joint::report::{header, what_n_is};
 use crate::strength::check::{Mode, Place};
 use crate::units::UnitSystem;
 
@@ -163,15 +164,17 @@ impl fmt::Display for RenderedVerdict<'_> {
         if let Some(worst) = verdict.governing() {
             writeln!(f, "  Governs: {worst}")?;
         }
-        if !verdict.checks.is_empty() {
-            writeln!(
-                f,
-                "  {:>6}  {:<28}{:<15}{:>12} of {:<22} by",
-                "used", "of", "where", "load", "resistance"
-            )?;
+        let checks: Vec<ReportCheck> = verdict.checks.iter().map(ReportCheck::new).collect();
+        if !checks.is_empty() {
+            header(f)?;
         }
-        for check in &verdict.checks {
-            ReportCheck::new(check).row(f, self.system)?;
+        for check in &checks {
+            check.row(f, self.system)?;
+        }
+        if !checks.is_empty() {
+            for line in what_n_is(&checks) {
+                writeln!(f, "  {line}")?;
+            }
         }
         for finding in &verdict.findings {
             let sign = if finding.is_fault() { "FAULT" } else { "note " };

@@ -402,21 +402,17 @@ fn locking(joint: &Joint) -> Option<Locking> {
     own.or_else(|| joint.nut.map(|nut| nut.style.locking()))
 }
 
-/// From which side the bolt goes in, and what goes on it.
-fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
-    let (thread, stack, candidate) = (joint.bolt.thread, &joint.stack, &verdict.candidate);
-    let name = |ply: Option<&JointPly>| ply.map_or_else(String::new, |ply| ply.name.clone());
-    let tapped = stack.tapped_part();
-    let side = SheetStep::Side {
-        head: name(stack.plies().first()),
-        end: tapped.map_or_else(|| name(stack.plies().last()), |part| part.name.clone()),
-        tapped: tapped.is_some(),
-    };
+/// Bolt and nut as they are ordered: thread, length, product, grade and coating.
+pub(in crate::joint) fn bolt_and_nut(
+    joint: &Joint,
+    length: Length,
+) -> Result<(String, Option<String>), Error> {
+    let thread = joint.bolt.thread;
     let coat =
         |finish: Option<Finish>| finish.map_or_else(String::new, |finish| format!(", {finish}"));
     let bolt = format!(
         "{thread} x {} {}, {}{}",
-        length_name(candidate.screw.nominal, thread.is_unified()),
+        length_name(length, thread.is_unified()),
         joint
             .own
             .screw
@@ -440,6 +436,20 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
             Some(format!("{row}{grade}{}", coat(nut.finish)))
         }
     };
+    Ok((bolt, nut))
+}
+
+/// From which side the bolt goes in, and what goes on it.
+fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
+    let (thread, stack, candidate) = (joint.bolt.thread, &joint.stack, &verdict.candidate);
+    let name = |ply: Option<&JointPly>| ply.map_or_else(String::new, |ply| ply.name.clone());
+    let tapped = stack.tapped_part();
+    let side = SheetStep::Side {
+        head: name(stack.plies().first()),
+        end: tapped.map_or_else(|| name(stack.plies().last()), |part| part.name.clone()),
+        tapped: tapped.is_some(),
+    };
+    let (bolt, nut) = bolt_and_nut(joint, candidate.screw.nominal)?;
     let washer = |washer: &JointWasher, count: usize| SheetWasher {
         count,
         name: match washer.style {

@@ -242,6 +242,7 @@ pub(crate) fn en_1993_lug(
         )?;
         let recalled =
             Caution::of_method(methods::EN_1993_1_8_TABLE_3_9_ENDS_AND_SIDES_OF_PLATES_AROUND_PINS);
+        let check = check.not_proportional();
         Ok(Some(check.warned(Cautions::default().with(recalled))))
     };
     Ok([

@@ -105,14 +105,16 @@ impl EnPin {
     /// ```
     pub fn contact_check(&self, service: Force, hole: Length) -> Result<Check, Error> {
         let stress = self.contact_stress(service, hole)?;
-        Check::new(
+        let check = Check::new(
             Mode::Bearing,
             Place::Joint,
             stress,
             2.5 * self.weaker_yield(),
             Level::Allowable,
             CONTACT,
-        )
+        )?;
+        // The pressure grows with the root of the load.
+        Ok(check.not_proportional())
     }
 
     fn contact_stress(&self, service: Force, hole: Length) -> Result<Stress, Error> {
