@@ -5,6 +5,7 @@ use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
 use super::{Joint, OwnNut, TorqueTightening};
+use crate::catalogue::Key;
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::Error;
 use crate::joint::{
@@ -15,7 +16,8 @@ use crate::material::{
     BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
 use crate::parts::{
-    ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone,
+    ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewProduct, ScrewSeries, Washer, WasherFace,
+    Zone,
 };
 use crate::strength::check::{Level, Place};
 use crate::tables::galvanic::Metal;
@@ -175,6 +177,7 @@ impl<'a> Case<'a> {
         };
         let diameter = thread.nominal_diameter();
         let strength = joint.bolt_strength(candidate.screw.nominal)?;
+        made(joint, &strength)?;
         let environment = &joint.environment;
         let hot = (!environment.is_at_room_temperature()).then(|| {
             strength
@@ -263,6 +266,21 @@ impl<'a> Case<'a> {
         let usual = stack.washers_under_nut().map(|(washer, _)| washer);
         let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
         stack.other_washers_under_nut().first().or(usual)
+    }
+
+    /// Every washer under the head or the nut, each kind once.
+    pub(super) fn washers_at(&self, place: Place) -> impl Iterator<Item = &'a JointWasher> {
+        let stack = &self.joint.stack;
+        let (own, usual) = if place == Place::Head {
+            let added = stack.washer_to_add_under_head();
+            let added = added.filter(|_| self.candidate.washers_added_under_head > 0);
+            (stack.washers_under_head(), added)
+        } else {
+            let usual = stack.washers_under_nut().map(|(washer, _)| washer);
+            let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
+            (stack.other_washers_under_nut(), usual)
+        };
+        own.iter().chain(usual)
     }
 
     /// The nut, if there is one.
@@ -408,6 +426,25 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
         }
     }
     Ok(())
+}
+
+/// Refuses a listed product in a listed grade that it is not made in: what the tables say of the two is true of no bolt.
+/// One made to order has strengths of the caller's own, or lengths of the caller's own.
+fn made(joint: &Joint, strength: &BoltStrength) -> Result<(), Error> {
+    let (product, grade) = (joint.bolt.product, joint.bolt.grade);
+    let is_own = product == ScrewProduct::Own || grade == BoltGrade::Stated;
+    if is_own || product.is_made_in(strength) {
+        return Ok(());
+    }
+    let grades: Vec<&str> = product.grades(&joint.bolt.thread).map(Key::label).collect();
+    let list = if grades.is_empty() {
+        "no grade of the tables".into()
+    } else {
+        grades.join(", ")
+    };
+    Err(Error::Mismatch(format!(
+        "{product} is not made in {grade}, but in {list}: of one made to order state the strengths as your own"
+    )))
 }
 
 const fn is_stainless(metal: Metal) -> bool {
