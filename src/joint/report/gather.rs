@@ -49,7 +49,7 @@ impl Report {
     ///
     /// # Errors
     ///
-    /// Those of [`LengthSearch`].
+    /// Those of [`LengthSearch`]; [`Error::Mismatch`] if the verdict is that of another joint.
     ///
     /// ```
     /// # use shankline::joint::{Joint, Report, Sheet, TighteningOrder};
@@ -66,6 +66,7 @@ impl Report {
         sheet: &Sheet,
         units: UnitSystem,
     ) -> Result<Self, Error> {
+        verdict.must_be_of(joint)?;
         // A bolt of the caller's own has one length, and no table.
         let screws = match joint.own.screw {
             Some(_) => None,
@@ -131,6 +132,7 @@ impl Report {
                 .collect(),
             sources,
             cautions: verdict.cautions.iter().map(of_caution).collect(),
+            joint: Some(joint.clone()),
         })
     }
 }
