@@ -15,7 +15,7 @@ use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
-    SurfaceContact, SurfaceOutcome, pull_through_en_1993, punching_by_statics, spread,
+    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics, spread,
     surface_pressure, through_washer,
 };
 use crate::strength::timber::TimberWasher;
@@ -137,6 +137,9 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let Some(hole) = hole_under(side.own, outer) else {
         // The head of a bolt without any clamp force may still fall through.
         out.missing(MODE, side.own.place, Need::Hole);
+        if pressed {
+            limit(side, out);
+        }
         return;
     };
     let contacts = match &case.seat_at(place).washer {
@@ -166,16 +169,8 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         return;
     }
     out.warn(&face.cautions());
-    let Some(material) = side.own.material else {
-        out.missing(MODE, side.own.place, Need::Material);
+    let Some(limit) = limit(side, out) else {
         return;
-    };
-    let limit = match material.surface_limit(side.own.thickness) {
-        Ok(limit) => limit,
-        Err(need) => {
-            out.missing(MODE, side.own.place, need);
-            return;
-        }
     };
     let bears = surface_pressure(force, on_ply, limit);
     let Some(SurfaceOutcome::Bears(bears)) = out.attempt(MODE, place, bears) else {
@@ -183,6 +178,18 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     };
     out.work_at(place, || bears.derivation());
     out.try_check(MODE, place, bears.check(place));
+}
+
+/// What the ply bears, or what of it is missing.
+fn limit(side: &Side, out: &mut Outcomes) -> Option<SurfaceLimit> {
+    let limit = side
+        .own
+        .material
+        .ok_or(Need::Material)
+        .and_then(|material| material.surface_limit(side.own.thickness));
+    limit
+        .map_err(|need| out.missing(Mode::Pressure, side.own.place, need))
+        .ok()
 }
 
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
