@@ -383,6 +383,27 @@ pub(crate) fn sane_stress(quantity: &'static str, stress: Stress) -> Result<Stre
     )
 }
 
+/// A strength that only the caller knows: up to 5 GPa, as the hardest wire has 4. More is a slip of a unit, and anything
+/// would hold by it.
+pub(crate) fn own_strength(quantity: &'static str, stress: Stress) -> Result<Stress, Error> {
+    let (least, most) = (
+        crate::units::megapascals(1e-6),
+        crate::units::megapascals(5e3),
+    );
+    within(quantity, stress, least, most)
+}
+
+/// A modulus of elasticity that only the caller knows, of a solid, from what its softest kind has to beyond tungsten
+/// carbide.
+pub(crate) fn own_modulus(
+    quantity: &'static str,
+    modulus: Stress,
+    softest: Stress,
+) -> Result<Stress, Error> {
+    let hardest = crate::units::megapascals(1e6);
+    within(quantity, modulus, softest, hardest)
+}
+
 /// A length of a part, from a nanometre to a kilometre.
 #[inline]
 pub(crate) fn part_length(quantity: &'static str, length: Length) -> Result<Length, Error> {

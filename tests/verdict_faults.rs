@@ -9,8 +9,8 @@ use joints::{
 };
 use shankline::joint::{
     Account, Finding, Finish, HeadSeat, Joint, JointBolt, JointMethods, JointNut, JointPly,
-    JointStiffness, JointWasher, NotConcerned, OwnScrew, Pattern, Repeats, ScrewLocking, Sheet, Slip,
-    TappedHole, TappedPart, Tightening, TorqueTightening, Word,
+    JointStiffness, JointWasher, NotConcerned, OwnScrew, Pattern, Repeats, ScrewLocking, Sheet,
+    Slip, TappedHole, TappedPart, Tightening, TorqueTightening, Word,
 };
 use shankline::material::Hydrogen;
 use shankline::prelude::*;
@@ -1009,7 +1009,12 @@ fn hard_bolts_are_not_dipped() {
 fn metric_structural_bolts_of_the_hardest_grade_are_not_dipped() {
     // No product of the tables is made in it.
     let length = Spread::exact(millimetres(80.0));
-    let bolt = OwnScrew::new("bolt (invented)", length, millimetres(40.0), millimetres(50.0));
+    let bolt = OwnScrew::new(
+        "bolt (invented)",
+        length,
+        millimetres(40.0),
+        millimetres(50.0),
+    );
     let mut joint = frame().with_screw(bolt);
     joint.bolt.grade = BoltGrade::Astm(AstmGrade::F3125A490m);
     joint.bolt.finish = Some(Finish::HotDipGalvanized);

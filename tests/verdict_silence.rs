@@ -204,7 +204,8 @@ fn everything_is_asked_for_at_once() {
         let paths: Vec<_> = documents::paths(&document)
             .into_iter()
             .filter(|path| {
-                path.last().is_some_and(|last| FACTS.contains(&last.as_str()))
+                path.last()
+                    .is_some_and(|last| FACTS.contains(&last.as_str()))
                     && path.first().is_some_and(|first| first != "bolt")
             })
             .collect();

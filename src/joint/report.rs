@@ -114,7 +114,10 @@ pub struct Report {
         feature = "serde",
         serde(default, skip_serializing_if = "Option::is_none")
     )]
-    #[cfg_attr(feature = "schema", schemars(with = "Option<crate::schema::AskedJoint>"))]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::AskedJoint>")
+    )]
     pub joint: Option<Joint>,
 }
 

@@ -204,7 +204,9 @@ impl TimberMethod {
                 adjustment,
             } => {
                 sane_stress("bending yield strength of the bolt", bending_yield)?;
-                within("adjustment of the timber joint", adjustment, 0.01, 10.0)
+                // The load duration is at most 1.6 in connections; for bolts nothing else exceeds 1 (NDS 2018, 11.3.1 and
+                // 11.3.2, recalled).
+                within("adjustment of the timber joint", adjustment, 0.01, 1.6)
             }
             Self::En1995 {
                 axial,

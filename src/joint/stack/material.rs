@@ -3,10 +3,10 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::error::{Allowed, Error, out_of_range, sane_length, sane_stress, within};
+use crate::error::{Allowed, Error, out_of_range, own_modulus, own_strength, sane_length, within};
 #[cfg(feature = "serde")]
 use crate::joint::data::ListedOr;
-use crate::units::{Length, Stress, TemperatureCoefficient, ppm_per_kelvin};
+use crate::units::{Length, Stress, TemperatureCoefficient, megapascals, ppm_per_kelvin};
 
 /// What a [ply](super::JointPly) or a [tapped part](super::TappedPart) is made of.
 ///
@@ -308,12 +308,15 @@ impl OwnMaterial {
         for (quantity, stress) in [
             ("yield strength", self.yield_strength),
             ("tensile strength", self.tensile_strength),
-            ("modulus of elasticity", self.elastic_modulus),
             ("limiting surface pressure", self.surface_pressure),
         ] {
             if let Some(stress) = stress {
-                sane_stress(quantity, stress)?;
+                own_strength(quantity, stress)?;
             }
+        }
+        if let Some(modulus) = self.elastic_modulus {
+            // Soft plastics.
+            own_modulus("modulus of elasticity", modulus, megapascals(100.0))?;
         }
         if let (Some(yields), Some(breaks)) = (self.yield_strength, self.tensile_strength)
             && yields > breaks

@@ -1,15 +1,18 @@
 //! Bolt, nut and bolt strength of the caller's own, in place of those of the tables.
 
 use alloc::{format, string::String};
+use core::f64::consts::FRAC_PI_4;
 
 use super::Joint;
-use crate::error::{Allowed, Error, out_of_range, part_length, sane_stress, within};
+use crate::error::{Allowed, Error, out_of_range, own_modulus, own_strength, part_length, within};
 use crate::joint::own_name;
 use crate::material::{BoltGrade, BoltStrength, Finish};
 use crate::parts::{ClampFace, Locking, ScrewLength, ScrewProduct};
 use crate::spread::{Spread, sane_spread};
 use crate::thread::Thread;
-use crate::units::{Area, Force, Length, Stress, TemperatureCoefficient, newtons, ppm_per_kelvin};
+use crate::units::{
+    Area, Force, Length, Stress, TemperatureCoefficient, megapascals, newtons, ppm_per_kelvin,
+};
 
 /// What a [`Joint`] has in place of parts of the tables.
 ///
@@ -171,11 +174,15 @@ impl OwnStrength {
             ("yield strength of the bolt", self.yield_strength),
             ("proof stress of the bolt", self.proof_stress),
             ("endurance strength of the bolt", self.endurance),
-            ("modulus of elasticity of the bolt", self.elastic_modulus),
         ] {
             if let Some(stress) = stress {
-                sane_stress(quantity, stress)?;
+                own_strength(quantity, stress)?;
             }
+        }
+        if let Some(modulus) = self.elastic_modulus {
+            // Plastics for bolts: a softer one would take next to nothing of what comes and goes.
+            let softest = megapascals(1000.0);
+            own_modulus("modulus of elasticity of the bolt", modulus, softest)?;
         }
         if let Some(expansion) = self.expansion {
             within(
@@ -336,6 +343,15 @@ fn wider(quantity: &'static str, width: Length, thread: &Thread) -> Result<(), E
         let allowed = Allowed::Above(thread.nominal_diameter().into());
         return Err(out_of_range(quantity, width, allowed));
     }
+    // The widest heads, of bolts for conveyor buckets, are some 5 diameters (common practice, no source).
+    let widest = 6.0 * thread.nominal_diameter();
+    if width > widest {
+        return Err(out_of_range(
+            quantity,
+            width,
+            Allowed::AtMost(widest.into()),
+        ));
+    }
     Ok(())
 }
 
@@ -464,10 +480,13 @@ impl OwnNut {
         sane_spread("nut height", self.height)?;
         match self.proof {
             Some(NutProof::Stress(stress)) => {
-                sane_stress("proof stress of the nut", stress)?;
+                own_strength("proof stress of the nut", stress)?;
             }
             Some(NutProof::Load(load)) => {
-                within("proof load of the nut", load, newtons(1e-3), newtons(1e12))?;
+                // As much as the strongest bolt of the diameter.
+                let diameter = thread.nominal_diameter();
+                let most = megapascals(5e3) * (FRAC_PI_4 * diameter * diameter);
+                within("proof load of the nut", load, newtons(1e-3), most)?;
             }
             None => {}
         }

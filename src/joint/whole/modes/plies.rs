@@ -1,6 +1,8 @@
 //! What each ply bears: bearing, tear-out, net and gross section.
 
-use super::holes::{breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around, unsaid};
+use super::holes::{
+    breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around, unsaid,
+};
 use super::shear::Shear;
 use crate::error::Error;
 use crate::joint::JointPly;

@@ -15,8 +15,8 @@ use crate::parts::{ClampFace, SAME_LENGTH, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
-    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics, spread,
-    surface_pressure, through_washer,
+    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
+    spread, surface_pressure, through_washer,
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
@@ -241,10 +241,11 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     }
 }
 
-/// A washer as the rules of timber see it.
+/// A washer as the rules of timber see it. What is wider than 25 thicknesses bends, and does not press so far out: those
+/// of the standards have at most 23 (common practice, no source).
 pub(super) fn timber_washer(washer: WasherFace) -> TimberWasher {
     TimberWasher {
-        width: washer.outer_min,
+        width: washer.outer_min.min(25.0 * washer.thickness_min),
         thickness: washer.thickness_min,
         hole: washer.inner_max,
         square: false,
