@@ -104,7 +104,7 @@ pub enum TimberMethod {
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
         bending_yield: Stress,
-        /// Product of the adjustment factors that apply: load duration, wet service, temperature, end grain. Group
+        /// Product of the adjustment factors that apply, up to 1.6: load duration, wet service, temperature, end grain. Group
         /// action and geometry have [`TimberResistance::reduced`].
         adjustment: f64,
     },
@@ -290,7 +290,7 @@ impl TimberConnection {
     ///
     /// [`Error::OutOfRange`] for what is not positive and finite, a negative gap, a diameter, specific
     /// gravity, density or angle outside the method, a hole smaller than the bolt, kmod not from 0.1 to 1.1,
-    /// gammaM below 1, an adjustment not from 0.01 to 10, a bending yield strength above that of the bolt;
+    /// gammaM below 1, an adjustment not from 0.01 to 1.6, a bending yield strength above that of the bolt;
     /// [`Error::NoValue`] if timber or bolt lack the number of the method, or for a gap by EN 1995-1-1;
     /// [`Error::Mismatch`] if no member is timber, or steel lies on steel at a shear plane.
     ///
