@@ -160,7 +160,7 @@ impl<'a> Case<'a> {
             torque.validate()?;
         }
         for aside in &joint.set_aside {
-            if aside.reason.trim().is_empty() {
+            if !aside.reason.chars().any(char::is_alphanumeric) {
                 let mode = aside.mode;
                 return Err(Error::Mismatch(format!(
                     "{mode} is set aside without a reason"
