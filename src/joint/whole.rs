@@ -11,6 +11,7 @@ use crate::error::Error;
 
 mod builder;
 mod case;
+mod contradictions;
 #[cfg(feature = "serde")]
 mod data;
 mod findings;

@@ -4,8 +4,7 @@ use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 
 use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
-use super::{Joint, OwnNut, TorqueTightening};
-use crate::catalogue::Key;
+use super::{Joint, OwnNut, TorqueTightening, contradictions};
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::Error;
 use crate::joint::{
@@ -16,8 +15,7 @@ use crate::material::{
     BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
 use crate::parts::{
-    ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewProduct, ScrewSeries, Washer, WasherFace,
-    Zone,
+    ClampFace, Locking, Nut, NutStyle, SAME_LENGTH, ScrewSeries, Washer, WasherFace, Zone,
 };
 use crate::strength::check::{Level, Place};
 use crate::tables::galvanic::Metal;
@@ -171,13 +169,14 @@ impl<'a> Case<'a> {
         joint.own_in_place()?;
         let closing = closing(joint)?;
         fitting(joint)?;
+        contradictions::blasted(joint)?;
         let candidate = match known {
             Some(candidate) => *candidate,
             None => candidate(joint, &closing, out)?,
         };
         let diameter = thread.nominal_diameter();
         let strength = joint.bolt_strength(candidate.screw.nominal)?;
-        made(joint, &strength)?;
+        contradictions::made(joint, &strength)?;
         let environment = &joint.environment;
         let hot = (!environment.is_at_room_temperature()).then(|| {
             strength
@@ -426,25 +425,6 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
         }
     }
     Ok(())
-}
-
-/// Refuses a listed product in a listed grade that it is not made in: what the tables say of the two is true of no bolt.
-/// One made to order has strengths of the caller's own, or lengths of the caller's own.
-fn made(joint: &Joint, strength: &BoltStrength) -> Result<(), Error> {
-    let (product, grade) = (joint.bolt.product, joint.bolt.grade);
-    let is_own = product == ScrewProduct::Own || grade == BoltGrade::Stated;
-    if is_own || product.is_made_in(strength) {
-        return Ok(());
-    }
-    let grades: Vec<&str> = product.grades(&joint.bolt.thread).map(Key::label).collect();
-    let list = if grades.is_empty() {
-        "no grade of the tables".into()
-    } else {
-        grades.join(", ")
-    };
-    Err(Error::Mismatch(format!(
-        "{product} is not made in {grade}, but in {list}: of one made to order state the strengths as your own"
-    )))
 }
 
 const fn is_stainless(metal: Metal) -> bool {

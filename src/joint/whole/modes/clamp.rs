@@ -8,8 +8,7 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::slip::{SlipClass, SlipFaces, SlipMethod, SlipPreload, slip_resistance};
-use crate::tables::galvanic::Metal;
+use crate::strength::slip::{SlipFaces, SlipMethod, SlipPreload, slip_resistance};
 use crate::tension::JointDiagram;
 use crate::units::Force;
 
@@ -86,31 +85,15 @@ fn separation(
 }
 
 /// Slip of the face that takes most of the load.
-/// Whether the plies can have the surfaces of a slip class: the classes are of structural steel, and zinc from a bath is
-/// of neither blasted one (AISC 360-16 J3.8 has it in class A, in B also sprayed zinc and aluminium; EN 1090-2:2008
-/// Table 18 has every sprayed or painted surface in B at best; both recalled).
-fn surfaces(case: &Case, method: SlipMethod, out: &mut Outcomes) {
-    let can_be: &[Metal] = match method {
-        SlipMethod::Aisc360 {
-            class: SlipClass::B,
-            ..
-        } => &[Metal::Steel, Metal::Zinc, Metal::Aluminium],
-        SlipMethod::En1993 {
-            class: SlipClass::A,
-            ..
-        } => &[Metal::Steel],
-        SlipMethod::Aisc360 { .. } | SlipMethod::En1993 { .. } => &[],
-        SlipMethod::Stated { .. } => return,
-    };
+/// The slip classes are of structural steel.
+fn of_steel(case: &Case, method: SlipMethod, out: &mut Outcomes) {
+    if matches!(method, SlipMethod::Stated { .. }) {
+        return;
+    }
+    let is_other = |material: CaseMaterial| !material.is_carbon_steel();
     for own in &case.plies {
-        let is_other = |material: CaseMaterial| !material.is_carbon_steel();
         if own.timber.is_some() || own.material.is_some_and(is_other) {
             let why = "the slip classes are of structural steel, and the ply is of another material: state its friction";
-            out.missing(Mode::Slip, own.place, Need::Method(why));
-        }
-        let metal = own.ply.and_then(|ply| ply.metal);
-        if !can_be.is_empty() && metal.is_some_and(|metal| !can_be.contains(&metal)) {
-            let why = "the slip class is of blasted steel, and the surface is said to be of another metal: say the class that it has";
             out.missing(Mode::Slip, own.place, Need::Method(why));
         }
     }
@@ -151,7 +134,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         out.find(Finding::Slips);
         return Some(false);
     }
-    surfaces(case, method, out);
+    of_steel(case, method, out);
     let hole = super::holes::slip_hole(case, method, out);
     let mut held = Some(true);
     // Every face holds alike: the one that carries most slips first.
