@@ -26,7 +26,7 @@ use crate::tables::washer_rules::{
     WasherStanding,
 };
 use crate::tables::washers::WasherStyle;
-use crate::units::{Force, Length, from_base};
+use crate::units::{Force, Length, from_base, megapascals};
 
 /// What presses on a ply, and where.
 struct Side<'a> {
@@ -479,21 +479,42 @@ fn class_of_row(row: &WasherHardness) -> Option<&'static str> {
 /// How soft a washer may be for the class of the bolt: every one that lies there, as each is pressed by all of the
 /// preload.
 fn soft(case: &Case, out: &mut Outcomes) {
-    let BoltGrade::Iso(_) = case.strength.grade else {
+    let Some(bolt) = as_class(case) else {
         return;
     };
     for place in [Place::Head, Place::Nut] {
         for washer in case.washers_at(place) {
-            one_soft(case, place, washer, out);
+            one_soft(case, bolt, place, washer, out);
         }
     }
 }
 
+/// The property class of the bolt; of a strength of one's own, the one that is as strong. Other standards have washers of
+/// their own, and their hardness is not of these classes.
+fn as_class(case: &Case) -> Option<BoltGrade> {
+    let class = match case.strength.grade {
+        BoltGrade::Iso(class) => class,
+        BoltGrade::Stated => {
+            let breaks = case.strength.tensile_strength;
+            let at_least = |class: f64| breaks >= megapascals(class);
+            match () {
+                () if at_least(1200.0) => PropertyClass::Class12_9,
+                () if at_least(1000.0) => PropertyClass::Class10_9,
+                () if at_least(900.0) => PropertyClass::Class9_8,
+                () if at_least(800.0) => PropertyClass::Class8_8,
+                () if at_least(600.0) => PropertyClass::Class6_8,
+                () => PropertyClass::Class4_6,
+            }
+        }
+        _ => return None,
+    };
+    Some(BoltGrade::Iso(class))
+}
+
 /// One washer by table 1 of ISO 898-3. What it may be of by its style, or may be at all, counts as what it is.
-fn one_soft(case: &Case, place: Place, washer: &JointWasher, out: &mut Outcomes) {
+fn one_soft(case: &Case, bolt: BoltGrade, place: Place, washer: &JointWasher, out: &mut Outcomes) {
     const MODE: Mode = Mode::Washers;
-    let standing =
-        |class: &str| WasherPairing::of(case.strength.grade, class).map(|row| row.standing);
+    let standing = |class: &str| WasherPairing::of(bolt, class).map(|row| row.standing);
     let never = |class: &&str| standing(class) == Some(WasherStanding::Never);
     let pressed = match place {
         Place::Head => case.plies.first(),
