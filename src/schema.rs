@@ -208,3 +208,23 @@ names! {
     BoltGrade, "BoltGrade", "A bolt grade by its code or name.";
     NutGrade, "NutGrade", "A nut grade by its code or name.";
 }
+
+/// The joint in a report: it has a schema of its own, which that of the report does not repeat.
+pub(crate) struct AskedJoint;
+
+impl JsonSchema for AskedJoint {
+    fn inline_schema() -> bool {
+        true
+    }
+
+    fn schema_name() -> Cow<'static, str> {
+        "AskedJoint".into()
+    }
+
+    fn json_schema(_: &mut SchemaGenerator) -> Schema {
+        json_schema!({
+            "type": "object",
+            "required": ["title", "bolt", "stack", "pattern", "load", "environment", "rules", "methods"],
+        })
+    }
+}

@@ -7,7 +7,7 @@ use std::cell::Cell;
 
 use shankline::joint::{
     DesignReport, FORMAT, Joint, JointMaterial, JointTimber, LengthReport, Objective, Report,
-    ReportLine, ReportStyle,
+    ReportLine, ReportStyle, Sheet,
 };
 use shankline::units::UnitSystem;
 
@@ -41,6 +41,9 @@ fn joints_and_reports_come_back_to_the_bit() {
             serde_json::from_str(&text).map_err(|error| format!("{error}\n{text}"))?;
         if back != report {
             return Err(format!("another report\n{report:?}\n{back:?}"));
+        }
+        if !back.answers(joint) {
+            return Err("the report does not answer its joint".into());
         }
         // What is read back is written and shown alike.
         assert_eq!(serde_json::to_string(&back).unwrap(), text);
@@ -342,4 +345,27 @@ fn the_first_documents_are_read() {
     let _: Joint = serde_json::from_value(request["joint"].clone()).unwrap();
     let _: shankline::joint::DesignSpace =
         serde_json::from_value(request["space"].clone()).unwrap();
+}
+
+/// A report that is read back tells which joint it answers, and one of another joint's verdict is not written.
+#[test]
+fn a_report_belongs_to_its_joint() {
+    let lap = |across: &str| {
+        let ply = Joint::builder("M12").ply("bracket", "12 mm");
+        ply.ply("rail", "20 mm").across(across).build().unwrap()
+    };
+    let (joint, heavier) = (lap("9 kN"), lap("19 kN"));
+    let text = serde_json::to_string(&joint.report(UnitSystem::Si).unwrap()).unwrap();
+    let back: Report = serde_json::from_str(&text).unwrap();
+    assert!(back.answers(&joint) && !back.answers(&heavier));
+    // One of a version that did not write its joint answers none.
+    let kept = std::fs::read_to_string("tests/data/format_1/report.json").unwrap();
+    let kept: Report = serde_json::from_str(&kept).unwrap();
+    assert!(kept.joint.is_none() && !kept.answers(&joint));
+
+    let verdict = joint.check().unwrap();
+    let sheet = Sheet::new(&joint, &verdict).unwrap();
+    assert!(Report::new(&joint, &verdict, &sheet, UnitSystem::Si).is_ok());
+    assert!(Report::new(&heavier, &verdict, &sheet, UnitSystem::Si).is_err());
+    assert!(Sheet::new(&heavier, &verdict).is_err());
 }

@@ -9,8 +9,8 @@ use joints::{
 };
 use shankline::joint::{
     Account, Finding, Finish, HeadSeat, Joint, JointBolt, JointMethods, JointNut, JointPly,
-    JointStiffness, JointWasher, NotConcerned, Pattern, Repeats, ScrewLocking, Sheet, Slip,
-    TappedHole, TappedPart, Tightening, TorqueTightening, Word,
+    JointStiffness, JointWasher, NotConcerned, OwnLength, OwnScrew, Pattern, Repeats, ScrewLocking,
+    Sheet, Slip, TappedHole, TappedPart, Tightening, TorqueTightening, Word,
 };
 use shankline::material::Hydrogen;
 use shankline::prelude::*;
@@ -1007,7 +1007,10 @@ fn hard_bolts_are_not_dipped() {
 /// As above, of the metric structural bolts.
 #[test]
 fn metric_structural_bolts_of_the_hardest_grade_are_not_dipped() {
-    let mut joint = frame();
+    // No product of the tables is made in it.
+    let length = Spread::exact(millimetres(80.0));
+    let length = OwnLength::new(length, millimetres(40.0), millimetres(50.0));
+    let mut joint = frame().with_screw(OwnScrew::new("bolt (invented)", [length]));
     joint.bolt.grade = BoltGrade::Astm(AstmGrade::F3125A490m);
     joint.bolt.finish = Some(Finish::HotDipGalvanized);
     joint.load.across = newtons(8e3);

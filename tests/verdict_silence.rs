@@ -2,7 +2,7 @@
 #![cfg(feature = "serde")]
 
 use shankline::joint::*;
-use shankline::strength::check::Mode;
+use shankline::strength::check::{Mode, Place};
 use shankline::units::newtons;
 
 #[path = "support/verdicts.rs"]
@@ -169,4 +169,78 @@ fn is_another_question(joint: &Joint, path: &[String]) -> bool {
         || ANOTHER_QUESTION
             .iter()
             .any(|(own, _)| documents::is_like(path, own))
+}
+
+/// Facts that a ply, a nut or a load lacks do not hide each other: what is asked for when one of them is gone is asked for
+/// when several are. So whoever answers `to_decide` is not asked again.
+#[test]
+fn everything_is_asked_for_at_once() {
+    const FACTS: [&str; 12] = [
+        "material",
+        "hole",
+        "end_distance",
+        "edge_distance",
+        "width",
+        "pitch",
+        "gauge",
+        "grain_angle",
+        "prying",
+        "load_factor",
+        "grade",
+        "finish",
+    ];
+    let asked = |verdict: &Verdict| -> Vec<(Need, Place)> {
+        let facts = verdict.to_decide().into_iter();
+        facts
+            .flat_map(|(need, places)| places.into_iter().map(|place| (need.clone(), place)))
+            .collect()
+    };
+    for_all(400, |joint, dice| {
+        let Ok(before) = joint.check() else {
+            return Ok(());
+        };
+        let before = asked(&before);
+        let document = serde_json::to_value(joint).unwrap();
+        let paths: Vec<_> = documents::paths(&document)
+            .into_iter()
+            .filter(|path| {
+                path.last()
+                    .is_some_and(|last| FACTS.contains(&last.as_str()))
+                    && path.first().is_some_and(|first| first != "bolt")
+            })
+            .collect();
+        if paths.is_empty() {
+            return Ok(());
+        }
+        let checked = |gone: &[&Vec<String>]| {
+            let mut less = document.clone();
+            for path in gone {
+                documents::remove(&mut less, path);
+            }
+            serde_json::from_value::<Joint>(less).ok()?.check().ok()
+        };
+        let gone: Vec<&Vec<String>> = (0..4).map(|_| &paths[dice.below(paths.len())]).collect();
+        let Some(all) = checked(&gone) else {
+            return Ok(());
+        };
+        let (without, all) = (asked(&all), &all);
+        for &path in &gone {
+            let Some(one) = checked(&[path]) else {
+                continue;
+            };
+            for (need, place) in asked(&one) {
+                let is_new = !before.contains(&(need.clone(), place));
+                if is_new && !without.contains(&(need.clone(), place)) {
+                    let gone: Vec<String> = gone.iter().map(|path| path.join(".")).collect();
+                    return Err(format!(
+                        "{} is hidden when {:?} is gone too\n{place}, without {gone:?}\n{}",
+                        need.name(),
+                        general(path),
+                        why(all)
+                    ));
+                }
+            }
+        }
+        Ok(())
+    });
 }

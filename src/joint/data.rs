@@ -156,7 +156,15 @@ impl RawWasher {
             (None, None) => "washer".into(),
         };
         let thickness = match (&self.thickness, self.style) {
-            (Some(raw), _) => raw.named(&format!("thickness of \"{name}\""))?,
+            (Some(raw), _) => {
+                let what = format!("thickness of \"{name}\"");
+                let said = raw.named(&what)?;
+                // That would be taken for a thickness that was left out.
+                if said == OF_STYLE {
+                    return Err(format!("{what} is nothing"));
+                }
+                said
+            }
             (None, Some(_)) => OF_STYLE,
             (None, None) => return Err(format!("missing field `thickness` of \"{name}\"")),
         };

@@ -2,9 +2,9 @@
 
 use alloc::{string::String, vec::Vec};
 
-use super::{Granted, Scope, SetAside, Word};
+use super::{Granted, Joint, Scope, SetAside, Word};
 #[cfg(doc)]
-use super::{Joint, Sheet, Verdict};
+use super::{Sheet, Verdict};
 use crate::error::Amount;
 use crate::parts::Zone;
 use crate::spread::Spread;
@@ -113,6 +113,17 @@ pub struct Report {
     pub sources: Vec<String>,
     /// What the user must be told.
     pub cautions: Vec<ReportLine>,
+    /// The joint that was asked about, exactly as it was: see [`answers`](Self::answers). None in documents of versions
+    /// that did not write it.
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, skip_serializing_if = "Option::is_none")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::AskedJoint>")
+    )]
+    pub joint: Option<Joint>,
 }
 
 /// The bolt of a [`Report`].
@@ -448,6 +459,27 @@ pub struct ReportTightening {
 }
 
 impl Report {
+    /// Whether it is the answer to this joint: the one that was asked about equals it in every fact, its title and what
+    /// was taken for granted included. A document that does not hold its joint answers none.
+    ///
+    /// Another version of this crate may answer the same joint otherwise: check it again where it counts.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let joint = Joint::builder("M12").ply("bracket", "12 mm").ply("rail", "20 mm").across("9 kN").build()?;
+    /// let report = joint.report(UnitSystem::Si)?;
+    /// assert!(report.answers(&joint));
+    /// let heavier = joint.to_builder().across("12 kN").build()?;
+    /// assert!(!report.answers(&heavier)); // a kept report says nothing of it
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn answers(&self, joint: &Joint) -> bool {
+        self.joint.as_ref() == Some(joint)
+    }
+
     /// The report for a person.
     ///
     /// ```

@@ -11,6 +11,7 @@ use crate::error::Error;
 
 mod builder;
 mod case;
+mod contradictions;
 #[cfg(feature = "serde")]
 mod data;
 mod findings;
@@ -144,7 +145,11 @@ impl Joint {
     ///
     /// [`Error::NotInTable`] or [`Error::NoValue`] for parts that do not exist, [`Error::OutOfRange`]
     /// for loads, temperatures or rules that make no sense, [`Error::UnknownName`] for a material that no table
-    /// has, [`Error::Mismatch`] for parts that cannot go together, or a mode that is set aside without a reason.
+    /// has, [`Error::Mismatch`] for parts that cannot go together, a product in a grade that it is not made in
+    /// ([`ScrewProduct::grades`](crate::parts::ScrewProduct::grades)), or a mode that is set aside without a reason.
+    ///
+    /// Of a bolt made to order, in a strength that its standard has not, state the strength as your own
+    /// ([`with_strength`](Self::with_strength)).
     ///
     /// ```
     /// use shankline::joint::Word;

@@ -106,7 +106,7 @@ pub enum TimberMethod {
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
         bending_yield: Stress,
-        /// Product of the adjustment factors that apply: load duration, wet service, temperature, end grain. Group
+        /// Product of the adjustment factors that apply, up to 1.6: load duration, wet service, temperature, end grain. Group
         /// action and geometry have [`TimberResistance::reduced`].
         adjustment: f64,
     },
@@ -206,7 +206,9 @@ impl TimberMethod {
                 adjustment,
             } => {
                 sane_stress("bending yield strength of the bolt", bending_yield)?;
-                within("adjustment of the timber joint", adjustment, 0.01, 10.0)
+                // The load duration is at most 1.6 in connections; for bolts nothing else exceeds 1 (NDS 2018, 11.3.1 and
+                // 11.3.2, recalled).
+                within("adjustment of the timber joint", adjustment, 0.01, 1.6)
             }
             Self::En1995 {
                 axial,
@@ -290,7 +292,7 @@ impl TimberConnection {
     ///
     /// [`Error::OutOfRange`] for what is not positive and finite, a negative gap, a diameter, specific
     /// gravity, density or angle outside the method, a hole smaller than the bolt, kmod not from 0.1 to 1.1,
-    /// gammaM below 1, an adjustment not from 0.01 to 10, a bending yield strength above that of the bolt;
+    /// gammaM below 1, an adjustment not from 0.01 to 1.6, a bending yield strength above that of the bolt;
     /// [`Error::NoValue`] if timber or bolt lack the number of the method, or for a gap by EN 1995-1-1;
     /// [`Error::Mismatch`] if no member is timber, or steel lies on steel at a shear plane.
     ///

@@ -46,7 +46,7 @@ impl WasherHardness {
     /// Every row.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::washer_rules::WasherHardness::all().len(), 13);
+    /// assert_eq!(shankline::tables::washer_rules::WasherHardness::all().len(), 15);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

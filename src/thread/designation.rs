@@ -458,6 +458,41 @@ mod tests {
         }
     }
 
+    /// Diameter and threads per inch say the series: of each pair ASME B1.1 has one thread alone, UNC, UNF and UNEF
+    /// counting as of the constant-pitch series too where the pitch is the same. So 3-8 is of 8-UN and no misprint of the
+    /// UNC 3-4 (Machinery's Handbook 31, table 5c), and 1-12 is UNF, as 1-12 UN is.
+    #[test]
+    fn a_pitch_without_series_is_the_one_thread_that_has_it() {
+        for (text, expected) in [
+            ("3-4", "3-4 UNC"),
+            ("3-8", "3-8 UN"),
+            ("3-12", "3-12 UN"),
+            ("3-16", "3-16 UN"),
+            ("1-8", "1-8 UNC"),
+            ("1-8 UN", "1-8 UNC"),
+            ("1-12", "1-12 UNF"),
+            ("1-12 UN", "1-12 UNF"),
+            ("1-16", "1-16 UN"),
+            ("1-20", "1-20 UNEF"),
+        ] {
+            assert_eq!(canonical(text), expected, "{text}");
+        }
+        // Of a named series it must be.
+        for text in ["3-8 UNC", "1-12 UN8", "1-12 8-UN", "3-5", "1-14"] {
+            assert!(text.parse::<Thread>().is_err(), "{text}");
+        }
+        // No size and pitch has two rows.
+        for (at, row) in UnifiedThread::all().iter().enumerate() {
+            let others = UnifiedThread::all().iter().skip(at + 1);
+            #[allow(clippy::float_cmp)] // whole or half numbers
+            let mut alike = others.filter(|other| {
+                other.nominal_diameter == row.nominal_diameter
+                    && other.threads_per_inch == row.threads_per_inch
+            });
+            assert!(alike.next().is_none(), "{row:?}");
+        }
+    }
+
     #[test]
     fn reads_every_way_of_writing() {
         for (text, expected) in [

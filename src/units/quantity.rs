@@ -84,7 +84,8 @@ pub(crate) fn serialize_value_and_unit<S: Serializer>(
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
     let mut object = serializer.serialize_struct("Quantity", 2)?;
-    object.serialize_field("value", &value)?;
+    // Nothing has no sign: -0.0 reads back as 0.0.
+    object.serialize_field("value", &(value + 0.0))?;
     object.serialize_field("unit", unit)?;
     object.end()
 }

@@ -258,12 +258,12 @@ fn coatings_of_hard_bolts_are_found() {
 fn structural_bolts_of_the_hardest_grade_stay_bare() {
     let dipped = Finish::HotDipGalvanized;
     let mut joint = loaded();
-    joint.bolt.product = ScrewProduct::HexCapScrew;
+    joint.bolt.product = ScrewProduct::StructuralBolt;
     joint.bolt.thread = "5/8-11 UNC".parse().unwrap();
     joint.bolt.grade = BoltGrade::Astm(AstmGrade::F3125A490Type1);
     joint.bolt.finish = Some(dipped);
     joint.nut = Some(JointNut {
-        style: NutStyle::Hex,
+        style: NutStyle::HeavyHex,
         grade: None,
         finish: Some(dipped),
     });

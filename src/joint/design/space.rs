@@ -52,8 +52,8 @@ pub struct DesignSpace {
     /// such steel; where none is shown to, the strongest, which is turned down and says why.
     pub nuts: Vec<JointNut>,
     /// Styles of washer, the same under head and nut: under the head as many as the stack has, under
-    /// the nut too, and more where a length needs them. Their dimensions come from the tables; the metal stays
-    /// that of the washers they take the place of.
+    /// the nut too, and more where a length needs them. Their dimensions come from the tables; metal and hardness
+    /// stay those of the washers they take the place of (a style that comes in one hardness has that).
     pub washers: Vec<WasherStyle>,
     /// The holes of the plies.
     pub holes: HoleRule,

@@ -52,7 +52,7 @@ impl Report {
     ///
     /// # Errors
     ///
-    /// Those of [`LengthSearch`], and of the look-up of the nut.
+    /// Those of [`LengthSearch`], and of the look-up of the nut; [`Error::Mismatch`] if the verdict is that of another joint.
     ///
     /// ```
     /// # use shankline::joint::{Joint, Report, Sheet, TighteningOrder};
@@ -69,6 +69,7 @@ impl Report {
         sheet: &Sheet,
         units: UnitSystem,
     ) -> Result<Self, Error> {
+        verdict.must_be_of(joint)?;
         // A bolt of the caller's own is in no table.
         let screws = match joint.own.screw {
             Some(_) => None,
@@ -125,6 +126,7 @@ impl Report {
                 .collect(),
             sources: sources(joint, verdict, screws.as_ref(), units)?,
             cautions: verdict.cautions.iter().map(of_caution).collect(),
+            joint: Some(joint.clone()),
         })
     }
 }

@@ -9,6 +9,7 @@ use super::{
 };
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length, within};
 use crate::spread::{Spread, ordered, sane_spread};
+use crate::tables::washer_rules::WasherHardness;
 use crate::thread::Thread;
 use crate::units::{Length, SAME_LENGTH, degrees};
 
@@ -350,8 +351,12 @@ impl StackBuilder {
     /// Other washers under head and nut, as many as there are, of the same metal; more may be added where they
     /// might before, and under a nut.
     pub(in crate::joint) fn washers_of(mut self, other: &JointWasher) -> Self {
+        // A style that comes in one hardness has that.
+        let is_fixed = |style| WasherHardness::of(style).count() == 1;
+        let is_fixed = other.style.is_some_and(is_fixed);
         let in_place_of = |washer: &JointWasher| JointWasher {
             metal: washer.metal,
+            hardness: washer.hardness.filter(|_| !is_fixed),
             ..other.clone()
         };
         let parts = &mut self.parts;

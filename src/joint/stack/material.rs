@@ -129,7 +129,7 @@ pub struct OwnMaterial {
         schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub yield_strength: Option<Stress>,
-    /// Least tensile strength.
+    /// Least tensile strength; as every strength here at most 5 GPa.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -143,7 +143,7 @@ pub struct OwnMaterial {
         schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub tensile_strength: Option<Stress>,
-    /// Modulus of elasticity, for the stiffness of the joint.
+    /// Modulus of elasticity, from 0.1 GPa to 1000 GPa, for the stiffness of the joint.
     #[cfg_attr(
         feature = "serde",
         serde(

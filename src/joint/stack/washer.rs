@@ -12,7 +12,7 @@ use crate::units::Length;
 /// A washer of a [`Stack`](super::Stack): its thickness, and which it is.
 ///
 /// A thickness alone is enough to find a length. Pressure under head and nut asks for the style, which the
-/// tables know the diameters of, or for the diameters themselves; a bolt of ISO 898-1 asks how hard it is (ISO 898-3).
+/// tables know the diameters of, or for the diameters themselves; a bolt of ISO 898-1, or of a strength of your own, asks how hard it is (ISO 898-3).
 ///
 /// ```
 /// use shankline::joint::JointWasher;

@@ -23,7 +23,12 @@ mod plies;
 
 /// Collects what is said of a [`Joint`]. Made by [`Joint::builder`]; text or typed quantities alike ([`Given`]).
 ///
-/// Details such as [`material`](Self::material) speak of the ply added last. What is not said is taken for granted by
+/// Details such as [`material`](Self::material) speak of the ply added last. Each fact is said once: said again and not
+/// alike, [`build`](Self::build) refuses it, as only one of the two can be true, and the later one is as likely the slip.
+/// ([`environment`](Self::environment) says all that is in it, [`finish`](Self::finish) that of bolt and nut.) To change
+/// what a joint has, start from the joint ([`Joint::to_builder`]).
+///
+/// What is not said is taken for granted by
 /// the unit system of the thread: a stock product and grade, the plain nut or the lock nut that the surroundings ask
 /// for, its grade by the standard of the bolt, a washer on each side, holes of normal fit, a shear plane between every
 /// two plies, room temperature, a steady load, snug tight, length rules of fabrication, machine design with a factor of
@@ -85,6 +90,11 @@ pub struct JointBuilder {
     scope: Scope,
     set_aside: Vec<SetAside>,
     own: OwnParts,
+    /// What this builder was told, not the joint that it makes again; of the ply added last apart.
+    said: Vec<&'static str>,
+    said_of_ply: Vec<&'static str>,
+    /// Whether the last ply was added here.
+    ply_is_new: bool,
     error: Option<Error>,
 }
 
@@ -119,6 +129,7 @@ impl Joint {
     pub fn builder(thread: impl Given<Thread>) -> JointBuilder {
         let mut builder = JointBuilder::default();
         builder.thread = builder.keep(thread.given());
+        builder.said.push("the thread");
         builder
     }
 
@@ -180,6 +191,60 @@ impl JointBuilder {
         }
     }
 
+    /// Notes a fact, and refuses another value of one that was said before.
+    fn say<T: PartialEq>(
+        mut self,
+        what: &'static str,
+        slot: impl FnOnce(&mut Self) -> &mut T,
+        value: T,
+    ) -> Self {
+        let again = self.said.contains(&what);
+        let slot = slot(&mut self);
+        if again && *slot != value {
+            return self.twice(what);
+        }
+        *slot = value;
+        self.said.push(what);
+        self
+    }
+
+    /// The same of what may be text.
+    fn say_given<T: PartialEq>(
+        mut self,
+        what: &'static str,
+        slot: impl FnOnce(&mut Self) -> &mut Option<T>,
+        value: impl Given<T>,
+    ) -> Self {
+        match self.keep(value.given()) {
+            Some(value) => self.say(what, slot, Some(value)),
+            None => self,
+        }
+    }
+
+    /// The same of the ply added last.
+    fn say_of_ply<T: PartialEq>(
+        self,
+        what: &'static str,
+        slot: impl FnOnce(&mut JointPly) -> &mut Option<T>,
+        value: T,
+    ) -> Self {
+        self.of_ply(what, |builder, ply| {
+            let here = builder.ply_is_new || builder.said_of_ply.contains(&what);
+            let slot = slot(ply);
+            if here && slot.as_ref().is_some_and(|own| *own != value) {
+                builder.error.get_or_insert(said_twice(what));
+                return;
+            }
+            *slot = Some(value);
+            builder.said_of_ply.push(what);
+        })
+    }
+
+    fn twice(mut self, what: &str) -> Self {
+        self.error.get_or_insert(said_twice(what));
+        self
+    }
+
     /// The ply added last, for the details of it.
     fn of_ply(mut self, what: &str, set: impl FnOnce(&mut Self, &mut JointPly)) -> Self {
         if self.stack.has_tapped_part() {
@@ -198,16 +263,15 @@ impl JointBuilder {
     }
 
     fn length_of_ply(
-        self,
-        what: &str,
+        mut self,
+        what: &'static str,
         length: impl Given<Length>,
-        set: impl FnOnce(&mut JointPly, Length),
+        slot: impl FnOnce(&mut JointPly) -> &mut Option<Length>,
     ) -> Self {
-        self.of_ply(what, |builder, ply| {
-            if let Some(length) = builder.keep(length.given()) {
-                set(ply, length);
-            }
-        })
+        match self.keep(length.given()) {
+            Some(length) => self.say_of_ply(what, slot, length),
+            None => self,
+        }
     }
 
     /// What a drawing would call it.
@@ -216,9 +280,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// assert!(Joint::builder("M8").title("swing hanger (invented)").ply("a", "5 mm").build().is_ok());
     /// ```
-    pub fn title(mut self, title: impl Into<String>) -> Self {
-        self.title = title.into();
-        self
+    pub fn title(self, title: impl Into<String>) -> Self {
+        self.say("the title", |own| &mut own.title, title.into())
     }
 
     /// Another thread.
@@ -226,15 +289,13 @@ impl JointBuilder {
     /// ```
     /// # use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let joint = Joint::builder("M8").thread("M10").ply("a", "5 mm").build()?;
-    /// assert_eq!(joint.bolt.thread.to_string(), "M10");
+    /// let joint = Joint::builder("M8").ply("a", "5 mm").build()?;
+    /// assert_eq!(joint.to_builder().thread("M10").build()?.bolt.thread.to_string(), "M10");
     /// # Ok(())
     /// # }
     /// ```
-    pub fn thread(mut self, thread: impl Given<Thread>) -> Self {
-        let thread = thread.given();
-        self.thread = self.keep(thread);
-        self
+    pub fn thread(self, thread: impl Given<Thread>) -> Self {
+        self.say_given("the thread", |own| &mut own.thread, thread)
     }
 
     /// The product standard of the bolt.
@@ -244,10 +305,8 @@ impl JointBuilder {
     /// let screw = Joint::builder("M8").product("ISO 4017");
     /// let typed = Joint::builder("M8").product(ScrewProduct::Iso4017);
     /// ```
-    pub fn product(mut self, product: impl Given<ScrewProduct>) -> Self {
-        let product = product.given();
-        self.product = self.keep(product);
-        self
+    pub fn product(self, product: impl Given<ScrewProduct>) -> Self {
+        self.say_given("the product of the bolt", |own| &mut own.product, product)
     }
 
     /// The grade of the bolt: `"8.8"`, `"SAE J429 grade 8"`.
@@ -258,10 +317,8 @@ impl JointBuilder {
     /// let unread = Joint::builder("M8").grade("best").ply("a", "5 mm").build();
     /// assert!(unread.is_err());
     /// ```
-    pub fn grade(mut self, grade: impl Given<BoltGrade>) -> Self {
-        let grade = grade.given();
-        self.grade = self.keep(grade);
-        self
+    pub fn grade(self, grade: impl Given<BoltGrade>) -> Self {
+        self.say_given("the grade of the bolt", |own| &mut own.grade, grade)
     }
 
     /// The nominal length of the bolt; where it is not said, it is searched for.
@@ -270,10 +327,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let bolt = Joint::builder("M8").length("40 mm");
     /// ```
-    pub fn length(mut self, length: impl Given<Length>) -> Self {
-        let length = length.given();
-        self.length = self.keep(length);
-        self
+    pub fn length(self, length: impl Given<Length>) -> Self {
+        self.say_given("the length of the bolt", |own| &mut own.length, length)
     }
 
     /// The coating of bolt and nut.
@@ -282,7 +337,7 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let outdoors = Joint::builder("M8").finish(Finish::HotDipGalvanized);
     /// ```
-    pub const fn finish(self, finish: Finish) -> Self {
+    pub fn finish(self, finish: Finish) -> Self {
         self.bolt_finish(finish).nut_finish(finish)
     }
 
@@ -292,9 +347,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let plated = Joint::builder("M8").bolt_finish(Finish::ZincPlated { baked: false });
     /// ```
-    pub const fn bolt_finish(mut self, finish: Finish) -> Self {
-        self.bolt_finish = Some(finish);
-        self
+    pub fn bolt_finish(self, finish: Finish) -> Self {
+        self.say(
+            "the coating of the bolt",
+            |own| &mut own.bolt_finish,
+            Some(finish),
+        )
     }
 
     /// The coating of the nut.
@@ -303,9 +361,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let plated = Joint::builder("M8").nut_finish(Finish::ZincPlated { baked: false });
     /// ```
-    pub const fn nut_finish(mut self, finish: Finish) -> Self {
-        self.nut_finish = Some(finish);
-        self
+    pub fn nut_finish(self, finish: Finish) -> Self {
+        self.say(
+            "the coating of the nut",
+            |own| &mut own.nut_finish,
+            Some(finish),
+        )
     }
 
     /// The style of the nut.
@@ -314,10 +375,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let locked = Joint::builder("M8").nut("ISO 7042");
     /// ```
-    pub fn nut(mut self, style: impl Given<NutStyle>) -> Self {
-        let style = style.given();
-        self.nut = self.keep(style);
-        self
+    pub fn nut(self, style: impl Given<NutStyle>) -> Self {
+        self.say_given("the nut", |own| &mut own.nut, style)
     }
 
     /// The grade of the nut.
@@ -326,10 +385,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let heavy = Joint::builder("3/4-10 UNC").nut(NutStyle::HeavyHex).nut_grade("ASTM A563 DH");
     /// ```
-    pub fn nut_grade(mut self, grade: impl Given<NutGrade>) -> Self {
-        let grade = grade.given();
-        self.nut_grade = self.keep(grade);
-        self
+    pub fn nut_grade(self, grade: impl Given<NutGrade>) -> Self {
+        self.say_given("the grade of the nut", |own| &mut own.nut_grade, grade)
     }
 
     /// One washer of a style under the head and one under the nut, in place of any others.
@@ -339,10 +396,10 @@ impl JointBuilder {
     /// let hard = Joint::builder("M8").washers(WasherStyle::Iso7090);
     /// ```
     pub fn washers(mut self, style: impl Given<WasherStyle>) -> Self {
-        if let Some(style) = self.keep(style.given()) {
-            self.washers = Washers::Style(style);
+        match self.keep(style.given()) {
+            Some(style) => self.say("the washers", |own| &mut own.washers, Washers::Style(style)),
+            None => self,
         }
-        self
     }
 
     /// No washers, but those that [`stack`](Self::stack) adds after this.
@@ -355,10 +412,10 @@ impl JointBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn no_washers(mut self) -> Self {
-        self.washers = Washers::OfStack;
-        self.stack = self.stack.without_washers();
-        self
+    pub fn no_washers(self) -> Self {
+        let mut told = self.say("the washers", |own| &mut own.washers, Washers::OfStack);
+        told.stack = told.stack.without_washers();
+        told
     }
 
     /// A bolt of the caller's own: the best of its lengths, unless [`length`](Self::length) names one of them.
@@ -371,10 +428,17 @@ impl JointBuilder {
     /// }));
     /// let joint = Joint::builder("M12").own_bolt(drawer);
     /// ```
-    pub fn own_bolt(mut self, bolt: OwnScrew) -> Self {
-        self.product = Some(ScrewProduct::Own);
-        self.own.screw = Some(bolt);
-        self
+    pub fn own_bolt(self, bolt: OwnScrew) -> Self {
+        self.say(
+            "the product of the bolt",
+            |own| &mut own.product,
+            Some(ScrewProduct::Own),
+        )
+        .say(
+            "the bolt of one's own",
+            |own| &mut own.own.screw,
+            Some(bolt),
+        )
     }
 
     /// The strength of a bolt of the caller's own.
@@ -384,10 +448,17 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let joint = Joint::builder("M12").own_strength(OwnStrength::new("shop steel (invented)", megapascals(900.0)));
     /// ```
-    pub fn own_strength(mut self, strength: OwnStrength) -> Self {
-        self.grade = Some(BoltGrade::Stated);
-        self.own.strength = Some(strength);
-        self
+    pub fn own_strength(self, strength: OwnStrength) -> Self {
+        self.say(
+            "the grade of the bolt",
+            |own| &mut own.grade,
+            Some(BoltGrade::Stated),
+        )
+        .say(
+            "the strength of one's own",
+            |own| &mut own.own.strength,
+            Some(strength),
+        )
     }
 
     /// A nut of the caller's own.
@@ -399,8 +470,13 @@ impl JointBuilder {
     /// let nut = OwnNut::new("turned nut (invented)", Spread::exact(millimetres(16.0)), Locking::None);
     /// let joint = Joint::builder("M12").own_nut(nut);
     /// ```
-    pub fn own_nut(mut self, nut: OwnNut) -> Self {
-        self.own.nut = Some(nut);
-        self
+    pub fn own_nut(self, nut: OwnNut) -> Self {
+        self.say("the nut of one's own", |own| &mut own.own.nut, Some(nut))
     }
+}
+
+fn said_twice(what: &str) -> Error {
+    Error::Mismatch(format!(
+        "said twice, and not alike: {what}; say it once, or change it in a builder of the joint"
+    ))
 }

@@ -5,7 +5,7 @@ use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
 use super::own::fits_seat;
-use super::{CountersunkHead, Joint, OwnNut, TorqueTightening};
+use super::{CountersunkHead, Joint, OwnNut, TorqueTightening, contradictions};
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{
@@ -157,7 +157,7 @@ impl<'a> Case<'a> {
             torque.validate()?;
         }
         for aside in &joint.set_aside {
-            if aside.reason.trim().is_empty() {
+            if !aside.reason.chars().any(char::is_alphanumeric) {
                 let mode = aside.mode;
                 return Err(Error::Mismatch(format!(
                     "{mode} is set aside without a reason"
@@ -168,12 +168,14 @@ impl<'a> Case<'a> {
         joint.own_in_place()?;
         let closing = closing(joint)?;
         fitting(joint)?;
+        contradictions::blasted(joint)?;
         let candidate = match known {
             Some(candidate) => *candidate,
             None => candidate(joint, &closing, out)?,
         };
         let diameter = thread.nominal_diameter();
         let strength = joint.bolt_strength(candidate.screw.nominal)?;
+        contradictions::made(joint, &strength)?;
         let environment = &joint.environment;
         let hot = (!environment.is_at_room_temperature()).then(|| {
             strength
@@ -262,6 +264,21 @@ impl<'a> Case<'a> {
         let usual = stack.washers_under_nut().map(|(washer, _)| washer);
         let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
         stack.other_washers_under_nut().first().or(usual)
+    }
+
+    /// Every washer under the head or the nut, each kind once.
+    pub(super) fn washers_at(&self, place: Place) -> impl Iterator<Item = &'a JointWasher> {
+        let stack = &self.joint.stack;
+        let (own, usual) = if place == Place::Head {
+            let added = stack.washer_to_add_under_head();
+            let added = added.filter(|_| self.candidate.washers_added_under_head > 0);
+            (stack.washers_under_head(), added)
+        } else {
+            let usual = stack.washers_under_nut().map(|(washer, _)| washer);
+            let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
+            (stack.other_washers_under_nut(), usual)
+        };
+        own.iter().chain(usual)
     }
 
     /// The nut, if there is one.

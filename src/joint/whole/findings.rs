@@ -290,6 +290,12 @@ pub enum Finding {
         /// The hardest class of ISO 898-3 that is too soft.
         class: &'static str,
     },
+    /// To know: ISO 898-3 has washers as soft as this may be with the class of the bolt only where the design is verified.
+    /// No preload is counted on that it would have to bear.
+    WasherToVerify {
+        /// Under the head or the nut.
+        place: Place,
+    },
     /// To know: the bolt is weaker at the heat of the joint; what is checked has it in it.
     WeakerWhenHot {
         /// Strength that is left.
@@ -389,7 +395,8 @@ impl Finding {
             },
             Self::WasherWanted { .. }
             | Self::WasherTooSoft { .. }
-            | Self::OwnWasherTooSoft { .. } => Mode::Washers,
+            | Self::OwnWasherTooSoft { .. }
+            | Self::WasherToVerify { .. } => Mode::Washers,
             Self::PretensionWanted => Mode::Preload,
             Self::Galvanic { .. } => Mode::Corrosion,
             Self::Hydrogen(_) => Mode::Coating,
@@ -442,6 +449,7 @@ impl Finding {
             Self::GapUnderPreload { .. }
             | Self::Fit(_)
             | Self::Galling(_)
+            | Self::WasherToVerify { .. }
             | Self::WeakerWhenHot { .. }
             | Self::PlaneInThread { .. }
             | Self::AddWashers { .. }
@@ -599,6 +607,10 @@ impl Finding {
             } => format!(
                 "{place}: a washer of {hardness:.0} HV is too soft for the class of the bolt, as all of {class} are \
                  [ISO 898-3]"
+            ),
+            Self::WasherToVerify { place } => format!(
+                "{place}: a washer that may be so soft goes with the class of the bolt only where the design is \
+                 verified: order it harder before any preload is counted on [ISO 898-3 table 1]"
             ),
             Self::WeakerWhenHot { ratio } => format!(
                 "at its highest temperature the bolt has {:.0} % of its strength, and is checked with that",

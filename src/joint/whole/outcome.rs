@@ -132,6 +132,9 @@ pub enum Need {
     WasherHardness,
     /// That a washer is hardened, where a code demands it: another washer, or its hardness.
     HardenedWasher,
+    /// A harder washer, or a design that somebody has verified: ISO 898-3 has this one with the class of the bolt only
+    /// then. Of a verified design the [mode is set aside](super::SetAside), with what verifies it.
+    VerifiedWasher,
     /// Whether plies that bend add to the load along the axis.
     Prying,
     /// How the bolt is tightened.
@@ -247,6 +250,7 @@ impl Need {
             Self::NutProof => "proof of the nut",
             Self::WasherHardness => "washer hardness",
             Self::HardenedWasher => "hardened washer",
+            Self::VerifiedWasher => "harder washer",
             Self::Prying => "prying",
             Self::Tightening => "tightening",
             Self::ControlledPreload => "controlled preload",
@@ -308,6 +312,10 @@ impl fmt::Display for Need {
             Self::WasherHardness => "how hard the washer is is not stated, and some are too soft for the bolt",
             Self::HardenedWasher => {
                 "the code demands a hardened washer: neither its style nor a stated hardness says that it is one"
+            }
+            Self::VerifiedWasher => {
+                "a washer so soft goes with the class of the bolt only where the design is verified [ISO 898-3 table 1]: \
+                 take a harder one, or set this aside with what verifies it"
             }
             Self::Prying => "nobody says whether plies that bend add to the load along the axis",
             Self::Tightening => "nobody says how the bolt is tightened",

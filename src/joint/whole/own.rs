@@ -75,7 +75,7 @@ impl OwnParts {
 pub struct OwnStrength {
     /// What the certificate calls it.
     pub name: String,
-    /// Least tensile strength.
+    /// Least tensile strength; as every strength here at most 5 GPa.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Stress>"))]
     pub tensile_strength: Stress,
@@ -121,7 +121,7 @@ pub struct OwnStrength {
         schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub endurance: Option<Stress>,
-    /// Modulus of elasticity.
+    /// Modulus of elasticity, from 1 GPa to 1000 GPa.
     #[cfg_attr(
         feature = "serde",
         serde(

@@ -275,7 +275,8 @@ impl Sheet {
     ///
     /// # Errors
     ///
-    /// Those of [`CutPlan::new`] and of the look-up of the nut.
+    /// Those of [`CutPlan::new`] and of the look-up of the nut; [`Error::Mismatch`] if the verdict is that of another
+    /// joint.
     ///
     /// ```
     /// # use shankline::joint::{Joint, Sheet, Verdict};
@@ -284,6 +285,7 @@ impl Sheet {
     /// }
     /// ```
     pub fn new(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
+        verdict.must_be_of(joint)?;
         let thread = joint.bolt.thread;
         let candidate = &verdict.candidate;
         let locking = locking(joint);

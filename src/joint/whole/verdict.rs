@@ -1,11 +1,12 @@
 //! The verdict: one word, what it rests on, and an account of every mode.
 
-use alloc::{vec, vec::Vec};
+use alloc::{format, vec, vec::Vec};
 use core::fmt;
 
 use super::outcome::{MODES, Outcomes};
 use super::{Finding, Granted, Joint, JointPreload, Missing, Need, NotConcerned, Scope, SetAside};
 use crate::caution::Caution;
+use crate::error::Error;
 use crate::joint::{Candidate, NutOption};
 use crate::material::{BoltLoads, BoltStrength};
 use crate::strength::check::{Check, Mode, Place};
@@ -211,6 +212,23 @@ impl Verdict {
     #[must_use]
     pub fn holds(&self) -> bool {
         self.word() == Word::Holds
+    }
+
+    /// Refuses a joint that gets another verdict: what is written of the two together would be true of neither. Cautions
+    /// do not count, as a verdict of a design has fewer.
+    pub(in crate::joint) fn must_be_of(&self, joint: &Joint) -> Result<(), Error> {
+        let cautions = self.cautions.clone();
+        let own = Self {
+            cautions,
+            ..joint.check()?
+        };
+        if own == *self {
+            return Ok(());
+        }
+        let title = &joint.title;
+        Err(Error::Mismatch(format!(
+            "the verdict is not that of the joint \"{title}\": check it again"
+        )))
     }
 
     /// What became of a mode.

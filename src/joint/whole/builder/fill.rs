@@ -587,6 +587,9 @@ pub(super) fn builder_of(joint: &Joint) -> JointBuilder {
             }
             own
         },
+        said: Vec::new(),
+        said_of_ply: Vec::new(),
+        ply_is_new: false,
         error: None,
     }
 }

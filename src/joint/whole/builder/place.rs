@@ -2,7 +2,7 @@
 
 use alloc::string::String;
 
-use super::{JointBuilder, Surroundings};
+use super::JointBuilder;
 use crate::joint::whole::{
     JointMethods, Pattern, Prying, Repeats, Scope, SetAside, Tightening, TorqueTightening,
 };
@@ -19,9 +19,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let splice = Joint::builder("M20").rows(3, 2);
     /// ```
-    pub const fn rows(mut self, along: usize, across: usize) -> Self {
-        self.pattern = Some(Pattern::Rows { along, across });
-        self
+    pub fn rows(self, along: usize, across: usize) -> Self {
+        self.pattern(Pattern::Rows { along, across })
     }
 
     /// How such bolts stand.
@@ -31,9 +30,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let alone = Joint::builder("M20").pattern(Pattern::Single);
     /// ```
-    pub const fn pattern(mut self, pattern: Pattern) -> Self {
-        self.pattern = Some(pattern);
-        self
+    pub fn pattern(self, pattern: Pattern) -> Self {
+        self.say("the pattern", |own| &mut own.pattern, Some(pattern))
     }
 
     /// The load of one bolt across its axis.
@@ -43,10 +41,10 @@ impl JointBuilder {
     /// let sheared = Joint::builder("M8").across("2 kN");
     /// ```
     pub fn across(mut self, load: impl Given<Force>) -> Self {
-        if let Some(load) = self.keep(load.given()) {
-            self.across = load;
+        match self.keep(load.given()) {
+            Some(load) => self.say("the load across", |own| &mut own.across, load),
+            None => self,
         }
-        self
     }
 
     /// The load of one bolt along its axis, pulling.
@@ -57,10 +55,10 @@ impl JointBuilder {
     /// let pulled = Joint::builder("M8").along("2 kN").prying(Prying::None);
     /// ```
     pub fn along(mut self, load: impl Given<Force>) -> Self {
-        if let Some(load) = self.keep(load.given()) {
-            self.along = load;
+        match self.keep(load.given()) {
+            Some(load) => self.say("the load along", |own| &mut own.along, load),
+            None => self,
         }
-        self
     }
 
     /// Whether plies that bend add to the load along the axis.
@@ -70,9 +68,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let stiff = Joint::builder("M8").along("2 kN").prying(Prying::None);
     /// ```
-    pub const fn prying(mut self, prying: Prying) -> Self {
-        self.prying = Some(prying);
-        self
+    pub fn prying(self, prying: Prying) -> Self {
+        self.say("the prying", |own| &mut own.prying, Some(prying))
     }
 
     /// Between what the load goes.
@@ -82,9 +79,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let steady = Joint::builder("M8").repeats(Repeats::Never);
     /// ```
-    pub const fn repeats(mut self, repeats: Repeats) -> Self {
-        self.repeats = Some(repeats);
-        self
+    pub fn repeats(self, repeats: Repeats) -> Self {
+        self.say(
+            "how the load repeats",
+            |own| &mut own.repeats,
+            Some(repeats),
+        )
     }
 
     /// What shock multiplies the loads by.
@@ -93,9 +93,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let swing = Joint::builder("M8").across("2 kN").shock_factor(2.0);
     /// ```
-    pub const fn shock_factor(mut self, factor: f64) -> Self {
-        self.shock_factor = Some(factor);
-        self
+    pub fn shock_factor(self, factor: f64) -> Self {
+        self.say(
+            "the shock factor",
+            |own| &mut own.shock_factor,
+            Some(factor),
+        )
     }
 
     /// The load factor of the code, for methods that want factored loads; 1 if it is in the loads already.
@@ -104,9 +107,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let factored = Joint::builder("M8").across("2 kN").load_factor(1.0);
     /// ```
-    pub const fn load_factor(mut self, factor: f64) -> Self {
-        self.load_factor = Some(factor);
-        self
+    pub fn load_factor(self, factor: f64) -> Self {
+        self.say("the load factor", |own| &mut own.load_factor, Some(factor))
     }
 
     /// The whole of what it lives through.
@@ -116,16 +118,17 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let indoors = Joint::builder("M8").environment(Environment::workshop());
     /// ```
-    pub const fn environment(mut self, environment: Environment) -> Self {
-        self.temperatures = Some((environment.coldest, environment.hottest));
-        self.exposure = Some(environment.exposure);
-        self.surroundings = Surroundings {
-            vibration: Some(environment.vibration),
-            rotates: Some(environment.rotates),
-            dangerous_if_lost: Some(environment.dangerous_if_lost),
-            refits: Some(environment.refits),
-        };
-        self
+    pub fn environment(self, environment: Environment) -> Self {
+        self.say(
+            "its temperatures",
+            |own| &mut own.temperatures,
+            Some((environment.coldest, environment.hottest)),
+        )
+        .exposure(environment.exposure)
+        .vibration(environment.vibration)
+        .rotates(environment.rotates)
+        .dangerous_if_lost(environment.dangerous_if_lost)
+        .refits(environment.refits)
     }
 
     /// Its lowest and highest temperature.
@@ -140,8 +143,10 @@ impl JointBuilder {
         hottest: impl Given<ThermodynamicTemperature>,
     ) -> Self {
         let (coldest, hottest) = (self.keep(coldest.given()), self.keep(hottest.given()));
-        self.temperatures = coldest.zip(hottest);
-        self
+        match coldest.zip(hottest) {
+            Some(both) => self.say("its temperatures", |own| &mut own.temperatures, Some(both)),
+            None => self,
+        }
     }
 
     /// Whether it is in the dry or in the weather.
@@ -151,9 +156,8 @@ impl JointBuilder {
     /// # use shankline::tables::galvanic::Exposure;
     /// let outdoors = Joint::builder("M8").exposure(Exposure::Harsh);
     /// ```
-    pub const fn exposure(mut self, exposure: Exposure) -> Self {
-        self.exposure = Some(exposure);
-        self
+    pub fn exposure(self, exposure: Exposure) -> Self {
+        self.say("the exposure", |own| &mut own.exposure, Some(exposure))
     }
 
     /// Whether it is shaken.
@@ -166,9 +170,12 @@ impl JointBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub const fn vibration(mut self, vibration: bool) -> Self {
-        self.surroundings.vibration = Some(vibration);
-        self
+    pub fn vibration(self, vibration: bool) -> Self {
+        self.say(
+            "whether it is shaken",
+            |own| &mut own.surroundings.vibration,
+            Some(vibration),
+        )
     }
 
     /// Whether something turns on the bolt.
@@ -177,9 +184,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let pivot = Joint::builder("M8").rotates(true);
     /// ```
-    pub const fn rotates(mut self, rotates: bool) -> Self {
-        self.surroundings.rotates = Some(rotates);
-        self
+    pub fn rotates(self, rotates: bool) -> Self {
+        self.say(
+            "whether something turns on it",
+            |own| &mut own.surroundings.rotates,
+            Some(rotates),
+        )
     }
 
     /// Whether its loss endangers anybody.
@@ -188,9 +198,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let swing = Joint::builder("M8").dangerous_if_lost(true);
     /// ```
-    pub const fn dangerous_if_lost(mut self, dangerous: bool) -> Self {
-        self.surroundings.dangerous_if_lost = Some(dangerous);
-        self
+    pub fn dangerous_if_lost(self, dangerous: bool) -> Self {
+        self.say(
+            "whether its loss endangers anybody",
+            |own| &mut own.surroundings.dangerous_if_lost,
+            Some(dangerous),
+        )
     }
 
     /// How often it is taken apart and put together again.
@@ -199,9 +212,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let cover = Joint::builder("M8").refits(3);
     /// ```
-    pub const fn refits(mut self, refits: usize) -> Self {
-        self.surroundings.refits = Some(refits);
-        self
+    pub fn refits(self, refits: usize) -> Self {
+        self.say(
+            "how often it is taken apart",
+            |own| &mut own.surroundings.refits,
+            Some(refits),
+        )
     }
 
     /// Tightened with an ordinary wrench: nothing counts on preload.
@@ -210,9 +226,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let snug = Joint::builder("M8").snug();
     /// ```
-    pub const fn snug(mut self) -> Self {
-        self.tightening = Some(Tightening::Snug);
-        self
+    pub fn snug(self) -> Self {
+        self.tightening(Tightening::Snug)
     }
 
     /// Tightened with a torque wrench: the nut factor of thread and finish, and what preload is aimed at.
@@ -224,11 +239,10 @@ impl JointBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub const fn torque(mut self, nut_factor: NutFactor, target: PreloadTarget) -> Self {
-        self.tightening = Some(Tightening::Torque(TorqueTightening::new(
+    pub fn torque(self, nut_factor: NutFactor, target: PreloadTarget) -> Self {
+        self.tightening(Tightening::Torque(TorqueTightening::new(
             nut_factor, target,
-        )));
-        self
+        )))
     }
 
     /// How it is tightened, in full.
@@ -238,9 +252,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let snug = Joint::builder("M8").tightening(Tightening::Snug);
     /// ```
-    pub const fn tightening(mut self, tightening: Tightening) -> Self {
-        self.tightening = Some(tightening);
-        self
+    pub fn tightening(self, tightening: Tightening) -> Self {
+        self.say(
+            "the tightening",
+            |own| &mut own.tightening,
+            Some(tightening),
+        )
     }
 
     /// The rules for its length.
@@ -250,9 +267,12 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let structural = Joint::builder("M20").rules(RuleSet::En1090.rules(UnitSystem::Si));
     /// ```
-    pub const fn rules(mut self, rules: LengthRules) -> Self {
-        self.rules = Some(rules);
-        self
+    pub fn rules(self, rules: LengthRules) -> Self {
+        self.say(
+            "the rules for the length",
+            |own| &mut own.rules,
+            Some(rules),
+        )
     }
 
     /// The methods of the check.
@@ -262,9 +282,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let structural = Joint::builder("M20").methods(JointMethods::en_1993());
     /// ```
-    pub const fn methods(mut self, methods: JointMethods) -> Self {
-        self.methods = Some(methods);
-        self
+    pub fn methods(self, methods: JointMethods) -> Self {
+        self.say("the methods", |own| &mut own.methods, Some(methods))
     }
 
     /// Machine design with this factor.
@@ -273,7 +292,7 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let safer = Joint::builder("M8").design_factor(3.0);
     /// ```
-    pub const fn design_factor(self, factor: f64) -> Self {
+    pub fn design_factor(self, factor: f64) -> Self {
         self.methods(JointMethods::machine_design(factor))
     }
 
@@ -284,9 +303,8 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let bolt = Joint::builder("M8").scope(Scope::Bolt);
     /// ```
-    pub const fn scope(mut self, scope: Scope) -> Self {
-        self.scope = scope;
-        self
+    pub fn scope(self, scope: Scope) -> Self {
+        self.say("the scope", |own| &mut own.scope, scope)
     }
 
     /// A mode that need not be decided here, and why.

@@ -24,6 +24,7 @@ impl JointBuilder {
     pub fn ply(mut self, name: impl Into<String>, thickness: impl Given<Spread<Length>>) -> Self {
         if let Some(thickness) = self.keep(thickness.given()) {
             self.stack = self.stack.ply(name, thickness);
+            self.new_ply();
         }
         self
     }
@@ -39,7 +40,28 @@ impl JointBuilder {
     #[allow(clippy::should_implement_trait)] // as on a stack
     pub fn add(mut self, ply: JointPly) -> Self {
         self.stack = self.stack.add(ply);
+        self.new_ply();
         self
+    }
+
+    fn say_of_stack(
+        mut self,
+        what: &'static str,
+        change: impl FnOnce(StackBuilder) -> StackBuilder,
+    ) -> Self {
+        let changed = change(self.stack.clone());
+        if self.said.contains(&what) && changed != self.stack {
+            return self.twice(what);
+        }
+        self.stack = changed;
+        self.said.push(what);
+        self
+    }
+
+    /// What is said next speaks of a ply that was added here.
+    fn new_ply(&mut self) {
+        self.said_of_ply.clear();
+        self.ply_is_new = true;
     }
 
     /// Anything else of the stack: gaps, sleeves, recesses, washers of other kinds.
@@ -57,7 +79,11 @@ impl JointBuilder {
     /// # }
     /// ```
     pub fn stack(mut self, change: impl FnOnce(StackBuilder) -> StackBuilder) -> Self {
+        let before = self.stack.plies().len();
         self.stack = change(self.stack);
+        if self.stack.plies().len() > before {
+            self.new_ply();
+        }
         self
     }
 
@@ -73,9 +99,8 @@ impl JointBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn tapped(mut self, part: TappedPart) -> Self {
-        self.stack = self.stack.tapped(part);
-        self
+    pub fn tapped(self, part: TappedPart) -> Self {
+        self.say_of_stack("the tapped part", |stack| stack.tapped(part))
     }
 
     /// The material of the ply added last: by name, or [one's own](crate::joint::OwnMaterial).
@@ -85,7 +110,7 @@ impl JointBuilder {
     /// let bracket = Joint::builder("M8").ply("bracket", "6 mm").material("S235 steel");
     /// ```
     pub fn material(self, material: impl Into<JointMaterial>) -> Self {
-        self.of_ply("a material", |_, ply| ply.material = Some(material.into()))
+        self.say_of_ply("a material", |ply| &mut ply.material, material.into())
     }
 
     /// The timber of the ply added last, by name or [one's own](crate::joint::OwnTimber), and the angle from the load to its grain.
@@ -94,11 +119,17 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let post = Joint::builder("M12").ply("post", "60 mm").timber("C24", "0 deg");
     /// ```
-    pub fn timber(self, timber: impl Into<JointTimber>, grain_angle: impl Given<Angle>) -> Self {
-        self.of_ply("a timber", |builder, ply| {
-            ply.timber = Some(timber.into());
-            ply.grain_angle = builder.keep(grain_angle.given());
-        })
+    pub fn timber(
+        mut self,
+        timber: impl Into<JointTimber>,
+        grain_angle: impl Given<Angle>,
+    ) -> Self {
+        match self.keep(grain_angle.given()) {
+            Some(angle) => self
+                .say_of_ply("a timber", |ply| &mut ply.timber, timber.into())
+                .say_of_ply("an angle to the grain", |ply| &mut ply.grain_angle, angle),
+            None => self,
+        }
     }
 
     /// What the surface of the ply added last is made of, for corrosion.
@@ -109,7 +140,7 @@ impl JointBuilder {
     /// let rail = Joint::builder("M8").ply("rail", "6 mm").metal(Metal::Zinc);
     /// ```
     pub fn metal(self, metal: Metal) -> Self {
-        self.of_ply("a metal", |_, ply| ply.metal = Some(metal))
+        self.say_of_ply("a metal", |ply| &mut ply.metal, metal)
     }
 
     /// The diameter of the hole in the ply added last.
@@ -119,7 +150,7 @@ impl JointBuilder {
     /// let bracket = Joint::builder("M8").ply("bracket", "6 mm").hole("9 mm");
     /// ```
     pub fn hole(self, diameter: impl Given<Length>) -> Self {
-        self.length_of_ply("a hole", diameter, |ply, hole| ply.hole = Some(hole))
+        self.length_of_ply("a hole", diameter, |ply| &mut ply.hole)
     }
 
     /// A slot in the ply added last.
@@ -130,17 +161,21 @@ impl JointBuilder {
     /// let slotted = Joint::builder("M8").ply("bracket", "6 mm").slot("9 mm", "20 mm", SlotDirection::Across);
     /// ```
     pub fn slot(
-        self,
+        mut self,
         width: impl Given<Length>,
         length: impl Given<Length>,
         direction: SlotDirection,
     ) -> Self {
-        self.of_ply("a slot", |builder, ply| {
-            let (width, length) = (builder.keep(width.given()), builder.keep(length.given()));
-            if let (Some(width), Some(length)) = (width, length) {
-                *ply = ply.clone().slot(width, length, direction);
-            }
-        })
+        let (width, length) = (self.keep(width.given()), self.keep(length.given()));
+        let Some((width, length)) = width.zip(length) else {
+            return self;
+        };
+        let slotted = JointPly::new("", Spread::exact(width)).slot(width, length, direction);
+        let Some(slot) = slotted.slot else {
+            return self;
+        };
+        self.say_of_ply("a hole", |ply| &mut ply.hole, width)
+            .say_of_ply("a slot", |ply| &mut ply.slot, slot)
     }
 
     /// The holes of all plies of which none is said: drilled to a fit for the thread. Where a joint is made again, those
@@ -151,9 +186,8 @@ impl JointBuilder {
     /// # use shankline::tables::holes::HoleFit;
     /// let close = Joint::builder("M8").holes(HoleFit::Close);
     /// ```
-    pub const fn holes(mut self, fit: HoleFit) -> Self {
-        self.fit = Some(fit);
-        self
+    pub fn holes(self, fit: HoleFit) -> Self {
+        self.say("the fit of the holes", |own| &mut own.fit, Some(fit))
     }
 
     /// From the centre of the hole to the end of the ply added last, along the load.
@@ -163,9 +197,7 @@ impl JointBuilder {
     /// let bracket = Joint::builder("M8").ply("bracket", "6 mm").end_distance("20 mm");
     /// ```
     pub fn end_distance(self, distance: impl Given<Length>) -> Self {
-        self.length_of_ply("an end distance", distance, |ply, length| {
-            ply.end_distance = Some(length);
-        })
+        self.length_of_ply("an end distance", distance, |ply| &mut ply.end_distance)
     }
 
     /// From the centre of the hole to the side of the ply added last, across the load.
@@ -175,9 +207,7 @@ impl JointBuilder {
     /// let bracket = Joint::builder("M8").ply("bracket", "6 mm").edge_distance("15 mm");
     /// ```
     pub fn edge_distance(self, distance: impl Given<Length>) -> Self {
-        self.length_of_ply("an edge distance", distance, |ply, length| {
-            ply.edge_distance = Some(length);
-        })
+        self.length_of_ply("an edge distance", distance, |ply| &mut ply.edge_distance)
     }
 
     /// From hole to hole along the load, in the ply added last.
@@ -187,7 +217,7 @@ impl JointBuilder {
     /// let splice = Joint::builder("M8").ply("plate", "6 mm").pitch("30 mm");
     /// ```
     pub fn pitch(self, pitch: impl Given<Length>) -> Self {
-        self.length_of_ply("a pitch", pitch, |ply, length| ply.pitch = Some(length))
+        self.length_of_ply("a pitch", pitch, |ply| &mut ply.pitch)
     }
 
     /// From hole to hole across the load, in the ply added last.
@@ -197,7 +227,7 @@ impl JointBuilder {
     /// let splice = Joint::builder("M8").ply("plate", "6 mm").gauge("30 mm");
     /// ```
     pub fn gauge(self, gauge: impl Given<Length>) -> Self {
-        self.length_of_ply("a gauge", gauge, |ply, length| ply.gauge = Some(length))
+        self.length_of_ply("a gauge", gauge, |ply| &mut ply.gauge)
     }
 
     /// The width of the ply added last that the load of one bolt comes through.
@@ -207,7 +237,7 @@ impl JointBuilder {
     /// let bracket = Joint::builder("M8").ply("bracket", "6 mm").width("40 mm");
     /// ```
     pub fn width(self, width: impl Given<Length>) -> Self {
-        self.length_of_ply("a width", width, |ply, length| ply.width = Some(length))
+        self.length_of_ply("a width", width, |ply| &mut ply.width)
     }
 
     /// What the ply added last pulls, as a share of the load across; against the others where it is negative.
@@ -217,7 +247,7 @@ impl JointBuilder {
     /// let packing = Joint::builder("M8").ply("shim", "2 mm").pulls(0.0);
     /// ```
     pub fn pulls(self, share: f64) -> Self {
-        self.of_ply("a pull", |_, ply| ply.pull = Some(share))
+        self.say_of_ply("a pull", |ply| &mut ply.pull, share)
     }
 
     /// After which plies the load across cuts the bolt.
@@ -226,9 +256,10 @@ impl JointBuilder {
     /// # use shankline::prelude::*;
     /// let joint = Joint::builder("M8").ply("a", "5 mm").ply("b", "5 mm").shear_planes([1]);
     /// ```
-    pub fn shear_planes(mut self, after_plies: impl IntoIterator<Item = usize>) -> Self {
-        self.planes_said = true;
-        self.stack = self.stack.shear_planes(after_plies);
-        self
+    pub fn shear_planes(self, after_plies: impl IntoIterator<Item = usize>) -> Self {
+        let mut told =
+            self.say_of_stack("the shear planes", |stack| stack.shear_planes(after_plies));
+        told.planes_said = true;
+        told
     }
 }

@@ -3,6 +3,7 @@
 use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
+use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
@@ -77,6 +78,20 @@ fn separation(
 }
 
 /// Slip of the face that takes most of the load.
+/// The slip classes are of structural steel.
+fn of_steel(case: &Case, method: SlipMethod, out: &mut Outcomes) {
+    if matches!(method, SlipMethod::Stated { .. }) {
+        return;
+    }
+    let is_other = |material: CaseMaterial| !material.is_carbon_steel();
+    for own in &case.plies {
+        if own.timber.is_some() || own.material.is_some_and(is_other) {
+            let why = "the slip classes are of structural steel, and the ply is of another material: state its friction";
+            out.missing(Mode::Slip, own.place, Need::Method(why));
+        }
+    }
+}
+
 fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Option<bool> {
     const MODE: Mode = Mode::Slip;
     if case.across <= Force::default() {
@@ -112,6 +127,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
         out.find(Finding::Slips);
         return Some(false);
     }
+    of_steel(case, method, out);
     let hole = super::holes::slip_hole(case, method, out);
     let mut held = Some(true);
     // Every face holds alike: the one that carries most slips first.

@@ -148,11 +148,20 @@ pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
         return;
     }
     let thickness = own.thickness.unwrap_or(case.diameter);
-    let Some(hole) = hole_of(case, own) else {
+    let hole = hole_of(case, own);
+    let ply = ply_around(own, thickness, hole.unwrap_or(case.diameter));
+    // The codes' least distances do not ask which way the load acts.
+    let of_code = matches!(
+        case.joint.methods.plies,
+        PlyMethod::Aisc360 { .. } | PlyMethod::En1993
+    );
+    if of_code && own.tapped.is_none() {
+        ends_unsaid(own, &ply, out);
+    }
+    if hole.is_none() {
         out.missing(Mode::Distances, own.place, Need::Hole);
         return;
-    };
-    let ply = ply_around(own, thickness, hole);
+    }
     let collides = neighbours(case, own, &ply, out);
     if !breaks_out(own, &ply, out) && !collides {
         too_near(case, own, &ply, out);
@@ -198,20 +207,6 @@ fn too_near(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     };
     let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
     let Ok(judged) = judged else { return };
-    // The codes' least distances do not ask which way the load acts.
-    if matches!(
-        case.joint.methods.plies,
-        PlyMethod::Aisc360 { .. } | PlyMethod::En1993
-    ) {
-        for (need, distance) in [
-            (Need::EndDistance, ply.end_distance),
-            (Need::EdgeDistance, ply.edge_distance),
-        ] {
-            if distance.is_none() {
-                out.missing(Mode::Distances, own.place, need);
-            }
-        }
-    }
     for found in judged.findings {
         if found.standing != DistanceStanding::Undecided {
             too_short(own, &found, out);
@@ -313,22 +308,7 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
     for need in &judged.missing {
         out.missing(MODE, own.place, of_ply(*need));
     }
-    // Every ply of a joint has an end and sides, whatever the distances between its holes.
-    for (need, distance) in [
-        (Need::EndDistance, ply.end_distance),
-        (Need::EdgeDistance, ply.edge_distance),
-    ] {
-        if distance.is_none() {
-            out.missing(MODE, own.place, need);
-        }
-    }
-    let pattern = case.joint.pattern;
-    if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {
-        out.missing(MODE, own.place, Need::Pitch);
-    }
-    if own.ply.is_some() && pattern.across() > 1 && ply.gauge.is_none() {
-        out.missing(MODE, own.place, Need::Gauge);
-    }
+    unsaid(case, own, ply, out);
     for found in judged.findings {
         out.warn(&found.cautions);
         if found.standing == DistanceStanding::Undecided {
@@ -336,6 +316,30 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
             continue;
         }
         too_short(own, &found, out);
+    }
+}
+
+/// Distances that nobody said.
+pub(super) fn unsaid(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    // Every ply of a joint has an end and sides, whatever the distances between its holes.
+    ends_unsaid(own, ply, out);
+    let pattern = case.joint.pattern;
+    if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {
+        out.missing(Mode::Distances, own.place, Need::Pitch);
+    }
+    if own.ply.is_some() && pattern.across() > 1 && ply.gauge.is_none() {
+        out.missing(Mode::Distances, own.place, Need::Gauge);
+    }
+}
+
+fn ends_unsaid(own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+    for (need, distance) in [
+        (Need::EndDistance, ply.end_distance),
+        (Need::EdgeDistance, ply.edge_distance),
+    ] {
+        if distance.is_none() {
+            out.missing(Mode::Distances, own.place, need);
+        }
     }
 }
 

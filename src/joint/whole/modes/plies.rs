@@ -1,6 +1,8 @@
 //! What each ply bears: bearing, tear-out, net and gross section.
 
-use super::holes::{breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around};
+use super::holes::{
+    breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around, unsaid,
+};
 use super::shear::Shear;
 use crate::error::Error;
 use crate::joint::JointPly;
@@ -116,8 +118,12 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     let asked = ended.asked(case.diameter, PlyBolt::of(&case.strength), method);
     let mut bears = None;
     for mode in OF_A_PLY {
-        if hole.is_none() && needs_hole(method, mode) {
+        let blind = hole.is_none() && needs_hole(method, mode);
+        if blind {
             out.missing(mode, own.place, Need::Hole);
+        }
+        if blind || own.material.is_none() && mode != Mode::BoltBearing {
+            without_figures(own, asked.as_ref(), mode, out);
             continue;
         }
         if let Some(force) = in_mode(case, own, asked.as_ref(), mode, out)
@@ -161,6 +167,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         distances(case, own, &ply, out);
     } else {
         out.missing(Mode::Distances, own.place, Need::Hole);
+        unsaid(case, own, &ply, out);
     }
     bears
 }
@@ -209,6 +216,27 @@ fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     }
 }
 
+/// What a mode of a ply lacks besides its hole: all of it, whatever else is not known of the ply.
+fn without_figures(own: &CasePly, asked: Result<&Asked, &Error>, mode: Mode, out: &mut Outcomes) {
+    let answer = asked.map(|asked| asked.in_mode(mode));
+    // What the method does not want needs no material.
+    if let Ok(Ok(PlyOutcome::NotNeeded(_))) = answer {
+        return;
+    }
+    let of_none = own.material.is_none();
+    if of_none && mode != Mode::BoltBearing {
+        out.missing(mode, own.place, Need::Material);
+    }
+    if let Ok(Ok(PlyOutcome::Missing(needs))) = answer {
+        for need in needs {
+            let of_material = matches!(need, PlyNeed::YieldStrength | PlyNeed::TensileStrength);
+            if !(of_none && (of_material || need == PlyNeed::BearingStrength)) {
+                out.missing(mode, own.place, of_ply(need));
+            }
+        }
+    }
+}
+
 fn in_mode(
     case: &Case,
     own: &CasePly,
@@ -219,14 +247,6 @@ fn in_mode(
     let answer = asked
         .map_err(Clone::clone)
         .and_then(|asked| asked.in_mode(mode));
-    if own.material.is_none() && mode != Mode::BoltBearing {
-        // What the method does not want needs no material.
-        if let Ok(PlyOutcome::NotNeeded(_)) = answer {
-            return None;
-        }
-        out.missing(mode, own.place, Need::Material);
-        return None;
-    }
     match answer {
         Ok(ref answer) => {
             outcome(case, own, mode, answer, out);

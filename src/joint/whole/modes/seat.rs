@@ -1,5 +1,6 @@
 //! What head and nut sit on: washers, pressure, pull-through, prying.
 
+use alloc::vec::Vec;
 use core::f64::consts::PI;
 
 use super::tension::Tension;
@@ -7,7 +8,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{Finding, Need, NotConcerned, Prying};
+use crate::joint::whole::{Finding, Need, NotConcerned, Prying, Tightening};
 use crate::joint::{JointWasher, OwnScrew};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
@@ -15,18 +16,19 @@ use crate::parts::{ClampFace, WasherFace};
 use crate::strength::check::{Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
-    SurfaceContact, SurfaceOutcome, pull_through_en_1993, punching_by_statics, spread,
-    surface_pressure, through_washer,
+    SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
+    spread, surface_pressure, through_washer,
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
+use crate::tables::grades::HardnessScale;
 use crate::tables::methods;
 use crate::tables::washer_rules::{
     WasherCase, WasherCode, WasherHardness, WasherNeed, WasherPairing, WasherRule, WasherSide,
     WasherStanding,
 };
 use crate::tables::washers::WasherStyle;
-use crate::units::{Force, Length, SAME_LENGTH, from_base};
+use crate::units::{Force, Length, SAME_LENGTH, from_base, megapascals};
 
 /// What presses on a ply, and where.
 struct Side<'a> {
@@ -203,6 +205,9 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let Some(hole) = hole_under(side.own, outer) else {
         // The head of a bolt without any clamp force may still fall through.
         out.missing(MODE, side.own.place, Need::Hole);
+        if pressed {
+            limit(side, out);
+        }
         return;
     };
     let contacts = match &case.seat_at(place).washer {
@@ -232,16 +237,8 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         return;
     }
     out.warn(&face.cautions());
-    let Some(material) = side.own.material else {
-        out.missing(MODE, side.own.place, Need::Material);
+    let Some(limit) = limit(side, out) else {
         return;
-    };
-    let limit = match material.surface_limit(side.own.thickness) {
-        Ok(limit) => limit,
-        Err(need) => {
-            out.missing(MODE, side.own.place, need);
-            return;
-        }
     };
     let bears = surface_pressure(force, on_ply, limit);
     let Some(SurfaceOutcome::Bears(bears)) = out.attempt(MODE, place, bears) else {
@@ -249,6 +246,18 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     };
     out.work_at(place, || bears.derivation());
     out.try_check(MODE, place, bears.check(place));
+}
+
+/// What the ply bears, or what of it is missing.
+fn limit(side: &Side, out: &mut Outcomes) -> Option<SurfaceLimit> {
+    let limit = side
+        .own
+        .material
+        .ok_or(Need::Material)
+        .and_then(|material| material.surface_limit(side.own.thickness));
+    limit
+        .map_err(|need| out.missing(Mode::Pressure, side.own.place, need))
+        .ok()
 }
 
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
@@ -306,10 +315,11 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     }
 }
 
-/// A washer as the rules of timber see it.
+/// A washer as the rules of timber see it. What is wider than 25 thicknesses bends, and does not press so far out: those
+/// of the standards have at most 23 (common practice, no source).
 pub(super) fn timber_washer(washer: WasherFace) -> TimberWasher {
     TimberWasher {
-        width: washer.outer_min,
+        width: washer.outer_min.min(25.0 * washer.thickness_min),
         thickness: washer.thickness_min,
         hole: washer.inner_max,
         square: false,
@@ -535,72 +545,119 @@ fn facts(case: &Case, side: &Side) -> WasherFacts {
     }
 }
 
-/// A washer of the caller's own by the classes of ISO 898-3 that it is as hard as.
-fn soft_by_hardness(case: &Case, place: Place, washer: &JointWasher, out: &mut Outcomes) {
-    const CLASSES: [(f64, &str); 4] = [
-        (100.0, "100HV"),
-        (200.0, "200HV"),
-        (300.0, "300HV"),
-        (380.0, "380HV"),
-    ];
-    let is_never = |class: &str| {
-        WasherPairing::of(case.strength.grade, class)
-            .is_some_and(|row| row.standing == WasherStanding::Never)
+/// Classes of ISO 898-3, the softest first.
+const CLASSES: [(f64, &str); 4] = [
+    (100.0, "100HV"),
+    (200.0, "200HV"),
+    (300.0, "300HV"),
+    (380.0, "380HV"),
+];
+
+/// The hardest class that a washer reaches; none below the softest.
+fn class_of(hardness: f64) -> Option<&'static str> {
+    let reached = CLASSES.iter().rev().find(|(least, _)| hardness >= *least);
+    reached.map(|(_, class)| *class)
+}
+
+/// The class that a style comes in: by name, or as hard as it is.
+fn class_of_row(row: &WasherHardness) -> Option<&'static str> {
+    row.property_class.or_else(|| match row.hardness_scale {
+        HardnessScale::Vickers => class_of(row.hardness_min),
+        // From 38 HRC, some 370 HV.
+        HardnessScale::RockwellC if row.hardness_min >= 38.0 => class_of(370.0),
+        _ => None,
+    })
+}
+
+/// How soft a washer may be for the class of the bolt: every one that lies there, as each is pressed by all of the
+/// preload.
+fn soft(case: &Case, out: &mut Outcomes) {
+    let Some(bolt) = as_class(case) else {
+        return;
     };
-    // Timber gives way before a washer does.
+    for place in [Place::Head, Place::Nut] {
+        for washer in case.washers_at(place) {
+            one_soft(case, bolt, place, washer, out);
+        }
+    }
+}
+
+/// The property class of the bolt; of a strength of one's own, the one that is as strong. Other standards have washers of
+/// their own, and their hardness is not of these classes.
+fn as_class(case: &Case) -> Option<BoltGrade> {
+    let class = match case.strength.grade {
+        BoltGrade::Iso(class) => class,
+        BoltGrade::Stated => {
+            let breaks = case.strength.tensile_strength;
+            let at_least = |class: f64| breaks >= megapascals(class);
+            match () {
+                () if at_least(1200.0) => PropertyClass::Class12_9,
+                () if at_least(1000.0) => PropertyClass::Class10_9,
+                () if at_least(900.0) => PropertyClass::Class9_8,
+                () if at_least(800.0) => PropertyClass::Class8_8,
+                () if at_least(600.0) => PropertyClass::Class6_8,
+                () => PropertyClass::Class4_6,
+            }
+        }
+        _ => return None,
+    };
+    Some(BoltGrade::Iso(class))
+}
+
+/// One washer by table 1 of ISO 898-3. What it may be of by its style, or may be at all, counts as what it is.
+fn one_soft(case: &Case, bolt: BoltGrade, place: Place, washer: &JointWasher, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Washers;
+    let standing = |class: &str| WasherPairing::of(bolt, class).map(|row| row.standing);
+    let never = |class: &&str| standing(class) == Some(WasherStanding::Never);
     let pressed = match place {
         Place::Head => case.plies.first(),
         _ => case.plies.last(),
     };
-    if pressed.is_some_and(|ply| ply.timber.is_some()) {
-        return;
-    }
-    let too_soft = CLASSES.iter().rev().find(|(_, class)| is_never(class));
-    let Some((_, softest)) = too_soft else {
-        return;
-    };
-    let Some(hardness) = washer.hardness else {
-        out.missing(Mode::Washers, place, Need::WasherHardness);
-        return;
-    };
-    let reached = CLASSES.iter().rev().find(|(least, _)| hardness >= *least);
-    if reached.is_none_or(|(_, class)| is_never(class)) {
-        out.find(Finding::OwnWasherTooSoft {
-            place,
-            hardness,
-            class: softest,
-        });
-    }
-}
-
-/// Washers that are too soft for the class of the bolt, ISO 898-3.
-fn soft(case: &Case, out: &mut Outcomes) {
-    let BoltGrade::Iso(_) = case.strength.grade else {
-        return;
-    };
-    for place in [Place::Head, Place::Nut] {
-        let Some(washer) = case.washer_at(place) else {
-            continue;
-        };
-        let Some(style) = washer.style else {
-            soft_by_hardness(case, place, washer, out);
-            continue;
-        };
-        if washer.hardness.is_some() {
-            soft_by_hardness(case, place, washer, out);
-            continue;
+    // Timber gives way before a washer does.
+    let on_timber = pressed.is_some_and(|ply| ply.timber.is_some());
+    let of_style = washer.style.filter(|_| washer.hardness.is_none());
+    let mut all = CLASSES.iter().map(|(_, class)| *class);
+    let standings: Vec<Option<WasherStanding>> = match (washer.hardness, of_style) {
+        (Some(_), _) if on_timber => return,
+        (None, None) if on_timber || !all.clone().any(|class| never(&class)) => return,
+        // Softer than the softest class is as bad as that.
+        (Some(hardness), _) => {
+            let class = class_of(hardness).or_else(|| all.next());
+            class.map(standing).into_iter().collect()
         }
-        // A style that comes in several classes may be of the softest.
-        let standings = WasherHardness::of(style)
-            .filter_map(|row| WasherPairing::of(case.strength.grade, row.property_class?));
-        let never = standings.map(|row| row.standing == WasherStanding::Never);
-        let (too_soft, classes) = never.fold((0, 0), |(soft, all), never| {
-            (soft + usize::from(never), all + 1)
-        });
-        if too_soft == classes && classes > 0 {
-            out.find(Finding::WasherTooSoft { place, style });
-        } else if too_soft > 0 {
-            out.missing(Mode::Washers, place, Need::WasherHardness);
+        (None, Some(style)) => {
+            let classes = WasherHardness::of(style).filter_map(class_of_row);
+            classes.map(standing).collect()
         }
+        (None, None) => all.map(standing).collect(),
+    };
+    let count = |of| standings.iter().filter(|own| **own == Some(of)).count();
+    let (too_soft, to_verify) = (
+        count(WasherStanding::Never),
+        count(WasherStanding::IfVerified),
+    );
+    if too_soft > 0 && too_soft == standings.len() {
+        let softest = CLASSES.iter().rev().map(|(_, class)| *class).find(never);
+        out.find(match (washer.hardness, washer.style, softest) {
+            (Some(hardness), _, Some(class)) => Finding::OwnWasherTooSoft {
+                place,
+                hardness,
+                class,
+            },
+            (_, Some(style), _) => Finding::WasherTooSoft { place, style },
+            _ => return,
+        });
+    } else if too_soft > 0 {
+        out.missing(MODE, place, Need::WasherHardness);
+    } else if to_verify > 0 && case.joint.tightening == Some(Tightening::Snug) {
+        // What is to be verified is that it bears the preload, and none is counted on.
+        out.find(Finding::WasherToVerify { place });
+    } else if to_verify > 0 {
+        let need = if to_verify == standings.len() {
+            Need::VerifiedWasher
+        } else {
+            Need::WasherHardness
+        };
+        out.missing(MODE, place, need);
     }
 }

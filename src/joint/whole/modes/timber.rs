@@ -216,6 +216,19 @@ fn not_judged(case: &Case, method: TimberMethod, out: &mut Outcomes) {
         let (Some(ply), Some(_)) = (own.ply, own.timber) else {
             continue;
         };
+        // Whatever they must be, they are asked for.
+        for (need, distance) in [
+            (Need::EndDistance, ply.end_distance),
+            (Need::EdgeDistance, ply.edge_distance),
+        ] {
+            if distance.is_none() {
+                out.missing(Mode::Distances, own.place, need);
+            }
+        }
+        several(case, own.place, ply, out);
+        if ply.hole.is_none() {
+            out.missing(Mode::Holes, own.place, Need::Hole);
+        }
         let Some(member) = member(own, Mode::Holes, out) else {
             out.missing(Mode::Distances, own.place, Need::GrainAngle);
             continue;
