@@ -49,6 +49,7 @@
 
 pub mod bolt_tension;
 pub mod check;
+pub(crate) mod code;
 pub mod combined_stress;
 pub mod cover;
 pub mod group;

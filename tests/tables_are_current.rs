@@ -109,12 +109,12 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
     (
         "design_stresses_inch",
         "DesignStress",
-        "use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};",
+        "use crate::tables::strengths::{\n    DesignStress, StressBolts, StressCode, StressPlane, StressQuantity,\n};",
     ),
     (
         "design_stresses_metric",
         "DesignStress",
-        "use crate::tables::strengths::{DesignStress, StressPlane, StressQuantity};",
+        "use crate::tables::strengths::{\n    DesignStress, StressBolts, StressCode, StressPlane, StressQuantity,\n};",
     ),
     (
         "endurance_strengths_inch",
@@ -443,6 +443,8 @@ const ENUMS: &[(&str, &str, &str)] = &[
     ("bolt", "nut_pairings", "BoltGrade"),
     ("bolt", "head_marks", "BoltGrade"),
     ("bolt", "endurance_strengths", "BoltGrade"),
+    ("code", "design_stresses", "StressCode"),
+    ("bolts", "design_stresses", "StressBolts"),
     ("quantity", "design_stresses", "StressQuantity"),
     ("plane", "design_stresses", "StressPlane"),
     ("part", "published_loads", "LoadedPart"),

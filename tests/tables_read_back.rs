@@ -663,13 +663,13 @@ fn strengths() {
     read_back(
         "design_stresses_inch",
         DesignStress::all_inch(),
-        columns![DesignStress; code "code", bolts "bolts", stress "stress_ksi",
+        columns![DesignStress; stress "stress_ksi",
             share_of_tensile "share_of_tensile", note "note"],
     );
     read_back(
         "design_stresses_metric",
         DesignStress::all_metric(),
-        columns![DesignStress; code "code", bolts "bolts", stress "stress_mpa",
+        columns![DesignStress; stress "stress_mpa",
             share_of_tensile "share_of_tensile", note "note"],
     );
     read_back(

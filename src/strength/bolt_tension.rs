@@ -16,19 +16,16 @@
 //! A307 bolts by AISC lose 1 % for each 1/16 in of grip over 5 diameters, in tension as in shear.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
+use super::code::{aisc_360, bs_5950, en_1993, machine_design};
 use super::section::{Base, Origins, Section, StressOf};
-use super::shear::{
-    AiscEdition, ReductionNeed, ReductionNeeds, aisc_cautions, bs_5950_stress, en_base,
-    en_cautions, grip_of_a307,
-};
+use super::shear::{AiscEdition, ReductionNeed, ReductionNeeds};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, sane_length};
-use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD};
+use crate::error::{Error, sane_length};
+use crate::material::{BoltGrade, BoltStrength, PROOF_OF_YIELD};
 use crate::tables::methods;
-use crate::tables::strengths::StressQuantity;
 use crate::thread::Thread;
-use crate::units::{Area, Force, Length, Stress, inches, ksi};
+use crate::units::{Area, Force, Length, Stress, inches};
 
 mod method;
 
@@ -162,63 +159,37 @@ pub fn bolt_tension(
     strength.matches(thread)?;
     let grade = strength.grade;
     let grip = grip.map(|grip| sane_length("grip", grip)).transpose()?;
-    let (stress, section, resistance_factor, safety_factor) = match method {
-        TensionMethod::Proof { design_factor } => {
-            if !(1.0..=100.0).contains(&design_factor) {
-                let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
-                return Err(out_of_range("design factor", design_factor, allowed));
-            }
-            let stress = proof_stress(strength)?;
-            (stress, Section::Stress, None, Some(design_factor))
-        }
-        TensionMethod::Aisc360 { edition } => (
-            aisc_stress(edition, strength),
-            Section::Shank,
-            Some(0.75),
-            Some(2.00),
+    let (stress, section, factors) = match method {
+        TensionMethod::Proof { design_factor } => (
+            proof_stress(strength)?,
+            Section::Stress,
+            machine_design::factors(design_factor)?,
         ),
-        TensionMethod::En1993 => {
-            let k2 = match head {
-                HeadShape::OnFace => 0.9,
-                HeadShape::Countersunk => 0.63,
-            };
-            let stress = StressOf::factor(("k2", k2), en_base(grade)?, "k2 * fub");
-            (stress, Section::Stress, Some(1.0 / 1.25), None)
-        }
-        TensionMethod::Bs5950Simple | TensionMethod::Bs5950Exact => {
-            let value = bs_5950_stress(grade, StressQuantity::TensionDesign)?;
-            let stress = if method == TensionMethod::Bs5950Exact {
-                StressOf::table(value)
-            } else {
-                let base = Base {
-                    what: "tension strength",
-                    symbol: "pt",
-                    value,
-                    table: Some(methods::BS_5950_1_2000),
-                };
-                StressOf::share(0.8, base, "0.8 * pt")
-            };
-            (stress, Section::Stress, None, None)
-        }
+        TensionMethod::Aisc360 { edition } => (
+            aisc_360::tension(edition, strength)?,
+            Section::Shank,
+            aisc_360::FACTORS,
+        ),
+        TensionMethod::En1993 => (
+            en_1993::tension(grade, head == HeadShape::Countersunk)?,
+            Section::Stress,
+            en_1993::FACTORS,
+        ),
+        TensionMethod::Bs5950Simple | TensionMethod::Bs5950Exact => (
+            bs_5950::tension(grade, method == TensionMethod::Bs5950Simple)?,
+            Section::Stress,
+            bs_5950::FACTORS,
+        ),
     };
     let needs = method.needs(grade);
     let asked = needs.contains(ReductionNeed::Grip);
     let grip_factor = match grip {
-        Some(grip) if asked => grip_of_a307(grip, thread.nominal_diameter())?.value,
+        Some(grip) if asked => aisc_360::grip_of_a307(grip, thread.nominal_diameter())?.value,
         _ => 1.0,
     };
     let area = section.area(thread);
     let load = grip_factor * (stress.stress * area);
-    let resistance = match method {
-        TensionMethod::Bs5950Simple | TensionMethod::Bs5950Exact => {
-            Resistance::from_levels(None, Some(load), None)
-        }
-        _ => Resistance::from_levels(
-            Some(load),
-            resistance_factor.map(|factor| factor * load),
-            safety_factor.map(|factor| load / factor),
-        ),
-    }?;
+    let resistance = factors.resistance(load).sound()?;
     Ok(BoltTension {
         method,
         grade,
@@ -232,8 +203,8 @@ pub fn bolt_tension(
         } else {
             ReductionNeeds::default()
         },
-        resistance_factor,
-        safety_factor,
+        resistance_factor: factors.resistance,
+        safety_factor: factors.safety,
         resistance,
         by_yield: matches!(method, TensionMethod::Proof { .. }) && strength.proof_stress.is_none(),
         origins: Origins {
@@ -243,21 +214,6 @@ pub fn bolt_tension(
             strengths: strength.provenance,
         },
     })
-}
-
-/// Fnt of AISC 360 Table J3.2, the same in its editions from 2005 on.
-///
-/// A354 BC is in the group of A325 from 2010 on, and gets no more than the group.
-fn aisc_stress(edition: AiscEdition, strength: &BoltStrength) -> StressOf {
-    use AstmGrade as G;
-    let table = |stress| StressOf::table(ksi(stress));
-    match strength.grade {
-        BoltGrade::Astm(G::A307A | G::A307B) => table(45.0),
-        grade if grade.is_a325() => table(90.0),
-        grade if grade.is_a490() => table(113.0),
-        BoltGrade::Astm(G::A354Bc) if edition != AiscEdition::E2005 => table(90.0),
-        _ => StressOf::share(0.75, Base::tensile("Fu", strength), "0.75 * Fu"),
-    }
 }
 
 impl BoltTension {
@@ -347,12 +303,12 @@ impl BoltTension {
         match self.method {
             TensionMethod::Aisc360 { edition } => {
                 let long = self.grip_factor < 1.0 && edition != AiscEdition::E2005;
-                aisc_cautions(edition, self.grade).with(
+                aisc_360::cautions(edition, self.grade).with(
                     long.then_some(methods::AISC_360_TABLE_J3_2_LONG_GRIP_OF_A307_BOLTS_IN_TENSION)
                         .and_then(Caution::of_method),
                 )
             }
-            TensionMethod::En1993 => en_cautions(self.grade),
+            TensionMethod::En1993 => en_1993::cautions(self.grade),
             TensionMethod::Bs5950Simple => Cautions::default().with(Caution::of_method(
                 methods::BS_5950_1_6_3_4_2_WHERE_THE_SIMPLE_METHOD_MAY_BE_USED,
             )),
@@ -385,7 +341,8 @@ impl BoltTension {
                 ("d", self.origins.thread.nominal_diameter()),
                 ("in", inches(1.0)),
             ];
-            if let Ok(factor) = grip_of_a307(grip, self.origins.thread.nominal_diameter()) {
+            if let Ok(factor) = aisc_360::grip_of_a307(grip, self.origins.thread.nominal_diameter())
+            {
                 let source = Some(methods::AISC_360_TABLE_J3_2_A307_BOLTS);
                 derivation = factor.step(derivation, "for the grip", "kg", source, &terms);
             }
@@ -415,6 +372,7 @@ mod tests {
     use super::*;
     use crate::material::AstmGrade;
     use crate::units::inches;
+    use crate::units::ksi;
 
     /// The 2022 edition has a clause more before these: every clause of J3 is one further on.
     #[test]

@@ -55,7 +55,7 @@ use super::check::{Mode, Resistance};
 pub(crate) use modes::Asked;
 use modes::MODES;
 
-use super::shear::en_tensile_strength_if_listed;
+use super::code::en_1993;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
 use crate::source::Method;
@@ -108,7 +108,7 @@ impl PlyBolt {
     pub fn of(strength: &BoltStrength) -> Self {
         Self {
             yield_strength: strength.yield_strength.or(strength.proof_stress),
-            tensile_strength: en_tensile_strength_if_listed(strength.grade),
+            tensile_strength: en_1993::tensile_strength_if_listed(strength.grade),
         }
     }
 }

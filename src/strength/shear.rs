@@ -43,9 +43,6 @@ pub use planes::{
     LoadedPlane, PlaneRule, ShearResistance, shear_resistance, shear_resistance_on_printed_area,
 };
 pub use reductions::AppliedReductions;
-pub(super) use reductions::grip_of_a307;
-pub(super) use stress::{aisc_cautions, bs_5950_stress, en_base, en_cautions, is_a307};
-pub(crate) use stress::{en_tensile_strength, en_tensile_strength_if_listed, en_yield_strength};
 
 use core::fmt;
 
@@ -286,11 +283,11 @@ impl ShearMethod {
 
 #[cfg(test)]
 mod tests {
-    use super::stress::aisc_stress;
     use super::*;
     use crate::Error;
     use crate::material::{AstmGrade, PropertyClass, SaeGrade};
     use crate::parts::Zone;
+    use crate::strength::code::aisc_360;
     use crate::thread::Thread;
     use crate::units::ksi;
     use crate::units::{inches, kip, millimetres};
@@ -327,7 +324,11 @@ mod tests {
             (AiscEdition::E2005, 0.40 * 125.0, 0.50 * 125.0),
             (AiscEdition::E2010, 54.0, 68.0),
         ] {
-            let stress = |in_shank| aisc_stress(edition, &strength, in_shank).stress;
+            let stress = |in_shank| {
+                aisc_360::shear(edition, &strength, in_shank)
+                    .unwrap()
+                    .stress
+            };
             assert!((stress(false) - ksi(in_thread)).abs() < ksi(1e-9));
             assert!((stress(true) - ksi(in_shank)).abs() < ksi(1e-9));
         }

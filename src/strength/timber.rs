@@ -73,7 +73,7 @@ use crate::error::{
 };
 use crate::material::BoltStrength;
 use crate::source::Method;
-use crate::strength::shear::en_tensile_strength_if_listed;
+use crate::strength::code::en_1993;
 use crate::tables::methods;
 use crate::units::{Force, Length, Ratio, Stress, inches, millimetres};
 
@@ -364,8 +364,8 @@ impl TimberConnection {
                 gamma_m,
             } => {
                 // The nominal strength of the steel code, as its sister takes it; other bolts have but their own.
-                let tensile =
-                    en_tensile_strength_if_listed(bolt.grade).unwrap_or(bolt.tensile_strength);
+                let tensile = en_1993::tensile_strength_if_listed(bolt.grade)
+                    .unwrap_or(bolt.tensile_strength);
                 en::resistance(self, tensile, axial, kmod / gamma_m, method)
             }
         }

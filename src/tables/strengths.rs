@@ -2,14 +2,16 @@
 //! parts that no formula of this crate gives.
 //!
 //! Each number is one publisher's in one edition: a nominal stress of one code does not go with the
-//! area or the factor of another. [`strength::shear`](crate::strength::shear) keeps them together; these
-//! rows are for those who look a number up.
+//! area or the factor of another. [`strength::shear`](crate::strength::shear) and
+//! [`strength::bolt_tension`](crate::strength::bolt_tension) keep them together.
 
 use alloc::string::ToString;
+use core::{fmt, str::FromStr};
 
 use super::{generated, nanometres};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Error, positive};
+use crate::names::{Key, Named, code_of, keys, label_of};
 use crate::source::Provenance;
 use crate::units::{Force, Length, Stress};
 
@@ -57,14 +59,182 @@ pub enum StressPlane {
     Either,
 }
 
+/// A design code in one edition, as far as it has stresses for bolts.
+///
+/// ```
+/// use shankline::{catalogue::Key, tables::strengths::StressCode};
+/// assert_eq!(StressCode::Aisc360_10.label(), "AISC 360-10");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum StressCode {
+    /// AISC ASD 1989.
+    AiscAsd1989,
+    /// AISC 360-05.
+    Aisc360_05,
+    /// AISC 360-10.
+    Aisc360_10,
+    /// AISC 360-16.
+    Aisc360_16,
+    /// AISC 360-22.
+    Aisc360_22,
+    /// RCSC 1988.
+    Rcsc1988,
+    /// EN 1993-1-8:2005.
+    En1993_1_8,
+    /// BS 5950-1:2000.
+    Bs5950_1,
+    /// BS 449-2.
+    Bs449_2,
+}
+
+/// Code and label of every member.
+const CODE_NAMES: [Named<StressCode>; 9] = [
+    (StressCode::AiscAsd1989, "aisc_asd_1989", "AISC ASD 1989"),
+    (StressCode::Aisc360_05, "aisc_360_05", "AISC 360-05"),
+    (StressCode::Aisc360_10, "aisc_360_10", "AISC 360-10"),
+    (StressCode::Aisc360_16, "aisc_360_16", "AISC 360-16"),
+    (StressCode::Aisc360_22, "aisc_360_22", "AISC 360-22"),
+    (StressCode::Rcsc1988, "rcsc_1988", "RCSC 1988"),
+    (StressCode::En1993_1_8, "en_1993_1_8", "EN 1993-1-8:2005"),
+    (StressCode::Bs5950_1, "bs_5950_1", "BS 5950-1:2000"),
+    (StressCode::Bs449_2, "bs_449_2", "BS 449-2"),
+];
+
+impl Key for StressCode {
+    const FAMILY: &'static str = "design code of stresses";
+    const ALL: &'static [Self] = &keys(&CODE_NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&CODE_NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&CODE_NAMES, self)
+    }
+}
+
+impl FromStr for StressCode {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for StressCode {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
+}
+
+/// Bolts that a design code gives one stress: a grade, a group of grades, or a property class.
+///
+/// ```
+/// use shankline::{catalogue::Key, tables::strengths::StressBolts};
+/// assert_eq!(StressBolts::Class8_8.label(), "class 8.8");
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(rename_all = "snake_case")
+)]
+#[non_exhaustive]
+pub enum StressBolts {
+    /// A307.
+    A307,
+    /// A325, group A, group 120.
+    A325,
+    /// A490, group B, group 150.
+    A490,
+    /// threaded parts of other material.
+    ThreadedParts,
+    /// group C (F3043, F3111).
+    GroupC,
+    /// group 144.
+    Group144,
+    /// group 200.
+    Group200,
+    /// class 4.6.
+    Class4_6,
+    /// class 4.8.
+    Class4_8,
+    /// class 5.6.
+    Class5_6,
+    /// class 5.8.
+    Class5_8,
+    /// class 6.8.
+    Class6_8,
+    /// class 8.8.
+    Class8_8,
+    /// class 10.9.
+    Class10_9,
+}
+
+/// Code and label of every member.
+const BOLT_NAMES: [Named<StressBolts>; 14] = [
+    (StressBolts::A307, "a307", "A307"),
+    (StressBolts::A325, "a325", "A325, group A, group 120"),
+    (StressBolts::A490, "a490", "A490, group B, group 150"),
+    (
+        StressBolts::ThreadedParts,
+        "threaded_parts",
+        "threaded parts of other material",
+    ),
+    (StressBolts::GroupC, "group_c", "group C (F3043, F3111)"),
+    (StressBolts::Group144, "group_144", "group 144"),
+    (StressBolts::Group200, "group_200", "group 200"),
+    (StressBolts::Class4_6, "class_4_6", "class 4.6"),
+    (StressBolts::Class4_8, "class_4_8", "class 4.8"),
+    (StressBolts::Class5_6, "class_5_6", "class 5.6"),
+    (StressBolts::Class5_8, "class_5_8", "class 5.8"),
+    (StressBolts::Class6_8, "class_6_8", "class 6.8"),
+    (StressBolts::Class8_8, "class_8_8", "class 8.8"),
+    (StressBolts::Class10_9, "class_10_9", "class 10.9"),
+];
+
+impl Key for StressBolts {
+    const FAMILY: &'static str = "bolts of a design stress";
+    const ALL: &'static [Self] = &keys(&BOLT_NAMES);
+
+    fn code(self) -> &'static str {
+        code_of(&BOLT_NAMES, self)
+    }
+
+    fn label(self) -> &'static str {
+        label_of(&BOLT_NAMES, self)
+    }
+}
+
+impl FromStr for StressBolts {
+    type Err = Error;
+
+    /// [`Key::read`].
+    fn from_str(text: &str) -> Result<Self, Error> {
+        Self::read(text)
+    }
+}
+
+impl fmt::Display for StressBolts {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(self.label())
+    }
+}
+
 /// A stress, or a share of the tensile strength, that a design code gives for bolts.
 ///
 /// ```
-/// use shankline::{tables::strengths::{DesignStress, StressPlane, StressQuantity}, units::ksi};
-/// let row = DesignStress::of_code("AISC 360-10")
-///     .find(|row| row.bolts == "group A (A325)" && row.plane == Some(StressPlane::Shank))
-///     .unwrap();
-/// assert_eq!(row.quantity, StressQuantity::ShearNominal);
+/// use shankline::tables::strengths::{DesignStress, StressBolts, StressCode, StressPlane, StressQuantity};
+/// use shankline::units::ksi;
+/// let (code, shear) = (StressCode::Aisc360_10, StressQuantity::ShearNominal);
+/// let row = DesignStress::find(code, StressBolts::A325, shear, Some(StressPlane::Shank)).unwrap();
 /// assert_eq!(row.stress, Some(ksi(68.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -72,9 +242,9 @@ pub enum StressPlane {
 #[non_exhaustive]
 pub struct DesignStress {
     /// Design code, with its edition where there are several.
-    pub code: &'static str,
+    pub code: StressCode,
     /// The bolts it is for, as the code calls them.
-    pub bolts: &'static str,
+    pub bolts: StressBolts,
     /// What it is.
     pub quantity: StressQuantity,
     /// Where the shear plane lies; none for tension.
@@ -97,7 +267,7 @@ impl DesignStress {
     /// Every row of US codes: AISC and RCSC.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::strengths::DesignStress::all_inch().len(), 56);
+    /// assert_eq!(shankline::tables::strengths::DesignStress::all_inch().len(), 67);
     /// ```
     #[must_use]
     pub fn all_inch() -> &'static [Self] {
@@ -107,32 +277,57 @@ impl DesignStress {
     /// Every row of European codes: EN 1993-1-8 and BS 5950-1.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::strengths::DesignStress::all_metric().len(), 34);
+    /// assert_eq!(shankline::tables::strengths::DesignStress::all_metric().len(), 37);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {
         &generated::design_stresses_metric::DESIGN_STRESSES_METRIC
     }
 
-    /// The rows of one code: `"AISC ASD 1989"`, `"AISC 360-05"` to `"AISC 360-22"`, `"RCSC 1988"`,
-    /// `"EN 1993-1-8"`, `"BS 5950-1:2000"`.
+    /// The rows of one code.
     ///
     /// ```
-    /// use shankline::tables::strengths::DesignStress;
-    /// assert_eq!(DesignStress::of_code("RCSC 1988").count(), 6);
+    /// use shankline::tables::strengths::{DesignStress, StressCode};
+    /// assert_eq!(DesignStress::of_code(StressCode::Rcsc1988).count(), 6);
     /// ```
-    pub fn of_code(code: &str) -> impl Iterator<Item = &'static Self> {
+    pub fn of_code(code: StressCode) -> impl Iterator<Item = &'static Self> {
         Self::all_inch()
             .iter()
             .chain(Self::all_metric())
             .filter(move |row| row.code == code)
     }
 
+    /// The row of a code for some bolts. A stress that holds in either plane is found by each of them.
+    ///
+    /// ```
+    /// use shankline::tables::strengths::{DesignStress, StressBolts, StressCode, StressPlane, StressQuantity};
+    /// let of = |plane| DesignStress::find(
+    ///     StressCode::Bs449_2, StressBolts::Class8_8, StressQuantity::ShearAllowable, Some(plane),
+    /// );
+    /// assert_eq!(of(StressPlane::Shank), of(StressPlane::Thread));
+    /// ```
+    #[must_use]
+    pub fn find(
+        code: StressCode,
+        bolts: StressBolts,
+        quantity: StressQuantity,
+        plane: Option<StressPlane>,
+    ) -> Option<&'static Self> {
+        Self::all_inch()
+            .iter()
+            .chain(Self::all_metric())
+            .find(|row| {
+                let there =
+                    row.plane == plane || plane.is_some() && row.plane == Some(StressPlane::Either);
+                row.code == code && row.bolts == bolts && row.quantity == quantity && there
+            })
+    }
+
     /// What the user of this stress must be told, if it was recalled, not read.
     ///
     /// ```
-    /// use shankline::tables::strengths::DesignStress;
-    /// let recalled = DesignStress::of_code("AISC 360-22").next().unwrap();
+    /// use shankline::tables::strengths::{DesignStress, StressCode};
+    /// let recalled = DesignStress::of_code(StressCode::Aisc360_22).next().unwrap();
     /// assert_eq!(recalled.cautions().iter().count(), 1);
     /// ```
     #[must_use]

@@ -9,7 +9,8 @@ use crate::error::{Error, positive};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD, PropertyClass};
 use crate::source::Method;
 use crate::source::Provenance;
-use crate::strength::shear::{AiscEdition, en_tensile_strength, en_yield_strength};
+use crate::strength::code::en_1993;
+use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
 use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
 use crate::thread::{Thread, rows::stock_thread};
@@ -306,7 +307,7 @@ impl PreloadTarget {
             }
             Self::En1993 => {
                 let area = en_area(thread, strength.grade)?;
-                let tensile = en_tensile_strength(strength.grade)? * area;
+                let tensile = en_1993::tensile_strength(strength.grade)? * area;
                 let limit = PreloadLimit::TensileFraction {
                     fraction: EN_UPPER,
                     load: EN_UPPER * tensile,
@@ -316,7 +317,7 @@ impl PreloadTarget {
             }
             Self::En1993German => {
                 let area = en_area(thread, strength.grade)?;
-                let load = en_yield_strength(strength.grade)? * area;
+                let load = en_1993::yield_strength(strength.grade)? * area;
                 let limit = PreloadLimit::Yield { load };
                 if strength.grade == BoltGrade::Iso(PropertyClass::Class10_9) {
                     let row = Pretension::german(thread)?;

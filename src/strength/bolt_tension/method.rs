@@ -6,7 +6,8 @@ use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::check::Level;
-use crate::strength::shear::{AiscEdition, ReductionNeed, ReductionNeeds, is_a307};
+use crate::strength::code::aisc_360::is_a307;
+use crate::strength::shear::{AiscEdition, ReductionNeed, ReductionNeeds};
 use crate::tables::methods;
 
 /// Shape of the head of a bolt, as far as it changes what the bolt bears in tension.

@@ -2,9 +2,9 @@
 
 use core::fmt;
 
-use super::stress::is_a307;
-use super::{ShearMethod, reductions};
+use super::ShearMethod;
 use crate::material::BoltGrade;
+use crate::strength::code::{aisc_360, en_1993};
 use crate::thread::Thread;
 use crate::units::Length;
 
@@ -271,8 +271,8 @@ impl ShearMethod {
     pub fn needs(self, thread: &Thread, grade: BoltGrade) -> ReductionNeeds {
         let none = ReductionNeeds::default();
         let (length, grip, packing, hole) = match self {
-            Self::Aisc360 { .. } => (true, is_a307(grade), true, false),
-            Self::En1993 => (true, false, true, reductions::small_hole_of_en(thread)),
+            Self::Aisc360 { .. } => (true, aisc_360::is_a307(grade), true, false),
+            Self::En1993 => (true, false, true, en_1993::has_small_hole(thread)),
             Self::Bs5950 | Self::Is800 => (true, true, true, false),
             Self::As4100 | Self::CsaS16 => (true, false, true, false),
             Self::DistortionEnergy { .. }

@@ -1,13 +1,13 @@
 //! What codes take off the shear capacity for long joints, long grips, packing and wide holes.
 
+use super::ShearMethod;
 use super::facts::{ConnectionFacts, JointLength};
-use super::stress::is_a307;
-use super::{AiscEdition, ShearMethod};
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
-use crate::material::{BoltGrade, PropertyClass};
+use crate::material::BoltGrade;
 use crate::source::Method;
+use crate::strength::code::{Factor, aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800};
 use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Length, inches, millimetres};
@@ -55,25 +55,7 @@ impl AppliedReductions {
     }
 }
 
-/// A factor and its formula: in d, L, G and t, with `mm` and `in` for one of them. Without formula the code
-/// prints the number.
-#[derive(Clone, Copy, Debug)]
-pub(in crate::strength) struct Factor {
-    pub(in crate::strength) value: f64,
-    formula: &'static str,
-}
-
 impl Factor {
-    const ONE: Self = Self::printed(1.0);
-
-    const fn printed(value: f64) -> Self {
-        Self { value, formula: "" }
-    }
-
-    const fn by(formula: &'static str, value: f64) -> Self {
-        Self { value, formula }
-    }
-
     /// The step to it, none if it takes nothing off.
     pub(in crate::strength) fn step(
         self,
@@ -100,10 +82,7 @@ impl Factor {
     }
 }
 
-const D_5: f64 = 5.0;
-/// EN 1090-2, Table 11: clearance of normal holes for M12 and M14.
-const SMALL_CLEARANCE: Length = millimetres(1.0);
-/// So that a sum of lengths stands on the near side of its limit.
+/// So that a hole that is as wide as its bolt is not refused.
 const TOLERANCE: Length = millimetres(1e-6);
 
 /// The factors of a method for one bolt.
@@ -154,8 +133,8 @@ impl ConnectionFacts {
             long_joint: long_joint(method, length, d)?,
             long_grip: long_grip(method, grade, grip, length, d)?,
             packing: packed(method, packing, d)?,
-            clearance: if wide_hole && !is_soft(grade) {
-                Factor::printed(0.85)
+            clearance: if wide_hole {
+                en_1993::wide_hole(grade)
             } else {
                 Factor::ONE
             },
@@ -177,8 +156,7 @@ impl ConnectionFacts {
                 Allowed::AtLeast(d.into()),
             ));
         }
-        let en = method == ShearMethod::En1993 && small_hole_of_en(thread);
-        Ok(en && hole > d + SMALL_CLEARANCE + TOLERANCE)
+        Ok(method == ShearMethod::En1993 && en_1993::is_wide_hole(thread, hole))
     }
 
     /// The steps to the factors that took something off, and to their product.
@@ -246,105 +224,25 @@ impl ConnectionFacts {
 /// Where a method speaks of long joints, grips and packing.
 const fn clauses(method: ShearMethod) -> [Option<&'static Method>; 3] {
     match method {
-        ShearMethod::Aisc360 { .. } => [
-            Some(methods::AISC_360_TABLE_J3_2_END_LOADED_JOINTS),
-            Some(methods::AISC_360_TABLE_J3_2_A307_BOLTS),
-            Some(methods::AISC_360_J5_FILLERS),
-        ],
-        ShearMethod::Bs5950 => [
-            Some(methods::BS_5950_1_2000_6_3_2_4),
-            Some(methods::BS_5950_1_2000_6_3_2_3),
-            Some(methods::BS_5950_1_2000_6_3_2_2),
-        ],
-        ShearMethod::Is800 => [
-            Some(methods::IS_800_2007_10_3_3_1),
-            Some(methods::IS_800_2007_10_3_3_2),
-            Some(methods::IS_800_2007_10_3_3_3),
-        ],
-        ShearMethod::As4100 => [
-            Some(methods::AS_4100_TABLE_9_3_2_1),
-            None,
-            Some(methods::AS_4100_9_3_2_5),
-        ],
-        ShearMethod::CsaS16 => [Some(methods::CSA_S16_13_12_1_2), None, None],
-        _ => [
-            Some(methods::EN_1993_1_8_2005_3_8),
-            None,
-            Some(methods::EN_1993_1_8_2005_3_6_1_12),
-        ],
+        ShearMethod::Aisc360 { .. } => aisc_360::REDUCTIONS,
+        ShearMethod::Bs5950 => bs_5950::REDUCTIONS,
+        ShearMethod::Is800 => is_800::REDUCTIONS,
+        ShearMethod::As4100 => as_4100::REDUCTIONS,
+        ShearMethod::CsaS16 => csa_s16::REDUCTIONS,
+        _ => en_1993::REDUCTIONS,
     }
-}
-
-/// Sizes whose normal hole has 1 mm of clearance in EN 1090-2, Table 11.
-pub(super) fn small_hole_of_en(thread: &Thread) -> bool {
-    let d = thread.nominal_diameter();
-    [millimetres(12.0), millimetres(14.0)]
-        .iter()
-        .any(|size| (*size - d).abs() < TOLERANCE)
-}
-
-fn is_soft(grade: BoltGrade) -> bool {
-    matches!(
-        grade,
-        BoltGrade::Iso(PropertyClass::Class4_6 | PropertyClass::Class5_6)
-    )
 }
 
 fn long_joint(method: ShearMethod, length: Length, d: Length) -> Result<Factor, Error> {
-    let in_d = (length / d).value;
     Ok(match method {
-        ShearMethod::Aisc360 {
-            edition: AiscEdition::E2005,
-        } if length > inches(50.0) => Factor::printed(0.8),
-        ShearMethod::Aisc360 { edition }
-            if edition != AiscEdition::E2005 && length > inches(38.0) =>
-        {
-            Factor::printed(0.833)
-        }
-        ShearMethod::En1993 if in_d > 15.0 => Factor::by(
-            "max(1 - (L - 15 * d) / (200 * d), 0.75)",
-            (1.0 - (in_d - 15.0) / 200.0).max(0.75),
-        ),
-        ShearMethod::Bs5950 if length > millimetres(500.0) => {
-            let most = millimetres(5500.0);
-            if length >= most {
-                return Err(out_of_range(
-                    "length of the joint for BS 5950-1",
-                    length,
-                    Allowed::Below(most.into()),
-                ));
-            }
-            Factor::by(
-                "(5500 * mm - L) / (5000 * mm)",
-                ((most - length) / millimetres(5000.0)).value,
-            )
-        }
-        ShearMethod::Is800 if in_d > 15.0 => Factor::by(
-            "min(max(1.075 - L / (200 * d), 0.75), 1)",
-            (1.075 - in_d / 200.0).clamp(0.75, 1.0),
-        ),
-        ShearMethod::As4100 if length > millimetres(300.0) => Factor::by(
-            "max(1.075 - L / (4000 * mm), 0.75)",
-            (1.075 - (length / millimetres(4000.0)).value).max(0.75),
-        ),
-        ShearMethod::CsaS16 if length >= millimetres(760.0) => Factor::printed(0.833),
+        ShearMethod::Aisc360 { edition } => aisc_360::long_joint(edition, length),
+        ShearMethod::En1993 => en_1993::long_joint(length, d),
+        ShearMethod::Bs5950 => bs_5950::long_joint(length)?,
+        ShearMethod::Is800 => is_800::long_joint(length, d),
+        ShearMethod::As4100 => as_4100::long_joint(length),
+        ShearMethod::CsaS16 => csa_s16::long_joint(length),
         _ => Factor::ONE,
     })
-}
-
-/// 1 % less for each 1/16 in of grip over 5 d: AISC 360 Table J3.2, A307 bolts.
-pub(in crate::strength) fn grip_of_a307(grip: Length, d: Length) -> Result<Factor, Error> {
-    if grip <= D_5 * d {
-        return Ok(Factor::ONE);
-    }
-    let sixteenths = ((grip - D_5 * d) / inches(1.0 / 16.0)).value;
-    let factor = 1.0 - 0.01 * sixteenths;
-    if factor > 0.0 {
-        return Ok(Factor::by("1 - 0.01 * (G - 5 * d) / (in / 16)", factor));
-    }
-    let most = D_5 * d + inches(100.0 / 16.0);
-    let allowed = Allowed::Below(most.into());
-    Err(out_of_range("grip of an A307 bolt", grip, allowed))
 }
 
 fn long_grip(
@@ -354,71 +252,22 @@ fn long_grip(
     joint: Length,
     d: Length,
 ) -> Result<Factor, Error> {
-    let in_d = (grip / d).value;
-    if in_d <= D_5 {
-        return Ok(Factor::ONE);
-    }
-    let stiff = Factor::by("8 * d / (3 * d + G)", 8.0 / (3.0 + in_d));
-    match method {
-        ShearMethod::Aisc360 { .. } if is_a307(grade) => grip_of_a307(grip, d),
-        ShearMethod::Bs5950 => Ok(stiff),
-        ShearMethod::Is800 if in_d > 8.0 => {
-            let allowed = Allowed::AtMost((8.0 * d).into());
-            Err(out_of_range("grip for IS 800", grip, allowed))
-        }
-        // Never above the factor of the long joint.
-        ShearMethod::Is800 => {
-            let long = long_joint(method, joint, d)?;
-            Ok(if long.value < stiff.value {
-                long
-            } else {
-                stiff
-            })
-        }
-        _ => Ok(Factor::ONE),
-    }
+    Ok(match method {
+        ShearMethod::Aisc360 { .. } if aisc_360::is_a307(grade) => aisc_360::grip_of_a307(grip, d)?,
+        ShearMethod::Bs5950 => bs_5950::long_grip(grip, d),
+        ShearMethod::Is800 => is_800::long_grip(grip, joint, d)?,
+        _ => Factor::ONE,
+    })
 }
 
 fn packed(method: ShearMethod, packing: Length, d: Length) -> Result<Factor, Error> {
     Ok(match method {
-        ShearMethod::Aisc360 { edition } if packing > inches(0.25) => {
-            let factor = 1.0 - 0.4 * ((packing - inches(0.25)) / inches(1.0)).value;
-            if edition != AiscEdition::E2005 {
-                Factor::by("max(1 - 0.4 * (t / in - 0.25), 0.85)", factor.max(0.85))
-            } else if packing <= inches(0.75) {
-                Factor::by("1 - 0.4 * (t / in - 0.25)", factor)
-            } else {
-                let allowed = Allowed::AtMost(inches(0.75).into());
-                return Err(out_of_range("fillers for AISC 360-05", packing, allowed));
-            }
-        }
-        ShearMethod::Bs5950 if 3.0 * packing > 4.0 * d => {
-            let allowed = Allowed::AtMost((4.0 / 3.0 * d).into());
-            return Err(out_of_range("packing for BS 5950-1", packing, allowed));
-        }
-        ShearMethod::En1993 | ShearMethod::Bs5950 if 3.0 * packing > d => Factor::by(
-            "9 * d / (8 * d + 3 * t)",
-            (9.0 * d / (8.0 * d + 3.0 * packing)).value,
-        ),
-        ShearMethod::Is800 if packing > millimetres(6.0) => {
-            let factor = 1.0 - 0.0125 * (packing / millimetres(1.0)).value;
-            if factor <= 0.0 {
-                let allowed = Allowed::Below(millimetres(80.0).into());
-                return Err(out_of_range("packing for IS 800", packing, allowed));
-            }
-            Factor::by("1 - 0.0125 * t / mm", factor)
-        }
-        ShearMethod::As4100 if packing > millimetres(20.0) => {
-            let allowed = Allowed::AtMost(millimetres(20.0).into());
-            return Err(out_of_range("packing for AS 4100", packing, allowed));
-        }
-        ShearMethod::As4100 if packing > millimetres(6.0) => Factor::printed(0.85),
-        // Thicker fillers are to be extended beyond the joint and fastened there.
-        ShearMethod::CsaS16 if packing > millimetres(6.4) => {
-            let allowed = Allowed::AtMost(millimetres(6.4).into());
-            let what = "fillers for CSA S16 that are not fastened beyond the joint";
-            return Err(out_of_range(what, packing, allowed));
-        }
+        ShearMethod::Aisc360 { edition } => aisc_360::fillers(edition, packing)?,
+        ShearMethod::En1993 => en_1993::packing(packing, d),
+        ShearMethod::Bs5950 => bs_5950::packing(packing, d)?,
+        ShearMethod::Is800 => is_800::packing(packing)?,
+        ShearMethod::As4100 => as_4100::packing(packing)?,
+        ShearMethod::CsaS16 => csa_s16::packing(packing)?,
         _ => Factor::ONE,
     })
 }

@@ -360,8 +360,9 @@ pub(in crate::tables) static ISO3506_2_CF: Source = Source { key: "iso3506-2-cf"
 pub(in crate::tables) static ISO3506_2_MATING: Source = Source { key: "iso3506-2-mating", document: "ISO 3506-2", edition: Some("2020"), locator: "clause 5.2.3: the class of the nut is that of the bolt it should be mated with", read_in: "an extract of the clause; that the steel is the same too, on two supplier pages" };
 pub(in crate::tables) static F594: Source = Source { key: "f594", document: "ASTM F594", edition: None, locator: "mechanical properties, alloy groups 1 and 2", read_in: "two supplier pages that agree" };
 pub(in crate::tables) static F594_BOLTS: Source = Source { key: "f594-bolts", document: "ASTM F594", edition: None, locator: "bolts of ASTM F593 of the same alloy group", read_in: "a supplier page" };
+pub(in crate::tables) static BS449_LOADS: Source = Source { key: "bs449-loads", document: "BS 449-2", edition: Some("1969"), locator: "allowable stresses of bolts", read_in: "printed tables of bolt loads, which follow from them" };
 
-pub(in crate::tables) static SOURCES: [&Source; 358] = [
+pub(in crate::tables) static SOURCES: [&Source; 359] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -720,4 +721,5 @@ pub(in crate::tables) static SOURCES: [&Source; 358] = [
     &ISO3506_2_MATING,
     &F594,
     &F594_BOLTS,
+    &BS449_LOADS,
 ];

@@ -8,11 +8,12 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::math::sqrt;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::code::en_1993;
 use crate::strength::pin::{
     BoltEnds, EnPin, PinJoint, PinStrengths, SingleShear, en_1993_pin, single_shear_bending,
     yielding_pin,
 };
-use crate::strength::shear::{ReductionNeed, ShearMethod, en_tensile_strength, en_yield_strength};
+use crate::strength::shear::{ReductionNeed, ShearMethod};
 use crate::units::{Length, Stress, from_base};
 
 /// What bending takes of the bolt.
@@ -236,7 +237,8 @@ fn bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Ben
 
 fn en_strengths(case: &Case, out: &mut Outcomes) -> Option<(Stress, Stress)> {
     let grade = case.strength.grade;
-    let strengths = en_yield_strength(grade).and_then(|fyb| Ok((fyb, en_tensile_strength(grade)?)));
+    let strengths =
+        en_1993::yield_strength(grade).and_then(|fyb| Ok((fyb, en_1993::tensile_strength(grade)?)));
     out.attempt(Mode::BoltBending, Place::Bolt(1), strengths)
 }
 

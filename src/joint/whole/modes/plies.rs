@@ -11,9 +11,9 @@ use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::code::en_1993;
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
-use crate::strength::shear::en_yield_strength;
 use crate::strength::slip::SlipMethod;
 use crate::units::{Force, SAME_LENGTH, megapascals};
 
@@ -317,7 +317,7 @@ fn around_pivot(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
         out.missing(Mode::Bearing, own.place, Need::Method(why));
         return;
     }
-    let pin_yield = en_yield_strength(case.strength.grade);
+    let pin_yield = en_1993::yield_strength(case.strength.grade);
     let Some(pin_yield) = out.attempt(Mode::Bearing, own.place, pin_yield) else {
         return;
     };

@@ -406,7 +406,7 @@ fn rope(case: &Case, method: TimberMethod, out: &mut Outcomes) -> TimberMethod {
         .map(|own| own.tensile_strength);
     let tension = stated
         .map_or_else(
-            || crate::strength::shear::en_tensile_strength(case.strength.grade),
+            || crate::strength::code::en_1993::tensile_strength(case.strength.grade),
             Ok,
         )
         .map(|tensile| 0.9 * tensile * case.loads.tensile_stress_area);

@@ -1,0 +1,50 @@
+//! AS 4100, 9.3.2: bolts in shear.
+
+use super::{Factor, Factors};
+use crate::error::{Allowed, Error, out_of_range};
+use crate::material::BoltStrength;
+use crate::source::Method;
+use crate::strength::section::{Base, StressOf};
+use crate::tables::methods;
+use crate::units::{Length, millimetres};
+
+/// phi = 0.80.
+pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
+
+/// What is cited for long joints, grips and packing.
+pub(in crate::strength) const REDUCTIONS: [Option<&Method>; 3] = [
+    Some(methods::AS_4100_TABLE_9_3_2_1),
+    None,
+    Some(methods::AS_4100_9_3_2_5),
+];
+
+/// 9.3.2.1.
+pub(in crate::strength) fn shear(strength: &BoltStrength) -> StressOf {
+    StressOf::share(0.62, Base::tensile("fuf", strength), "0.62 * fuf")
+}
+
+/// Table 9.3.2.1.
+pub(in crate::strength) fn long_joint(length: Length) -> Factor {
+    if length > millimetres(300.0) {
+        Factor::by(
+            "max(1.075 - L / (4000 * mm), 0.75)",
+            (1.075 - (length / millimetres(4000.0)).value).max(0.75),
+        )
+    } else {
+        Factor::ONE
+    }
+}
+
+/// 9.3.2.5.
+pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
+    let most = millimetres(20.0);
+    if packing > most {
+        let allowed = Allowed::AtMost(most.into());
+        return Err(out_of_range("packing for AS 4100", packing, allowed));
+    }
+    Ok(if packing > millimetres(6.0) {
+        Factor::printed(0.85)
+    } else {
+        Factor::ONE
+    })
+}

@@ -1,0 +1,45 @@
+//! CSA S16, 13.12: bolts in shear.
+
+use super::{Factor, Factors};
+use crate::error::{Allowed, Error, out_of_range};
+use crate::material::BoltStrength;
+use crate::source::Method;
+use crate::strength::section::{Base, StressOf};
+use crate::tables::methods;
+use crate::units::{Length, millimetres};
+
+/// phi b = 0.80.
+pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
+
+/// What is cited for long joints, grips and packing.
+pub(in crate::strength) const REDUCTIONS: [Option<&Method>; 3] =
+    [Some(methods::CSA_S16_13_12_1_2), None, None];
+
+/// 13.12.1.2. The standard lowers the resistance by 30 % for threads; stress or area is the same.
+pub(in crate::strength) fn shear(strength: &BoltStrength, in_shank: bool) -> StressOf {
+    let base = Base::tensile("Fu", strength);
+    if in_shank {
+        StressOf::share(0.60, base, "0.60 * Fu")
+    } else {
+        StressOf::share(0.60 * 0.70, base, "0.60 * 0.70 * Fu")
+    }
+}
+
+/// 13.12.1.2, long joints.
+pub(in crate::strength) fn long_joint(length: Length) -> Factor {
+    if length >= millimetres(760.0) {
+        Factor::printed(0.833)
+    } else {
+        Factor::ONE
+    }
+}
+
+/// Thicker fillers are to be extended beyond the joint and fastened there.
+pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
+    let most = millimetres(6.4);
+    if packing > most {
+        let what = "fillers for CSA S16 that are not fastened beyond the joint";
+        return Err(out_of_range(what, packing, Allowed::AtMost(most.into())));
+    }
+    Ok(Factor::ONE)
+}

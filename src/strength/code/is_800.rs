@@ -1,0 +1,73 @@
+//! IS 800:2007, 10.3: bolts in shear.
+
+use super::{Factor, Factors, gripped_over_five};
+use crate::error::{Allowed, Error, out_of_range};
+use crate::material::BoltStrength;
+use crate::source::Method;
+use crate::strength::section::{Base, StressOf};
+use crate::tables::methods;
+use crate::units::{Length, millimetres};
+
+/// gamma mb = 1.25.
+pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
+
+/// What is cited for long joints, grips and packing.
+pub(in crate::strength) const REDUCTIONS: [Option<&Method>; 3] = [
+    Some(methods::IS_800_2007_10_3_3_1),
+    Some(methods::IS_800_2007_10_3_3_2),
+    Some(methods::IS_800_2007_10_3_3_3),
+];
+
+/// The code writes sqrt 3.
+const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;
+
+/// 10.3.3.
+pub(in crate::strength) fn shear(strength: &BoltStrength) -> StressOf {
+    let base = Base::tensile("fub", strength);
+    StressOf::share(ONE_OVER_SQRT_3, base, "fub / sqrt(3)")
+}
+
+/// 10.3.3.1.
+pub(in crate::strength) fn long_joint(length: Length, d: Length) -> Factor {
+    let in_d = (length / d).value;
+    if in_d > 15.0 {
+        Factor::by(
+            "min(max(1.075 - L / (200 * d), 0.75), 1)",
+            (1.075 - in_d / 200.0).clamp(0.75, 1.0),
+        )
+    } else {
+        Factor::ONE
+    }
+}
+
+/// 10.3.3.2: never above the factor of the long joint.
+pub(in crate::strength) fn long_grip(
+    grip: Length,
+    joint: Length,
+    d: Length,
+) -> Result<Factor, Error> {
+    let most = 8.0 * d;
+    if grip > most {
+        let allowed = Allowed::AtMost(most.into());
+        return Err(out_of_range("grip for IS 800", grip, allowed));
+    }
+    let (stiff, long) = (gripped_over_five(grip, d), long_joint(joint, d));
+    Ok(if stiff.value < 1.0 && long.value < stiff.value {
+        long
+    } else {
+        stiff
+    })
+}
+
+/// 10.3.3.3.
+pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
+    if packing <= millimetres(6.0) {
+        return Ok(Factor::ONE);
+    }
+    let factor = 1.0 - 0.0125 * (packing / millimetres(1.0)).value;
+    if factor <= 0.0 {
+        let allowed = Allowed::Below(millimetres(80.0).into());
+        return Err(out_of_range("packing for IS 800", packing, allowed));
+    }
+    Ok(Factor::by("1 - 0.0125 * t / mm", factor))
+}

@@ -1,0 +1,30 @@
+//! MIL-HDBK-5, Table 8.1.5(a): aircraft bolts in shear, across the full shank only.
+
+use super::{Factors, not_listed, sane_factor};
+use crate::error::{Error, positive};
+use crate::material::BoltGrade;
+use crate::strength::section::StressOf;
+use crate::units::Stress;
+
+/// Allowable at limit load = nominal over the ultimate factor.
+pub(in crate::strength) fn factors(ultimate_factor: f64) -> Result<Factors, Error> {
+    let factor = sane_factor("ultimate factor", ultimate_factor)?;
+    Ok(Factors::nominal(None, Some(factor)))
+}
+
+/// Fsu of the shank; none across the thread.
+pub(in crate::strength) fn shear(
+    shear_strength: Stress,
+    grade: BoltGrade,
+    in_shank: bool,
+) -> Result<StressOf, Error> {
+    if !in_shank {
+        let reason = "MIL-HDBK-5 Table 8.1.5(a) gives that of the full shank only";
+        return Err(not_listed(
+            "shear strength across the thread",
+            grade,
+            reason,
+        ));
+    }
+    positive("shear strength", shear_strength).map(StressOf::stated)
+}
