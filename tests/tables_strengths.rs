@@ -3,6 +3,8 @@
 mod support;
 
 use shankline::prelude::*;
+use shankline::strength::bolt_tension::{HeadShape, TensionMethod, bolt_tension};
+use shankline::strength::shear::{ConnectionFacts, LoadedPlane, PlaneRule, shear_resistance};
 use shankline::tables::grades::AstmGradeRow;
 use shankline::tables::strengths::{
     DesignStress, LoadQuantity, LoadedPart, PublishedLoad, StressBolts, StressCode, StressPlane,
@@ -12,50 +14,121 @@ use shankline::tables::threads::UnifiedThread;
 use shankline::units::{kip_per_square_inch, pound_force};
 use support::{csv_rows, number};
 
-/// The AISC method and the table of its stresses are written apart and must say the same.
+/// What of a code is for reading only: codes that no method follows, and groups of bolts that no grade here belongs to.
+fn is_reference_only(row: &DesignStress) -> bool {
+    matches!(row.code, StressCode::AiscAsd1989 | StressCode::Rcsc1988)
+        || matches!(
+            row.bolts,
+            StressBolts::GroupC | StressBolts::Group144 | StressBolts::Group200
+        )
+}
+
+/// A grade that the row is for.
+fn grade_of(bolts: StressBolts) -> BoltGrade {
+    match bolts {
+        StressBolts::A307 => AstmGrade::A307A.into(),
+        StressBolts::A325 => AstmGrade::F3125A325Type1.into(),
+        StressBolts::A490 => AstmGrade::F3125A490Type1.into(),
+        StressBolts::ThreadedParts => AstmGrade::A193B7.into(),
+        StressBolts::Class4_6 => PropertyClass::Class4_6.into(),
+        StressBolts::Class4_8 => PropertyClass::Class4_8.into(),
+        StressBolts::Class5_6 => PropertyClass::Class5_6.into(),
+        StressBolts::Class5_8 => PropertyClass::Class5_8.into(),
+        StressBolts::Class6_8 => PropertyClass::Class6_8.into(),
+        StressBolts::Class8_8 => PropertyClass::Class8_8.into(),
+        StressBolts::Class10_9 => PropertyClass::Class10_9.into(),
+        other => panic!("{other}: no grade here"),
+    }
+}
+
+/// Numbers of codes stand in the table and nowhere else: every row is what a method computes with, or for reading only.
 #[test]
-fn the_aisc_method_uses_the_stresses_of_its_table() {
-    let editions = [
-        (StressCode::Aisc360_05, AiscEdition::E2005),
-        (StressCode::Aisc360_10, AiscEdition::E2010),
-        (StressCode::Aisc360_16, AiscEdition::E2016),
-        (StressCode::Aisc360_22, AiscEdition::E2022),
-    ];
-    let grades = [
-        (StressBolts::A307, AstmGrade::A307A),
-        (StressBolts::A325, AstmGrade::F3125A325Type1),
-        (StressBolts::A490, AstmGrade::F3125A490Type1),
-        (StressBolts::ThreadedParts, AstmGrade::A193B7),
-    ];
-    let thread: Thread = "3/4-10 UNC".parse().unwrap();
-    let mut compared = 0;
-    for (code, edition) in editions {
-        let rows =
-            DesignStress::of_code(code).filter(|row| row.quantity == StressQuantity::ShearNominal);
-        for row in rows {
-            let found = grades.iter().find(|(bolts, _)| row.bolts == *bolts);
-            let Some((_, grade)) = found else {
-                continue; // groups of bolts the crate has no grade of
-            };
-            let bolt = grade.strength(thread.nominal_diameter()).unwrap();
-            let zones: &[Zone] = match row.plane.unwrap() {
-                StressPlane::Thread => &[Zone::Thread],
-                StressPlane::Shank => &[Zone::Shank],
-                _ => &[Zone::Thread, Zone::Shank],
-            };
-            let printed = row
-                .stress
-                .unwrap_or_else(|| row.share_of_tensile.unwrap() * bolt.tensile_strength);
-            for zone in zones {
-                let method = ShearMethod::Aisc360 { edition };
-                let shear = bolt_shear(&thread, &bolt, &[*zone], method).unwrap();
-                let off = (shear.stress - printed).get::<kip_per_square_inch>();
-                assert!(off.abs() < 1e-9, "{row:?} {off}");
-                compared += 1;
+fn every_stress_of_a_code_is_read_by_a_method() {
+    let shear = |row: &DesignStress, zone| {
+        let edition = match row.code {
+            StressCode::Aisc360_05 => AiscEdition::E2005,
+            StressCode::Aisc360_10 => AiscEdition::E2010,
+            StressCode::Aisc360_16 => AiscEdition::E2016,
+            _ => AiscEdition::E2022,
+        };
+        let (method, tension) = match row.code {
+            StressCode::En1993_1_8 => (ShearMethod::En1993, TensionMethod::En1993),
+            StressCode::Bs5950_1 => (ShearMethod::Bs5950, TensionMethod::Bs5950Exact),
+            StressCode::Bs449_2 => (ShearMethod::Bs449, TensionMethod::Bs5950Exact),
+            _ => (
+                ShearMethod::Aisc360 { edition },
+                TensionMethod::Aisc360 { edition },
+            ),
+        };
+        let thread: Thread = if matches!(grade_of(row.bolts), BoltGrade::Iso(_)) {
+            "M12".parse().unwrap()
+        } else {
+            "3/4-10 UNC".parse().unwrap()
+        };
+        let bolt = grade_of(row.bolts)
+            .strength(thread.nominal_diameter())
+            .unwrap();
+        let found = match row.quantity {
+            StressQuantity::TensionNominal | StressQuantity::TensionDesign => {
+                bolt_tension(&thread, &bolt, tension, HeadShape::OnFace, None)
+                    .unwrap()
+                    .stress
             }
+            _ => {
+                let (planes, facts) = (LoadedPlane::equal(&[zone]), ConnectionFacts::default());
+                shear_resistance(&thread, &bolt, &planes, PlaneRule::Each, method, &facts)
+                    .unwrap()
+                    .stress
+            }
+        };
+        (found, bolt.tensile_strength)
+    };
+    let (mut compared, mut reference) = (0, 0);
+    for row in DesignStress::all_inch()
+        .iter()
+        .chain(DesignStress::all_metric())
+    {
+        if is_reference_only(row) {
+            reference += 1;
+            continue;
+        }
+        if row.quantity == StressQuantity::YieldStrength {
+            continue; // asked by the bending of bolts and by preloads: `en_1993::yield_strength`
+        }
+        let zones: &[Zone] = match row.plane {
+            Some(StressPlane::Thread) => &[Zone::Thread],
+            Some(StressPlane::Shank) => &[Zone::Shank],
+            _ => &[Zone::Thread, Zone::Shank],
+        };
+        for zone in zones {
+            let (found, tensile) = shear(row, *zone);
+            let printed = if row.quantity == StressQuantity::TensileStrength {
+                // The shear stress is a share of it.
+                let plane = if *zone == Zone::Shank {
+                    StressPlane::Shank
+                } else {
+                    StressPlane::Thread
+                };
+                let of = StressQuantity::ShearNominal;
+                let share = DesignStress::find(row.code, row.bolts, of, Some(plane));
+                share.unwrap().share_of_tensile.unwrap() * row.stress.unwrap()
+            } else {
+                match (row.stress, row.share_of_tensile, row.code) {
+                    (Some(stress), ..) => stress,
+                    (None, Some(share), StressCode::En1993_1_8) => {
+                        let of = StressQuantity::TensileStrength;
+                        let fub = DesignStress::find(row.code, row.bolts, of, None).unwrap();
+                        share * fub.stress.unwrap()
+                    }
+                    (None, share, _) => share.unwrap() * tensile,
+                }
+            };
+            let off = (found - printed).get::<kip_per_square_inch>();
+            assert!(off.abs() < 1e-9, "{row:?} {found:?} {off}");
+            compared += 1;
         }
     }
-    assert_eq!(compared, 24);
+    assert_eq!((compared, reference), (0, 0));
 }
 
 /// ASTM A307 prints the greatest load of grade B bolts: 100 ksi on the printed area, no digit dropped.
