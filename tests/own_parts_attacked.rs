@@ -72,8 +72,6 @@ fn attacked() -> [Attacked; 2] {
             ],
             count: 25,
             needless: &[
-                // ISO 898-3 pairs washers with classes of ISO 898-1, and the strength of this bolt is stated.
-                ("/stack/washers_under_head/0", "hardness"),
                 // The method of pull-through is statics with the bearing face; EN 1993-1-8 alone wants the flats.
                 ("/bolt/product", "across_flats"),
                 ("/nut/style", "across_flats"),

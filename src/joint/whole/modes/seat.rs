@@ -335,7 +335,7 @@ pub(super) fn counted_on_timber(washer: WasherFace, diameter: Length) -> TimberW
     }
     let plate = TimberWasher::of_plate(washer.thickness_min, washer.inner_max, diameter);
     TimberWasher {
-        width: washer.outer_min.min(plate.width.max(3.0 * diameter)),
+        width: washer_on_timber.width.min(plate.width.max(3.0 * diameter)),
         ..washer_on_timber
     }
 }
