@@ -13,7 +13,7 @@ use crate::tables::methods;
 ///
 /// ```
 /// use shankline::joint::OrderRule;
-/// assert!(OrderRule::Star.source().contains("PCC-1"));
+/// assert!(OrderRule::Star.source().citation.contains("PCC-1"));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(

@@ -121,7 +121,7 @@ pub enum BoltTrait {
 /// ```
 /// use shankline::joint::BoltTrait;
 /// let objection = BoltTrait::Galvanized.cut_objection();
-/// assert!(!objection.forbids && objection.source.contains("A780"));
+/// assert!(!objection.forbids && objection.source.citation.contains("A780"));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]

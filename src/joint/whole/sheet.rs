@@ -56,7 +56,7 @@ pub struct Sheet {
 /// use shankline::joint::SheetStep;
 /// use shankline::units::UnitSystem;
 /// assert!(SheetStep::WitnessMark.text(UnitSystem::Si).starts_with("Draw a witness mark"));
-/// assert_eq!(SheetStep::FirstLook.source(), "common practice, no source");
+/// assert_eq!(SheetStep::FirstLook.source().citation, "common practice, no source");
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(

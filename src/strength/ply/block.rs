@@ -132,7 +132,7 @@ pub struct BlockShear {
 /// ```
 /// # use shankline::strength::ply::BlockResistance;
 /// fn method(path: &BlockResistance) -> &'static str {
-///     path.method.name()
+///     path.method
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
