@@ -131,8 +131,8 @@ pub struct BlockShear {
 ///
 /// ```
 /// # use shankline::strength::ply::BlockResistance;
-/// fn method(path: &BlockResistance) -> &'static str {
-///     path.method
+/// fn cited(path: &BlockResistance) -> &'static str {
+///     path.method.method().citation
 /// }
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
