@@ -61,24 +61,28 @@ enum Form {
 fn answer(text: &str, group: Option<&str>, form: Form) -> Result<bool, Box<dyn std::error::Error>> {
     let joint: Joint = serde_json::from_str(text)?;
     let verdict = joint.check()?;
-    let mut sheet = Sheet::new(&joint, &verdict)?;
-    if let Some(group) = group {
-        let pattern: BoltPattern = serde_json::from_str(group)?;
-        sheet = sheet.for_group(tightening_order(&pattern));
-    }
+    let group = group.map(serde_json::from_str::<BoltPattern>).transpose()?;
+    let order = group.map(|group| tightening_order(&group));
     let system = if joint.bolt.thread.is_unified() {
         UnitSystem::UsCustomary
     } else {
         UnitSystem::Si
     };
     match form {
-        Form::Sheet => print!("{}", sheet.render(system)),
+        Form::Sheet => {
+            let sheet = Sheet::new(&joint, &verdict)?;
+            let sheet = match order {
+                Some(order) => sheet.for_group(order),
+                None => sheet,
+            };
+            print!("{}", sheet.render(system));
+        }
         Form::Json => {
-            let report = Report::new(&joint, &verdict, &sheet, system)?;
+            let report = Report::new(&joint, &verdict, order, system)?;
             println!("{}", serde_json::to_string_pretty(&report)?);
         }
         Form::Report => {
-            let report = Report::new(&joint, &verdict, &sheet, system)?;
+            let report = Report::new(&joint, &verdict, order, system)?;
             print!("{}", report.render(ReportStyle::Text));
         }
     }

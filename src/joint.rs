@@ -61,7 +61,8 @@
 //! `product` of the bolt ([`OwnStrength`], [`OwnScrew`]), the `style` of the nut ([`OwnNut`]), `material` and `timber` of a
 //! ply ([`OwnMaterial`], [`OwnTimber`]). A bolt of one's own that comes in several lengths has a list of them, among which
 //! the best is found as among those in stock. A washer needs its `style` alone, which has its thickness, or figures of its own.
-//! The answers [`Report`] (with the sheet in it), [`LengthReport`] and [`DesignReport`] are read back as they were written.
+//! The answers [`Report`] (with the sheet in it), [`LengthReport`] and [`DesignReport`] are read back as they were written. Take
+//! the feature `float_roundtrip` of `serde_json`: without it a number may come back different in its last bit.
 //! The feature `schema` has a JSON Schema of requests and answers, in the module `schema`.
 //! Templates of requests are in `examples/data/`: `davit_socket.json`, `seesaw_pivot.json` (a pivot
 //! with play) and `winch_foot.json` (a tapped part) for the example `check_joint`, `walkway_hanger_design.json`

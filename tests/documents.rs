@@ -363,9 +363,13 @@ fn a_report_belongs_to_its_joint() {
     let kept: Report = serde_json::from_str(&kept).unwrap();
     assert!(kept.joint.is_none() && !kept.answers(&joint));
 
-    let verdict = joint.check().unwrap();
-    let sheet = Sheet::new(&joint, &verdict).unwrap();
-    assert!(Report::new(&joint, &verdict, &sheet, UnitSystem::Si).is_ok());
-    assert!(Report::new(&heavier, &verdict, &sheet, UnitSystem::Si).is_err());
+    let mut verdict = joint.check().unwrap();
+    assert!(Report::new(&heavier, &verdict, None, UnitSystem::Si).is_err());
+    // Whoever drops the cautions of a verdict does not drop those of its report.
+    let report = Report::new(&joint, &verdict, None, UnitSystem::Si).unwrap();
+    verdict.cautions.clear();
+    let again = Report::new(&joint, &verdict, None, UnitSystem::Si).unwrap();
+    assert_eq!(report, again);
+    assert!(again.cautions.len() >= 2);
     assert!(Sheet::new(&heavier, &verdict).is_err());
 }

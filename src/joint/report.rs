@@ -30,6 +30,20 @@ pub(super) use render::{header, what_n_is};
 /// The number of the document format. It rises when a field changes its meaning or goes; new fields may come without.
 pub const FORMAT: u32 = 1;
 
+/// A document of a later format may say what this version does not know: it is refused.
+#[cfg(feature = "serde")]
+fn known_format<'de, D: serde::Deserializer<'de>>(deserializer: D) -> Result<u32, D::Error> {
+    use serde::de::Error;
+    let format: u32 = serde::Deserialize::deserialize(deserializer)?;
+    if (1..=FORMAT).contains(&format) {
+        Ok(format)
+    } else {
+        Err(D::Error::custom(alloc::format!(
+            "format {format} is not known here, only those up to {FORMAT}"
+        )))
+    }
+}
+
 /// The answer to a joint as one document: the word and why, the bolt with its lengths, every check and finding, what was
 /// missing and taken for granted, the workshop sheet, sources and cautions.
 ///
@@ -64,7 +78,8 @@ pub const FORMAT: u32 = 1;
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Report {
-    /// [`FORMAT`] of the version that wrote it.
+    /// [`FORMAT`] of the version that wrote it. A later one than this is refused.
+    #[cfg_attr(feature = "serde", serde(deserialize_with = "known_format"))]
     pub format: u32,
     /// What a drawing would call the joint.
     pub title: String,
@@ -462,7 +477,9 @@ impl Report {
     /// Whether it is the answer to this joint: the one that was asked about equals it in every fact, its title and what
     /// was taken for granted included. A document that does not hold its joint answers none.
     ///
-    /// Another version of this crate may answer the same joint otherwise: check it again where it counts.
+    /// It says that the question is the same, and nothing of the answer: a file is as good as the hands it went through, and
+    /// another version of this crate may answer otherwise. Where it counts, ask again: `joint.report(report.units)`.
+    /// Read with `serde_json`, the numbers of a joint come back exactly with its feature `float_roundtrip` only.
     ///
     /// ```
     /// use shankline::prelude::*;

@@ -24,6 +24,7 @@ mod washer;
 
 pub use builder::StackBuilder;
 pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
+pub(in crate::joint) use material::one_line;
 pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub(crate) use material::{STRONGEST, own_name, sane_strength};
 pub use ply::JointPly;

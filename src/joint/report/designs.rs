@@ -10,7 +10,7 @@ use crate::joint::report::gather::{bolt, line, planes};
 use crate::joint::report::render::one_line;
 use crate::joint::{
     Design, DesignChoice, Designs, FORMAT, Objective, PartsMass, Report, ReportBolt, ReportCheck,
-    ReportLine, ReportPlane, RuledOut, RuledOutReason, Sheet, TurnedDown, TurnedDownReason,
+    ReportLine, ReportPlane, RuledOut, RuledOutReason, TurnedDown, TurnedDownReason,
 };
 use crate::thread::Thread;
 use crate::units::{Stress, UnitSystem, tidy};
@@ -37,7 +37,8 @@ use crate::units::{Stress, UnitSystem, tidy};
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct DesignReport {
-    /// [`FORMAT`] of the version that wrote it.
+    /// [`FORMAT`] of the version that wrote it. A later one than this is refused.
+    #[cfg_attr(feature = "serde", serde(deserialize_with = "super::known_format"))]
     pub format: u32,
     /// What a drawing would call the joint.
     pub title: String,
@@ -179,7 +180,7 @@ impl Designs {
     ///
     /// # Errors
     ///
-    /// Those of [`Report::new`] and [`Sheet::new`] for the best design.
+    /// Those of [`Report::new`] for the best design.
     ///
     /// ```
     /// # use shankline::joint::Designs;
@@ -190,10 +191,7 @@ impl Designs {
     /// ```
     pub fn report(&self, units: UnitSystem) -> Result<DesignReport, Error> {
         let best = match (self.best_joint()?, &self.verdict) {
-            (Some(joint), Some(verdict)) => {
-                let sheet = Sheet::new(&joint, verdict)?;
-                Some(Report::new(&joint, verdict, &sheet, units)?)
-            }
+            (Some(joint), Some(verdict)) => Some(Report::new(&joint, verdict, None, units)?),
             _ => None,
         };
         let feasible = (0..).zip(self.feasible());

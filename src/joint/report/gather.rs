@@ -18,7 +18,7 @@ use crate::error::{Amount, Error};
 use crate::joint::LengthSearch;
 use crate::joint::whole::{bolt_and_nut, every_length, sources};
 use crate::joint::{
-    Account, Candidate, Finding, Joint, Missing, Reason, Sheet, SheetStep, Verdict,
+    Account, Candidate, Finding, Joint, Missing, Reason, Sheet, SheetStep, TighteningOrder, Verdict,
 };
 use crate::parts::ScrewSeries;
 use crate::spread::Spread;
@@ -41,35 +41,37 @@ impl Joint {
     /// }
     /// ```
     pub fn report(&self, units: UnitSystem) -> Result<Report, Error> {
-        let verdict = self.check()?;
-        let sheet = Sheet::new(self, &verdict)?;
-        Report::new(self, &verdict, &sheet, units)
+        Report::new(self, &self.check()?, None, units)
     }
 }
 
 impl Report {
-    /// The answer of a joint that has been checked, with its sheet.
+    /// The answer of a joint that has been checked, with its sheet; for a group of such bolts with their order.
     ///
     /// # Errors
     ///
     /// Those of [`LengthSearch`], and of the look-up of the nut; [`Error::Mismatch`] if the verdict is that of another joint.
     ///
     /// ```
-    /// # use shankline::joint::{Joint, Report, Sheet, TighteningOrder};
+    /// # use shankline::joint::{Joint, Report, TighteningOrder};
     /// # use shankline::units::UnitSystem;
     /// fn of_group(joint: &Joint, order: TighteningOrder) -> Result<Report, shankline::Error> {
     ///     let verdict = joint.check()?;
-    ///     let sheet = Sheet::new(joint, &verdict)?.for_group(order);
-    ///     Report::new(joint, &verdict, &sheet, UnitSystem::Si)
+    ///     Report::new(joint, &verdict, Some(order), UnitSystem::Si)
     /// }
     /// ```
     pub fn new(
         joint: &Joint,
         verdict: &Verdict,
-        sheet: &Sheet,
+        order: Option<TighteningOrder>,
         units: UnitSystem,
     ) -> Result<Self, Error> {
-        verdict.must_be_of(joint)?;
+        let verdict = &verdict.confirmed(joint)?;
+        let sheet = Sheet::new(joint, verdict)?;
+        let sheet = match order {
+            Some(order) => sheet.for_group(order),
+            None => sheet,
+        };
         // A bolt of the caller's own is in no table.
         let screws = match joint.own.screw {
             Some(_) => None,

@@ -41,7 +41,8 @@ use crate::units::{Length, UnitSystem, shown, tidy, twelve_digits};
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct LengthReport {
-    /// [`FORMAT`] of the version that wrote it.
+    /// [`FORMAT`] of the version that wrote it. A later one than this is refused.
+    #[cfg_attr(feature = "serde", serde(deserialize_with = "super::known_format"))]
     pub format: u32,
     /// The units of the texts.
     pub units: UnitSystem,

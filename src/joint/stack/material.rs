@@ -401,6 +401,16 @@ pub(crate) fn own_name(part: &str, name: &str) -> Result<(), Error> {
             "a {part} of your own wants a name"
         )));
     }
+    one_line(part, name)
+}
+
+/// A name of several lines could pass for lines of a report.
+pub(in crate::joint) fn one_line(what: &str, text: &str) -> Result<(), Error> {
+    if text.contains(char::is_control) {
+        return Err(Error::Mismatch(alloc::format!(
+            "the name of a {what} is one line of text: {text:?} is not"
+        )));
+    }
     Ok(())
 }
 

@@ -168,6 +168,7 @@ impl<'a> Case<'a> {
         joint.own_in_place()?;
         let closing = closing(joint)?;
         fitting(joint)?;
+        contradictions::texts(joint)?;
         contradictions::blasted(joint)?;
         let candidate = match known {
             Some(candidate) => *candidate,

@@ -5,6 +5,7 @@ use alloc::{format, vec::Vec};
 use super::{Joint, Slip};
 use crate::catalogue::Key;
 use crate::error::Error;
+use crate::joint::stack::one_line;
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::ScrewProduct;
 use crate::strength::slip::{SlipClass, SlipMethod};
@@ -35,6 +36,31 @@ pub(super) fn blasted(joint: &Joint) -> Result<(), Error> {
                 ply.name
             )));
         }
+    }
+    Ok(())
+}
+
+/// Refuses texts of the caller that could pass for lines of a report.
+pub(super) fn texts(joint: &Joint) -> Result<(), Error> {
+    let stack = &joint.stack;
+    for ply in stack.plies() {
+        one_line("ply", &ply.name)?;
+    }
+    let washers = stack.washers_under_head().iter();
+    let washers = washers.chain(stack.other_washers_under_nut());
+    let to_add = stack.washer_to_add_under_head();
+    let usual = stack.washers_under_nut().map(|(own, _)| own);
+    for washer in washers.chain(to_add).chain(usual) {
+        one_line("washer", &washer.name)?;
+    }
+    for sleeve in stack.sleeves() {
+        one_line("sleeve", &sleeve.name)?;
+    }
+    if let Some(part) = stack.tapped_part() {
+        one_line("tapped part", &part.name)?;
+    }
+    for aside in &joint.set_aside {
+        one_line("reason for setting aside", &aside.reason)?;
     }
     Ok(())
 }

@@ -71,11 +71,25 @@ impl Verdict {
     pub fn headline(&self, system: UnitSystem) -> String {
         let scope = self.scope;
         match self.word() {
-            Word::Holds => match self.granted.len() {
-                0 => format!("HOLDS ({scope})"),
-                1 => format!("HOLDS ({scope}), with 1 fact taken for granted"),
-                count => format!("HOLDS ({scope}), with {count} facts taken for granted"),
-            },
+            Word::Holds => {
+                let counted = |count: usize, one: &str, many: &str| match count {
+                    0 => None,
+                    1 => Some(format!("1 {one}")),
+                    count => Some(format!("{count} {many}")),
+                };
+                let aside = counted(self.set_aside.len(), "mode set aside", "modes set aside");
+                let granted = counted(
+                    self.granted.len(),
+                    "fact taken for granted",
+                    "facts taken for granted",
+                );
+                let with: Vec<String> = aside.into_iter().chain(granted).collect();
+                if with.is_empty() {
+                    format!("HOLDS ({scope})")
+                } else {
+                    format!("HOLDS ({scope}), with {}", with.join(" and "))
+                }
+            }
             Word::DoesNotHold => {
                 let exceeded = self.checks.iter().filter(|check| !check.holds());
                 let loads = exceeded.map(|check| format!("{check}"));

@@ -5,7 +5,7 @@ use alloc::{
     string::{String, ToString},
     vec::Vec,
 };
-use core::fmt;
+use core::fmt::{self, Write};
 
 use super::case::closing;
 use super::{Joint, Pattern, Slip, Verdict, Word};
@@ -19,7 +19,8 @@ use crate::material::Finish;
 use crate::parts::{Locking, Nut};
 use crate::preload::{Loosened, PreloadTarget};
 use crate::spread::Spread;
-use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees};
+use crate::thread::Thread;
+use crate::units::{Angle, Force, Length, Torque, UnitSystem, degrees, shown};
 
 /// A mark that moved so far is plain to see: common practice, no source.
 const MARK: Angle = degrees(10.0);
@@ -285,7 +286,7 @@ impl Sheet {
     /// }
     /// ```
     pub fn new(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
-        verdict.must_be_of(joint)?;
+        let verdict = &verdict.confirmed(joint)?;
         let thread = joint.bolt.thread;
         let candidate = &verdict.candidate;
         let locking = locking(joint);
@@ -454,10 +455,7 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let (bolt, nut) = bolt_and_nut(joint, candidate.screw.nominal)?;
     let washer = |washer: &JointWasher, count: usize| SheetWasher {
         count,
-        name: match washer.style {
-            Some(style) => format!("{style}, {thread}"),
-            None => washer.name.to_string(),
-        },
+        name: washer_name(washer, &thread),
         thickness: washer.thickness,
     };
     let mut under_head: Vec<SheetWasher> = Vec::new();
@@ -478,6 +476,30 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
         washers_under_nut: together(under_nut),
     };
     Ok([side, parts])
+}
+
+/// What is ordered: a hardness that is stated may be what the verdict rests on, and a washer of no style is known by its
+/// sizes.
+fn washer_name(washer: &JointWasher, thread: &Thread) -> String {
+    let mut name = match washer.style {
+        Some(style) => format!("{style}, {thread}"),
+        None => washer.name.to_string(),
+    };
+    let system = if thread.is_unified() {
+        UnitSystem::UsCustomary
+    } else {
+        UnitSystem::Si
+    };
+    if let (None, Some(outside)) = (washer.style, washer.outside) {
+        let _ = write!(name, ", {} wide", shown(outside, system));
+    }
+    if let (None, Some(inside)) = (washer.style, washer.inside) {
+        let _ = write!(name, ", hole {}", shown(inside, system));
+    }
+    if let Some(hardness) = washer.hardness {
+        let _ = write!(name, ", {hardness} HV");
+    }
+    name
 }
 
 /// Washers of one kind that lie on each other are counted together.

@@ -214,16 +214,14 @@ impl Verdict {
         self.word() == Word::Holds
     }
 
-    /// Refuses a joint that gets another verdict: what is written of the two together would be true of neither. Cautions
-    /// do not count, as a verdict of a design has fewer.
-    pub(in crate::joint) fn must_be_of(&self, joint: &Joint) -> Result<(), Error> {
-        let cautions = self.cautions.clone();
-        let own = Self {
-            cautions,
-            ..joint.check()?
-        };
+    /// The verdict again, with every caution. Refuses a joint that gets another one: what is written of the two together
+    /// would be true of neither. Cautions do not count, as a verdict of a design has fewer.
+    pub(in crate::joint) fn confirmed(&self, joint: &Joint) -> Result<Self, Error> {
+        let mut own = joint.check()?;
+        let cautions = core::mem::replace(&mut own.cautions, self.cautions.clone());
         if own == *self {
-            return Ok(());
+            own.cautions = cautions;
+            return Ok(own);
         }
         let title = &joint.title;
         Err(Error::Mismatch(format!(
