@@ -19,6 +19,7 @@
 //! | block shear, staggered holes | [`ply::block_shear`], [`ply::Stagger::net_width`] |
 //! | least and greatest distances of holes; what kind of hole a hole is | [`ply::Ply::distances`]; [`ply::Hole::classify`] |
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
+//! | a plate around a pin: its sections, end and dimensions | [`pin::aisc_360_pin_plate`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
 //! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
 //! | pressure under head, nut and washer; pull-through | [`surface::surface_pressure`], [`surface::pull_through_en_1993`], [`surface::punching_by_statics`] |

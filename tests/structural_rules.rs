@@ -1,0 +1,116 @@
+//! Rules of the steel codes about plates and groups, each against values that someone printed.
+
+mod support;
+
+use shankline::error::Amount;
+use shankline::prelude::*;
+use shankline::strength::check::{Level, Mode, Resistance};
+use shankline::strength::pin::{PinPlate, PlateCorners, aisc_360_pin_plate};
+use shankline::units::kip;
+use shankline::uom::si::{force::kilonewton, length::inch};
+use std::collections::BTreeMap;
+use support::{Row, csv_rows, number};
+
+/// Inputs of one row: `name=value` pairs, the unit at the end of the name.
+struct Inputs<'a>(&'a str);
+
+impl Inputs<'_> {
+    fn maybe(&self, name: &str) -> Option<f64> {
+        self.0
+            .split(';')
+            .find_map(|pair| pair.strip_prefix(name)?.strip_prefix('='))
+            .map(|value| value.parse().unwrap())
+    }
+    fn number(&self, name: &str) -> f64 {
+        self.maybe(name)
+            .unwrap_or_else(|| panic!("no {name} in {}", self.0))
+    }
+    fn inches(&self, name: &str) -> Length {
+        inches(self.number(name))
+    }
+    fn ksi(&self, name: &str) -> Stress {
+        ksi(self.number(name))
+    }
+}
+
+fn level(row: &Row) -> Level {
+    row["level"].parse().unwrap()
+}
+
+fn in_unit(row: &Row, load: Force) -> f64 {
+    match &*row["unit"] {
+        "kip" => load.get::<kip>(),
+        "kN" => load.get::<kilonewton>(),
+        other => panic!("{other}"),
+    }
+}
+
+fn of(row: &Row, resistance: &Resistance) -> f64 {
+    in_unit(row, resistance.at(level(row)).unwrap())
+}
+
+fn pin_plate(row: &Row) -> f64 {
+    let inputs = Inputs(&row["inputs"]);
+    let plate = PinPlate {
+        thickness: inputs.inches("t_in"),
+        width: inputs.inches("w_in"),
+        pin: inputs.inches("d_in"),
+        hole: inputs.inches("dh_in"),
+        end: inputs.inches("a_in"),
+        corners: inputs
+            .maybe("c_in")
+            .map_or(PlateCorners::Full, |c| PlateCorners::Cut {
+                beyond: inches(c),
+            }),
+        turns_under_load: false,
+        yield_strength: inputs.ksi("fy_ksi"),
+        tensile_strength: inputs.ksi("fu_ksi"),
+    };
+    let found = aisc_360_pin_plate(&plate).unwrap();
+    found.derivation().check().unwrap();
+    match &*row["quantity"] {
+        "effective_width" => found.effective_width.get::<inch>(),
+        "rupture" => of(row, &found.rupture),
+        "shear" => of(row, &found.shear),
+        "bearing" => of(row, &found.bearing),
+        "gross" => of(row, &found.gross),
+        wanted => {
+            let checks = found.checks(newtons(0.0), Level::Design).unwrap();
+            let mut dimensions = checks
+                .iter()
+                .filter(|check| check.mode == Mode::Distances)
+                .map(|check| match check.demand {
+                    Amount::Length(length) => length.get::<inch>(),
+                    other => panic!("{other}"),
+                });
+            let (end, width) = (dimensions.next().unwrap(), dimensions.next().unwrap());
+            match wanted {
+                "least_end" => end,
+                "least_width" => width,
+                other => panic!("{other}"),
+            }
+        }
+    }
+}
+
+#[test]
+fn printed_values() {
+    let mut counts = BTreeMap::new();
+    for row in csv_rows("tests/data/structural_rules.csv") {
+        let found = match &*row["rule"] {
+            "aisc_360_d5" => pin_plate(&row),
+            other => panic!("{other}"),
+        };
+        let expected = number(&row, "expected").unwrap();
+        let tolerance = number(&row, "tolerance").unwrap();
+        // The billionth is of a value that lies midway between two that could be printed.
+        assert!(
+            (found - expected).abs() <= tolerance + 1e-9,
+            "{}: {found} and {expected}",
+            row["id"]
+        );
+        *counts.entry(row["rule"].clone()).or_insert(0) += 1;
+    }
+    let counts: Vec<_> = counts.iter().map(|(rule, n)| (&**rule, *n)).collect();
+    assert_eq!(counts, [("aisc_360_d5", 13)]);
+}
