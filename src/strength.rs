@@ -21,7 +21,7 @@
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
 //! | a plate around a pin: its sections, end and dimensions | [`pin::aisc_360_pin_plate`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
-//! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
+//! | a group of bolts under an eccentric load; what a group bears together | [`group::BoltPattern`]; [`group::en_1993_fastener_group`] |
 //! | pressure under head, nut and washer; pull-through | [`surface::surface_pressure`], [`surface::pull_through_en_1993`], [`surface::punching_by_statics`] |
 //! | washers a code requires | [`washers::required_washers`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |

@@ -5,6 +5,7 @@ mod support;
 use shankline::error::Amount;
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode, Resistance};
+use shankline::strength::group::{FastenerResistance, en_1993_fastener_group};
 use shankline::strength::pin::{PinPlate, PlateCorners, aisc_360_pin_plate};
 use shankline::units::kip;
 use shankline::uom::si::{force::kilonewton, length::inch};
@@ -93,12 +94,33 @@ fn pin_plate(row: &Row) -> f64 {
     }
 }
 
+fn fastener_group(row: &Row) -> f64 {
+    let inputs = Inputs(&row["inputs"]);
+    let kilonewtons = |name| newtons(1000.0 * inputs.number(name));
+    let mut group = Vec::new();
+    for (bearing, number) in [("bearing_kN", "bearings"), ("inner_kN", "inners")] {
+        for _ in 0..inputs.maybe(number).map_or(0, |n| n as usize) {
+            group.push(FastenerResistance {
+                shear: kilonewtons("shear_kN"),
+                bearing: kilonewtons(bearing),
+            });
+        }
+    }
+    let found = en_1993_fastener_group(&group).unwrap();
+    found.derivation().check().unwrap();
+    in_unit(
+        row,
+        inputs.maybe("factor").unwrap_or(1.0) * found.resistance,
+    )
+}
+
 #[test]
 fn printed_values() {
     let mut counts = BTreeMap::new();
     for row in csv_rows("tests/data/structural_rules.csv") {
         let found = match &*row["rule"] {
             "aisc_360_d5" => pin_plate(&row),
+            "en_1993_3_7" => fastener_group(&row),
             other => panic!("{other}"),
         };
         let expected = number(&row, "expected").unwrap();
@@ -112,5 +134,5 @@ fn printed_values() {
         *counts.entry(row["rule"].clone()).or_insert(0) += 1;
     }
     let counts: Vec<_> = counts.iter().map(|(rule, n)| (&**rule, *n)).collect();
-    assert_eq!(counts, [("aisc_360_d5", 13)]);
+    assert_eq!(counts, [("aisc_360_d5", 13), ("en_1993_3_7", 4)]);
 }

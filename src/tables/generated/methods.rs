@@ -355,8 +355,9 @@ pub(crate) const AISC_360_D5_1: &Method = &Method { key: "aisc-360-d5.1", citati
 pub(crate) const AISC_360_D5_2: &Method = &Method { key: "aisc-360-d5.2", citation: "AISC 360 D5.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("D5.2"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "a copy of the page of 1999, the commentary of 2010, worked examples of the institute" };
 pub(crate) const AISC_360_D5_2_HOLES: &Method = &Method { key: "aisc-360-d5.2-holes", citation: "AISC 360 D5.2, holes of pins that turn", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("D5.2, hole"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const AISC_360_J7: &Method = &Method { key: "aisc-360-j7", citation: "AISC 360 J7", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J7, Eq. J7-1"), modes: Some("bearing"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2005 and 2010" };
+pub(crate) const EN_1993_1_8_2005_3_7_1: &Method = &Method { key: "en-1993-1-8-2005-3.7-1", citation: "EN 1993-1-8:2005 3.7(1)", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.7(1)"), modes: Some("bolt_shear bearing"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the text and two worked examples of a European guide" };
 
-pub(in crate::tables) static METHODS: [&Method; 353] = [
+pub(in crate::tables) static METHODS: [&Method; 354] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -710,4 +711,5 @@ pub(in crate::tables) static METHODS: [&Method; 353] = [
     AISC_360_D5_2,
     AISC_360_D5_2_HOLES,
     AISC_360_J7,
+    EN_1993_1_8_2005_3_7_1,
 ];
