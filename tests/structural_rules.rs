@@ -7,8 +7,12 @@ use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode, Resistance};
 use shankline::strength::group::{FastenerResistance, en_1993_fastener_group};
 use shankline::strength::pin::{PinPlate, PlateCorners, aisc_360_pin_plate};
+use shankline::tension::{EnTStub, TStubBolts};
 use shankline::units::kip;
-use shankline::uom::si::{force::kilonewton, length::inch};
+use shankline::uom::si::{
+    force::kilonewton,
+    length::{inch, millimeter},
+};
 use std::collections::BTreeMap;
 use support::{Row, csv_rows, number};
 
@@ -114,6 +118,44 @@ fn fastener_group(row: &Row) -> f64 {
     )
 }
 
+fn t_stub(row: &Row) -> f64 {
+    let inputs = Inputs(&row["inputs"]);
+    let mm = |name| millimetres(inputs.number(name));
+    let bolts = newtons(1000.0 * inputs.number("bolts_kN"));
+    let fy = megapascals(inputs.number("fy_MPa"));
+    let mut stub = EnTStub::new(mm("m_mm"), mm("n_mm"), bolts)
+        .unwrap()
+        .plate(
+            mm("l1_mm"),
+            mm("l2_mm"),
+            mm("t_mm"),
+            fy,
+            inputs.number("gM"),
+        )
+        .unwrap();
+    stub.n = mm("n_mm");
+    if inputs.maybe("washer_mm").is_some() {
+        stub = stub.with_washer(mm("washer_mm")).unwrap();
+    }
+    if inputs.maybe("Lb_mm").is_some() {
+        let bolts = TStubBolts {
+            elongation: mm("Lb_mm"),
+            stress_area: square_millimetres(inputs.number("As_mm2")),
+            rows: inputs.number("rows") as usize,
+        };
+        stub = stub.with_bolts(bolts).unwrap();
+    }
+    let found = stub.resistance().unwrap();
+    found.derivation().check().unwrap();
+    match &*row["quantity"] {
+        "mode_1" => in_unit(row, found.mode_1),
+        "mode_2" => in_unit(row, found.mode_2),
+        "mode_3" => in_unit(row, found.mode_3),
+        "limit" => found.limit.unwrap().get::<millimeter>(),
+        _ => in_unit(row, found.resistance),
+    }
+}
+
 #[test]
 fn printed_values() {
     let mut counts = BTreeMap::new();
@@ -121,6 +163,7 @@ fn printed_values() {
         let found = match &*row["rule"] {
             "aisc_360_d5" => pin_plate(&row),
             "en_1993_3_7" => fastener_group(&row),
+            "en_t_stub" => t_stub(&row),
             other => panic!("{other}"),
         };
         let expected = number(&row, "expected").unwrap();
@@ -134,5 +177,8 @@ fn printed_values() {
         *counts.entry(row["rule"].clone()).or_insert(0) += 1;
     }
     let counts: Vec<_> = counts.iter().map(|(rule, n)| (&**rule, *n)).collect();
-    assert_eq!(counts, [("aisc_360_d5", 13), ("en_1993_3_7", 4)]);
+    assert_eq!(
+        counts,
+        [("aisc_360_d5", 13), ("en_1993_3_7", 4), ("en_t_stub", 6)]
+    );
 }

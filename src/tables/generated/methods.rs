@@ -356,8 +356,9 @@ pub(crate) const AISC_360_D5_2: &Method = &Method { key: "aisc-360-d5.2", citati
 pub(crate) const AISC_360_D5_2_HOLES: &Method = &Method { key: "aisc-360-d5.2-holes", citation: "AISC 360 D5.2, holes of pins that turn", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("D5.2, hole"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const AISC_360_J7: &Method = &Method { key: "aisc-360-j7", citation: "AISC 360 J7", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J7, Eq. J7-1"), modes: Some("bearing"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2005 and 2010" };
 pub(crate) const EN_1993_1_8_2005_3_7_1: &Method = &Method { key: "en-1993-1-8-2005-3.7-1", citation: "EN 1993-1-8:2005 3.7(1)", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.7(1)"), modes: Some("bolt_shear bearing"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the text and two worked examples of a European guide" };
+pub(crate) const EN_1993_1_8_2005_TABLE_6_2_NO_PRYING: &Method = &Method { key: "en-1993-1-8-2005-table-6.2-no-prying", citation: "EN 1993-1-8:2005, Table 6.2, without prying", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 6.2, Lb > Lb*"), modes: Some("prying"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a draft of the standard of 2000; a European guide to base plates" };
 
-pub(in crate::tables) static METHODS: [&Method; 354] = [
+pub(in crate::tables) static METHODS: [&Method; 355] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -712,4 +713,5 @@ pub(in crate::tables) static METHODS: [&Method; 354] = [
     AISC_360_D5_2_HOLES,
     AISC_360_J7,
     EN_1993_1_8_2005_3_7_1,
+    EN_1993_1_8_2005_TABLE_6_2_NO_PRYING,
 ];
