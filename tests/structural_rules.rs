@@ -6,9 +6,10 @@ use shankline::error::Amount;
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode, Resistance};
 use shankline::strength::group::{FastenerResistance, en_1993_fastener_group};
+use shankline::strength::interaction::AiscStresses;
 use shankline::strength::pin::{PinPlate, PlateCorners, aisc_360_pin_plate};
 use shankline::tension::{EnTStub, TStubBolts};
-use shankline::units::kip;
+use shankline::units::{kip, kip_per_square_inch};
 use shankline::uom::si::{
     force::kilonewton,
     length::{inch, millimeter},
@@ -156,6 +157,27 @@ fn t_stub(row: &Row) -> f64 {
     }
 }
 
+fn modified_stress(row: &Row) -> f64 {
+    let inputs = Inputs(&row["inputs"]);
+    let bolt = AiscStresses {
+        tension: inputs.ksi("fnt_ksi"),
+        shear: inputs.ksi("fnv_ksi"),
+    };
+    let edition = match inputs.number("edition") {
+        2005.0 => AiscEdition::E2005,
+        2022.0 => AiscEdition::E2022,
+        other => panic!("{other}"),
+    };
+    let found = bolt
+        .modified_tension(inputs.ksi("frv_ksi"), level(row), edition)
+        .unwrap();
+    found.derivation().check().unwrap();
+    match inputs.maybe("area_in2") {
+        Some(area) => in_unit(row, found.load(square_inches(area)).unwrap()),
+        None => found.modified.get::<kip_per_square_inch>(),
+    }
+}
+
 #[test]
 fn printed_values() {
     let mut counts = BTreeMap::new();
@@ -164,6 +186,7 @@ fn printed_values() {
             "aisc_360_d5" => pin_plate(&row),
             "en_1993_3_7" => fastener_group(&row),
             "en_t_stub" => t_stub(&row),
+            "aisc_360_j3_7" => modified_stress(&row),
             other => panic!("{other}"),
         };
         let expected = number(&row, "expected").unwrap();
@@ -179,6 +202,11 @@ fn printed_values() {
     let counts: Vec<_> = counts.iter().map(|(rule, n)| (&**rule, *n)).collect();
     assert_eq!(
         counts,
-        [("aisc_360_d5", 13), ("en_1993_3_7", 4), ("en_t_stub", 6)]
+        [
+            ("aisc_360_d5", 13),
+            ("aisc_360_j3_7", 9),
+            ("en_1993_3_7", 4),
+            ("en_t_stub", 6)
+        ]
     );
 }

@@ -357,8 +357,10 @@ pub(crate) const AISC_360_D5_2_HOLES: &Method = &Method { key: "aisc-360-d5.2-ho
 pub(crate) const AISC_360_J7: &Method = &Method { key: "aisc-360-j7", citation: "AISC 360 J7", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J7, Eq. J7-1"), modes: Some("bearing"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2005 and 2010" };
 pub(crate) const EN_1993_1_8_2005_3_7_1: &Method = &Method { key: "en-1993-1-8-2005-3.7-1", citation: "EN 1993-1-8:2005 3.7(1)", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.7(1)"), modes: Some("bolt_shear bearing"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the text and two worked examples of a European guide" };
 pub(crate) const EN_1993_1_8_2005_TABLE_6_2_NO_PRYING: &Method = &Method { key: "en-1993-1-8-2005-table-6.2-no-prying", citation: "EN 1993-1-8:2005, Table 6.2, without prying", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 6.2, Lb > Lb*"), modes: Some("prying"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a draft of the standard of 2000; a European guide to base plates" };
+pub(crate) const AISC_360_05_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-05-j3.7-user-note", citation: "AISC 360-05 J3.7, user note, at most 20 %", publisher: Publisher::Aisc, document: "AISC 360", edition: Some("2005"), clause: Some("J3.7, user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a discussion of engineers that quotes it" };
+pub(crate) const AISC_360_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-j3.7-user-note", citation: "AISC 360 J3.7, user note, at most 30 %", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.7 (J3.8 in 2022), user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "worked examples of the institute to 2010 and 2022" };
 
-pub(in crate::tables) static METHODS: [&Method; 355] = [
+pub(in crate::tables) static METHODS: [&Method; 357] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -714,4 +716,6 @@ pub(in crate::tables) static METHODS: [&Method; 355] = [
     AISC_360_J7,
     EN_1993_1_8_2005_3_7_1,
     EN_1993_1_8_2005_TABLE_6_2_NO_PRYING,
+    AISC_360_05_J3_7_USER_NOTE,
+    AISC_360_J3_7_USER_NOTE,
 ];
