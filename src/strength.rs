@@ -17,6 +17,7 @@
 //! | slip of a preloaded joint | [`slip::slip_resistance`] |
 //! | bearing, tear-out, net and gross section of a ply, bearing on the bolt | [`ply::Ply::assess`]; a single lap [`ply::Ply::single_lap`], plies that share a load [`ply::shared_resistance`] |
 //! | block shear, staggered holes | [`ply::block_shear`], [`ply::Stagger::net_width`] |
+//! | a plate in shear: fin plates, end plates, cleats, gussets | [`ply::plate_shear`] |
 //! | least and greatest distances of holes; what kind of hole a hole is | [`ply::Ply::distances`]; [`ply::Hole::classify`] |
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
 //! | a plate around a pin: its sections, end and dimensions | [`pin::aisc_360_pin_plate`] |

@@ -2,12 +2,14 @@
 
 mod support;
 
+use proptest::prelude::*;
 use shankline::error::Amount;
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode, Resistance};
 use shankline::strength::group::{FastenerResistance, en_1993_fastener_group};
 use shankline::strength::interaction::AiscStresses;
 use shankline::strength::pin::{PinPlate, PlateCorners, aisc_360_pin_plate};
+use shankline::strength::ply::{PlateShear, PlateShearMethod, plate_shear};
 use shankline::tension::{EnTStub, TStubBolts};
 use shankline::units::{kip, kip_per_square_inch};
 use shankline::uom::si::{
@@ -178,6 +180,34 @@ fn modified_stress(row: &Row) -> f64 {
     }
 }
 
+fn plate_in_shear(row: &Row) -> f64 {
+    let inputs = Inputs(&row["inputs"]);
+    let european = inputs.maybe("bent");
+    let (plate, method) = if let Some(bent) = european {
+        let plate = PlateShear {
+            yield_strength: megapascals(inputs.number("fy_MPa")),
+            tensile_strength: megapascals(inputs.number("fu_MPa")),
+            gross: square_millimetres(inputs.number("gross_mm2")),
+            net: square_millimetres(inputs.number("net_mm2")),
+        };
+        (plate, PlateShearMethod::En1993 { bent: bent > 0.0 })
+    } else {
+        let plate = PlateShear {
+            yield_strength: inputs.ksi("fy_ksi"),
+            tensile_strength: inputs.ksi("fu_ksi"),
+            gross: square_inches(inputs.number("gross_in2")),
+            net: square_inches(inputs.number("net_in2")),
+        };
+        (plate, PlateShearMethod::Aisc360)
+    };
+    let found = plate_shear(&plate, method).unwrap();
+    found.derivation().check().unwrap();
+    match &*row["quantity"] {
+        "yielding" => of(row, &found.yielding),
+        _ => of(row, &found.rupture),
+    }
+}
+
 #[test]
 fn printed_values() {
     let mut counts = BTreeMap::new();
@@ -186,6 +216,7 @@ fn printed_values() {
             "aisc_360_d5" => pin_plate(&row),
             "en_1993_3_7" => fastener_group(&row),
             "en_t_stub" => t_stub(&row),
+            "plate_shear" => plate_in_shear(&row),
             "aisc_360_j3_7" => modified_stress(&row),
             other => panic!("{other}"),
         };
@@ -206,7 +237,98 @@ fn printed_values() {
             ("aisc_360_d5", 13),
             ("aisc_360_j3_7", 9),
             ("en_1993_3_7", 4),
-            ("en_t_stub", 6)
+            ("en_t_stub", 6),
+            ("plate_shear", 7)
         ]
     );
+}
+
+fn any_number() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        any::<f64>(),
+        1e-3..1e3f64,
+        Just(0.0),
+        Just(f64::MAX),
+        Just(f64::MIN_POSITIVE)
+    ]
+}
+
+proptest! {
+    /// No number makes anything panic, or gives a resistance that is not finite and positive.
+    #[test]
+    fn extremes(x in prop::collection::vec(any_number(), 7), flag: bool) {
+        let sound = |resistance: &Resistance| {
+            [resistance.nominal, resistance.design, resistance.allowable]
+                .into_iter()
+                .flatten()
+                .all(|load| load.value > 0.0 && load.is_finite())
+        };
+        let beyond = millimetres(x[5]);
+        let plate = PinPlate {
+            thickness: millimetres(x[0]),
+            width: millimetres(x[1]),
+            pin: millimetres(x[2]),
+            hole: millimetres(x[3]),
+            end: millimetres(x[4]),
+            corners: if flag { PlateCorners::Full } else { PlateCorners::Cut { beyond } },
+            turns_under_load: flag,
+            yield_strength: megapascals(x[5]),
+            tensile_strength: megapascals(x[6]),
+        };
+        if let Ok(found) = aisc_360_pin_plate(&plate) {
+            for resistance in [found.rupture, found.shear, found.bearing, found.gross] {
+                prop_assert!(sound(&resistance));
+            }
+            if let Ok(check) = found.governing(newtons(x[0]), Level::Design) {
+                prop_assert!(check.utilisation.is_finite());
+            }
+            let _ = found.derivation().check();
+        }
+        let plate = PlateShear {
+            yield_strength: megapascals(x[0]),
+            tensile_strength: megapascals(x[1]),
+            gross: square_millimetres(x[2]),
+            net: square_millimetres(x[3]),
+        };
+        for method in [PlateShearMethod::Aisc360, PlateShearMethod::En1993 { bent: flag }] {
+            if let Ok(found) = plate_shear(&plate, method) {
+                prop_assert!(sound(&found.yielding) && sound(&found.rupture));
+                let _ = found.derivation().check();
+            }
+        }
+        let group: Vec<_> = x
+            .windows(2)
+            .map(|pair| FastenerResistance { shear: newtons(pair[0]), bearing: newtons(pair[1]) })
+            .collect();
+        for n in 0..group.len() {
+            if let Ok(found) = en_1993_fastener_group(&group[..n]) {
+                prop_assert!(found.resistance.value > 0.0 && found.resistance.is_finite());
+            }
+        }
+        let bolts = TStubBolts {
+            elongation: millimetres(x[0]),
+            stress_area: square_millimetres(x[1]),
+            rows: x[2] as usize,
+        };
+        let found = EnTStub::new(millimetres(x[3]), millimetres(x[4]), newtons(x[5]))
+            .and_then(|stub| {
+                let length = millimetres(x[6]);
+                stub.plate(length, length, millimetres(x[0]), megapascals(x[1]), 1.0)
+            })
+            .and_then(|stub| stub.with_bolts(bolts))
+            .and_then(|stub| stub.resistance());
+        if let Ok(found) = found {
+            prop_assert!(found.resistance.value > 0.0 && found.resistance.is_finite());
+            prop_assert!(found.prying.is_some() && found.limit.is_some());
+        }
+        let bolt = AiscStresses { tension: megapascals(x[0]), shear: megapascals(x[1]) };
+        for level in [Level::Design, Level::Allowable] {
+            if let Ok(found) = bolt.modified_tension(megapascals(x[2]), level, AiscEdition::E2016) {
+                prop_assert!(found.modified.value > 0.0 && found.modified <= bolt.tension);
+            }
+            if let Ok(found) = bolt.modified_shear(megapascals(x[2]), level, AiscEdition::E2016) {
+                prop_assert!(found.modified.value > 0.0 && found.modified <= bolt.shear);
+            }
+        }
+    }
 }

@@ -359,8 +359,11 @@ pub(crate) const EN_1993_1_8_2005_3_7_1: &Method = &Method { key: "en-1993-1-8-2
 pub(crate) const EN_1993_1_8_2005_TABLE_6_2_NO_PRYING: &Method = &Method { key: "en-1993-1-8-2005-table-6.2-no-prying", citation: "EN 1993-1-8:2005, Table 6.2, without prying", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 6.2, Lb > Lb*"), modes: Some("prying"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a draft of the standard of 2000; a European guide to base plates" };
 pub(crate) const AISC_360_05_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-05-j3.7-user-note", citation: "AISC 360-05 J3.7, user note, at most 20 %", publisher: Publisher::Aisc, document: "AISC 360", edition: Some("2005"), clause: Some("J3.7, user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a discussion of engineers that quotes it" };
 pub(crate) const AISC_360_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-j3.7-user-note", citation: "AISC 360 J3.7, user note, at most 30 %", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.7 (J3.8 in 2022), user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "worked examples of the institute to 2010 and 2022" };
+pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citation: "AISC 360 J4.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.2, Eq. J4-3 and J4-4"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2022" };
+pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
+pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 
-pub(in crate::tables) static METHODS: [&Method; 357] = [
+pub(in crate::tables) static METHODS: [&Method; 360] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -718,4 +721,7 @@ pub(in crate::tables) static METHODS: [&Method; 357] = [
     EN_1993_1_8_2005_TABLE_6_2_NO_PRYING,
     AISC_360_05_J3_7_USER_NOTE,
     AISC_360_J3_7_USER_NOTE,
+    AISC_360_J4_2,
+    STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR,
+    EN_1993_1_1_2005_6_2_6_2,
 ];
