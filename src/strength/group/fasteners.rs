@@ -201,12 +201,13 @@ impl FastenerGroup {
     /// # }
     /// ```
     pub fn derivation(&self) -> Derivation {
-        let step = |formula, value| {
-            Step::new("resistance of the group", "FRd", formula, value).source(METHOD)
-        };
         let derivation = Derivation::new("Group of fasteners");
-        match (self.rule, self.fasteners.get(self.weakest)) {
-            (GroupRule::SmallestTimesNumber, Some(weakest)) => derivation
+        let step = |formula| {
+            Step::new("resistance of the group", "FRd", formula, self.resistance).source(METHOD)
+        };
+        let weakest = self.fasteners.get(self.weakest);
+        if let (GroupRule::SmallestTimesNumber, Some(weakest)) = (self.rule, weakest) {
+            return derivation
                 .step(
                     Step::new("smallest resistance", "F", "min(Fv, Fb)", weakest.least())
                         .with("Fv", weakest.shear)
@@ -214,35 +215,28 @@ impl FastenerGroup {
                         .source(METHOD),
                 )
                 .step(
-                    step(String::from("n * F"), self.resistance)
+                    step(String::from("n * F"))
                         .with("n", number(&self.fasteners))
                         .with("F", weakest.least()),
-                ),
-            _ => {
-                // Fasteners alike stand together: the formula is short where the group is regular.
-                let mut alike: Vec<(Force, f64)> = Vec::new();
-                for fastener in &self.fasteners {
-                    match alike
-                        .iter_mut()
-                        .find(|(bearing, _)| *bearing == fastener.bearing)
-                    {
-                        Some((_, n)) => *n += 1.0,
-                        None => alike.push((fastener.bearing, 1.0)),
-                    }
-                }
-                let mut formula = String::new();
-                for i in 1..=alike.len() {
-                    let plus = if i == 1 { "" } else { " + " };
-                    formula += &format!("{plus}n{i} * Fb{i}");
-                }
-                let mut sum = step(formula, self.resistance);
-                for (i, (bearing, n)) in alike.into_iter().enumerate() {
-                    let i = i + 1;
-                    sum = sum.with(format!("n{i}"), n).with(format!("Fb{i}"), bearing);
-                }
-                derivation.step(sum)
+                );
+        }
+        // Fasteners alike stand together: the formula is short where the group is regular.
+        let mut alike: Vec<(Force, f64)> = Vec::new();
+        for fastener in &self.fasteners {
+            let same = alike
+                .iter_mut()
+                .find(|(bearing, _)| *bearing == fastener.bearing);
+            match same {
+                Some((_, n)) => *n += 1.0,
+                None => alike.push((fastener.bearing, 1.0)),
             }
         }
+        let terms: Vec<String> = (1..=alike.len()).map(|i| format!("n{i} * Fb{i}")).collect();
+        let mut sum = step(terms.join(" + "));
+        for (i, (bearing, n)) in (1..).zip(alike) {
+            sum = sum.with(format!("n{i}"), n).with(format!("Fb{i}"), bearing);
+        }
+        derivation.step(sum)
     }
 }
 

@@ -270,7 +270,7 @@ impl AiscPinPlate {
     /// ```
     pub fn checks(&self, load: Force, level: Level) -> Result<Vec<Check>, Error> {
         not_negative("load of the plate", load)?;
-        let place = Place::Ply(1);
+        let ply = Place::Ply(1);
         let mut checks = Vec::with_capacity(8);
         for (mode, resistance, method) in [
             (Mode::NetSection, self.rupture, METHOD),
@@ -279,7 +279,7 @@ impl AiscPinPlate {
             (Mode::GrossSection, self.gross, METHOD),
         ] {
             let resistance = resistance.at(level)?;
-            checks.push(Check::new(mode, place, load, resistance, level, method)?);
+            checks.push(Check::new(mode, ply, load, resistance, level, method)?);
         }
         let plate = &self.plate;
         let be = self.effective_width;
@@ -292,20 +292,13 @@ impl AiscPinPlate {
             .into_iter()
             .flatten()
         {
-            let check = Check::new(Mode::Distances, place, wanted, is, level, DIMENSIONS)?;
+            let check = Check::new(Mode::Distances, ply, wanted, is, level, DIMENSIONS)?;
             checks.push(check.not_proportional());
         }
         if plate.turns_under_load {
             // A hole that just fits is wider by a rounding of both diameters at most.
             let clearance = (plate.hole - plate.pin - SAME_LENGTH).max(Length::default());
-            let check = Check::new(
-                Mode::Holes,
-                place,
-                clearance,
-                inches(1.0 / 32.0),
-                level,
-                HOLE,
-            )?;
+            let check = Check::new(Mode::Holes, ply, clearance, inches(1.0 / 32.0), level, HOLE)?;
             let recalled = Cautions::default().with(Caution::of_method(HOLE));
             checks.push(check.not_proportional().warned(recalled));
         }
