@@ -8,7 +8,7 @@
 //! | shear by any method, unequal planes, long joints and grips, packing | [`shear::shear_resistance`] |
 //! | tension of a bolt | [`bolt_tension::bolt_tension`]; in a preloaded joint [`tension`](crate::tension) |
 //! | tension, shear and bending together | [`interaction::interaction`] |
-//! | tension left beside a shear, shear beside a tension | [`interaction::InteractionRule::tension_beside`], [`interaction::InteractionRule::shear_beside`] |
+//! | tension left beside a shear, shear beside a tension | [`interaction::InteractionRule::tension_beside`], [`interaction::InteractionRule::shear_beside`]; F'nt and F'nv of AISC 360 [`interaction::AiscStresses`] |
 //! | tension and shear together by a theory of strength, as one tension | [`combined_stress::EquivalentTension`], [`combined_stress::CombinedStress`] |
 //! | the plain stress under a load: shear, tension, bearing, net section, threads; load for a factor of safety | [`stressed::StressedArea`] |
 //! | the least thread, diameter, number of bolts, width or thickness for a load | [`sizing::Demand`] |
@@ -17,10 +17,12 @@
 //! | slip of a preloaded joint | [`slip::slip_resistance`] |
 //! | bearing, tear-out, net and gross section of a ply, bearing on the bolt | [`ply::Ply::assess`]; a single lap [`ply::Ply::single_lap`], plies that share a load [`ply::shared_resistance`] |
 //! | block shear, staggered holes | [`ply::block_shear`], [`ply::Stagger::net_width`] |
+//! | a plate in shear: fin plates, end plates, cleats, gussets | [`ply::plate_shear`] |
 //! | least and greatest distances of holes; what kind of hole a hole is | [`ply::Ply::distances`]; [`ply::Hole::classify`] |
 //! | bending of a pin or of a bolt across a gap | [`pin::PinJoint`], [`pin::en_1993_pin`], [`pin::yielding_pin`]; in single shear [`pin::single_shear_bending`] |
+//! | a plate around a pin: its sections, end and dimensions | [`pin::aisc_360_pin_plate`] |
 //! | a bolt in timber | [`timber::TimberConnection::resistance`]; its details [`timber::Requirement`] |
-//! | a group of bolts under an eccentric load | [`group::BoltPattern`] |
+//! | a group of bolts under an eccentric load; what a group bears together | [`group::BoltPattern`]; [`group::en_1993_fastener_group`] |
 //! | pressure under head, nut and washer; pull-through | [`surface::surface_pressure`], [`surface::pull_through_en_1993`], [`surface::punching_by_statics`] |
 //! | washers a code requires | [`washers::required_washers`] |
 //! | stripping of threads, least engagement, nut against bolt | [`strip::stripping`], [`strip::minimum_engagement`], [`strip::nut_proof`] |

@@ -11,7 +11,7 @@
 //! | fatigue, VDI 2230 | [`VdiFatigue`] | recalled |
 //! | fatigue, EN 1993-1-9: bolts without preload, shear | [`EnFatigue`] | tension category read, the rest recalled |
 //! | fatigue, AISC | [`AiscFatigue`] | read |
-//! | prying | [`thornton_prying`], [`AiscFlange`], [`EnTStub`] | read |
+//! | prying | [`thornton_prying`], [`AiscFlange`], [`EnTStub`]; bolts too long for prying [`EnTStub::with_bolts`] | read |
 //!
 //! The two systems of bolt stiffness differ: for a 5/8-11 bolt of 1.5 in grip the VDI form is about
 //! 40 % softer than Shigley's. Take bolt and members of one system. The systems of fatigue have
@@ -61,8 +61,8 @@ pub use member_stiffness::{
     WilemanMaterial, hollow_cylinder, in_series, wileman,
 };
 pub use prying::{
-    AiscBasis, AiscFlange, AiscPrying, EnMode, EnTStub, EnTStubResistance, ThorntonPrying,
-    thornton_prying,
+    AiscBasis, AiscFlange, AiscPrying, EnMode, EnTStub, EnTStubResistance, TStubBolts,
+    ThorntonPrying, thornton_prying,
 };
 pub use rod::rod_stiffness;
 pub use vdi_fatigue::{VdiFatigue, VdiFatigueStrength, VdiThread};

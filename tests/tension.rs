@@ -584,6 +584,15 @@ proptest! {
         if let Ok(washer) = plate(t).with_washer(millimetres(37.0)) {
             prop_assert!(washer.resistance().unwrap().mode_1 >= found.mode_1);
         }
+        // Prying costs bolts, not the flange: without it there is never more.
+        let long = TStubBolts {
+            elongation: millimetres(5e5),
+            stress_area: square_millimetres(100.0),
+            rows: 1,
+        };
+        let free = plate(t).with_bolts(long).unwrap().resistance().unwrap();
+        prop_assert_eq!(free.prying, Some(false));
+        prop_assert!(free.resistance <= found.resistance * (1.0 + 1e-12));
     }
 
     /// No number makes anything panic or gives a result that is not finite.

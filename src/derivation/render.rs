@@ -1,6 +1,9 @@
 //! Derivations as plain text, Markdown and LaTeX.
 
-use alloc::{format, string::String};
+use alloc::{
+    format,
+    string::{String, ToString},
+};
 use core::fmt::{self, Write};
 
 use super::expression::{self, Notation, Substitute, Written, write_latex_symbol};

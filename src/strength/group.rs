@@ -1,10 +1,11 @@
-//! Groups of bolts under a load off their centroid.
+//! Groups of bolts: under a load off their centroid, and what they bear together.
 //!
 //! | method | what it assumes | publisher |
 //! |---|---|---|
 //! | [`BoltPattern::elastic`] | rigid plates, bolts as springs | Shigley, 9th ed., Eq. 8-57; AISC Manual, Part 7 |
 //! | [`BoltPattern::instantaneous_centre`] | rigid plates, bolts by their load-deformation curve | Crawford and Kulak; AISC Manual, Part 7 |
 //! | [`BoltPattern::tension`] | moment out of the plane, tension linear from an axis | see [`NeutralAxis`] |
+//! | [`en_1993_fastener_group`] | load through the centroid; what all bear together | EN 1993-1-8 3.7(1) |
 //!
 //! x points right, y up, moments are positive anticlockwise. Forces on bolts are those which the loaded
 //! plate puts on them, so they add up to the load.
@@ -27,6 +28,7 @@
 
 mod derive;
 mod elastic;
+mod fasteners;
 mod instant;
 mod load;
 mod pattern;
@@ -34,6 +36,7 @@ mod solve;
 mod tension;
 
 pub use elastic::ElasticGroup;
+pub use fasteners::{FastenerGroup, FastenerResistance, GroupRule, en_1993_fastener_group};
 pub use instant::{DeformationLaw, InstantaneousCentre};
 pub use load::{BoltForce, PlaneLoad, PlaneResultant};
 pub use pattern::{BoltPattern, GroupBolt, Point};

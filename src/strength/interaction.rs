@@ -14,6 +14,9 @@
 //! | [`Nsts08307`](InteractionRule::Nsts08307) | (T + B / K)^2 + S^3 <= 1 | NSTS 08307 Revision A, quoted text read |
 //! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, Eq. 20 and 22, read as quoted with their numbers in a published comparison of methods |
 //!
+//! What is left of one load beside another: [`InteractionRule::tension_beside`], [`InteractionRule::shear_beside`]; as a
+//! nominal stress of AISC 360, F'nt and F'nv, [`AiscStresses::modified_tension`], [`AiscStresses::modified_shear`].
+//!
 //! The utilisation is what all loads together would have to be divided by to be just carried, so it is 1
 //! at the limit of every rule and doubles when the loads do. It is not the sum of the left side.
 //!
@@ -37,8 +40,10 @@ use crate::tables::methods;
 use crate::units::Ratio;
 
 mod beside;
+mod modified;
 
 pub use beside::{Given, LoadBeside};
+pub use modified::{AiscStresses, ModifiedStress};
 
 /// A published rule for tension and shear at once.
 ///

@@ -13,18 +13,30 @@
 //! airframes (Melcon and Hoblit) write the same; the arm of the latter was recalled, the sum follows
 //! from statics. A clamped bolt bends less, for the clamp carries the load by friction first; nothing is
 //! taken off for it. Single shear has [`SingleShear`], where the ends are to be named.
+//!
+//! | question | begins at |
+//! |---|---|
+//! | moment and bending stress in a pin across gaps | [`PinJoint`] |
+//! | the pin and its plies in bearing by EN 1993-1-8 | [`en_1993_pin`]; one that comes out again [`EnPin::service_checks`] |
+//! | the plate around a pin by AISC 360: rupture, bearing, yielding, dimensions | [`aisc_360_pin_plate`] |
+//! | a pin that stays elastic, by machine design | [`yielding_pin`] |
+//! | single shear | [`single_shear_bending`] |
+//! | lugs with a weak pin | [`weak_pin`] |
+//! | a bolt in a loose sleeve | [`share_in_sleeve`] |
 
 use core::f64::consts::PI;
 
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length};
 use crate::units::{Force, Length, Ratio, Stress, Torque};
 
+mod aisc;
 mod en_1993;
 mod service;
 mod single;
 mod weak;
 mod yielding;
 
+pub use aisc::{AiscPinPlate, PinPlate, PlateCorners, aisc_360_pin_plate};
 pub use en_1993::{EnPin, PinStrengths, en_1993_pin};
 pub(crate) use en_1993::{around_pin, en_1993_lug};
 pub use single::{BoltEnds, SingleShear, SingleShearBending, single_shear_bending};

@@ -31,11 +31,12 @@
 //! 3.0 and section rules recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its
 //! factors for oversize holes and slots), 3.6.1(10) in a steelmaker's tables and a bridge textbook, and EN
 //! 1993-1-1 6.2.3 in a European design guide; MIL-HDBK-5 as quoted. AISC's block shear and EN's are in
-//! [`BlockShear`].
+//! [`BlockShear`], plates that carry the load in shear in [`PlateShear`].
 
 mod block;
 mod distances;
 mod holes;
+mod in_shear;
 mod method;
 mod modes;
 mod result;
@@ -47,6 +48,7 @@ pub use distances::{
     Exposure, PlyDistances, ShortDistance,
 };
 pub use holes::{Hole, HoleClass, HoleKind, HoleRule, Slot, SlotDirection};
+pub use in_shear::{PlateShear, PlateShearMethod, PlateShearResistance, plate_shear};
 pub use method::PlyMethod;
 pub use modes::{PlyMode, PlyNeed, PlyOutcome};
 pub use shared::{SharedResistance, shared_resistance};

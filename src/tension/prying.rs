@@ -5,5 +5,5 @@ mod en;
 mod thornton;
 
 pub use aisc::{AiscBasis, AiscFlange, AiscPrying};
-pub use en::{EnMode, EnTStub, EnTStubResistance};
+pub use en::{EnMode, EnTStub, EnTStubResistance, TStubBolts};
 pub use thornton::{ThorntonPrying, thornton_prying};

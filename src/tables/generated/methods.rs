@@ -351,8 +351,19 @@ pub(crate) const SUPPLIERS_CHAPTERS_ON_LOCKING: &Method = &Method { key: "suppli
 pub(crate) const TIMBER_WASHERS: &Method = &Method { key: "timber-washers", citation: "NDS 2018, 12.1.3; EN 1995-1-1, 10.4.3", publisher: Publisher::Awc, document: "NDS", edition: Some("2018"), clause: Some("12.1.3"), modes: Some("washers"), levels: None, basis: Basis::Reproduced, read_in: "a handbook chapter" };
 pub(crate) const EN_1993_1_8_TABLE_3_4_COUNTERSUNK: &Method = &Method { key: "en-1993-1-8-table-3.4-countersunk", citation: "EN 1993-1-8, Table 3.4, for countersunk bolts", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.4, half of the countersink off the thickness"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const HEAD_PROOF_STATED: &Method = &Method { key: "head-proof-stated", citation: "greatest force in the bolt against the proof load of its countersunk head, as stated", publisher: Publisher::Caller, document: "stated by the caller", edition: None, clause: None, modes: Some("bolt_tension"), levels: Some("nominal"), basis: Basis::Computed, read_in: "the caller" };
+pub(crate) const AISC_360_D5_1: &Method = &Method { key: "aisc-360-d5.1", citation: "AISC 360 D5.1", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("D5.1, D2"), modes: Some("net_section tear_out gross_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "a copy of the page of 1999, worked examples of the institute to 2005 and 2010" };
+pub(crate) const AISC_360_D5_2: &Method = &Method { key: "aisc-360-d5.2", citation: "AISC 360 D5.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("D5.2"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "a copy of the page of 1999, the commentary of 2010, worked examples of the institute" };
+pub(crate) const AISC_360_D5_2_HOLES: &Method = &Method { key: "aisc-360-d5.2-holes", citation: "AISC 360 D5.2, holes of pins that turn", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("D5.2, hole"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const AISC_360_J7: &Method = &Method { key: "aisc-360-j7", citation: "AISC 360 J7", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J7, Eq. J7-1"), modes: Some("bearing"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2005 and 2010" };
+pub(crate) const EN_1993_1_8_2005_3_7_1: &Method = &Method { key: "en-1993-1-8-2005-3.7-1", citation: "EN 1993-1-8:2005 3.7(1)", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.7(1)"), modes: Some("bolt_shear bearing"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the text and two worked examples of a European guide" };
+pub(crate) const EN_1993_1_8_2005_TABLE_6_2_NO_PRYING: &Method = &Method { key: "en-1993-1-8-2005-table-6.2-no-prying", citation: "EN 1993-1-8:2005, Table 6.2, without prying", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 6.2, Lb > Lb*"), modes: Some("prying"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a draft of the standard of 2000; a European guide to base plates" };
+pub(crate) const AISC_360_05_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-05-j3.7-user-note", citation: "AISC 360-05 J3.7, user note, at most 20 %", publisher: Publisher::Aisc, document: "AISC 360", edition: Some("2005"), clause: Some("J3.7, user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a discussion of engineers that quotes it" };
+pub(crate) const AISC_360_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-j3.7-user-note", citation: "AISC 360 J3.7, user note, at most 30 %", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.7 (J3.8 in 2022), user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "worked examples of the institute to 2010 and 2022" };
+pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citation: "AISC 360 J4.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.2, Eq. J4-3 and J4-4"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2022" };
+pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
+pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 
-pub(in crate::tables) static METHODS: [&Method; 349] = [
+pub(in crate::tables) static METHODS: [&Method; 360] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -702,4 +713,15 @@ pub(in crate::tables) static METHODS: [&Method; 349] = [
     TIMBER_WASHERS,
     EN_1993_1_8_TABLE_3_4_COUNTERSUNK,
     HEAD_PROOF_STATED,
+    AISC_360_D5_1,
+    AISC_360_D5_2,
+    AISC_360_D5_2_HOLES,
+    AISC_360_J7,
+    EN_1993_1_8_2005_3_7_1,
+    EN_1993_1_8_2005_TABLE_6_2_NO_PRYING,
+    AISC_360_05_J3_7_USER_NOTE,
+    AISC_360_J3_7_USER_NOTE,
+    AISC_360_J4_2,
+    STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR,
+    EN_1993_1_1_2005_6_2_6_2,
 ];

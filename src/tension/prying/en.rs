@@ -1,11 +1,15 @@
 //! The T-stub of EN 1993-1-8.
 
 use crate::derivation::{Derivation, Step};
-use crate::error::{Error, positive};
+use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::Method;
 use crate::tables::methods;
 use crate::tension::{at_most, part_length, sane_stress, within};
-use crate::units::{Force, Length, Stress, Torque, from_base, newton_metres, newtons};
+use crate::units::{
+    Area, Force, Length, Stress, Torque, from_base, newton_metres, newtons, square_millimetres,
+};
+
+const WITHOUT_PRYING: &Method = methods::EN_1993_1_8_2005_TABLE_6_2_NO_PRYING;
 
 /// Failure modes of a T-stub.
 ///
@@ -27,6 +31,8 @@ pub enum EnMode {
     BoltsFailAndFlangeYields,
     /// Mode 3.
     BoltsFail,
+    /// Modes 1 and 2 in one, where the bolts are too long for prying.
+    FlangeYieldsWithoutPrying,
 }
 
 impl core::fmt::Display for EnMode {
@@ -35,15 +41,56 @@ impl core::fmt::Display for EnMode {
             Self::FlangeYields => "mode 1, the flange yields",
             Self::BoltsFailAndFlangeYields => "mode 2, the bolts fail as the flange yields",
             Self::BoltsFail => "mode 3, the bolts fail",
+            Self::FlangeYieldsWithoutPrying => "mode 1-2, the flange yields and does not pry",
         })
     }
 }
 
-/// T-stub by EN 1993-1-8, 6.2.4 and Table 6.2, where prying forces may develop.
+/// What decides whether a T-stub pries: its bolts stretch before its flange comes down at the edges, or after.
+///
+/// ```
+/// # use shankline::{prelude::*, tension::{EnTStub, TStubBolts}};
+/// let anchors = TStubBolts {
+///     elongation: millimetres(290.0),
+///     stress_area: square_millimetres(353.0),
+///     rows: 1,
+/// };
+/// let stub = EnTStub::new(millimetres(40.0), millimetres(40.0), newtons(200e3)).unwrap();
+/// assert_eq!(stub.with_bolts(anchors).unwrap().bolts_in_it, Some(anchors));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct TStubBolts {
+    /// Lb: plies and washers between head and nut, and half of the height of both. Of an anchor bolt eight diameters,
+    /// grout, plate and washers, and half of the nut.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
+    pub elongation: Length,
+    /// Tensile stress area As of one bolt.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
+    pub stress_area: Area,
+    /// Rows of bolts nb, two bolts in each.
+    pub rows: usize,
+}
+
+/// T-stub by EN 1993-1-8, 6.2.4 and Table 6.2.
+///
+/// Prying develops while Lb <= Lb* = 8.8 m^3 As nb / (leff,1 t^3), and modes 1 to 3 are looked at. Longer bolts stretch
+/// so far that the edges never touch: the flange then yields at 2 Mpl,1 / m, which is less than in mode 1 and than in
+/// mode 2 while the bolts hold. So a T-stub with long bolts (anchors, sleeves, thick packs) must be told of them,
+/// [`with_bolts`](Self::with_bolts); of one that was not, prying is taken for granted, as a note of the table allows in
+/// beam-to-column joints and splices of beams.
 ///
 /// Source: EN 1993-1-8:2005, 6.2.4, by Steel Buildings in Europe, Part 5: Joint Design, 2.3.1, where
 /// modes 1 (in the form with the washer), 2 and 3, the plastic moment and n <= 1.25 m were read. Mode 1
-/// without washer, 4 Mpl / m, is that form at ew = 0.
+/// without washer, 4 Mpl / m, is that form at ew = 0. Without prying: a draft of the standard (December 2000), 6.2.2.3(8),
+/// and Lb* = 8.82 m^3 As / (leff t^3) of one row from a European guide to base plates; that the standard rounds to 8.8,
+/// multiplies by the rows and has that note is recalled.
 ///
 /// ```
 /// use shankline::{prelude::*, tension::{EnMode, EnTStub}};
@@ -123,6 +170,8 @@ pub struct EnTStub {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub washer: Length,
+    /// Its bolts, if their length was said.
+    pub bolts_in_it: Option<TStubBolts>,
 }
 
 impl EnTStub {
@@ -158,6 +207,7 @@ impl EnTStub {
             yield_strength: from_base(0.0),
             gamma_m0: 1.0,
             washer: from_base(0.0),
+            bolts_in_it: None,
         })
     }
 
@@ -227,7 +277,62 @@ impl EnTStub {
         })
     }
 
-    /// The least of the three modes.
+    /// Its bolts, so that it is seen whether prying develops.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::OutOfRange`] for a length outside the [ranges](crate::tension#ranges), an area that is not from 1e-3 mm2
+    /// to 1 m2, or rows that are not from 1 to 1000.
+    ///
+    /// ```
+    /// # use shankline::{prelude::*, tension::{EnMode, EnTStub, TStubBolts}};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// // Invented: plate 20 mm, two anchors M24 of 102 kN each
+    /// let leff = millimetres(150.0);
+    /// let anchors = TStubBolts {
+    ///     elongation: millimetres(290.0),
+    ///     stress_area: square_millimetres(353.0),
+    ///     rows: 1,
+    /// };
+    /// let stub = EnTStub::new(millimetres(45.0), millimetres(45.0), newtons(204e3))?
+    ///     .plate(leff, leff, millimetres(20.0), megapascals(235.0), 1.0)?;
+    /// let long = stub.with_bolts(anchors)?.resistance()?;
+    /// // Lb* = 8.8 x 45^3 x 353 / (150 x 20^3) = 235.9 mm
+    /// assert!((long.limit.unwrap() - millimetres(235.9)).abs() < millimetres(0.1));
+    /// assert_eq!((long.prying, long.mode), (Some(false), EnMode::FlangeYieldsWithoutPrying));
+    /// // 2 x 3.525 kN m / 45 mm
+    /// assert!((long.resistance - newtons(156.7e3)).abs() < newtons(50.0));
+    /// assert!(long.resistance < stub.resistance()?.resistance);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn with_bolts(self, bolts: TStubBolts) -> Result<Self, Error> {
+        part_length("elongation length of the bolts", bolts.elongation)?;
+        within(
+            "stress area of a bolt",
+            bolts.stress_area,
+            square_millimetres(1e-3),
+            square_millimetres(1e6),
+        )?;
+        if !(1..=1000).contains(&bolts.rows) {
+            let allowed = Allowed::FromTo(1_usize.into(), 1000_usize.into());
+            return Err(out_of_range("rows of bolts", bolts.rows, allowed));
+        }
+        Ok(Self {
+            bolts_in_it: Some(bolts),
+            ..self
+        })
+    }
+
+    /// Lb*, the greatest elongation length of bolts with which prying develops.
+    fn prying_limit(&self, bolts: &TStubBolts) -> Result<Length, Error> {
+        let slender = (self.m / self.thickness).value;
+        let cube = slender * slender * slender;
+        let limit = 8.8 * cube * bolts.stress_area.value * rows(bolts) / self.length_1.value;
+        positive("limit of the elongation length", from_base(limit))
+    }
+
+    /// The least of the three modes, or of the two that are left where prying does not develop.
     ///
     /// # Errors
     ///
@@ -243,10 +348,27 @@ impl EnTStub {
         positive("plastic moment of the flange", self.moment_1)?;
         positive("plastic moment of the flange", self.moment_2)?;
         let (m, n, e) = (self.m.value, self.n.value, self.washer.value);
-        let mode_1 = (8.0 * n - 2.0 * e) * self.moment_1.value / (2.0 * m * n - e * (m + n));
-        let mode_2 = (2.0 * self.moment_2.value + n * self.bolts.value) / (m + n);
+        let limit = match &self.bolts_in_it {
+            Some(bolts) => Some(self.prying_limit(bolts)?),
+            None => None,
+        };
+        let prying = self
+            .bolts_in_it
+            .zip(limit)
+            .map(|(bolts, limit)| bolts.elongation <= limit);
+        let (mode_1, mode_2) = if prying == Some(false) {
+            let both = 2.0 * self.moment_1.value / m;
+            (both, both)
+        } else {
+            (
+                (8.0 * n - 2.0 * e) * self.moment_1.value / (2.0 * m * n - e * (m + n)),
+                (2.0 * self.moment_2.value + n * self.bolts.value) / (m + n),
+            )
+        };
         let mode_3 = self.bolts.value;
-        let (mode, least) = if mode_1 <= mode_2 && mode_1 <= mode_3 {
+        let (mode, least) = if prying == Some(false) && mode_1 <= mode_3 {
+            (EnMode::FlangeYieldsWithoutPrying, mode_1)
+        } else if mode_1 <= mode_2 && mode_1 <= mode_3 {
             (EnMode::FlangeYields, mode_1)
         } else if mode_2 <= mode_3 {
             (EnMode::BoltsFailAndFlangeYields, mode_2)
@@ -255,6 +377,8 @@ impl EnTStub {
         };
         Ok(EnTStubResistance {
             stub: *self,
+            limit,
+            prying,
             mode_1: from_base(mode_1),
             mode_2: from_base(mode_2),
             mode_3: self.bolts,
@@ -283,13 +407,21 @@ impl EnTStub {
 pub struct EnTStubResistance {
     /// The T-stub.
     pub stub: EnTStub,
-    /// FT,1,Rd.
+    /// Lb*, up to which prying develops, if the bolts are known.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    pub limit: Option<Length>,
+    /// Whether prying develops; none where nobody said how long the bolts are, and it was taken for granted.
+    pub prying: Option<bool>,
+    /// FT,1,Rd; without prying FT,1-2,Rd.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub mode_1: Force,
-    /// FT,2,Rd.
+    /// FT,2,Rd; without prying FT,1-2,Rd.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
@@ -353,8 +485,44 @@ impl EnTStubResistance {
             .with("gM0", stub.gamma_m0)
             .source(SOURCE)
         };
-        Derivation::new("T-stub in tension")
-            .step(moment("Mpl1", "leff1", stub.length_1, stub.moment_1))
+        let mut derivation = Derivation::new("T-stub in tension").step(moment(
+            "Mpl1",
+            "leff1",
+            stub.length_1,
+            stub.moment_1,
+        ));
+        if let Some((bolts, limit)) = stub.bolts_in_it.zip(self.limit) {
+            derivation = derivation.step(
+                Step::new(
+                    "elongation length up to which prying develops",
+                    "Lb'",
+                    "8.8 * m^3 * As * nb / (leff1 * t^3)",
+                    limit,
+                )
+                .with("m", stub.m)
+                .with("As", bolts.stress_area)
+                .with("nb", rows(&bolts))
+                .with("leff1", stub.length_1)
+                .with("t", stub.thickness)
+                .source(WITHOUT_PRYING),
+            );
+        }
+        if self.prying == Some(false) {
+            return derivation
+                .step(
+                    Step::new("modes 1 and 2", "FT12", "2 * Mpl1 / m", self.mode_1)
+                        .with("Mpl1", stub.moment_1)
+                        .with("m", stub.m)
+                        .source(WITHOUT_PRYING),
+                )
+                .step(
+                    Step::new("resistance", "FT", "min(FT12, sFt)", self.resistance)
+                        .with("FT12", self.mode_1)
+                        .with("sFt", self.mode_3)
+                        .source(WITHOUT_PRYING),
+                );
+        }
+        derivation
             .step(moment("Mpl2", "leff2", stub.length_2, stub.moment_2))
             .step(
                 mode_1
@@ -387,5 +555,89 @@ impl EnTStubResistance {
                 .with("sFt", self.mode_3)
                 .source(SOURCE),
             )
+    }
+}
+
+/// Rows as a factor; at most a thousand.
+#[allow(clippy::cast_precision_loss)]
+fn rows(bolts: &TStubBolts) -> f64 {
+    bolts.rows as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{megapascals, millimetres};
+
+    fn anchors(elongation: f64) -> TStubBolts {
+        TStubBolts {
+            elongation: millimetres(elongation),
+            stress_area: square_millimetres(353.0),
+            rows: 1,
+        }
+    }
+
+    /// Lb* = 8.8 x 45^3 x 353 / (150 x 20^3) = 235.89 mm by hand.
+    #[test]
+    fn prying_ends_where_the_bolts_are_too_long() {
+        let leff = millimetres(150.0);
+        let stub = EnTStub::new(millimetres(45.0), millimetres(45.0), newtons(300e3))
+            .unwrap()
+            .plate(leff, leff, millimetres(20.0), megapascals(235.0), 1.0)
+            .unwrap();
+        let silent = stub.resistance().unwrap();
+        let short = stub
+            .with_bolts(anchors(235.8))
+            .unwrap()
+            .resistance()
+            .unwrap();
+        let long = stub
+            .with_bolts(anchors(236.0))
+            .unwrap()
+            .resistance()
+            .unwrap();
+        assert_eq!(
+            [silent.prying, short.prying, long.prying],
+            [None, Some(true), Some(false)]
+        );
+        assert_eq!(silent.resistance, short.resistance);
+        // Mpl = 0.25 x 150 x 400 x 235 = 3.525 kN m; 2 Mpl / m = 156.67 kN, with prying 228.3 kN
+        assert!((long.resistance.value - 156_666.7).abs() < 0.1);
+        assert!((short.resistance.value - 228_333.3).abs() < 0.1);
+        for found in [silent, short, long] {
+            found.derivation().check().unwrap();
+        }
+        // Bolts that are weaker than the flange fail, prying or not.
+        let weak = EnTStub {
+            bolts: newtons(100e3),
+            ..stub
+        };
+        let weak = weak
+            .with_bolts(anchors(236.0))
+            .unwrap()
+            .resistance()
+            .unwrap();
+        assert_eq!(weak.mode, EnMode::BoltsFail);
+        weak.derivation().check().unwrap();
+    }
+
+    #[test]
+    fn bolts_of_a_t_stub_are_refused() {
+        let stub = EnTStub::new(millimetres(45.0), millimetres(45.0), newtons(1e5)).unwrap();
+        let good = anchors(200.0);
+        for wrong in [
+            anchors(0.0),
+            anchors(f64::NAN),
+            TStubBolts { rows: 0, ..good },
+            TStubBolts { rows: 1001, ..good },
+            TStubBolts {
+                stress_area: square_millimetres(-1.0),
+                ..good
+            },
+        ] {
+            assert!(stub.with_bolts(wrong).is_err(), "{wrong:?}");
+        }
+        // No plate, no limit.
+        assert!(stub.with_bolts(good).unwrap().resistance().is_err());
     }
 }
