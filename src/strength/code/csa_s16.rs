@@ -1,8 +1,9 @@
-//! CSA S16, 13.12: bolts in shear.
+//! CSA S16, 13.12: bolts in shear and tension.
 
-use super::{Factor, Factors};
+use super::{Factor, Factors, cautions_of};
+use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range};
-use crate::material::BoltStrength;
+use crate::material::{BoltGrade, BoltStrength};
 use crate::source::Method;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
@@ -23,6 +24,17 @@ pub(in crate::strength) fn shear(strength: &BoltStrength, in_shank: bool) -> Str
     } else {
         StressOf::share(0.60 * 0.70, base, "0.60 * 0.70 * Fu")
     }
+}
+
+/// 13.12.1.3: on the shank, 0.75 stands for the threads.
+pub(in crate::strength) fn tension(strength: &BoltStrength) -> StressOf {
+    StressOf::share(0.75, Base::tensile("Fu", strength), "0.75 * Fu")
+}
+
+pub(in crate::strength) fn cautions(method: &'static Method, grade: BoltGrade) -> Cautions {
+    cautions_of(method, grade, "ASTM structural bolts", |grade| {
+        matches!(grade, BoltGrade::Astm(_))
+    })
 }
 
 /// 13.12.1.2, long joints.
