@@ -296,7 +296,10 @@ fn bolts_outside_a_code_are_told_in_tension_as_in_shear() {
             let cut = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, shear, &none);
             let outside = |cautions: shankline::caution::Cautions| {
                 let told = |caution: &&shankline::caution::Caution| {
-                    matches!(caution, shankline::caution::Caution::MaterialOutsideMethod { .. })
+                    matches!(
+                        caution,
+                        shankline::caution::Caution::MaterialOutsideMethod { .. }
+                    )
                 };
                 cautions.iter().filter(told).count()
             };

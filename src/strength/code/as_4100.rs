@@ -1,4 +1,4 @@
-//! AS 4100, 9.3.2: bolts in shear and tension.
+//! AS 4100, 9.3.2: bolts in shear and tension, and the plies they bear on.
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{Factor, Factors};
@@ -54,3 +54,6 @@ pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
         Factor::ONE
     })
 }
+
+/// phi = 0.90 of plies, in bearing and in tension.
+pub(in crate::strength) const PLY_FACTOR: f64 = 0.90;

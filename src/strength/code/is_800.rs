@@ -1,10 +1,12 @@
-//! IS 800:2007, 10.3: bolts in shear and tension.
+//! IS 800:2007, 10.3: bolts in shear and tension, and the plies they bear on.
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{Factor, Factors, gripped_over_five, not_listed};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
 use crate::source::Method;
+use crate::strength::check::Mode;
+use crate::strength::ply::HoleKind;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, Stress, millimetres};
@@ -88,4 +90,22 @@ pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
         return Err(out_of_range("packing for IS 800", packing, allowed));
     }
     Ok(Factor::by("1 - 0.0125 * t / mm", factor))
+}
+
+/// 10.3.4: what is taken off in holes other than standard ones; slots along the load have no value.
+pub(in crate::strength) const fn hole_factor(hole: HoleKind) -> Option<f64> {
+    match hole {
+        HoleKind::Standard => Some(1.0),
+        HoleKind::Oversize | HoleKind::ShortSlotAcross => Some(0.7),
+        HoleKind::LongSlotAcross => Some(0.5),
+        HoleKind::ShortSlotAlong | HoleKind::LongSlotAlong => None,
+    }
+}
+
+/// gamma mb and gamma m1 = 1.25, gamma m0 = 1.10 of the gross section.
+pub(in crate::strength) const fn ply_factor(mode: Mode) -> f64 {
+    match mode {
+        Mode::GrossSection => 1.0 / 1.10,
+        _ => 0.80,
+    }
 }

@@ -1,7 +1,7 @@
 //! What each ply bears: bearing, tear-out, net and gross section.
 
 use super::holes::{
-    breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around, unsaid,
+    breaks_out, distances, hole_kind, hole_of, is_of_steel, neighbours, passes, ply_around, unsaid,
 };
 use super::shear::Shear;
 use crate::error::Error;
@@ -174,7 +174,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
 
 /// The structural codes are written for steel.
 fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
-    if matches!(method, PlyMethod::Aisc360 { .. } | PlyMethod::En1993)
+    if is_of_steel(method)
         && own
             .material
             .is_some_and(|material| !material.is_carbon_steel())
@@ -184,6 +184,14 @@ fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     }
     // EN 1993-1-8, 1.1 (recalled); the listed steels all are.
     let is_beyond = |material: CaseMaterial| matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)));
+    let by_newer = matches!(
+        method,
+        PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16
+    );
+    if by_newer && own.material.is_some_and(is_beyond) {
+        let why = "which steels above 460 N/mm2 the code is written for was not read";
+        outside_code(own, why, out);
+    }
     if method == PlyMethod::En1993 && own.material.is_some_and(is_beyond) {
         let why =
             "EN 1993-1-8 is written for steels up to S460, and the ply is stated to be stronger";
@@ -205,13 +213,13 @@ fn outside_code(own: &CasePly, why: &'static str, out: &mut Outcomes) {
 /// Whether a mode cannot be worked out without the hole.
 fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     match mode {
-        Mode::Bearing => method == PlyMethod::En1993,
+        Mode::Bearing => matches!(method, PlyMethod::En1993 | PlyMethod::Is800),
         // Others have no tear-out, or no sections.
         Mode::TearOut => matches!(
             method,
-            PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. }
+            PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. } | PlyMethod::As4100
         ),
-        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. }),
+        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. } | PlyMethod::Bs5950),
         _ => false,
     }
 }
