@@ -26,9 +26,11 @@
 //! 2.5), times [`HoleKind::en_bearing_factor`].
 //!
 //! BS 5950: pbs 460, 550 and 670 N/mm2 of S275, S355 and S460 (Table 32) and of what is as strong, 0.67 (Us + Ys) of other
-//! steels; pbb 460, 1000 and 1300 of classes 4.6, 8.8 and 10.9 (Table 31), by the strengths of the bolt; kbs 1,
-//! 0.7 in oversize holes and short slots, 0.5 in long ones. They are design strengths. IS 800: kb = min(e1 / (3 d0), p1 / (3 d0)
-//! - 1/4, fub / fu, 1), over 1.25, gross section over 1.10. AS 4100: ae from the edge of the hole, with half the bolt; times
+//! steels; pbb 460, 1000 and 1300 of classes 4.6, 8.8 and 10.9 (Table 31), by the strengths of the bolt; kbs 1, 0.7 in
+//! oversize holes and short slots, 0.5 in long ones. They are design strengths.
+//!
+//! IS 800: kb = min(e1 / (3 d0), p1 / (3 d0) - 1/4, fub / fu, 1), in oversize holes and short slots 0.7 of it and in long
+//! ones 0.5 (recalled); over 1.25, the gross section over 1.10. AS 4100: ae is the clear distance Lc and half the bolt; times
 //! 0.90. CSA S16: times 0.80 in bearing, 0.75 in tear-out and net section, 0.90 in the gross section; Fy in place of the mean
 //! above 460 N/mm2 (recalled). AS 4100 and CSA S16 are here for standard holes only.
 //!

@@ -242,7 +242,7 @@ pub(super) fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleK
     match out.attempt(MODE, own.place, class) {
         None => HoleKind::Standard,
         Some(HoleClass::Known { kind, cautions, .. }) => {
-            if kind != HoleKind::Standard {
+            if kind != HoleKind::Standard || rule == HoleRule::Steelwork {
                 out.warn(&cautions);
             }
             // AISC 360 J3.2: oversize and slots along the load are for joints that must not slip.

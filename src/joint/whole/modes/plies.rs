@@ -98,7 +98,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     }
     neighbours(case, own, &ply, out);
     let method = case.joint.methods.plies;
-    of_steel(own, method, out);
+    of_steel(case, own, method, out);
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
         ply = match (stated, own.material) {
@@ -173,7 +173,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
 }
 
 /// The structural codes are written for steel.
-fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
+fn of_steel(case: &Case, own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     if is_of_steel(method)
         && own
             .material
@@ -184,11 +184,15 @@ fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     }
     // EN 1993-1-8, 1.1 (recalled); the listed steels all are.
     let is_beyond = |material: CaseMaterial| matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)));
-    let by_newer = matches!(
+    let part_read = matches!(
         method,
         PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16
     );
-    if by_newer && own.material.is_some_and(is_beyond) {
+    if part_read && case.joint.environment.rotates {
+        let why = "how a ply bears on a pin that it turns on was not read in the code of the plies";
+        out.missing(Mode::Bearing, own.place, Need::Method(why));
+    }
+    if part_read && own.material.is_some_and(is_beyond) {
         let why = "which steels above 460 N/mm2 the code is written for was not read";
         outside_code(own, why, out);
     }
