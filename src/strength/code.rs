@@ -2,7 +2,8 @@
 //!
 //! [`shear`](super::shear) and [`bolt_tension`](super::bolt_tension) ask the room of the method that was chosen, and do not
 //! know its numbers. Stresses that a code prints are cells of `tables/design_stresses_*.csv`; what it states as a formula
-//! stands here, beside the row of `tables/methods.csv` that cites it. A new edition of a code is rows and an arm in its room;
+//! stands here, beside the row of `tables/methods.csv` that cites it. What [`ply`](super::ply) asks of BS 5950-1, IS 800, AS
+//! 4100 and CSA S16 stands in their rooms too. A new edition of a code is rows and an arm in its room;
 //! a new code is rows, a room, and an arm in each of the two.
 
 pub(crate) mod aisc_360;
