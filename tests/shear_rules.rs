@@ -244,6 +244,127 @@ fn tension_by_head_and_by_prying() {
     }
 }
 
+/// IS 800 10.3.5: of class 4.6 the thread of an M12 governs, 0.9 x 400 x 84.27 / 1.25, and the shank of an M20, 240 x
+/// 314.16 / 1.10. What has no yield strength is refused: nobody knows when its shank yields.
+#[test]
+fn the_shank_limits_the_tension_of_is_800() {
+    let of = |size: f64| {
+        let thread: Thread = format!("M{size}").parse().unwrap();
+        let strength = PropertyClass::Class4_6
+            .strength(thread.nominal_diameter())
+            .unwrap();
+        let found = bolt_tension(
+            &thread,
+            &strength,
+            TensionMethod::Is800,
+            HeadShape::OnFace,
+            None,
+        );
+        let found = found.unwrap();
+        found.derivation().check().unwrap();
+        kilonewtons(found.resistance.at(Level::Design).unwrap())
+    };
+    assert!((of(12.0) - 24.27).abs() < 0.005, "{}", of(12.0));
+    assert!((of(20.0) - 68.54).abs() < 0.005, "{}", of(20.0));
+    let thread: Thread = "1/2-13 UNC".parse().unwrap();
+    let soft = AstmGrade::A307A.strength(inches(0.5)).unwrap();
+    let found = bolt_tension(
+        &thread,
+        &soft,
+        TensionMethod::Is800,
+        HeadShape::OnFace,
+        None,
+    );
+    assert!(found.is_err());
+}
+
+/// Tension and shear of one bolt carry the same caution about a material that the code was not written for.
+#[test]
+fn bolts_outside_a_code_are_told_in_tension_as_in_shear() {
+    let metric = PropertyClass::Class8_8.strength(millimetres(20.0)).unwrap();
+    let inch = AstmGrade::F3125A325Type1.strength(inches(0.75)).unwrap();
+    let planes = LoadedPlane::equal(&[Zone::Thread]);
+    let none = ConnectionFacts::default();
+    for (thread, strength) in [("M20", metric), ("3/4-10 UNC", inch)] {
+        let thread: Thread = thread.parse().unwrap();
+        for (shear, tension) in [
+            (ShearMethod::Is800, TensionMethod::Is800),
+            (ShearMethod::As4100, TensionMethod::As4100),
+            (ShearMethod::CsaS16, TensionMethod::CsaS16),
+        ] {
+            let pulled = bolt_tension(&thread, &strength, tension, HeadShape::OnFace, None);
+            let cut = shear_resistance(&thread, &strength, &planes, PlaneRule::Each, shear, &none);
+            let outside = |cautions: shankline::caution::Cautions| {
+                let told = |caution: &&shankline::caution::Caution| {
+                    matches!(
+                        caution,
+                        shankline::caution::Caution::MaterialOutsideMethod { .. }
+                    )
+                };
+                cautions.iter().filter(told).count()
+            };
+            let (pulled, cut) = (
+                outside(pulled.unwrap().cautions()),
+                outside(cut.unwrap().cautions()),
+            );
+            let astm = tension == TensionMethod::CsaS16;
+            assert_eq!(
+                pulled,
+                usize::from(thread.is_unified() != astm),
+                "{tension}"
+            );
+            assert_eq!(pulled, cut, "{tension}");
+        }
+    }
+}
+
+/// The codes for both at once have no place for bending of the bolt: none is let through.
+#[test]
+fn ellipses_of_codes_refuse_bending() {
+    let half = percent(50.0);
+    for rule in [
+        InteractionRule::Is800,
+        InteractionRule::As4100,
+        InteractionRule::CsaS16,
+    ] {
+        assert!(interaction(rule, half, half, percent(1.0), Zone::Shank).is_err());
+        let both = interaction(rule, half, half, percent(0.0), Zone::Shank).unwrap();
+        let ellipse = interaction(
+            InteractionRule::Ellipse,
+            half,
+            half,
+            percent(0.0),
+            Zone::Shank,
+        );
+        assert_eq!(both.utilisation, ellipse.unwrap().utilisation);
+        both.derivation().check().unwrap();
+        // Only the rule of AS 4100 was recalled.
+        let recalled = both.cautions().iter().count();
+        assert_eq!(recalled, usize::from(rule == InteractionRule::As4100));
+    }
+}
+
+/// Shear by one of these codes goes with its own rule or with the ellipse, which is the same; not with a corner of another.
+#[test]
+fn shear_goes_with_the_interaction_of_its_code() {
+    use shankline::joint::JointMethods;
+    let with = |shear, interaction| JointMethods {
+        shear,
+        interaction,
+        ..JointMethods::en_1993()
+    };
+    for (shear, rule) in [
+        (ShearMethod::Is800, InteractionRule::Is800),
+        (ShearMethod::As4100, InteractionRule::As4100),
+        (ShearMethod::CsaS16, InteractionRule::CsaS16),
+    ] {
+        assert!(with(shear, rule).checked().is_ok());
+        assert!(with(shear, InteractionRule::Ellipse).checked().is_ok());
+        assert!(with(shear, InteractionRule::Aisc360).checked().is_err());
+        assert!(with(ShearMethod::En1993, rule).checked().is_err());
+    }
+}
+
 /// AISC multiplies the pretension of Table J3.1: 28 kip of a 3/4 in A325, class A, one face 9.49 kip. A higher
 /// least preload of the joint brings nothing, a lower one does not count as reached. Oversize holes in a ply
 /// decide: two faces 16.1 kip for 19.0.
@@ -492,6 +613,9 @@ fn levels_are_those_of_the_resistances() {
         TensionMethod::En1993,
         TensionMethod::Bs5950Simple,
         TensionMethod::Bs5950Exact,
+        TensionMethod::Is800,
+        TensionMethod::As4100,
+        TensionMethod::CsaS16,
     ] {
         let tension = bolt_tension(&thread, &strength, method, HeadShape::OnFace, None).unwrap();
         for level in all {

@@ -7,20 +7,26 @@
 //! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, its page read |
 //! | [`Bs5950Simple`](TensionMethod::Bs5950Simple) | 0.8 pt At, for the load without prying | pt is a design strength | reproduced: a table of a designers' manual |
 //! | [`Bs5950Exact`](TensionMethod::Bs5950Exact) | pt At, for the load with prying counted | pt is a design strength | reproduced |
+//! | [`Is800`](TensionMethod::Is800) | 0.9 fub At, at most fyb A x 1.25 / 1.10 | design = nominal / 1.25 | reproduced: a worked hanger, a table of bolts |
+//! | [`As4100`](TensionMethod::As4100) | fuf At | design = 0.80 nominal | reproduced: a table of a maker's handbook |
+//! | [`CsaS16`](TensionMethod::CsaS16) | 0.75 Fu A | design = 0.80 nominal | reproduced: two public calculations that cite the clause |
 //!
 //! A is the shank area, At = As the tensile stress area: AISC puts the threads into its stress, the
 //! others into the area. Preload is not taken off: in a joint that stays closed the bolt feels only a
 //! part of the load; these resistances are for the whole load on the bolt, prying included, except that of
 //! the simple method of BS 5950, which has prying in its 0.8.
 //!
+//! The second limit of IS 800 is the yield of the shank: it governs class 4.6 from about M14 on. The shank is taken as full
+//! also of screws that are threaded to the head, where the code names no other section.
+//!
 //! A307 bolts by AISC lose 1 % for each 1/16 in of grip over 5 diameters, in tension as in shear.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
-use super::code::{aisc_360, bs_5950, en_1993, machine_design};
+use super::code::{aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800, machine_design};
 use super::section::{Base, Origins, Section, StressOf};
 use super::shear::{AiscEdition, ReductionNeed, ReductionNeeds};
 use crate::caution::{Caution, Cautions};
-use crate::derivation::{Derivation, Step};
+use crate::derivation::{Derivation, Step, StepSource};
 use crate::error::{Error, sane_length};
 use crate::material::{BoltGrade, BoltStrength, PROOF_OF_YIELD};
 use crate::tables::methods;
@@ -65,7 +71,8 @@ pub struct BoltTension {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub area: Area,
-    /// The stress of the method on that area.
+    /// The stress of the method on that area. By IS 800 the shank may yield before: then the resistance is less than stress
+    /// times area.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
@@ -95,6 +102,17 @@ pub struct BoltTension {
     by_yield: bool,
     #[cfg_attr(feature = "serde", serde(skip))]
     origins: Origins,
+    /// What the shank bears at yield, where the method limits the resistance by it.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    shank: Option<Shank>,
+}
+
+/// The shank at yield, IS 800.
+#[derive(Clone, Copy, Debug, PartialEq)]
+struct Shank {
+    yield_strength: Stress,
+    stress: Stress,
+    load: Force,
 }
 
 /// The proof stress, or Shigley's substitute for one.
@@ -180,6 +198,17 @@ pub fn bolt_tension(
             Section::Stress,
             bs_5950::FACTORS,
         ),
+        TensionMethod::Is800 => (is_800::tension(strength), Section::Stress, is_800::FACTORS),
+        TensionMethod::As4100 => (
+            as_4100::tension(strength),
+            Section::Stress,
+            as_4100::FACTORS,
+        ),
+        TensionMethod::CsaS16 => (csa_s16::tension(strength), Section::Shank, csa_s16::FACTORS),
+    };
+    let shank = match method {
+        TensionMethod::Is800 => Some(Shank::of(thread, strength)?),
+        _ => None,
     };
     let needs = method.needs(grade);
     let asked = needs.contains(ReductionNeed::Grip);
@@ -189,6 +218,7 @@ pub fn bolt_tension(
     };
     let area = section.area(thread);
     let load = grip_factor * (stress.stress * area);
+    let load = shank.map_or(load, |shank| load.min(shank.load));
     let resistance = factors.resistance(load).sound()?;
     Ok(BoltTension {
         method,
@@ -213,7 +243,19 @@ pub fn bolt_tension(
             stress,
             strengths: strength.provenance,
         },
+        shank,
     })
+}
+
+impl Shank {
+    fn of(thread: &Thread, strength: &BoltStrength) -> Result<Self, Error> {
+        let (yield_strength, stress) = is_800::yield_of_shank(strength)?;
+        Ok(Self {
+            yield_strength,
+            stress,
+            load: stress * thread.shank_area(),
+        })
+    }
 }
 
 impl BoltTension {
@@ -246,7 +288,13 @@ impl BoltTension {
     pub fn on_printed_area(mut self) -> Result<Self, Error> {
         let section = self.origins.section.as_printed(&self.origins.thread)?;
         let area = section.area(&self.origins.thread);
-        self.resistance = self.resistance.times((area / self.area).value).sound()?;
+        self.resistance = match (self.shank, self.resistance_factor) {
+            (Some(shank), Some(factor)) => {
+                let load = (self.stress * area).min(shank.load);
+                Resistance::from_levels(Some(load), Some(factor * load), None)?
+            }
+            _ => self.resistance.times((area / self.area).value).sound()?,
+        };
         self.area = area;
         self.origins.section = section;
         Ok(self)
@@ -313,6 +361,9 @@ impl BoltTension {
                 methods::BS_5950_1_6_3_4_2_WHERE_THE_SIMPLE_METHOD_MAY_BE_USED,
             )),
             TensionMethod::Bs5950Exact | TensionMethod::Proof { .. } => Cautions::default(),
+            TensionMethod::Is800 => is_800::cautions(self.method.method(), self.grade),
+            TensionMethod::As4100 => as_4100::cautions(self.method.method(), self.grade),
+            TensionMethod::CsaS16 => csa_s16::cautions(self.method.method(), self.grade),
         }
     }
 
@@ -347,17 +398,53 @@ impl BoltTension {
                 derivation = factor.step(derivation, "for the grip", "kg", source, &terms);
             }
         }
+        if let Some(shank) = self.shank {
+            let known: StepSource = match self.origins.strengths {
+                Some(provenance) => provenance.into(),
+                None => methods::STATED_BY_THE_CALLER.into(),
+            };
+            derivation = derivation
+                .step(Step::given("yield strength", "fyb", shank.yield_strength).source(known))
+                .step(
+                    Step::new(
+                        "strength of the shank at yield",
+                        "Fy",
+                        "1.25 / 1.10 * fyb",
+                        shank.stress,
+                    )
+                    .with("fyb", shank.yield_strength)
+                    .source(self.method.method()),
+                )
+                .step(
+                    Step::new(
+                        "shank area",
+                        "Asb",
+                        "pi / 4 * d^2",
+                        self.origins.thread.shank_area(),
+                    )
+                    .with("d", self.origins.thread.nominal_diameter()),
+                );
+        }
         let (what, symbol, load) = match (self.resistance.nominal, self.resistance.design) {
             (Some(nominal), _) => ("nominal resistance", "Rn", nominal),
             (None, Some(design)) => ("design resistance", "Rd", design),
             (None, None) => return derivation,
         };
-        let formula = if reduced { "F * A * kg" } else { "F * A" };
+        let formula = match (reduced, self.shank) {
+            (true, _) => "F * A * kg",
+            (false, Some(_)) => "min(F * A, Fy * Asb)",
+            (false, None) => "F * A",
+        };
         let mut step = Step::new(what, symbol, formula, load)
             .with("F", self.stress)
             .with("A", self.area);
         if reduced {
             step = step.with("kg", self.grip_factor);
+        }
+        if let Some(shank) = self.shank {
+            step = step
+                .with("Fy", shank.stress)
+                .with("Asb", self.origins.thread.shank_area());
         }
         self.resistance.factored(
             derivation.step(step),

@@ -2,7 +2,8 @@
 //!
 //! [`shear`](super::shear) and [`bolt_tension`](super::bolt_tension) ask the room of the method that was chosen, and do not
 //! know its numbers. Stresses that a code prints are cells of `tables/design_stresses_*.csv`; what it states as a formula
-//! stands here, beside the row of `tables/methods.csv` that cites it. A new edition of a code is rows and an arm in its room;
+//! stands here, beside the row of `tables/methods.csv` that cites it. What [`ply`](super::ply) asks of BS 5950-1, IS 800, AS
+//! 4100 and CSA S16 stands in their rooms too. A new edition of a code is rows and an arm in its room;
 //! a new code is rows, a room, and an arm in each of the two.
 
 pub(crate) mod aisc_360;
@@ -19,8 +20,10 @@ pub(crate) mod nasa_std_5020;
 use alloc::string::ToString;
 
 use super::check::{Level, Resistance};
+use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, PropertyClass};
+use crate::source::Method;
 use crate::tables::strengths::{
     DesignStress, StressBolts, StressCode, StressPlane, StressQuantity,
 };
@@ -139,6 +142,31 @@ fn row_for_class(
     plane: Option<StressPlane>,
 ) -> Option<&'static DesignStress> {
     DesignStress::find(code, class(grade)?, quantity, plane)
+}
+
+/// The caution of a bolt that a method was not written for, and that of a method that was recalled.
+pub(super) fn cautions_of(
+    method: &'static Method,
+    grade: BoltGrade,
+    written_for: &'static str,
+    covers: fn(BoltGrade) -> bool,
+) -> Cautions {
+    // Of stated strengths the caller has been told already.
+    let by_analogy = grade != BoltGrade::Stated && !covers(grade);
+    let outside = by_analogy.then_some(Caution::MaterialOutsideMethod {
+        method,
+        written_for,
+    });
+    Cautions::default()
+        .with(outside)
+        .with(Caution::of_method(method))
+}
+
+/// Of codes that are written for metric bolts.
+pub(super) fn cautions_of_metric(method: &'static Method, grade: BoltGrade) -> Cautions {
+    cautions_of(method, grade, "ISO metric bolts", |grade| {
+        matches!(grade, BoltGrade::Iso(_))
+    })
 }
 
 /// The plane of a stress.

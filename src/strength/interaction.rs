@@ -9,7 +9,10 @@
 //! | [`Aisc360`](InteractionRule::Aisc360) | S + T <= 1.3, S <= 1, T <= 1 | AISC 360-10 J3.7, Eq. J3-3a and J3-3b, read |
 //! | [`En1993`](InteractionRule::En1993) | S + T / 1.4 <= 1, T <= 1 | EN 1993-1-8:2005 Table 3.4, read in two reproductions |
 //! | [`Bs5950`](InteractionRule::Bs5950) | S + T <= 1.4, S <= 1, T <= 1 | BS 5950-1, 6.3.4.4; sum read, limits recalled |
-//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | follows from von Mises on one section; read for CSA S16 in three reference pages; that AISC's commentary, AS 4100 and IS 800 have it is recalled |
+//! | [`Is800`](InteractionRule::Is800) | S^2 + T^2 <= 1 | IS 800 10.3.6, read in a course book |
+//! | [`As4100`](InteractionRule::As4100) | S^2 + T^2 <= 1 | AS 4100 9.3.2.3, recalled |
+//! | [`CsaS16`](InteractionRule::CsaS16) | S^2 + T^2 <= 1 | CSA S16 13.12.1.4, read in three reference pages |
+//! | [`Ellipse`](InteractionRule::Ellipse) | S^2 + (T + B)^2 <= 1 | follows from von Mises on one section; that AISC's commentary has it is recalled |
 //! | [`AircraftSteel`](InteractionRule::AircraftSteel) | S^3 + (T + B)^2 <= 1 | ANC-5, MIL-HDBK-5, recalled |
 //! | [`Nsts08307`](InteractionRule::Nsts08307) | (T + B / K)^2 + S^3 <= 1 | NSTS 08307 Revision A, quoted text read |
 //! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, Eq. 20 and 22, read as quoted with their numbers in a published comparison of methods |
@@ -74,6 +77,15 @@ pub enum InteractionRule {
     /// BS 5950-1, 6.3.4.4, for non-preloaded bolts.
     #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
     Bs5950,
+    /// IS 800:2007, 10.3.6: the ellipse, without a place for bending.
+    #[cfg_attr(feature = "serde", serde(rename = "is_800"))]
+    Is800,
+    /// AS 4100, 9.3.2.3: the ellipse, without a place for bending.
+    #[cfg_attr(feature = "serde", serde(rename = "as_4100"))]
+    As4100,
+    /// CSA S16, 13.12.1.4: the ellipse, without a place for bending.
+    #[cfg_attr(feature = "serde", serde(rename = "csa_s16"))]
+    CsaS16,
     /// The ellipse: von Mises stress where one section carries both.
     Ellipse,
     /// Steel aircraft bolts, shank in the plane.
@@ -127,6 +139,9 @@ impl InteractionRule {
             Self::Aisc360 => methods::AISC_360_J3_7,
             Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4,
             Self::Bs5950 => methods::BS_5950_1_2000_6_3_4_4,
+            Self::Is800 => methods::IS_800_2007_10_3_6,
+            Self::As4100 => methods::AS_4100_9_3_2_3,
+            Self::CsaS16 => methods::CSA_S16_13_12_1_4,
             Self::Ellipse => methods::ELLIPSE,
             Self::AircraftSteel => methods::MIL_HDBK_5_STEEL_AIRCRAFT_BOLTS,
             Self::Nsts08307 { .. } => methods::NSTS_08307_REVISION_A,
@@ -149,7 +164,9 @@ impl InteractionRule {
                 sum: 1.4,
                 tension: 1.0,
             },
-            Self::Ellipse => Form::powers(2.0, 2.0, 1.0),
+            Self::Is800 | Self::As4100 | Self::CsaS16 | Self::Ellipse => {
+                Form::powers(2.0, 2.0, 1.0)
+            }
             Self::AircraftSteel => Form::powers(3.0, 2.0, 1.0),
             Self::Nsts08307 {
                 plastic_bending_factor,
@@ -161,6 +178,14 @@ impl InteractionRule {
         }
     }
 
+    /// Whether the rule has a place for bending of the bolt.
+    const fn takes_bending(self) -> bool {
+        matches!(
+            self,
+            Self::Ellipse | Self::AircraftSteel | Self::Nsts08307 { .. } | Self::NasaStd5020
+        )
+    }
+
     fn cautions(self) -> Cautions {
         let recalled = match self {
             Self::Aisc360
@@ -168,6 +193,7 @@ impl InteractionRule {
             | Self::Ellipse
             | Self::Nsts08307 { .. }
             | Self::NasaStd5020 => None,
+            Self::Is800 | Self::As4100 | Self::CsaS16 => Some(self.method()),
             Self::Bs5950 => Some(methods::THE_LIMITS_OF_BS_5950_1_6_3_4_4),
             Self::AircraftSteel => Some(methods::THE_EXPONENTS_OF_MIL_HDBK_5),
         };
@@ -288,14 +314,15 @@ pub fn interaction(
         }
     }
     let (s, t, b) = (shear.value, tension.value, bending.value);
-    let utilisation = match rule.checked()?.form(zone) {
-        Form::Corner { .. } if b > 0.0 => {
-            return Err(Error::NoValue {
-                quantity: "rule for bending beside tension and shear",
-                subject: rule.to_string(),
-                reason: "it has no place for bending; take a rule that has, or carry it elsewhere",
-            });
-        }
+    let form = rule.checked()?.form(zone);
+    if b > 0.0 && !rule.takes_bending() {
+        return Err(Error::NoValue {
+            quantity: "rule for bending beside tension and shear",
+            subject: rule.to_string(),
+            reason: "it has no place for bending; take a rule that has, or carry it elsewhere",
+        });
+    }
+    let utilisation = match form {
         Form::Corner { sum, tension } => s.max(t).max((s + t / tension) / sum),
         Form::Powers {
             shear,
@@ -474,11 +501,14 @@ mod tests {
     use super::*;
     use proptest::prelude::*;
 
-    fn rules() -> [InteractionRule; 7] {
+    fn rules() -> [InteractionRule; 10] {
         [
             InteractionRule::Aisc360,
             InteractionRule::En1993,
             InteractionRule::Bs5950,
+            InteractionRule::Is800,
+            InteractionRule::As4100,
+            InteractionRule::CsaS16,
             InteractionRule::Ellipse,
             InteractionRule::AircraftSteel,
             InteractionRule::Nsts08307 {
@@ -500,6 +530,10 @@ mod tests {
         use InteractionRule as R;
         for (rule, zone, cells) in [
             (R::Ellipse, Zone::Shank, [0.980, 0.954, 0.866, 0.714, 0.436]),
+            // The same by hand, sqrt(1 - S^2), for want of a worked example.
+            (R::Is800, Zone::Thread, [0.980, 0.954, 0.866, 0.714, 0.436]),
+            (R::As4100, Zone::Thread, [0.980, 0.954, 0.866, 0.714, 0.436]),
+            (R::CsaS16, Zone::Thread, [0.980, 0.954, 0.866, 0.714, 0.436]),
             (
                 R::AircraftSteel,
                 Zone::Shank,

@@ -6,6 +6,10 @@
 //! | [`Aisc360`](PlyMethod::Aisc360) | 2.4 Fu d t, or 3.0 where the deformation does not matter | not needed | 1.2 Fu Lc t, or 1.5 | Fu (w - dh - 1/16 in) t | Fy w t |
 //! | [`En1993`](PlyMethod::En1993) | k1 ab fu d t | in ab | in ab | 0.9 fu (w - d0) t | fy w t |
 //! | [`MilHdbk5`](PlyMethod::MilHdbk5) | Fbru d t | none | in Fbru, by e / D | none | none |
+//! | [`Bs5950`](PlyMethod::Bs5950) | kbs min(d, e1 / 2) t pbs | d t pbb | in the bearing | not here | not here |
+//! | [`Is800`](PlyMethod::Is800) | 2.5 kb d t fu | in kb | in kb | 0.9 fu (w - d0) t | fy w t |
+//! | [`As4100`](PlyMethod::As4100) | 3.2 d t fu | not needed | ae t fu | 0.85 fu (w - dh) t | fy w t |
+//! | [`CsaS16`](PlyMethod::CsaS16) | 3 d t Fu | not needed | 0.6 (Fy + Fu) / 2 x 2 e1 t | Fu (w - dh - 2 mm) t | Fy w t |
 //!
 //! d bolt, dh = d0 hole (a slot counts with its length where it lies in the way), t ply, w width that the load of
 //! one bolt comes through, e1 from the hole's centre to the end along the load, e2 to the side, p1 and p2 to the
@@ -21,6 +25,15 @@
 //! EN: ab = min(e1 / (3 d0), p1 / (3 d0) - 1/4, fub / fu, 1), k1 = min(2.8 e2 / d0 - 1.7, 1.4 p2 / d0 - 1.7,
 //! 2.5), times [`HoleKind::en_bearing_factor`].
 //!
+//! BS 5950: pbs 460, 550 and 670 N/mm2 of S275, S355 and S460 (Table 32) and of what is as strong, 0.67 (Us + Ys) of other
+//! steels; pbb 460, 1000 and 1300 of classes 4.6, 8.8 and 10.9 (Table 31), by the strengths of the bolt; kbs 1, 0.7 in
+//! oversize holes and short slots, 0.5 in long ones. They are design strengths.
+//!
+//! IS 800: kb = min(e1 / (3 d0), p1 / (3 d0) - 1/4, fub / fu, 1), in oversize holes and short slots 0.7 of it and in long
+//! ones 0.5 (recalled); over 1.25, the gross section over 1.10. AS 4100: ae is the clear distance Lc and half the bolt; times
+//! 0.90. CSA S16: times 0.80 in bearing, 0.75 in tear-out and net section, 0.90 in the gross section; Fy in place of the mean
+//! above 460 N/mm2 (recalled). AS 4100 and CSA S16 are here for standard holes only.
+//!
 //! Tear-out in machine design: Shigley's Example 8-6 takes two planes of the length e1 from the *centre* of the
 //! hole. There is no metal in the first dh/2 of them, so that overstates the area by e1 / (e1 - dh/2): 1.5 times at
 //! e1 = 1.5 dh, 2.25 times at 0.9 dh. Here the planes begin at the edge of the hole, as a course on riveted joints
@@ -34,6 +47,7 @@
 //! [`BlockShear`], plates that carry the load in shear in [`PlateShear`].
 
 mod block;
+mod codes;
 mod distances;
 mod holes;
 mod in_shear;

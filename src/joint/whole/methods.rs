@@ -245,6 +245,15 @@ impl JointMethods {
             ShearMethod::Aisc360 { .. } => Some(InteractionRule::Aisc360),
             _ => None,
         };
+        // These have the ellipse itself.
+        let by_ellipse = match self.shear {
+            ShearMethod::Is800 => Some(InteractionRule::Is800),
+            ShearMethod::As4100 => Some(InteractionRule::As4100),
+            ShearMethod::CsaS16 => Some(InteractionRule::CsaS16),
+            _ => None,
+        }
+        .filter(|_| self.interaction != InteractionRule::Ellipse);
+        let of_code = of_code.or(by_ellipse);
         if let Some(rule) = of_code.filter(|rule| *rule != self.interaction) {
             return Err(Error::Mismatch(alloc::format!(
                 "shear by {} goes with the interaction of the same code, {rule}",

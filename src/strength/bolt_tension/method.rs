@@ -71,6 +71,15 @@ pub enum TensionMethod {
     /// BS 5950-1:2000, 6.3.4.3 (number recalled), more exact method: the load has the prying force in it.
     #[cfg_attr(feature = "serde", serde(rename = "bs_5950_exact"))]
     Bs5950Exact,
+    /// IS 800:2007, 10.3.5, with its partial factors 1.25 and 1.10.
+    #[cfg_attr(feature = "serde", serde(rename = "is_800"))]
+    Is800,
+    /// AS 4100, 9.3.2.2, capacity factor 0.80.
+    #[cfg_attr(feature = "serde", serde(rename = "as_4100"))]
+    As4100,
+    /// CSA S16, 13.12.1.3, resistance factor 0.80.
+    #[cfg_attr(feature = "serde", serde(rename = "csa_s16"))]
+    CsaS16,
 }
 
 impl TensionMethod {
@@ -114,6 +123,9 @@ impl TensionMethod {
             Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4_TENSION,
             Self::Bs5950Simple => methods::BS_5950_1_2000_6_3_4_2_SIMPLE_METHOD,
             Self::Bs5950Exact => methods::BS_5950_1_2000_6_3_4_3_EXACT_METHOD,
+            Self::Is800 => methods::IS_800_2007_10_3_5,
+            Self::As4100 => methods::AS_4100_9_3_2_2,
+            Self::CsaS16 => methods::CSA_S16_13_12_1_3,
         }
     }
 
@@ -130,7 +142,9 @@ impl TensionMethod {
         match self {
             Self::Proof { .. } => &[Level::Nominal, Level::Allowable],
             Self::Aisc360 { .. } => &[Level::Nominal, Level::Design, Level::Allowable],
-            Self::En1993 => &[Level::Nominal, Level::Design],
+            Self::En1993 | Self::Is800 | Self::As4100 | Self::CsaS16 => {
+                &[Level::Nominal, Level::Design]
+            }
             Self::Bs5950Simple | Self::Bs5950Exact => &[Level::Design],
         }
     }

@@ -1,5 +1,6 @@
-//! AS 4100, 9.3.2: bolts in shear.
+//! AS 4100, 9.3.2: bolts in shear and tension, and the plies they bear on.
 
+pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{Factor, Factors};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
@@ -21,6 +22,11 @@ pub(in crate::strength) const REDUCTIONS: [Option<&Method>; 3] = [
 /// 9.3.2.1.
 pub(in crate::strength) fn shear(strength: &BoltStrength) -> StressOf {
     StressOf::share(0.62, Base::tensile("fuf", strength), "0.62 * fuf")
+}
+
+/// 9.3.2.2: on the tensile stress area.
+pub(in crate::strength) fn tension(strength: &BoltStrength) -> StressOf {
+    StressOf::share(1.0, Base::tensile("fuf", strength), "fuf")
 }
 
 /// Table 9.3.2.1.
@@ -48,3 +54,6 @@ pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
         Factor::ONE
     })
 }
+
+/// phi = 0.90 of plies, in bearing and in tension.
+pub(in crate::strength) const PLY_FACTOR: f64 = 0.90;

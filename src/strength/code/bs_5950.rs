@@ -1,14 +1,15 @@
-//! BS 5950-1:2000, 6.3: bolts in shear and tension. Its stresses are design strengths.
+//! BS 5950-1:2000, 6.3: bolts in shear and tension, and the plies they bear on. Its stresses are design strengths.
 
 use super::{Factor, Factors, gripped_over_five, not_listed, packed_over_a_third, row_for_class};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::check::Level;
+use crate::strength::ply::HoleKind;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::tables::strengths::{StressCode, StressPlane, StressQuantity};
-use crate::units::{Length, Stress, millimetres};
+use crate::units::{Length, Stress, megapascals, millimetres};
 
 pub(in crate::strength) const FACTORS: Factors = Factors::within(Level::Design);
 
@@ -86,4 +87,61 @@ pub(in crate::strength) fn packing(packing: Length, d: Length) -> Result<Factor,
         return Err(out_of_range("packing for BS 5950-1", packing, allowed));
     }
     Ok(packed_over_a_third(packing, d))
+}
+
+/// Strengths in bearing that were not met in print.
+pub(in crate::strength) const RECALLED_BEARING: &Method =
+    methods::BS_5950_1_2000_TABLES_31_AND_32_RECALLED;
+
+/// Table 32: pbs of S275, S355 and S460, of whatever is as strong, and 0.67 (Us + Ys) of other steels.
+pub(in crate::strength) fn bearing_of_ply(yielding: Stress, breaking: Stress) -> Stress {
+    strongest(
+        &[
+            (460.0, 540.0, 670.0),
+            (355.0, 470.0, 550.0),
+            (275.0, 410.0, 460.0),
+        ],
+        yielding,
+        breaking,
+    )
+    .unwrap_or(0.67 * (breaking + yielding))
+}
+
+/// The strength in bearing of the strongest grade that both strengths reach, in N/mm2.
+fn strongest(grades: &[(f64, f64, f64)], yielding: Stress, breaking: Stress) -> Option<Stress> {
+    grades
+        .iter()
+        .find(|(yields, breaks, _)| {
+            yielding >= megapascals(*yields) && breaking >= megapascals(*breaks)
+        })
+        .map(|(_, _, bearing)| megapascals(*bearing))
+}
+
+/// Table 31: pbb of classes 4.6, 8.8 and 10.9; a bolt has that of the strongest class it reaches.
+pub(in crate::strength) fn bearing_of_bolt(yielding: Stress, breaking: Stress) -> Option<Stress> {
+    strongest(
+        &[
+            (900.0, 1000.0, 1300.0),
+            (640.0, 800.0, 1000.0),
+            (240.0, 400.0, 460.0),
+        ],
+        yielding,
+        breaking,
+    )
+}
+
+/// Whether such a strength in bearing was met in print: those of S275, S355 and classes 4.6 and 8.8.
+pub(in crate::strength) fn is_bearing_read(stress: Stress) -> bool {
+    [460.0, 550.0, 1000.0]
+        .iter()
+        .any(|read| (stress - megapascals(*read)).abs() < megapascals(1e-6))
+}
+
+/// 6.3.3.3: kbs.
+pub(in crate::strength) const fn hole_factor(hole: HoleKind) -> f64 {
+    match hole {
+        HoleKind::Standard => 1.0,
+        HoleKind::Oversize | HoleKind::ShortSlotAcross | HoleKind::ShortSlotAlong => 0.7,
+        HoleKind::LongSlotAcross | HoleKind::LongSlotAlong => 0.5,
+    }
 }

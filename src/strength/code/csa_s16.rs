@@ -1,12 +1,14 @@
-//! CSA S16, 13.12: bolts in shear.
+//! CSA S16, 13.12: bolts in shear and tension, and the plies they bear on.
 
-use super::{Factor, Factors};
+use super::{Factor, Factors, cautions_of};
+use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range};
-use crate::material::BoltStrength;
+use crate::material::{BoltGrade, BoltStrength};
 use crate::source::Method;
+use crate::strength::check::Mode;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
-use crate::units::{Length, millimetres};
+use crate::units::{Length, Stress, megapascals, millimetres};
 
 /// phi b = 0.80.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
@@ -23,6 +25,17 @@ pub(in crate::strength) fn shear(strength: &BoltStrength, in_shank: bool) -> Str
     } else {
         StressOf::share(0.60 * 0.70, base, "0.60 * 0.70 * Fu")
     }
+}
+
+/// 13.12.1.3: on the shank, 0.75 stands for the threads.
+pub(in crate::strength) fn tension(strength: &BoltStrength) -> StressOf {
+    StressOf::share(0.75, Base::tensile("Fu", strength), "0.75 * Fu")
+}
+
+pub(in crate::strength) fn cautions(method: &'static Method, grade: BoltGrade) -> Cautions {
+    cautions_of(method, grade, "ASTM structural bolts", |grade| {
+        matches!(grade, BoltGrade::Astm(_))
+    })
 }
 
 /// 13.12.1.2, long joints.
@@ -42,4 +55,22 @@ pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
         return Err(out_of_range(what, packing, Allowed::AtMost(most.into())));
     }
     Ok(Factor::ONE)
+}
+
+/// phi br = 0.80 in bearing, phi u = 0.75 where the ply breaks, phi = 0.90 where it yields.
+pub(in crate::strength) const fn ply_factor(mode: Mode) -> f64 {
+    match mode {
+        Mode::Bearing => 0.80,
+        Mode::GrossSection => 0.90,
+        _ => 0.75,
+    }
+}
+
+/// 13.11: the mean of Fy and Fu; above 460 N/mm2 Fy alone (recalled).
+pub(in crate::strength) fn tear_out(yielding: Stress, breaking: Stress) -> Stress {
+    if yielding > megapascals(460.0) {
+        yielding
+    } else {
+        0.5 * (yielding + breaking)
+    }
 }

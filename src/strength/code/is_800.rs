@@ -1,12 +1,15 @@
-//! IS 800:2007, 10.3: bolts in shear.
+//! IS 800:2007, 10.3: bolts in shear and tension, and the plies they bear on.
 
-use super::{Factor, Factors, gripped_over_five};
+pub(in crate::strength) use super::cautions_of_metric as cautions;
+use super::{Factor, Factors, gripped_over_five, not_listed};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
 use crate::source::Method;
+use crate::strength::check::Mode;
+use crate::strength::ply::HoleKind;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
-use crate::units::{Length, millimetres};
+use crate::units::{Length, Stress, millimetres};
 
 /// gamma mb = 1.25.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
@@ -25,6 +28,23 @@ const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;
 pub(in crate::strength) fn shear(strength: &BoltStrength) -> StressOf {
     let base = Base::tensile("fub", strength);
     StressOf::share(ONE_OVER_SQRT_3, base, "fub / sqrt(3)")
+}
+
+/// 10.3.5: 0.9 fub on the tensile stress area.
+pub(in crate::strength) fn tension(strength: &BoltStrength) -> StressOf {
+    StressOf::share(0.9, Base::tensile("fub", strength), "0.9 * fub")
+}
+
+/// 10.3.5: fyb, and the stress of the shank at yield, fyb gamma mb / gamma m0 with 1.25 and 1.10, for the resistance is divided by
+/// gamma mb.
+pub(in crate::strength) fn yield_of_shank(
+    strength: &BoltStrength,
+) -> Result<(Stress, Stress), Error> {
+    let Some(value) = strength.yield_strength else {
+        let reason = "its standard gives no yield strength, which IS 800 10.3.5 asks for";
+        return Err(not_listed("yield strength", strength.grade, reason));
+    };
+    Ok((value, 1.25 / 1.10 * value))
 }
 
 /// 10.3.3.1.
@@ -70,4 +90,22 @@ pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
         return Err(out_of_range("packing for IS 800", packing, allowed));
     }
     Ok(Factor::by("1 - 0.0125 * t / mm", factor))
+}
+
+/// 10.3.4: what is taken off in holes other than standard ones; slots along the load have no value.
+pub(in crate::strength) const fn hole_factor(hole: HoleKind) -> Option<f64> {
+    match hole {
+        HoleKind::Standard => Some(1.0),
+        HoleKind::Oversize | HoleKind::ShortSlotAcross => Some(0.7),
+        HoleKind::LongSlotAcross => Some(0.5),
+        HoleKind::ShortSlotAlong | HoleKind::LongSlotAlong => None,
+    }
+}
+
+/// gamma mb and gamma m1 = 1.25, gamma m0 = 1.10 of the gross section.
+pub(in crate::strength) const fn ply_factor(mode: Mode) -> f64 {
+    match mode {
+        Mode::GrossSection => 1.0 / 1.10,
+        _ => 0.80,
+    }
 }

@@ -336,10 +336,13 @@ mod tests {
     use crate::units::newtons;
     use proptest::prelude::*;
 
-    const RULES: [InteractionRule; 7] = [
+    const RULES: [InteractionRule; 10] = [
         InteractionRule::Aisc360,
         InteractionRule::En1993,
         InteractionRule::Bs5950,
+        InteractionRule::Is800,
+        InteractionRule::As4100,
+        InteractionRule::CsaS16,
         InteractionRule::Ellipse,
         InteractionRule::AircraftSteel,
         InteractionRule::Nsts08307 {

@@ -147,6 +147,17 @@ pub enum DistanceRule {
     /// MIL-HDBK-5 and FAA AC 43.13-1B.
     #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
     MilHdbk5,
+    /// IS 800:2007, 10.2 (recalled): edges 1.7 d0 sheared and 1.5 d0 smooth, spacing 2.5 d, edges at most 12 t by the root of
+    /// 250 over fy, 4 t + 40 mm where it corrodes; spacing over the lesser of 12 t and 200 mm undecided, over 32 t and 300
+    /// mm a fault.
+    #[cfg_attr(feature = "serde", serde(rename = "is_800"))]
+    Is800,
+    /// AS 4100, 9.6: not read. Under one diameter a fault, all others undecided.
+    #[cfg_attr(feature = "serde", serde(rename = "as_4100"))]
+    As4100,
+    /// CSA S16, 22.3: not read. Under one diameter a fault, all others undecided.
+    #[cfg_attr(feature = "serde", serde(rename = "csa_s16"))]
+    CsaS16,
 }
 
 impl From<PlyMethod> for DistanceRule {
@@ -156,6 +167,10 @@ impl From<PlyMethod> for DistanceRule {
             PlyMethod::Aisc360 { edition, .. } => Self::Aisc360 { edition },
             PlyMethod::En1993 => Self::En1993,
             PlyMethod::MilHdbk5 { .. } => Self::MilHdbk5,
+            PlyMethod::Bs5950 => Self::Bs5950,
+            PlyMethod::Is800 => Self::Is800,
+            PlyMethod::As4100 => Self::As4100,
+            PlyMethod::CsaS16 => Self::CsaS16,
         }
     }
 }

@@ -93,6 +93,10 @@ impl HoleKind {
         }
     }
 
+    pub(super) const fn is_standard(self) -> bool {
+        matches!(self, Self::Standard)
+    }
+
     pub(super) const fn is_slot_along(self) -> bool {
         matches!(self, Self::ShortSlotAlong | Self::LongSlotAlong)
     }
@@ -139,6 +143,9 @@ pub enum HoleRule {
     En1090,
     /// Clearance holes of ISO 273 and ASME B18.2.8.
     MachineDesign,
+    /// Standard holes of BS 5950-1, IS 800, AS 4100 and CSA S16 alike: 1 mm of clearance under 16 mm, 2 mm from there
+    /// (recalled; some of them give a little more at either end). Wider ones and slots are not given.
+    Steelwork,
 }
 
 /// A round hole or a slot, as it is made.
@@ -305,10 +312,31 @@ impl Hole {
                 HoleClass::NotGiven("ISO 273 and ASME B18.2.8 have no slots")
             }
             HoleRule::MachineDesign => self.clearance_hole(thread),
+            HoleRule::Steelwork => self.of_steelwork(d),
         })
     }
 
     /// Compares with the greatest sizes of each kind: between two sizes the next kind counts.
+    /// Wider holes and slots are kinds of their own in each code, whose sizes were not read.
+    fn of_steelwork(&self, d: Length) -> HoleClass {
+        let clearance = if d < millimetres(16.0) - SAME_LENGTH {
+            millimetres(1.0)
+        } else {
+            millimetres(2.0)
+        };
+        if self.slot.is_some() || self.diameter > d + clearance + SAME_LENGTH {
+            return HoleClass::NotGiven(
+                "holes of the code that are wider than standard, and slots, were not read",
+            );
+        }
+        HoleClass::Known {
+            kind: HoleKind::Standard,
+            two_millimetre_clearance: false,
+            cautions: Cautions::default()
+                .with(Caution::of_method(methods::CLEARANCE_OF_STEELWORK_RECALLED)),
+        }
+    }
+
     fn compare(&self, sizes: &Sizes, cautions: Cautions) -> HoleClass {
         let within = |size: Length, greatest: Length| size <= greatest + SAME_LENGTH;
         let known = |kind| HoleClass::Known {

@@ -6,8 +6,10 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Method;
 use crate::strength::check::Mode;
+use crate::strength::code::bs_5950;
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
+use crate::units::Stress;
 use core::fmt;
 
 /// A published method for plies.
@@ -51,6 +53,18 @@ pub enum PlyMethod {
         /// Ultimate load over limit load, 1.5 for aircraft.
         ultimate_factor: f64,
     },
+    /// BS 5950-1:2000, 6.3.3: bearing on the bolt and of the ply, design strengths. Its sections (3.4.3, 4.6.1) are not here.
+    #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
+    Bs5950,
+    /// IS 800:2007, 10.3.4 with 6.2 and 6.3, partial factors 1.25 and 1.10.
+    #[cfg_attr(feature = "serde", serde(rename = "is_800"))]
+    Is800,
+    /// AS 4100, 9.3.2.4 and 7.2, capacity factor 0.90.
+    #[cfg_attr(feature = "serde", serde(rename = "as_4100"))]
+    As4100,
+    /// CSA S16, 13.12.1.2, 13.11 and 13.2, resistance factors 0.80, 0.75 and, gross, 0.90.
+    #[cfg_attr(feature = "serde", serde(rename = "csa_s16"))]
+    CsaS16,
 }
 
 impl PlyMethod {
@@ -69,7 +83,12 @@ impl PlyMethod {
         match self {
             Self::MachineDesign { design_factor } => factor("design factor", design_factor),
             Self::MilHdbk5 { ultimate_factor } => factor("ultimate factor", ultimate_factor),
-            Self::Aisc360 { .. } | Self::En1993 => Ok(1.0),
+            Self::Aisc360 { .. }
+            | Self::En1993
+            | Self::Bs5950
+            | Self::Is800
+            | Self::As4100
+            | Self::CsaS16 => Ok(1.0),
         }
         .map(|_| self)
     }
@@ -93,10 +112,14 @@ impl PlyMethod {
             },
             Self::En1993 => methods::EN_1993_1_8_2005_TABLE_3_4_BEARING,
             Self::MilHdbk5 { .. } => methods::MIL_HDBK_5_BEARING,
+            Self::Bs5950 => methods::BS_5950_1_2000_6_3_3_3,
+            Self::Is800 => methods::IS_800_2007_10_3_4,
+            Self::As4100 => methods::AS_4100_9_3_2_4,
+            Self::CsaS16 => methods::CSA_S16_13_12_1_2_BEARING,
         }
     }
 
-    pub(super) fn cautions(self, mode: Mode, hole: HoleKind) -> Cautions {
+    pub(super) fn cautions(self, mode: Mode, hole: HoleKind, stress: Stress) -> Cautions {
         let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
         let recalled = match self {
             Self::Aisc360 { .. } if section => Some(methods::AISC_360_D2),
@@ -115,6 +138,11 @@ impl PlyMethod {
                 edition: AiscEdition::E2022,
                 ..
             } => Some(methods::AISC_360_22_J3_11),
+            Self::Bs5950 if !bs_5950::is_bearing_read(stress) => Some(bs_5950::RECALLED_BEARING),
+            Self::Is800 if mode == Mode::Bearing && hole != HoleKind::Standard => {
+                Some(methods::IS_800_2007_10_3_4_HOLES)
+            }
+            Self::As4100 if section => Some(methods::AS_4100_7_2),
             _ => None,
         };
         Cautions::default().with(recalled.and_then(Caution::of_method))

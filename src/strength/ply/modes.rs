@@ -7,8 +7,9 @@ use super::{HoleKind, Ply, PlyBolt, PlyMethod, PlyResistance};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::Method;
 use crate::strength::check::{Mode, Resistance};
+use crate::strength::code::{as_4100, csa_s16, is_800};
 use crate::tables::methods;
-use crate::units::{Area, Length, Stress, inches};
+use crate::units::{Area, Length, Stress, inches, millimetres};
 
 /// The modes of a ply and of the bolt in it, in the order they are given.
 pub(super) const MODES: [Mode; 5] = [
@@ -168,7 +169,7 @@ pub(crate) struct Asked<'a> {
 }
 
 /// The value, or a note of what is missing.
-fn need<T>(value: Option<T>, name: PlyNeed, missing: &mut Vec<PlyNeed>) -> Option<T> {
+pub(super) fn need<T>(value: Option<T>, name: PlyNeed, missing: &mut Vec<PlyNeed>) -> Option<T> {
     if value.is_none() {
         missing.push(name);
     }
@@ -205,6 +206,13 @@ impl Asked<'_> {
             }
             PlyMethod::En1993 => return self.en_bearing(),
             PlyMethod::MilHdbk5 { .. } => (1.0, ply.bearing_strength, PlyNeed::BearingStrength),
+            PlyMethod::Bs5950 => return self.bs_5950_bearing(),
+            PlyMethod::Is800 => return self.is_800_bearing(),
+            PlyMethod::As4100 | PlyMethod::CsaS16 if ply.hole_kind != HoleKind::Standard => {
+                return Ok(OTHER_HOLES);
+            }
+            PlyMethod::As4100 => (3.2, ply.tensile_strength, PlyNeed::TensileStrength),
+            PlyMethod::CsaS16 => (3.0, ply.tensile_strength, PlyNeed::TensileStrength),
         };
         let Some(stress) = stress else {
             let mut missing = Vec::from([name]);
@@ -275,6 +283,15 @@ impl Asked<'_> {
                     "MIL-HDBK-5 has the bearing of the sheet only",
                 ));
             }
+            PlyMethod::Bs5950 => return self.bs_5950_bolt_bearing(),
+            PlyMethod::Is800 => {
+                return Ok(PlyOutcome::NotNeeded("fub / fu in kb of IS 800 10.3.4"));
+            }
+            PlyMethod::As4100 | PlyMethod::CsaS16 => {
+                return Ok(PlyOutcome::NotNeeded(
+                    "AS 4100 and CSA S16 check the connected parts only",
+                ));
+            }
         }
         let Some(stress) = self.bolt.yield_strength else {
             return Ok(PlyOutcome::Missing([PlyNeed::BoltYieldStrength].into()));
@@ -312,6 +329,16 @@ impl Asked<'_> {
                     "MIL-HDBK-5 has the edge distance in the bearing strength",
                 ));
             }
+            PlyMethod::Bs5950 => {
+                return Ok(PlyOutcome::NotNeeded(
+                    "0.5 e in the bearing of BS 5950-1 6.3.3.3",
+                ));
+            }
+            PlyMethod::Is800 => {
+                return Ok(PlyOutcome::NotNeeded("e / (3 d0) in kb of IS 800 10.3.4"));
+            }
+            PlyMethod::As4100 => return self.as_4100_tear_out(),
+            PlyMethod::CsaS16 => return self.csa_s16_tear_out(),
         };
         let mut missing = Vec::new();
         let stress = need(stress, name, &mut missing);
@@ -369,6 +396,27 @@ impl Asked<'_> {
                 "(w - dh) * t",
             ),
             PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
+            PlyMethod::Bs5950 => return Ok(BS_SECTIONS),
+            // kt is 1 where the whole width is bolted.
+            PlyMethod::Is800 | PlyMethod::As4100 => (
+                if self.method == PlyMethod::Is800 {
+                    0.9
+                } else {
+                    0.85
+                },
+                ply.tensile_strength,
+                PlyNeed::TensileStrength,
+                Length::default(),
+                "(w - dh) * t",
+            ),
+            // Punched holes count 2 mm more; drilled ones are taken like them.
+            PlyMethod::CsaS16 => (
+                1.0,
+                ply.tensile_strength,
+                PlyNeed::TensileStrength,
+                millimetres(2.0),
+                "(w - dh - 2 * mm) * t",
+            ),
         };
         let mut missing = Vec::new();
         let stress = need(stress, name, &mut missing);
@@ -387,8 +435,10 @@ impl Asked<'_> {
 
     fn gross_section(&self) -> Result<PlyOutcome, Error> {
         let ply = self.ply;
-        if matches!(self.method, PlyMethod::MilHdbk5 { .. }) {
-            return Ok(NO_SECTIONS);
+        match self.method {
+            PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
+            PlyMethod::Bs5950 => return Ok(BS_SECTIONS),
+            _ => {}
         }
         let mut missing = Vec::new();
         let stress = need(ply.yield_strength, PlyNeed::YieldStrength, &mut missing);
@@ -435,7 +485,7 @@ impl Asked<'_> {
         Ok(outcome)
     }
 
-    fn found(
+    pub(super) fn found(
         &self,
         mode: Mode,
         coefficient: f64,
@@ -455,13 +505,22 @@ impl Asked<'_> {
             PlyMethod::MilHdbk5 { ultimate_factor } => {
                 (None, Some(factor("ultimate factor", ultimate_factor)?))
             }
+            // Its stresses are design strengths.
+            PlyMethod::Bs5950 => (None, None),
+            PlyMethod::Is800 => (Some(is_800::ply_factor(mode)), None),
+            PlyMethod::As4100 => (Some(as_4100::PLY_FACTOR), None),
+            PlyMethod::CsaS16 => (Some(csa_s16::ply_factor(mode)), None),
         };
-        let nominal = coefficient * stress * geometry.area;
-        let resistance = Resistance::from_levels(
-            Some(nominal),
-            resistance_factor.map(|factor| factor * nominal),
-            safety_factor.map(|factor| nominal / factor),
-        )?;
+        let load = coefficient * stress * geometry.area;
+        let resistance = if method == PlyMethod::Bs5950 {
+            Resistance::from_levels(None, Some(load), None)?
+        } else {
+            Resistance::from_levels(
+                Some(load),
+                resistance_factor.map(|factor| factor * load),
+                safety_factor.map(|factor| load / factor),
+            )?
+        };
         Ok(PlyOutcome::Found(PlyResistance {
             mode,
             method,
@@ -484,16 +543,22 @@ impl Asked<'_> {
 const NO_SECTIONS: PlyOutcome =
     PlyOutcome::NotGiven("MIL-HDBK-5 has strengths of materials, and no rule for sections");
 
+const BS_SECTIONS: PlyOutcome =
+    PlyOutcome::NotGiven("the sections of BS 5950-1, 3.4.3 and 4.6.1, are not here");
+pub(super) const OTHER_HOLES: PlyOutcome = PlyOutcome::NotGiven(
+    "what the code takes off for holes that are oversize or slots was not read",
+);
+
 /// The area a stress acts on, how it is worked out, and the size of the hole in it.
 #[derive(Clone, Copy)]
-struct Geometry {
+pub(super) struct Geometry {
     area: Area,
     formula: &'static str,
     hole: Length,
 }
 
 impl Geometry {
-    const fn new(area: Area, formula: &'static str, hole: Length) -> Self {
+    pub(super) const fn new(area: Area, formula: &'static str, hole: Length) -> Self {
         Self {
             area,
             formula,
@@ -509,6 +574,12 @@ const fn clause(method: PlyMethod, mode: Mode) -> &'static Method {
         (PlyMethod::En1993, Mode::NetSection | Mode::GrossSection) => {
             methods::EN_1993_1_1_2005_6_2_3
         }
+        (PlyMethod::Bs5950, Mode::BoltBearing) => methods::BS_5950_1_2000_6_3_3_2,
+        (PlyMethod::Is800, Mode::NetSection) => methods::IS_800_2007_6_3,
+        (PlyMethod::Is800, Mode::GrossSection) => methods::IS_800_2007_6_2,
+        (PlyMethod::As4100, Mode::NetSection | Mode::GrossSection) => methods::AS_4100_7_2,
+        (PlyMethod::CsaS16, Mode::TearOut) => methods::CSA_S16_13_11_TEAR_OUT,
+        (PlyMethod::CsaS16, Mode::NetSection | Mode::GrossSection) => methods::CSA_S16_13_2,
         _ => method.method(),
     }
 }

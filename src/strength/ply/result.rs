@@ -8,7 +8,8 @@ use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Amount, Error};
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::units::{Force, inches};
+use crate::strength::code::is_800;
+use crate::units::{Force, inches, millimetres};
 
 impl PlyResistance {
     /// Checks the load of one bolt against the resistance of ply number `ply`, counted from 1 at the head.
@@ -56,7 +57,8 @@ impl PlyResistance {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        self.method.cautions(self.mode, self.ply.hole_kind)
+        self.method
+            .cautions(self.mode, self.ply.hole_kind, self.stress)
     }
 
     /// The working.
@@ -82,7 +84,8 @@ impl PlyResistance {
             .with("t", ply.thickness)
             .with("d", self.diameter)
             .with("dh", self.hole_size)
-            .with("in", inches(1.0));
+            .with("in", inches(1.0))
+            .with("mm", millimetres(1.0));
         for (symbol, length) in [
             ("e1", ply.end_distance),
             ("p1", ply.pitch),
@@ -95,25 +98,72 @@ impl PlyResistance {
         let table_3_4 = self.method == PlyMethod::En1993 && self.mode == Mode::Bearing;
         let coefficient = if table_3_4 && self.clause != SINGLE_LAP_CLAUSE {
             self.en_working()
+        } else if self.method == PlyMethod::Is800 && self.mode == Mode::Bearing {
+            self.is_800_working()
         } else {
             Derivation::new("")
                 .step(Step::given("coefficient", "c", self.coefficient).source(self.clause))
         };
         let mut derivation = Derivation::new(alloc::format!("Ply: {}", self.mode))
             .and(coefficient)
-            .step(Step::given("strength", "F", self.stress))
+            .step(self.strength_step())
             .step(area);
-        let Some(nominal) = self.resistance.nominal else {
-            return derivation;
+        let (what, symbol, load) = match (self.resistance.nominal, self.resistance.design) {
+            (Some(nominal), _) => ("nominal resistance", "Rn", nominal),
+            (None, Some(design)) => ("design resistance", "Rd", design),
+            (None, None) => return derivation,
         };
         derivation = derivation.step(
-            Step::new("nominal resistance", "Rn", "c * F * A", nominal)
+            Step::new(what, symbol, "c * F * A", load)
                 .with("c", self.coefficient)
                 .with("F", self.stress)
                 .with("A", self.area),
         );
         self.resistance
             .factored(derivation, self.resistance_factor, self.safety_factor)
+    }
+
+    /// The strength, by its formula where it has one.
+    fn strength_step(&self) -> Step {
+        let tears = self.method == PlyMethod::CsaS16 && self.mode == Mode::TearOut;
+        match (self.ply.yield_strength, self.ply.tensile_strength) {
+            (Some(fy), Some(fu)) if tears && self.stress > fy => {
+                Step::new("strength", "F", "(fy + fu) / 2", self.stress)
+                    .with("fy", fy)
+                    .with("fu", fu)
+            }
+            _ => Step::given("strength", "F", self.stress),
+        }
+    }
+
+    /// kb of IS 800 10.3.4, with the distances that are known.
+    fn is_800_working(&self) -> Derivation {
+        let ply = &self.ply;
+        let mut kb = Vec::from(["1", "fub / fu"]);
+        let fub = self.bolt.tensile_strength.unwrap_or_default();
+        let hole = is_800::hole_factor(ply.hole_kind).unwrap_or(1.0);
+        let mut step = Vec::from([
+            ("fub", Amount::from(fub)),
+            ("fu", self.stress.into()),
+            ("d0", ply.hole.into()),
+            ("ch", hole.into()),
+        ]);
+        for (known, symbol, limit) in [
+            (ply.end_distance, "e1", "e1 / (3 * d0)"),
+            (ply.pitch, "p1", "p1 / (3 * d0) - 1 / 4"),
+        ] {
+            if let Some(length) = known {
+                kb.push(limit);
+                step.push((symbol, length.into()));
+            }
+        }
+        let formula = alloc::format!("ch * 2.5 * min({})", kb.join(", "));
+        let first = Step::new("coefficient 2.5 kb", "c", formula, self.coefficient)
+            .source(self.method.method());
+        Derivation::new("").step(
+            step.into_iter()
+                .fold(first, |step, (symbol, value)| step.with(symbol, value)),
+        )
     }
 
     /// k1 and ab of EN 1993-1-8 Table 3.4, with the distances that are known.

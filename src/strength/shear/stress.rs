@@ -5,7 +5,6 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Error, positive};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
-use crate::source::Method;
 use crate::strength::code::{
     Factors, aisc_360, as_4100, bs_449, bs_5950, csa_s16, en_1993, is_800, machine_design,
     mil_hdbk_5, nasa_std_5020,
@@ -102,41 +101,13 @@ impl ShearMethod {
         match self {
             Self::Aisc360 { edition } => aisc_360::cautions(edition, grade),
             Self::En1993 => en_1993::cautions(grade),
-            Self::As4100 => outside(grade, methods::AS_4100_9_3_2_1, "ISO metric bolts", is_iso),
-            Self::Is800 => outside(
-                grade,
-                methods::IS_800_2007_10_3_3,
-                "ISO metric bolts",
-                is_iso,
-            ),
-            Self::CsaS16 => outside(
-                grade,
-                methods::CSA_S16_13_12_1_2,
-                "ASTM structural bolts",
-                |grade| matches!(grade, BoltGrade::Astm(_)),
-            ),
+            Self::As4100 => as_4100::cautions(methods::AS_4100_9_3_2_1, grade),
+            Self::Is800 => is_800::cautions(methods::IS_800_2007_10_3_3, grade),
+            Self::CsaS16 => csa_s16::cautions(methods::CSA_S16_13_12_1_2, grade),
             Self::NasaStd5020 { .. } if any_in_thread => {
                 Cautions::default().with(Some(Caution::BasicMinorArea))
             }
             _ => Cautions::default(),
         }
     }
-}
-
-fn is_iso(grade: BoltGrade) -> bool {
-    matches!(grade, BoltGrade::Iso(_))
-}
-
-fn outside(
-    grade: BoltGrade,
-    method: &'static Method,
-    written_for: &'static str,
-    covers: fn(BoltGrade) -> bool,
-) -> Cautions {
-    // Of stated strengths the caller has been told already.
-    let by_analogy = grade != BoltGrade::Stated && !covers(grade);
-    Cautions::default().with(by_analogy.then_some(Caution::MaterialOutsideMethod {
-        method,
-        written_for,
-    }))
 }

@@ -54,10 +54,32 @@ pub(crate) const AISC_360_22_J3_7_TENSION: &Method = &Method { key: "aisc-360-22
 pub(crate) const EN_1993_1_8_2005_TABLE_3_4_TENSION: &Method = &Method { key: "en-1993-1-8-2005-table-3.4-tension", citation: "EN 1993-1-8:2005 Table 3.4, tension", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.4, tension"), modes: Some("bolt_tension"), levels: Some("nominal design"), basis: Basis::Published, read_in: "copies of the page; a European design guide" };
 pub(crate) const BS_5950_1_2000_6_3_4_2_SIMPLE_METHOD: &Method = &Method { key: "bs-5950-1-2000-6.3.4.2-simple-method", citation: "BS 5950-1:2000 6.3.4.2, simple method", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.4.2"), modes: Some("bolt_tension"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a designers' manual" };
 pub(crate) const BS_5950_1_2000_6_3_4_3_EXACT_METHOD: &Method = &Method { key: "bs-5950-1-2000-6.3.4.3-exact-method", citation: "BS 5950-1:2000 6.3.4.3, exact method", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.4.3"), modes: Some("bolt_tension"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a designers' manual" };
+pub(crate) const IS_800_2007_10_3_5: &Method = &Method { key: "is-800-2007-10.3.5", citation: "IS 800:2007 10.3.5", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.3.5"), modes: Some("bolt_tension"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a worked hanger and a table of bolt capacities" };
+pub(crate) const AS_4100_9_3_2_2: &Method = &Method { key: "as-4100-9.3.2.2", citation: "AS 4100 9.3.2.2", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.3.2.2"), modes: Some("bolt_tension"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a maker's handbook of structural bolts, Table 27" };
+pub(crate) const CSA_S16_13_12_1_3: &Method = &Method { key: "csa-s16-13.12.1.3", citation: "CSA S16 13.12.1.3", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.12.1.3"), modes: Some("bolt_tension"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "two public calculations that cite the clause" };
 pub(crate) const BS_5950_1_6_3_4_2_WHERE_THE_SIMPLE_METHOD_MAY_BE_USED: &Method = &Method { key: "bs-5950-1-6.3.4.2-where-the-simple-method-may-be-used", citation: "BS 5950-1 6.3.4.2, where the simple method may be used", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.4.2, conditions"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const AISC_360_J3_7: &Method = &Method { key: "aisc-360-j3.7", citation: "AISC 360 J3.7", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.7, Eq. J3-3a and J3-3b"), modes: Some("combined"), levels: Some("nominal design allowable"), basis: Basis::Published, read_in: "a scan of the page (2010)" };
 pub(crate) const BS_5950_1_2000_6_3_4_4: &Method = &Method { key: "bs-5950-1-2000-6.3.4.4", citation: "BS 5950-1:2000 6.3.4.4", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.4.4"), modes: Some("combined"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a designers' manual" };
 pub(crate) const THE_LIMITS_OF_BS_5950_1_6_3_4_4: &Method = &Method { key: "the-limits-of-bs-5950-1-6.3.4.4", citation: "the limits of BS 5950-1 6.3.4.4", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.4.4, each part at most 1"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const IS_800_2007_10_3_6: &Method = &Method { key: "is-800-2007-10.3.6", citation: "IS 800:2007 10.3.6", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.3.6"), modes: Some("combined"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a course book of an institute of technology, Eq. 3.13" };
+pub(crate) const AS_4100_9_3_2_3: &Method = &Method { key: "as-4100-9.3.2.3", citation: "AS 4100 9.3.2.3", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.3.2.3"), modes: Some("combined"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const CSA_S16_13_12_1_4: &Method = &Method { key: "csa-s16-13.12.1.4", citation: "CSA S16 13.12.1.4", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.12.1.4"), modes: Some("combined"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "three reference pages" };
+pub(crate) const BS_5950_1_2000_6_3_3_2: &Method = &Method { key: "bs-5950-1-2000-6.3.3.2", citation: "BS 5950-1:2000 6.3.3.2", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.3.2, Table 31"), modes: Some("bolt_bearing"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a designers' manual; a worked connection" };
+pub(crate) const BS_5950_1_2000_6_3_3_3: &Method = &Method { key: "bs-5950-1-2000-6.3.3.3", citation: "BS 5950-1:2000 6.3.3.3", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.3.3.3, Table 32"), modes: Some("bearing"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a designers' manual; a worked connection" };
+pub(crate) const BS_5950_1_2000_TABLES_31_AND_32_RECALLED: &Method = &Method { key: "bs-5950-1-2000-tables-31-and-32-recalled", citation: "BS 5950-1:2000 Tables 31 and 32, recalled", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("Tables 31 and 32: class 10.9, S460, other steels"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const IS_800_2007_10_3_4: &Method = &Method { key: "is-800-2007-10.3.4", citation: "IS 800:2007 10.3.4", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.3.4"), modes: Some("bearing"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "tables and sheets of design offices; a course" };
+pub(crate) const IS_800_2007_10_3_4_HOLES: &Method = &Method { key: "is-800-2007-10.3.4-holes", citation: "IS 800:2007 10.3.4, holes other than standard", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.3.4, oversize holes and slots"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const IS_800_2007_6_2: &Method = &Method { key: "is-800-2007-6.2", citation: "IS 800:2007 6.2", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.2"), modes: Some("gross_section"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a course page with the factors of Table 5" };
+pub(crate) const IS_800_2007_6_3: &Method = &Method { key: "is-800-2007-6.3", citation: "IS 800:2007 6.3", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.3.1"), modes: Some("net_section"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a sheet of a design office" };
+pub(crate) const IS_800_2007_10_2: &Method = &Method { key: "is-800-2007-10.2", citation: "IS 800:2007 10.2, distances", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.2"), modes: Some("distances"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const AS_4100_9_3_2_4: &Method = &Method { key: "as-4100-9.3.2.4", citation: "AS 4100 9.3.2.4", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.3.2.4"), modes: Some("bearing tear_out"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a maker's table of bolts in purlins by NZS 3404, which says the same" };
+pub(crate) const AS_4100_7_2: &Method = &Method { key: "as-4100-7.2", citation: "AS 4100 7.2", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("7.2"), modes: Some("net_section gross_section"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "the formulas were read in public calculations, the factor recalled" };
+pub(crate) const AS_4100_9_6_NOT_READ: &Method = &Method { key: "as-4100-9.6-not-read", citation: "AS 4100 9.6, distances", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.6"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled that there is one, not read" };
+pub(crate) const CSA_S16_13_12_1_2_BEARING: &Method = &Method { key: "csa-s16-13.12.1.2-bearing", citation: "CSA S16 13.12.1.2, bearing", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.12.1.2 a)"), modes: Some("bearing"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a worked lap splice of a course" };
+pub(crate) const CSA_S16_13_11_TEAR_OUT: &Method = &Method { key: "csa-s16-13.11-tear-out", citation: "CSA S16 13.11, tear-out", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.11"), modes: Some("tear_out"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a worked lap splice of a course" };
+pub(crate) const CSA_S16_13_2: &Method = &Method { key: "csa-s16-13.2", citation: "CSA S16 13.2", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.2 a)"), modes: Some("net_section gross_section"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a worked lap splice of a course" };
+pub(crate) const CSA_S16_22_3_NOT_READ: &Method = &Method { key: "csa-s16-22.3-not-read", citation: "CSA S16 22.3, distances", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("22.3"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled that there is one, not read" };
+pub(crate) const CLEARANCE_OF_STEELWORK_RECALLED: &Method = &Method { key: "clearance-of-steelwork-recalled", citation: "standard clearance of holes in steelwork, recalled", publisher: Publisher::Practice, document: "practice of steelwork", edition: None, clause: Some("1 mm under 16 mm and 2 mm from there"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const ELLIPSE: &Method = &Method { key: "ellipse", citation: "ellipse (von Mises on one section)", publisher: Publisher::Mechanics, document: "strength of materials", edition: None, clause: Some("von Mises on one section"), modes: Some("combined"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "textbooks of machine design" };
 pub(crate) const MIL_HDBK_5_STEEL_AIRCRAFT_BOLTS: &Method = &Method { key: "mil-hdbk-5-steel-aircraft-bolts", citation: "MIL-HDBK-5, steel aircraft bolts", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("shear and tension of steel bolts"), modes: Some("combined"), levels: Some("nominal allowable"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const THE_EXPONENTS_OF_MIL_HDBK_5: &Method = &Method { key: "the-exponents-of-mil-hdbk-5", citation: "the exponents of MIL-HDBK-5", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("shear and tension of steel bolts, exponents 3 and 2"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
@@ -363,7 +385,7 @@ pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citati
 pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
 pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 
-pub(in crate::tables) static METHODS: [&Method; 360] = [
+pub(in crate::tables) static METHODS: [&Method; 382] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -416,10 +438,32 @@ pub(in crate::tables) static METHODS: [&Method; 360] = [
     EN_1993_1_8_2005_TABLE_3_4_TENSION,
     BS_5950_1_2000_6_3_4_2_SIMPLE_METHOD,
     BS_5950_1_2000_6_3_4_3_EXACT_METHOD,
+    IS_800_2007_10_3_5,
+    AS_4100_9_3_2_2,
+    CSA_S16_13_12_1_3,
     BS_5950_1_6_3_4_2_WHERE_THE_SIMPLE_METHOD_MAY_BE_USED,
     AISC_360_J3_7,
     BS_5950_1_2000_6_3_4_4,
     THE_LIMITS_OF_BS_5950_1_6_3_4_4,
+    IS_800_2007_10_3_6,
+    AS_4100_9_3_2_3,
+    CSA_S16_13_12_1_4,
+    BS_5950_1_2000_6_3_3_2,
+    BS_5950_1_2000_6_3_3_3,
+    BS_5950_1_2000_TABLES_31_AND_32_RECALLED,
+    IS_800_2007_10_3_4,
+    IS_800_2007_10_3_4_HOLES,
+    IS_800_2007_6_2,
+    IS_800_2007_6_3,
+    IS_800_2007_10_2,
+    AS_4100_9_3_2_4,
+    AS_4100_7_2,
+    AS_4100_9_6_NOT_READ,
+    CSA_S16_13_12_1_2_BEARING,
+    CSA_S16_13_11_TEAR_OUT,
+    CSA_S16_13_2,
+    CSA_S16_22_3_NOT_READ,
+    CLEARANCE_OF_STEELWORK_RECALLED,
     ELLIPSE,
     MIL_HDBK_5_STEEL_AIRCRAFT_BOLTS,
     THE_EXPONENTS_OF_MIL_HDBK_5,

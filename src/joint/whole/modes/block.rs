@@ -51,6 +51,11 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) {
             BlockMethod::En1993 { eccentric: true },
             Length::default(),
         ),
+        PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16 => {
+            let why = "the block shear of the code of the plies is not here";
+            out.missing(MODE, own.place, Need::Method(why));
+            return;
+        }
         _ => {
             let why = "the publisher of the method for plies gives no block shear";
             out.missing(MODE, own.place, Need::Method(why));

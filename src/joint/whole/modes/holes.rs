@@ -1,6 +1,7 @@
 //! Holes of plies, and their distances: by the code of the plies, and by plain geometry.
 
 use super::plies::of_ply;
+use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
@@ -12,7 +13,7 @@ use crate::strength::ply::{
     HoleRule, Ply, PlyMethod,
 };
 use crate::strength::slip::{SlipHole, SlipMethod};
-use crate::tables::galvanic;
+use crate::tables::{galvanic, methods};
 use crate::units::Length;
 
 /// Whether a hole reaches beyond its ply or into the next hole: a fault, not a question.
@@ -105,11 +106,27 @@ fn details(own: &CasePly) -> [Option<Length>; 5] {
     }
 }
 
+/// Whether a method is that of a structural code, written for steel.
+pub(super) const fn is_of_steel(method: PlyMethod) -> bool {
+    matches!(
+        method,
+        PlyMethod::Aisc360 { .. }
+            | PlyMethod::En1993
+            | PlyMethod::Bs5950
+            | PlyMethod::Is800
+            | PlyMethod::As4100
+            | PlyMethod::CsaS16
+    )
+}
+
 /// The rule of a method for kinds of holes.
 pub(super) const fn hole_rule(method: PlyMethod) -> HoleRule {
     match method {
         PlyMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
         PlyMethod::En1993 => HoleRule::En1090,
+        PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16 => {
+            HoleRule::Steelwork
+        }
         _ => HoleRule::MachineDesign,
     }
 }
@@ -151,10 +168,7 @@ pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
     let hole = hole_of(case, own);
     let ply = ply_around(own, thickness, hole.unwrap_or(case.diameter));
     // The codes' least distances do not ask which way the load acts.
-    let of_code = matches!(
-        case.joint.methods.plies,
-        PlyMethod::Aisc360 { .. } | PlyMethod::En1993
-    );
+    let of_code = is_of_steel(case.joint.methods.plies);
     if of_code && own.tapped.is_none() {
         ends_unsaid(own, &ply, out);
     }
@@ -228,7 +242,7 @@ pub(super) fn hole_kind(case: &Case, own: &CasePly, out: &mut Outcomes) -> HoleK
     match out.attempt(MODE, own.place, class) {
         None => HoleKind::Standard,
         Some(HoleClass::Known { kind, cautions, .. }) => {
-            if kind != HoleKind::Standard {
+            if kind != HoleKind::Standard || rule == HoleRule::Steelwork {
                 out.warn(&cautions);
             }
             // AISC 360 J3.2: oversize and slots along the load are for joints that must not slip.
@@ -305,6 +319,10 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
     let Some(judged) = out.attempt(MODE, own.place, judged) else {
         return;
     };
+    if method == PlyMethod::Is800 {
+        let recalled = Caution::of_method(methods::IS_800_2007_10_2);
+        out.warn(&Cautions::default().with(recalled));
+    }
     for need in &judged.missing {
         out.missing(MODE, own.place, of_ply(*need));
     }

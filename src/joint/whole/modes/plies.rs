@@ -1,7 +1,7 @@
 //! What each ply bears: bearing, tear-out, net and gross section.
 
 use super::holes::{
-    breaks_out, distances, hole_kind, hole_of, neighbours, passes, ply_around, unsaid,
+    breaks_out, distances, hole_kind, hole_of, is_of_steel, neighbours, passes, ply_around, unsaid,
 };
 use super::shear::Shear;
 use crate::error::Error;
@@ -98,7 +98,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     }
     neighbours(case, own, &ply, out);
     let method = case.joint.methods.plies;
-    of_steel(own, method, out);
+    of_steel(case, own, method, out);
     if let PlyMethod::MilHdbk5 { .. } = method {
         let stated = own.ply.and_then(|ply| ply.bearing_strength);
         ply = match (stated, own.material) {
@@ -173,8 +173,8 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
 }
 
 /// The structural codes are written for steel.
-fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
-    if matches!(method, PlyMethod::Aisc360 { .. } | PlyMethod::En1993)
+fn of_steel(case: &Case, own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
+    if is_of_steel(method)
         && own
             .material
             .is_some_and(|material| !material.is_carbon_steel())
@@ -184,6 +184,18 @@ fn of_steel(own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     }
     // EN 1993-1-8, 1.1 (recalled); the listed steels all are.
     let is_beyond = |material: CaseMaterial| matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)));
+    let part_read = matches!(
+        method,
+        PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16
+    );
+    if part_read && case.joint.environment.rotates {
+        let why = "how a ply bears on a pin that it turns on was not read in the code of the plies";
+        out.missing(Mode::Bearing, own.place, Need::Method(why));
+    }
+    if part_read && own.material.is_some_and(is_beyond) {
+        let why = "which steels above 460 N/mm2 the code is written for was not read";
+        outside_code(own, why, out);
+    }
     if method == PlyMethod::En1993 && own.material.is_some_and(is_beyond) {
         let why =
             "EN 1993-1-8 is written for steels up to S460, and the ply is stated to be stronger";
@@ -205,13 +217,13 @@ fn outside_code(own: &CasePly, why: &'static str, out: &mut Outcomes) {
 /// Whether a mode cannot be worked out without the hole.
 fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
     match mode {
-        Mode::Bearing => method == PlyMethod::En1993,
+        Mode::Bearing => matches!(method, PlyMethod::En1993 | PlyMethod::Is800),
         // Others have no tear-out, or no sections.
         Mode::TearOut => matches!(
             method,
-            PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. }
+            PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. } | PlyMethod::As4100
         ),
-        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. }),
+        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. } | PlyMethod::Bs5950),
         _ => false,
     }
 }

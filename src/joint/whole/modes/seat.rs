@@ -437,12 +437,20 @@ fn washers(case: &Case, out: &mut Outcomes) {
         PlyMethod::En1993 => &[WasherCode::En1993_1_8, WasherCode::En1090_2],
         _ => &[],
     };
-    if codes.is_empty() {
+    let unread = matches!(
+        case.joint.methods.plies,
+        PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16
+    );
+    if codes.is_empty() && !unread {
         out.not_concerned(MODE, NotConcerned::NoRule);
         return;
     }
     out.in_order(MODE);
     for side in sides(case).filter(|side| side.own.timber.is_none()) {
+        if unread && case.washer_at(side.place).is_none() {
+            let why = "where the code of the plies wants washers was not read, and there is none";
+            out.missing(MODE, side.place, Need::Method(why));
+        }
         let facts = facts(case, &side);
         for &code in codes {
             let Some(required) = out.attempt(MODE, side.place, required_washers(code, &facts))

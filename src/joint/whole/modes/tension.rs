@@ -46,6 +46,11 @@ pub(super) fn check(
     }
     let place = Place::Bolt(1);
     proof_unsaid(case, MODE, out);
+    if case.joint.methods.tension == TensionMethod::CsaS16 && case.torque().is_none() {
+        let why =
+            "CSA S16 section 22 says which bolts in tension must be pretensioned, and was not read";
+        out.missing(Mode::Preload, place, Need::Method(why));
+    }
     let listed_only = !matches!(case.joint.methods.tension, TensionMethod::Proof { .. });
     if case.joint.own.strength.is_some() && listed_only {
         out.missing(MODE, place, Need::Method(CODE_OF_LISTED));

@@ -66,6 +66,9 @@ impl Asked<'_> {
             DistanceRule::En1993 => self.en_1993(missing),
             DistanceRule::Bs5950 => self.bs_5950(missing),
             DistanceRule::MilHdbk5 => self.mil_hdbk_5(),
+            DistanceRule::Is800 => self.is_800(missing),
+            DistanceRule::As4100 => self.not_read(methods::AS_4100_9_6_NOT_READ),
+            DistanceRule::CsaS16 => self.not_read(methods::CSA_S16_22_3_NOT_READ),
         }
     }
 
@@ -304,5 +307,61 @@ impl Asked<'_> {
                 methods::MIL_HDBK_5_BELOW_1_5_DIAMETERS_BY_TEST,
             )
             .recalled(methods::MIL_HDBK_5_LEAST_EDGE_DISTANCE)
+    }
+
+    /// IS 800:2007, 10.2.
+    fn is_800(&self, missing: &mut Vec<PlyNeed>) -> Limits {
+        const CLAUSE: &Method = methods::IS_800_2007_10_2;
+        let (d0, t) = (self.ply.hole, self.ply.thickness);
+        let slot = self.half_slot(missing);
+        let limits = Limits::default();
+        if !self.kind.is_edge() {
+            return limits
+                .least(2.5 * self.diameter + 2.0 * slot, Standing::Fault, CLAUSE)
+                .recalled(CLAUSE)
+                .greatest(
+                    (12.0 * t).min(millimetres(200.0)),
+                    Standing::Undecided,
+                    CLAUSE,
+                )
+                .greatest((32.0 * t).min(millimetres(300.0)), Standing::Fault, CLAUSE);
+        }
+        let sheared = match self.conditions.finish {
+            Some(EdgeFinish::Smooth) => None,
+            Some(EdgeFinish::Sheared) => Some(Standing::Fault),
+            None => Some(Standing::Undecided),
+        };
+        let mut limits = limits
+            .least(1.5 * d0 + slot, Standing::Fault, CLAUSE)
+            .recalled(CLAUSE);
+        if let Some(standing) = sheared {
+            limits = limits
+                .least(1.7 * d0 + slot, standing, CLAUSE)
+                .recalled(CLAUSE);
+        }
+        if let Some(fy) = self.ply.yield_strength {
+            let epsilon = math::sqrt((megapascals(250.0) / fy).value);
+            limits = limits.greatest(12.0 * epsilon * t, Standing::Fault, CLAUSE);
+        } else if !missing.contains(&PlyNeed::YieldStrength) {
+            missing.push(PlyNeed::YieldStrength);
+        }
+        let exposed = 4.0 * t + millimetres(40.0);
+        match self.conditions.exposure {
+            Some(Exposure::Sheltered) => limits,
+            Some(_) => limits.greatest(exposed, Standing::Fault, CLAUSE),
+            None => limits.greatest(exposed, Standing::Undecided, CLAUSE),
+        }
+    }
+
+    /// Of a code whose distances are not here.
+    fn not_read(&self, clause: &'static Method) -> Limits {
+        Limits {
+            unknown: Some(clause),
+            ..Limits::default().least(
+                self.diameter,
+                Standing::Fault,
+                methods::DISTANCE_ONE_DIAMETER,
+            )
+        }
     }
 }
