@@ -212,6 +212,7 @@ pub mod tables;
 pub mod tension;
 pub mod thread;
 pub mod units;
+pub mod vdi_2230;
 
 pub use error::Error;
 pub use spread::{PlusMinus, Spread};
