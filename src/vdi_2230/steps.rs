@@ -225,7 +225,11 @@ impl ConcentricJoint {
         sane_stiffness("stiffness of the bolt", self.bolt.stiffness())?;
         sane_stiffness("stiffness of the plates", self.plates.stiffness())?;
         if let Some(threads) = &self.threads {
-            if threads.areas.thread != *thread {
+            // Not the whole thread: that of the areas knows its tolerances.
+            let engaged = &threads.areas.thread;
+            let same = |a: Length, b: Length| (a - b).abs() <= crate::units::SAME_LENGTH;
+            if !same(engaged.nominal_diameter(), diameter) || !same(engaged.pitch(), thread.pitch())
+            {
                 return mismatch("the engaged threads are not of this size");
             }
             if !matches!(threads.method, StripMethod::Vdi2230 { .. }) {
