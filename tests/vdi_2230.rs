@@ -303,7 +303,7 @@ fn a_sound_joint_holds_and_each_fault_is_told() {
     type Spoil = fn(&mut ConcentricJoint);
     let faults: [(Mode, Spoil); 9] = [
         (Mode::Preload, |joint| {
-            joint.assembly = Assembly::Greatest(newtons(60e3))
+            joint.assembly = Assembly::Greatest(newtons(58e3))
         }),
         (Mode::Tightening, |joint| {
             joint.assembly = Assembly::Greatest(newtons(84e3))
