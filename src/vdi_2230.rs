@@ -3,18 +3,18 @@
 //! | step of the guideline | what | here |
 //! |---|---|---|
 //! | R0 | a first diameter | not built: the bolt is given |
-//! | R1 | tightening factor alpha_A | [`Scatter`] |
-//! | R2 | required clamp force F_Kerf | [`ConcentricCheck::required_clamp`] |
-//! | R3 | load factor Phi = n delta_P / (delta_S + delta_P) | [`ConcentricCheck::share`] |
-//! | R4 | losses F_Z, dF_Vth | [`ConcentricCheck::embedding_loss`], [`ThermalForces`] |
-//! | R5, R6 | F_Mmin = F_Kerf + (1 - Phi) F_A + F_Z + dF_Vth; F_Mmax = alpha_A F_Mmin | [`ConcentricCheck::required`] |
-//! | R7 | assembly stress, F_Mzul | [`ConcentricCheck::permitted`] |
-//! | R8 | working stress sigma_red,B | [`ConcentricCheck::working_stress`] |
-//! | R9 | amplitude sigma_a against sigma_A | [`ConcentricCheck::fatigue`] |
-//! | R10 | pressures p_M, p_B against p_G | [`ConcentricCheck::pressures`] |
+//! | R1 | tightening factor `alpha_A` | [`Scatter`] |
+//! | R2 | required clamp force `F_Kerf` | [`ConcentricCheck::required_clamp`] |
+//! | R3 | load factor `Phi = n delta_P / (delta_S + delta_P)` | [`ConcentricCheck::share`] |
+//! | R4 | losses `F_Z`, `dF_Vth` | [`ConcentricCheck::embedding_loss`], [`ThermalForces`] |
+//! | R5, R6 | `F_Mmin = F_Kerf + (1 - Phi) F_A + F_Z + dF_Vth`; `F_Mmax = alpha_A F_Mmin` | [`ConcentricCheck::required`] |
+//! | R7 | assembly stress, `F_Mzul` | [`ConcentricCheck::permitted`] |
+//! | R8 | working stress `sigma_red,B` | [`ConcentricCheck::working_stress`] |
+//! | R9 | amplitude `sigma_a` against `sigma_A` | [`ConcentricCheck::fatigue`] |
+//! | R10 | pressures `p_M`, `p_B` against `p_G` | [`ConcentricCheck::pressures`] |
 //! | R11 | threads that outlast the bolt | [`ConcentricJoint::threads`] |
 //! | R12 | slipping, shear of the bolt | [`ConcentricCheck::slip`] |
-//! | R13 | assembly torque M_A | [`ConcentricCheck::torque`] |
+//! | R13 | assembly torque `M_A` | [`ConcentricCheck::torque`] |
 //!
 //! Begin at [`ConcentricJoint::check`]. Every field of [`ConcentricJoint`] has to be said; what it cannot decide is listed in
 //! [`ConcentricCheck::missing`], and then [`ConcentricCheck::holds`] gives no answer.
@@ -44,7 +44,7 @@ pub use joint::{
 };
 pub use result::{ConcentricCheck, FacePressure, NotChecked, RequiredPreload, Safeties, Slipping};
 
-/// Safety S_D against fatigue that the guideline wants: recalled.
+/// Safety `S_D` against fatigue that the guideline wants: recalled.
 pub(crate) const LEAST_FATIGUE: f64 = 1.2;
 /// Safety against shear of the bolt that the guideline wants: recalled.
 pub(crate) const LEAST_SHEAR: f64 = 1.1;

@@ -55,26 +55,26 @@ use crate::units::{Force, Length, Ratio, Stiffness, Stress};
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct ConcentricJoint {
-    /// Thread, friction mu_G and mu_K, effective diameter D_Km of the turned face: of
+    /// Thread, friction `mu_G` and `mu_K`, effective diameter `D_Km` of the turned face: of
     /// [`FrictionForm::linear`], the form of the guideline.
     pub form: FrictionForm,
-    /// Strength of the bolt, for R_p0.2.
+    /// Strength of the bolt, for `R_p0.2`.
     pub strength: BoltStrength,
-    /// Resilience delta_S of the bolt.
+    /// Resilience `delta_S` of the bolt.
     pub bolt: BoltSpring,
-    /// Resilience delta_P of the plates.
+    /// Resilience `delta_P` of the plates.
     pub plates: PlateSpring,
     /// Load introduction factor n, above 0 and at most 1: 1 where the load acts under head and nut.
     pub introduction: f64,
-    /// Tightening factor alpha_A.
+    /// Tightening factor `alpha_A`.
     pub scatter: Scatter,
-    /// Share nu of R_p0.2 that tightening may use, above 0 and at most 0.9; the guideline has 0.9.
+    /// Share nu of `R_p0.2` that tightening may use, above 0 and at most 0.9; the guideline has 0.9.
     pub utilisation: Ratio,
     /// How far it is tightened.
     pub assembly: Assembly,
-    /// Embedding f_Z.
+    /// Embedding `f_Z`.
     pub embedding: Embedding,
-    /// Change dF_Vth of the preload with the temperature.
+    /// Change `dF_Vth` of the preload with the temperature.
     pub thermal: ThermalForces,
     /// Working loads.
     pub loads: WorkingLoads,
@@ -85,7 +85,7 @@ pub struct ConcentricJoint {
     pub threads: Option<StrippingStrength>,
 }
 
-/// Resilience of the bolt, as its stiffness 1 / delta_S.
+/// Resilience of the bolt, as its stiffness 1 / `delta_S`.
 ///
 /// ```
 /// use shankline::{units::newtons_per_millimetre, vdi_2230::BoltSpring};
@@ -102,7 +102,7 @@ pub enum BoltSpring {
 }
 
 impl BoltSpring {
-    /// 1 / delta_S.
+    /// 1 / `delta_S`.
     ///
     /// ```
     /// use shankline::{units::newtons_per_millimetre, vdi_2230::BoltSpring};
@@ -118,7 +118,7 @@ impl BoltSpring {
     }
 }
 
-/// Resilience of the plates, as their stiffness 1 / delta_P.
+/// Resilience of the plates, as their stiffness 1 / `delta_P`.
 ///
 /// ```
 /// use shankline::{units::newtons_per_millimetre, vdi_2230::PlateSpring};
@@ -136,7 +136,7 @@ pub enum PlateSpring {
 }
 
 impl PlateSpring {
-    /// 1 / delta_P.
+    /// 1 / `delta_P`.
     ///
     /// ```
     /// use shankline::{units::newtons_per_millimetre, vdi_2230::PlateSpring};
@@ -152,7 +152,7 @@ impl PlateSpring {
     }
 }
 
-/// Tightening factor alpha_A, greatest over least assembly preload.
+/// Tightening factor `alpha_A`, greatest over least assembly preload.
 ///
 /// ```
 /// use shankline::tables::tightening::{TighteningMethod, TighteningScatter};
@@ -178,13 +178,13 @@ pub enum Scatter {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum Assembly {
-    /// As far as R7 permits: the greatest assembly preload is F_Mzul.
+    /// As far as R7 permits: the greatest assembly preload is `F_Mzul`.
     Permitted,
-    /// The greatest assembly preload F_M of the tightening, with its scatter.
+    /// The greatest assembly preload `F_M` of the tightening, with its scatter.
     Greatest(Force),
 }
 
-/// Embedding f_Z after tightening.
+/// Embedding `f_Z` after tightening.
 ///
 /// ```
 /// use shankline::{units::micrometres, vdi_2230::Embedding};
@@ -269,15 +269,15 @@ impl ThermalForces {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct WorkingLoads {
-    /// Greatest load F_Amax along the bolt, which pulls.
+    /// Greatest load `F_Amax` along the bolt, which pulls.
     pub axial_greatest: Force,
-    /// Least load F_Amin along the bolt, not below nothing.
+    /// Least load `F_Amin` along the bolt, not below nothing.
     pub axial_least: Force,
     /// How often it goes from one to the other.
     pub cycles: AxialCycles,
     /// Load across the bolt.
     pub transverse: Transverse,
-    /// Clamp force F_KP that sealing needs; nothing where nothing is sealed.
+    /// Clamp force `F_KP` that sealing needs; nothing where nothing is sealed.
     pub seal: Force,
 }
 
@@ -335,17 +335,17 @@ pub enum Transverse {
     None,
     /// Friction is to carry it.
     Load {
-        /// F_Qmax.
+        /// `F_Qmax`.
         force: Force,
         /// Whether it changes its direction.
         kind: TransverseKind,
-        /// Least friction mu_Tmin of the interfaces.
+        /// Least friction `mu_Tmin` of the interfaces.
         friction: f64,
-        /// Interfaces q_F that slip together, at least one.
+        /// Interfaces `q_F` that slip together, at least one.
         interfaces: u16,
         /// What of the bolt lies in the interface.
         section: ShearSection,
-        /// Shear strength tau_B of the bolt: 0.65, 0.62 and 0.60 of the tensile strength in classes 8.8, 10.9 and 12.9
+        /// Shear strength `tau_B` of the bolt: 0.65, 0.62 and 0.60 of the tensile strength in classes 8.8, 10.9 and 12.9
         /// (recalled).
         shear_strength: Stress,
     },
@@ -367,7 +367,7 @@ pub enum TransverseKind {
 }
 
 impl TransverseKind {
-    /// The safety S_G that the guideline wants: 1.2, alternating 1.8 (recalled).
+    /// The safety `S_G` that the guideline wants: 1.2, alternating 1.8 (recalled).
     ///
     /// ```
     /// use shankline::vdi_2230::TransverseKind;
@@ -419,6 +419,6 @@ pub struct PressedFace {
     pub place: Place,
     /// The ring that bears.
     pub contact: SurfaceContact,
-    /// The limit p_G.
+    /// The limit `p_G`.
     pub limit: SurfaceLimit,
 }

@@ -28,43 +28,43 @@ use crate::units::{Area, Force, Length, Stress, Torque};
 pub struct ConcentricCheck {
     /// What it was worked from.
     pub joint: ConcentricJoint,
-    /// R1: tightening factor alpha_A.
+    /// R1: tightening factor `alpha_A`.
     pub tightening_factor: f64,
-    /// R2: required clamp force F_Kerf, the greater of what friction and what sealing needs.
+    /// R2: required clamp force `F_Kerf`, the greater of what friction and what sealing needs.
     pub required_clamp: Force,
     /// R3: load factor Phi.
     pub share: LoadShare,
-    /// R3: load F_SAmax = Phi F_Amax that the bolt takes on top of its preload, while the joint stays closed.
+    /// R3: load `F_SAmax = Phi F_Amax` that the bolt takes on top of its preload, while the joint stays closed.
     pub additional: Force,
-    /// R3: load F_PAmax = (1 - Phi) F_Amax that is taken off the plates.
+    /// R3: load `F_PAmax = (1 - Phi) F_Amax` that is taken off the plates.
     pub relief: Force,
-    /// R4: embedding f_Z.
+    /// R4: embedding `f_Z`.
     pub embedding: Length,
-    /// R4: loss F_Z by embedding.
+    /// R4: loss `F_Z` by embedding.
     pub embedding_loss: Force,
     /// R5 and R6: the assembly preload that is required.
     pub required: RequiredPreload,
-    /// R7: greatest assembly preload F_Mzul, at the least friction of the thread (its `preload.nominal`).
+    /// R7: greatest assembly preload `F_Mzul`, at the least friction of the thread (its `preload.nominal`).
     pub permitted: AssemblyPreload,
-    /// Greatest assembly preload F_M of the tightening.
+    /// Greatest assembly preload `F_M` of the tightening.
     pub assembly: Force,
-    /// Preload after tightening, and F_Vmin to F_Vmax in service.
+    /// Preload after tightening, and `F_Vmin` to `F_Vmax` in service.
     pub preload: PreloadRange,
-    /// R7: stresses at F_M, sigma_red,M their `equivalent.nominal`, at the least friction of the thread.
+    /// R7: stresses at `F_M`, `sigma_red,M` their `equivalent.nominal`, at the least friction of the thread.
     pub assembly_stress: TighteningStress,
-    /// R8: greatest force F_Smax of the bolt.
+    /// R8: greatest force `F_Smax` of the bolt.
     pub bolt_force: Force,
-    /// R8: stresses under it with half the torsion, over W = pi d0^3 / 16; sigma_red,B their `equivalent`.
+    /// R8: stresses under it with half the torsion, over W = pi d0^3 / 16; `sigma_red,B` their `equivalent`.
     pub working_stress: ServiceStress,
     /// R9; none where the load does not repeat, or fatigue is [missing](Self::missing).
     pub fatigue: Option<VdiFatigue>,
     /// R10, face by face.
     pub pressures: Vec<FacePressure>,
-    /// R12: least clamp force F_KRmin under the greatest load; nothing where the plates part.
+    /// R12: least clamp force `F_KRmin` under the greatest load; nothing where the plates part.
     pub residual_clamp: Force,
     /// R12; none without a load across the bolt.
     pub slip: Option<Slipping>,
-    /// R13: assembly torque M_A that gives F_M at the least friction of thread and face.
+    /// R13: assembly torque `M_A` that gives `F_M` at the least friction of thread and face.
     pub torque: Torque,
     /// The safeties of the guideline.
     pub safeties: Safeties,
@@ -86,9 +86,9 @@ pub struct ConcentricCheck {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct RequiredPreload {
-    /// R5: F_Mmin = F_Kerf + (1 - Phi) F_Amax + F_Z + dF_Vth.
+    /// R5: `F_Mmin = F_Kerf + (1 - Phi) F_Amax + F_Z + dF_Vth`.
     pub least: Force,
-    /// R6: F_Mmax = alpha_A F_Mmin.
+    /// R6: `F_Mmax = alpha_A F_Mmin`.
     pub greatest: Force,
 }
 
@@ -105,13 +105,13 @@ pub struct RequiredPreload {
 pub struct FacePressure {
     /// The face.
     pub face: PressedFace,
-    /// Its area A_p.
+    /// Its area `A_p`.
     pub area: Area,
-    /// Pressure p_M at F_M.
+    /// Pressure `p_M` at `F_M`.
     pub assembly: Stress,
-    /// Pressure p_B at F_Smax.
+    /// Pressure `p_B` at `F_Smax`.
     pub working: Stress,
-    /// S_P = p_G over the greater of them.
+    /// `S_P` = `p_G` over the greater of them.
     pub safety: f64,
 }
 
@@ -126,17 +126,17 @@ pub struct FacePressure {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Slipping {
-    /// Clamp force F_KQerf = F_Qmax / (q_F mu_Tmin) that friction needs.
+    /// Clamp force `F_KQerf = F_Qmax / (q_F mu_Tmin)` that friction needs.
     pub clamp: Force,
-    /// S_G = F_KRmin / F_KQerf.
+    /// `S_G = F_KRmin / F_KQerf`.
     pub safety: f64,
-    /// The S_G that the guideline wants.
+    /// The `S_G` that the guideline wants.
     pub least_safety: f64,
-    /// Section A_tau of the bolt in the interface.
+    /// Section `A_tau` of the bolt in the interface.
     pub area: Area,
-    /// Stress tau = F_Qmax / A_tau if it slips.
+    /// Stress `tau = F_Qmax / A_tau` if it slips.
     pub stress: Stress,
-    /// S_A = tau_B / tau; the guideline wants 1.1 (recalled).
+    /// `S_A = tau_B / tau`; the guideline wants 1.1 (recalled).
     pub shear_safety: f64,
 }
 
@@ -151,21 +151,21 @@ pub struct Slipping {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub struct Safeties {
-    /// Least assembly preload F_M / alpha_A over F_Mmin; infinite where nothing is required.
+    /// Least assembly preload `F_M` / `alpha_A` over `F_Mmin`; infinite where nothing is required.
     pub preload: f64,
-    /// F_Mzul over F_M.
+    /// `F_Mzul` over `F_M`.
     pub tightening: f64,
-    /// S_F = R_p0.2 / sigma_red,B.
+    /// `S_F = R_p0.2 / sigma_red,B`.
     pub working: f64,
-    /// S_D = sigma_A / sigma_a; the guideline wants 1.2 (recalled).
+    /// `S_D = sigma_A / sigma_a`; the guideline wants 1.2 (recalled).
     pub fatigue: Option<f64>,
-    /// S_P, the least of all faces.
+    /// `S_P`, the least of all faces.
     pub pressure: Option<f64>,
     /// R11: load of the weaker thread over the breaking load of the bolt.
     pub threads: Option<f64>,
-    /// S_G; the guideline wants 1.2, alternating 1.8 (recalled).
+    /// `S_G`; the guideline wants 1.2, alternating 1.8 (recalled).
     pub slip: Option<f64>,
-    /// S_A; the guideline wants 1.1 (recalled).
+    /// `S_A`; the guideline wants 1.1 (recalled).
     pub shear: Option<f64>,
 }
 

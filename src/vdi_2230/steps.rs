@@ -22,7 +22,7 @@ use crate::preload::{
 use crate::source::Method;
 use crate::spread::Spread;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::strip::StripMethod;
+use crate::strength::strip::{StripMethod, StrippingStrength};
 use crate::strength::surface::{SurfaceOutcome, surface_pressure};
 use crate::tables::methods;
 use crate::tension::{
@@ -123,45 +123,8 @@ impl ConcentricJoint {
         let pressures = self.pressures(assembly, bolt_force)?;
         let residual_clamp = (preload.service_min - relief).max(Force::default());
         let slip = self.slipping(slip_clamp, residual_clamp)?;
-        for (said, mode, quantity, reason) in [
-            (
-                !pressures.is_empty(),
-                Mode::Pressure,
-                "surface pressure",
-                "no face under head, nut or washer was stated",
-            ),
-            (
-                self.threads.is_some(),
-                Mode::Stripping,
-                "load of the threads",
-                "their engagement was not stated",
-            ),
-        ] {
-            if !said {
-                missing.push(NotChecked {
-                    mode,
-                    why: Error::NoValue {
-                        quantity,
-                        subject: format!("{thread}"),
-                        reason,
-                    },
-                });
-            }
-        }
+        self.unsaid(&mut missing);
 
-        let safeties = Safeties {
-            preload: (preload.initial.min / required.least).value,
-            tightening: (permitted.preload.nominal / assembly).value,
-            working: (yield_strength / working_stress.equivalent).value,
-            fatigue: fatigue.map(|fatigue| fatigue.safety),
-            pressure: pressures.iter().map(|face| face.safety).reduce(f64::min),
-            threads: self.threads.as_ref().map(|threads| {
-                let weaker = threads.bolt_threads.min(threads.nut_threads);
-                (weaker / threads.breaking_load).value
-            }),
-            slip: slip.map(|slip| slip.safety),
-            shear: slip.map(|slip| slip.shear_safety),
-        };
         let mut check = ConcentricCheck {
             joint: self.clone(),
             tightening_factor,
@@ -179,11 +142,20 @@ impl ConcentricJoint {
             bolt_force,
             working_stress,
             fatigue,
-            pressures,
             residual_clamp,
             slip,
             torque: self.form.torque(assembly)?.min,
-            safeties,
+            safeties: Safeties {
+                preload: (preload.initial.min / required.least).value,
+                tightening: (permitted.preload.nominal / assembly).value,
+                working: (yield_strength / working_stress.equivalent).value,
+                fatigue: fatigue.map(|fatigue| fatigue.safety),
+                pressure: pressures.iter().map(|face| face.safety).reduce(f64::min),
+                threads: self.threads.as_ref().map(outlasting),
+                slip: slip.map(|slip| slip.safety),
+                shear: slip.map(|slip| slip.shear_safety),
+            },
+            pressures,
             checks: Vec::new(),
             missing,
         };
@@ -191,7 +163,29 @@ impl ConcentricJoint {
         Ok(check)
     }
 
-    /// Refuses what does not belong together; gives R_p0.2.
+    /// R10 and R11 need more than loads and springs.
+    fn unsaid(&self, missing: &mut Vec<NotChecked>) {
+        let mut note = |mode, quantity, reason| {
+            missing.push(NotChecked {
+                mode,
+                why: Error::NoValue {
+                    quantity,
+                    subject: format!("{}", self.form.thread()),
+                    reason,
+                },
+            });
+        };
+        if self.faces.is_empty() {
+            let reason = "no face under head, nut or washer was stated";
+            note(Mode::Pressure, "surface pressure", reason);
+        }
+        if self.threads.is_none() {
+            let reason = "their engagement was not stated";
+            note(Mode::Stripping, "load of the threads", reason);
+        }
+    }
+
+    /// Refuses what does not belong together; gives `R_p0.2`.
     fn sound(&self) -> Result<Stress, Error> {
         let thread = self.form.thread();
         let mismatch = |text: &str| Err(Error::Mismatch(format!("{thread}: {text}")));
@@ -566,6 +560,12 @@ impl ConcentricCheck {
         }
         Ok(all)
     }
+}
+
+/// The weaker thread over the bolt.
+fn outlasting(threads: &StrippingStrength) -> f64 {
+    let weaker = threads.bolt_threads.min(threads.nut_threads);
+    (weaker / threads.breaking_load).value
 }
 
 /// A check with the caution of its method.

@@ -207,7 +207,7 @@ fn required(check: &ConcentricCheck, steps: Derivation) -> Derivation {
         )
 }
 
-/// R7 and R13.
+/// R7, what is permitted.
 fn assembly(check: &ConcentricCheck, steps: Derivation) -> Derivation {
     let stress = &check.assembly_stress;
     let form = &stress.form;
@@ -240,7 +240,7 @@ fn assembly(check: &ConcentricCheck, steps: Derivation) -> Derivation {
         .with("a", arm)
         .with("d0", d0)
     };
-    steps
+    let steps = steps
         .step(Step::given("stress area", "AS", area))
         .step(
             Step::new("diameter of the stress area", "d0", "sqrt(4 * AS / pi)", d0)
@@ -264,7 +264,17 @@ fn assembly(check: &ConcentricCheck, steps: Derivation) -> Derivation {
                 .with("Rp02", rp)
                 .with("AS", area)
                 .source(methods::VDI2230_PLASTIC_TORSION_LOAD),
-        )
+        );
+    tightened(check, arm, steps)
+}
+
+/// R7 and R13 at the preload of the tightening.
+fn tightened(check: &ConcentricCheck, arm: Length, steps: Derivation) -> Derivation {
+    let stress = &check.assembly_stress;
+    let form = &stress.form;
+    let (area, d0) = (stress.stress_area, stress.stress_diameter);
+    let lock = form.prevailing_torque().nominal;
+    steps
         .step(Step::given(
             "greatest assembly preload of the tightening",
             "FM",
