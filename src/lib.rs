@@ -90,6 +90,7 @@
 //! | [`strength`] | bolt in shear and tension and both, sizing as textbooks ask for it, covers under pressure, slip, pins, plies, timber, bolt groups, stripping, by named methods; one shape for every check |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
+//! | [`vdi_2230`] | the steps R1 to R13 of VDI 2230 Part 1 for one bolt clamped and loaded through its axis, with each safety |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
 //! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
@@ -212,6 +213,7 @@ pub mod tables;
 pub mod tension;
 pub mod thread;
 pub mod units;
+pub mod vdi_2230;
 
 pub use error::Error;
 pub use spread::{PlusMinus, Spread};

@@ -11,6 +11,7 @@
 //! | fatigue, VDI 2230 | [`VdiFatigue`] | recalled |
 //! | fatigue, EN 1993-1-9: bolts without preload, shear | [`EnFatigue`] | tension category read, the rest recalled |
 //! | fatigue, AISC | [`AiscFatigue`] | read |
+//! | all steps of VDI 2230 Part 1, one bolt clamped and loaded through its axis | [`vdi_2230`](crate::vdi_2230) | partly read, partly recalled |
 //! | prying | [`thornton_prying`], [`AiscFlange`], [`EnTStub`]; bolts too long for prying [`EnTStub::with_bolts`] | read |
 //!
 //! The two systems of bolt stiffness differ: for a 5/8-11 bolt of 1.5 in grip the VDI form is about

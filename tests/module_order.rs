@@ -16,6 +16,7 @@ const ORDER: &[&[&str]] = &[
     &["parts"],
     &["strength"],
     &["preload", "tension"],
+    &["vdi_2230"],
     &["catalogue"],
     &["joint"],
 ];

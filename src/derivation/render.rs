@@ -1,9 +1,6 @@
 //! Derivations as plain text, Markdown and LaTeX.
 
-use alloc::{
-    format,
-    string::{String, ToString},
-};
+use alloc::{format, string::String};
 use core::fmt::{self, Write};
 
 use super::expression::{self, Notation, Substitute, Written, write_latex_symbol};
@@ -116,7 +113,7 @@ impl Rendered<'_> {
         for step in self.derivation.steps() {
             write!(f, "\\item {}", escaped(step.what()))?;
             if let Some(source) = step.published_in() {
-                write!(f, " ({})", escaped(&source.to_string()))?;
+                write!(f, " ({})", escaped(&format!("{source}")))?;
             }
             let mut symbol = String::new();
             write_latex_symbol(&mut symbol, step.symbol())?;
