@@ -20,6 +20,7 @@ mod holes;
 mod length;
 mod loads;
 mod nut;
+mod pile;
 mod plies;
 mod preload;
 mod seat;

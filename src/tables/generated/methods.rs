@@ -117,6 +117,7 @@ pub(crate) const TENSION_ABOUT_EDGE: &Method = &Method { key: "tension-about-edg
 pub(crate) const VDI2230_2003_A9: &Method = &Method { key: "vdi2230-2003-a9", citation: "VDI 2230 Part 1:2003 Table A9", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: Some("2003"), clause: Some("Table A9"), modes: Some("pressure"), levels: None, basis: Basis::Reproduced, read_in: "a supplier's technical page that prints both editions side by side" };
 pub(crate) const VDI2230_1986_PRESSURE: &Method = &Method { key: "vdi2230-1986-pressure", citation: "VDI 2230:1986", publisher: Publisher::Vdi, document: "VDI 2230", edition: Some("1986"), clause: Some("table of limiting surface pressures"), modes: Some("pressure"), levels: None, basis: Basis::Reproduced, read_in: "a supplier's technical page that prints both editions side by side" };
 pub(crate) const PRESSURE_YIELD: &Method = &Method { key: "pressure-yield", citation: "yield strength of the ply, common practice", publisher: Publisher::Practice, document: "common practice, no source", edition: None, clause: None, modes: Some("pressure"), levels: Some("nominal allowable"), basis: Basis::Memory, read_in: "common practice" };
+pub(crate) const PRESSURE_OF_THE_HARDNESS_TEST: &Method = &Method { key: "pressure-of-the-hardness-test", citation: "pressure of the Vickers test, ISO 6507-1, recalled", publisher: Publisher::Iso, document: "ISO 6507-1", edition: None, clause: Some("definition of HV"), modes: Some("pressure"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const PRESSURE_STATED: &Method = &Method { key: "pressure-stated", citation: "stated surface pressure", publisher: Publisher::Caller, document: "stated by the caller", edition: None, clause: None, modes: Some("pressure"), levels: None, basis: Basis::Computed, read_in: "the caller" };
 pub(crate) const AREAS_OF_CIRCLES: &Method = &Method { key: "areas-of-circles", citation: "areas of circles", publisher: Publisher::Mechanics, document: "geometry", edition: None, clause: None, modes: None, levels: None, basis: Basis::Computed, read_in: "geometry" };
 pub(crate) const EN_1993_1_8_2005_TABLE_3_4_PUNCHING_SHEAR: &Method = &Method { key: "en-1993-1-8-2005-table-3.4-punching-shear", citation: "EN 1993-1-8:2005 Table 3.4, punching shear", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.4, punching shear"), modes: Some("pull_through"), levels: Some("nominal design"), basis: Basis::Published, read_in: "copies of the page; a worked sheet" };
@@ -352,7 +353,7 @@ pub(crate) const TIMBER_WASHERS: &Method = &Method { key: "timber-washers", cita
 pub(crate) const EN_1993_1_8_TABLE_3_4_COUNTERSUNK: &Method = &Method { key: "en-1993-1-8-table-3.4-countersunk", citation: "EN 1993-1-8, Table 3.4, for countersunk bolts", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.4, half of the countersink off the thickness"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const HEAD_PROOF_STATED: &Method = &Method { key: "head-proof-stated", citation: "greatest force in the bolt against the proof load of its countersunk head, as stated", publisher: Publisher::Caller, document: "stated by the caller", edition: None, clause: None, modes: Some("bolt_tension"), levels: Some("nominal"), basis: Basis::Computed, read_in: "the caller" };
 
-pub(in crate::tables) static METHODS: [&Method; 349] = [
+pub(in crate::tables) static METHODS: [&Method; 350] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -468,6 +469,7 @@ pub(in crate::tables) static METHODS: [&Method; 349] = [
     VDI2230_2003_A9,
     VDI2230_1986_PRESSURE,
     PRESSURE_YIELD,
+    PRESSURE_OF_THE_HARDNESS_TEST,
     PRESSURE_STATED,
     AREAS_OF_CIRCLES,
     EN_1993_1_8_2005_TABLE_3_4_PUNCHING_SHEAR,
