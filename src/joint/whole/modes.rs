@@ -10,6 +10,7 @@ use crate::error::Error;
 use crate::joint::NutOption;
 
 mod bending;
+mod between;
 mod block;
 mod clamp;
 mod coating;

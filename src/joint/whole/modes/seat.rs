@@ -3,8 +3,8 @@
 use alloc::vec::Vec;
 use core::f64::consts::PI;
 
-use super::pile;
 use super::tension::Tension;
+use super::{between, pile};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::whole::case::{Case, CasePly};
@@ -14,7 +14,7 @@ use crate::joint::{JointWasher, OwnScrew};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
 use crate::parts::{ClampFace, WasherFace};
-use crate::strength::check::{Level, Mode, Place};
+use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
     SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
@@ -167,6 +167,7 @@ fn pressure(case: &Case, tension: &Tension, out: &mut Outcomes) {
     for side in sides(case) {
         one_pressure(case, &side, tension.greatest, out);
     }
+    between::check(case, tension.greatest, out);
     if case.joint.tightening.is_none() {
         out.missing(MODE, Place::Joint, Need::Tightening);
     }
@@ -255,7 +256,6 @@ fn limit(side: &Side, out: &mut Outcomes) -> Option<SurfaceLimit> {
 }
 
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
-    const MODE: Mode = Mode::Pressure;
     let place = side.place;
     // The publishers of timber have their own safety in what it bears: without a preload the load comes without the
     // margin.
@@ -266,37 +266,40 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     if force <= Force::default() {
         return;
     }
-    let Some(method) = case.joint.methods.timber else {
-        out.missing(MODE, place, Need::TimberMethod);
-        return;
-    };
     let washer = case.seat_at(place).washer.flatten();
     let washer = washer.map(|washer| counted_on_timber(washer, case.diameter));
-    let strength = side
-        .own
+    let check = across_the_grain(case, side.own, place, washer, force, out);
+    out.checks.extend(check);
+}
+
+/// What a washer presses on timber; none where something is missing, which is said.
+pub(super) fn across_the_grain(
+    case: &Case,
+    own: &CasePly,
+    place: Place,
+    washer: Option<TimberWasher>,
+    force: Force,
+    out: &mut Outcomes,
+) -> Option<Check> {
+    const MODE: Mode = Mode::Pressure;
+    let Some(method) = case.joint.methods.timber else {
+        out.missing(MODE, place, Need::TimberMethod);
+        return None;
+    };
+    let strength = own
         .timber
         .and_then(|timber| timber.compression_across(method));
     let bearing = TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method);
-    let Some(bearing) = out.attempt(MODE, place, bearing) else {
-        return;
-    };
+    let bearing = out.attempt(MODE, place, bearing)?;
     out.warn(&bearing.cautions);
     for fact in &bearing.missing {
         out.missing(MODE, place, Need::of_timber(*fact));
     }
-    if let Some(resistance) = bearing.resistance {
-        let check = resistance.at(case.level).and_then(|resistance| {
-            crate::strength::check::Check::new(
-                MODE,
-                place,
-                force,
-                resistance,
-                case.level,
-                methods::PRESSURE_OF_THE_WASHER_ACROSS_THE_GRAIN,
-            )
-        });
-        out.try_check(MODE, place, check);
-    }
+    let check = bearing.resistance?.at(case.level).and_then(|resistance| {
+        let method = methods::PRESSURE_OF_THE_WASHER_ACROSS_THE_GRAIN;
+        Check::new(MODE, place, force, resistance, case.level, method)
+    });
+    out.attempt(MODE, place, check)
 }
 
 /// A washer as the rules of timber see it. What is wider than 25 thicknesses bends, and does not press so far out: those
