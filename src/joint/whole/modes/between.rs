@@ -40,10 +40,24 @@ fn metal(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outco
         out.missing(MODE, own.place, Need::Method(why));
         return;
     }
-    let (Some(limit), Some([face, cone])) = (limit(own, out), zone(case, index)) else {
+    let limit = limit(own, out);
+    let (hole, width) = (
+        own.ply.and_then(|ply| ply.hole),
+        own.ply.and_then(|ply| ply.width),
+    );
+    if hole.is_none() {
+        out.missing(MODE, own.place, Need::Hole);
+    }
+    let Some([face, cone]) = zone(case, index) else {
         return;
     };
-    let width = own.ply.and_then(|ply| ply.width);
+    let (Some(limit), Some(_)) = (limit, hole) else {
+        // Asked for together: whether it matters hangs on what is missing.
+        if width.is_none() {
+            out.missing(MODE, own.place, Need::Width);
+        }
+        return;
+    };
     let reached = width.map_or(cone, |width| cone.min(width));
     match pressed(own, reached, force, limit) {
         Err(need) => out.missing(MODE, own.place, need),
@@ -125,12 +139,17 @@ fn timber(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outc
     for (end, plate) in plates {
         let washer = match plate {
             Some(plate) => {
-                // A thread fills its hole.
-                let hole = plate.ply.map_or(Some(case.diameter), |ply| ply.hole);
-                let (Some(thickness), Some(hole)) = (plate.thickness, hole) else {
-                    out.missing(MODE, plate.place, Need::Hole);
+                let Some(thickness) = plate.thickness else {
+                    let why = "a sleeve lies beside it, whose faces are not described";
+                    out.missing(MODE, own.place, Need::Method(why));
                     continue;
                 };
+                if plate.ply.is_some_and(|ply| ply.hole.is_none()) {
+                    out.missing(MODE, plate.place, Need::Hole);
+                }
+                // A thread fills its hole.
+                let hole = plate.ply.and_then(|ply| ply.hole);
+                let hole = hole.unwrap_or(case.diameter);
                 Some(TimberWasher::of_plate(thickness, hole, case.diameter))
             }
             None => {
