@@ -137,25 +137,22 @@ fn timber(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outc
         (Place::Nut, below.clone().find(|ply| ply.timber.is_none())),
     ];
     for (end, plate) in plates {
-        let washer = match plate {
-            Some(plate) => {
-                let Some(thickness) = plate.thickness else {
-                    let why = "a sleeve lies beside it, whose faces are not described";
-                    out.missing(MODE, own.place, Need::Method(why));
-                    continue;
-                };
-                if plate.ply.is_some_and(|ply| ply.hole.is_none()) {
-                    out.missing(MODE, plate.place, Need::Hole);
-                }
-                // A thread fills its hole.
-                let hole = plate.ply.and_then(|ply| ply.hole);
-                let hole = hole.unwrap_or(case.diameter);
-                Some(TimberWasher::of_plate(thickness, hole, case.diameter))
+        let washer = if let Some(plate) = plate {
+            let Some(thickness) = plate.thickness else {
+                let why = "a sleeve lies beside it, whose faces are not described";
+                out.missing(MODE, own.place, Need::Method(why));
+                continue;
+            };
+            if plate.ply.is_some_and(|ply| ply.hole.is_none()) {
+                out.missing(MODE, plate.place, Need::Hole);
             }
-            None => {
-                let washer = case.seat_at(end).washer.flatten();
-                washer.map(|washer| counted_on_timber(washer, case.diameter))
-            }
+            // A thread fills its hole.
+            let hole = plate.ply.and_then(|ply| ply.hole);
+            let hole = hole.unwrap_or(case.diameter);
+            Some(TimberWasher::of_plate(thickness, hole, case.diameter))
+        } else {
+            let washer = case.seat_at(end).washer.flatten();
+            washer.map(|washer| counted_on_timber(washer, case.diameter))
         };
         let check = across_the_grain(case, own, own.place, washer, force, out);
         out.checks.extend(check.filter(|check| !check.holds()));
