@@ -229,19 +229,22 @@ impl<'a> Case<'a> {
             }),
             (_, nut) => nut.map(CaseNut::face),
         };
-        let washer = self.washer_at(place).map(|washer| {
-            if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
-                return Some(WasherFace {
-                    outer_min,
-                    inner_max,
-                    thickness_min: washer.thickness.min,
-                    provenance: None,
-                });
-            }
-            let row = Washer::find(washer.style?, self.thread).ok()?;
-            WasherFace::of(row).ok()
-        });
+        let washer = self.washer_at(place).map(|washer| self.washer_face(washer));
         CaseSeat { face, washer }
+    }
+
+    /// The faces of a washer; none if neither diameters nor a style with them are given.
+    pub(super) fn washer_face(&self, washer: &JointWasher) -> Option<WasherFace> {
+        if let (Some(outer_min), Some(inner_max)) = (washer.outside, washer.inside) {
+            return Some(WasherFace {
+                outer_min,
+                inner_max,
+                thickness_min: washer.thickness.min,
+                provenance: None,
+            });
+        }
+        let row = Washer::find(washer.style?, self.thread).ok()?;
+        WasherFace::of(row).ok()
     }
 
     /// What presses on the ply under the head or the nut.
@@ -267,19 +270,21 @@ impl<'a> Case<'a> {
         stack.other_washers_under_nut().first().or(usual)
     }
 
-    /// Every washer under the head or the nut, each kind once.
-    pub(super) fn washers_at(&self, place: Place) -> impl Iterator<Item = &'a JointWasher> {
+    /// Every washer under the head or the nut, each kind once, from there to the ply.
+    pub(super) fn washers_at(&self, place: Place) -> Vec<&'a JointWasher> {
         let stack = &self.joint.stack;
-        let (own, usual) = if place == Place::Head {
+        if place == Place::Head {
             let added = stack.washer_to_add_under_head();
             let added = added.filter(|_| self.candidate.washers_added_under_head > 0);
-            (stack.washers_under_head(), added)
-        } else {
-            let usual = stack.washers_under_nut().map(|(washer, _)| washer);
-            let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
-            (stack.other_washers_under_nut(), usual)
-        };
-        own.iter().chain(usual)
+            return added
+                .into_iter()
+                .chain(stack.washers_under_head())
+                .collect();
+        }
+        let usual = stack.washers_under_nut().map(|(washer, _)| washer);
+        let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
+        let others = stack.other_washers_under_nut().iter().rev();
+        usual.into_iter().chain(others).collect()
     }
 
     /// The nut, if there is one.

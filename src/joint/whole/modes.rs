@@ -10,6 +10,7 @@ use crate::error::Error;
 use crate::joint::NutOption;
 
 mod bending;
+mod between;
 mod block;
 mod clamp;
 mod coating;
@@ -20,6 +21,7 @@ mod holes;
 mod length;
 mod loads;
 mod nut;
+mod pile;
 mod plies;
 mod preload;
 mod seat;

@@ -139,6 +139,7 @@ pub(crate) const TENSION_ABOUT_EDGE: &Method = &Method { key: "tension-about-edg
 pub(crate) const VDI2230_2003_A9: &Method = &Method { key: "vdi2230-2003-a9", citation: "VDI 2230 Part 1:2003 Table A9", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: Some("2003"), clause: Some("Table A9"), modes: Some("pressure"), levels: None, basis: Basis::Reproduced, read_in: "a supplier's technical page that prints both editions side by side" };
 pub(crate) const VDI2230_1986_PRESSURE: &Method = &Method { key: "vdi2230-1986-pressure", citation: "VDI 2230:1986", publisher: Publisher::Vdi, document: "VDI 2230", edition: Some("1986"), clause: Some("table of limiting surface pressures"), modes: Some("pressure"), levels: None, basis: Basis::Reproduced, read_in: "a supplier's technical page that prints both editions side by side" };
 pub(crate) const PRESSURE_YIELD: &Method = &Method { key: "pressure-yield", citation: "yield strength of the ply, common practice", publisher: Publisher::Practice, document: "common practice, no source", edition: None, clause: None, modes: Some("pressure"), levels: Some("nominal allowable"), basis: Basis::Memory, read_in: "common practice" };
+pub(crate) const PRESSURE_OF_THE_HARDNESS_TEST: &Method = &Method { key: "pressure-of-the-hardness-test", citation: "pressure of the Vickers test, ISO 6507-1, recalled", publisher: Publisher::Iso, document: "ISO 6507-1", edition: None, clause: Some("definition of HV"), modes: Some("pressure"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const PRESSURE_STATED: &Method = &Method { key: "pressure-stated", citation: "stated surface pressure", publisher: Publisher::Caller, document: "stated by the caller", edition: None, clause: None, modes: Some("pressure"), levels: None, basis: Basis::Computed, read_in: "the caller" };
 pub(crate) const AREAS_OF_CIRCLES: &Method = &Method { key: "areas-of-circles", citation: "areas of circles", publisher: Publisher::Mechanics, document: "geometry", edition: None, clause: None, modes: None, levels: None, basis: Basis::Computed, read_in: "geometry" };
 pub(crate) const EN_1993_1_8_2005_TABLE_3_4_PUNCHING_SHEAR: &Method = &Method { key: "en-1993-1-8-2005-table-3.4-punching-shear", citation: "EN 1993-1-8:2005 Table 3.4, punching shear", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.4, punching shear"), modes: Some("pull_through"), levels: Some("nominal design"), basis: Basis::Published, read_in: "copies of the page; a worked sheet" };
@@ -393,7 +394,7 @@ pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citati
 pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
 pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 
-pub(in crate::tables) static METHODS: [&Method; 390] = [
+pub(in crate::tables) static METHODS: [&Method; 391] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -531,6 +532,7 @@ pub(in crate::tables) static METHODS: [&Method; 390] = [
     VDI2230_2003_A9,
     VDI2230_1986_PRESSURE,
     PRESSURE_YIELD,
+    PRESSURE_OF_THE_HARDNESS_TEST,
     PRESSURE_STATED,
     AREAS_OF_CIRCLES,
     EN_1993_1_8_2005_TABLE_3_4_PUNCHING_SHEAR,

@@ -4,6 +4,7 @@ use alloc::vec::Vec;
 use core::f64::consts::PI;
 
 use super::tension::Tension;
+use super::{between, pile};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::whole::case::{Case, CasePly};
@@ -13,11 +14,11 @@ use crate::joint::{JointWasher, OwnScrew};
 use crate::material::{BoltGrade, PropertyClass};
 use crate::math::{asin, sqrt};
 use crate::parts::{ClampFace, WasherFace};
-use crate::strength::check::{Level, Mode, Place};
+use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::ply::{HoleKind, PlyMethod};
 use crate::strength::surface::{
     SurfaceContact, SurfaceLimit, SurfaceOutcome, pull_through_en_1993, punching_by_statics,
-    spread, surface_pressure, through_washer,
+    spread, surface_pressure,
 };
 use crate::strength::timber::TimberWasher;
 use crate::strength::washers::{OuterHole, WasherFacts, WasherTightening, required_washers};
@@ -31,11 +32,11 @@ use crate::tables::washers::WasherStyle;
 use crate::units::{Force, Length, SAME_LENGTH, from_base, megapascals};
 
 /// What presses on a ply, and where.
-struct Side<'a> {
-    place: Place,
+pub(super) struct Side<'a> {
+    pub(super) place: Place,
     /// The ply it presses on.
     own: &'a CasePly<'a>,
-    face: &'a Result<ClampFace, Error>,
+    pub(super) face: &'a Result<ClampFace, Error>,
 }
 
 pub(super) fn check(case: &Case, tension: &Tension, out: &mut Outcomes) {
@@ -112,7 +113,7 @@ fn countersink(case: &Case, out: &mut Outcomes) {
 }
 
 /// The sides on which something presses on a ply.
-fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
+pub(super) fn sides<'a>(case: &'a Case) -> impl Iterator<Item = Side<'a>> {
     let ends = [
         (Place::Head, case.plies.first()),
         (Place::Nut, case.plies.last()),
@@ -147,7 +148,7 @@ pub(super) fn bearing_diameter(case: &Case) -> Length {
 }
 
 /// The hole in the face under a head or nut of some diameter; of a slot the round hole that takes as much of the face.
-fn hole_under(own: &CasePly, face: Length) -> Option<Length> {
+pub(super) fn hole_under(own: &CasePly, face: Length) -> Option<Length> {
     let ply = own.ply?;
     let width = ply.hole?;
     let Some(slot) = ply.slot.filter(|_| width < face) else {
@@ -166,6 +167,7 @@ fn pressure(case: &Case, tension: &Tension, out: &mut Outcomes) {
     for side in sides(case) {
         one_pressure(case, &side, tension.greatest, out);
     }
+    between::check(case, tension.greatest, out);
     if case.joint.tightening.is_none() {
         out.missing(MODE, Place::Joint, Need::Tightening);
     }
@@ -179,6 +181,10 @@ fn pressure(case: &Case, tension: &Tension, out: &mut Outcomes) {
 fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     const MODE: Mode = Mode::Pressure;
     let place = side.place;
+    let Some(face) = pile::last_face(case, side, force, out) else {
+        return;
+    };
+    let face = &face;
     if side.own.timber.is_some() {
         timber_pressure(case, side, force, out);
         return;
@@ -192,13 +198,6 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         }
         return;
     }
-    let face = match side.face {
-        Ok(face) => face,
-        Err(error) => {
-            out.missing(MODE, place, Need::Refused(error.clone().into()));
-            return;
-        }
-    };
     let washer = case.seat_at(place).washer.as_ref();
     let washer = washer.and_then(Option::as_ref);
     let outer = washer.map_or(face.outer_min, |washer| spread(face, washer));
@@ -210,28 +209,24 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
         }
         return;
     };
-    let contacts = match &case.seat_at(place).washer {
-        None => SurfaceContact::under(face, hole).map(|contact| (None, contact)),
+    let contact = match &case.seat_at(place).washer {
+        None => SurfaceContact::under(face, hole),
         Some(None) => {
             out.missing(MODE, place, Need::Washer);
             return;
         }
-        Some(Some(washer)) => {
-            through_washer(face, washer, hole).map(|(on_washer, on_ply)| (Some(on_washer), on_ply))
-        }
+        Some(Some(washer)) => SurfaceContact::new(outer, hole.max(washer.inner_max)),
     };
-    let Some((on_washer, on_ply)) = out.attempt(MODE, place, contacts) else {
+    let Some(contact) = out.attempt(MODE, place, contact) else {
         return;
     };
-    for contact in on_washer.into_iter().chain([on_ply]) {
-        if contact.area().is_none() {
-            out.find(Finding::FallsThrough {
-                place,
-                face: contact.outer,
-                hole: contact.inner,
-            });
-            return;
-        }
+    if contact.area().is_none() {
+        out.find(Finding::FallsThrough {
+            place,
+            face: contact.outer,
+            hole: contact.inner,
+        });
+        return;
     }
     if !pressed {
         return;
@@ -240,7 +235,7 @@ fn one_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     let Some(limit) = limit(side, out) else {
         return;
     };
-    let bears = surface_pressure(force, on_ply, limit);
+    let bears = surface_pressure(force, contact, limit);
     let Some(SurfaceOutcome::Bears(bears)) = out.attempt(MODE, place, bears) else {
         return;
     };
@@ -261,18 +256,7 @@ fn limit(side: &Side, out: &mut Outcomes) -> Option<SurfaceLimit> {
 }
 
 fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
-    const MODE: Mode = Mode::Pressure;
     let place = side.place;
-    if let (Ok(face), Some(Some(washer))) = (side.face, &case.seat_at(place).washer)
-        && washer.inner_max >= face.outer_min
-    {
-        out.find(Finding::FallsThrough {
-            place,
-            face: face.outer_min,
-            hole: washer.inner_max,
-        });
-        return;
-    }
     // The publishers of timber have their own safety in what it bears: without a preload the load comes without the
     // margin.
     let force = match case.torque() {
@@ -282,37 +266,40 @@ fn timber_pressure(case: &Case, side: &Side, force: Force, out: &mut Outcomes) {
     if force <= Force::default() {
         return;
     }
-    let Some(method) = case.joint.methods.timber else {
-        out.missing(MODE, place, Need::TimberMethod);
-        return;
-    };
     let washer = case.seat_at(place).washer.flatten();
     let washer = washer.map(|washer| counted_on_timber(washer, case.diameter));
-    let strength = side
-        .own
+    let check = across_the_grain(case, side.own, place, washer, force, out);
+    out.checks.extend(check);
+}
+
+/// What a washer presses on timber; none where something is missing, which is said.
+pub(super) fn across_the_grain(
+    case: &Case,
+    own: &CasePly,
+    place: Place,
+    washer: Option<TimberWasher>,
+    force: Force,
+    out: &mut Outcomes,
+) -> Option<Check> {
+    const MODE: Mode = Mode::Pressure;
+    let Some(method) = case.joint.methods.timber else {
+        out.missing(MODE, place, Need::TimberMethod);
+        return None;
+    };
+    let strength = own
         .timber
         .and_then(|timber| timber.compression_across(method));
     let bearing = TimberWasher::bearing(washer.as_ref(), case.diameter, strength, method);
-    let Some(bearing) = out.attempt(MODE, place, bearing) else {
-        return;
-    };
+    let bearing = out.attempt(MODE, place, bearing)?;
     out.warn(&bearing.cautions);
     for fact in &bearing.missing {
         out.missing(MODE, place, Need::of_timber(*fact));
     }
-    if let Some(resistance) = bearing.resistance {
-        let check = resistance.at(case.level).and_then(|resistance| {
-            crate::strength::check::Check::new(
-                MODE,
-                place,
-                force,
-                resistance,
-                case.level,
-                methods::PRESSURE_OF_THE_WASHER_ACROSS_THE_GRAIN,
-            )
-        });
-        out.try_check(MODE, place, check);
-    }
+    let check = bearing.resistance?.at(case.level).and_then(|resistance| {
+        let method = methods::PRESSURE_OF_THE_WASHER_ACROSS_THE_GRAIN;
+        Check::new(MODE, place, force, resistance, case.level, method)
+    });
+    out.attempt(MODE, place, check)
 }
 
 /// A washer as the rules of timber see it. What is wider than 25 thicknesses bends, and does not press so far out: those
@@ -577,12 +564,24 @@ fn class_of_row(row: &WasherHardness) -> Option<&'static str> {
     })
 }
 
+/// How hard a washer is at least; none if neither it nor its style says so.
+pub(super) fn least_hardness(washer: &JointWasher) -> Option<f64> {
+    let least = |row: &WasherHardness| match row.hardness_scale {
+        HardnessScale::Vickers => Some(row.hardness_min),
+        // 38 HRC are some 370 HV.
+        HardnessScale::RockwellC if row.hardness_min >= 38.0 => Some(370.0),
+        _ => None,
+    };
+    washer.hardness.or_else(|| {
+        let rows = WasherHardness::of(washer.style?).filter_map(least);
+        rows.reduce(f64::min)
+    })
+}
+
 /// How soft a washer may be for the class of the bolt: every one that lies there, as each is pressed by all of the
 /// preload.
 fn soft(case: &Case, out: &mut Outcomes) {
-    let Some(bolt) = as_class(case) else {
-        return;
-    };
+    let bolt = BoltGrade::Iso(as_class(case));
     for place in [Place::Head, Place::Nut] {
         for washer in case.washers_at(place) {
             one_soft(case, bolt, place, washer, out);
@@ -590,26 +589,21 @@ fn soft(case: &Case, out: &mut Outcomes) {
     }
 }
 
-/// The property class of the bolt; of a strength of one's own, the one that is as strong. Other standards have washers of
-/// their own, and their hardness is not of these classes.
-fn as_class(case: &Case) -> Option<BoltGrade> {
-    let class = match case.strength.grade {
-        BoltGrade::Iso(class) => class,
-        BoltGrade::Stated => {
-            let breaks = case.strength.tensile_strength;
-            let at_least = |class: f64| breaks >= megapascals(class);
-            match () {
-                () if at_least(1200.0) => PropertyClass::Class12_9,
-                () if at_least(1000.0) => PropertyClass::Class10_9,
-                () if at_least(900.0) => PropertyClass::Class9_8,
-                () if at_least(800.0) => PropertyClass::Class8_8,
-                () if at_least(600.0) => PropertyClass::Class6_8,
-                () => PropertyClass::Class4_6,
-            }
-        }
-        _ => return None,
-    };
-    Some(BoltGrade::Iso(class))
+/// The property class of the bolt; of any other standard, or of a strength of one's own, the one that is as strong.
+fn as_class(case: &Case) -> PropertyClass {
+    if let BoltGrade::Iso(class) = case.strength.grade {
+        return class;
+    }
+    let breaks = case.strength.tensile_strength;
+    let at_least = |class: f64| breaks >= megapascals(class);
+    match () {
+        () if at_least(1200.0) => PropertyClass::Class12_9,
+        () if at_least(1000.0) => PropertyClass::Class10_9,
+        () if at_least(900.0) => PropertyClass::Class9_8,
+        () if at_least(800.0) => PropertyClass::Class8_8,
+        () if at_least(600.0) => PropertyClass::Class6_8,
+        () => PropertyClass::Class4_6,
+    }
 }
 
 /// One washer by table 1 of ISO 898-3. What it may be of by its style, or may be at all, counts as what it is.
