@@ -381,6 +381,11 @@ fn spoiled_documents_are_laid_out() {
         let mut all = Vec::new();
         places(request, &mut At::new(), &mut all);
         for at in &all {
+            // The joint in an answer is a request, which is spoiled by itself; the schema of the answer does not repeat it.
+            let of_joint = |step: &Step| matches!(step, Step::Key(key) if key == "joint");
+            if schema.starts_with("read_") && at.iter().any(of_joint) {
+                continue;
+            }
             let mut copy = request.clone();
             let value = reach(&mut copy, at).clone();
             let key = match at.last() {
