@@ -313,14 +313,18 @@ impl DesignStress {
         quantity: StressQuantity,
         plane: Option<StressPlane>,
     ) -> Option<&'static Self> {
-        Self::all_inch()
-            .iter()
-            .chain(Self::all_metric())
-            .find(|row| {
-                let there =
-                    row.plane == plane || plane.is_some() && row.plane == Some(StressPlane::Either);
-                row.code == code && row.bolts == bolts && row.quantity == quantity && there
-            })
+        // Each code stands in one of the two tables; those for property classes in the metric one.
+        let rows = match code {
+            StressCode::En1993_1_8 | StressCode::Bs5950_1 | StressCode::Bs449_2 => {
+                Self::all_metric()
+            }
+            _ => Self::all_inch(),
+        };
+        rows.iter().find(|row| {
+            let there =
+                row.plane == plane || plane.is_some() && row.plane == Some(StressPlane::Either);
+            row.code == code && row.bolts == bolts && row.quantity == quantity && there
+        })
     }
 
     /// What the user of this stress must be told, if it was recalled, not read.

@@ -13,8 +13,12 @@ use crate::tables::strengths::{
 };
 use crate::units::{Length, inches};
 
-/// J3.6 and J3.7: phi 0.75, Omega 2.00.
-pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.75), Some(2.00));
+/// Where something breaks, of bolts (J3), plates (D2, J4) and pins (D5): phi and Omega.
+pub(in crate::strength) const RUPTURE: (f64, f64) = (0.75, 2.00);
+/// Where a section yields in tension (D2, D5).
+pub(in crate::strength) const YIELDING: (f64, f64) = (0.90, 1.67);
+
+pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(RUPTURE.0), Some(RUPTURE.1));
 
 /// What is cited for long joints, grips and packing.
 pub(in crate::strength) const REDUCTIONS: [Option<&Method>; 3] = [
@@ -71,11 +75,11 @@ fn stress(
             "AISC 360 Table J3.2 has no such row",
         )
     })?;
-    let in_group = edition != AiscEdition::E2005 && grade == BoltGrade::Astm(AstmGrade::A354Bc);
-    Ok(match of(StressBolts::A325) {
-        Some(group) if in_group && group.stress < own.stress => group,
-        _ => own,
-    })
+    if edition == AiscEdition::E2005 || grade != BoltGrade::Astm(AstmGrade::A354Bc) {
+        return Ok(own);
+    }
+    let group = of(StressBolts::A325).filter(|group| group.stress < own.stress);
+    Ok(group.unwrap_or(own))
 }
 
 /// Nominal shear stress Fnv on the area of the shank, in both zones: threads lower the stress.

@@ -6,13 +6,14 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_st
 use crate::names::AiscEdition;
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::code::aisc_360::RUPTURE;
 use crate::tables::methods;
 use crate::units::{Area, Force, Stress};
 use alloc::format;
 
 const METHOD: &Method = methods::AISC_360_J3_7;
-const PHI: f64 = 0.75;
-const OMEGA: f64 = 2.00;
+const PHI: f64 = RUPTURE.0;
+const OMEGA: f64 = RUPTURE.1;
 
 /// Nominal stresses of a bolt by AISC 360 Table J3.2.
 ///

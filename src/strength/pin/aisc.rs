@@ -7,15 +7,13 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length, sane_stress};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::strength::code::aisc_360::{RUPTURE, YIELDING};
 use crate::tables::methods;
 use crate::units::{Area, Force, Length, SAME_LENGTH, Stress, inches};
 
 const METHOD: &Method = methods::AISC_360_D5_1;
 const DIMENSIONS: &Method = methods::AISC_360_D5_2;
 const HOLE: &Method = methods::AISC_360_D5_2_HOLES;
-/// Factors of a mode, phi and Omega.
-const RUPTURE: (f64, f64) = (0.75, 2.00);
-const YIELDING: (f64, f64) = (0.90, 1.67);
 
 /// Corners of a plate beyond its pin hole.
 ///

@@ -5,6 +5,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::strength::code::aisc_360::RUPTURE;
 use crate::tables::methods;
 use crate::units::{Area, Force, Length, Stress};
 use core::fmt;
@@ -262,9 +263,11 @@ pub fn block_shear(block: &BlockShear, method: BlockMethod) -> Result<BlockResis
     let sum = shear + tension;
     let resistance = match method {
         BlockMethod::Aisc360 { .. } => {
-            Resistance::from_levels(Some(sum), Some(0.75 * sum), Some(sum / 2.00))
+            Resistance::from_levels(Some(sum), Some(RUPTURE.0 * sum), Some(sum / RUPTURE.1))
         }
-        BlockMethod::AiscLrfd1999 => Resistance::from_levels(Some(sum), Some(0.75 * sum), None),
+        BlockMethod::AiscLrfd1999 => {
+            Resistance::from_levels(Some(sum), Some(RUPTURE.0 * sum), None)
+        }
         BlockMethod::En1993 { .. } => Resistance::from_levels(None, Some(sum), None),
     }?;
     Ok(BlockResistance {

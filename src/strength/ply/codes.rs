@@ -137,7 +137,7 @@ impl Asked<'_> {
 }
 
 /// The lesser of what lies before the end and inside, and whether it is the end.
-fn lesser(end: Option<Length>, inside: Option<Length>) -> Option<(Length, bool)> {
+pub(super) fn lesser(end: Option<Length>, inside: Option<Length>) -> Option<(Length, bool)> {
     match (end, inside) {
         (Some(end), Some(inside)) if inside < end => Some((inside, false)),
         (Some(end), _) => Some((end, true)),

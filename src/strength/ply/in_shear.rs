@@ -7,6 +7,7 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::strength::code::aisc_360::RUPTURE;
 use crate::tables::methods;
 use crate::units::{Area, Force, Stress};
 
@@ -200,7 +201,7 @@ pub fn plate_shear(
             };
             (
                 factored(0.6 * fy * plate.gross, 1.00, 1.50)?,
-                factored(0.6 * fu * plate.net, 0.75, 2.00)?,
+                factored(0.6 * fu * plate.net, RUPTURE.0, RUPTURE.1)?,
             )
         }
         PlateShearMethod::En1993 { bent } => {
@@ -291,7 +292,7 @@ impl PlateShearResistance {
                 let derivation = title.step(yielding);
                 let derivation = self.yielding.factored(derivation, Some(1.00), Some(1.50));
                 self.rupture
-                    .factored(derivation.step(rupture), Some(0.75), Some(2.00))
+                    .factored(derivation.step(rupture), Some(RUPTURE.0), Some(RUPTURE.1))
             }
             PlateShearMethod::En1993 { bent } => title
                 .step(

@@ -3,10 +3,12 @@
 use alloc::vec::Vec;
 use core::fmt;
 
+use super::codes::lesser;
 use super::{HoleKind, Ply, PlyBolt, PlyMethod, PlyResistance};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::Method;
 use crate::strength::check::{Mode, Resistance};
+use crate::strength::code::aisc_360;
 use crate::strength::code::{as_4100, csa_s16, is_800};
 use crate::tables::methods;
 use crate::units::{Area, Length, Stress, inches, millimetres};
@@ -350,11 +352,7 @@ impl Asked<'_> {
         };
         let end = ply.end_distance.map(|e1| e1 - 0.5 * hole);
         let inside = ply.pitch.map(|p1| p1 - hole);
-        let (clear, to_end) = match (end, inside) {
-            (Some(end), Some(inside)) if inside < end => (inside, false),
-            (Some(end), _) => (end, true),
-            (None, inside) => (inside.unwrap_or_default(), false),
-        };
+        let (clear, to_end) = lesser(end, inside).unwrap_or_default();
         if clear <= Length::default() {
             return Ok(PlyOutcome::Nothing(
                 "the hole reaches the end of the ply or the next hole",
@@ -494,12 +492,13 @@ impl Asked<'_> {
     ) -> Result<PlyOutcome, Error> {
         let method = self.method;
         let gross = mode == Mode::GrossSection;
+        let both = |(phi, omega): (f64, f64)| (Some(phi), Some(omega));
         let (resistance_factor, safety_factor) = match method {
             PlyMethod::MachineDesign { design_factor } => {
                 (None, Some(factor("design factor", design_factor)?))
             }
-            PlyMethod::Aisc360 { .. } if gross => (Some(0.90), Some(1.67)),
-            PlyMethod::Aisc360 { .. } => (Some(0.75), Some(2.00)),
+            PlyMethod::Aisc360 { .. } if gross => both(aisc_360::YIELDING),
+            PlyMethod::Aisc360 { .. } => both(aisc_360::RUPTURE),
             PlyMethod::En1993 if gross => (Some(1.0), None),
             PlyMethod::En1993 => (Some(1.0 / 1.25), None),
             PlyMethod::MilHdbk5 { ultimate_factor } => {
