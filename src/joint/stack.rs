@@ -670,6 +670,26 @@ impl Stack {
         self.parts.washer_to_add_under_head.as_ref()
     }
 
+    /// The washers that a candidate has under head and nut, from the head on, each kind with its number.
+    pub(in crate::joint) fn washers_of(
+        &self,
+        candidate: &Candidate,
+    ) -> [impl DoubleEndedIterator<Item = (&JointWasher, usize)>; 2] {
+        let added = candidate.washers_added_under_head;
+        let added = self.washer_to_add_under_head().map(|own| (own, added));
+        let usual = candidate.washers_under_nut;
+        let usual = self.washers_under_nut().map(|(own, _)| (own, usual));
+        let one = |own| (own, 1);
+        [
+            (added, self.washers_under_head(), None),
+            (None, self.other_washers_under_nut(), usual),
+        ]
+        .map(|(before, own, after)| {
+            let all = before.into_iter().chain(own.iter().map(one)).chain(after);
+            all.filter(|(_, count)| *count > 0)
+        })
+    }
+
     /// The share of the load across the axis that each shear plane carries, from the head: the sum of all
     /// [pulls](JointPly::pull) on one side of it.
     ///

@@ -18,7 +18,8 @@ use crate::error::{Amount, Error};
 use crate::joint::LengthSearch;
 use crate::joint::whole::{bolt_and_nut, every_length, sources};
 use crate::joint::{
-    Account, Candidate, Finding, Joint, Missing, Reason, Sheet, SheetStep, TighteningOrder, Verdict,
+    Account, Candidate, Finding, Joint, JointWasher, Missing, Reason, Sheet, SheetStep,
+    TighteningOrder, Verdict,
 };
 use crate::parts::ScrewSeries;
 use crate::spread::Spread;
@@ -41,7 +42,7 @@ impl Joint {
     /// }
     /// ```
     pub fn report(&self, units: UnitSystem) -> Result<Report, Error> {
-        Report::new(self, &self.check()?, None, units)
+        Report::of(self, &self.check()?, None, units)
     }
 }
 
@@ -66,8 +67,17 @@ impl Report {
         order: Option<TighteningOrder>,
         units: UnitSystem,
     ) -> Result<Self, Error> {
-        let verdict = &verdict.confirmed(joint)?;
-        let sheet = Sheet::new(joint, verdict)?;
+        Self::of(joint, &verdict.confirmed(joint)?, order, units)
+    }
+
+    /// The answer of a joint and the verdict it has just got.
+    fn of(
+        joint: &Joint,
+        verdict: &Verdict,
+        order: Option<TighteningOrder>,
+        units: UnitSystem,
+    ) -> Result<Self, Error> {
+        let sheet = Sheet::of(joint, verdict)?;
         let sheet = match order {
             Some(order) => sheet.for_group(order),
             None => sheet,
@@ -178,14 +188,12 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
     };
     let stack = &joint.stack;
     let mut layers = Vec::new();
-    let added = candidate.washers_added_under_head;
-    let more = stack.washer_to_add_under_head();
-    let at_head = more
-        .into_iter()
-        .flat_map(|own| core::iter::repeat_n(own, added));
-    for washer in at_head.chain(stack.washers_under_head()) {
-        layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
-    }
+    let [under_head, under_nut] = stack.washers_of(candidate);
+    let each = |(washer, count): (&JointWasher, usize)| {
+        let own = layer(LayerKind::Washer, &washer.name, washer.thickness);
+        core::iter::repeat_n(own, count)
+    };
+    layers.extend(under_head.flat_map(each));
     for (ply, number) in stack.plies().iter().zip(1..) {
         layers.push(ReportLayer {
             hole: ply.hole.map(tidy),
@@ -197,14 +205,7 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
             layers.push(layer(LayerKind::Gap, "gap", gap));
         }
     }
-    for washer in stack.other_washers_under_nut() {
-        layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
-    }
-    if let Some((washer, _)) = stack.washers_under_nut() {
-        for _ in 0..candidate.washers_under_nut {
-            layers.push(layer(LayerKind::Washer, &washer.name, washer.thickness));
-        }
-    }
+    layers.extend(under_nut.flat_map(each));
     layers
 }
 

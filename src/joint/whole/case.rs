@@ -272,19 +272,12 @@ impl<'a> Case<'a> {
 
     /// Every washer under the head or the nut, each kind once, from there to the ply.
     pub(super) fn washers_at(&self, place: Place) -> Vec<&'a JointWasher> {
-        let stack = &self.joint.stack;
+        let [under_head, under_nut] = self.joint.stack.washers_of(&self.candidate);
         if place == Place::Head {
-            let added = stack.washer_to_add_under_head();
-            let added = added.filter(|_| self.candidate.washers_added_under_head > 0);
-            return added
-                .into_iter()
-                .chain(stack.washers_under_head())
-                .collect();
+            under_head.map(|(washer, _)| washer).collect()
+        } else {
+            under_nut.rev().map(|(washer, _)| washer).collect()
         }
-        let usual = stack.washers_under_nut().map(|(washer, _)| washer);
-        let usual = usual.filter(|_| self.candidate.washers_under_nut > 0);
-        let others = stack.other_washers_under_nut().iter().rev();
-        usual.into_iter().chain(others).collect()
     }
 
     /// The nut, if there is one.

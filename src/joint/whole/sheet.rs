@@ -286,7 +286,11 @@ impl Sheet {
     /// }
     /// ```
     pub fn new(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
-        let verdict = &verdict.confirmed(joint)?;
+        Self::of(joint, &verdict.confirmed(joint)?)
+    }
+
+    /// The sheet of a joint and the verdict it has just got.
+    pub(in crate::joint) fn of(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
         let thread = joint.bolt.thread;
         let candidate = &verdict.candidate;
         let locking = locking(joint);
@@ -458,17 +462,9 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
         name: washer_name(washer, &thread),
         thickness: washer.thickness,
     };
-    let mut under_head: Vec<SheetWasher> = Vec::new();
-    let added = candidate.washers_added_under_head;
-    let more = stack.washer_to_add_under_head().filter(|_| added > 0);
-    under_head.extend(more.map(|own| washer(own, added)));
-    under_head.extend(stack.washers_under_head().iter().map(|own| washer(own, 1)));
-    let mut under_nut: Vec<SheetWasher> = Vec::new();
-    let others = stack.other_washers_under_nut().iter();
-    under_nut.extend(others.map(|own| washer(own, 1)));
-    let count = candidate.washers_under_nut;
-    let usual = stack.washers_under_nut().filter(|_| count > 0);
-    under_nut.extend(usual.map(|(own, _)| washer(own, count)));
+    let [under_head, under_nut] = stack.washers_of(candidate);
+    let under_head = under_head.map(|(own, count)| washer(own, count)).collect();
+    let under_nut = under_nut.map(|(own, count)| washer(own, count)).collect();
     let parts = SheetStep::Parts {
         bolt,
         nut,

@@ -12,7 +12,7 @@ use super::case::{Closing, NutOf, closing, engaged};
 use super::material::{CaseMaterial, CaseTimber};
 use super::{Joint, Verdict};
 use crate::error::Error;
-use crate::joint::{JointMaterial, JointWasher};
+use crate::joint::JointMaterial;
 use crate::parts::{ScrewSeries, Washer};
 use crate::source::{Basis, Provenance, Source};
 use crate::strength::shear::AiscEdition;
@@ -67,7 +67,8 @@ pub(in crate::joint) fn sources(
         ),
     }
     nut(joint, &mut all)?;
-    for washer in washers(joint, verdict) {
+    let washers = joint.stack.washers_of(&verdict.candidate);
+    for (washer, _) in washers.into_iter().flatten() {
         match washer.style {
             Some(style) => all.add(
                 washer.name.clone(),
@@ -96,19 +97,6 @@ fn nut(joint: &Joint, all: &mut Sources) -> Result<(), Error> {
         all.add("strength of the nut", &strength.provenance);
     }
     Ok(())
-}
-
-/// The washers that are there, in the order from head to nut.
-fn washers<'a>(joint: &'a Joint, verdict: &Verdict) -> impl Iterator<Item = &'a JointWasher> {
-    let (stack, candidate) = (&joint.stack, &verdict.candidate);
-    let added = candidate.washers_added_under_head > 0;
-    let added = stack.washer_to_add_under_head().filter(|_| added);
-    let usual = stack.washers_under_nut().map(|(washer, _)| washer);
-    added
-        .into_iter()
-        .chain(stack.washers_under_head())
-        .chain(stack.other_washers_under_nut())
-        .chain(usual.filter(|_| candidate.washers_under_nut > 0))
 }
 
 /// A hole as wide as one of a table has its figure from there, whoever looked it up.
