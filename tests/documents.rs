@@ -373,3 +373,14 @@ fn a_report_belongs_to_its_joint() {
     assert!(again.cautions.len() >= 2);
     assert!(Sheet::new(&heavier, &verdict).is_err());
 }
+
+/// The headline counts modes, not how often they are named.
+#[test]
+fn a_mode_set_aside_twice_is_one_mode() {
+    let text = std::fs::read_to_string("examples/data/davit_socket.json").unwrap();
+    let mut joint: Joint = serde_json::from_str(&text).unwrap();
+    let once = joint.check().unwrap().headline(UnitSystem::Si);
+    assert!(once.ends_with("with 1 mode set aside"), "{once}");
+    joint.set_aside.extend(joint.set_aside.clone());
+    assert_eq!(joint.check().unwrap().headline(UnitSystem::Si), once);
+}

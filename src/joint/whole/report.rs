@@ -77,7 +77,10 @@ impl Verdict {
                     1 => Some(format!("1 {one}")),
                     count => Some(format!("{count} {many}")),
                 };
-                let aside = counted(self.set_aside.len(), "mode set aside", "modes set aside");
+                // A mode is set aside once, however often it is said.
+                let is_aside = |mode: &Mode| self.set_aside.iter().any(|aside| aside.mode == *mode);
+                let modes = Mode::ALL.iter().filter(|mode| is_aside(mode)).count();
+                let aside = counted(modes, "mode set aside", "modes set aside");
                 let granted = counted(
                     self.granted.len(),
                     "fact taken for granted",
