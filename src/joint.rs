@@ -144,9 +144,9 @@ pub use stack::{
 pub(crate) use stack::{STRONGEST, own_name, sane_strength};
 pub use tolerance::{ChainRange, ChainTerm, JointTolerances, ToleranceChain, ToleranceMethod};
 pub use whole::{
-    Account, CountersunkHead, Fact, Finding, Granted, Joint, JointBolt, JointBuilder, JointLoad,
-    JointMethods, JointNut, JointPreload, JointStiffness, Missing, Need, NotConcerned, NutProof,
-    OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength, Pattern, Prying, RenderedSheet,
-    RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening,
-    TorqueTightening, Verdict, Word,
+    Account, BoltCase, CaseAnswer, CountersunkHead, Fact, Finding, Granted, Joint, JointBolt,
+    JointBuilder, JointLoad, JointMethods, JointNut, JointPreload, JointStiffness, Missing, Need,
+    NotConcerned, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength, Pattern,
+    PreparedJoint, Prying, RenderedSheet, RenderedVerdict, Repeats, Scope, SetAside, Sheet,
+    SheetStep, SheetWasher, Slip, Tightening, TorqueTightening, Verdict, Word,
 };

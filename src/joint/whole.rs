@@ -16,6 +16,7 @@ mod contradictions;
 mod data;
 mod findings;
 mod granted;
+mod laws;
 mod load;
 mod material;
 mod methods;
@@ -23,6 +24,7 @@ mod modes;
 mod outcome;
 mod own;
 mod parts;
+mod prepared;
 mod report;
 mod sheet;
 mod sources;
@@ -37,6 +39,7 @@ pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
 pub use own::{CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength};
 pub use parts::{JointBolt, JointNut, Pattern, Scope, SetAside};
+pub use prepared::{BoltCase, CaseAnswer, PreparedJoint};
 pub use report::RenderedVerdict;
 pub(super) use sheet::bolt_and_nut;
 pub use sheet::{RenderedSheet, Sheet, SheetStep, SheetWasher};
@@ -164,13 +167,13 @@ impl Joint {
     /// # }
     /// ```
     pub fn check(&self) -> Result<Verdict, Error> {
-        self.run(None, false).map(|(verdict, _)| verdict)
+        self.run(None, false).map(|run| run.verdict)
     }
 
     /// The same with a length that a search has assessed for these parts. What its tables caution is left to
     /// [`check`](Self::check).
     pub(super) fn check_candidate(&self, candidate: &Candidate) -> Result<Verdict, Error> {
-        self.run(Some(candidate), false).map(|(verdict, _)| verdict)
+        self.run(Some(candidate), false).map(|run| run.verdict)
     }
 
     /// The check with the working of every step that has one.
@@ -193,7 +196,14 @@ impl Joint {
     /// }
     /// ```
     pub fn check_with_working(&self) -> Result<(Verdict, Vec<Derivation>), Error> {
-        self.run(None, true)
+        let run = self.run(None, true)?;
+        Ok((run.verdict, run.workings))
+    }
+
+    /// The verdict, with the greatest forces of the bolt at which outcomes of other kinds begin.
+    fn turns(&self, candidate: &Candidate) -> Result<(Verdict, Vec<f64>), Error> {
+        let run = self.run(Some(candidate), false)?;
+        Ok((run.verdict, run.turns))
     }
 
     /// How the torque is controlled, if it is.
@@ -204,11 +214,7 @@ impl Joint {
         }
     }
 
-    fn run(
-        &self,
-        known: Option<&Candidate>,
-        with_working: bool,
-    ) -> Result<(Verdict, Vec<Derivation>), Error> {
+    fn run(&self, known: Option<&Candidate>, with_working: bool) -> Result<Run, Error> {
         let mut out = Outcomes::new(with_working);
         out.cautions.extend_from_slice(crate::caution::GENERAL);
         let case = Case::new(self, known, &mut out)?;
@@ -220,7 +226,17 @@ impl Joint {
             preload: worked.preload,
             nut: worked.nut,
         };
-        let workings = out.workings.take().unwrap_or_default();
-        Ok((Verdict::new(self, parts, out), workings))
+        Ok(Run {
+            workings: out.workings.take().unwrap_or_default(),
+            turns: core::mem::take(&mut out.turns),
+            verdict: Verdict::new(self, parts, out),
+        })
     }
+}
+
+/// What a check comes to.
+struct Run {
+    verdict: Verdict,
+    workings: Vec<Derivation>,
+    turns: Vec<f64>,
 }

@@ -228,6 +228,19 @@ impl Form {
             bending,
         }
     }
+
+    /// What ratios of shear, tension and bending come to together.
+    #[inline]
+    fn utilisation(self, s: f64, t: f64, b: f64) -> f64 {
+        match self {
+            Self::Corner { sum, tension } => s.max(t).max((s + t / tension) / sum),
+            Self::Powers {
+                shear,
+                tension,
+                bending,
+            } => divisor(s, shear, t + b / bending, tension),
+        }
+    }
 }
 
 /// Shear, tension and bending of one bolt together.
@@ -322,14 +335,7 @@ pub fn interaction(
             reason: "it has no place for bending; take a rule that has, or carry it elsewhere",
         });
     }
-    let utilisation = match form {
-        Form::Corner { sum, tension } => s.max(t).max((s + t / tension) / sum),
-        Form::Powers {
-            shear,
-            tension,
-            bending,
-        } => divisor(s, shear, t + b / bending, tension),
-    };
+    let utilisation = form.utilisation(s, t, b);
     Ok(Interaction {
         rule,
         zone,
@@ -338,6 +344,12 @@ pub fn interaction(
         bending,
         utilisation: Ratio::from(utilisation),
     })
+}
+
+/// The utilisation alone, of ratios that are in their ranges, for many of them.
+#[inline]
+pub(crate) fn rule_utilisation(rule: InteractionRule, s: f64, t: f64, b: f64, zone: Zone) -> f64 {
+    rule.form(zone).utilisation(s, t, b)
 }
 
 /// The u for which (s / u)^a + (t / u)^b is 1, for exponents of at least 1.

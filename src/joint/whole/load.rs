@@ -5,7 +5,7 @@ use crate::strength::check::Level;
 use crate::units::Force;
 
 /// More than any bolt of the tables carries, by far: a slip of the unit.
-const MOST: Force = crate::units::newtons(1e12);
+pub(super) const MOST: Force = crate::units::newtons(1e12);
 
 /// The loads of one bolt, in service.
 ///
@@ -202,6 +202,11 @@ impl JointLoad {
             if !finite || least > greatest {
                 return Err(out_of_range(name, least, Allowed::AtMost(greatest.into())));
             }
+        }
+        if along_least < -MOST {
+            let allowed = Allowed::AtLeast((-MOST).into());
+            let name = "least load along the axis";
+            return Err(out_of_range(name, along_least, allowed));
         }
         // The load across is the greatest, whichever way it acts: everything but fatigue goes by it.
         if across_least < -self.across {

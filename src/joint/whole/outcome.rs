@@ -12,6 +12,7 @@ use crate::material::FitNote;
 use crate::strength::check::{Check, Mode, Place};
 use crate::strength::strip::NotShown;
 use crate::strength::timber::TimberFact;
+use crate::units::Force;
 
 /// Something that a mode needs and does not have: it keeps a verdict undecided.
 ///
@@ -432,6 +433,9 @@ pub(super) struct Outcomes {
     pub(super) in_order: [bool; MODES],
     pub(super) not_concerned: [Option<NotConcerned>; MODES],
     pub(super) cautions: Vec<Caution>,
+    /// Greatest forces of the bolt, in newtons, beyond which there are outcomes of another kind: figures that are only
+    /// shown where they are exceeded, questions that only then arise.
+    pub(super) turns: Vec<f64>,
     /// The workings, if they are wanted.
     pub(super) workings: Option<Vec<Derivation>>,
 }
@@ -446,6 +450,7 @@ impl Outcomes {
             in_order: [false; MODES],
             not_concerned: [None; MODES],
             cautions: Vec::with_capacity(8),
+            turns: Vec::new(),
             workings: with_working.then(Vec::new),
         }
     }
@@ -506,6 +511,13 @@ impl Outcomes {
     pub(super) fn not_concerned(&mut self, mode: Mode, why: NotConcerned) {
         if let Some(slot) = self.not_concerned.get_mut(mode as usize) {
             slot.get_or_insert(why);
+        }
+    }
+
+    /// Notes that outcomes are of another kind beyond this greatest force of the bolt.
+    pub(super) fn turns_at(&mut self, force: Force) {
+        if force.value.is_finite() {
+            self.turns.push(force.value);
         }
     }
 

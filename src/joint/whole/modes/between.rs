@@ -59,17 +59,27 @@ fn metal(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outco
         return;
     };
     let reached = width.map_or(cone, |width| cone.min(width));
-    match pressed(own, reached, force, limit) {
+    let spread = pressed(own, reached, force, limit);
+    turns(&spread, force, out);
+    match spread {
         Err(need) => out.missing(MODE, own.place, need),
         Ok(check) if !check.holds() => out.check(check),
         // In a ply as narrow as the face itself the force would not spread.
         Ok(_) if width.is_none() => {
             let narrow = pressed(own, face, force, limit);
+            turns(&narrow, force, out);
             if !narrow.is_ok_and(|check| check.holds()) {
                 out.missing(MODE, own.place, Need::Width);
             }
         }
         Ok(_) => {}
+    }
+}
+
+/// The force that would just be borne.
+fn turns(check: &Result<Check, Need>, force: Force, out: &mut Outcomes) {
+    if let Ok(check) = check {
+        out.turns_at(force / check.utilisation.value);
     }
 }
 
@@ -155,6 +165,11 @@ fn timber(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outc
             washer.map(|washer| counted_on_timber(washer, case.diameter))
         };
         let check = across_the_grain(case, own, own.place, washer, force, out);
+        if let Some(check) = &check {
+            // Without a preload the greatest force has the margin in it as well.
+            let margin = case.torque().map_or(case.joint.methods.margin, |_| 1.0);
+            out.turns_at(margin * force / check.utilisation.value);
+        }
         out.checks.extend(check.filter(|check| !check.holds()));
     }
 }

@@ -89,6 +89,10 @@ fn pressed_washer(side: &Side, washer: &JointWasher, force: Force, area: Area, o
     let place = side.place;
     let pressure = Stress::from(force / area);
     let least = least_hardness(washer).unwrap_or(SOFTEST);
+    out.turns_at(least * BEARS * area);
+    if let Some(hardness) = washer.hardness {
+        out.turns_at(hardness * DENTS * area);
+    }
     if pressure <= least * BEARS {
         return;
     }

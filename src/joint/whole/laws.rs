@@ -1,0 +1,666 @@
+//! How each check of a joint goes with its loads.
+//!
+//! Read from the whole check, run at small loads of one kind, and held against another run of it. Within one kind of
+//! load (what acts at all, what comes and goes) each utilisation is one of a few forms:
+//!
+//! ```text
+//!   across      a V          a V^0.5 (contact of a pin)      c + a V (plates around a pin)
+//!   along       a F          a P(F), P the greatest force of the bolt: the larger of Fi + C m F and m F once parted
+//!   together    the rule for tension and shear, of the two above
+//!   slip        a V / (1 - k F)
+//!   fatigue     a (V - Vmin)   a (F - Fmin)   a (B(F) - B(Fmin)), B the force of the bolt   a amplitude + b mean
+//! ```
+//!
+//! A check of no form here, or one that the second run does not confirm, leaves the kind of load to the whole check.
+
+use alloc::vec::Vec;
+
+use super::{BoltCase, CaseAnswer, Joint, JointLoad, JointPreload, Slip, Verdict, Word};
+use crate::joint::Candidate;
+use crate::math;
+use crate::parts::Zone;
+use crate::strength::bolt_tension::TensionMethod;
+use crate::strength::check::{Check, Mode, Place};
+use crate::strength::interaction::{InteractionRule, rule_utilisation};
+use crate::tables::methods;
+use crate::tension::{JointDiagram, LoadShare};
+use crate::units::{Ratio, newtons};
+
+/// Loads of one bolt in newtons.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Loads {
+    pub(super) across: f64,
+    pub(super) along: f64,
+    pub(super) across_least: f64,
+    pub(super) along_least: f64,
+}
+
+impl Loads {
+    /// Which kind of load it is: below 16.
+    #[inline]
+    pub(super) fn kind(&self) -> usize {
+        let across = usize::from(self.across > 0.0)
+            + usize::from(self.across_least < self.across)
+            + usize::from(self.across_least < 0.0);
+        4 * across + 2 * usize::from(self.along > 0.0) + usize::from(self.along_least < self.along)
+    }
+
+    fn case(&self) -> BoltCase {
+        BoltCase {
+            across: newtons(self.across),
+            along: newtons(self.along),
+            across_least: newtons(self.across_least),
+            along_least: newtons(self.along_least),
+        }
+    }
+}
+
+/// The checks of one kind of load.
+#[derive(Clone, Debug)]
+pub(super) struct Laws {
+    /// The word as long as no utilisation is above 1.
+    word: Word,
+    of_modes: Vec<(Mode, Law)>,
+    forces: Forces,
+    /// Between which greatest forces of the bolt the outcomes are these: pressures that are only shown where they are
+    /// too high lie outside.
+    range: [f64; 2],
+}
+
+/// How a utilisation goes with the load.
+#[derive(Clone, Copy, Debug)]
+enum Law {
+    Fixed(f64),
+    Across(f64),
+    AcrossRoot(f64),
+    AcrossFrom { start: f64, per: f64 },
+    Along(f64),
+    Bolt(f64),
+    Together(Together),
+    Slip { across: f64, along: f64 },
+    AcrossSwing(f64),
+    AlongSwing(f64),
+    BoltSwing(f64),
+    Goodman { amplitude: f64, mean: f64 },
+}
+
+/// Shear, tension and bending of the bolt for each newton, and the rule for them together.
+#[derive(Clone, Copy, Debug)]
+struct Together {
+    rule: InteractionRule,
+    zone: Zone,
+    shear: f64,
+    tension: f64,
+    bending: f64,
+}
+
+/// The force of the bolt under a load along it.
+#[derive(Clone, Copy, Debug)]
+struct Forces {
+    /// What the load is multiplied by for the greatest force.
+    margin: f64,
+    greatest: Spring,
+    /// What it is multiplied by for fatigue.
+    shock: f64,
+    /// Whether there is a preload that a least load below zero takes something from.
+    preloaded: bool,
+    least: Spring,
+}
+
+/// A preload and the share of the load that comes on top of it.
+#[derive(Clone, Copy, Debug)]
+struct Spring {
+    preload: f64,
+    share: f64,
+    separation: f64,
+}
+
+impl Spring {
+    /// The bolt bears the whole load.
+    const NONE: Self = Self {
+        preload: 0.0,
+        share: 1.0,
+        separation: f64::INFINITY,
+    };
+
+    fn of(diagram: &JointDiagram) -> Self {
+        Self {
+            preload: diagram.preload.value,
+            share: diagram.share.share.value,
+            separation: diagram.separation_load.value,
+        }
+    }
+
+    #[inline]
+    fn bolt(&self, load: f64) -> f64 {
+        if load > self.separation {
+            load
+        } else {
+            (self.preload + self.share * load).max(0.0)
+        }
+    }
+}
+
+impl Forces {
+    fn of(joint: &Joint, preload: Option<&JointPreload>) -> Option<Self> {
+        let load = &joint.load;
+        let margin = load.factor(joint.methods.level) * joint.methods.margin;
+        let springs = preload.and_then(|preload| preload.springs);
+        let share = springs.map(|springs| LoadShare::new(springs.bolt(), springs.members()));
+        let share = share.transpose().ok()?;
+        let spring = |force| match share {
+            Some(share) => Some(Spring::of(&JointDiagram::new(share, force).ok()?)),
+            // Where the share is not known the whole load comes on top.
+            None => Some(Spring {
+                preload: force.value,
+                ..Spring::NONE
+            }),
+        };
+        Some(Self {
+            margin,
+            greatest: match preload {
+                Some(preload) => spring(preload.greatest)?,
+                None => Spring::NONE,
+            },
+            shock: load.shock_factor,
+            preloaded: preload.is_some(),
+            least: match preload {
+                Some(preload) => spring(preload.in_service)?,
+                None => Spring::NONE,
+            },
+        })
+    }
+
+    /// The greatest force of the bolt.
+    #[inline]
+    fn greatest(&self, loads: &Loads) -> f64 {
+        self.greatest.bolt(self.margin * loads.along)
+    }
+
+    /// What fatigue takes as the least and the greatest load along.
+    #[inline]
+    fn swing(&self, loads: &Loads) -> [f64; 2] {
+        let least = if self.preloaded {
+            loads.along_least
+        } else {
+            loads.along_least.max(0.0)
+        };
+        [self.shock * least, self.shock * loads.along]
+    }
+}
+
+impl Law {
+    /// The utilisation; none where the whole check has to say.
+    #[inline]
+    fn at(&self, loads: &Loads, forces: &Forces, bolt: f64) -> Option<f64> {
+        Some(match *self {
+            Self::Fixed(used) => used,
+            Self::Across(per) => per * loads.across,
+            Self::AcrossRoot(per) => per * math::sqrt(loads.across),
+            Self::AcrossFrom { start, per } => start + per * loads.across,
+            Self::Along(per) => per * loads.along,
+            Self::Bolt(per) => per * bolt,
+            Self::Together(together) => together.at(loads),
+            Self::Slip { across, along } => {
+                let left = 1.0 - along * loads.along;
+                // Further on a method may find nothing left to hold the plies.
+                if left < 0.25 {
+                    return None;
+                }
+                across * loads.across / left
+            }
+            Self::AcrossSwing(per) => per * (loads.across - loads.across_least),
+            Self::AlongSwing(per) => {
+                let [least, greatest] = forces.swing(loads);
+                per * (greatest - least)
+            }
+            Self::BoltSwing(per) => {
+                let [least, greatest] = forces.swing(loads);
+                per * (forces.least.bolt(greatest) - forces.least.bolt(least))
+            }
+            Self::Goodman { amplitude, mean } => {
+                let [least, greatest] = forces.swing(loads);
+                let spring = &forces.greatest;
+                let (low, high) = (spring.bolt(least), spring.bolt(greatest));
+                let half = 0.5 * (high - low);
+                let above = (0.5 * (high + low) - spring.preload).max(0.0);
+                // Parted plies, and a change beside which everything is steady, have no answer of this form.
+                if greatest > spring.separation || half * 1e5 < above || half <= 0.0 {
+                    return None;
+                }
+                amplitude * half + mean * above
+            }
+        })
+    }
+
+    /// The number by which two of one form compare, if the larger one always governs.
+    fn per(&self) -> Option<f64> {
+        match *self {
+            Self::Fixed(per)
+            | Self::Across(per)
+            | Self::AcrossRoot(per)
+            | Self::Along(per)
+            | Self::Bolt(per)
+            | Self::AcrossSwing(per)
+            | Self::AlongSwing(per)
+            | Self::BoltSwing(per) => Some(per),
+            Self::Slip { across, .. } => Some(across),
+            _ => None,
+        }
+    }
+
+    fn is_like(&self, other: &Self) -> bool {
+        core::mem::discriminant(self) == core::mem::discriminant(other)
+    }
+}
+
+impl Together {
+    #[inline]
+    fn at(&self, loads: &Loads) -> f64 {
+        rule_utilisation(
+            self.rule,
+            self.shear * loads.across,
+            self.tension * loads.along,
+            self.bending * loads.across,
+            self.zone,
+        )
+    }
+}
+
+/// Utilisations so close to 1 are left to the whole check, whose rounding decides.
+const CLOSE: f64 = 1e-9;
+
+impl Laws {
+    /// The answer, if these loads are among those that the laws were read for.
+    #[inline]
+    pub(super) fn answer(&self, loads: &Loads) -> Option<CaseAnswer> {
+        let bolt = self.forces.greatest(loads);
+        let [from, to] = self.range;
+        if bolt < from || bolt > to {
+            return None;
+        }
+        let (mut used, mut mode) = (0.0, None);
+        for (of, law) in &self.of_modes {
+            let own = law.at(loads, &self.forces, bolt)?;
+            if own > used {
+                (used, mode) = (own, Some(*of));
+            }
+        }
+        // So far above, methods refuse to compare; at nothing, and at the limit, rounding decides.
+        let is_plain = used < 1e5 && (used - 1.0).abs() > CLOSE;
+        if !is_plain || mode.is_none() != self.of_modes.is_empty() {
+            return None;
+        }
+        Some(CaseAnswer {
+            word: if used > 1.0 {
+                Word::DoesNotHold
+            } else {
+                self.word
+            },
+            mode,
+            utilisation: Ratio::from(used),
+        })
+    }
+
+    /// The laws of a joint for the kind that these loads are of.
+    pub(super) fn of(
+        joint: &Joint,
+        candidate: &Candidate,
+        preload: Option<&JointPreload>,
+        loads: &Loads,
+    ) -> Option<Self> {
+        Reader::new(joint, candidate, preload, loads)?.read()
+    }
+}
+
+/// Reads the laws of one kind of load.
+struct Reader {
+    joint: Joint,
+    /// The load of the joint as it was given: shock, factors, cycles.
+    usual: JointLoad,
+    candidate: Candidate,
+    forces: Forces,
+    /// Small loads of the kind.
+    small: Loads,
+}
+
+impl Reader {
+    fn new(
+        joint: &Joint,
+        candidate: &Candidate,
+        preload: Option<&JointPreload>,
+        loads: &Loads,
+    ) -> Option<Self> {
+        // Whether the faces slip counts for locks as well: both must be in what the word speaks of.
+        let slips = matches!(joint.methods.slip, Slip::Resisted(_)) && loads.across > 0.0;
+        if slips && !joint.scope.covers(Mode::Slip) {
+            return None;
+        }
+        let forces = Forces::of(joint, preload)?;
+        // A twentieth of the preload: far from parting, and enough to be told from rounding.
+        let pull = match preload {
+            Some(preload) if preload.in_service.value > 0.0 => {
+                0.05 * preload.in_service.value / forces.margin
+            }
+            _ => 1.0,
+        };
+        let given = |acts: bool, load: f64| if acts { load } else { 0.0 };
+        let across = given(loads.across > 0.0, 1.0);
+        let along = given(loads.along > 0.0, pull);
+        let small = Loads {
+            across,
+            along,
+            across_least: if loads.across_least < 0.0 {
+                -0.5 * across
+            } else if loads.across_least < loads.across {
+                0.25 * across
+            } else {
+                across
+            },
+            along_least: if loads.along_least < loads.along {
+                along - pull
+            } else {
+                along
+            },
+        };
+        (small.kind() == loads.kind()).then_some(Self {
+            usual: joint.load,
+            joint: joint.clone(),
+            candidate: *candidate,
+            forces,
+            small,
+        })
+    }
+
+    /// The whole check under some loads, and at which greatest forces of the bolt its outcomes change.
+    fn run(&mut self, loads: &Loads) -> Option<(Verdict, Vec<f64>)> {
+        self.joint.load = loads.case().of(&self.usual);
+        self.joint.turns(&self.candidate).ok()
+    }
+
+    fn read(mut self) -> Option<Laws> {
+        let small = self.small;
+        let (verdict, turns) = self.run(&small)?;
+        let bolt = self.forces.greatest(&small);
+        let mut range = [f64::NEG_INFINITY, f64::INFINITY];
+        for turn in turns {
+            if turn <= bolt {
+                range[0] = range[0].max(turn * (1.0 + CLOSE));
+            } else {
+                range[1] = range[1].min(turn * (1.0 - CLOSE));
+            }
+        }
+        let mut laws = Vec::with_capacity(verdict.checks.len());
+        for check in &verdict.checks {
+            laws.push((check.mode, self.law(&verdict, check, bolt)?));
+        }
+        // Which of equals comes first is that of the check.
+        let laws = Laws {
+            word: without_loads(&verdict),
+            of_modes: laws,
+            forces: self.forces,
+            range,
+        };
+        self.confirms(&laws)?;
+        Some(governing_only(laws))
+    }
+
+    fn law(&mut self, verdict: &Verdict, check: &Check, bolt: f64) -> Option<Law> {
+        let used = check.utilisation.value;
+        let Loads { across, along, .. } = self.small;
+        let over = |load: f64| (load > 0.0).then(|| used / load);
+        Some(match check.mode {
+            Mode::Tightening | Mode::Preload | Mode::Distances | Mode::Holes => Law::Fixed(used),
+            Mode::Bearing if !check.proportional => Law::AcrossRoot(over(math::sqrt(across))?),
+            Mode::TearOut if !check.proportional => self.around_pin(verdict, check)?,
+            // A pin has shear and bending together in one check.
+            Mode::Combined if check.method == self.joint.methods.interaction.method() => {
+                self.together(verdict)
+            }
+            Mode::Combined
+            | Mode::BoltShear
+            | Mode::Bearing
+            | Mode::TearOut
+            | Mode::BoltBearing
+            | Mode::BoltBending
+            | Mode::NetSection
+            | Mode::GrossSection
+            | Mode::BlockShear
+            | Mode::TimberYield => Law::Across(over(across)?),
+            Mode::BoltTension if goes_with_bolt(check) => Law::Bolt(over(bolt)?),
+            Mode::BoltTension | Mode::Separation | Mode::PullThrough => Law::Along(over(along)?),
+            Mode::Pressure | Mode::Stripping => Law::Bolt(over(bolt)?),
+            Mode::Slip => self.slip(check)?,
+            Mode::Fatigue => self.fatigue(check)?,
+            _ => return None,
+        })
+    }
+
+    fn together(&self, verdict: &Verdict) -> Law {
+        let Loads { across, along, .. } = self.small;
+        let most = |mode: Mode| {
+            let of_mode = verdict.checks.iter().filter(move |check| {
+                check.mode == mode && !(mode == Mode::BoltTension && goes_with_bolt(check))
+            });
+            of_mode
+                .map(|check| check.utilisation.value)
+                .fold(0.0, f64::max)
+        };
+        let each = |used: f64, load: f64| if load > 0.0 { used / load } else { 0.0 };
+        let mut planes = self.joint.stack.planes_of(&self.candidate);
+        Law::Together(Together {
+            rule: self.joint.methods.interaction,
+            zone: if planes.any(|plane| plane.worst != Zone::Shank) {
+                Zone::Thread
+            } else {
+                Zone::Shank
+            },
+            shear: each(most(Mode::BoltShear), across),
+            tension: each(most(Mode::BoltTension), along),
+            bending: each(most(Mode::BoltBending), across),
+        })
+    }
+
+    /// The end or side of a plate around a pin: a part for the hole, and one for the load.
+    fn around_pin(&mut self, verdict: &Verdict, check: &Check) -> Option<Law> {
+        let small = self.small;
+        let most = verdict.checks.iter();
+        let most = most.filter(|own| own.mode == Mode::BoltShear || own.mode == Mode::Bearing);
+        let most = most.filter(|own| own.proportional);
+        let most = most.map(|own| own.utilisation.value).fold(1e-12, f64::max);
+        let times = 0.5 / most;
+        let large = Loads {
+            across: times * small.across,
+            across_least: times * small.across_least,
+            ..small
+        };
+        let (other, _) = self.run(&large)?;
+        let mut alike = other.checks.iter().filter(|own| {
+            own.mode == check.mode
+                && own.place == check.place
+                && own.method == check.method
+                && own.resistance == check.resistance
+        });
+        let used = check.utilisation.value;
+        let per = (alike.next()?.utilisation.value - used) / (large.across - small.across);
+        Some(Law::AcrossFrom {
+            start: used - per * small.across,
+            per,
+        })
+    }
+
+    fn slip(&mut self, check: &Check) -> Option<Law> {
+        let small = self.small;
+        let used = check.utilisation.value;
+        if small.along <= 0.0 {
+            return Some(Law::Slip {
+                across: used / small.across,
+                along: 0.0,
+            });
+        }
+        let free = Loads {
+            along: 0.0,
+            along_least: (small.along_least - small.along).min(0.0),
+            ..small
+        };
+        let (other, _) = self.run(&free)?;
+        let mut alike = other.checks.iter();
+        let alike = alike.find(|own| own.mode == Mode::Slip && own.place == check.place)?;
+        let free = alike.utilisation.value;
+        Some(Law::Slip {
+            across: free / small.across,
+            along: (1.0 - free / used) / small.along,
+        })
+    }
+
+    fn fatigue(&mut self, check: &Check) -> Option<Law> {
+        let small = self.small;
+        let used = check.utilisation.value;
+        let over = |load: f64| (load > 0.0).then(|| used / load);
+        if matches!(check.place, Place::Plane(_)) {
+            return Some(Law::AcrossSwing(over(small.across - small.across_least)?));
+        }
+        let [least, greatest] = self.forces.swing(&small);
+        let springs = self.forces.preloaded;
+        if check.method != methods::GOODMAN {
+            let whole = matches!(self.joint.methods.tension, TensionMethod::Aisc360 { .. });
+            if !springs || whole {
+                return Some(Law::AlongSwing(over(greatest - least)?));
+            }
+            let spring = &self.forces.least;
+            let change = spring.bolt(greatest) - spring.bolt(least);
+            return Some(Law::BoltSwing(over(change)?));
+        }
+        // With as much pressure as pull the mean is the preload: what is left is the amplitude.
+        let even = Loads {
+            along_least: -small.along.max(small.along - small.along_least),
+            ..small
+        };
+        let (other, _) = self.run(&even)?;
+        let mut alike = other.checks.iter();
+        let alike = alike.find(|own| own.method == check.method)?;
+        let parts = |loads: &Loads| {
+            let [least, greatest] = self.forces.swing(loads);
+            let spring = &self.forces.greatest;
+            let (low, high) = (spring.bolt(least), spring.bolt(greatest));
+            let above = 0.5 * (high + low) - spring.preload;
+            [0.5 * (high - low), above.max(0.0)]
+        };
+        let [half, _] = parts(&even);
+        let amplitude = alike.utilisation.value / half;
+        let [half, above] = parts(&small);
+        Some(Law::Goodman {
+            amplitude,
+            mean: if above > 0.0 {
+                (used - amplitude * half) / above
+            } else {
+                0.0
+            },
+        })
+    }
+
+    /// Whether other loads of the kind, of ordinary size, give what the laws say of them: every utilisation, and the
+    /// word.
+    fn confirms(&mut self, laws: &Laws) -> Option<()> {
+        let small = self.small;
+        let most = |family: fn(&Law) -> Option<f64>| {
+            let all = laws.of_modes.iter().filter_map(|(_, law)| family(law));
+            all.fold(0.0, f64::max)
+        };
+        let across = most(|law| match law {
+            Law::Across(per) => Some(*per),
+            Law::Slip { across, .. } => Some(*across),
+            _ => None,
+        });
+        let along = most(|law| match law {
+            Law::Along(per) => Some(*per),
+            _ => None,
+        });
+        // Somewhat below what is borne, and within what the preload holds together.
+        let times = [
+            if across > 0.0 {
+                0.55 / across / small.across
+            } else {
+                3.0
+            },
+            if self.forces.preloaded || along <= 0.0 {
+                2.3
+            } else {
+                0.55 / along / small.along
+            },
+        ];
+        let usual = Loads {
+            across: times[0] * small.across,
+            across_least: 0.9 * times[0] * small.across_least.min(small.across),
+            along: times[1] * small.along,
+            along_least: times[1] * (small.along_least + 0.2 * (small.along - small.along_least)),
+        };
+        let usual = Loads {
+            across_least: if small.across_least < small.across {
+                usual.across_least
+            } else {
+                usual.across
+            },
+            ..usual
+        };
+        if usual.kind() != small.kind() {
+            return None;
+        }
+        let (verdict, _) = self.run(&usual)?;
+        let bolt = self.forces.greatest(&usual);
+        let mut used = Vec::with_capacity(laws.of_modes.len());
+        for (_, law) in &laws.of_modes {
+            used.push(law.at(&usual, &self.forces, bolt)?);
+        }
+        used.sort_by(|a, b| b.total_cmp(a));
+        let checks = verdict.checks.iter().map(|check| check.utilisation.value);
+        let agree = used.len() == verdict.checks.len()
+            && used
+                .iter()
+                .zip(checks)
+                .all(|(law, check)| (law - check).abs() <= CLOSE * check);
+        let inside = (laws.range[0]..=laws.range[1]).contains(&bolt);
+        (!inside || agree && without_loads(&verdict) == laws.word).then_some(())
+    }
+}
+
+/// Whether a check of the bolt in tension holds the greatest force of it against something, not the load alone.
+fn goes_with_bolt(check: &Check) -> bool {
+    [
+        methods::JOINT_DIAGRAM,
+        methods::JOINT_DIAGRAM_BOUNDS,
+        methods::HEAD_PROOF_STATED,
+    ]
+    .contains(&check.method)
+}
+
+/// The word, had every load been borne.
+fn without_loads(verdict: &Verdict) -> Word {
+    if verdict.faults().next().is_some() {
+        Word::DoesNotHold
+    } else if verdict.open().next().is_some() {
+        Word::Undecided
+    } else {
+        Word::Holds
+    }
+}
+
+/// Of those that go alike with the load, the one that governs: the first of equals.
+fn governing_only(all: Laws) -> Laws {
+    let mut kept: Vec<(Mode, Law)> = Vec::with_capacity(8);
+    for (mode, law) in all.of_modes {
+        let alike = kept.iter_mut().find(|(_, own)| own.is_like(&law));
+        match (alike, law.per()) {
+            (Some(own), Some(per)) => {
+                if own.1.per().is_some_and(|own| per > own) {
+                    *own = (mode, law);
+                }
+            }
+            _ => kept.push((mode, law)),
+        }
+    }
+    Laws {
+        of_modes: kept,
+        ..all
+    }
+}
