@@ -206,3 +206,34 @@ fn a_bin_counts_the_washers_under_the_heads() {
         (0, 6, 0)
     );
 }
+
+/// A stack thicker than the longest bolt: of the lengths that do not fit the longest lacks least, and a verdict speaks of
+/// it and not of the shortest.
+#[test]
+fn of_lengths_that_do_not_fit_the_nearest_is_told() {
+    let thread: Thread = "M10".parse().unwrap();
+    let ply = Spread::exact(millimetres(200.0));
+    let stack = Stack::builder()
+        .ply("a", ply)
+        .ply("b", ply)
+        .shear_planes([1])
+        .build()
+        .unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread).unwrap();
+    let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread).unwrap()).unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::Si);
+    let selection = LengthSearch::new(&stack, &screws, nut, rules)
+        .unwrap()
+        .run()
+        .unwrap();
+    let longest = screws.stock_lengths().fold(millimetres(0.0), Length::max);
+    assert!(selection.accepted().is_empty());
+    assert_eq!(selection.rejected()[0].screw.nominal, longest);
+    // Each misses by more than the one before.
+    let lacks: Vec<f64> = selection
+        .rejected()
+        .iter()
+        .map(|one| -one.protrusion.min.value)
+        .collect();
+    assert!(lacks.is_sorted(), "{lacks:?}");
+}

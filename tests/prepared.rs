@@ -102,7 +102,7 @@ fn agree(joint: &Joint, prepared: &mut PreparedJoint, case: &BoltCase) -> Result
                 Ok(())
             } else {
                 Err(format!(
-                    "{answer:?}\nin place of\n{expected:?}\nunder {case:?}"
+                    "{answer:?} in place of {expected:?}\nunder {case:?}"
                 ))
             }
         }

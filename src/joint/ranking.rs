@@ -125,7 +125,7 @@ impl Ranking {
     pub(super) fn rank(self, merits: &Merits) -> Rank {
         // No stack has more than a thousand planes, no rule more than a few hundred washers.
         let word = |count: usize| u128::from(u16::try_from(count).unwrap_or(u16::MAX));
-        let mut rank = u128::from(!merits.fits);
+        let mut rank = 0;
         for criterion in self.0 {
             let (bits, value) = match criterion {
                 Criterion::PlanesInThread => (16, word(merits.planes_in_thread)),
@@ -157,9 +157,8 @@ impl From<Ranking> for alloc::vec::Vec<Criterion> {
     }
 }
 
-/// What a ranking looks at.
+/// What a ranking looks at: of lengths that fit.
 pub(super) struct Merits {
-    pub(super) fits: bool,
     pub(super) planes_in_thread: usize,
     pub(super) planes_off_shank: usize,
     pub(super) needs_cut: bool,
@@ -171,6 +170,14 @@ pub(super) struct Merits {
 /// Place in a ranking: the smaller, the better.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub(super) struct Rank(u128);
+
+impl Rank {
+    /// Behind every length that fits: the one that misses by least first, and the shortest of equals.
+    pub(super) fn of_misfit(misses: Length, length: Length) -> Self {
+        let [misses, length] = [misses, length].map(|length| u128::from(length_rank(length)));
+        Self(1 << 127 | misses << 48 | length)
+    }
+}
 
 /// A length in nanometres, as far as 48 bits go; lengths of bolts are positive and finite.
 fn length_rank(length: Length) -> u64 {
@@ -186,12 +193,19 @@ mod tests {
     use super::*;
     use crate::units::millimetres;
 
+    /// Nothing fits: the nearest is spoken of, not the shortest.
+    #[test]
+    fn of_misfits_the_nearest_comes_first() {
+        let misfit = |misses, length| Rank::of_misfit(millimetres(misses), millimetres(length));
+        assert!(misfit(2.0, 300.0) < misfit(270.0, 30.0));
+        assert!(misfit(2.0, 30.0) < misfit(2.0, 300.0));
+    }
+
     /// A stack may have a thousand plies.
     #[test]
     fn hundreds_of_planes_rank_apart() {
         let rank = |planes_in_thread, length: f64| {
             Ranking::default().rank(&Merits {
-                fits: true,
                 planes_in_thread,
                 planes_off_shank: planes_in_thread,
                 needs_cut: false,

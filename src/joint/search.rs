@@ -34,8 +34,9 @@ pub use textbook::TextbookLength;
 /// A bolt in a [tapped part](NutEnd::tapped) must reach the wanted engagement and not the end of the thread.
 ///
 /// Ranking, in this order: it fits; fewest planes in thread; fewest planes not on shank (both in
-/// the worst case); no cut; fewest washers added; shortest. A caller may [have another](Self::ranked). The
-/// order is total, so results never depend on the order of the lengths.
+/// the worst case); no cut; fewest washers added; shortest. A caller may [have another](Self::ranked). Of those that do
+/// not fit, the one that lacks the least length: too short, jammed, thread in the holes, or too long, whichever is
+/// most. The order is total, so results never depend on the order of the lengths.
 ///
 /// Source: ASME B18.2.1-2010, 4.7, for LB and LG; the method is worst-case arithmetic on them.
 ///
@@ -517,9 +518,11 @@ impl<'a> LengthSearch<'a> {
     }
 
     fn rank(&self, screw: &ScrewLength, trial: &Trial, zones: ZoneCounts) -> Rank {
+        if !trial.fits {
+            return Rank::of_misfit(self.misses(screw, trial), screw.nominal);
+        }
         let in_thread = zones[Zone::Thread as usize];
         self.ranking.rank(&Merits {
-            fits: trial.fits,
             planes_in_thread: in_thread,
             planes_off_shank: zones[Zone::RunOut as usize] + in_thread,
             needs_cut: trial.needs_cut,
@@ -527,6 +530,20 @@ impl<'a> LengthSearch<'a> {
             added_under_nut: trial.added.under_nut,
             length: screw.nominal,
         })
+    }
+
+    /// By what length it misses: the most of what speaks against it.
+    fn misses(&self, screw: &ScrewLength, trial: &Trial) -> Length {
+        let (least, most) = self.window();
+        let too_long = match (most, self.rules.cut) {
+            (Some(most), CutRule::Never) => trial.protrusion.max - most,
+            _ => Length::default(),
+        };
+        let in_holes = self.thread_in_holes(screw, trial.added.under_head);
+        (least - trial.protrusion.min)
+            .max(self.rules.clear_threads_min * self.pitch() - trial.jam_margin)
+            .max(in_holes.unwrap_or_default())
+            .max(too_long)
     }
 
     pub(super) fn nut_washers_available(&self, under_head: usize) -> usize {

@@ -150,7 +150,7 @@ impl InteractionRule {
     }
 
     /// Its form for what lies in the shear plane.
-    const fn form(self, zone: Zone) -> Form {
+    pub(crate) const fn form(self, zone: Zone) -> Form {
         match self {
             Self::Aisc360 => Form::Corner {
                 sum: 1.3,
@@ -209,7 +209,7 @@ impl fmt::Display for InteractionRule {
 
 /// The two shapes the rules have.
 #[derive(Clone, Copy, Debug, PartialEq)]
-enum Form {
+pub(crate) enum Form {
     /// S + T / tension <= sum, with S <= 1 and T <= 1.
     Corner { sum: f64, tension: f64 },
     /// S^shear + (T + B / bending)^tension <= 1.
@@ -221,6 +221,9 @@ enum Form {
 }
 
 impl Form {
+    /// The ellipse.
+    pub(crate) const ELLIPSE: Self = Self::powers(2.0, 2.0, 1.0);
+
     const fn powers(shear: f64, tension: f64, bending: f64) -> Self {
         Self::Powers {
             shear,
@@ -231,7 +234,7 @@ impl Form {
 
     /// What ratios of shear, tension and bending come to together.
     #[inline]
-    fn utilisation(self, s: f64, t: f64, b: f64) -> f64 {
+    pub(crate) fn utilisation(self, s: f64, t: f64, b: f64) -> f64 {
         match self {
             Self::Corner { sum, tension } => s.max(t).max((s + t / tension) / sum),
             Self::Powers {
@@ -344,12 +347,6 @@ pub fn interaction(
         bending,
         utilisation: Ratio::from(utilisation),
     })
-}
-
-/// The utilisation alone, of ratios that are in their ranges, for many of them.
-#[inline]
-pub(crate) fn rule_utilisation(rule: InteractionRule, s: f64, t: f64, b: f64, zone: Zone) -> f64 {
-    rule.form(zone).utilisation(s, t, b)
 }
 
 /// The u for which (s / u)^a + (t / u)^b is 1, for exponents of at least 1.

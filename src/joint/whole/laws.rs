@@ -21,7 +21,7 @@ use crate::math;
 use crate::parts::Zone;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::{Check, Mode, Place};
-use crate::strength::interaction::{InteractionRule, rule_utilisation};
+use crate::strength::interaction::{Form, InteractionRule};
 use crate::tables::methods;
 use crate::tension::{JointDiagram, LoadShare};
 use crate::units::{Ratio, newtons};
@@ -139,6 +139,14 @@ impl Spring {
             (self.preload + self.share * load).max(0.0)
         }
     }
+
+    /// Half of what the force of the bolt changes by, and how far its mean is above the preload.
+    #[inline]
+    fn half_and_above(&self, [least, greatest]: [f64; 2]) -> [f64; 2] {
+        let (low, high) = (self.bolt(least), self.bolt(greatest));
+        let above = 0.5 * (high + low) - self.preload;
+        [0.5 * (high - low), above.max(0.0)]
+    }
 }
 
 impl Forces {
@@ -189,48 +197,161 @@ impl Forces {
     }
 }
 
-impl Law {
-    /// The utilisation; none where the whole check has to say.
+/// Loads of several cases of one kind, side by side, so that one law is worked out for all of them at once.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Lanes<const N: usize> {
+    across: [f64; N],
+    along: [f64; N],
+    across_least: [f64; N],
+    along_least: [f64; N],
+}
+
+impl<const N: usize> Lanes<N> {
     #[inline]
-    fn at(&self, loads: &Loads, forces: &Forces, bolt: f64) -> Option<f64> {
-        Some(match *self {
-            Self::Fixed(used) => used,
-            Self::Across(per) => per * loads.across,
-            Self::AcrossRoot(per) => per * math::sqrt(loads.across),
-            Self::AcrossFrom { start, per } => start + per * loads.across,
-            Self::Along(per) => per * loads.along,
-            Self::Bolt(per) => per * bolt,
-            Self::Together(together) => together.at(loads),
-            Self::Slip { across, along } => {
-                let left = 1.0 - along * loads.along;
+    pub(super) fn new() -> Self {
+        Self {
+            across: [0.0; N],
+            along: [0.0; N],
+            across_least: [0.0; N],
+            along_least: [0.0; N],
+        }
+    }
+
+    #[inline]
+    pub(super) fn put(&mut self, lane: usize, loads: &Loads) {
+        let slots = [
+            (&mut self.across, loads.across),
+            (&mut self.along, loads.along),
+            (&mut self.across_least, loads.across_least),
+            (&mut self.along_least, loads.along_least),
+        ];
+        for (slots, load) in slots {
+            if let Some(slot) = slots.get_mut(lane) {
+                *slot = load;
+            }
+        }
+    }
+
+    #[inline]
+    fn one(&self, lane: usize) -> Loads {
+        Loads {
+            across: self.across[lane],
+            along: self.along[lane],
+            across_least: self.across_least[lane],
+            along_least: self.along_least[lane],
+        }
+    }
+}
+
+impl Loads {
+    fn lanes(&self) -> Lanes<1> {
+        let mut lanes = Lanes::new();
+        lanes.put(0, self);
+        lanes
+    }
+}
+
+/// The highest utilisation of each lane so far.
+struct Most<const N: usize> {
+    used: [f64; N],
+    /// Which law it is of, counted from 1.
+    law: [u64; N],
+    /// Where a law has no answer: 1.
+    open: [u64; N],
+}
+
+impl<const N: usize> Most<N> {
+    /// Raises it to what a law comes to in each lane; NaN is no answer.
+    #[inline]
+    fn raise(&mut self, law: u64, used: impl Fn(usize) -> f64) {
+        for lane in 0..N {
+            let own = used(lane);
+            let is_more = own > self.used[lane];
+            self.used[lane] = if is_more { own } else { self.used[lane] };
+            self.law[lane] = if is_more { law } else { self.law[lane] };
+            self.open[lane] |= u64::from(own.is_nan());
+        }
+    }
+}
+
+/// What a force changes by, if it is no mere rounding of the force itself, which methods refuse.
+#[inline]
+fn change(change: f64, force: f64) -> f64 {
+    if change > 1e-6 * force.abs() && change > SMALLEST_CHANGE {
+        change
+    } else {
+        f64::NAN
+    }
+}
+
+/// In newtons; nothing tires of less.
+const SMALLEST_CHANGE: f64 = 0.1;
+
+impl Law {
+    /// Raises the highest utilisation to that of this law; NaN where the whole check has to say.
+    #[inline]
+    fn raise<const N: usize>(
+        &self,
+        law: u64,
+        lanes: &Lanes<N>,
+        forces: &Forces,
+        bolt: &[f64; N],
+        most: &mut Most<N>,
+    ) {
+        match *self {
+            Self::Fixed(used) => most.raise(law, |_| used),
+            Self::Across(per) => most.raise(law, |lane| per * lanes.across[lane]),
+            Self::AcrossRoot(per) => most.raise(law, |lane| per * math::sqrt(lanes.across[lane])),
+            Self::AcrossFrom { start, per } => {
+                most.raise(law, |lane| start + per * lanes.across[lane]);
+            }
+            Self::Along(per) => most.raise(law, |lane| per * lanes.along[lane]),
+            Self::Bolt(per) => most.raise(law, |lane| per * bolt[lane]),
+            Self::Together(together) => together.raise(law, lanes, most),
+            Self::Slip { across, along } => most.raise(law, |lane| {
+                let left = 1.0 - along * lanes.along[lane];
                 // Further on a method may find nothing left to hold the plies.
-                if left < 0.25 {
-                    return None;
-                }
-                across * loads.across / left
-            }
-            Self::AcrossSwing(per) => per * (loads.across - loads.across_least),
-            Self::AlongSwing(per) => {
-                let [least, greatest] = forces.swing(loads);
-                per * (greatest - least)
-            }
-            Self::BoltSwing(per) => {
-                let [least, greatest] = forces.swing(loads);
-                per * (forces.least.bolt(greatest) - forces.least.bolt(least))
-            }
-            Self::Goodman { amplitude, mean } => {
-                let [least, greatest] = forces.swing(loads);
-                let spring = &forces.greatest;
-                let (low, high) = (spring.bolt(least), spring.bolt(greatest));
-                let half = 0.5 * (high - low);
-                let above = (0.5 * (high + low) - spring.preload).max(0.0);
-                // Parted plies, and a change beside which everything is steady, have no answer of this form.
-                if greatest > spring.separation || half * 1e5 < above || half <= 0.0 {
-                    return None;
-                }
-                amplitude * half + mean * above
-            }
-        })
+                let left = if left < 0.25 { f64::NAN } else { left };
+                across * lanes.across[lane] / left
+            }),
+            Self::AcrossSwing(per) => most.raise(law, |lane| {
+                let (least, greatest) = (lanes.across_least[lane], lanes.across[lane]);
+                per * change(greatest - least, greatest)
+            }),
+            Self::AlongSwing(per) => most.raise(law, |lane| {
+                let [least, greatest] = forces.swing(&lanes.one(lane));
+                per * change(greatest - least, greatest)
+            }),
+            Self::BoltSwing(per) => most.raise(law, |lane| {
+                let [least, greatest] = forces.swing(&lanes.one(lane));
+                let (low, high) = (forces.least.bolt(least), forces.least.bolt(greatest));
+                per * change(high - low, high)
+            }),
+            Self::Goodman { amplitude, mean } => most.raise(law, |lane| {
+                let swing = forces.swing(&lanes.one(lane));
+                let [half, above] = forces.greatest.half_and_above(swing);
+                // Parted plies have no answer.
+                let preload = forces.greatest.preload;
+                let preload = if swing[1] > forces.greatest.separation {
+                    f64::NAN
+                } else {
+                    preload
+                };
+                amplitude * change(half, preload + above) + mean * above
+            }),
+        }
+    }
+
+    /// The utilisation under one load.
+    fn at(&self, loads: &Loads, forces: &Forces) -> Option<f64> {
+        let mut most = Most {
+            used: [0.0],
+            law: [0],
+            open: [0],
+        };
+        let bolt = [forces.greatest(loads)];
+        self.raise(1, &loads.lanes(), forces, &bolt, &mut most);
+        (most.open == [0]).then_some(most.used[0])
     }
 
     /// The number by which two of one form compare, if the larger one always governs.
@@ -256,14 +377,22 @@ impl Law {
 
 impl Together {
     #[inline]
-    fn at(&self, loads: &Loads) -> f64 {
-        rule_utilisation(
-            self.rule,
-            self.shear * loads.across,
-            self.tension * loads.along,
-            self.bending * loads.across,
-            self.zone,
-        )
+    fn raise<const N: usize>(&self, law: u64, lanes: &Lanes<N>, most: &mut Most<N>) {
+        let shear = |lane: usize| self.shear * lanes.across[lane];
+        let tension = |lane: usize| self.tension * lanes.along[lane];
+        let bending = |lane: usize| self.bending * lanes.across[lane];
+        let form = self.rule.form(self.zone);
+        // The ellipse by far the most often: without the detour over logarithms or what guards against overflow.
+        if form == Form::ELLIPSE {
+            most.raise(law, |lane| {
+                let (shear, along) = (shear(lane), tension(lane) + bending(lane));
+                math::sqrt(shear * shear + along * along)
+            });
+        } else {
+            most.raise(law, |lane| {
+                form.utilisation(shear(lane), tension(lane), bending(lane))
+            });
+        }
     }
 }
 
@@ -274,32 +403,60 @@ impl Laws {
     /// The answer, if these loads are among those that the laws were read for.
     #[inline]
     pub(super) fn answer(&self, loads: &Loads) -> Option<CaseAnswer> {
-        let bolt = self.forces.greatest(loads);
+        let mut answer = [CaseAnswer::default()];
+        self.answers(&loads.lanes(), &mut answer)
+            .then_some(answer[0])
+    }
+
+    /// The answers for loads of their kind; false if the whole check has to say of any, and they do not count.
+    #[inline]
+    pub(super) fn answers<const N: usize>(
+        &self,
+        lanes: &Lanes<N>,
+        answers: &mut [CaseAnswer; N],
+    ) -> bool {
+        let mut most = Most {
+            used: [0.0; N],
+            law: [0; N],
+            open: [0; N],
+        };
+        let mut bolt = [0.0; N];
+        for (bolt, along) in bolt.iter_mut().zip(lanes.along) {
+            *bolt = self.forces.greatest.bolt(self.forces.margin * along);
+        }
+        for (law, (_, own)) in (1..).zip(&self.of_modes) {
+            own.raise(law, lanes, &self.forces, &bolt, &mut most);
+        }
         let [from, to] = self.range;
-        if bolt < from || bolt > to {
-            return None;
+        let none_expected = self.of_modes.is_empty();
+        let mut open = 0;
+        for lane in 0..N {
+            let (bolt, used, law) = (bolt[lane], most.used[lane], most.law[lane]);
+            // So far above, methods refuse to compare; at nothing, and at the limit, rounding decides.
+            let is_plain = bolt >= from
+                && bolt <= to
+                && used < 1e5
+                && (used - 1.0).abs() > CLOSE
+                && (law == 0) == none_expected;
+            open |= most.open[lane] | u64::from(!is_plain);
+            answers[lane] = CaseAnswer {
+                word: if used > 1.0 {
+                    Word::DoesNotHold
+                } else {
+                    self.word
+                },
+                mode: self.mode_of(law),
+                utilisation: Ratio::from(used),
+            };
         }
-        let (mut used, mut mode) = (0.0, None);
-        for (of, law) in &self.of_modes {
-            let own = law.at(loads, &self.forces, bolt)?;
-            if own > used {
-                (used, mode) = (own, Some(*of));
-            }
-        }
-        // So far above, methods refuse to compare; at nothing, and at the limit, rounding decides.
-        let is_plain = used < 1e5 && (used - 1.0).abs() > CLOSE;
-        if !is_plain || mode.is_none() != self.of_modes.is_empty() {
-            return None;
-        }
-        Some(CaseAnswer {
-            word: if used > 1.0 {
-                Word::DoesNotHold
-            } else {
-                self.word
-            },
-            mode,
-            utilisation: Ratio::from(used),
-        })
+        open == 0
+    }
+
+    /// The mode of a law, counted from 1.
+    #[inline]
+    fn mode_of(&self, law: u64) -> Option<Mode> {
+        let place = usize::try_from(law).ok()?.checked_sub(1)?;
+        self.of_modes.get(place).map(|(mode, _)| *mode)
     }
 
     /// The laws of a joint for the kind that these loads are of.
@@ -539,13 +696,8 @@ impl Reader {
         let (other, _) = self.run(&even)?;
         let mut alike = other.checks.iter();
         let alike = alike.find(|own| own.method == check.method)?;
-        let parts = |loads: &Loads| {
-            let [least, greatest] = self.forces.swing(loads);
-            let spring = &self.forces.greatest;
-            let (low, high) = (spring.bolt(least), spring.bolt(greatest));
-            let above = 0.5 * (high + low) - spring.preload;
-            [0.5 * (high - low), above.max(0.0)]
-        };
+        let forces = &self.forces;
+        let parts = |loads: &Loads| forces.greatest.half_and_above(forces.swing(loads));
         let [half, _] = parts(&even);
         let amplitude = alike.utilisation.value / half;
         let [half, above] = parts(&small);
@@ -610,7 +762,7 @@ impl Reader {
         let bolt = self.forces.greatest(&usual);
         let mut used = Vec::with_capacity(laws.of_modes.len());
         for (_, law) in &laws.of_modes {
-            used.push(law.at(&usual, &self.forces, bolt)?);
+            used.push(law.at(&usual, &self.forces)?);
         }
         used.sort_by(|a, b| b.total_cmp(a));
         let checks = verdict.checks.iter().map(|check| check.utilisation.value);

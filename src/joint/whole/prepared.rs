@@ -6,7 +6,7 @@
 
 use alloc::{boxed::Box, format};
 
-use super::laws::{Laws, Loads};
+use super::laws::{Lanes, Laws, Loads};
 use super::{Joint, JointLoad, JointPreload, Repeats, Verdict, Word};
 use crate::error::Error;
 use crate::joint::Candidate;
@@ -197,6 +197,9 @@ pub struct PreparedJoint {
 /// Kinds of load: none, steady, coming and going, or reversing across; none or some along, steady or not.
 const KINDS: usize = 16;
 
+/// How many cases of a slice are worked out side by side: few enough to stay close to the processor.
+const BLOCK: usize = 32;
+
 /// What is known of one kind of load.
 #[derive(Clone, Debug)]
 enum Kind {
@@ -286,6 +289,39 @@ impl PreparedJoint {
                 "{cases} cases of load want as many answers, and there is room for {answers}"
             )));
         }
+        let mut blocks = cases.chunks_exact(BLOCK);
+        let mut room = answers.chunks_exact_mut(BLOCK);
+        for (cases, answers) in blocks.by_ref().zip(room.by_ref()) {
+            if !self.block(cases, answers) {
+                self.one_by_one(cases, answers)?;
+            }
+        }
+        self.one_by_one(blocks.remainder(), room.into_remainder())
+    }
+
+    /// The answers for cases that are all of one kind which is prepared already; false if they are not.
+    fn block(&self, cases: &[BoltCase], answers: &mut [CaseAnswer]) -> bool {
+        let Ok(answers) = <&mut [CaseAnswer; BLOCK]>::try_from(answers) else {
+            return false;
+        };
+        let mut lanes = Lanes::<BLOCK>::new();
+        let mut first = None;
+        for (lane, case) in cases.iter().enumerate() {
+            let Some(loads) = case.loads() else {
+                return false;
+            };
+            if *first.get_or_insert(loads.kind()) != loads.kind() {
+                return false;
+            }
+            lanes.put(lane, &loads);
+        }
+        match first.and_then(|kind| self.kinds.get(kind)) {
+            Some(Some(Kind::Laws(laws))) => laws.answers(&lanes, answers),
+            _ => false,
+        }
+    }
+
+    fn one_by_one(&mut self, cases: &[BoltCase], answers: &mut [CaseAnswer]) -> Result<(), Error> {
         for (case, answer) in cases.iter().zip(answers) {
             *answer = self.answer(case)?;
         }
