@@ -1,6 +1,8 @@
 //! The search for a design where something of the joint belongs to its own parts, or weighs.
 #![cfg(feature = "serde")]
 
+use std::ops::ControlFlow;
+
 use serde_json::{Value, json};
 use shankline::joint::{
     DesignChoice, DesignSpace, Designs, Environment, Joint, JointBolt, JointMethods, Objective,
@@ -291,6 +293,43 @@ fn factors_that_are_not_used_are_checked_at_the_door() {
         assert!(
             joint(&value).design(&threads(&["M12"]), &[]).is_err(),
             "{method}"
+        );
+    }
+}
+
+/// Somebody who watches sees it go on to the end, and may stop it anywhere.
+#[test]
+fn a_search_is_watched_and_stopped() {
+    let joint = joint(&hanger());
+    let space = threads(&["M8", "M10", "M12", "M16", "M20"])
+        .grades([PropertyClass::Class5_8, PropertyClass::Class8_8])
+        .nut_styles([NutStyle::Iso4032, NutStyle::Iso7040]);
+    let mut seen = Vec::new();
+    let watched = joint
+        .design_watched(&space, &[], |done, of| {
+            seen.push((done, of));
+            ControlFlow::Continue(())
+        })
+        .unwrap();
+    assert_eq!(
+        watched,
+        ControlFlow::Continue(joint.design(&space, &[]).unwrap())
+    );
+    assert!(seen.is_sorted(), "{seen:?}");
+    assert_eq!((seen[0], *seen.last().unwrap()), ((0, 20), (20, 20)));
+    for stop in 0..seen.len() {
+        let mut calls = 0;
+        let stopped = joint.design_watched(&space, &[], |_, _| {
+            calls += 1;
+            if calls > stop {
+                ControlFlow::Break(())
+            } else {
+                ControlFlow::Continue(())
+            }
+        });
+        assert_eq!(
+            (stopped.unwrap(), calls),
+            (ControlFlow::Break(()), stop + 1)
         );
     }
 }

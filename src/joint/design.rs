@@ -15,6 +15,8 @@ pub use outcome::{Design, DesignChoice, Designs};
 pub use reasons::{RuledOut, RuledOutReason, TurnedDown, TurnedDownReason};
 pub use space::{DesignSpace, HoleRule, OnHand};
 
+use core::ops::ControlFlow;
+
 use super::Joint;
 use crate::error::Error;
 use parts::Parts;
@@ -126,6 +128,41 @@ impl Joint {
     /// # }
     /// ```
     pub fn design(&self, space: &DesignSpace, objectives: &[Objective]) -> Result<Designs, Error> {
+        match self.design_watched(space, objectives, |_, _| ControlFlow::Continue(()))? {
+            ControlFlow::Continue(designs) => Ok(designs),
+            // Nobody stops it.
+            ControlFlow::Break(()) => Err(Error::Mismatch("the search was stopped".into())),
+        }
+    }
+
+    /// The same, for a search that somebody watches: told how many combinations are done of how many, before each kind
+    /// of bolt and nut, and at the end; it may stop the search.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`design`](Self::design).
+    ///
+    /// ```
+    /// use core::ops::ControlFlow;
+    /// use shankline::joint::{DesignSpace, Designs, Joint};
+    /// fn with_patience(joint: &Joint, space: &DesignSpace) -> Result<Option<Designs>, shankline::Error> {
+    ///     let start = std::time::Instant::now();
+    ///     let found = joint.design_watched(space, &[], |done, of| {
+    ///         println!("{done} of {of}");
+    ///         if start.elapsed().as_secs() < 10 { ControlFlow::Continue(()) } else { ControlFlow::Break(()) }
+    ///     })?;
+    ///     Ok(match found {
+    ///         ControlFlow::Continue(designs) => Some(designs),
+    ///         ControlFlow::Break(()) => None,
+    ///     })
+    /// }
+    /// ```
+    pub fn design_watched(
+        &self,
+        space: &DesignSpace,
+        objectives: &[Objective],
+        mut watch: impl FnMut(usize, usize) -> ControlFlow<()>,
+    ) -> Result<ControlFlow<(), Designs>, Error> {
         if !self.own.is_empty() {
             return Err(Error::Mismatch(
                 "the search chooses among listed bolts and nuts, and would put them in place of those of your own: \
@@ -150,11 +187,21 @@ impl Joint {
             ..self.clone()
         };
         let mut search = Search::new(start, space, objectives);
-        for &thread in &lists.threads {
+        let all = lists.combinations();
+        let of_thread = all / lists.threads.len().max(1);
+        for (number, &thread) in lists.threads.iter().enumerate() {
+            let before = number * of_thread;
             let parts = Parts::find(self, space, &lists, thread, &mut search.ruled_out)?;
-            if let Some(parts) = parts {
-                search.of_thread(&parts)?;
+            let Some(parts) = parts else { continue };
+            let flow = search.of_thread(&parts, |done, steps| {
+                watch(before + of_thread * done / steps, all)
+            })?;
+            if flow.is_break() {
+                return Ok(ControlFlow::Break(()));
             }
+        }
+        if watch(all, all).is_break() {
+            return Ok(ControlFlow::Break(()));
         }
         let (feasible, rejected, ruled_out) = search.ranked();
         let mut designs = Designs {
@@ -170,6 +217,6 @@ impl Joint {
         if let Some(best) = designs.best() {
             designs.verdict = Some(designs.joint(&best.choice)?.check()?);
         }
-        Ok(designs)
+        Ok(ControlFlow::Continue(designs))
     }
 }

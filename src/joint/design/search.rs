@@ -1,6 +1,7 @@
 //! The search: every combination of the parts of one thread, in every length that fits.
 
 use alloc::vec::Vec;
+use core::ops::ControlFlow;
 
 use super::parts::{FoundNut, Parts, Screws, WasheredStack};
 use super::{
@@ -63,8 +64,13 @@ impl<'a> Search<'a> {
         (self.feasible, self.rejected, self.ruled_out)
     }
 
-    /// Every combination of the parts for one thread.
-    pub(super) fn of_thread(&mut self, parts: &Parts) -> Result<(), Error> {
+    /// Every combination of the parts for one thread; before each kind of bolt and nut in each stack the watcher is told
+    /// how many of them are done of how many, and may stop it.
+    pub(super) fn of_thread(
+        &mut self,
+        parts: &Parts,
+        mut watch: impl FnMut(usize, usize) -> ControlFlow<()>,
+    ) -> Result<ControlFlow<()>, Error> {
         self.joint.bolt.thread = parts.thread;
         // Which grades each product has, and the nut grade for each grade, are the same for all stacks.
         let mut made_in = Vec::with_capacity(parts.screws.len());
@@ -80,11 +86,19 @@ impl<'a> Search<'a> {
                 parts.grades.iter().map(of_grade).collect()
             })
             .collect();
+        let (mut done, steps) = (
+            0,
+            parts.stacks.len() * parts.screws.len() * parts.nuts.len(),
+        );
         for washered in &parts.stacks {
             self.joint.stack.clone_from(&washered.stack);
             for (screws, grades) in parts.screws.iter().zip(&made_in) {
                 self.joint.bolt.product = screws.series.product();
                 for (found, nuts) in parts.nuts.iter().zip(&nuts) {
+                    if watch(done, steps).is_break() {
+                        return Ok(ControlFlow::Break(()));
+                    }
+                    done += 1;
                     if grades.is_empty() {
                         continue;
                     }
@@ -109,7 +123,7 @@ impl<'a> Search<'a> {
                 }
             }
         }
-        Ok(())
+        Ok(ControlFlow::Continue(()))
     }
 
     /// The grades, by their position, that a product is made in and that are on hand where only those
