@@ -39,6 +39,7 @@ impl Shop {
         let drawing = "turned bolt, drawing 12 (invented)";
         let mut bolts = OwnScrew::new(drawing, [60.0, 70.0, 130.0].map(length));
         bolts.bearing_diameter = Some(millimetres(22.0));
+        bolts.head_height = Some(millimetres(10.0));
         let height = "16 +/- 0.3 mm".parse()?;
         let mut nut = OwnNut::new("turned nut, drawing 13 (invented)", height, Locking::None);
         nut.proof = Some(NutProof::Stress(megapascals(910.0)));

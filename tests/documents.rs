@@ -5,11 +5,12 @@
 
 use std::cell::Cell;
 
+use serde_json::Value;
 use shankline::joint::{
-    DesignReport, FORMAT, Joint, JointMaterial, JointTimber, LengthReport, Objective, Report,
-    ReportLine, ReportStyle, Sheet,
+    DesignReport, FORMAT, Joint, JointLoad, JointMaterial, JointTimber, LengthReport, Need,
+    Objective, Report, ReportLine, ReportStyle, Sheet,
 };
-use shankline::units::UnitSystem;
+use shankline::units::{UnitSystem, newtons};
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
@@ -323,7 +324,13 @@ fn the_first_documents_are_read() {
     let joint: Joint = serde_json::from_str(&kept("joint.json")).unwrap();
     assert!(joint.check().unwrap().holds());
     let own: Joint = serde_json::from_str(&kept("joint_of_own_parts.json")).unwrap();
-    assert!(own.check().unwrap().holds());
+    // Nobody asked then how high the head is.
+    let open = own.check().unwrap();
+    assert!(
+        open.open().all(|open| open.need == Need::HeadHeight),
+        "{}",
+        open.render(UnitSystem::Si)
+    );
     assert!(own.own.nut.is_some() && !own.granted.is_empty());
     for file in ["report.json", "report_tapped.json"] {
         let report: Report = serde_json::from_str(&kept(file)).unwrap();
@@ -383,4 +390,63 @@ fn a_mode_set_aside_twice_is_one_mode() {
     assert!(once.ends_with("with 1 mode set aside"), "{once}");
     joint.set_aside.extend(joint.set_aside.clone());
     assert_eq!(joint.check().unwrap().headline(UnitSystem::Si), once);
+}
+
+/// A report whose word or figures were changed by hand, or that was cut short, is refused: it would say what nobody found.
+#[test]
+fn a_report_that_contradicts_itself_is_refused() {
+    let joint = Joint::builder("M12")
+        .ply("bracket", "12 mm")
+        .material("S275 steel")
+        .end_distance("35 mm")
+        .edge_distance("30 mm")
+        .width("60 mm")
+        .ply("rail", "20 mm")
+        .material("S275 steel")
+        .end_distance("35 mm")
+        .edge_distance("30 mm")
+        .width("60 mm")
+        .across("9 kN")
+        .build()
+        .unwrap();
+    let overloaded = Joint {
+        load: JointLoad::across(newtons(90e3)),
+        ..joint.clone()
+    };
+    let undecided = Joint {
+        tightening: None,
+        ..joint.clone()
+    };
+    for (joint, word, other) in [
+        (&joint, "holds", "undecided"),
+        (&overloaded, "does_not_hold", "holds"),
+        (&undecided, "undecided", "holds"),
+    ] {
+        let report = serde_json::to_value(joint.report(UnitSystem::Si).unwrap()).unwrap();
+        assert_eq!(report["word"], word);
+        assert!(serde_json::from_value::<Report>(report.clone()).is_ok());
+        let refused = |change: &dyn Fn(&mut Value)| {
+            let mut spoiled = report.clone();
+            change(&mut spoiled);
+            serde_json::from_value::<Report>(spoiled).is_err()
+        };
+        assert!(refused(&|report| report["word"] = other.into()));
+        assert!(refused(
+            &|report| report["checks"][0]["utilisation"] = 0.5.into()
+        ));
+        assert!(refused(&|report| {
+            let holds = report["checks"][0]["holds"].as_bool().unwrap();
+            report["checks"][0]["holds"] = (!holds).into();
+        }));
+        if word == "undecided" {
+            assert!(refused(
+                &|report| report["missing"] = Value::Array(Vec::new())
+            ));
+        }
+        if word == "does_not_hold" {
+            assert!(refused(
+                &|report| report["checks"] = Value::Array(Vec::new())
+            ));
+        }
+    }
 }

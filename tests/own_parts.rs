@@ -4,7 +4,7 @@ use shankline::caution::{Caution, StatedPart};
 use shankline::joint::*;
 use shankline::parts::Locking;
 use shankline::prelude::*;
-use shankline::strength::check::Mode;
+use shankline::strength::check::{Mode, Place};
 use shankline::tables::timber::TimberKind;
 use shankline::units::{degrees, kilograms_per_cubic_metre, ppm_per_kelvin};
 
@@ -189,6 +189,7 @@ fn own_screw() -> OwnScrew {
     let only = OwnLength::new(length, millimetres(36.0), millimetres(42.0));
     let mut own = OwnScrew::new("turned bolt (invented)", [only]);
     own.bearing_diameter = Some(millimetres(22.0));
+    own.head_height = Some(millimetres(10.0));
     own
 }
 
@@ -273,6 +274,7 @@ fn own_bolts_and_nuts_that_are_none_are_refused() {
             strength(&|own| own.expansion = Some(ppm_per_kelvin(bad))),
             screw(&|own| own.lengths[0].length = Spread::exact(length)),
             screw(&|own| own.lengths[0].thread_start = length),
+            screw(&|own| own.head_height = Some(length)),
             nut(&|own| own.height = Spread::exact(length)),
             nut(&|own| own.proof = Some(NutProof::Stress(stress))),
             nut(&|own| own.proof = Some(NutProof::Load(newtons(bad)))),
@@ -682,7 +684,7 @@ mod in_files {
         // One length stands without a list.
         let one = serde_json::to_value(turned()).unwrap();
         assert!(one["bolt"]["product"]["lengths"].is_null());
-        let listed = json!({ "name": "turned bolt (invented)", "bearing_diameter": "22 mm",
+        let listed = json!({ "name": "turned bolt (invented)", "bearing_diameter": "22 mm", "head_height": "10 mm",
             "lengths": [{ "length": "70 +/- 0.5 mm", "shank": "36 mm", "thread_start": "42 mm" }] });
         let mut joint = one.clone();
         joint["bolt"]["product"] = listed;
@@ -808,4 +810,29 @@ mod in_files {
         // The word for one's own is no description of it.
         assert!(refuse(["bolt", "product"], json!("own")).contains("`own`"));
     }
+}
+
+/// A head that is low, or of which nobody says how high it is, may shear off before the thread breaks: whatever stretches
+/// the bolt is then undecided. (0.6 diameters of M16: 9.6 mm.)
+#[test]
+fn a_head_must_be_as_high_as_those_of_the_standards() {
+    let with_height = |height: Option<f64>| {
+        let mut own = own_screw();
+        own.head_height = height.map(millimetres);
+        let mut joint = davit().with_screw(own);
+        joint.load.along = newtons(1e3);
+        joint.check().unwrap()
+    };
+    let of_head = |verdict: &Verdict| {
+        let mut open = verdict.open();
+        open.find(|missing| missing.place == Place::Head && missing.mode == Mode::BoltTension)
+            .map(|missing| missing.need.clone())
+    };
+    assert_eq!(of_head(&with_height(Some(9.6))), None);
+    assert!(matches!(
+        of_head(&with_height(Some(9.5))),
+        Some(Need::Method(_))
+    ));
+    assert_eq!(of_head(&with_height(None)), Some(Need::HeadHeight));
+    assert!(!with_height(None).holds() && !with_height(Some(5.0)).holds());
 }

@@ -9,8 +9,9 @@ use joints::{
 };
 use shankline::joint::{
     Account, Finding, Finish, HeadSeat, Joint, JointBolt, JointMethods, JointNut, JointPly,
-    JointStiffness, JointWasher, NotConcerned, OwnLength, OwnScrew, Pattern, Repeats, ScrewLocking,
-    Sheet, Slip, TappedHole, TappedPart, Tightening, TorqueTightening, Word,
+    JointStiffness, JointWasher, Need, NotConcerned, OwnLength, OwnScrew, OwnStrength, Pattern,
+    Repeats, ScrewLocking, Sheet, SheetStep, Slip, TappedHole, TappedPart, Tightening,
+    TorqueTightening, Word,
 };
 use shankline::material::Hydrogen;
 use shankline::prelude::*;
@@ -1249,4 +1250,60 @@ fn every_mode_says_what_became_of_it() {
     assert_eq!(verdict(&group).account(Mode::BlockShear), Account::Missing);
     group.methods.slip = slips_by_friction(0.2, 1.5);
     assert!(is_open(&group, "slip: without a controlled preload"));
+}
+
+/// Friction above the best faces of the codes (0.5) is the caller's to show; above 1 it is a slip of the pen.
+#[test]
+fn friction_beyond_every_class_is_not_believed() {
+    let with = |friction| {
+        let mut joint = frame();
+        joint.methods.slip = Slip::Resisted(SlipMethod::Stated {
+            friction,
+            safety_factor: 1.5,
+        });
+        joint.tightening = Some(Tightening::Torque(torque(0.15, 0.22)));
+        joint.load.across = newtons(1e3);
+        joint
+    };
+    let asks = |joint: &Joint| {
+        let verdict = joint.check().unwrap();
+        verdict
+            .open()
+            .any(|open| open.mode == Mode::Slip && matches!(open.need, Need::Method(_)))
+    };
+    assert!(!asks(&with(0.5)) && asks(&with(0.51)) && asks(&with(1.0)));
+    assert!(with(1.1).check().is_err());
+}
+
+/// No steel endures more than half of its tensile strength (Shigley, 9th ed., Eq. 6-8).
+#[test]
+fn endurance_beyond_that_of_a_smooth_bar_is_refused() {
+    let with = |endurance| {
+        let mut own = OwnStrength::new("shop steel (invented)", megapascals(900.0));
+        own.endurance = Some(megapascals(endurance));
+        frame().with_strength(own).check()
+    };
+    assert!(with(450.0).is_ok());
+    assert!(with(451.0).is_err());
+}
+
+/// A bolt across a gap that stays open must not pull it together.
+#[test]
+fn an_open_gap_is_not_tightened_until_the_plies_touch() {
+    let mut joint = frame();
+    joint.tightening = Some(Tightening::Snug);
+    let plain = joint.check().unwrap();
+    let steps = |joint: &Joint, verdict: &Verdict| Sheet::new(joint, verdict).unwrap().assembly;
+    assert!(steps(&joint, &plain).contains(&SheetStep::TightenSnug));
+    let exact = |mm: f64| Spread::exact(millimetres(mm));
+    joint.stack = Stack::builder()
+        .ply("fork", exact(10.0))
+        .gap(exact(2.0))
+        .ply("eye", exact(12.0))
+        .shear_planes([1])
+        .build()
+        .unwrap();
+    let verdict = joint.check().unwrap();
+    let steps = steps(&joint, &verdict);
+    assert!(steps.contains(&SheetStep::TightenOverGap) && !steps.contains(&SheetStep::TightenSnug));
 }

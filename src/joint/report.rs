@@ -18,6 +18,8 @@ mod designs;
 mod gather;
 mod lengths;
 mod render;
+#[cfg(feature = "serde")]
+mod sound;
 
 #[cfg(feature = "serde")]
 pub use datum::Datum;
@@ -73,9 +75,10 @@ fn known_format<'de, D: serde::Deserializer<'de>>(deserializer: D) -> Result<u32
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(crate = "crate::objects", deny_unknown_fields)
+    serde(crate = "crate::objects", deny_unknown_fields, remote = "Self")
 )]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[cfg_attr(feature = "schema", schemars(!remote))]
 #[non_exhaustive]
 pub struct Report {
     /// [`FORMAT`] of the version that wrote it. A later one than this is refused.

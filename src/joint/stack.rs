@@ -555,6 +555,15 @@ impl Stack {
         &self.parts.gaps
     }
 
+    /// The gaps that nothing keeps open: no sleeve goes past them.
+    pub(crate) fn open_gaps(&self) -> impl Iterator<Item = &Gap> {
+        self.gaps().iter().filter(|gap| {
+            let past =
+                |sleeve: &Sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&gap.after_ply);
+            !self.sleeves().iter().any(past)
+        })
+    }
+
     /// The gap after a ply, if there is one.
     ///
     /// ```

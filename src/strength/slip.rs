@@ -25,6 +25,7 @@ use crate::units::Force;
 mod method;
 mod working;
 
+pub(crate) use method::BEST_CLASS;
 pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
 
 /// The preload that a slip resistance is worked out from.

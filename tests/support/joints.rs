@@ -328,6 +328,7 @@ fn own_parts(
         let mut screw = OwnScrew::new("turned bolt (invented)", lengths);
         screw.bearing_diameter = Some(1.4 * d).filter(|_| said(dice));
         screw.across_flats = Some(1.5 * d).filter(|_| said(dice));
+        screw.head_height = Some(0.65 * d).filter(|_| said(dice));
         own.screw = Some(screw);
     }
     if !tapped && dice.now_and_then(8.0) {

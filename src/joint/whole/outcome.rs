@@ -142,6 +142,8 @@ pub enum Need {
     Tightening,
     /// A controlled preload.
     ControlledPreload,
+    /// How high the head of a bolt of the caller's own is.
+    HeadHeight,
     /// What settling and relaxation take off the preload.
     Relaxation,
     /// Stiffness of bolt and members, or the materials of all plies.
@@ -255,6 +257,7 @@ impl Need {
             Self::Prying => "prying",
             Self::Tightening => "tightening",
             Self::ControlledPreload => "controlled preload",
+            Self::HeadHeight => "head height",
             Self::Relaxation => "relaxation",
             Self::Stiffness => "stiffness",
             Self::ScrewLock => "lock of the screw",
@@ -321,6 +324,7 @@ impl fmt::Display for Need {
             Self::Prying => "nobody says whether plies that bend add to the load along the axis",
             Self::Tightening => "nobody says how the bolt is tightened",
             Self::ControlledPreload => "without a controlled preload there is nothing to count on",
+            Self::HeadHeight => "how high the head is is not stated: a low one shears off or bends before the thread breaks",
             Self::Relaxation => "nobody says what relaxation and settling take off the preload",
             Self::Stiffness => "neither the stiffness nor the materials of all plies are given, with the modulus of one of your own",
             Self::ScrewLock => "nothing says what keeps the screw from turning",

@@ -107,7 +107,8 @@ pub struct OwnStrength {
         schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub proof_stress: Option<Stress>,
-    /// Fully corrected endurance strength at zero mean stress, thread included.
+    /// Fully corrected endurance strength at zero mean stress, thread included: at most half of the tensile strength,
+    /// which no steel without any notch passes (Shigley, 9th ed., Eq. 6-8).
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -197,8 +198,10 @@ impl OwnStrength {
                 ppm_per_kelvin(1000.0),
             )?;
         }
-        if let Some(endurance) = self.endurance.filter(|own| *own > self.tensile_strength) {
-            let allowed = Allowed::AtMost(self.tensile_strength.into());
+        // Without a notch and polished, half of the tensile strength (Shigley, 9th ed., Eq. 6-8).
+        let most = 0.5 * self.tensile_strength;
+        if let Some(endurance) = self.endurance.filter(|own| *own > most) {
+            let allowed = Allowed::AtMost(most.into());
             return Err(out_of_range(
                 "endurance strength of the bolt",
                 endurance,

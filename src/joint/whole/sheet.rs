@@ -155,6 +155,8 @@ pub enum SheetStep {
     InTwoRounds,
     /// Tighten until the plies touch: nothing counts on preload.
     TightenSnug,
+    /// Tighten until nothing has play, and leave the gap between the plies open.
+    TightenOverGap,
     /// No tightening is specified; the step says so.
     AskForTightening,
     /// A wrench of the right size.
@@ -375,6 +377,7 @@ impl Sheet {
                 SheetStep::InTwoRounds
                     | SheetStep::Tighten { .. }
                     | SheetStep::TightenSnug
+                    | SheetStep::TightenOverGap
                     | SheetStep::AskForTightening
             )
         };
@@ -546,6 +549,9 @@ fn tightening(
             assembly.push(SheetStep::WrenchRange);
         }
         _ if joint.tightening.is_none() => assembly.push(SheetStep::AskForTightening),
+        _ if joint.stack.open_gaps().next().is_some() => {
+            assembly.push(SheetStep::TightenOverGap);
+        }
         _ => assembly.push(SheetStep::TightenSnug),
     }
     if locking == Some(Locking::Slotted) {

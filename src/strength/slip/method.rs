@@ -10,6 +10,11 @@ use crate::strength::check::Level;
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
 
+/// No plies hold on each other by more: a slip of the pen. Clean steel on steel has some 0.8 (common practice, no source).
+const MOST_FRICTION: f64 = 1.0;
+/// The best faces of the codes: class A of EN 1090-2, class B of AISC 360.
+pub(crate) const BEST_CLASS: f64 = 0.5;
+
 /// Classes of friction faces. AISC has A and B only, and calls other finishes A than EN.
 ///
 /// ```
@@ -179,7 +184,7 @@ impl SlipMethod {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a friction that is not positive or above 2, or a safety factor that is not from 1
+    /// [`Error::OutOfRange`] for a friction that is not positive or above 1, or a safety factor that is not from 1
     /// to 100; those of a class or hole that the method does not have.
     ///
     /// ```
@@ -378,8 +383,8 @@ impl SlipMethod {
                 safety_factor,
             } => {
                 positive("friction between the plies", friction)?;
-                if friction > 2.0 {
-                    let allowed = Allowed::AtMost(2.0.into());
+                if friction > MOST_FRICTION {
+                    let allowed = Allowed::AtMost(MOST_FRICTION.into());
                     return Err(out_of_range(
                         "friction between the plies",
                         friction,

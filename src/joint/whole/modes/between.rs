@@ -5,7 +5,7 @@ use crate::error::Error;
 use crate::joint::whole::Need;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
-use crate::strength::check::{Check, Mode, Place};
+use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::surface::{SurfaceContact, SurfaceLimit, SurfaceOutcome, surface_pressure};
 use crate::strength::timber::TimberWasher;
 use crate::units::{Force, Length};
@@ -64,6 +64,10 @@ fn metal(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outco
     match spread {
         Err(need) => out.missing(MODE, own.place, need),
         Ok(check) if !check.holds() => out.check(check),
+        // Without the load factor nobody knows the force: it is asked for together with that.
+        Ok(_) if width.is_none() && is_factor_open(case) => {
+            out.missing(MODE, own.place, Need::Width);
+        }
         // In a ply as narrow as the face itself the force would not spread.
         Ok(_) if width.is_none() => {
             let narrow = pressed(own, face, force, limit);
@@ -74,6 +78,10 @@ fn metal(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outco
         }
         Ok(_) => {}
     }
+}
+
+fn is_factor_open(case: &Case) -> bool {
+    case.level == Level::Design && case.is_pulled() && case.joint.load.load_factor.is_none()
 }
 
 /// The force that would just be borne.

@@ -8,7 +8,7 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::slip::{SlipFaces, SlipMethod, SlipPreload, slip_resistance};
+use crate::strength::slip::{BEST_CLASS, SlipFaces, SlipMethod, SlipPreload, slip_resistance};
 use crate::tables::methods;
 use crate::tension::JointDiagram;
 use crate::units::Force;
@@ -28,13 +28,7 @@ const GAP: &str = "the preload closes a gap before it clamps the faces";
 
 /// Whether a preload has to pull plies together first: a gap anywhere that no sleeve keeps open.
 fn closes_a_gap(case: &Case) -> bool {
-    let stack = &case.joint.stack;
-    let held_open = |after_ply: usize| {
-        let mut sleeves = stack.sleeves().iter();
-        sleeves.any(|sleeve| (sleeve.first_ply..sleeve.last_ply).contains(&after_ply))
-    };
-    let mut gaps = stack.gaps().iter();
-    gaps.any(|gap| !held_open(gap.after_ply))
+    case.joint.stack.open_gaps().next().is_some()
 }
 
 /// Whether the plies stay together under the load along the axis.
@@ -77,10 +71,14 @@ fn separation(
     out.try_check(MODE, Place::Joint, check);
 }
 
-/// Slip of the face that takes most of the load.
-/// The slip classes are of structural steel.
+/// The slip classes are of structural steel, and none holds better than the best.
 fn of_steel(case: &Case, method: SlipMethod, out: &mut Outcomes) {
-    if matches!(method, SlipMethod::Stated { .. }) {
+    if let SlipMethod::Stated { friction, .. } = method {
+        if friction > BEST_CLASS {
+            let why = "the friction stated is above that of every class of the codes, 0.5: set this aside with the test \
+                       that shows it";
+            out.missing(Mode::Slip, Place::Joint, Need::Method(why));
+        }
         return;
     }
     let is_other = |material: CaseMaterial| !material.is_carbon_steel();
@@ -92,6 +90,7 @@ fn of_steel(case: &Case, method: SlipMethod, out: &mut Outcomes) {
     }
 }
 
+/// Slip of the face that takes most of the load.
 fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Option<bool> {
     const MODE: Mode = Mode::Slip;
     if case.across <= Force::default() {

@@ -138,7 +138,6 @@ fn again(case: &Case, out: &mut Outcomes) {
         out.not_concerned(MODE, NotConcerned::NeverRefitted);
         return;
     }
-    out.in_order(MODE);
     let locking = case.nut().map(|nut| nut.locking);
     if case.joint.environment.refits > TESTED_REMOVALS
         && matches!(locking, Some(Locking::Insert | Locking::AllMetal))
@@ -153,7 +152,14 @@ fn again(case: &Case, out: &mut Outcomes) {
         crate::joint::Reuse::FinishUnknown => {
             out.missing(MODE, Place::Bolt(1), Need::BoltFinish);
         }
-        // Nothing is known for or against it: common practice lets such bolts be used again.
-        found => out.find(Finding::Reuse(found)),
+        found => {
+            // Nothing is known for or against it: common practice lets such bolts be used again.
+            if found == crate::joint::Reuse::NoRule {
+                out.not_concerned(MODE, NotConcerned::NoRule);
+            } else {
+                out.in_order(MODE);
+            }
+            out.find(Finding::Reuse(found));
+        }
     }
 }

@@ -417,17 +417,11 @@ fn gaps(case: &Case, out: &mut Outcomes) {
     if case.torque().is_none() {
         return;
     }
-    let stack = &case.joint.stack;
-    for gap in stack.gaps() {
-        let inside = |sleeve: &crate::joint::Sleeve| {
-            (sleeve.first_ply..sleeve.last_ply).contains(&gap.after_ply)
-        };
-        if !stack.sleeves().iter().any(inside) {
-            out.find(Finding::GapUnderPreload {
-                after_ply: gap.after_ply,
-                width: gap.width.max,
-            });
-        }
+    for gap in case.joint.stack.open_gaps() {
+        out.find(Finding::GapUnderPreload {
+            after_ply: gap.after_ply,
+            width: gap.width.max,
+        });
     }
 }
 

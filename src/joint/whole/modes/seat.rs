@@ -467,7 +467,11 @@ fn washers(case: &Case, out: &mut Outcomes) {
                     }
                     continue;
                 }
-                if required.certain {
+                if required.certain && side.place == Place::Head && case.is_countersunk() {
+                    out.warn(&required.rule.cautions());
+                    let why = "the code wants a washer there, and a countersunk head has none";
+                    out.missing(MODE, side.place, Need::Method(why));
+                } else if required.certain {
                     out.warn(&required.rule.cautions());
                     out.find(Finding::WasherWanted {
                         place: side.place,

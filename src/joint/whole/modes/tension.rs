@@ -83,13 +83,25 @@ pub(super) fn check(
     Tension { code, greatest }
 }
 
-/// A countersunk head may tear off before the thread breaks: the greatest force in the bolt against what it is proved to.
+/// The head of a bolt of the caller's own may shear or tear off before the thread breaks: it is as high as those of the
+/// standards, and of a countersunk one the greatest force in the bolt is held against what it is proved to.
 fn head(case: &Case, greatest: Force, out: &mut Outcomes) {
     const MODE: Mode = Mode::BoltTension;
     let Some(own) = case.joint.own.screw.as_ref() else {
         return;
     };
-    if !case.is_countersunk() || greatest <= Force::default() {
+    if greatest <= Force::default() {
+        return;
+    }
+    if !case.is_countersunk() {
+        match own.has_full_head(case.thread) {
+            Some(true) => {}
+            Some(false) => {
+                let why = "its head is lower than 0.6 diameters: that it bears what the thread bears is not shown";
+                out.missing(MODE, Place::Head, Need::Method(why));
+            }
+            None => out.missing(MODE, Place::Head, Need::HeadHeight),
+        }
         return;
     }
     if !matches!(case.joint.methods.tension, TensionMethod::Proof { .. }) {

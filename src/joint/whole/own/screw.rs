@@ -18,6 +18,9 @@ mod data;
 /// No drawer has more lengths. Each is looked up among all of them.
 const MOST_LENGTHS: usize = 1000;
 
+/// In diameters. Those of the standards have 1 at most (socket heads): a slip of the pen.
+const HIGHEST_HEAD: f64 = 3.0;
+
 /// A bolt or screw of the caller's own: the lengths that it comes in, and the head.
 ///
 /// The thread is that of [`JointBolt`](super::super::JointBolt). The shank has its full diameter as far as each length
@@ -55,6 +58,9 @@ pub struct OwnScrew {
     pub bearing_diameter: Option<Length>,
     /// Least width of the head across flats; none if unknown.
     pub across_flats: Option<Length>,
+    /// Least height of the head; none if unknown. One of 0.6 diameters is as high as those of ISO 4014; what a lower one
+    /// bears no rule here says.
+    pub head_height: Option<Length>,
     /// Its head, if it is countersunk; it then has no bearing face and no flats.
     pub countersunk: Option<CountersunkHead>,
 }
@@ -266,6 +272,7 @@ impl OwnScrew {
             lengths: lengths.into_iter().collect(),
             bearing_diameter: None,
             across_flats: None,
+            head_height: None,
             countersunk: None,
         }
     }
@@ -312,6 +319,10 @@ impl OwnScrew {
                 head_width(quantity, width, thread)?;
             }
         }
+        if let Some(height) = self.head_height {
+            let most = HIGHEST_HEAD * thread.nominal_diameter();
+            within("height of the head", height, SAME_LENGTH, most)?;
+        }
         match &self.countersunk {
             Some(head) => self.in_countersink(head, thread),
             None => Ok(()),
@@ -320,9 +331,10 @@ impl OwnScrew {
 
     /// Refuses a countersunk head that has a face as well, or that the shank or the thread reaches into.
     fn in_countersink(&self, head: &CountersunkHead, thread: &Thread) -> Result<(), Error> {
-        if self.bearing_diameter.is_some() || self.across_flats.is_some() {
+        let plain = [self.bearing_diameter, self.across_flats, self.head_height];
+        if plain.iter().any(Option::is_some) {
             return Err(Error::Mismatch(format!(
-                "\"{}\" is countersunk: it has no bearing face and no flats",
+                "\"{}\" is countersunk: it has no bearing face, no flats, and its own height in its place",
                 self.name
             )));
         }
@@ -382,6 +394,13 @@ impl OwnScrew {
     pub(in crate::joint::whole) fn width(&self) -> Option<Length> {
         let head = self.countersunk.map(|head| head.diameter);
         head.or(self.bearing_diameter)
+    }
+
+    /// Whether its head is known to be as high as those that break after the thread: 0.6 diameters, the least of ISO 4014
+    /// (M36: 22.08 mm or 0.61 d). None if nobody says how high it is.
+    pub(in crate::joint::whole) fn has_full_head(&self, thread: &Thread) -> Option<bool> {
+        let full = 0.6 * thread.nominal_diameter() - SAME_LENGTH;
+        self.head_height.map(|height| height >= full)
     }
 
     /// What a countersunk head is proved to.

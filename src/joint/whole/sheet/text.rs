@@ -186,6 +186,7 @@ impl SheetStep {
     }
 
     /// The text of a step without values.
+    #[allow(clippy::too_many_lines)] // a sentence for each
     const fn words(&self) -> &'static str {
         match self {
             Self::UsedNut { locking } => match locking {
@@ -227,6 +228,10 @@ impl SheetStep {
             }
             Self::TightenSnug => {
                 "Tighten with an ordinary wrench until the plies touch: nothing here counts on preload."
+            }
+            Self::TightenOverGap => {
+                "Turn the nut or screw by hand until head and nut bear without play: the gap between the plies stays open, \
+                 and must not be pulled together."
             }
             Self::AskForTightening => {
                 "No tightening is specified: nothing here counts on preload. Ask the designer."

@@ -141,6 +141,17 @@ pub(super) struct RawScrew {
         schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     across_flats: Option<Length>,
+    /// Least height of the head; none if unknown.
+    #[serde(
+        default,
+        skip_serializing_if = "Option::is_none",
+        with = "crate::units::quantity::option"
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
+    head_height: Option<Length>,
     /// Its head, if it is countersunk.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     countersunk: Option<CountersunkHead>,
@@ -213,6 +224,7 @@ impl TryFrom<RawScrew> for OwnScrew {
             lengths,
             bearing_diameter: raw.bearing_diameter,
             across_flats: raw.across_flats,
+            head_height: raw.head_height,
             countersunk: raw.countersunk,
         })
     }
@@ -234,6 +246,7 @@ impl From<OwnScrew> for RawScrew {
             lengths,
             bearing_diameter: own.bearing_diameter,
             across_flats: own.across_flats,
+            head_height: own.head_height,
             countersunk: own.countersunk,
         }
     }
