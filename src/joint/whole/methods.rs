@@ -159,15 +159,99 @@ impl JointMethods {
         }
     }
 
+    /// BS 5950-1:2000, with factored loads.
+    ///
+    /// Without what it has of fatigue, pins (6.5), slip (6.4), block shear (6.2.4) and sections of plies (3.4.3, 4.6.1): such
+    /// modes are undecided where they are concerned. Its simple method for tension (6.3.4.2) has prying in it.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::bs_5950().shear.to_string(), "BS 5950-1:2000 6.3.2.1");
+    /// ```
+    #[must_use]
+    pub const fn bs_5950() -> Self {
+        Self {
+            shear: ShearMethod::Bs5950,
+            tension: TensionMethod::Bs5950Simple,
+            plies: PlyMethod::Bs5950,
+            interaction: InteractionRule::Bs5950,
+            ..Self::en_1993()
+        }
+    }
+
+    /// IS 800:2007, with factored loads.
+    ///
+    /// Without what it has of fatigue (section 13), slip (10.4.3), block shear (6.4) and prying (10.4.7): such modes are
+    /// undecided where they are concerned.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::is_800().shear.to_string(), "IS 800:2007 10.3.3");
+    /// ```
+    #[must_use]
+    pub const fn is_800() -> Self {
+        Self {
+            shear: ShearMethod::Is800,
+            tension: TensionMethod::Is800,
+            plies: PlyMethod::Is800,
+            interaction: InteractionRule::Is800,
+            ..Self::en_1993()
+        }
+    }
+
+    /// AS 4100, with factored loads.
+    ///
+    /// Without what it has of fatigue (section 11), pins (9.5), slip (9.3.3), block shear (9.1.9) and distances (9.6): such
+    /// modes are undecided where they are concerned.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::as_4100().shear.to_string(), "AS 4100 9.3.2.1");
+    /// ```
+    #[must_use]
+    pub const fn as_4100() -> Self {
+        Self {
+            shear: ShearMethod::As4100,
+            tension: TensionMethod::As4100,
+            plies: PlyMethod::As4100,
+            interaction: InteractionRule::As4100,
+            ..Self::en_1993()
+        }
+    }
+
+    /// CSA S16, with factored loads.
+    ///
+    /// Without what it has of fatigue (section 26), slip (13.12.2), block shear (13.11), prying (13.12.1.3), distances and
+    /// pretension (sections 22 and 23): such modes are undecided where they are concerned.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// assert_eq!(JointMethods::csa_s16().shear.to_string(), "CSA S16 13.12.1.2");
+    /// ```
+    #[must_use]
+    pub const fn csa_s16() -> Self {
+        Self {
+            shear: ShearMethod::CsaS16,
+            tension: TensionMethod::CsaS16,
+            plies: PlyMethod::CsaS16,
+            interaction: InteractionRule::CsaS16,
+            ..Self::en_1993()
+        }
+    }
+
     /// The names of [`named`](Self::named).
     ///
     /// ```
     /// use shankline::joint::JointMethods;
     /// assert!(JointMethods::NAMES.iter().all(|name| JointMethods::named(name).is_ok()));
     /// ```
-    pub const NAMES: [&'static str; 10] = [
+    pub const NAMES: [&'static str; 14] = [
         "machine_design",
         "en_1993",
+        "bs_5950",
+        "is_800",
+        "as_4100",
+        "csa_s16",
         "aisc_lrfd_2005",
         "aisc_lrfd_2010",
         "aisc_lrfd_2016",
@@ -178,8 +262,8 @@ impl JointMethods {
         "aisc_asd_2022",
     ];
 
-    /// A set of methods by its name, as a file may have it: machine design with a factor of 2, EN 1993-1-8, or AISC 360
-    /// with factored (LRFD) or service loads (ASD) in an edition.
+    /// A set of methods by its name, as a file may have it: machine design with a factor of 2, EN 1993-1-8, BS 5950-1, IS
+    /// 800, AS 4100, CSA S16, or AISC 360 with factored (LRFD) or service loads (ASD) in an edition.
     ///
     /// # Errors
     ///
@@ -206,6 +290,10 @@ impl JointMethods {
         match (name, edition) {
             ("machine_design", _) => Ok(Self::machine_design(2.0)),
             ("en_1993", _) => Ok(Self::en_1993()),
+            ("bs_5950", _) => Ok(Self::bs_5950()),
+            ("is_800", _) => Ok(Self::is_800()),
+            ("as_4100", _) => Ok(Self::as_4100()),
+            ("csa_s16", _) => Ok(Self::csa_s16()),
             (name, Some(edition)) if name.starts_with("aisc_lrfd_") && name.len() == 14 => {
                 Ok(Self::aisc_lrfd(edition))
             }

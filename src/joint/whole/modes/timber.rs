@@ -21,6 +21,14 @@ use crate::units::{Force, Length, Ratio, from_base};
 const MODE: Mode = Mode::TimberYield;
 
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
+    // Where a method for timber is chosen, what nobody says may be timber, and timber wants its washers.
+    let outer = case.plies.first().into_iter().chain(case.plies.last());
+    let unknown = outer.filter(|own| own.timber.is_none() && own.material.is_none());
+    if case.joint.methods.timber.is_some() {
+        for own in unknown {
+            out.missing(Mode::Washers, own.place, Need::Material);
+        }
+    }
     if !case.has_timber() {
         out.not_concerned(MODE, NotConcerned::NoTimber);
         return;
