@@ -39,6 +39,9 @@ use crate::math;
 use crate::parts::Zone;
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::code::{
+    aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800, mil_hdbk_5, nasa_std_5020,
+};
 use crate::tables::methods;
 use crate::units::Ratio;
 
@@ -152,29 +155,18 @@ impl InteractionRule {
     /// Its form for what lies in the shear plane.
     pub(crate) const fn form(self, zone: Zone) -> Form {
         match self {
-            Self::Aisc360 => Form::Corner {
-                sum: 1.3,
-                tension: 1.0,
-            },
-            Self::En1993 => Form::Corner {
-                sum: 1.0,
-                tension: 1.4,
-            },
-            Self::Bs5950 => Form::Corner {
-                sum: 1.4,
-                tension: 1.0,
-            },
-            Self::Is800 | Self::As4100 | Self::CsaS16 | Self::Ellipse => {
-                Form::powers(2.0, 2.0, 1.0)
-            }
-            Self::AircraftSteel => Form::powers(3.0, 2.0, 1.0),
+            Self::Aisc360 => aisc_360::INTERACTION,
+            Self::En1993 => en_1993::INTERACTION,
+            Self::Bs5950 => bs_5950::INTERACTION,
+            Self::Is800 => is_800::INTERACTION,
+            Self::As4100 => as_4100::INTERACTION,
+            Self::CsaS16 => csa_s16::INTERACTION,
+            Self::Ellipse => Form::ELLIPSE,
+            Self::AircraftSteel => mil_hdbk_5::INTERACTION,
             Self::Nsts08307 {
                 plastic_bending_factor,
-            } => Form::powers(3.0, 2.0, plastic_bending_factor),
-            Self::NasaStd5020 => match zone {
-                Zone::Shank => Form::powers(2.5, 1.5, 1.0),
-                Zone::RunOut | Zone::Thread => Form::powers(1.2, 2.0, 1.0),
-            },
+            } => nasa_std_5020::nsts_08307(plastic_bending_factor),
+            Self::NasaStd5020 => nasa_std_5020::interaction(zone),
         }
     }
 
@@ -224,7 +216,7 @@ impl Form {
     /// The ellipse.
     pub(crate) const ELLIPSE: Self = Self::powers(2.0, 2.0, 1.0);
 
-    const fn powers(shear: f64, tension: f64, bending: f64) -> Self {
+    pub(crate) const fn powers(shear: f64, tension: f64, bending: f64) -> Self {
         Self::Powers {
             shear,
             tension,

@@ -26,6 +26,7 @@ mod method;
 mod working;
 
 pub(crate) use method::BEST_CLASS;
+pub(in crate::strength) use method::Numbers;
 pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
 
 /// The preload that a slip resistance is worked out from.

@@ -1,10 +1,13 @@
-//! AISC 360, J3 and J5: bolts in shear and tension.
+//! AISC 360, J3 and J5: bolts in shear and tension, and both; against slip.
+
+pub(in crate::strength) mod slip;
 
 use super::{Factor, Factors, plane};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength};
 use crate::source::Method;
+use crate::strength::interaction::Form;
 use crate::strength::section::{Base, StressOf};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
@@ -12,6 +15,12 @@ use crate::tables::strengths::{
     DesignStress, StressBolts, StressCode, StressPlane, StressQuantity,
 };
 use crate::units::{Length, inches};
+
+/// J3.7 (J3.8 in 2022): F'nt = 1.3 Fnt - (Fnt / (phi Fnv)) frv, at most Fnt.
+pub(in crate::strength) const INTERACTION: Form = Form::Corner {
+    sum: 1.3,
+    tension: 1.0,
+};
 
 /// Where something breaks, of bolts (J3), plates (D2, J4) and pins (D5): phi and Omega.
 pub(in crate::strength) const RUPTURE: (f64, f64) = (0.75, 2.00);

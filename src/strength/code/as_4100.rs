@@ -5,9 +5,13 @@ use super::{Factor, Factors};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
 use crate::source::Method;
+use crate::strength::interaction::Form;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, millimetres};
+
+/// 9.3.2.3: the ellipse, without a place for bending.
+pub(in crate::strength) const INTERACTION: Form = Form::ELLIPSE;
 
 /// phi = 0.80.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);

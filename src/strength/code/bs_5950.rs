@@ -5,11 +5,18 @@ use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::check::Level;
+use crate::strength::interaction::Form;
 use crate::strength::ply::HoleKind;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::tables::strengths::{StressCode, StressPlane, StressQuantity};
 use crate::units::{Length, Stress, megapascals, millimetres};
+
+/// 6.3.4.4: S + T, at most 1.4.
+pub(in crate::strength) const INTERACTION: Form = Form::Corner {
+    sum: 1.4,
+    tension: 1.0,
+};
 
 pub(in crate::strength) const FACTORS: Factors = Factors::within(Level::Design);
 

@@ -6,9 +6,13 @@ use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::source::Method;
 use crate::strength::check::Mode;
+use crate::strength::interaction::Form;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, Stress, megapascals, millimetres};
+
+/// 13.12.1.4: the ellipse, without a place for bending.
+pub(in crate::strength) const INTERACTION: Form = Form::ELLIPSE;
 
 /// phi b = 0.80.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);

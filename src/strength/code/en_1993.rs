@@ -1,15 +1,24 @@
-//! EN 1993-1-8:2005, section 3: bolts in shear and tension.
+//! EN 1993-1-8:2005, section 3: bolts in shear and tension, and both; against slip.
+
+pub(in crate::strength) mod slip;
 
 use super::{Factor, Factors, not_listed, packed_over_a_third, plane, row_for_class};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::material::{BoltGrade, PropertyClass};
 use crate::source::Method;
+use crate::strength::interaction::Form;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::tables::strengths::{StressCode, StressQuantity};
 use crate::thread::Thread;
 use crate::units::{Length, Stress, millimetres};
+
+/// Table 3.4: S + T / 1.4, at most 1.
+pub(in crate::strength) const INTERACTION: Form = Form::Corner {
+    sum: 1.0,
+    tension: 1.4,
+};
 
 const CODE: StressCode = StressCode::En1993_1_8;
 

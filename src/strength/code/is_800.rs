@@ -6,10 +6,14 @@ use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
 use crate::source::Method;
 use crate::strength::check::Mode;
+use crate::strength::interaction::Form;
 use crate::strength::ply::HoleKind;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, Stress, millimetres};
+
+/// 10.3.6: the ellipse, without a place for bending.
+pub(in crate::strength) const INTERACTION: Form = Form::ELLIPSE;
 
 /// gamma mb = 1.25.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);

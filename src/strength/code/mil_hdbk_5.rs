@@ -3,8 +3,12 @@
 use super::{Factors, not_listed, sane_factor};
 use crate::error::{Error, positive};
 use crate::material::BoltGrade;
+use crate::strength::interaction::Form;
 use crate::strength::section::StressOf;
 use crate::units::Stress;
+
+/// Steel bolts, shank in the plane: S^3 + T^2.
+pub(in crate::strength) const INTERACTION: Form = Form::powers(3.0, 2.0, 1.0);
 
 /// Allowable at limit load = nominal over the ultimate factor.
 pub(in crate::strength) fn factors(ultimate_factor: f64) -> Result<Factors, Error> {

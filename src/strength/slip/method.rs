@@ -4,9 +4,10 @@ use core::fmt;
 
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range, positive};
-use crate::material::{AstmGrade, BoltGrade, PropertyClass};
+use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::check::Level;
+use crate::strength::code::{aisc_360, en_1993};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
 
@@ -164,18 +165,15 @@ pub enum SlipMethod {
     },
 }
 
-/// Mean installed pretension over the least specified one, AISC 360 J3.8.
-const DU: f64 = 1.13;
-
 /// Friction coefficient, further factors on the clamp force, and the factors of a method.
-pub(super) struct Numbers {
-    pub(super) friction: f64,
+pub(in crate::strength) struct Numbers {
+    pub(in crate::strength) friction: f64,
     /// Mean over specified pretension, Du.
-    pub(super) mean: f64,
+    pub(in crate::strength) mean: f64,
     /// Holes and fillers.
-    pub(super) joint: f64,
-    pub(super) resistance: Option<f64>,
-    pub(super) safety: Option<f64>,
+    pub(in crate::strength) joint: f64,
+    pub(in crate::strength) resistance: Option<f64>,
+    pub(in crate::strength) safety: Option<f64>,
 }
 
 impl SlipMethod {
@@ -287,35 +285,10 @@ impl SlipMethod {
     /// assert!(en.covers(PropertyClass::Class12_9.into()).is_err());
     /// ```
     pub fn covers(self, grade: BoltGrade) -> Result<(), Error> {
-        use AstmGrade as G;
         use alloc::string::ToString;
         let (covered, reason) = match self {
-            Self::Aisc360 { .. } => (
-                matches!(
-                    grade,
-                    BoltGrade::Astm(
-                        G::A325To2014
-                            | G::F3125A325Type1
-                            | G::F3125A325Type3
-                            | G::F3125A325m
-                            | G::F3125F1852Type1
-                            | G::F3125F1852Type3
-                            | G::F3125A490Type1
-                            | G::F3125A490Type3
-                            | G::F3125A490m
-                            | G::F3125F2280Type1
-                            | G::F3125F2280Type3
-                    )
-                ),
-                "AISC 360 has slip-critical joints of A325 and A490 bolts and their twist-off kinds",
-            ),
-            Self::En1993 { .. } => (
-                matches!(
-                    grade,
-                    BoltGrade::Iso(PropertyClass::Class8_8 | PropertyClass::Class10_9)
-                ),
-                "EN 1993-1-8 preloads bolts of classes 8.8 and 10.9",
-            ),
+            Self::Aisc360 { .. } => (aisc_360::slip::covers(grade), aisc_360::slip::COVERED),
+            Self::En1993 { .. } => (en_1993::slip::covers(grade), en_1993::slip::COVERED),
             Self::Stated { .. } => (true, ""),
         };
         if covered {
@@ -341,15 +314,8 @@ impl SlipMethod {
     #[must_use]
     pub fn worst_hole(self, holes: impl IntoIterator<Item = SlipHole>) -> SlipHole {
         let share = |hole: SlipHole| match self {
-            Self::Aisc360 {
-                edition: AiscEdition::E2005,
-                ..
-            } => {
-                let (hsc, phi, _) = aisc_2005_hole(hole);
-                hsc * phi
-            }
-            Self::Aisc360 { .. } => aisc_hole(hole).0,
-            Self::En1993 { .. } | Self::Stated { .. } => en_hole(hole),
+            Self::Aisc360 { edition, .. } => aisc_360::slip::hole_share(edition, hole),
+            Self::En1993 { .. } | Self::Stated { .. } => en_1993::slip::hole_factor(hole),
         };
         holes.into_iter().fold(SlipHole::Standard, |worst, hole| {
             if share(hole) < share(worst) {
@@ -362,22 +328,11 @@ impl SlipMethod {
 
     pub(super) fn numbers(self, faces: SlipFaces) -> Result<Numbers, Error> {
         match self {
-            Self::Aisc360 { edition, class } => aisc_numbers(edition, class, faces),
+            Self::Aisc360 { edition, class } => aisc_360::slip::numbers(edition, class, faces),
             Self::En1993 {
                 class,
                 serviceability,
-            } => Ok(Numbers {
-                friction: match class {
-                    SlipClass::A => 0.5,
-                    SlipClass::B => 0.4,
-                    SlipClass::C => 0.3,
-                    SlipClass::D => 0.2,
-                },
-                mean: 1.0,
-                joint: en_hole(faces.hole),
-                resistance: Some(1.0 / if serviceability { 1.1 } else { 1.25 }),
-                safety: None,
-            }),
+            } => Ok(en_1993::slip::numbers(class, serviceability, faces.hole)),
             Self::Stated {
                 friction,
                 safety_factor,
@@ -409,106 +364,20 @@ impl SlipMethod {
     /// What tension takes from the clamp force, for design loads and for service loads.
     pub(super) const fn taken_off(self) -> [f64; 2] {
         match self {
-            Self::Aisc360 { .. } => [1.0 / DU, 1.5 / DU],
-            Self::En1993 { .. } => [0.8, 0.8],
+            Self::Aisc360 { .. } => aisc_360::slip::TAKEN_OFF,
+            Self::En1993 { .. } => en_1993::slip::TAKEN_OFF,
             Self::Stated { .. } => [1.0, 1.0],
         }
     }
 
     pub(super) fn cautions(self, hole: SlipHole, tension: bool) -> Cautions {
         let recalled = match self {
-            Self::Aisc360 {
-                edition: AiscEdition::E2005,
-                ..
-            } => along(hole)
-                .then_some(methods::AISC_360_05_J3_8_FACTORS_FOR_THE_REQUIRED_STRENGTH_LEVEL),
-            Self::Aisc360 { .. } => Some(methods::AISC_360_J3_8),
-            Self::En1993 { class, .. } => {
-                let read =
-                    matches!(class, SlipClass::A | SlipClass::B) && hole == SlipHole::Standard;
-                (!read || tension).then_some(methods::EN_1993_1_8_3_9_CLASSES_SLOTS_AND_TENSION)
-            }
+            Self::Aisc360 { edition, .. } => aisc_360::slip::recalled(edition, hole),
+            Self::En1993 { class, .. } => en_1993::slip::recalled(class, hole, tension),
             Self::Stated { .. } => None,
         };
         Cautions::default().with(recalled.and_then(Caution::of_method))
     }
-}
-
-/// Holes in which AISC 360-05 J3.8 excludes slip at the required strength level, not in service only.
-const fn along(hole: SlipHole) -> bool {
-    matches!(
-        hole,
-        SlipHole::Oversize | SlipHole::ShortSlotAlong | SlipHole::LongSlotAlong
-    )
-}
-
-/// ks of EN 1993-1-8 Table 3.6.
-const fn en_hole(hole: SlipHole) -> f64 {
-    match hole {
-        SlipHole::Standard => 1.0,
-        SlipHole::Oversize | SlipHole::ShortSlotAcross => 0.85,
-        SlipHole::LongSlotAcross => 0.7,
-        SlipHole::ShortSlotAlong => 0.76,
-        SlipHole::LongSlotAlong => 0.63,
-    }
-}
-
-/// phi and omega of AISC 360 J3.8 from 2010 on.
-const fn aisc_hole(hole: SlipHole) -> (f64, f64) {
-    match hole {
-        SlipHole::Standard | SlipHole::ShortSlotAcross => (1.00, 1.50),
-        SlipHole::Oversize | SlipHole::ShortSlotAlong => (0.85, 1.76),
-        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => (0.70, 2.14),
-    }
-}
-
-/// hsc, phi and omega of AISC 360-05 J3.8. Its factor for short slots does not ask for their direction.
-const fn aisc_2005_hole(hole: SlipHole) -> (f64, f64, f64) {
-    let hsc = match hole {
-        SlipHole::Standard => 1.0,
-        SlipHole::Oversize | SlipHole::ShortSlotAcross | SlipHole::ShortSlotAlong => 0.85,
-        SlipHole::LongSlotAcross | SlipHole::LongSlotAlong => 0.70,
-    };
-    let (phi, omega) = if along(hole) {
-        (0.85, 1.76)
-    } else {
-        (1.0, 1.5)
-    };
-    (hsc, phi, omega)
-}
-
-fn aisc_numbers(
-    edition: AiscEdition,
-    class: SlipClass,
-    faces: SlipFaces,
-) -> Result<Numbers, Error> {
-    let old = edition == AiscEdition::E2005;
-    let friction = match (class, old) {
-        (SlipClass::A, true) => 0.35,
-        (SlipClass::A, false) => 0.30,
-        (SlipClass::B, _) => 0.50,
-        (SlipClass::C | SlipClass::D, _) => {
-            return Err(Error::NoValue {
-                quantity: "slip coefficient",
-                subject: alloc::format!("{class} faces"),
-                reason: "AISC 360 J3.8 has the classes A and B",
-            });
-        }
-    };
-    let (joint, phi, omega) = if old {
-        aisc_2005_hole(faces.hole)
-    } else {
-        let (phi, omega) = aisc_hole(faces.hole);
-        let fillers = if faces.fillers > 1 { 0.85 } else { 1.0 };
-        (fillers, phi, omega)
-    };
-    Ok(Numbers {
-        friction,
-        mean: DU,
-        joint,
-        resistance: Some(phi),
-        safety: Some(omega),
-    })
 }
 
 impl fmt::Display for SlipMethod {
