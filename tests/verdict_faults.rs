@@ -1307,3 +1307,32 @@ fn an_open_gap_is_not_tightened_until_the_plies_touch() {
     let steps = steps(&joint, &verdict);
     assert!(steps.contains(&SheetStep::TightenOverGap) && !steps.contains(&SheetStep::TightenSnug));
 }
+
+/// Bolts that nothing loads across must not lie on each other either: how far apart they are is asked for.
+#[test]
+fn several_bolts_say_how_far_apart_they_are() {
+    let mut joint = frame();
+    joint.load.across = newtons(0.0);
+    joint.load.along = newtons(1e3);
+    for (pattern, need) in [
+        (
+            Pattern::Rows {
+                along: 2,
+                across: 1,
+            },
+            Need::Pitch,
+        ),
+        (
+            Pattern::Rows {
+                along: 1,
+                across: 2,
+            },
+            Need::Gauge,
+        ),
+    ] {
+        joint.pattern = pattern;
+        let verdict = joint.check().unwrap();
+        let mut open = verdict.open();
+        assert!(open.any(|open| open.mode == Mode::Distances && open.need == need));
+    }
+}

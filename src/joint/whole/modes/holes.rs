@@ -172,6 +172,7 @@ pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
     if of_code && own.tapped.is_none() {
         ends_unsaid(own, &ply, out);
     }
+    how_far_apart(case, own, out);
     if hole.is_none() {
         out.missing(Mode::Distances, own.place, Need::Hole);
         return;
@@ -179,6 +180,28 @@ pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
     let collides = neighbours(case, own, &ply, out);
     if !breaks_out(own, &ply, out) && !collides {
         too_near(case, own, &ply, out);
+    }
+}
+
+/// Several bolts must not lie on each other, whatever loads them: one ply at least says how far apart they are.
+fn how_far_apart(case: &Case, own: &CasePly, out: &mut Outcomes) {
+    let pattern = case.joint.pattern;
+    let plies = case.joint.stack.plies();
+    for (count, is_said, need) in [
+        (
+            pattern.along(),
+            plies.iter().any(|ply| ply.pitch.is_some()),
+            Need::Pitch,
+        ),
+        (
+            pattern.across(),
+            plies.iter().any(|ply| ply.gauge.is_some()),
+            Need::Gauge,
+        ),
+    ] {
+        if own.ply.is_some() && count > 1 && !is_said {
+            out.missing(Mode::Distances, own.place, need);
+        }
     }
 }
 
