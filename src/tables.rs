@@ -134,7 +134,7 @@ const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }
 }
 
-/// The standard of HR bolts, of which no table was read.
+/// The standard of HR bolts, whose thread lengths are those of ISO 4014.
 pub(crate) static EN14399_3: &Source = &generated::sources::EN14399_3;
 
 /// A length as a whole number of nanometres. Every nominal size, inch or metric, is one, which

@@ -367,7 +367,7 @@ fn locking() {
     read_back(
         "prevailing_torques_metric",
         PrevailingTorque::all_metric(),
-        columns![PrevailingTorque; publisher "publisher", nut_class "nut_class", size "size",
+        columns![PrevailingTorque; publisher "publisher", nut_classes "nut_classes", size "size",
             nominal_diameter "nominal_diameter_mm", pitch "pitch_mm", torque "torque_nm"],
     );
     read_back(

@@ -147,7 +147,7 @@ impl PrevailingTorque {
             rows.iter().filter(move |row| {
                 row.kind == kind
                     && row.locking.is_none_or(|only| only == locking)
-                    && row.nut_class == nut_class
+                    && row.is_for_class(nut_class)
             })
         };
         for most in of(PrevailingTorqueKind::FirstInstallationMax) {

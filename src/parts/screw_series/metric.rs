@@ -47,10 +47,11 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
 /// How the lengths of an EN 14399-3 bolt are known.
 pub(super) const HR: Provenance = Provenance {
     source: EN14399_3,
-    basis: Basis::Memory,
+    basis: Basis::Reproduced,
 };
 
-/// Longest HR bolt the crate answers for: the table is recalled, and longer ones are made to order.
+/// Longest HR bolt the crate answers for: of M12 to M18 the table has no thread length above, and longer ones are made to
+/// order.
 const HR_LONGEST: Length = millimetres(200.0);
 
 /// How the lengths of an ISO 8765 bolt are known: its thread length was read, but that the body keeps the
