@@ -166,8 +166,8 @@ fn described(text: &str) -> String {
             rest.strip_prefix(&format!("\"{key}\": \""))
                 .and_then(|rest| rest.split('"').next())
         };
-        if let Some(path) = quoted("path").filter(|path| path.ends_with(".csv")) {
-            table = path.strip_suffix(".csv").unwrap().into();
+        if let Some(name) = quoted("path").and_then(|path| path.strip_suffix(".csv")) {
+            table = name.into();
         }
         if rest == "\"fields\": [" {
             fields = Some(indent);
