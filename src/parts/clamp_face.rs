@@ -7,6 +7,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Provenance;
 use crate::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
+use crate::tables::hr_bolts::HrBolt;
 use crate::tables::methods;
 use crate::tables::metric_screws::MetricHexCapScrew;
 use crate::tables::nanometres;
@@ -173,8 +174,9 @@ impl ClampFace {
                     ..Self::tabled(row.bearing_diameter_min, row.provenance)
                 })
             }
-            ScrewProduct::StructuralBolt | ScrewProduct::En14399_3 | ScrewProduct::En14399_4 => {
-                Ok(Self::of_structural(product, StructuralBolt::find(thread)?))
+            ScrewProduct::En14399_3 => Ok(Self::of_hr(HrBolt::find(thread)?)),
+            ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
+                Ok(Self::of_structural(StructuralBolt::find(thread)?))
             }
             ScrewProduct::SocketHeadCapScrew | ScrewProduct::Iso4762 => {
                 Self::of_socket(SocketHeadCapScrew::find(thread)?)
@@ -182,7 +184,7 @@ impl ClampFace {
         }
     }
 
-    fn of_structural(product: ScrewProduct, row: &StructuralBolt) -> Self {
+    fn of_structural(row: &StructuralBolt) -> Self {
         let face = Self::of_inch_flats(
             row.width_across_flats_min,
             row.width_across_corners_min,
@@ -194,15 +196,19 @@ impl ClampFace {
         };
         Self {
             outer_min,
-            rule: if product == ScrewProduct::En14399_3 {
-                FaceRule::OfEn14399_4
-            } else {
-                FaceRule::Tabled
-            },
+            rule: FaceRule::Tabled,
             inner_max: row.transition_diameter_max,
-            // The heads of EN 14399-3 are flatter (recalled).
-            height_min: (product != ScrewProduct::En14399_3).then_some(row.head_height_min),
             ..face
+        }
+    }
+
+    fn of_hr(row: &HrBolt) -> Self {
+        Self {
+            inner_max: Some(row.transition_diameter_max),
+            across_flats_min: Some(row.width_across_flats_min),
+            across_corners_min: Some(row.width_across_corners_min),
+            height_min: Some(row.head_height_min),
+            ..Self::tabled(row.bearing_diameter_min, row.provenance)
         }
     }
 
