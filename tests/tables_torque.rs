@@ -450,7 +450,7 @@ fn names_of_plies_are_offered_by_their_nearness() {
     assert!(message("ASTM A36 stee").contains("known are ASTM A36 steel; "));
     for strange in ["", "   ", "é", "unobtainium"] {
         assert!(
-            message(strange).ends_with("(the nearest of 24)"),
+            message(strange).ends_with("(the nearest of 29)"),
             "{strange:?}"
         );
     }

@@ -370,8 +370,10 @@ pub(in crate::tables) static ISO2320_04: Source = Source { key: "iso2320-04", do
 pub(in crate::tables) static ISO2320_INSERT_04: Source = Source { key: "iso2320-insert-04", document: "ISO 2320", edition: Some("1997"), locator: "first installation of nuts of class 04 with non-metallic insert", read_in: "half of the printed value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
 pub(in crate::tables) static ISO2320_10_REMOVAL: Source = Source { key: "iso2320-10-removal", document: "ISO 2320", edition: None, locator: "least removal torque, M10 to M39", read_in: "an engineering reference page, which has one column for nuts of classes 8 and 10; to M24 its values are those recalled as the fifth removal of class 10" };
 pub(in crate::tables) static EN14399_3: Source = Source { key: "en14399-3", document: "EN 14399-3", edition: None, locator: "bolt dimension table, system HR", read_in: "two UK suppliers of preloaded bolts; its thread lengths are those of ISO 4014" };
+pub(in crate::tables) static EN1999_1_1_32B: Source = Source { key: "en1999-1-1-32b", document: "EN 1999-1-1", edition: Some("2007"), locator: "Table 3.2b, extruded profiles, tube and bar", read_in: "a copy of the table on a page of translated standards; it ends before alloy 6082" };
+pub(in crate::tables) static EN1999_1_1_325: Source = Source { key: "en1999-1-1-325", document: "EN 1999-1-1", edition: Some("2007"), locator: "clause 3.2.5, modulus of 70 GPa", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 368] = [
+pub(in crate::tables) static SOURCES: [&Source; 370] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -740,4 +742,6 @@ pub(in crate::tables) static SOURCES: [&Source; 368] = [
     &ISO2320_INSERT_04,
     &ISO2320_10_REMOVAL,
     &EN14399_3,
+    &EN1999_1_1_32B,
+    &EN1999_1_1_325,
 ];
