@@ -50,8 +50,7 @@ pub enum FaceRule {
     MetricFlats,
     /// 0.9 of the least diameter of a socket head, of which only the diameter is tabled. Metric heads keep 0.94 at least.
     SocketHead,
-    /// That of the bolt head of EN 14399-4, for a nut of it and for the parts of EN 14399-3: all have the same widths
-    /// (recalled).
+    /// That of the bolt head of EN 14399-4, for the nuts of it and of EN 14399-3: all have the same widths (recalled).
     OfEn14399_4,
     /// The caller states the diameter.
     Stated,

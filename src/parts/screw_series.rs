@@ -36,7 +36,7 @@ pub use product::ScrewProduct;
 /// | ISO 8765 | as ISO 4014 | lg = l - b; ls = lg - 5 P of the coarse pitch | ISO 8765; the coarse pitch and the range of lengths, taken from ISO 4014, from memory |
 /// | structural bolt, inch | LT by size | LG = L - LT; LB = LG - Y, Y by size, 2.4 to 2.7 pitches | ASME B18.2.6 |
 /// | EN 14399-4 | b by size | lg = l - b; ls = lg - 3 P | EN 14399-4 |
-/// | EN 14399-3 | as ISO 4014 | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | from memory |
+/// | EN 14399-3 | its table | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | reproduced; the transition from memory |
 /// | ISO 4762 | b = 2 d + 12 | as read, row by row; other lengths are refused | ISO 4762 |
 /// | socket head cap screw, inch | not read | refused: several lengths may share one LG | ASME B18.3 |
 /// | hex bolt, heavy hex bolt | LT = 2 D + 0.25 in, 2 D + 0.50 in over 6 in | refused: the rule of ASME B18.2.1-2010, 4.7 is that of screws, and bolts have wider limits | ASME B18.2.1 |
