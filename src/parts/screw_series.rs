@@ -218,7 +218,7 @@ impl ScrewSeries {
                 None => self.unknown_screw(),
             },
             Rows::Structural(bolt) => bolt.provenance,
-            Rows::Hr(bolt) => bolt.provenance,
+            Rows::Hr(bolt) => metric::hr(bolt),
             Rows::Socket(_) => socket::provenance(&self.thread, screw.nominal)
                 .unwrap_or_else(|| self.unknown_screw()),
             Rows::Unread(_) => self.unknown_screw(),

@@ -39,6 +39,15 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
     }
 }
 
+/// How the lengths of an HR bolt are known: its thread length was read, but that the body ends five pitches before the
+/// thread is recalled.
+pub(super) fn hr(bolt: &HrBolt) -> Provenance {
+    Provenance {
+        basis: Basis::Memory,
+        ..bolt.provenance
+    }
+}
+
 /// Longest HR bolt the crate answers for: longer ones are made to order.
 const HR_LONGEST: Length = millimetres(200.0);
 
@@ -237,7 +246,7 @@ mod tests {
                     "{size}"
                 );
                 assert_eq!(series.provenance(&screw).source.document, "EN 14399-3");
-                assert_eq!(series.cautions(&screw).iter().count(), 1);
+                assert_eq!(series.cautions(&screw).iter().count(), 2);
             }
             assert!(series.length(millimetres(205.0)).is_err());
         }
