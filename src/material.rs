@@ -584,9 +584,9 @@ mod tests {
         };
         assert_eq!(of(AstmGrade::A449Type1), []);
         // A structural bolt, with a recalled proof stress.
-        let a490 = of(AstmGrade::F3125A490Type1);
+        let f2280 = of(AstmGrade::F3125F2280Type1);
         assert!(matches!(
-            a490[..],
+            f2280[..],
             [
                 Caution::NotForScrews,
                 Caution::FromMemory {

@@ -63,6 +63,7 @@ pub mod grades;
 pub mod head_marks;
 pub mod heat;
 pub mod holes;
+pub mod hr_bolts;
 pub mod locking;
 pub mod metric_screws;
 pub mod nut_grades;
@@ -133,9 +134,6 @@ pub(crate) use generated::methods;
 const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }
 }
-
-/// The standard of HR bolts, of which no table was read.
-pub(crate) static EN14399_3: &Source = &generated::sources::EN14399_3;
 
 /// A length as a whole number of nanometres. Every nominal size, inch or metric, is one, which
 /// makes look-ups by size exact.

@@ -331,6 +331,7 @@ const ROW_TYPES: &[(&str, &str, &str)] = &[
         "StructuralBolt",
         "use crate::tables::bolts::StructuralBolt;",
     ),
+    ("hr_bolts", "HrBolt", "use crate::tables::hr_bolts::HrBolt;"),
     (
         "hex_cap_screws_metric",
         "MetricHexCapScrew",

@@ -20,6 +20,7 @@ use shankline::{
         head_marks::HeadMark,
         heat::{HotYield, PlyTemperatureLimit},
         holes::{ClearanceHole, StructuralHole, TapDrill},
+        hr_bolts::HrBolt,
         locking::{PrevailingTorque, ServiceTemperature},
         metric_screws::{FineHexScrew, MetricHexCapScrew},
         nut_grades::{NutGradeRow, NutPairing},
@@ -367,7 +368,7 @@ fn locking() {
     read_back(
         "prevailing_torques_metric",
         PrevailingTorque::all_metric(),
-        columns![PrevailingTorque; publisher "publisher", nut_class "nut_class", size "size",
+        columns![PrevailingTorque; publisher "publisher", nut_classes "nut_classes", size "size",
             nominal_diameter "nominal_diameter_mm", pitch "pitch_mm", torque "torque_nm"],
     );
     read_back(
@@ -953,6 +954,11 @@ fn bolts() {
             note "note"],
     );
     read_back(
+        "hr_bolts",
+        HrBolt::all(),
+        columns![HrBolt; size "size", nominal_diameter "nominal_diameter_mm", pitch "pitch_mm", thread_length_short "thread_length_short_mm", thread_length_medium "thread_length_medium_mm", thread_length_long "thread_length_long_mm", body_diameter_max "body_diameter_max_mm", body_diameter_min "body_diameter_min_mm", bearing_diameter_min "bearing_diameter_min_mm", head_height_nominal "head_height_nominal_mm", head_height_max "head_height_max_mm", head_height_min "head_height_min_mm", wrenching_height_min "wrenching_height_min_mm", width_across_flats_max "width_across_flats_max_mm", width_across_flats_min "width_across_flats_min_mm", width_across_corners_min "width_across_corners_min_mm", washer_face_thickness_max "washer_face_thickness_max_mm", washer_face_thickness_min "washer_face_thickness_min_mm", transition_diameter_max "transition_diameter_max_mm", fillet_radius_min "fillet_radius_min_mm"],
+    );
+    read_back(
         "structural_bolts_metric",
         StructuralBolt::all_metric(),
         columns![StructuralBolt; standard "standard", size "size",
@@ -1456,6 +1462,10 @@ fn provenance_of_every_row() {
             .iter()
             .map(|r| r.provenance)
             .collect(),
+    );
+    check(
+        "hr_bolts",
+        HrBolt::all().iter().map(|r| r.provenance).collect(),
     );
     check(
         "structural_bolts_metric",

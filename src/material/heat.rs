@@ -348,7 +348,9 @@ impl HotBoltStrength {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let bolt = PropertyClass::Class8_8.strength(millimetres(12.0))?;
     /// assert_eq!(bolt.at_temperature(celsius(120.0))?.cautions().iter().count(), 0);
-    /// assert_eq!(bolt.at_temperature(celsius(121.0))?.cautions().iter().count(), 1); // recalled
+    /// assert_eq!(bolt.at_temperature(celsius(121.0))?.cautions().iter().count(), 0);
+    /// let bolt = StainlessClass::A2_70.strength(millimetres(12.0))?;
+    /// assert_eq!(bolt.at_temperature(celsius(200.0))?.cautions().iter().count(), 1); // recalled
     /// let bolt = SaeGrade::Grade8.strength(inches(0.5))?;
     /// assert_eq!(bolt.at_temperature(celsius(100.0))?.cautions().iter().count(), 1); // by analogy
     /// # Ok(())

@@ -2,6 +2,7 @@
 
 use crate::error::Error;
 use crate::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
+use crate::tables::hr_bolts::HrBolt;
 use crate::tables::nanometres;
 use crate::thread::{
     Thread,
@@ -41,6 +42,30 @@ impl HexBolt {
                     (bolt.nominal_diameter, bolt.size)
                 })
             })
+    }
+}
+
+impl HrBolt {
+    /// The bolt with a metric coarse thread.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] if there is none; the message gives the sizes.
+    ///
+    /// ```
+    /// use shankline::{prelude::*, tables::hr_bolts::HrBolt};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(HrBolt::find(&"M22".parse()?)?.width_across_flats_max, millimetres(36.0));
+    /// assert!(HrBolt::find(&"M10".parse()?).is_err());
+    /// assert!(HrBolt::find(&"M20x1.5".parse()?).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn find(thread: &Thread) -> Result<&'static Self, Error> {
+        const TABLE: &str = "the table of EN 14399-3 bolts";
+        coarse_row(TABLE, thread, Self::all(), |bolt| {
+            (bolt.nominal_diameter, bolt.size)
+        })
     }
 }
 

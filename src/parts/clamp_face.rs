@@ -7,6 +7,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Provenance;
 use crate::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
+use crate::tables::hr_bolts::HrBolt;
 use crate::tables::methods;
 use crate::tables::metric_screws::MetricHexCapScrew;
 use crate::tables::nanometres;
@@ -49,8 +50,7 @@ pub enum FaceRule {
     MetricFlats,
     /// 0.9 of the least diameter of a socket head, of which only the diameter is tabled. Metric heads keep 0.94 at least.
     SocketHead,
-    /// That of the bolt head of EN 14399-4, for a nut of it and for the parts of EN 14399-3: all have the same widths
-    /// (recalled).
+    /// That of the bolt head of EN 14399-4, for the nuts of it and of EN 14399-3: all have the same widths (recalled).
     OfEn14399_4,
     /// The caller states the diameter.
     Stated,
@@ -173,8 +173,9 @@ impl ClampFace {
                     ..Self::tabled(row.bearing_diameter_min, row.provenance)
                 })
             }
-            ScrewProduct::StructuralBolt | ScrewProduct::En14399_3 | ScrewProduct::En14399_4 => {
-                Ok(Self::of_structural(product, StructuralBolt::find(thread)?))
+            ScrewProduct::En14399_3 => Ok(Self::of_hr(HrBolt::find(thread)?)),
+            ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
+                Ok(Self::of_structural(StructuralBolt::find(thread)?))
             }
             ScrewProduct::SocketHeadCapScrew | ScrewProduct::Iso4762 => {
                 Self::of_socket(SocketHeadCapScrew::find(thread)?)
@@ -182,7 +183,7 @@ impl ClampFace {
         }
     }
 
-    fn of_structural(product: ScrewProduct, row: &StructuralBolt) -> Self {
+    fn of_structural(row: &StructuralBolt) -> Self {
         let face = Self::of_inch_flats(
             row.width_across_flats_min,
             row.width_across_corners_min,
@@ -194,15 +195,19 @@ impl ClampFace {
         };
         Self {
             outer_min,
-            rule: if product == ScrewProduct::En14399_3 {
-                FaceRule::OfEn14399_4
-            } else {
-                FaceRule::Tabled
-            },
+            rule: FaceRule::Tabled,
             inner_max: row.transition_diameter_max,
-            // The heads of EN 14399-3 are flatter (recalled).
-            height_min: (product != ScrewProduct::En14399_3).then_some(row.head_height_min),
             ..face
+        }
+    }
+
+    fn of_hr(row: &HrBolt) -> Self {
+        Self {
+            inner_max: Some(row.transition_diameter_max),
+            across_flats_min: Some(row.width_across_flats_min),
+            across_corners_min: Some(row.width_across_corners_min),
+            height_min: Some(row.head_height_min),
+            ..Self::tabled(row.bearing_diameter_min, row.provenance)
         }
     }
 
@@ -602,7 +607,7 @@ mod tests {
                 Err(other) => panic!("{nut}: {other}"),
             }
         }
-        assert_eq!((known, holes), (578 - 29, 29));
+        assert_eq!((known, holes), (586 - 29, 29));
         let washers = Washer::all_inch().iter().chain(Washer::all_metric());
         let faces: Vec<WasherFace> = washers
             .filter_map(|washer| WasherFace::of(washer).ok())

@@ -21,12 +21,12 @@ impl PrevailingTorque {
     /// use shankline::prelude::*;
     /// use shankline::tables::locking::PrevailingTorque;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert_eq!(PrevailingTorque::for_thread(&"M10".parse()?)?.len(), 16); // four classes
-    /// let error = PrevailingTorque::for_thread(&"M30".parse()?).unwrap_err();
+    /// assert_eq!(PrevailingTorque::for_thread(&"M10".parse()?)?.len(), 12); // classes 04, 10, and 5 to 8 together
+    /// let error = PrevailingTorque::for_thread(&"M42".parse()?).unwrap_err();
     /// assert_eq!(
     ///     error.to_string(),
-    ///     "M30 is not in the table of prevailing torques; its sizes run from M5 to M24, \
-    ///      the nearest is M24",
+    ///     "M42 is not in the table of prevailing torques; its sizes run from M3 to M39, \
+    ///      the nearest is M39",
     /// );
     /// # Ok(())
     /// # }
@@ -147,7 +147,7 @@ impl PrevailingTorque {
             rows.iter().filter(move |row| {
                 row.kind == kind
                     && row.locking.is_none_or(|only| only == locking)
-                    && row.nut_class == nut_class
+                    && row.is_for_class(nut_class)
             })
         };
         for most in of(PrevailingTorqueKind::FirstInstallationMax) {

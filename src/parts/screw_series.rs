@@ -8,6 +8,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::{Error, sane_length};
 use crate::source::{Basis, Provenance};
 use crate::tables::bolts::StructuralBolt;
+use crate::tables::hr_bolts::HrBolt;
 use crate::tables::screws::{FullThreadLimit, HexCapScrew, HexScrew, InchLengthTolerance};
 use crate::tables::sockets::SocketHeadCapScrew;
 use crate::thread::{
@@ -35,7 +36,7 @@ pub use product::ScrewProduct;
 /// | ISO 8765 | as ISO 4014 | lg = l - b; ls = lg - 5 P of the coarse pitch | ISO 8765; the coarse pitch and the range of lengths, taken from ISO 4014, from memory |
 /// | structural bolt, inch | LT by size | LG = L - LT; LB = LG - Y, Y by size, 2.4 to 2.7 pitches | ASME B18.2.6 |
 /// | EN 14399-4 | b by size | lg = l - b; ls = lg - 3 P | EN 14399-4 |
-/// | EN 14399-3 | as ISO 4014 | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | from memory |
+/// | EN 14399-3 | its table | lg = l - b; ls = lg - 5 P; refused where ls would be below 0.5 d | reproduced; the transition from memory |
 /// | ISO 4762 | b = 2 d + 12 | as read, row by row; other lengths are refused | ISO 4762 |
 /// | socket head cap screw, inch | not read | refused: several lengths may share one LG | ASME B18.3 |
 /// | hex bolt, heavy hex bolt | LT = 2 D + 0.25 in, 2 D + 0.50 in over 6 in | refused: the rule of ASME B18.2.1-2010, 4.7 is that of screws, and bolts have wider limits | ASME B18.2.1 |
@@ -73,6 +74,7 @@ enum Rows {
         large: Option<&'static HexScrew>,
     },
     Structural(&'static StructuralBolt),
+    Hr(&'static HrBolt),
     Socket(&'static SocketHeadCapScrew),
     /// Made with the thread, but of unknown lengths.
     Unread(Provenance),
@@ -121,10 +123,10 @@ impl ScrewSeries {
                     ),
                 })
                 .ok_or_else(|| no_cap_screw(thread))?,
-            ScrewProduct::Iso4014
-            | ScrewProduct::Iso4017
-            | ScrewProduct::Iso8765
-            | ScrewProduct::En14399_3 => metric::rows(product, thread)?,
+            ScrewProduct::Iso4014 | ScrewProduct::Iso4017 | ScrewProduct::Iso8765 => {
+                metric::rows(product, thread)?
+            }
+            ScrewProduct::En14399_3 => Rows::Hr(HrBolt::find(thread)?),
             ScrewProduct::SocketHeadCapScrew | ScrewProduct::Iso4762 => {
                 Rows::Socket(socket::row(product, thread)?)
             }
@@ -209,7 +211,6 @@ impl ScrewSeries {
                     source: row.full_thread_run_out_source,
                     basis: row.full_thread_run_out_basis,
                 },
-                Some(_) if self.product == ScrewProduct::En14399_3 => metric::HR,
                 Some(_) if self.product == ScrewProduct::Iso8765 => {
                     metric::fine(&self.thread).unwrap_or_else(|| self.unknown_screw())
                 }
@@ -217,6 +218,7 @@ impl ScrewSeries {
                 None => self.unknown_screw(),
             },
             Rows::Structural(bolt) => bolt.provenance,
+            Rows::Hr(bolt) => metric::hr(bolt),
             Rows::Socket(_) => socket::provenance(&self.thread, screw.nominal)
                 .unwrap_or_else(|| self.unknown_screw()),
             Rows::Unread(_) => self.unknown_screw(),
@@ -258,6 +260,7 @@ impl ScrewSeries {
             Rows::Inch { dimensions, .. } => dimensions.provenance.source,
             Rows::Metric { small, .. } => small.provenance.source,
             Rows::Structural(bolt) => bolt.provenance.source,
+            Rows::Hr(bolt) => bolt.provenance.source,
             Rows::Socket(screw) => screw.provenance.source,
             Rows::Unread(row) => row.source,
         };
@@ -294,6 +297,7 @@ impl ScrewSeries {
             } => self.inch_length(dimensions, full_thread, tolerances, nominal),
             Rows::Metric { small, large } => self.metric_length(small, large, nominal),
             Rows::Structural(bolt) => self.structural_length(bolt, nominal),
+            Rows::Hr(bolt) => self.hr_length(bolt, nominal),
             Rows::Socket(screw) => self.socket_length(screw, nominal),
             Rows::Unread(_) => Err(self.unread_length()),
         }

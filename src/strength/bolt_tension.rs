@@ -508,30 +508,30 @@ mod tests {
         }
     }
 
-    /// Strengths of three classes of EN 1993-1-8 Table 3.1 were recalled: both say so. The page of Table 3.4
-    /// was read, countersunk heads and planes in the shank included.
+    /// The strengths of every class of EN 1993-1-8 Table 3.1 were read, and so was the page of Table 3.4, countersunk heads and
+    /// planes in the shank included.
     #[test]
-    fn recalled_classes_of_en_are_told() {
+    fn no_class_of_en_is_recalled() {
         use crate::material::PropertyClass as C;
         use crate::parts::Zone;
         use crate::strength::shear::{
             ConnectionFacts, LoadedPlane, PlaneRule, ShearMethod, shear_resistance,
         };
         let thread = "M12".parse().unwrap();
-        for (class, count) in [
-            (C::Class4_6, 0),
-            (C::Class4_8, 1),
-            (C::Class5_6, 0),
-            (C::Class5_8, 1),
-            (C::Class6_8, 1),
-            (C::Class8_8, 0),
-            (C::Class10_9, 0),
+        for class in [
+            C::Class4_6,
+            C::Class4_8,
+            C::Class5_6,
+            C::Class5_8,
+            C::Class6_8,
+            C::Class8_8,
+            C::Class10_9,
         ] {
             let strength = class.strength(crate::units::millimetres(12.0)).unwrap();
             let method = TensionMethod::En1993;
             let tension =
                 bolt_tension(&thread, &strength, method, HeadShape::Countersunk, None).unwrap();
-            assert_eq!(tension.cautions().iter().count(), count, "{class}");
+            assert_eq!(tension.cautions().iter().count(), 0, "{class}");
             for zone in [Zone::Shank, Zone::Thread] {
                 let shear = shear_resistance(
                     &thread,
@@ -541,7 +541,7 @@ mod tests {
                     ShearMethod::En1993,
                     &ConnectionFacts::default(),
                 );
-                assert_eq!(shear.unwrap().cautions().iter().count(), count, "{class}");
+                assert_eq!(shear.unwrap().cautions().iter().count(), 0, "{class}");
             }
         }
     }

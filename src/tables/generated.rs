@@ -30,6 +30,7 @@ pub(super) mod hex_screws_metric;
 pub(super) mod hex_screws_metric_fine;
 pub(super) mod holes_en_1090;
 pub(super) mod hot_yields;
+pub(super) mod hr_bolts;
 pub(super) mod iso_3506_1_classes;
 pub(super) mod iso_898_1_classes;
 pub(super) mod length_tolerances_metric;

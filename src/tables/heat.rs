@@ -103,8 +103,9 @@ impl HotYield {
     /// What the user of this row must be told, if it was recalled, not read.
     ///
     /// ```
-    /// use shankline::tables::heat::HotYield;
-    /// assert_eq!(HotYield::all()[0].cautions().iter().count(), 1);
+    /// use shankline::tables::heat::{HotSteel, HotYield};
+    /// assert_eq!(HotYield::of(HotSteel::Austenitic)[0].cautions().iter().count(), 1);
+    /// assert_eq!(HotYield::of(HotSteel::Class8_8)[0].cautions().iter().count(), 0);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {

@@ -74,8 +74,8 @@ pub struct PrevailingTorque {
     pub kind: PrevailingTorqueKind,
     /// The kind of lock nut it holds for; none if for every kind.
     pub locking: Option<Locking>,
-    /// Property class of the nut; none if for every one.
-    pub nut_class: Option<&'static str>,
+    /// Property classes of the nut, with commas between; none if for every one.
+    pub nut_classes: Option<&'static str>,
     /// Name of the thread size.
     pub size: &'static str,
     /// Nominal thread diameter.
@@ -119,18 +119,35 @@ impl PrevailingTorque {
     /// Every row for metric threads, by size and property class.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 144);
+    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 153);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {
         &generated::prevailing_torques_metric::PREVAILING_TORQUES_METRIC
     }
 
+    /// Whether the row holds for a nut of a property class, or for one that has none.
+    ///
+    /// ```
+    /// use shankline::tables::locking::PrevailingTorque;
+    /// let row = PrevailingTorque::all_metric().iter().find(|row| row.nut_classes == Some("5, 6, 8"));
+    /// assert!(row.is_some_and(|row| row.is_for_class(Some("8")) && !row.is_for_class(Some("10"))));
+    /// ```
+    #[must_use]
+    pub fn is_for_class(&self, nut_class: Option<&str>) -> bool {
+        match (self.nut_classes, nut_class) {
+            (Some(classes), Some(class)) => classes.split(", ").any(|one| one == class),
+            (None, None) => true,
+            _ => false,
+        }
+    }
+
     /// What the user of this row must be told, if it was recalled, not read.
     ///
     /// ```
     /// use shankline::tables::locking::PrevailingTorque;
-    /// assert_eq!(PrevailingTorque::all_metric()[0].cautions().iter().count(), 1);
+    /// let recalled = |row: &&PrevailingTorque| row.provenance.basis.is_weak();
+    /// assert_eq!(PrevailingTorque::all_metric().iter().find(recalled).unwrap().cautions().iter().count(), 1);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
@@ -142,7 +159,7 @@ impl PrevailingTorque {
         publisher: "",
         kind: PrevailingTorqueKind::FirstInstallationMax,
         locking: None,
-        nut_class: None,
+        nut_classes: None,
         size: "",
         nominal_diameter: crate::units::inches(0.0),
         threads_per_inch: None,

@@ -408,7 +408,7 @@ impl NutPairing {
     /// # fn main() -> Result<(), shankline::Error> {
     /// let named = |grade: SaeGrade| NutPairing::for_bolt(grade.into(), inches(0.5), BoltCoating::Any);
     /// let warned = |pairing: &NutPairing| pairing.cautions().iter().next().is_some();
-    /// assert!(named(SaeGrade::Grade2)?.any(warned));
+    /// assert!(named(SaeGrade::Grade1)?.any(warned));
     /// assert!(!named(SaeGrade::Grade8)?.any(warned));
     /// # Ok(())
     /// # }

@@ -182,7 +182,7 @@ impl Nut {
     /// Every metric nut.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 383);
+    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 391);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

@@ -157,7 +157,7 @@ pub struct PlyMaterial {
 }
 
 /// Codes, in the order of the table.
-const CODES: [&str; 24] = [
+const CODES: [&str; 29] = [
     "astm_a36_steel",
     "astm_a992_steel",
     "aisi_1018_steel",
@@ -182,6 +182,11 @@ const CODES: [&str; 24] = [
     "a_286_bolt_alloy",
     "300_series_stainless_bolts",
     "alloy_steel_bolts",
+    "en_aw_5083_extruded",
+    "en_aw_6005a_t6_extruded",
+    "en_aw_6060_t6_extruded",
+    "en_aw_6061_t6_extruded",
+    "en_aw_6063_t6_extruded",
 ];
 
 /// Every row, as a key.
@@ -231,7 +236,7 @@ impl PlyMaterial {
     /// Every material.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 24);
+    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 29);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
@@ -250,7 +255,7 @@ impl PlyMaterial {
     /// assert_eq!(
     ///     PlyMaterial::find("6061-T6").unwrap_err().to_string(),
     ///     "\"6061-T6\" is not a known ply material; \
-    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 24)",
+    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 29)",
     /// );
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {
@@ -363,7 +368,7 @@ impl PlyMaterial {
             thickness_thru: Some(row.thickness_thru),
             yield_strength: Some(row.yield_strength),
             tensile_strength: Some(row.tensile_strength),
-            tensile_strength_max: Some(row.tensile_strength_max),
+            tensile_strength_max: row.tensile_strength_max,
             note: row.note,
             provenance: row.provenance,
             ..*self
@@ -448,12 +453,12 @@ pub struct PlyStrength {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub tensile_strength: Stress,
-    /// Greatest tensile strength.
+    /// Greatest tensile strength; none if the standard sets no limit.
     #[cfg_attr(
         feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
+        serde(serialize_with = "crate::units::quantity::round_option")
     )]
-    pub tensile_strength_max: Stress,
+    pub tensile_strength_max: Option<Stress>,
     /// Restrictions.
     pub note: Option<&'static str>,
     /// Source of the row.
@@ -464,7 +469,7 @@ impl PlyStrength {
     /// Every row, by material and rising thickness.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::plies::PlyStrength::all().len(), 27);
+    /// assert_eq!(shankline::tables::plies::PlyStrength::all().len(), 34);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -131,7 +131,7 @@ impl Pretension {
     /// use shankline::prelude::*;
     /// use shankline::tables::pretension::{Pretension, PretensionGroup};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let thread: Thread = "3/4-10 UNC".parse()?;
+    /// let thread: Thread = "M20".parse()?;
     /// let count = |edition| -> Result<usize, shankline::Error> {
     ///     Ok(Pretension::aisc(&thread, PretensionGroup::A490, edition)?.cautions().iter().count())
     /// };

@@ -412,7 +412,7 @@ impl EngagementLength {
     /// Every row, by diameter and pitch.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::thread_tolerances::EngagementLength::all().len(), 42);
+    /// assert_eq!(shankline::tables::thread_tolerances::EngagementLength::all().len(), 43);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -261,7 +261,7 @@ impl Washer {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(Washer::find(WasherStyle::Iso7091, &"M12".parse()?)?.cautions().iter().next().is_some());
+    /// assert!(Washer::find(WasherStyle::F436, &"2-4.5 UNC".parse()?)?.cautions().iter().next().is_some());
     /// # Ok(())
     /// # }
     /// ```

@@ -67,13 +67,24 @@ impl Table {
     }
 }
 
-/// Every table of `tables/`, as its descriptor lists them.
-pub fn tables() -> Vec<Table> {
+/// Tables about the other tables: no row of theirs is in the crate.
+pub const ABOUT_TABLES: [&str; 3] = ["witnesses", "misprints", "coverage"];
+
+/// The descriptor of the data package.
+pub fn package() -> serde_json::Value {
     let text = fs::read_to_string(repository("tables/datapackage.json")).unwrap();
-    let package: serde_json::Value = serde_json::from_str(&text).unwrap();
+    serde_json::from_str(&text).unwrap()
+}
+
+/// Every table of `tables/` whose rows are in the crate, as the descriptor lists them.
+pub fn tables() -> Vec<Table> {
+    let package = package();
     let resources = package["resources"].as_array().unwrap();
     assert!(!resources.is_empty());
-    resources.iter().map(read_table).collect()
+    let tables = resources.iter().map(read_table);
+    tables
+        .filter(|table| !ABOUT_TABLES.contains(&table.name.as_str()))
+        .collect()
 }
 
 pub fn table(name: &str) -> Table {

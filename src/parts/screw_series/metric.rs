@@ -5,8 +5,7 @@ use alloc::{format, string::ToString};
 use super::{Rows, ScrewLength, ScrewProduct, ScrewSeries};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::{Basis, Provenance};
-use crate::tables::EN14399_3;
-use crate::tables::bolts::StructuralBolt;
+use crate::tables::hr_bolts::HrBolt;
 use crate::tables::metric_screws::FineHexScrew;
 use crate::tables::screws::{HexScrew, LengthTolerance, ProductGrade, ToleranceGrade};
 use crate::thread::{Thread, rows::no_row};
@@ -20,10 +19,6 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
     let diameter = thread.nominal_diameter();
     let a = HexScrew::find(diameter, ProductGrade::A);
     let b = HexScrew::find(diameter, ProductGrade::B);
-    if product == ScrewProduct::En14399_3 {
-        // Both systems have the sizes M12 to M36.
-        StructuralBolt::find(thread)?;
-    }
     let made = if product == ScrewProduct::Iso8765 {
         FineHexScrew::find(thread)?;
         true
@@ -44,13 +39,16 @@ pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error
     }
 }
 
-/// How the lengths of an EN 14399-3 bolt are known.
-pub(super) const HR: Provenance = Provenance {
-    source: EN14399_3,
-    basis: Basis::Memory,
-};
+/// How the lengths of an HR bolt are known: its thread length was read, but that the body ends five pitches before the
+/// thread is recalled.
+pub(super) fn hr(bolt: &HrBolt) -> Provenance {
+    Provenance {
+        basis: Basis::Memory,
+        ..bolt.provenance
+    }
+}
 
-/// Longest HR bolt the crate answers for: the table is recalled, and longer ones are made to order.
+/// Longest HR bolt the crate answers for: longer ones are made to order.
 const HR_LONGEST: Length = millimetres(200.0);
 
 /// How the lengths of an ISO 8765 bolt are known: its thread length was read, but that the body keeps the
@@ -94,12 +92,7 @@ impl ScrewSeries {
             ));
         }
         let grade = match row.product_grade {
-            ProductGrade::A
-                if self.product != ScrewProduct::En14399_3
-                    && nominal <= millimetres(150.0) + SAME_LENGTH =>
-            {
-                ToleranceGrade::Js15
-            }
+            ProductGrade::A if nominal <= millimetres(150.0) + SAME_LENGTH => ToleranceGrade::Js15,
             _ => ToleranceGrade::Js17,
         };
         let tolerance = LengthTolerance::find(grade, nominal)
@@ -138,6 +131,42 @@ impl ScrewSeries {
         .checked()
     }
 
+    /// A short HR bolt is threaded to the head so that enough thread is left to stretch (EN 14399-2). Where that
+    /// begins was not read: a body below 0.5 d is not relied upon.
+    pub(super) fn hr_range(bolt: &HrBolt) -> (Length, Length) {
+        let body = 5.0 * bolt.pitch + 0.5 * bolt.nominal_diameter;
+        let longest = match bolt.thread_length_medium {
+            Some(_) => HR_LONGEST,
+            None => millimetres(125.0),
+        };
+        (bolt.thread_length_short + body, longest)
+    }
+
+    pub(super) fn hr_length(&self, bolt: &HrBolt, nominal: Length) -> Result<ScrewLength, Error> {
+        let (from, thru) = Self::hr_range(bolt);
+        if nominal < from - SAME_LENGTH || nominal > thru + SAME_LENGTH {
+            return Err(out_of_range(
+                format!("nominal length of {self}"),
+                nominal,
+                Allowed::FromTo(from.into(), thru.into()),
+            ));
+        }
+        let tolerance = LengthTolerance::find(ToleranceGrade::Js17, nominal)
+            .ok_or_else(|| self.unread())?
+            .tolerance;
+        let thread_length = bolt.thread_length(nominal).ok_or_else(|| self.unread())?;
+        let grip_gaging_length_max = nominal - thread_length;
+        ScrewLength {
+            nominal,
+            min: nominal - tolerance,
+            max: nominal + tolerance,
+            body_length_min: grip_gaging_length_max - 5.0 * bolt.pitch,
+            grip_gaging_length_max,
+            fully_threaded: false,
+        }
+        .checked()
+    }
+
     fn unread(&self) -> Error {
         Error::NoValue {
             quantity: "thread length or length range",
@@ -156,14 +185,6 @@ impl ScrewSeries {
             ScrewProduct::Iso4014 | ScrewProduct::Iso8765 => Some((
                 small.part_thread_length_from?,
                 last.part_thread_length_thru?,
-            )),
-            // A short HR bolt is threaded to the head so that enough thread is left to stretch
-            // (EN 14399-2). Where that begins was not read: a body below 0.5 d is not relied upon.
-            ScrewProduct::En14399_3 => Some((
-                small.thread_length_short.or(small.thread_length_medium)?
-                    + 5.0 * small.pitch
-                    + 0.5 * small.nominal_diameter,
-                HR_LONGEST,
             )),
             _ => Some((small.full_thread_length_from, last.full_thread_length_thru)),
         }
@@ -210,8 +231,10 @@ mod tests {
     }
 
     #[test]
-    fn hr_bolts_are_recalled_and_never_have_a_stub_of_body() {
-        for size in ["M12", "M16", "M20", "M24", "M30", "M36"] {
+    fn hr_bolts_never_have_a_stub_of_body() {
+        for size in [
+            "M12", "M14", "M16", "M18", "M20", "M22", "M24", "M27", "M30", "M36",
+        ] {
             let thread: Thread = size.parse().unwrap();
             let series = ScrewSeries::new(ScrewProduct::En14399_3, &thread).unwrap();
             let lengths: Vec<_> = series.stock_lengths().collect();
@@ -227,7 +250,7 @@ mod tests {
             }
             assert!(series.length(millimetres(205.0)).is_err());
         }
-        for other in ["M14", "M20x1.5", "3/4-10 UNC"] {
+        for other in ["M10", "M20x1.5", "3/4-10 UNC"] {
             let thread = other.parse().unwrap();
             assert!(
                 ScrewSeries::new(ScrewProduct::En14399_3, &thread).is_err(),

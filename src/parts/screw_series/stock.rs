@@ -28,18 +28,11 @@ impl ScrewSeries {
             Rows::Inch { .. } => StockStep::all()
                 .first()
                 .map_or(Basis::Memory, |step| step.provenance.basis),
-            Rows::Metric { .. }
-                if matches!(
-                    self.product,
-                    ScrewProduct::Iso8765 | ScrewProduct::En14399_3
-                ) =>
-            {
-                Basis::Memory
-            }
+            Rows::Metric { .. } if self.product == ScrewProduct::Iso8765 => Basis::Memory,
             Rows::Metric { small, .. } => small.length_range_basis,
             Rows::Structural(_) => structural::STOCK_BASIS,
             // What was read is not what is stocked.
-            Rows::Socket(_) | Rows::Unread(_) => Basis::Memory,
+            Rows::Hr(_) | Rows::Socket(_) | Rows::Unread(_) => Basis::Memory,
         }
     }
 
@@ -67,6 +60,7 @@ impl ScrewSeries {
             Rows::Inch { .. } => (None, true, None, None),
             Rows::Metric { small, large } => (self.metric_range(small, large), false, None, None),
             Rows::Structural(bolt) => (None, false, Some(bolt), None),
+            Rows::Hr(bolt) => (Some(Self::hr_range(bolt)), false, None, None),
             Rows::Socket(screw) => (None, false, None, Some(screw)),
             Rows::Unread(_) => (None, false, None, None),
         };

@@ -6,7 +6,7 @@ use crate::tables::known;
 use crate::tables::thread_tolerances::EngagementLength;
 use crate::units::{millimetres};
 
-pub(in crate::tables) static METRIC_ENGAGEMENT_LENGTHS: [EngagementLength; 42] = [
+pub(in crate::tables) static METRIC_ENGAGEMENT_LENGTHS: [EngagementLength; 43] = [
     EngagementLength { diameter_over: millimetres(0.99), diameter_thru: millimetres(1.4), pitch: millimetres(0.2), normal_over: millimetres(0.5), normal_thru: millimetres(1.4), provenance: known(&sources::ISO965_1_RECALLED, Basis::Memory) },
     EngagementLength { diameter_over: millimetres(0.99), diameter_thru: millimetres(1.4), pitch: millimetres(0.25), normal_over: millimetres(0.6), normal_thru: millimetres(1.7), provenance: known(&sources::ISO965_6H_PAGE, Basis::Reproduced) },
     EngagementLength { diameter_over: millimetres(0.99), diameter_thru: millimetres(1.4), pitch: millimetres(0.3), normal_over: millimetres(0.7), normal_thru: millimetres(2.0), provenance: known(&sources::ISO965_6H_PAGE, Basis::Reproduced) },
@@ -49,4 +49,5 @@ pub(in crate::tables) static METRIC_ENGAGEMENT_LENGTHS: [EngagementLength; 42] =
     EngagementLength { diameter_over: millimetres(90.0), diameter_thru: millimetres(180.0), pitch: millimetres(3.0), normal_over: millimetres(18.0), normal_thru: millimetres(53.0), provenance: known(&sources::B1_13M_7, Basis::Reproduced) },
     EngagementLength { diameter_over: millimetres(90.0), diameter_thru: millimetres(180.0), pitch: millimetres(4.0), normal_over: millimetres(24.0), normal_thru: millimetres(71.0), provenance: known(&sources::B1_13M_7, Basis::Reproduced) },
     EngagementLength { diameter_over: millimetres(90.0), diameter_thru: millimetres(180.0), pitch: millimetres(6.0), normal_over: millimetres(36.0), normal_thru: millimetres(106.0), provenance: known(&sources::B1_13M_7, Basis::Reproduced) },
+    EngagementLength { diameter_over: millimetres(90.0), diameter_thru: millimetres(180.0), pitch: millimetres(8.0), normal_over: millimetres(45.0), normal_thru: millimetres(132.0), provenance: known(&sources::B1_13M_7, Basis::Reproduced) },
 ];

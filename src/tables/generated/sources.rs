@@ -60,7 +60,7 @@ pub(in crate::tables) static B18_2_4_1M: Source = Source { key: "b18.2.4.1m", do
 pub(in crate::tables) static B18_2_4_2M: Source = Source { key: "b18.2.4.2m", document: "ASME B18.2.4.2M", edition: None, locator: "hex nuts, style 2", read_in: "Machinery's Handbook, 31st ed., Table 25" };
 pub(in crate::tables) static B18_2_4_3M: Source = Source { key: "b18.2.4.3m", document: "ANSI/ASME B18.2.4.3M", edition: Some("1979 (R2017)"), locator: "slotted hex nuts", read_in: "Machinery's Handbook, 31st ed., Table 24, and the text of the standard" };
 pub(in crate::tables) static B18_2_4_5M: Source = Source { key: "b18.2.4.5m", document: "ANSI B18.2.4.5M", edition: Some("1979 (R1998)"), locator: "hex jam nuts", read_in: "reproduction" };
-pub(in crate::tables) static B18_2_4_6M: Source = Source { key: "b18.2.4.6m", document: "ASME B18.2.4.6M", edition: None, locator: "heavy hex nuts", read_in: "recalled, not read" };
+pub(in crate::tables) static B18_2_4_6M: Source = Source { key: "b18.2.4.6m", document: "ASME B18.2.4.6M", edition: None, locator: "heavy hex nuts", read_in: "a sheet of dimensions of ASTM A563M heavy hex nuts to this standard, on a document page; the values recalled before agree with it" };
 pub(in crate::tables) static B18_16M: Source = Source { key: "b18.16m", document: "ASME B18.16M", edition: Some("2004 (R2016)"), locator: "prevailing-torque hex flange nuts", read_in: "Machinery's Handbook, 31st ed., Table 27" };
 pub(in crate::tables) static B18_16_3M: Source = Source { key: "b18.16.3m", document: "ASME B18.16.3M", edition: None, locator: "prevailing-torque hex nuts", read_in: "reproduction" };
 pub(in crate::tables) static ISO7040: Source = Source { key: "iso7040", document: "ISO 7040", edition: Some("1997 and 2012"), locator: "dimension table", read_in: "heights recalled; s, e and m min are those of ISO 4032 (read)" };
@@ -98,7 +98,7 @@ pub(in crate::tables) static ISO4161_GOST: Source = Source { key: "iso4161-gost"
 pub(in crate::tables) static F436_11: Source = Source { key: "f436-11", document: "ASTM F436", edition: Some("2011"), locator: "Table 2", read_in: "supplier page" };
 pub(in crate::tables) static B18_21_1_A_SUPPLIER: Source = Source { key: "b18.21.1-a-supplier", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "supplier page printing the type A table (its least thickness of narrow 7/8, .180, is taken as a misprint of .108)" };
 pub(in crate::tables) static ISO7090_AS_7089: Source = Source { key: "iso7090-as-7089", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "computed: the dimensions of ISO 7089, from which it differs by the chamfer only (supplier page)" };
-pub(in crate::tables) static B18_2_8_1: Source = Source { key: "b18.2.8-1", document: "ASME B18.2.8", edition: Some("1999 (R2017)"), locator: "Table 1, clearance holes for inch fasteners", read_in: "Machinery's Handbook, 31st ed., p. 1741 (loose fit and some normal drills), and a distributor table" };
+pub(in crate::tables) static B18_2_8_1: Source = Source { key: "b18.2.8-1", document: "ASME B18.2.8", edition: Some("1999 (R2017)"), locator: "Table 1, clearance holes for inch fasteners", read_in: "Machinery's Handbook, 31st ed., p. 1741 (loose fit, some normal drills, and the classes H12, H13 and H14), and a distributor table; greatest diameters that are computed add the grade 12 or 13 of ANSI B4.1 in inches, whose table was read" };
 pub(in crate::tables) static ISO273: Source = Source { key: "iso273", document: "ISO 273", edition: Some("1979"), locator: "clearance holes", read_in: "three tables compared; one page for M60" };
 pub(in crate::tables) static BS4186: Source = Source { key: "bs4186", document: "BS 4186", edition: Some("1967"), locator: "clearance holes", read_in: "Machinery's Handbook, 31st ed., p. 2173, Table 8" };
 pub(in crate::tables) static AISC360_J3_3: Source = Source { key: "aisc360-j3.3", document: "AISC 360", edition: Some("all editions"), locator: "Table J3.3, bolts under 1 in", read_in: "RCSC Table 3.1 and AISC tables as reproduced" };
@@ -154,7 +154,6 @@ pub(in crate::tables) static F593_MARKS: Source = Source { key: "f593-marks", do
 pub(in crate::tables) static ISO898_1_MARKS: Source = Source { key: "iso898-1-marks", document: "ISO 898-1", edition: Some("2009 and 2013"), locator: "property class as mark", read_in: "two full reproductions; the mark is the class symbol" };
 pub(in crate::tables) static ISO898_1_1999_MARKS: Source = Source { key: "iso898-1-1999-marks", document: "EN ISO 898-1", edition: Some("1999"), locator: "property class as mark", read_in: "a reproduction" };
 pub(in crate::tables) static ISO3506_1_MARKS: Source = Source { key: "iso3506-1-marks", document: "ISO 3506-1", edition: None, locator: "steel group and class as mark", read_in: "an extract of JIS B 1054, which adopts it" };
-pub(in crate::tables) static ISO3506_1_MARKS_RECALLED: Source = Source { key: "iso3506-1-marks-recalled", document: "ISO 3506-1", edition: Some("2020"), locator: "steel group and class as mark", read_in: "recalled, not read" };
 pub(in crate::tables) static F568M: Source = Source { key: "f568m", document: "ASTM F568M", edition: Some("2002 and 2007"), locator: "Table 3", read_in: "three secondary pages; withdrawn 2012, ISO 898-1 recommended instead" };
 pub(in crate::tables) static F3125M_RECALLED: Source = Source { key: "f3125m-recalled", document: "ASTM F3125", edition: Some("2015"), locator: "metric grades A325M and A490M", read_in: "recalled, not read" };
 pub(in crate::tables) static AISC_ASD_1989: Source = Source { key: "aisc-asd-1989", document: "AISC ASD Specification", edition: Some("1989"), locator: "Table J3.2", read_in: "a scan of the page" };
@@ -165,7 +164,6 @@ pub(in crate::tables) static AISC360_22_J32: Source = Source { key: "aisc360-22-
 pub(in crate::tables) static RCSC_1988: Source = Source { key: "rcsc-1988", document: "RCSC Specification for Structural Joints, LRFD", edition: Some("1988"), locator: "Table 2", read_in: "a reproduction of the specification" };
 pub(in crate::tables) static BS5950: Source = Source { key: "bs5950", document: "BS 5950-1", edition: Some("2000"), locator: "Tables 30 and 34", read_in: "a design office sheet" };
 pub(in crate::tables) static EN1993_31: Source = Source { key: "en1993-31", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "a steel design lecture; 400 and 800 MPa also follow from published resistances" };
-pub(in crate::tables) static EN1993_31_RECALLED: Source = Source { key: "en1993-31-recalled", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1", read_in: "recalled, not read" };
 pub(in crate::tables) static EN1993_34: Source = Source { key: "en1993-34", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "a European design guide on joints of steel buildings" };
 pub(in crate::tables) static EN1993_34_PAGE: Source = Source { key: "en1993-34-page", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "the page with the table, reproduced on a public document host" };
 pub(in crate::tables) static RATIO_TRADE: Source = Source { key: "ratio-trade", document: "Industrial Fasteners Institute", edition: None, locator: "shear strength as a share of tensile strength", read_in: "three reference pages" };
@@ -173,7 +171,7 @@ pub(in crate::tables) static RATIO_TESTS: Source = Source { key: "ratio-tests", 
 pub(in crate::tables) static RATIO_MISES: Source = Source { key: "ratio-mises", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "1/sqrt(3)", read_in: "computed" };
 pub(in crate::tables) static RATIO_SOCKET: Source = Source { key: "ratio-socket", document: "makers of socket screws to ASTM A574", edition: None, locator: "108/180 and 102/170 ksi", read_in: "maker tables" };
 pub(in crate::tables) static RATIO_AN: Source = Source { key: "ratio-an", document: "MIL-HDBK-5J", edition: None, locator: "75 ksi shear of 125 ksi bolts", read_in: "an aviation technical page that cites it" };
-pub(in crate::tables) static RATIO_160: Source = Source { key: "ratio-160", document: "NAS bolt standards", edition: None, locator: "95 ksi shear of 160 ksi bolts", read_in: "recalled, not read" };
+pub(in crate::tables) static RATIO_160: Source = Source { key: "ratio-160", document: "NAS bolt standards", edition: None, locator: "95 ksi shear of 160 ksi bolts", read_in: "a recreational aviation page (95 ksi for the NAS 6200 series); MIL-B-7838C has 96" };
 pub(in crate::tables) static RATIO_8831: Source = Source { key: "ratio-8831", document: "MIL-B-8831B", edition: Some("1982"), locator: "title and 1.1", read_in: "the document" };
 pub(in crate::tables) static RATIO_7838: Source = Source { key: "ratio-7838", document: "MIL-B-7838C", edition: Some("1989"), locator: "scope", read_in: "the document" };
 pub(in crate::tables) static AN_LOADS: Source = Source { key: "an-loads", document: "AN3 to AN20 drawing", edition: None, locator: "tension and shear of alloy steel bolts", read_in: "recalled, not read" };
@@ -221,7 +219,6 @@ pub(in crate::tables) static BEER_JOHNSTON_B: Source = Source { key: "beer-johns
 pub(in crate::tables) static CALLISTER_B2: Source = Source { key: "callister-b2", document: "Callister, Materials Science and Engineering", edition: None, locator: "Table B.2, modulus of elasticity", read_in: "reproduction of the table" };
 pub(in crate::tables) static UGURAL_D1: Source = Source { key: "ugural-d1", document: "Ugural, Mechanical Design of Machine Components", edition: None, locator: "Table D.1", read_in: "reproduction of the table" };
 pub(in crate::tables) static HANDBOOK_PROPERTIES: Source = Source { key: "handbook-properties", document: "common handbook values", edition: None, locator: "modulus and expansion of steels", read_in: "recalled, not read" };
-pub(in crate::tables) static SHIGLEY_A_20: Source = Source { key: "shigley-a-20", document: "Shigley, Mechanical Engineering Design", edition: None, locator: "Table A-20, cold drawn bars", read_in: "recalled, not read" };
 pub(in crate::tables) static AS1442_200: Source = Source { key: "as1442-200", document: "AS 1442", edition: None, locator: "design table, hot rolled 1020", read_in: "one page giving 200 and 400 MPa" };
 pub(in crate::tables) static A500: Source = Source { key: "a500", document: "ASTM A500", edition: None, locator: "tensile requirements, grade B", read_in: "four supplier reproductions that agree" };
 pub(in crate::tables) static HDBK5_2_3_1_C1: Source = Source { key: "hdbk5-2.3.1-c1", document: "MIL-HDBK-5", edition: None, locator: "Table 2.3.1.0(c1), 4130 normalized", read_in: "recalled, not read" };
@@ -255,7 +252,6 @@ pub(in crate::tables) static B18_2_1_HEX_BOLT: Source = Source { key: "b18.2.1-h
 pub(in crate::tables) static B18_2_1_HEAVY_HEX_BOLT: Source = Source { key: "b18.2.1-heavy-hex-bolt", document: "ASME B18.2.1", edition: None, locator: "heavy hex bolt table", read_in: "reproduction" };
 pub(in crate::tables) static B18_2_6_2019: Source = Source { key: "b18.2.6-2019", document: "ASME B18.2.6", edition: Some("2019"), locator: "heavy hex structural bolt tables and length tolerance", read_in: "supplier reproductions; the shortest part-threaded length is the first with a body length in the table of grip gaging and body lengths" };
 pub(in crate::tables) static EN14399_4: Source = Source { key: "en14399-4", document: "EN 14399-4", edition: None, locator: "bolt dimension and length tables", read_in: "two supplier reproductions that agree" };
-pub(in crate::tables) static EN14399_3: Source = Source { key: "en14399-3", document: "EN 14399-3", edition: None, locator: "bolt dimension table, system HR", read_in: "recalled, not read; thread lengths taken from ISO 4014" };
 pub(in crate::tables) static B18_2_3_1M: Source = Source { key: "b18.2.3.1m", document: "ASME B18.2.3.1M", edition: None, locator: "metric hex cap screw table", read_in: "reproduction; thread lengths by rule" };
 pub(in crate::tables) static B18_3_2003: Source = Source { key: "b18.3-2003", document: "ASME B18.3", edition: Some("2003"), locator: "socket head cap screw table, 1960 series", read_in: "supplier reproductions; the 1998 edition prints fillet diameters 0.001 in larger at several sizes" };
 pub(in crate::tables) static B18_3_RECALLED: Source = Source { key: "b18.3-recalled", document: "ASME B18.3", edition: None, locator: "socket head cap screw table, thread lengths and the 1 in size", read_in: "recalled, not read" };
@@ -284,8 +280,8 @@ pub(in crate::tables) static ISO7093_CAD: Source = Source { key: "iso7093-cad", 
 pub(in crate::tables) static ISO7094_CAD: Source = Source { key: "iso7094-cad", document: "ISO 7094", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static ISO7089_CAD: Source = Source { key: "iso7089-cad", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static ISO7090_CAD: Source = Source { key: "iso7090-cad", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
-pub(in crate::tables) static B18_21_1_A_CAD: Source = Source { key: "b18.21.1-a-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "dimension table of an open CAD parts library" };
-pub(in crate::tables) static B18_21_1_B_CAD: Source = Source { key: "b18.21.1-b-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static B18_21_1_A_CAD: Source = Source { key: "b18.21.1-a-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "dimension table of an open CAD parts library; limits that are computed are those of the basic thickness, of which each has one pair in Machinery's Handbook, 31st ed., pp. 1694 to 1697" };
+pub(in crate::tables) static B18_21_1_B_CAD: Source = Source { key: "b18.21.1-b-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "dimension table of an open CAD parts library; limits that are computed are those of the basic thickness, of which each has one pair in Machinery's Handbook, 31st ed., pp. 1694 to 1697" };
 pub(in crate::tables) static ISO8765_CAD: Source = Source { key: "iso8765-cad", document: "ISO 8765", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static ISO4014_4017_RANGE_CAD: Source = Source { key: "iso4014-4017-range-cad", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length", read_in: "range tables of two open CAD parts libraries, which differ at the other sizes" };
 pub(in crate::tables) static ISO8765_LENGTHS_CAD: Source = Source { key: "iso8765-lengths-cad", document: "ISO 8765", edition: None, locator: "nominal lengths 30 to 500 mm", read_in: "dimension table of an open CAD parts library" };
@@ -318,7 +314,7 @@ pub(in crate::tables) static PORTEOUS_COMPRESSION: Source = Source { key: "porte
 pub(in crate::tables) static EN14080_COMPRESSION: Source = Source { key: "en14080-compression", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic compression perpendicular to grain", read_in: "recalled" };
 pub(in crate::tables) static AISC360_05_J3_1: Source = Source { key: "aisc360-05-j3.1", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1", read_in: "a copy of the page (16.1-103)" };
 pub(in crate::tables) static AISC360_05_J3_1M: Source = Source { key: "aisc360-05-j3.1m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1M", read_in: "a copy of the page (16.1-103)" };
-pub(in crate::tables) static AISC360_16_J3_1: Source = Source { key: "aisc360-16-j3.1", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Tables J3.1 and J3.1M", read_in: "recalled, not read; from 2016 A325 over 1 in rests on 120 ksi" };
+pub(in crate::tables) static AISC360_16_J3_1: Source = Source { key: "aisc360-16-j3.1", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Tables J3.1 and J3.1M", read_in: "0.70 times the least tensile strength and the stress area, to the nearest kip or kN: the footnote of the tables of 2005, whose page was read; that bolts of grade A325 over 1 in have a higher strength and pretension from 2016: R. E. Shaw, New Twists and Turns in Structural Bolting, Structure magazine, November 2015. A490M M20 is recalled" };
 pub(in crate::tables) static EN1993_NA_FPC: Source = Source { key: "en1993-na-fpc", document: "EN 1993-1-8/NA (Germany)", edition: Some("2010"), locator: "NA to 3.4, reduced preload of class 10.9", read_in: "a washer maker's guide" };
 pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en1993-1-1-expansion", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
 pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2.5", read_in: "recalled, not read" };
@@ -337,7 +333,7 @@ pub(in crate::tables) static VDI2230_1986_SURFACE: Source = Source { key: "vdi22
 pub(in crate::tables) static VDI2230_1986_SURFACE_RECALLED: Source = Source { key: "vdi2230-1986-surface-recalled", document: "VDI 2230", edition: Some("1986"), locator: "table of limiting surface pressures", read_in: "recalled" };
 pub(in crate::tables) static SURFACE_KIN: Source = Source { key: "surface-kin", document: "VDI 2230 Part 1", edition: Some("1986; 2003"), locator: "tables of limiting surface pressures, read for a kindred material", read_in: "own comparison: the strongest listed material of the same kind with no higher tensile strength" };
 pub(in crate::tables) static VDI2230_SCOPE: Source = Source { key: "vdi2230-scope", document: "VDI 2230 Part 1", edition: None, locator: "range of temperatures", read_in: "publisher's abstract" };
-pub(in crate::tables) static ISO898_1_1999_HOT: Source = Source { key: "iso898-1-1999-hot", document: "ISO 898-1", edition: Some("1999"), locator: "Annex A (informative), lower yield stress or 0.2 % stress at higher temperatures", read_in: "recalled" };
+pub(in crate::tables) static ISO898_1_1999_HOT: Source = Source { key: "iso898-1-1999-hot", document: "ISO 898-1", edition: Some("1999"), locator: "Annex A (informative), lower yield stress or 0.2 % stress at higher temperatures", read_in: "a supplier's technical page, which calls them guide values; all 20 recalled before agree" };
 pub(in crate::tables) static ISO3506_1_HOT: Source = Source { key: "iso3506-1-hot", document: "ISO 3506-1", edition: Some("1997"), locator: "Annex F (informative), 0.2 % stress at higher temperatures", read_in: "recalled" };
 pub(in crate::tables) static B31_1_A10: Source = Source { key: "b31.1-a10", document: "ASME B31.1", edition: Some("2012"), locator: "Table A-10, allowable stress of A193 B7", read_in: "supplier's copy" };
 pub(in crate::tables) static EN1999_1_1_HEAT: Source = Source { key: "en1999-1-1-heat", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2, service temperatures", read_in: "recalled" };
@@ -361,8 +357,23 @@ pub(in crate::tables) static ISO3506_2_MATING: Source = Source { key: "iso3506-2
 pub(in crate::tables) static F594: Source = Source { key: "f594", document: "ASTM F594", edition: None, locator: "mechanical properties, alloy groups 1 and 2", read_in: "two supplier pages that agree" };
 pub(in crate::tables) static F594_BOLTS: Source = Source { key: "f594-bolts", document: "ASTM F594", edition: None, locator: "bolts of ASTM F593 of the same alloy group", read_in: "a supplier page" };
 pub(in crate::tables) static BS449_LOADS: Source = Source { key: "bs449-loads", document: "BS 449-2", edition: Some("1969"), locator: "allowable stresses of bolts", read_in: "printed tables of bolt loads, which follow from them" };
+pub(in crate::tables) static EN14399_6_HARDNESS: Source = Source { key: "en14399-6-hardness", document: "EN 14399-6", edition: None, locator: "hardness of chamfered washers", read_in: "a supplier page: 300 to 370 HV" };
+pub(in crate::tables) static EN1993_31_PAGE: Source = Source { key: "en1993-31-page", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.1, classes 4.8, 5.8 and 6.8", read_in: "an engineering page of the property classes of ISO 898-1 with the strengths of EN 1993" };
+pub(in crate::tables) static ISO3506_1_LARGE: Source = Source { key: "iso3506-1-large", document: "ISO 3506-1", edition: Some("2020"), locator: "classes 70 and 80 above M24", read_in: "a page on stainless steel fasteners after a note of a stainless steel association: the latest revision removed the limit of M24, M39 stands" };
+pub(in crate::tables) static MARKS_CHART: Source = Source { key: "marks-chart", document: "ASTM A325, A354", edition: None, locator: "marks of A325 and A354 BD", read_in: "notes 4 and 5 of a distributor's chart of strengths and marks" };
+pub(in crate::tables) static MARKS_A325_3: Source = Source { key: "marks-a325-3", document: "ASTM A325", edition: None, locator: "mark of type 3", read_in: "a question-and-answer page on structural bolts: A325, underlined" };
+pub(in crate::tables) static ISO3506_1_MARKS_RULE: Source = Source { key: "iso3506-1-marks-rule", document: "ISO 3506-1", edition: Some("2020"), locator: "designation: steel grade, hyphen, class", read_in: "the rule of the designation on two pages, one of which lists grades A1 to A8, C1 to C4, D2 to D8, F1 and classes 50 to 100" };
+pub(in crate::tables) static J995_PAIR_2: Source = Source { key: "j995-pair-2", document: "SAE J995", edition: None, locator: "nuts of grade 2 for bolts of grade 2", read_in: "two supplier guides" };
+pub(in crate::tables) static STEEL_1018: Source = Source { key: "steel-1018", document: "AISI 1018", edition: None, locator: "cold drawn bars, estimated least values", read_in: "a metals supplier's sheet; another steel house agrees in the yield strength; Poisson's ratio from a pipe maker's page" };
+pub(in crate::tables) static TI_6_4_MAKER: Source = Source { key: "ti-6-4-maker", document: "Ti-6Al-4V", edition: None, locator: "annealed, specification minimum", read_in: "a maker's data sheet" };
+pub(in crate::tables) static ISO2320_04: Source = Source { key: "iso2320-04", document: "ISO 2320", edition: Some("1997"), locator: "prevailing torque of nuts of class 04, M3 to M39", read_in: "a translated copy of the table on a personal page; the first four rows again on a maker's page after GB/T 3098.9-2020" };
+pub(in crate::tables) static ISO2320_INSERT_04: Source = Source { key: "iso2320-insert-04", document: "ISO 2320", edition: Some("1997"), locator: "first installation of nuts of class 04 with non-metallic insert", read_in: "half of the printed value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
+pub(in crate::tables) static ISO2320_10_REMOVAL: Source = Source { key: "iso2320-10-removal", document: "ISO 2320", edition: None, locator: "least removal torque, M10 to M39", read_in: "an engineering reference page, which has one column for nuts of classes 8 and 10; to M24 its values are those recalled as the fifth removal of class 10" };
+pub(in crate::tables) static EN14399_3: Source = Source { key: "en14399-3", document: "EN 14399-3", edition: None, locator: "bolt dimension table, system HR", read_in: "two UK suppliers of preloaded bolts; its thread lengths are those of ISO 4014" };
+pub(in crate::tables) static EN1999_1_1_32B: Source = Source { key: "en1999-1-1-32b", document: "EN 1999-1-1", edition: Some("2007"), locator: "Table 3.2b, extruded profiles, tube and bar", read_in: "a copy of the table on a page of translated standards; it ends before alloy 6082" };
+pub(in crate::tables) static EN1999_1_1_325: Source = Source { key: "en1999-1-1-325", document: "EN 1999-1-1", edition: Some("2007"), locator: "clause 3.2.5, modulus of 70 GPa", read_in: "recalled, not read" };
 
-pub(in crate::tables) static SOURCES: [&Source; 359] = [
+pub(in crate::tables) static SOURCES: [&Source; 370] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -515,7 +526,6 @@ pub(in crate::tables) static SOURCES: [&Source; 359] = [
     &ISO898_1_MARKS,
     &ISO898_1_1999_MARKS,
     &ISO3506_1_MARKS,
-    &ISO3506_1_MARKS_RECALLED,
     &F568M,
     &F3125M_RECALLED,
     &AISC_ASD_1989,
@@ -526,7 +536,6 @@ pub(in crate::tables) static SOURCES: [&Source; 359] = [
     &RCSC_1988,
     &BS5950,
     &EN1993_31,
-    &EN1993_31_RECALLED,
     &EN1993_34,
     &EN1993_34_PAGE,
     &RATIO_TRADE,
@@ -582,7 +591,6 @@ pub(in crate::tables) static SOURCES: [&Source; 359] = [
     &CALLISTER_B2,
     &UGURAL_D1,
     &HANDBOOK_PROPERTIES,
-    &SHIGLEY_A_20,
     &AS1442_200,
     &A500,
     &HDBK5_2_3_1_C1,
@@ -616,7 +624,6 @@ pub(in crate::tables) static SOURCES: [&Source; 359] = [
     &B18_2_1_HEAVY_HEX_BOLT,
     &B18_2_6_2019,
     &EN14399_4,
-    &EN14399_3,
     &B18_2_3_1M,
     &B18_3_2003,
     &B18_3_RECALLED,
@@ -722,4 +729,19 @@ pub(in crate::tables) static SOURCES: [&Source; 359] = [
     &F594,
     &F594_BOLTS,
     &BS449_LOADS,
+    &EN14399_6_HARDNESS,
+    &EN1993_31_PAGE,
+    &ISO3506_1_LARGE,
+    &MARKS_CHART,
+    &MARKS_A325_3,
+    &ISO3506_1_MARKS_RULE,
+    &J995_PAIR_2,
+    &STEEL_1018,
+    &TI_6_4_MAKER,
+    &ISO2320_04,
+    &ISO2320_INSERT_04,
+    &ISO2320_10_REMOVAL,
+    &EN14399_3,
+    &EN1999_1_1_32B,
+    &EN1999_1_1_325,
 ];

@@ -1,0 +1,118 @@
+//! What second documents say of the tables (`tables/witnesses.csv`), and what other documents have otherwise
+//! (`tables/misprints.csv`), against the tables as they are.
+
+mod support;
+
+use std::collections::BTreeMap;
+
+use support::{Table, csv_rows, decimals, tables};
+
+/// The one row that a key such as `class=8.8; size_thru_mm=16` names.
+fn row<'a>(table: &'a Table, key: &str) -> &'a [String] {
+    let parts: Vec<(usize, &str)> = key
+        .split("; ")
+        .map(|part| {
+            let (column, cell) = part.split_once('=').unwrap_or_else(|| panic!("{key}"));
+            (table.column(column), cell)
+        })
+        .collect();
+    let found: Vec<&Vec<String>> = table
+        .rows
+        .iter()
+        .filter(|row| parts.iter().all(|(column, cell)| row[*column] == *cell))
+        .collect();
+    assert_eq!(found.len(), 1, "{}: {key}", table.name);
+    found[0]
+}
+
+/// Two prints of one number agree if they do when rounded to the coarser of the two.
+fn agree(cell: &str, other: &str) -> bool {
+    let (Ok(ours), Ok(theirs)) = (cell.parse::<f64>(), other.parse::<f64>()) else {
+        return cell == other;
+    };
+    let places = i32::try_from(decimals(cell).min(decimals(other))).unwrap();
+    (ours - theirs).abs() <= 0.5 * 10_f64.powi(-places) + 1e-9
+}
+
+#[test]
+fn prints_agree_to_the_last_digit_of_the_coarser() {
+    assert!(agree("0.312", "0.3125") && agree("240", "240.0") && agree("A2-70", "A2-70"));
+    assert!(!agree("240", "220") && !agree("0.312", "0.314") && !agree("A2-70", "A2-80"));
+}
+
+#[test]
+fn second_documents_still_agree() {
+    let tables: BTreeMap<String, Table> = tables()
+        .into_iter()
+        .map(|table| (table.name.clone(), table))
+        .collect();
+    let (mut values, mut said) = (0, 0);
+    for witness in csv_rows("tables/witnesses.csv") {
+        let table = &tables[&witness["table"]];
+        let document = &witness["document"];
+        assert!(!document.is_empty(), "{witness:?}");
+        let columns: Vec<&str> = witness["columns"].split_whitespace().collect();
+        let found: Vec<&str> = witness["values"].split_whitespace().collect();
+        assert_eq!(columns.len(), found.len(), "{witness:?}");
+        if columns.is_empty() {
+            // Only that it agrees was noted, and of what: nothing to compare again.
+            assert!(!witness["note"].is_empty(), "{witness:?}");
+            said += 1;
+            continue;
+        }
+        let row = row(table, &witness["row"]);
+        for (column, other) in columns.iter().zip(found) {
+            let cell = &row[table.column(column)];
+            assert!(
+                agree(cell, other),
+                "{} {} {column}: {cell} here, {other} in {document}",
+                table.name,
+                witness["row"]
+            );
+            values += 1;
+        }
+    }
+    assert!(values > 900, "{values}");
+    assert!(said < 120, "{said}");
+}
+
+/// Strengths of bolts by ISO 898-1 are read twice or more, every class.
+#[test]
+fn every_class_of_iso_898_1_has_a_second_witness() {
+    let classes = tables()
+        .into_iter()
+        .find(|table| table.name == "iso_898_1_classes")
+        .unwrap();
+    let witnesses = csv_rows("tables/witnesses.csv");
+    let class = classes.column("class");
+    for row in &classes.rows {
+        let count = witnesses
+            .iter()
+            .filter(|w| w["table"] == classes.name && w["columns"].contains("proof_stress"))
+            .filter(|w| w["row"].starts_with(&format!("class={};", row[class])))
+            .count();
+        // 12.9 underlined has the strengths of 12.9, and no page of its own.
+        assert!(count > 0 || row[class] == "12.9U", "{}", row[class]);
+    }
+}
+
+#[test]
+fn every_misprint_and_disagreement_is_still_one() {
+    let tables = tables();
+    for entry in csv_rows("tables/misprints.csv") {
+        let table = tables
+            .iter()
+            .find(|table| table.name == entry["table"])
+            .unwrap_or_else(|| panic!("{entry:?}"));
+        let cell = &row(table, &entry["row"])[table.column(&entry["column"])];
+        assert!(
+            !cell.is_empty() && !entry["document"].is_empty(),
+            "{entry:?}"
+        );
+        let same = match (cell.parse::<f64>(), entry["other"].parse::<f64>()) {
+            (Ok(ours), Ok(theirs)) => (ours - theirs).abs() < 1e-9,
+            _ => *cell == entry["other"],
+        };
+        assert!(!same, "the table has {cell} now: {entry:?}");
+    }
+}
