@@ -316,6 +316,19 @@ impl Method {
     }
 }
 
+/// Writes words with their source behind them, where they have one.
+pub(crate) fn cite(
+    f: &mut fmt::Formatter<'_>,
+    words: &str,
+    source: Option<&Method>,
+) -> fmt::Result {
+    f.write_str(words)?;
+    match source {
+        Some(method) => write!(f, " [{}]", method.citation),
+        None => Ok(()),
+    }
+}
+
 impl fmt::Display for Method {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(self.citation)

@@ -251,3 +251,28 @@ fn the_table_of_methods_is_current() {
         fs::write(path, text).unwrap();
     }
 }
+
+/// A source in words is a source that no table knows: what is shown in brackets comes from a row.
+#[test]
+fn no_source_stands_in_a_text() {
+    const NAMES: [&str; 12] = [
+        "AISC",
+        "ASTM",
+        "BS ",
+        "EN ",
+        "FAA",
+        "ISO ",
+        "NDS",
+        "RCSC",
+        "SAE",
+        "Shigley",
+        "VDI",
+        "common practice",
+    ];
+    for (path, text) in code() {
+        for line in text.lines() {
+            let named = NAMES.iter().find(|name| line.contains(&format!("[{name}")));
+            assert_eq!(named, None, "{path}: {}", line.trim());
+        }
+    }
+}

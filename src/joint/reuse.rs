@@ -1,5 +1,7 @@
 //! Whether a bolt may be used again once it has been tightened.
 
+use crate::source::cite;
+use crate::tables::methods;
 use core::fmt;
 
 use crate::material::{AstmGrade, BoltGrade, Finish, Severity};
@@ -68,29 +70,31 @@ impl Reuse {
 
 impl fmt::Display for Reuse {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::Never => {
-                "once tightened never to be used again: A490, twist-off and coated A325 bolts [RCSC \
-                 Specification, 2.3.3]"
-            }
-            Self::WithApproval => {
+        let (words, source) = match self {
+            Self::Never => (
+                "once tightened never to be used again: A490, twist-off and coated A325 bolts",
+                Some(methods::RCSC_SPECIFICATION_2_3_3),
+            ),
+            Self::WithApproval => (
                 "to be used again only if the engineer of record approves and the nut still runs up the \
-                 threads by hand [RCSC Specification, 2.3.3]"
-            }
-            Self::FinishUnknown => {
-                "bare ones may be used again with approval, coated ones never: the finish is not described \
-                 [RCSC Specification, 2.3.3]"
-            }
-            Self::ScrapWhenSlackened => {
-                "once tightened to its preload and slackened, throw bolt, nut and washer away [EN 14399, BS \
-                 4604-1, in a maker's note]"
-            }
-            Self::Reusable => {
-                "tightened to at most three quarters of its proof load, it may be used again [Shigley, 9th \
-                 ed., Eq. 8-31]"
-            }
-            Self::NoRule => "no rule for using it again has been read",
-        })
+                 threads by hand",
+                Some(methods::RCSC_SPECIFICATION_2_3_3),
+            ),
+            Self::FinishUnknown => (
+                "bare ones may be used again with approval, coated ones never: the finish is not described",
+                Some(methods::RCSC_SPECIFICATION_2_3_3),
+            ),
+            Self::ScrapWhenSlackened => (
+                "once tightened to its preload and slackened, throw bolt, nut and washer away",
+                Some(methods::EN_14399_USED_ONCE),
+            ),
+            Self::Reusable => (
+                "tightened to at most three quarters of its proof load, it may be used again",
+                Some(methods::SHIGLEY_9TH_ED_EQ_8_31),
+            ),
+            Self::NoRule => ("no rule for using it again has been read", None),
+        };
+        cite(f, words, source)
     }
 }
 

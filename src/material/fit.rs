@@ -1,5 +1,7 @@
 //! Whether the threads of a coated bolt and of a coated nut go together.
 
+use crate::source::cite;
+use crate::tables::methods;
 use core::fmt;
 
 use super::{Finish, NutGrade, NutTapping, Severity};
@@ -62,20 +64,22 @@ pub enum Misfit {
 
 impl fmt::Display for Misfit {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::DoesNotStart => {
+        let (words, source) = match self {
+            Self::DoesNotStart => (
                 "the nut does not start: there is thick zinc on the bolt, and the nut is not tapped \
-                 oversize [ASTM A563; ISO 10684, 6.2]"
-            }
-            Self::Loose => {
-                "the nut is loose: it is tapped oversize for thick zinc, and the bolt has none \
-                 [a supplier's page on ASTM A563 nuts]"
-            }
-            Self::TooLittleOverlap => {
-                "the threads overlap too little: the bolt is cut undersize and the nut tapped oversize \
-                 [ISO 10684, 6.2, recalled]"
-            }
-        })
+                 oversize",
+                Some(methods::OVERSIZE_TAPS_A563_ISO_10684),
+            ),
+            Self::Loose => (
+                "the nut is loose: it is tapped oversize for thick zinc, and the bolt has none",
+                Some(methods::LOOSE_OVERSIZE_NUTS),
+            ),
+            Self::TooLittleOverlap => (
+                "the threads overlap too little: the bolt is cut undersize and the nut tapped oversize",
+                Some(methods::ISO_10684_6_2_OVERLAP),
+            ),
+        };
+        cite(f, words, source)
     }
 }
 
@@ -125,31 +129,35 @@ impl FitNote {
 
 impl fmt::Display for FitNote {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::MarkedOversize => {
+        let (words, source) = match self {
+            Self::MarkedOversize => (
                 "the nut is marked Z (6AZ) or X (6AX) after its class; in sealed packs the label may \
-                 carry the mark alone [ISO 10684, 6.2.2 and 6.3]"
-            }
-            Self::MarkedUndersize => {
-                "the bolt is marked U after its class, and the nut has no Z or X [ISO 10684, 6.2.3, \
-                 recalled]"
-            }
-            Self::WeakUndersize => {
+                 carry the mark alone",
+                Some(methods::ISO_10684_MARKS_OVERSIZE),
+            ),
+            Self::MarkedUndersize => (
+                "the bolt is marked U after its class, and the nut has no Z or X",
+                Some(methods::ISO_10684_MARKS_UNDERSIZE),
+            ),
+            Self::WeakUndersize => (
                 "undersize bolts M8 and M10 bear less than their class says, and nobody has read how \
-                 much [ISO 10684, Annex A]"
-            }
-            Self::MixedProcesses => {
-                "one part is dipped, the other mechanically coated: take both of one process [common \
-                 practice, no source]"
-            }
-            Self::LargeInch => {
-                "above 1-1/2 in it is often the bolt that is cut undersize: ask which [a galvanizers' \
-                 association]"
-            }
-            Self::OutsideIso10684 => {
-                "ISO 10684 is for coarse threads M8 to M64: no allowance for zinc is known for this one"
-            }
-        })
+                 much",
+                Some(methods::ISO_10684_ANNEX_A),
+            ),
+            Self::MixedProcesses => (
+                "one part is dipped, the other mechanically coated: take both of one process",
+                Some(methods::COMMON_PRACTICE),
+            ),
+            Self::LargeInch => (
+                "above 1-1/2 in it is often the bolt that is cut undersize: ask which",
+                Some(methods::LARGE_INCH_UNDERSIZE),
+            ),
+            Self::OutsideIso10684 => (
+                "ISO 10684 is for coarse threads M8 to M64: no allowance for zinc is known for this one",
+                None,
+            ),
+        };
+        cite(f, words, source)
     }
 }
 

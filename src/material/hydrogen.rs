@@ -1,5 +1,7 @@
 //! What pickling, plating and hot dipping do to hard bolts: hydrogen makes them brittle.
 
+use crate::source::cite;
+use crate::tables::methods;
 use alloc::vec::Vec;
 use core::fmt;
 
@@ -82,29 +84,31 @@ impl Hydrogen {
 
 impl fmt::Display for Hydrogen {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.write_str(match self {
-            Self::CoatingForbidden => {
-                "the standard of the bolt forbids zinc and other metallic coatings but zinc flake [ASTM \
-                 A490-00, 5.4; F3125]"
-            }
-            Self::TooHardToDip { .. } => {
-                "the bolt is too hard to be hot-dip galvanized: hydrogen may make it brittle [ASTM F2329, \
-                 7.2.2: 33 HRC; ASTM A143: 150 ksi]"
-            }
-            Self::DippedWithCare => {
-                "bolts of class 10.9 are dipped only by a shop that takes care in cleaning [ISO 10684, \
-                 recalled]"
-            }
-            Self::NotBaked { .. } => {
-                "a plated bolt so hard must be baked after plating [ASTM F1941: 40 HRC; ISO 4042:2018: \
-                 390 HV]"
-            }
-            Self::PlatedHard { .. } => {
-                "baking may not be enough for a bolt so hard: ask the plater for a test [ISO 4042]"
-            }
-            Self::HardnessUnknown => "no greatest hardness of the grade has been read",
-            Self::FinishUnknown => "the coating of this hard bolt is not described",
-        })
+        let (words, source) = match self {
+            Self::CoatingForbidden => (
+                "the standard of the bolt forbids zinc and other metallic coatings but zinc flake",
+                Some(methods::ASTM_A490_COATINGS),
+            ),
+            Self::TooHardToDip { .. } => (
+                "the bolt is too hard to be hot-dip galvanized: hydrogen may make it brittle",
+                Some(methods::ASTM_F2329_A143_HARD_BOLTS),
+            ),
+            Self::DippedWithCare => (
+                "bolts of class 10.9 are dipped only by a shop that takes care in cleaning",
+                Some(methods::ISO_10684_CLASS_10_9),
+            ),
+            Self::NotBaked { .. } => (
+                "a plated bolt so hard must be baked after plating",
+                Some(methods::ASTM_F1941_ISO_4042_BAKING),
+            ),
+            Self::PlatedHard { .. } => (
+                "baking may not be enough for a bolt so hard: ask the plater for a test",
+                Some(methods::ISO_4042_HARD_PARTS),
+            ),
+            Self::HardnessUnknown => ("no greatest hardness of the grade has been read", None),
+            Self::FinishUnknown => ("the coating of this hard bolt is not described", None),
+        };
+        cite(f, words, source)
     }
 }
 

@@ -9,6 +9,7 @@ use crate::source::Method;
 use crate::strength::check::{Mode, Place};
 use crate::strength::ply::DistanceKind;
 use crate::strength::timber::TimberFact;
+use crate::tables::methods;
 use crate::units::{
     ElectricPotential, Force, Length, Ratio, ThermodynamicTemperature, UnitSystem, shown,
 };
@@ -517,18 +518,21 @@ impl Finding {
             ),
             Self::ClearThreads { found, least } => format!(
                 "{:.1} threads stay clear between nut and shank, at least {least:.0} must: take a longer bolt, a thicker \
-                 washer, or the length rules of EN 1090-2 [EN 1090-2 8.2.2]",
-                found.max(0.0)
+                 washer, or the length rules of EN 1090-2 [{}]",
+                found.max(0.0),
+                methods::EN_1090_2_8_2_2_CLEAR_THREADS.citation
             ),
             Self::HoleWantsSlip { place } => format!(
                 "{place}: oversize holes and slots along the load are for joints that must not slip, and no slip \
-                 method is chosen [AISC 360 J3.2]"
+                 method is chosen [{}]",
+                methods::AISC_360_J3_2_OVERSIZE.citation
             ),
             Self::BearingMustGovern { bears, most } => format!(
                 "the plies bear {} and the bolt {} in shear: in holes with 2 mm clearance bearing must be the weaker \
-                 [EN 1993-1-8 3.6.1(5)]",
+                 [{}]",
                 shown(bears, system),
-                shown(most, system)
+                shown(most, system),
+                methods::EN_1993_1_8_2005_3_6_1_5.citation
             ),
             Self::TimberDetail {
                 place,
@@ -555,11 +559,11 @@ impl Finding {
                 "a washer at least {} thick is needed under the {place} [{clause}]",
                 shown(least, system)
             ),
-            Self::PretensionWanted => {
+            Self::PretensionWanted => format!(
                 "pulled, this bolt needs the pretension of its code: snug is for A325 in tension only, where neither \
-                 vibration nor fatigue counts [AISC 360 J3.1]"
-                    .into()
-            }
+                 vibration nor fatigue counts [{}]",
+                methods::AISC_360_J3_1_PULLED.citation
+            ),
             Self::Galvanic {
                 anode,
                 cathode,
@@ -567,9 +571,10 @@ impl Finding {
                 permitted,
             } => format!(
                 "corrosion: {anode} corrodes on {cathode}, {} apart, at most {} is permitted: insulate, seal \
-                 or choose metals nearer to each other [anodic index, guide of the trade]",
+                 or choose metals nearer to each other [{}]",
                 shown(difference, system),
-                shown(permitted, system)
+                shown(permitted, system),
+                methods::ANODIC_INDEX_GUIDE.citation
             ),
             Self::Hydrogen(found) => format!("{found}"),
             Self::ThreadsDoNotFit { why } => format!("{why}"),
@@ -598,7 +603,10 @@ impl Finding {
                 shown(hole, system)
             ),
             Self::WasherTooSoft { place, style } => {
-                format!("{place}: {style} is too soft for the class of the bolt [ISO 898-3]")
+                format!(
+                    "{place}: {style} is too soft for the class of the bolt [{}]",
+                    methods::ISO_898_3_HARDNESS.citation
+                )
             }
             Self::OwnWasherTooSoft {
                 place,
@@ -606,11 +614,13 @@ impl Finding {
                 class,
             } => format!(
                 "{place}: a washer of {hardness:.0} HV is too soft for the class of the bolt, as all of {class} are \
-                 [ISO 898-3]"
+                 [{}]",
+                methods::ISO_898_3_HARDNESS.citation
             ),
             Self::WasherToVerify { place } => format!(
                 "{place}: a washer that may be so soft goes with the class of the bolt only where the design is \
-                 verified: order it harder before any preload is counted on [ISO 898-3 table 1]"
+                 verified: order it harder before any preload is counted on [{}]",
+                methods::ISO_898_3_TABLE_1.citation
             ),
             Self::WeakerWhenHot { ratio } => format!(
                 "at its highest temperature the bolt has {:.0} % of its strength, and is checked with that",
@@ -622,8 +632,9 @@ impl Finding {
             }
             Self::GapUnderPreload { after_ply, width } => format!(
                 "the gap of up to {} after ply {after_ply} takes preload to close: shim it, or keep it open \
-                 with a sleeve [common practice, no source]",
-                shown(width, system)
+                 with a sleeve [{}]",
+                shown(width, system),
+                methods::COMMON_PRACTICE.citation
             ),
             Self::Slips => "the tension leaves no clamp force: the joint slips".into(),
             Self::CoatingTooHot { part, limit } => format!(

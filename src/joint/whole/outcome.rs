@@ -12,6 +12,7 @@ use crate::material::FitNote;
 use crate::strength::check::{Check, Mode, Place};
 use crate::strength::strip::NotShown;
 use crate::strength::timber::TimberFact;
+use crate::tables::methods;
 use crate::units::Force;
 
 /// Something that a mode needs and does not have: it keeps a verdict undecided.
@@ -318,8 +319,12 @@ impl fmt::Display for Need {
                 "the code demands a hardened washer: neither its style nor a stated hardness says that it is one"
             }
             Self::VerifiedWasher => {
-                "a washer so soft goes with the class of the bolt only where the design is verified [ISO 898-3 table 1]: \
-                 take a harder one, or set this aside with what verifies it"
+                return write!(
+                    f,
+                    "a washer so soft goes with the class of the bolt only where the design is verified [{}]: take a \
+                     harder one, or set this aside with what verifies it",
+                    methods::ISO_898_3_TABLE_1.citation
+                );
             }
             Self::Prying => "nobody says whether plies that bend add to the load along the axis",
             Self::Tightening => "nobody says how the bolt is tightened",

@@ -9,6 +9,8 @@ use crate::material::{
     BoltStrength, CoatedFit, Finish, Misfit, NutGrade, NutStrength, NutTapping, Severity,
     coated_fit,
 };
+use crate::source::cite;
+use crate::tables::methods;
 use crate::tables::nut_grades::{BoltCoating, NutPairing, NutShape, NutStanding};
 use crate::thread::Thread;
 use crate::units::Ratio;
@@ -95,15 +97,21 @@ impl fmt::Display for NotShown {
                  the bolt",
                 100.0 * ratio.value
             ),
-            Self::Thin => f.write_str("a thin nut may strip before the bolt breaks [ISO 898-2]"),
+            Self::Thin => cite(
+                f,
+                "a thin nut may strip before the bolt breaks",
+                Some(methods::ISO_898_2_THIN_NUTS),
+            ),
             Self::OversizeStrength => f.write_str(
                 "the standard of the nut gives no strength for threads tapped oversize for thick zinc",
             ),
             Self::NoStrength => {
                 f.write_str("no strength of such a nut on such a thread is in the tables")
             }
-            Self::NotWeathering => f.write_str(
-                "the standard of the bolt names nuts of weathering steel only [ASTM F3125, Table 1]",
+            Self::NotWeathering => cite(
+                f,
+                "the standard of the bolt names nuts of weathering steel only",
+                Some(methods::ASTM_F3125_TABLE_1_WEATHERING),
             ),
             Self::Finish => f.write_str(
                 "the pair is right without thick zinc only, and the finish is not described",

@@ -393,8 +393,30 @@ pub(crate) const AISC_360_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-j3.
 pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citation: "AISC 360 J4.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.2, Eq. J4-3 and J4-4"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2022" };
 pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
 pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const RCSC_SPECIFICATION_2_3_3: &Method = &Method { key: "rcsc-specification-2.3.3", citation: "RCSC Specification, 2.3.3", publisher: Publisher::Rcsc, document: "RCSC Specification", edition: None, clause: Some("2.3.3"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a supplier quotes the clause" };
+pub(crate) const EN_14399_USED_ONCE: &Method = &Method { key: "en-14399-used-once", citation: "EN 14399, BS 4604-1, in a maker's note", publisher: Publisher::Cen, document: "EN 14399", edition: None, clause: Some("used once"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a maker's note" };
+pub(crate) const OVERSIZE_TAPS_A563_ISO_10684: &Method = &Method { key: "oversize-taps-a563-iso-10684", citation: "ASTM A563; ISO 10684, 6.2", publisher: Publisher::Astm, document: "ASTM A563", edition: None, clause: Some("oversize tapping"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' pages; a scan of ISO 10684" };
+pub(crate) const LOOSE_OVERSIZE_NUTS: &Method = &Method { key: "loose-oversize-nuts", citation: "a supplier's page on ASTM A563 nuts", publisher: Publisher::Astm, document: "ASTM A563", edition: None, clause: Some("oversize tapping"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a supplier's page" };
+pub(crate) const ISO_10684_6_2_OVERLAP: &Method = &Method { key: "iso-10684-6.2-overlap", citation: "ISO 10684, 6.2, recalled", publisher: Publisher::Iso, document: "ISO 10684", edition: None, clause: Some("6.2"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const ISO_10684_MARKS_OVERSIZE: &Method = &Method { key: "iso-10684-marks-oversize", citation: "ISO 10684, 6.2.2 and 6.3", publisher: Publisher::Iso, document: "ISO 10684", edition: None, clause: Some("6.2.2 and 6.3"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a scan of the standard" };
+pub(crate) const ISO_10684_MARKS_UNDERSIZE: &Method = &Method { key: "iso-10684-marks-undersize", citation: "ISO 10684, 6.2.3, recalled", publisher: Publisher::Iso, document: "ISO 10684", edition: None, clause: Some("6.2.3"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const ISO_10684_ANNEX_A: &Method = &Method { key: "iso-10684-annex-a", citation: "ISO 10684, Annex A", publisher: Publisher::Iso, document: "ISO 10684", edition: None, clause: Some("Annex A"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const LARGE_INCH_UNDERSIZE: &Method = &Method { key: "large-inch-undersize", citation: "a galvanizers' association", publisher: Publisher::Astm, document: "ASTM A563", edition: None, clause: Some("above 1-1/2 in"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a galvanizers' association" };
+pub(crate) const ASTM_A490_COATINGS: &Method = &Method { key: "astm-a490-coatings", citation: "ASTM A490-00, 5.4; F3125", publisher: Publisher::Astm, document: "ASTM A490", edition: Some("2000"), clause: Some("5.4"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a copy of A490-00" };
+pub(crate) const ASTM_F2329_A143_HARD_BOLTS: &Method = &Method { key: "astm-f2329-a143-hard-bolts", citation: "ASTM F2329, 7.2.2: 33 HRC; ASTM A143: 150 ksi", publisher: Publisher::Astm, document: "ASTM F2329", edition: None, clause: Some("7.2.2"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' and a galvanizers' association's pages" };
+pub(crate) const ISO_10684_CLASS_10_9: &Method = &Method { key: "iso-10684-class-10.9", citation: "ISO 10684, recalled", publisher: Publisher::Iso, document: "ISO 10684", edition: None, clause: Some("class 10.9"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const ASTM_F1941_ISO_4042_BAKING: &Method = &Method { key: "astm-f1941-iso-4042-baking", citation: "ASTM F1941: 40 HRC; ISO 4042:2018: 390 HV", publisher: Publisher::Astm, document: "ASTM F1941", edition: None, clause: Some("40 HRC; ISO 4042:2018, 390 HV"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "platers' pages" };
+pub(crate) const ISO_4042_HARD_PARTS: &Method = &Method { key: "iso-4042-hard-parts", citation: "ISO 4042", publisher: Publisher::Iso, document: "ISO 4042", edition: None, clause: Some("hard parts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "platers' pages" };
+pub(crate) const EN_1090_2_8_2_2_CLEAR_THREADS: &Method = &Method { key: "en-1090-2-8.2.2-clear-threads", citation: "EN 1090-2 8.2.2", publisher: Publisher::Cen, document: "EN 1090-2", edition: None, clause: Some("8.2.2"), modes: None, levels: None, basis: Basis::Published, read_in: "a scan of the page" };
+pub(crate) const AISC_360_J3_2_OVERSIZE: &Method = &Method { key: "aisc-360-j3.2-oversize", citation: "AISC 360 J3.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.2, oversize holes and slots along the load"), modes: None, levels: None, basis: Basis::Published, read_in: "a copy of the page (2010)" };
+pub(crate) const AISC_360_J3_1_PULLED: &Method = &Method { key: "aisc-360-j3.1-pulled", citation: "AISC 360 J3.1", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.1, snug bolts in tension"), modes: None, levels: None, basis: Basis::Published, read_in: "a copy of the page (2010)" };
+pub(crate) const ISO_898_3_HARDNESS: &Method = &Method { key: "iso-898-3-hardness", citation: "ISO 898-3", publisher: Publisher::Iso, document: "ISO 898-3", edition: None, clause: Some("hardness beside property classes"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the table" };
+pub(crate) const ISO_898_3_TABLE_1: &Method = &Method { key: "iso-898-3-table-1", citation: "ISO 898-3 table 1", publisher: Publisher::Iso, document: "ISO 898-3", edition: None, clause: Some("table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the table" };
+pub(crate) const ANODIC_INDEX_GUIDE: &Method = &Method { key: "anodic-index-guide", citation: "anodic index, guide of the trade", publisher: Publisher::Practice, document: "anodic index", edition: None, clause: None, modes: None, levels: None, basis: Basis::Memory, read_in: "guides of the trade" };
+pub(crate) const ISO_898_2_THIN_NUTS: &Method = &Method { key: "iso-898-2-thin-nuts", citation: "ISO 898-2", publisher: Publisher::Iso, document: "ISO 898-2", edition: None, clause: Some("thin nuts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the text" };
+pub(crate) const ASTM_F3125_TABLE_1_WEATHERING: &Method = &Method { key: "astm-f3125-table-1-weathering", citation: "ASTM F3125, Table 1", publisher: Publisher::Astm, document: "ASTM F3125", edition: None, clause: Some("Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' pages" };
 
-pub(in crate::tables) static METHODS: [&Method; 391] = [
+pub(in crate::tables) static METHODS: [&Method; 413] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -786,4 +808,26 @@ pub(in crate::tables) static METHODS: [&Method; 391] = [
     AISC_360_J4_2,
     STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR,
     EN_1993_1_1_2005_6_2_6_2,
+    RCSC_SPECIFICATION_2_3_3,
+    EN_14399_USED_ONCE,
+    OVERSIZE_TAPS_A563_ISO_10684,
+    LOOSE_OVERSIZE_NUTS,
+    ISO_10684_6_2_OVERLAP,
+    ISO_10684_MARKS_OVERSIZE,
+    ISO_10684_MARKS_UNDERSIZE,
+    ISO_10684_ANNEX_A,
+    LARGE_INCH_UNDERSIZE,
+    ASTM_A490_COATINGS,
+    ASTM_F2329_A143_HARD_BOLTS,
+    ISO_10684_CLASS_10_9,
+    ASTM_F1941_ISO_4042_BAKING,
+    ISO_4042_HARD_PARTS,
+    EN_1090_2_8_2_2_CLEAR_THREADS,
+    AISC_360_J3_2_OVERSIZE,
+    AISC_360_J3_1_PULLED,
+    ISO_898_3_HARDNESS,
+    ISO_898_3_TABLE_1,
+    ANODIC_INDEX_GUIDE,
+    ISO_898_2_THIN_NUTS,
+    ASTM_F3125_TABLE_1_WEATHERING,
 ];
