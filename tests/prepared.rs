@@ -5,6 +5,7 @@ use std::cell::Cell;
 
 use shankline::joint::*;
 use shankline::prelude::*;
+use shankline::units::percent;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
@@ -139,4 +140,43 @@ fn it_answers_as_the_whole_check_does() {
     let [joints, slow] = kinds.each_ref().map(Cell::get);
     println!("{slow} of {joints} joints have a kind of load that is left to the whole check");
     assert!(20 * slow < joints, "{slow} of {joints} are slow");
+}
+
+/// Faults that begin at some pull, where slip has no figure of its own: EN 1993-1-8 has no allowable load for slip, so
+/// that nothing is compared, and yet a pull above all of the clamp force lets the joint slip.
+#[test]
+fn a_pull_beyond_the_clamp_force_is_a_fault_without_a_figure() {
+    use shankline::strength::slip::{SlipClass, SlipMethod};
+    let slip = SlipMethod::En1993 {
+        class: SlipClass::A,
+        serviceability: false,
+    };
+    let scatter = NutFactor::new(0.17, 0.18, 0.19).unwrap();
+    let ply = |builder: JointBuilder, name: &str| {
+        let ply = builder.ply(name, "20 mm").material("S355 steel");
+        ply.end_distance("60 mm")
+            .edge_distance("50 mm")
+            .width("100 mm")
+    };
+    let joint = ply(ply(Joint::builder("M20"), "gusset"), "beam")
+        .across("1 kN")
+        .along("1 kN")
+        .methods(JointMethods {
+            slip: Slip::Resisted(slip),
+            ..JointMethods::machine_design(1.0)
+        })
+        .tightening(Tightening::Torque(
+            TorqueTightening::new(scatter, PreloadTarget::Reusable).relaxation(percent(5.0)),
+        ))
+        .build()
+        .unwrap();
+    let left = joint.check().unwrap().preload.unwrap().in_service;
+    let mut prepared = joint.prepare().unwrap();
+    let mut words = Vec::new();
+    for share in [0.1, 0.9, 0.99, 1.01, 1.05, 1.2, 2.0, 5.0] {
+        let case = BoltCase::steady(newtons(100.0), share * left);
+        agree(&joint, &mut prepared, &case).unwrap();
+        words.push(prepared.answer(&case).unwrap().word);
+    }
+    assert_eq!(words[2..4], [Word::Undecided, Word::DoesNotHold]);
 }

@@ -55,7 +55,7 @@ pub(super) fn every_length(joint: &Joint) -> Result<super::Selection, Error> {
     case::length_search(joint, screws.as_ref(), end)?.run()
 }
 
-use outcome::Outcomes;
+use outcome::{Outcomes, Turn};
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.
 ///
@@ -200,8 +200,8 @@ impl Joint {
         Ok((run.verdict, run.workings))
     }
 
-    /// The verdict, with the greatest forces of the bolt at which outcomes of other kinds begin.
-    fn turns(&self, candidate: &Candidate) -> Result<(Verdict, Vec<f64>), Error> {
+    /// The verdict, with the loads at which outcomes of other kinds begin.
+    fn turns(&self, candidate: &Candidate) -> Result<(Verdict, Vec<Turn>), Error> {
         let run = self.run(Some(candidate), false)?;
         Ok((run.verdict, run.turns))
     }
@@ -238,5 +238,5 @@ impl Joint {
 struct Run {
     verdict: Verdict,
     workings: Vec<Derivation>,
-    turns: Vec<f64>,
+    turns: Vec<Turn>,
 }

@@ -15,6 +15,7 @@
 
 use alloc::vec::Vec;
 
+use super::outcome::Turn;
 use super::{BoltCase, CaseAnswer, Joint, JointLoad, JointPreload, Slip, Verdict, Word};
 use crate::joint::Candidate;
 use crate::math;
@@ -62,9 +63,9 @@ pub(super) struct Laws {
     word: Word,
     of_modes: Vec<(Mode, Law)>,
     forces: Forces,
-    /// Between which greatest forces of the bolt the outcomes are these: pressures that are only shown where they are
-    /// too high lie outside.
-    range: [f64; 2],
+    /// Between which greatest forces of the bolt, and which loads along it, the outcomes are these: pressures that are
+    /// only shown where they are too high lie outside, and pulls that leave no clamp force.
+    ranges: [[f64; 2]; 2],
 }
 
 /// How a utilisation goes with the load.
@@ -427,14 +428,15 @@ impl Laws {
         for (law, (_, own)) in (1..).zip(&self.of_modes) {
             own.raise(law, lanes, &self.forces, &bolt, &mut most);
         }
-        let [from, to] = self.range;
+        let [of_bolt, of_load] = self.ranges;
+        let is_within = |[from, to]: [f64; 2], force: f64| force >= from && force <= to;
         let none_expected = self.of_modes.is_empty();
         let mut open = 0;
         for lane in 0..N {
             let (bolt, used, law) = (bolt[lane], most.used[lane], most.law[lane]);
             // So far above, methods refuse to compare; at nothing, and at the limit, rounding decides.
-            let is_plain = bolt >= from
-                && bolt <= to
+            let is_plain = is_within(of_bolt, bolt)
+                && is_within(of_load, lanes.along[lane])
                 && used < 1e5
                 && (used - 1.0).abs() > CLOSE
                 && (law == 0) == none_expected;
@@ -529,8 +531,8 @@ impl Reader {
         })
     }
 
-    /// The whole check under some loads, and at which greatest forces of the bolt its outcomes change.
-    fn run(&mut self, loads: &Loads) -> Option<(Verdict, Vec<f64>)> {
+    /// The whole check under some loads, and at which loads its outcomes change.
+    fn run(&mut self, loads: &Loads) -> Option<(Verdict, Vec<Turn>)> {
         self.joint.load = loads.case().of(&self.usual);
         self.joint.turns(&self.candidate).ok()
     }
@@ -539,9 +541,13 @@ impl Reader {
         let small = self.small;
         let (verdict, turns) = self.run(&small)?;
         let bolt = self.forces.greatest(&small);
-        let mut range = [f64::NEG_INFINITY, f64::INFINITY];
+        let mut ranges = [[f64::NEG_INFINITY, f64::INFINITY]; 2];
         for turn in turns {
-            if turn <= bolt {
+            let (range, at, turn) = match turn {
+                Turn::Bolt(force) => (&mut ranges[0], bolt, force.value),
+                Turn::Along(load) => (&mut ranges[1], small.along, load.value),
+            };
+            if turn <= at {
                 range[0] = range[0].max(turn * (1.0 + CLOSE));
             } else {
                 range[1] = range[1].min(turn * (1.0 - CLOSE));
@@ -556,7 +562,7 @@ impl Reader {
             word: without_loads(&verdict),
             of_modes: laws,
             forces: self.forces,
-            range,
+            ranges,
         };
         self.confirms(&laws)?;
         Some(governing_only(laws))
@@ -771,7 +777,10 @@ impl Reader {
                 .iter()
                 .zip(checks)
                 .all(|(law, check)| (law - check).abs() <= CLOSE * check);
-        let inside = (laws.range[0]..=laws.range[1]).contains(&bolt);
+        let inside = [bolt, usual.along]
+            .iter()
+            .zip(laws.ranges)
+            .all(|(force, [from, to])| (from..=to).contains(force));
         (!inside || agree && without_loads(&verdict) == laws.word).then_some(())
     }
 }

@@ -431,6 +431,15 @@ impl fmt::Display for NotConcerned {
     }
 }
 
+/// A load beyond which there are outcomes of another kind.
+#[derive(Clone, Copy, Debug)]
+pub(super) enum Turn {
+    /// The greatest force of the bolt.
+    Bolt(Force),
+    /// The load along the axis as it was given.
+    Along(Force),
+}
+
 /// How many modes there are.
 pub(super) const MODES: usize = Mode::ALL.len();
 
@@ -442,9 +451,9 @@ pub(super) struct Outcomes {
     pub(super) in_order: [bool; MODES],
     pub(super) not_concerned: [Option<NotConcerned>; MODES],
     pub(super) cautions: Vec<Caution>,
-    /// Greatest forces of the bolt, in newtons, beyond which there are outcomes of another kind: figures that are only
-    /// shown where they are exceeded, questions that only then arise.
-    pub(super) turns: Vec<f64>,
+    /// Loads beyond which there are outcomes of another kind: figures that are only shown where they are exceeded,
+    /// faults and questions that only then arise.
+    pub(super) turns: Vec<Turn>,
     /// The workings, if they are wanted.
     pub(super) workings: Option<Vec<Derivation>>,
 }
@@ -523,11 +532,9 @@ impl Outcomes {
         }
     }
 
-    /// Notes that outcomes are of another kind beyond this greatest force of the bolt.
-    pub(super) fn turns_at(&mut self, force: Force) {
-        if force.value.is_finite() {
-            self.turns.push(force.value);
-        }
+    /// Notes that outcomes are of another kind beyond a load.
+    pub(super) fn turns_at(&mut self, turn: Turn) {
+        self.turns.push(turn);
     }
 
     /// Whether workings are wanted.

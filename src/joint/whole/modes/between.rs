@@ -4,7 +4,7 @@ use super::seat::{across_the_grain, counted_on_timber, hole_under, sides};
 use crate::error::Error;
 use crate::joint::whole::Need;
 use crate::joint::whole::case::{Case, CasePly};
-use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::outcome::{Outcomes, Turn};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::surface::{SurfaceContact, SurfaceLimit, SurfaceOutcome, surface_pressure};
 use crate::strength::timber::TimberWasher;
@@ -87,7 +87,7 @@ fn is_factor_open(case: &Case) -> bool {
 /// The force that would just be borne.
 fn turns(check: &Result<Check, Need>, force: Force, out: &mut Outcomes) {
     if let Ok(check) = check {
-        out.turns_at(force / check.utilisation.value);
+        out.turns_at(Turn::Bolt(force / check.utilisation.value));
     }
 }
 
@@ -176,7 +176,7 @@ fn timber(case: &Case, index: usize, own: &CasePly, force: Force, out: &mut Outc
         if let Some(check) = &check {
             // Without a preload the greatest force has the margin in it as well.
             let margin = case.torque().map_or(case.joint.methods.margin, |_| 1.0);
-            out.turns_at(margin * force / check.utilisation.value);
+            out.turns_at(Turn::Bolt(margin * force / check.utilisation.value));
         }
         out.checks.extend(check.filter(|check| !check.holds()));
     }

@@ -4,7 +4,7 @@ use super::springs::Springs;
 use crate::error::Error;
 use crate::joint::whole::case::Case;
 use crate::joint::whole::material::CaseMaterial;
-use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::outcome::{Outcomes, Turn};
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
@@ -121,6 +121,9 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
     }
     let answer = counted_on(case, method, preload);
     let force = out.attempt(MODE, place, answer)?;
+    out.turns_at(Turn::Along(
+        force.force() / case.joint.load.factor(case.level),
+    ));
     if force.force() <= case.along {
         // The pull takes all of the clamp force.
         out.find(Finding::Slips);

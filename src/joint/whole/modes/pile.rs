@@ -4,7 +4,7 @@ use super::seat::{Side, least_hardness};
 use crate::caution::{Caution, Cautions};
 use crate::joint::JointWasher;
 use crate::joint::whole::case::Case;
-use crate::joint::whole::outcome::Outcomes;
+use crate::joint::whole::outcome::{Outcomes, Turn};
 use crate::joint::whole::{Finding, Need};
 use crate::parts::ClampFace;
 use crate::strength::check::{Check, Level, Mode};
@@ -89,9 +89,9 @@ fn pressed_washer(side: &Side, washer: &JointWasher, force: Force, area: Area, o
     let place = side.place;
     let pressure = Stress::from(force / area);
     let least = least_hardness(washer).unwrap_or(SOFTEST);
-    out.turns_at(least * BEARS * area);
+    out.turns_at(Turn::Bolt(least * BEARS * area));
     if let Some(hardness) = washer.hardness {
-        out.turns_at(hardness * DENTS * area);
+        out.turns_at(Turn::Bolt(hardness * DENTS * area));
     }
     if pressure <= least * BEARS {
         return;
