@@ -192,6 +192,7 @@
 pub extern crate uom;
 extern crate alloc;
 
+pub mod assembly;
 pub mod catalogue;
 pub mod caution;
 pub mod derivation;

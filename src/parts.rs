@@ -35,6 +35,7 @@ mod nut;
 mod prevailing_torque;
 mod screw_length;
 mod screw_series;
+mod size;
 mod sockets;
 mod washer;
 
@@ -43,4 +44,6 @@ pub use crate::tables::washers::{Washer, WasherStyle};
 pub use aircraft::{AnBolt, AnWashers};
 pub use clamp_face::{ClampFace, FaceRule, WasherFace};
 pub use screw_length::{ScrewLength, Zone};
-pub use screw_series::{ScrewProduct, ScrewSeries};
+pub(crate) use screw_series::greatest_width;
+pub use screw_series::{Head, HeadForm, ScrewProduct, ScrewSeries};
+pub use size::{Origin, Size};

@@ -16,6 +16,7 @@ use crate::thread::{
 };
 use crate::units::Length;
 
+mod head;
 mod inch;
 mod metric;
 mod product;
@@ -24,6 +25,8 @@ mod stock;
 mod structural;
 mod unread;
 
+pub(crate) use head::greatest_width;
+pub use head::{Head, HeadForm};
 pub use product::ScrewProduct;
 
 /// All lengths of one product with one thread.

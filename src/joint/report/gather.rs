@@ -16,7 +16,7 @@ use crate::caution::Caution;
 use crate::error::{Amount, Error};
 #[cfg(doc)]
 use crate::joint::LengthSearch;
-use crate::joint::whole::{bolt_and_nut, every_length, sources};
+use crate::joint::whole::{bolt_and_nut, sources};
 use crate::joint::{
     Account, Candidate, Finding, Joint, JointWasher, Missing, Reason, Sheet, SheetStep,
     TighteningOrder, Verdict,
@@ -225,7 +225,7 @@ fn other_lengths(
     verdict: &Verdict,
     units: UnitSystem,
 ) -> Result<Vec<ReportLength>, Error> {
-    let selection = every_length(joint)?;
+    let selection = joint.lengths()?;
     let all = selection.accepted().iter().chain(selection.rejected());
     let others = all.filter(|other| other.screw.nominal != verdict.candidate.screw.nominal);
     let mut lengths: Vec<ReportLength> = others
