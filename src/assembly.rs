@@ -82,6 +82,8 @@ pub struct Extent {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[non_exhaustive]
 pub struct Bolt {
+    /// Thread and length, as it is sold: `M16 x 80 mm`.
+    pub designation: String,
     /// Product, as its standard calls it, or the name of a bolt of the caller's own.
     pub product: String,
     /// Grade or class; none where only a length was asked about.

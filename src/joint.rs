@@ -126,6 +126,7 @@ pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
 #[cfg(feature = "serde")]
 pub use report::Datum;
+pub(crate) use report::length_name;
 pub use report::{
     DesignReport, FORMAT, LayerKind, LengthReport, RenderedReport, Report, ReportBolt,
     ReportCandidate, ReportCheck, ReportCut, ReportDesign, ReportLayer, ReportLength, ReportLine,

@@ -196,6 +196,8 @@ pub mod assembly;
 pub mod catalogue;
 pub mod caution;
 pub mod derivation;
+#[cfg(feature = "drawing")]
+pub mod drawing;
 pub mod error;
 pub mod joint;
 pub mod material;

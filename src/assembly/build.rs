@@ -5,7 +5,7 @@ use alloc::{format, string::String, string::ToString, vec::Vec};
 use super::layer::same;
 use super::{Assembly, Bolt, End, Extent, Layer, NutBody, Side, TappedBody, Tube};
 use crate::error::Error;
-use crate::joint::{Candidate, Joint, OwnNut, OwnScrew, Stack};
+use crate::joint::{Candidate, Joint, OwnNut, OwnScrew, Stack, length_name};
 use crate::parts::{Head, HeadForm, Nut, ScrewSeries, Size};
 use crate::spread::Spread;
 use crate::thread::Thread;
@@ -248,7 +248,9 @@ fn build(
     };
     let screw = &candidate.screw;
     let cut = candidate.cut.filter(|cut| cut.holds_window);
+    let length = length_name(screw.nominal, thread.is_unified());
     let bolt = Bolt {
+        designation: format!("{thread} x {length}"),
         product: String::new(),
         grade: None,
         thread: *thread,

@@ -243,7 +243,7 @@ fn other_lengths(
 }
 
 /// A length as its product is sold: `4 in`, `80 mm`; `62.50 mm` of one that is not.
-pub(in crate::joint) fn length_name(length: Length, inch: bool) -> String {
+pub(crate) fn length_name(length: Length, inch: bool) -> String {
     match crate::units::inch_fraction(length).filter(|_| inch) {
         Some(fraction) => format!("{fraction} in"),
         None if inch => format!("{}", shown(length, UnitSystem::UsCustomary)),

@@ -1,0 +1,762 @@
+//! An assembly as lines in a plane through its axis, in millimetres: what section and DXF both draw.
+//!
+//! Bolt, nut and washers are not cut (they are drawn from outside), what they hold is. Where a size is not read or not
+//! stated, a stand-in by the diameter d is drawn, with a line of its own ([`Line::Unread`]). Chamfers of heads and nuts
+//! (30 degrees from the width across flats) and the point of the bolt (45 degrees to the root of the thread) are drawn by
+//! custom: no table has them.
+
+use alloc::vec::Vec;
+
+use super::canvas::Line;
+use crate::assembly::{Assembly, End, Layer, NutBody, Side, TappedBody};
+use crate::joint::{HeadSeat, LayerKind};
+use crate::parts::{Head, HeadForm, Locking, Size};
+use crate::units::Length;
+
+/// Along the axis, and across it.
+pub(super) type Point = [f64; 2];
+
+/// The part a line belongs to.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Part {
+    Bolt,
+    Thread,
+    Nut,
+    Washer,
+    /// With its place among the plies, sleeves and tapped part, which are hatched by turns.
+    Cut(usize),
+    Cutoff,
+}
+
+/// A line through points, or an area.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Shape {
+    pub(super) part: Part,
+    pub(super) line: Line,
+    /// Whether the line returns to its beginning and hides what is behind.
+    pub(super) closed: bool,
+    pub(super) points: Vec<Point>,
+}
+
+/// A rectangle of a part in section, to be hatched: from, to, and the inner and outer radius.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Cutting {
+    pub(super) turn: usize,
+    pub(super) along: [f64; 2],
+    pub(super) radii: [f64; 2],
+}
+
+/// Everything there is to draw, and how far it reaches.
+#[derive(Clone, Debug, Default)]
+pub(super) struct Shapes {
+    pub(super) shapes: Vec<Shape>,
+    pub(super) cuttings: Vec<Cutting>,
+    /// From where to where it reaches along the axis.
+    pub(super) along: [f64; 2],
+    /// How far the plies are drawn.
+    pub(super) radius: f64,
+    /// Radius over the crests of the thread.
+    pub(super) crest: f64,
+    /// The point in each layer, then each sleeve, then the tapped part and the nut that a leader ends in.
+    pub(super) marks: Vec<Point>,
+}
+
+pub(super) fn mm(length: Length) -> f64 {
+    length.value * 1e3
+}
+
+/// A size to draw, in millimetres, and whether it is read.
+#[derive(Clone, Copy)]
+struct Drawn {
+    size: f64,
+    line: Line,
+}
+
+impl Drawn {
+    fn of(size: &Size, stand_in: f64) -> Self {
+        match size.drawn() {
+            Some(size) => Self {
+                size: mm(size),
+                line: Line::Outline,
+            },
+            None => Self {
+                size: stand_in,
+                line: Line::Unread,
+            },
+        }
+    }
+
+    fn of_corners(corners: &Size, flats: &Size, stand_in: f64) -> Self {
+        /// Sharp corners over flats.
+        const SHARP: f64 = 1.154_700_538;
+        let flats = flats.drawn();
+        match (corners.drawn(), flats) {
+            (Some(corners), _) => Self {
+                size: mm(corners),
+                line: Line::Outline,
+            },
+            (None, Some(flats)) => Self {
+                size: SHARP * mm(flats),
+                line: Line::Outline,
+            },
+            (None, None) => Self {
+                size: SHARP * stand_in,
+                line: Line::Unread,
+            },
+        }
+    }
+}
+
+fn worse(a: Line, b: Line) -> Line {
+    if a == Line::Unread { a } else { b }
+}
+
+/// What widens the holes near head and nut, and along sleeves.
+struct Widened {
+    /// Up to where, and how wide.
+    recess: Option<[f64; 2]>,
+    /// Radius at the top of the countersink, radius at its end, height.
+    cone: Option<[f64; 3]>,
+    /// From where on, and how wide.
+    spot_face: Option<[f64; 2]>,
+    /// From where to where, and how wide.
+    sleeves: Vec<[f64; 3]>,
+}
+
+impl Widened {
+    /// The radius of a hole at a place, which lies on one side of `middle`, a point without a step between.
+    fn radius(&self, hole: f64, x: f64, middle: f64) -> f64 {
+        let mut radius = hole;
+        if let Some([end, wide]) = self.recess
+            && middle < end
+        {
+            radius = radius.max(wide);
+        }
+        if let Some([top, neck, height]) = self.cone {
+            if middle < 0.0 {
+                radius = radius.max(top);
+            } else if middle < height {
+                radius = radius.max(top - (top - neck) * x / height);
+            }
+        }
+        if let Some([start, wide]) = self.spot_face
+            && middle > start
+        {
+            radius = radius.max(wide);
+        }
+        for [from, to, wide] in &self.sleeves {
+            if middle > *from && middle < *to {
+                radius = radius.max(*wide);
+            }
+        }
+        radius
+    }
+
+    /// The wall of a hole from one face of a part to the other.
+    fn wall(&self, hole: f64, from: f64, to: f64) -> Vec<Point> {
+        let mut steps: Vec<f64> = Vec::from([from, to]);
+        if let Some([end, _]) = self.recess {
+            steps.push(end);
+        }
+        if let Some([top, neck, height]) = self.cone {
+            steps.push(0.0);
+            steps.push(height);
+            if top > neck && hole > neck {
+                // Where the cone is as wide as the hole.
+                steps.push(height * (top - hole) / (top - neck));
+            }
+        }
+        if let Some([start, _]) = self.spot_face {
+            steps.push(start);
+        }
+        steps.extend(self.sleeves.iter().flat_map(|own| [own[0], own[1]]));
+        steps.retain(|&x| x >= from && x <= to);
+        steps.sort_by(f64::total_cmp);
+        let mut wall: Vec<Point> = Vec::with_capacity(8);
+        let mut push = |point: Point| {
+            if wall.last() != Some(&point) {
+                wall.push(point);
+            }
+        };
+        for two in steps.windows(2) {
+            let (a, b) = (two[0], two[1]);
+            if b - a < 1e-9 {
+                continue;
+            }
+            let middle = 0.5 * (a + b);
+            push([a, self.radius(hole, a, middle)]);
+            push([b, self.radius(hole, b, middle)]);
+        }
+        if wall.is_empty() {
+            wall.extend([[from, hole], [to, hole]]);
+        }
+        wall
+    }
+}
+
+/// Stand-ins, over the diameter: of holes, washers, heads and nuts nothing is known where these are drawn.
+const HOLE: f64 = 1.1;
+const WASHER: f64 = 2.0;
+const FLATS: f64 = 1.5;
+const HEAD: f64 = 0.65;
+const TUBE: [f64; 2] = [1.08, 1.5];
+
+pub(super) fn shapes(assembly: &Assembly) -> Shapes {
+    let mut all = Builder {
+        assembly,
+        d: mm(assembly.bolt.diameter),
+        out: Shapes::default(),
+        reach: 0.0,
+    };
+    all.measure();
+    all.plies();
+    all.washers();
+    all.bolt();
+    all.head();
+    all.end();
+    all.out
+}
+
+struct Builder<'a> {
+    assembly: &'a Assembly,
+    d: f64,
+    out: Shapes,
+    /// The widest part on the bolt, as a radius.
+    reach: f64,
+}
+
+impl Builder<'_> {
+    fn push(&mut self, part: Part, line: Line, closed: bool, points: Vec<Point>) {
+        self.out.shapes.push(Shape {
+            part,
+            line,
+            closed,
+            points,
+        });
+    }
+
+    /// The same on both sides of the axis.
+    fn both(&mut self, part: Part, line: Line, points: &[Point]) {
+        for sign in [1.0, -1.0] {
+            let points = points.iter().map(|[x, r]| [*x, sign * r]).collect();
+            self.push(part, line, false, points);
+        }
+    }
+
+    fn washer_radius(&self, layer: &Layer) -> Drawn {
+        let outside = Drawn::of(&layer.outside, WASHER * self.d);
+        Drawn {
+            size: 0.5 * outside.size,
+            ..outside
+        }
+    }
+
+    fn head_radius(&self) -> Drawn {
+        let head = &self.assembly.bolt.head;
+        let wide = match head.form {
+            HeadForm::Hexagon | HeadForm::Other => {
+                Drawn::of_corners(&head.across_corners, &head.across_flats, FLATS * self.d)
+            }
+            HeadForm::Socket => Drawn::of(&head.diameter, FLATS * self.d),
+            HeadForm::Countersunk => Drawn::of(&head.diameter, WASHER * self.d),
+            // Of shapes to come.
+            #[allow(unreachable_patterns)]
+            _ => Drawn::of(&head.diameter, FLATS * self.d),
+        };
+        Drawn {
+            size: 0.5 * wide.size,
+            ..wide
+        }
+    }
+
+    fn head_height(&self) -> Drawn {
+        Drawn::of(&self.assembly.bolt.head.height, HEAD * self.d)
+    }
+
+    fn nut_radius(&self, nut: &NutBody) -> Drawn {
+        let wide = Drawn::of_corners(&nut.across_corners, &nut.across_flats, FLATS * self.d);
+        Drawn {
+            size: 0.5 * wide.size,
+            ..wide
+        }
+    }
+
+    /// How far everything reaches.
+    fn measure(&mut self) {
+        let assembly = self.assembly;
+        let head = self.head_radius().size;
+        let mut reach = head;
+        for layer in &assembly.layers {
+            if layer.kind == LayerKind::Washer {
+                reach = reach.max(self.washer_radius(layer).size);
+            } else if let Some(hole) = layer.hole.drawn() {
+                reach = reach.max(0.62 * mm(hole));
+            }
+        }
+        let mut end = mm(assembly.bolt.length.max).max(mm(assembly.bolt.end.max));
+        match &assembly.end {
+            End::Nut(nut) => {
+                reach = reach.max(self.nut_radius(nut).size);
+                if let Some(flange) = nut.flange_diameter.drawn() {
+                    reach = reach.max(0.5 * mm(flange));
+                }
+                end = end.max(mm(nut.at.to.max));
+            }
+            End::Tapped(part) => {
+                let thread = mm(part.at.from.nominal);
+                let depth = part.depth.map_or(mm(part.at.to.nominal) - thread, mm);
+                end = end.max(thread + depth + 0.9 * self.d).max(end + 0.3 * self.d);
+            }
+        }
+        if !assembly.sleeves.is_empty() {
+            reach = reach.max(0.5 * TUBE[1] * self.d);
+        }
+        let first = assembly.layers.first();
+        let top = first.map_or(0.0, |layer| mm(layer.at.from.nominal));
+        let ply = assembly.layers.iter().find(|layer| layer.ply == Some(1));
+        let top = top.min(ply.map_or(0.0, |layer| mm(layer.at.from.nominal)));
+        let height = if assembly.bolt.head.form == HeadForm::Countersunk {
+            0.0
+        } else {
+            self.head_height().size
+        };
+        self.reach = reach;
+        self.out.radius = 1.4 * reach;
+        self.out.crest = 0.5 * self.d;
+        self.out.along = [top.min(-height), end];
+    }
+
+    fn widened(&self) -> Widened {
+        let assembly = self.assembly;
+        let at_head = |layer: &&Layer| layer.side == Some(Side::Head);
+        let at_nut = |layer: &&Layer| layer.side == Some(Side::Nut);
+        let radius = |layer: &Layer| self.washer_radius(layer).size;
+        let head_washers = assembly.layers.iter().filter(at_head);
+        let seat = head_washers.clone().map(radius).fold(0.0, f64::max);
+        let seat_end = head_washers
+            .last()
+            .map_or(0.0, |layer| mm(layer.at.to.nominal));
+        let (mut recess, mut cone) = (None, None);
+        match assembly.seat {
+            HeadSeat::Recessed { .. } => {
+                let wide = 1.12 * seat.max(self.head_radius().size);
+                recess = Some([seat_end, wide]);
+            }
+            HeadSeat::Countersunk { .. } => {
+                let height = self.head_height().size;
+                cone = Some([self.head_radius().size, 0.5 * self.d, height]);
+            }
+            HeadSeat::Flat => {}
+            // Of seats to come.
+            #[allow(unreachable_patterns)]
+            _ => {}
+        }
+        let spot_face = assembly.spot_face_under_nut.map(|_| {
+            let last = assembly.layers.iter().rfind(|layer| layer.ply.is_some());
+            let start = last.map_or(0.0, |layer| mm(layer.at.to.nominal));
+            let depth = assembly
+                .spot_face_under_nut
+                .map_or(0.0, |own| mm(own.nominal));
+            let washers = assembly.layers.iter().filter(at_nut).map(radius);
+            let nut = match &assembly.end {
+                End::Nut(nut) => self.nut_radius(nut).size,
+                End::Tapped(_) => 0.0,
+            };
+            [start - depth, 1.12 * washers.fold(nut, f64::max)]
+        });
+        let sleeves = assembly.sleeves.iter().map(|tube| {
+            [
+                mm(tube.at.from.nominal),
+                mm(tube.at.to.nominal),
+                0.5 * TUBE[1] * self.d,
+            ]
+        });
+        Widened {
+            recess,
+            cone,
+            spot_face,
+            sleeves: sleeves.collect(),
+        }
+    }
+
+    fn hole(&self, layer: &Layer) -> Drawn {
+        let hole = Drawn::of(&layer.hole, HOLE * self.d);
+        Drawn {
+            size: 0.5 * hole.size,
+            ..hole
+        }
+    }
+
+    /// Plies, sleeves and the tapped part, in section.
+    fn plies(&mut self) {
+        let assembly = self.assembly;
+        let widened = self.widened();
+        let far = self.out.radius;
+        let mut turn = 0;
+        for layer in &assembly.layers {
+            if layer.kind == LayerKind::Gap {
+                self.out.marks.push([
+                    0.5 * (mm(layer.at.from.nominal) + mm(layer.at.to.nominal)),
+                    far,
+                ]);
+                continue;
+            }
+            let (from, to) = (mm(layer.at.from.nominal), mm(layer.at.to.nominal));
+            let middle = 0.5 * (from + to);
+            if layer.kind == LayerKind::Washer {
+                let radius = self.washer_radius(layer).size;
+                self.out.marks.push([middle, radius - 0.06 * self.reach]);
+                continue;
+            }
+            self.out.marks.push([middle, far - 0.08 * self.reach]);
+            let hole = self.hole(layer);
+            let wall = widened.wall(hole.size, from, to);
+            self.cut_part(turn, hole.line, &wall, far);
+            turn += 1;
+        }
+        for tube in &assembly.sleeves {
+            let (from, to) = (mm(tube.at.from.nominal), mm(tube.at.to.nominal));
+            let [inside, outside] = TUBE.map(|times| 0.5 * times * self.d);
+            self.out
+                .marks
+                .push([from + 0.35 * (to - from), 0.5 * (inside + outside)]);
+            for sign in [1.0, -1.0] {
+                let (a, b) = (sign * inside, sign * outside);
+                let ring = Vec::from([[from, a], [to, a], [to, b], [from, b]]);
+                self.push(Part::Cut(turn), Line::Unread, true, ring);
+            }
+            self.out.cuttings.push(Cutting {
+                turn,
+                along: [from, to],
+                radii: [inside, outside],
+            });
+            turn += 1;
+        }
+        if let End::Tapped(part) = &assembly.end {
+            self.tapped(part, turn);
+        }
+    }
+
+    /// One part in section: its faces, the wall of its hole, and a thin line where it is broken off.
+    fn cut_part(&mut self, turn: usize, line: Line, wall: &[Point], far: f64) {
+        let (Some(&[from, first]), Some(&[to, last])) = (wall.first(), wall.last()) else {
+            return;
+        };
+        let part = Part::Cut(turn);
+        for two in wall.windows(2) {
+            let (a, b) = (two[0], two[1]);
+            if b[0] - a[0] > 1e-9 {
+                self.out.cuttings.push(Cutting {
+                    turn,
+                    along: [a[0], b[0]],
+                    // Of a countersink the head hides the rest.
+                    radii: [a[1].min(b[1]), far],
+                });
+            }
+        }
+        self.both(part, line, wall);
+        self.both(part, Line::Outline, &[[from, first], [from, far]]);
+        self.both(part, Line::Outline, &[[to, last], [to, far]]);
+        self.both(part, Line::Thin, &broken_off(from, to, far, 0.05 * self.reach));
+    }
+
+    fn tapped(&mut self, tapped: &TappedBody, turn: usize) {
+        let far = self.out.radius;
+        let (face, start) = (mm(tapped.face.nominal), mm(tapped.at.from.nominal));
+        let right = self.out.along[1];
+        let (minor, major) = (0.5 * mm(tapped.minor_diameter), 0.5 * self.d);
+        let tip = mm(self.assembly.bolt.end.nominal);
+        let part = Part::Cut(turn);
+        // What nobody says of the hole is drawn as one that ends beyond the bolt, dotted.
+        let stated = tapped.depth.is_some() || tapped.through;
+        let line = if stated { Line::Outline } else { Line::Unread };
+        let bottom = match tapped.depth {
+            Some(depth) => start + mm(depth),
+            None if tapped.through => right,
+            None => (right - 0.5 * self.d).max(start),
+        };
+        self.out
+            .marks
+            .push([0.5 * (face + right), far - 0.08 * self.reach]);
+        self.both(part, Line::Outline, &[[face, minor], [face, far]]);
+        self.both(part, Line::Thin, &broken_off(face, right, far, 0.05 * self.reach));
+        let zigzag = broken_off(-far, far, 0.0, 0.05 * self.reach);
+        let zigzag = zigzag.iter().map(|[r, off]| [right + off, *r]).collect();
+        self.push(part, Line::Thin, false, zigzag);
+        if start > face {
+            let wide = 0.5 * HOLE * self.d;
+            self.both(part, Line::Unread, &[[face, wide], [start, wide], [start, minor]]);
+            self.hatched(turn, [face, start], [wide, far]);
+        }
+        // The bolt covers the thread as far as it is screwed in. Beyond: minor diameter wide, major diameter narrow.
+        let begin = tip.clamp(start, bottom.max(start));
+        self.both(part, line, &[[start, minor], [bottom, minor]]);
+        self.both(part, Line::Thin, &[[begin, major], [bottom, major]]);
+        if !tapped.through {
+            // The drill has a point of 118 degrees, drawn as 120, beyond the end of full thread.
+            let drilled = (bottom + 0.2 * self.d).min(right);
+            let tip = (drilled + 0.577 * minor).min(right);
+            self.both(part, line, &[[bottom, minor], [bottom, major]]);
+            self.both(part, line, &[[bottom, minor], [drilled, minor], [tip, 0.0]]);
+            self.both(part, line, &[[drilled, minor], [drilled, 0.0]]);
+            self.hatched(turn, [bottom, drilled], [minor, far]);
+            self.hatched(turn, [drilled, tip], [minor, far]);
+            self.hatched(turn, [tip, right], [0.0, far]);
+        }
+        self.hatched(turn, [start, bottom], [minor, far]);
+    }
+
+    fn hatched(&mut self, turn: usize, along: [f64; 2], radii: [f64; 2]) {
+        if along[1] > along[0] {
+            self.out.cuttings.push(Cutting { turn, along, radii });
+        }
+    }
+
+    /// Washers, from outside.
+    fn washers(&mut self) {
+        for layer in &self.assembly.layers {
+            if layer.kind == LayerKind::Washer {
+                let (from, to) = (mm(layer.at.from.nominal), mm(layer.at.to.nominal));
+                let Drawn { size, line } = self.washer_radius(layer);
+                let points = rectangle(from, to, size);
+                self.push(Part::Washer, line, true, points);
+            }
+        }
+    }
+
+    /// Shank, run-out, thread and point.
+    fn bolt(&mut self) {
+        let bolt = &self.assembly.bolt;
+        let crest = 0.5 * self.d;
+        let body = Drawn::of(&bolt.body_diameter, self.d);
+        let root = 0.5 * mm(bolt.root_diameter);
+        let (shank, thread) = (mm(bolt.shank_end), mm(bolt.thread_start));
+        let (tip, whole) = (mm(bolt.end.nominal), mm(bolt.length.nominal));
+        let point = (crest - root).min(0.5 * (tip - thread)).max(0.0);
+        let has_shank = bolt.shank_end > Length::default();
+        let (neck, line) = if has_shank {
+            (0.5 * body.size, body.line)
+        } else {
+            (crest, Line::Outline)
+        };
+        let start = if bolt.head.form == HeadForm::Countersunk {
+            self.head_height().size.min(thread)
+        } else {
+            0.0
+        };
+        let ending = [
+            [tip - point, crest],
+            [tip, crest - point],
+            [tip, point - crest],
+            [tip - point, -crest],
+        ];
+        let mut points = Vec::from([[start, neck], [thread, neck], [thread, crest]]);
+        points.extend(ending);
+        points.extend([[thread, -crest], [thread, -neck], [start, -neck]]);
+        self.push(Part::Bolt, worse(line, Line::Outline), true, points);
+        let across = |x: f64, r: f64| Vec::from([[x, r], [x, -r]]);
+        if bolt.cut.is_none() {
+            self.push(Part::Bolt, Line::Outline, false, across(tip - point, crest));
+        }
+        self.push(Part::Thread, Line::Outline, false, across(thread, crest));
+        self.both(Part::Thread, Line::Thin, &[[thread, root], [tip - point * 0.2, root]]);
+        if thread > shank {
+            // The run-out: from the root up to the surface, where the shank is sure to have begun.
+            self.both(Part::Thread, Line::Thin, &[[thread, root], [shank.max(start), neck]]);
+        }
+        if bolt.cut.is_some() && whole > tip {
+            let end = [
+                [tip, crest],
+                [whole - point, crest],
+                [whole, crest - point],
+                [whole, point - crest],
+                [whole - point, -crest],
+                [tip, -crest],
+            ];
+            self.push(Part::Cutoff, Line::Removed, false, Vec::from(end));
+        }
+    }
+
+    fn head(&mut self) {
+        let head = self.assembly.bolt.head;
+        let (radius, height) = (self.head_radius(), self.head_height());
+        let line = worse(radius.line, height.line);
+        let (r, h) = (radius.size, height.size);
+        match head.form {
+            HeadForm::Hexagon => self.hexagon(Part::Bolt, line, [0.0, -h], r, &collar(&head)),
+            HeadForm::Countersunk => {
+                let neck = 0.5 * self.d;
+                let cone = [[0.0, r], [h, neck], [h, -neck], [0.0, -r]];
+                self.push(Part::Bolt, line, true, Vec::from(cone));
+            }
+            _ => {
+                self.push(Part::Bolt, line, true, rectangle(-h, 0.0, r));
+                if let (Some(key), Some(depth)) =
+                    (head.socket_flats.drawn(), head.socket_depth.drawn())
+                {
+                    // Hidden: the head is not cut.
+                    let (half, bottom) = (0.577_35 * mm(key), mm(depth) - h);
+                    let socket = [[-h, half], [bottom, half], [bottom, -half], [-h, -half]];
+                    self.push(Part::Bolt, Line::Hidden, false, Vec::from(socket));
+                    for edge in [0.5, -0.5] {
+                        let edge = [[-h, edge * half], [bottom, edge * half]];
+                        self.push(Part::Bolt, Line::Hidden, false, Vec::from(edge));
+                    }
+                }
+            }
+        }
+    }
+
+    fn end(&mut self) {
+        let assembly = self.assembly;
+        let End::Nut(nut) = &assembly.end else {
+            return;
+        };
+        let (from, to) = (mm(nut.at.from.nominal), mm(nut.at.to.nominal));
+        let radius = self.nut_radius(nut);
+        self.nut_body(nut, radius, from, to);
+        self.out
+            .marks
+            .push([0.5 * (from + to), 0.75 * radius.size]);
+        // A bolt that does not reach through ends where nobody sees it.
+        let tip = mm(assembly.bolt.end.nominal);
+        if tip < to - 1e-6 && tip > from {
+            let crest = 0.5 * self.d;
+            let hidden = [[from, crest], [tip, crest], [tip, -crest], [from, -crest]];
+            self.push(Part::Bolt, Line::Hidden, false, Vec::from(hidden));
+        }
+    }
+
+    fn nut_body(&mut self, nut: &NutBody, radius: Drawn, from: f64, to: f64) {
+        let Drawn { size: r, line } = radius;
+        let height = to - from;
+        let mut foot = from;
+        if let Some(flange) = nut.flange_diameter.drawn() {
+            let wide = 0.5 * mm(flange);
+            let rim = Drawn::of(&nut.flange_height, 0.08 * self.d);
+            let rim = from + rim.size.min(0.4 * height);
+            // From the rim the flange falls off to the hexagon.
+            let shoulder = (rim + 0.45 * (wide - r).max(0.0)).min(from + 0.6 * height);
+            let ring = [
+                [from, wide],
+                [rim, wide],
+                [shoulder, r.min(wide)],
+                [shoulder, -r.min(wide)],
+                [rim, -wide],
+                [from, -wide],
+            ];
+            self.push(Part::Nut, line, true, Vec::from(ring));
+            let edge = Vec::from([[rim, wide], [rim, -wide]]);
+            self.push(Part::Nut, Line::Outline, false, edge);
+            foot = shoulder;
+        }
+        match nut.locking {
+            Locking::Insert | Locking::AllMetal => {
+                // The collar that holds the insert, or that is squeezed: above the flats.
+                let flats = nut.wrenching_height.min.or(nut.thread_height.min);
+                let share = if nut.locking == Locking::Insert { 0.7 } else { 0.75 };
+                let flats = flats.map_or(share * height, mm).clamp(0.3 * height, 0.9 * height);
+                let shoulder = (from + flats).max(foot);
+                let wide = 0.78 * r;
+                let top = if nut.locking == Locking::Insert { 0.72 * r } else { 0.66 * r };
+                let ring = [
+                    [shoulder, wide],
+                    [to - 0.25 * (to - shoulder), wide],
+                    [to, top],
+                    [to, -top],
+                    [to - 0.25 * (to - shoulder), -wide],
+                    [shoulder, -wide],
+                ];
+                self.push(Part::Nut, line, true, Vec::from(ring));
+                self.hexagon(Part::Nut, line, [foot, shoulder], r, &None);
+                if nut.locking == Locking::Insert {
+                    // A fine line where the collar is crimped over the insert.
+                    let x = to - 0.25 * (to - shoulder);
+                    self.push(Part::Nut, Line::Thin, false, Vec::from([[x, wide], [x, -wide]]));
+                }
+            }
+            _ => {
+                self.hexagon(Part::Nut, line, [foot, to], r, &None);
+                if let (Some(width), Some(base)) =
+                    (nut.slot_width.drawn(), nut.unslotted_height.drawn())
+                {
+                    let (half, base) = (0.5 * mm(width), from + mm(base));
+                    let slot = [[to, half], [base, half], [base, -half], [to, -half]];
+                    self.push(Part::Nut, Line::Outline, false, Vec::from(slot));
+                }
+            }
+        }
+    }
+
+    /// A hexagon across its corners, from its bearing face to its outer face, whose corners are chamfered at 30 degrees.
+    fn hexagon(
+        &mut self,
+        part: Part,
+        line: Line,
+        [foot, top]: [f64; 2],
+        r: f64,
+        collar: &Option<[f64; 2]>,
+    ) {
+        const FLAT: f64 = 0.866_025_4;
+        const STEEP: f64 = 0.577_350_27;
+        let way = if top > foot { 1.0 } else { -1.0 };
+        let high = (top - foot).abs();
+        let foot = match collar {
+            Some([height, wide]) if *height < 0.4 * high && *wide < r => {
+                let face = foot + way * height;
+                let (a, b) = (foot.min(face), foot.max(face));
+                self.push(part, line, true, rectangle(a, b, *wide));
+                face
+            }
+            _ => foot,
+        };
+        // The circle in which the chamfer meets the outer face, and how far the chamfer reaches down corners and flats.
+        let circle = 0.95 * FLAT * r;
+        let corner = ((r - circle) * STEEP).min(0.3 * high);
+        let flat = ((FLAT * r - circle) * STEEP).min(corner);
+        let (low, peak) = (top - way * corner, top - way * flat);
+        let mut points = Vec::from([[foot, r], [low, r], [top, circle], [top, -circle]]);
+        points.extend([[low, -r], [foot, -r]]);
+        self.push(part, line, true, points);
+        for edge in [0.5 * r, -0.5 * r] {
+            self.push(part, Line::Outline, false, Vec::from([[foot, edge], [low, edge]]));
+        }
+        // On each face the chamfer leaves an arc, which is drawn as a parabola through seven points.
+        for [a, b] in [[r, 0.5 * r], [0.5 * r, -0.5 * r], [-0.5 * r, -r]] {
+            let arc = (0..=6).map(|step| {
+                let part = f64::from(step) / 6.0;
+                let bulge = 4.0 * part * (1.0 - part);
+                [low + bulge * (peak - low), a + part * (b - a)]
+            });
+            let arc = arc.collect();
+            self.push(part, Line::Outline, false, arc);
+        }
+    }
+}
+
+/// The washer face of a head: its height and its radius.
+fn collar(head: &Head) -> Option<[f64; 2]> {
+    let height = mm(head.washer_face_height.drawn()?);
+    let wide = 0.5 * mm(head.bearing_diameter.drawn()?);
+    Some([height, wide])
+}
+
+fn rectangle(from: f64, to: f64, radius: f64) -> Vec<Point> {
+    Vec::from([[from, radius], [to, radius], [to, -radius], [from, -radius]])
+}
+
+/// A thin line with one zigzag in it, as where a part is broken off; without one where there is no room.
+fn broken_off(from: f64, to: f64, radius: f64, size: f64) -> Vec<Point> {
+    let middle = 0.5 * (from + to);
+    if to - from < 6.0 * size {
+        return Vec::from([[from, radius], [to, radius]]);
+    }
+    Vec::from([
+        [from, radius],
+        [middle - size, radius],
+        [middle - 0.5 * size, radius + size],
+        [middle + 0.5 * size, radius - size],
+        [middle + size, radius],
+        [to, radius],
+    ])
+}
