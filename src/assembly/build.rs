@@ -148,8 +148,12 @@ impl Assembly {
         if bolt.cut.is_none() && !bolt.cut_at_fit_up {
             need("length of the point", &bolt.point);
         }
-        if let End::Nut(nut) = &self.end {
-            need("flats of the nut", &nut.across_flats);
+        match &self.end {
+            End::Nut(nut) => need("flats of the nut", &nut.across_flats),
+            End::Tapped(part) if part.depth.is_none() && !part.through => {
+                need("depth of the tapped hole", &Size::NOT_READ);
+            }
+            End::Tapped(_) => {}
         }
         for layer in &self.layers {
             let name = &layer.name;
@@ -173,13 +177,14 @@ impl Assembly {
 fn own_head(own: &OwnScrew) -> Head {
     match &own.countersunk {
         Some(head) => Head {
-            height: Size::stated(Some(head.height)),
-            diameter: Size::stated(Some(head.diameter)),
+            height: Size::at_most(Some(head.height)),
+            diameter: Size::at_least(Some(head.diameter)),
+            cone_angle: Some(head.angle),
             ..Head::unread(HeadForm::Countersunk)
         },
         None => Head {
-            across_flats: Size::stated(own.across_flats),
-            bearing_diameter: Size::stated(own.bearing_diameter),
+            across_flats: Size::at_least(own.across_flats),
+            bearing_diameter: Size::at_least(own.bearing_diameter),
             ..Head::unread(HeadForm::Other)
         },
     }
@@ -265,7 +270,7 @@ fn build(
         end: cut.map_or(screw.length(), |cut| cut.finished),
         point: Size::NOT_READ,
         cut,
-        cut_at_fit_up: candidate.needs_cut && cut.is_none(),
+        cut_at_fit_up: candidate.fits() && candidate.needs_cut && cut.is_none(),
         protrusion: cut.map_or(candidate.protrusion, |cut| cut.protrusion),
     };
     Ok(Assembly {

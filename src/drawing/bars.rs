@@ -10,7 +10,7 @@ use crate::strength::check::{Check, Mode};
 use crate::units::UnitSystem;
 
 /// Where bars begin and end.
-const BARS: [f64; 2] = [306.0, 666.0];
+const BARS: [f64; 2] = [306.0, 646.0];
 /// Up to which utilisation they are drawn to scale.
 const MOST: f64 = 2.0;
 
@@ -103,9 +103,9 @@ fn bar(page: &mut Drawing, check: &Check, scale: f64, y: f64, system: UnitSystem
         text.trim(),
     );
     let amounts = amounts(check, system);
-    let room = WIDTH - MARGIN - (BARS[1] + 124.0);
+    let room = WIDTH - MARGIN - (BARS[1] + 142.0);
     let amounts = Style::Note.fit(&amounts, room);
-    page.label(Style::Note, Anchor::Start, [BARS[1] + 124.0, y + 11.5], &amounts);
+    page.label(Style::Note, Anchor::Start, [BARS[1] + 142.0, y + 11.5], &amounts);
 }
 
 /// Rounded up, so that what is exceeded never reads as 100 %, and what is not never reads as more.

@@ -455,6 +455,18 @@ impl Drawing {
     /// assert_eq!(page.labels()[0].at, [110.0, 27.0]);
     /// ```
     pub fn dimension(&mut self, from: f64, to: f64, at: f64, value: &str) {
+        self.dimension_beside(from, to, at, value, false);
+    }
+
+    /// The same, with the side on which the value stands if it does not fit, as long as there is room.
+    pub(super) fn dimension_beside(
+        &mut self,
+        from: f64,
+        to: f64,
+        at: f64,
+        value: &str,
+        left_first: bool,
+    ) {
         let wide = Style::Plain.width(value);
         let (left, right) = (from.min(to), from.max(to));
         let inside = right - left >= 22.0;
@@ -471,7 +483,14 @@ impl Drawing {
             return;
         }
         let gap = if inside { 6.0 } else { 18.0 };
-        if right + gap + wide < self.width - 4.0 {
+        let has_room = |is_left: bool| {
+            if is_left {
+                left - gap - wide > 4.0
+            } else {
+                right + gap + wide < self.width - 4.0
+            }
+        };
+        if !(left_first && has_room(true)) && (has_room(false) || !has_room(true)) {
             self.label(Style::Plain, Anchor::Start, [right + gap, at + 4.0], value);
         } else {
             self.label(Style::Plain, Anchor::End, [left - gap, at + 4.0], value);

@@ -67,7 +67,7 @@ pub fn joint_diagram(joint: &Joint, verdict: &Verdict, system: UnitSystem) -> Op
     let top = head(&mut page, &title, &[under], Some(verdict), system);
     curves(&mut page, share, &diagram, &loaded, top + 18.0, system)?;
     let table = Table {
-        head: ["Preload", "", "Bolt carries", "Clamp left", "Opens at", "Plies"]
+        head: ["Preload", "Force", "Bolt carries", "Clamp left", "Opens at", "Plies"]
             .map(String::from)
             .into(),
         rows,
@@ -170,7 +170,7 @@ fn curves(
     page.label(Style::Plain, Anchor::Start, [RIGHT + 18.0, bottom + 18.0], &opens);
     // Which line is which, below the axis.
     let key = bottom + 58.0;
-    for (line, left, name) in [(Line::First, LEFT, "bolt"), (Line::Second, LEFT + 150.0, "plies")] {
+    for (line, left, name) in [(Line::First, LEFT, "bolt"), (Line::Second, LEFT + 260.0, "plies")] {
         page.line(line, [left, key - 4.0], [left + 40.0, key - 4.0]);
         let stiffness = if line == Line::First { bolt } else { members };
         let text = format!("{name}, {}", shown(stiffness, system));

@@ -56,7 +56,7 @@ pub fn lengths(
         (None, Some(_)) => "The length with the wide frame is the one that the search takes.",
     };
     let mut y = head(&mut page, &title, &[what.into()], None, system);
-    y = key(&mut page, y);
+    y = key(&mut page, y + 8.0);
     let mut described = String::from(what);
     let reach = shown.iter().map(|own| {
         let nut = own.grip.max + own.nut_height.max;

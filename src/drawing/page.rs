@@ -23,10 +23,10 @@ pub(super) fn number<Q: Measured>(quantity: Q, system: UnitSystem) -> String {
     text
 }
 
-pub(super) const fn unit(system: UnitSystem) -> &'static str {
+pub(super) const fn units(system: UnitSystem) -> &'static str {
     match system {
-        UnitSystem::Si => "mm",
-        UnitSystem::UsCustomary => "in",
+        UnitSystem::Si => "millimetres",
+        UnitSystem::UsCustomary => "inches",
     }
 }
 

@@ -3,7 +3,7 @@
 use alloc::{format, string::String, string::ToString, vec::Vec};
 
 use super::canvas::{Anchor, Drawing, Fill, Line, spread_out};
-use super::page::{INNER, MARGIN, Table, WIDTH, between, head, number, size, spread, unit, zone};
+use super::page::{INNER, MARGIN, Table, WIDTH, between, head, number, size, spread, units, zone};
 use super::shapes::{Part, Shapes, mm, shapes};
 use super::text::Style;
 use crate::assembly::{Assembly, End, Layer};
@@ -51,10 +51,12 @@ pub fn section(assembly: &Assembly, verdict: Option<&Verdict>, system: UnitSyste
         top += 20.0;
     }
     let scale = Scale::new(&geometry);
-    let middle = leaders(&mut page, assembly, &geometry, &scale, top);
-    let bottom = middle + geometry.radius * scale.k;
+    let leaders = Leaders::new(assembly, &geometry, &scale, top);
+    let middle = leaders.edge + geometry.radius * scale.k;
     view(&mut page, &geometry, &scale, middle);
-    let y = strip(&mut page, assembly, &scale, [middle, bottom + 26.0], system);
+    leaders.draw(&mut page, &scale, middle);
+    let section = [leaders.edge, middle + geometry.radius * scale.k];
+    let y = strip(&mut page, assembly, &scale, section, system);
     let y = tables(&mut page, assembly, y + 26.0, system);
     let y = notes(&mut page, assembly, y + 8.0);
     page.end_at(y + 8.0);
@@ -81,11 +83,14 @@ fn lines(assembly: &Assembly, system: UnitSystem) -> Vec<String> {
         grade.unwrap_or_default()
     )]);
     lines.push(match &assembly.end {
-        End::Nut(nut) => format!("{}. Sizes in {}.", nut.name, unit(system)),
-        End::Tapped(part) => format!("Screwed into {}. Sizes in {}.", part.name, unit(system)),
+        End::Nut(nut) => format!("{}. Sizes in {}.", nut.name, units(system)),
+        End::Tapped(part) => format!("Screwed into {}. Sizes in {}.", part.name, units(system)),
     });
     lines
 }
+
+/// Room for the captions of the strip.
+const CAPTIONS: f64 = 136.0;
 
 /// From millimetres along the axis to the page.
 struct Scale {
@@ -95,19 +100,22 @@ struct Scale {
 }
 
 impl Scale {
-    /// As large as the page has room for, and not so large that a small bolt looks like a shaft.
+    /// As large as the page has room for, and not so large that a small bolt looks like a shaft. Left of the bearing face
+    /// there is room for the captions of the strip.
     fn new(geometry: &Shapes) -> Self {
         /// What the axis stands out by.
         const OVER: f64 = 14.0;
         const HIGHEST: f64 = 330.0;
         let [from, to] = geometry.along;
-        let span = (to - from).max(1e-3);
-        let k = ((INNER - 2.0 * OVER) / span)
+        let room = INNER - 2.0 * OVER;
+        let fitting = (room / (to - from).max(1e-3)).min((room - CAPTIONS) / to.max(1e-3));
+        let k = fitting
             .min(HIGHEST / (2.0 * geometry.radius.max(1e-3)))
             .min(60.0);
+        let left = (0.5 * (WIDTH - (to - from) * k)).max(MARGIN + OVER + CAPTIONS + from * k);
         Self {
             k,
-            left: 0.5 * (WIDTH - span * k),
+            left: left.min(WIDTH - MARGIN - OVER - (to - from) * k),
             origin: from,
         }
     }
@@ -144,48 +152,71 @@ fn numbered(assembly: &Assembly) -> Vec<Option<usize>> {
     numbers
 }
 
-/// Numbers in circles above the section, each with a line to its part (ISO 6433, as recalled). Returns where the axis lies.
-fn leaders(
-    page: &mut Drawing,
-    assembly: &Assembly,
-    geometry: &Shapes,
-    scale: &Scale,
-    top: f64,
-) -> f64 {
+/// Numbers in circles above the section, each with a line to its part (ISO 6433, as recalled).
+struct Leaders {
+    /// Number, place across the page, point in the part from the axis, place of the circle.
+    items: Vec<(usize, f64, f64, f64)>,
+    rows: usize,
+    first: f64,
+    last: f64,
+    /// Where the plies begin.
+    edge: f64,
+}
+
+impl Leaders {
     const RADIUS: f64 = 10.0;
-    let numbers = numbered(assembly);
-    let mut items: Vec<(usize, f64, f64)> = numbers
-        .iter()
-        .zip(&geometry.marks)
-        .filter_map(|(number, [x, r])| Some(((*number)?, scale.x(*x), *r)))
-        .collect();
-    items.sort_by(|a, b| a.1.total_cmp(&b.1).then(a.0.cmp(&b.0)));
-    // So many circles stand in a row; more take turns in two or more rows.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let in_a_row = (INNER / (2.0 * RADIUS + 3.0)) as usize;
-    let rows = items.len().div_ceil(in_a_row.max(1)).max(1);
-    #[allow(clippy::cast_precision_loss)] // a handful of rows
-    let count = rows as f64;
-    let half = RADIUS / count;
-    let places: Vec<f64> = items.iter().map(|item| item.1).collect();
-    let halves: Vec<f64> = items.iter().map(|_| half).collect();
-    let apart = spread_out(&places, &halves, 3.0 / count, [MARGIN, WIDTH - MARGIN]);
-    let first = top + RADIUS;
-    let last = first + (count - 1.0) * 24.0;
-    let edge = last + RADIUS + 26.0;
-    let middle = edge + geometry.radius * scale.k;
-    for (at, ((number, x, r), place)) in items.iter().zip(&apart).enumerate() {
+
+    fn new(assembly: &Assembly, geometry: &Shapes, scale: &Scale, top: f64) -> Self {
+        let numbers = numbered(assembly);
+        let mut items: Vec<(usize, f64, f64, f64)> = numbers
+            .iter()
+            .zip(&geometry.marks)
+            .filter_map(|(number, [x, r])| Some(((*number)?, scale.x(*x), *r, 0.0)))
+            .collect();
+        items.sort_by(|a, b| a.1.total_cmp(&b.1).then(a.0.cmp(&b.0)));
+        // So many circles stand in a row; more take turns in two or more rows.
+        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+        let in_a_row = (INNER / (2.0 * Self::RADIUS + 3.0)) as usize;
+        let rows = items.len().div_ceil(in_a_row.max(1)).max(1);
         #[allow(clippy::cast_precision_loss)] // a handful of rows
-        let y = first + 24.0 * (at % rows) as f64;
-        let mark = [*x, middle - r * scale.k];
-        let line = [[*place, y + RADIUS], [*place, last + RADIUS + 2.0], [*x, edge - 6.0], mark];
-        page.path(Line::Thin, None, &line, false);
-        page.dot(mark, 2.0);
-        page.circle(Line::Thin, [*place, y], RADIUS);
-        let text = number.to_string();
-        page.label(Style::Note, Anchor::Middle, [*place, y + 4.0], &text);
+        let count = rows as f64;
+        let places: Vec<f64> = items.iter().map(|item| item.1).collect();
+        let halves: Vec<f64> = items.iter().map(|_| Self::RADIUS / count).collect();
+        let apart = spread_out(&places, &halves, 3.0 / count, [MARGIN, WIDTH - MARGIN]);
+        for (item, place) in items.iter_mut().zip(apart) {
+            item.3 = place;
+        }
+        let first = top + Self::RADIUS;
+        let last = first + (count - 1.0) * 24.0;
+        Self {
+            items,
+            rows,
+            first,
+            last,
+            edge: last + Self::RADIUS + 26.0,
+        }
     }
-    middle
+
+    fn draw(&self, page: &mut Drawing, scale: &Scale, middle: f64) {
+        for (at, (_, x, r, place)) in self.items.iter().enumerate() {
+            #[allow(clippy::cast_precision_loss)] // a handful of rows
+            let y = self.first + 24.0 * (at % self.rows) as f64;
+            let mark = [*x, middle - r * scale.k];
+            let bend = [*x, self.edge - 6.0];
+            let below = [*place, self.last + Self::RADIUS + 2.0];
+            let line = [[*place, y + Self::RADIUS], below, bend, mark];
+            page.path(Line::Thin, None, &line, false);
+            page.dot(mark, 2.0);
+        }
+        // Over all lines.
+        for (at, (number, .., place)) in self.items.iter().enumerate() {
+            #[allow(clippy::cast_precision_loss)] // a handful of rows
+            let y = self.first + 24.0 * (at % self.rows) as f64;
+            page.circle(Line::Thin, [*place, y], Self::RADIUS);
+            let text = number.to_string();
+            page.label(Style::Note, Anchor::Middle, [*place, y + 4.0], &text);
+        }
+    }
 }
 
 /// The section itself.
@@ -243,67 +274,67 @@ fn hatching(page: &mut Drawing, geometry: &Shapes, scale: &Scale, middle: f64) {
     }
 }
 
-/// Where everything may lie: one row each for bolt, shear planes, nut and end, then the dimensions. Returns where it ends.
+/// Where everything may lie: a row each for bolt, shear planes, faces of the nut and end, then the dimensions. Returns where
+/// it ends.
 fn strip(
     page: &mut Drawing,
     assembly: &Assembly,
     scale: &Scale,
-    [middle, top]: [f64; 2],
+    section: [f64; 2],
     system: UnitSystem,
 ) -> f64 {
     let bolt = &assembly.bolt;
     let zero = scale.at(Length::default());
     let (shank, thread) = (scale.at(bolt.shank_end), scale.at(bolt.thread_start));
     let end = scale.all(bolt.end);
-    let mut y = top;
     let caption = |page: &mut Drawing, y: f64, text: &str| {
-        page.label(Style::Note, Anchor::Start, [MARGIN, y], text);
+        let text = Style::Note.fit(text, zero - 10.0 - MARGIN);
+        page.label(Style::Note, Anchor::Start, [MARGIN, y], &text);
     };
-    // Guides, under everything else.
+    let mut y = section[1] + 34.0;
+    // The guides lie under everything else.
     let guides_from = page.mark();
-    caption(
-        page,
-        y,
-        "Bolt, worst case: where it is sure to be shank, where sure to be thread, and the run-out between",
-    );
-    y += 8.0;
-    let (bar_top, bar_bottom) = (y, y + 18.0);
+    let (top, bottom) = (y, y + 18.0);
     let sure = end[0].max(thread);
-    zone(page, Fill::Shank, [zero, bar_top, shank, bar_bottom]);
-    zone(page, Fill::RunOut, [shank, bar_top, thread, bar_bottom]);
-    zone(page, Fill::Thread, [thread, bar_top, sure, bar_bottom]);
-    zone(page, Fill::Doubt, [sure, bar_top, end[2].max(sure), bar_bottom]);
-    y = bar_bottom + 13.0;
-    zone_names(page, [zero, shank, thread, sure], y);
-    y += 20.0;
+    caption(page, y + 13.0, "Bolt, worst case");
+    zone(page, Fill::Shank, [zero, top, shank, bottom]);
+    zone(page, Fill::RunOut, [shank, top, thread, bottom]);
+    zone(page, Fill::Thread, [thread, top, sure, bottom]);
+    zone(page, Fill::Doubt, [sure, top, end[2].max(sure), bottom]);
+    y = bottom + 6.0;
     if !assembly.planes.is_empty() {
-        caption(page, y, "Shear planes, where each may lie");
-        y = planes(page, assembly, scale, [middle, y + 6.0]);
-        y += 18.0;
+        caption(page, y + 10.5, "Shear planes");
+        y = planes(page, assembly, scale, section, [top, y]);
     }
-    y = closing(page, assembly, scale, y);
+    zone_names(page, [zero, shank, thread, sure], top);
+    y += 12.0;
+    let (names, faces) = match &assembly.end {
+        End::Nut(nut) => (["Nut, bearing face", "Nut, outer face"], nut.at),
+        End::Tapped(part) => (["Thread begins", "Filled to here"], part.at),
+    };
+    let mut rows = Vec::from([(names[0], faces.from), (names[1], faces.to)]);
     if assembly.bolt.cut.is_some() {
-        caption(page, y, "End of the bolt: as cut (above), as bought (below)");
-        between(page, end, y + 10.0, 4.0);
-        between(page, scale.all(bolt.length), y + 21.0, 4.0);
-        y += 34.0;
+        rows.push(("End, as cut", bolt.end));
+        rows.push(("End, as bought", bolt.length));
     } else {
-        caption(page, y, "End of the bolt");
-        between(page, end, y + 11.0, 5.0);
-        y += 24.0;
+        rows.push(("End of the bolt", bolt.end));
+    }
+    for (name, at) in rows {
+        caption(page, y + 4.0, name);
+        between(page, scale.all(at), y, 5.0);
+        y += 15.0;
     }
     // The two limits go through all rows, so that whoever looks sees what lies on which side.
-    let guides = [shank, thread].map(|x| [[x, bar_bottom], [x, y]]);
     page.under(guides_from, |page| {
-        for guide in guides.iter().filter(|guide| guide[0][0] > zero + 0.5) {
-            page.line(Line::Thin, guide[0], guide[1]);
+        for x in [shank, thread].iter().filter(|x| **x > zero + 0.5) {
+            page.line(Line::Thin, [*x, bottom], [*x, y]);
         }
     });
     dimensions(page, assembly, scale, y, system)
 }
 
-/// The names of the zones, below the bar; where one has no room, they move.
-fn zone_names(page: &mut Drawing, ends: [f64; 4], y: f64) {
+/// The names of the zones, above the bar; where one has no room, it moves.
+fn zone_names(page: &mut Drawing, ends: [f64; 4], bar: f64) {
     let [zero, shank, thread, sure] = ends;
     let named = [
         (zero, shank, "shank"),
@@ -312,23 +343,32 @@ fn zone_names(page: &mut Drawing, ends: [f64; 4], y: f64) {
     ];
     let there: Vec<_> = named.iter().filter(|own| own.1 - own.0 > 0.1).collect();
     let places: Vec<f64> = there.iter().map(|own| 0.5 * (own.0 + own.1)).collect();
-    let width = |own: &&(f64, f64, &str)| 0.5 * Style::Note.width(own.2);
-    let halves: Vec<f64> = there.iter().map(|own| width(own)).collect();
-    let apart = spread_out(&places, &halves, 8.0, [MARGIN, WIDTH - MARGIN]);
+    let halves: Vec<f64> = there
+        .iter()
+        .map(|own| 0.5 * Style::Note.width(own.2))
+        .collect();
+    let apart = spread_out(&places, &halves, 10.0, [MARGIN, WIDTH - MARGIN]);
     for ((own, place), x) in there.iter().zip(&places).zip(&apart) {
-        if (x - place).abs() > 3.0 {
-            page.line(Line::Thin, [*x, y - 9.0], [*place, y - 13.0]);
+        if (x - place).abs() > 4.0 {
+            page.line(Line::Thin, [*x, bar - 5.0], [*place, bar + 4.0]);
+            page.dot([*place, bar + 4.0], 1.5);
         }
-        page.label(Style::Note, Anchor::Middle, [*x, y], own.2);
+        page.label(Style::Note, Anchor::Middle, [*x, bar - 7.0], own.2);
     }
 }
 
-/// Each shear plane as a band from its least to its greatest place, in as many rows as keep them apart, and a line from its
-/// nominal place up through the section.
-fn planes(page: &mut Drawing, assembly: &Assembly, scale: &Scale, [middle, top]: [f64; 2]) -> f64 {
+/// Each shear plane as a band from its least to its greatest place, in as many rows as keep them apart, and a line through
+/// the section and the bar of the bolt at its nominal place. Returns where they end.
+fn planes(
+    page: &mut Drawing,
+    assembly: &Assembly,
+    scale: &Scale,
+    section: [f64; 2],
+    [bar, top]: [f64; 2],
+) -> f64 {
     const ROW: f64 = 15.0;
     let mut ends: Vec<f64> = Vec::new();
-    let mut lines = Vec::with_capacity(assembly.planes.len());
+    let mut feet = Vec::with_capacity(assembly.planes.len());
     for (plane, number) in assembly.planes.iter().zip(1..) {
         let [least, nominal, greatest] = scale.all(plane.position);
         let greatest = greatest.max(least + 1.0);
@@ -346,35 +386,15 @@ fn planes(page: &mut Drawing, assembly: &Assembly, scale: &Scale, [middle, top]:
         // The edge that counts: the worst case is the greatest distance from the head.
         page.line(Line::Outline, [greatest, y], [greatest, y + 13.0]);
         page.label(Style::Note, Anchor::End, [least - 4.0, y + 10.5], &name);
-        lines.push([nominal, y + 12.0]);
+        feet.push([nominal, y + 12.0]);
     }
-    for [x, y] in lines {
-        page.line(Line::Plane, [x, middle - scale.k * (0.5 * mm(assembly.bolt.diameter)) - 16.0], [x, y]);
+    for [x, y] in feet {
+        page.line(Line::Plane, [x, section[0]], [x, section[1] + 3.0]);
+        page.line(Line::Plane, [x, bar - 2.0], [x, y]);
     }
     #[allow(clippy::cast_precision_loss)] // a handful of rows
     let rows = ends.len().max(1) as f64;
     top + ROW * rows
-}
-
-/// Where the faces of the nut may lie, or the thread that must be filled.
-fn closing(page: &mut Drawing, assembly: &Assembly, scale: &Scale, y: f64) -> f64 {
-    let (text, at) = match &assembly.end {
-        End::Nut(nut) => (
-            "Nut: where its bearing face may lie (above) and its outer face (below)",
-            nut.at,
-        ),
-        End::Tapped(part) => (
-            "Tapped thread: where it begins (above) and to where it must be filled (below)",
-            part.at,
-        ),
-    };
-    page.label(Style::Note, Anchor::Start, [MARGIN, y], text);
-    let (from, to) = (scale.all(at.from), scale.all(at.to));
-    let area = [from[1], y + 5.0, to[1], y + 27.0];
-    page.rectangle(Fill::Rail, area);
-    between(page, from, y + 10.5, 4.0);
-    between(page, to, y + 21.5, 4.0);
-    y + 42.0
 }
 
 /// The lengths from the head on, the shortest first. Returns where they end.
@@ -403,10 +423,22 @@ fn dimensions(
         let x = scale.at(*length);
         let value = format!("{name} {}", number(*length, system));
         page.line(Line::Thin, [x, top - 4.0], [x, y + 3.0]);
-        page.dimension(zero, x, y, &value);
+        page.dimension_beside(zero, x, y, &value, true);
         y += 20.0;
     }
     page.line(Line::Thin, [zero, top - 4.0], [zero, y - 17.0]);
+    // What stands past the nut, or is missing there.
+    if let End::Nut(nut) = &assembly.end {
+        let past = bolt.end.nominal - nut.at.to.nominal;
+        if past > Length::default() {
+            let (from, to) = (scale.at(nut.at.to.nominal), scale.at(bolt.end.nominal));
+            for x in [from, to] {
+                page.line(Line::Thin, [x, top - 4.0], [x, y + 3.0]);
+            }
+            page.dimension(from, to, y, &format!("past the nut {}", number(past, system)));
+            y += 20.0;
+        }
+    }
     y - 12.0
 }
 
@@ -420,7 +452,7 @@ fn tables(page: &mut Drawing, assembly: &Assembly, top: f64, system: UnitSystem)
     }
     let planes_columns = planes.columns(INNER);
     let planes_width = Table::width(&planes_columns);
-    let parts_columns = parts.columns(INNER - planes_width - 28.0);
+    let parts_columns = parts.columns(INNER);
     let parts_width = Table::width(&parts_columns);
     if parts_width + 28.0 + planes_width <= INNER {
         let a = parts.draw(page, [MARGIN, top], &parts_columns);
@@ -428,8 +460,7 @@ fn tables(page: &mut Drawing, assembly: &Assembly, top: f64, system: UnitSystem)
         let b = planes.draw(page, [left, top], &planes_columns);
         return a.max(b);
     }
-    let columns = parts.columns(INNER);
-    let y = parts.draw(page, [MARGIN, top], &columns);
+    let y = parts.draw(page, [MARGIN, top], &parts_columns);
     planes.draw(page, [MARGIN, y + 10.0], &planes_columns)
 }
 
@@ -547,7 +578,7 @@ fn notes(page: &mut Drawing, assembly: &Assembly, mut y: f64) -> f64 {
     let mut notes = Vec::new();
     if !assembly.planes.is_empty() {
         notes.push(String::from(
-            "Dashed colour: shear planes. The edge of a band away from the head counts: a plane in run-out or thread has less section.",
+            "Marks and bands reach from the least to the greatest. Dashed, in colour: shear planes; what the far edge of a band meets counts.",
         ));
     }
     if assembly.bolt.cut.is_some() {
@@ -559,7 +590,8 @@ fn notes(page: &mut Drawing, assembly: &Assembly, mut y: f64) -> f64 {
                 .into(),
         );
     }
-    if !matches!(assembly.seat, HeadSeat::Flat) || assembly.spot_face_under_nut.is_some() {
+    let recessed = matches!(assembly.seat, HeadSeat::Recessed { .. });
+    if recessed || assembly.spot_face_under_nut.is_some() {
         notes.push("The width of recesses and spot faces is drawn by custom.".into());
     }
     let unread: Vec<String> = assembly.not_read();
@@ -604,7 +636,7 @@ fn description(assembly: &Assembly, verdict: Option<&Verdict>, system: UnitSyste
         number(bolt.shank_end, system),
         number(bolt.thread_start, system),
         spread(bolt.end, system),
-        unit(system)
+        units(system)
     ));
     for (plane, number) in assembly.planes.iter().zip(1..) {
         text.push_str(&format!(

@@ -273,6 +273,18 @@ impl Builder<'_> {
         Drawn::of(&self.assembly.bolt.head.height, HEAD * self.d)
     }
 
+    /// Where the cone of a countersunk head has come down to the shank: by its angle, or at the end of the head.
+    fn cone_height(&self) -> f64 {
+        let (radius, height) = (self.head_radius().size, self.head_height().size);
+        let angle = self.assembly.bolt.head.cone_angle;
+        let steep = angle.map_or(0.0, |angle| crate::math::tan(0.5 * angle.value));
+        if steep > 1e-3 {
+            ((radius - 0.5 * self.d) / steep).clamp(0.0, height)
+        } else {
+            height
+        }
+    }
+
     fn nut_radius(&self, nut: &NutBody) -> Drawn {
         let wide = Drawn::of_corners(&nut.across_corners, &nut.across_flats, FLATS * self.d);
         Drawn {
@@ -343,7 +355,7 @@ impl Builder<'_> {
                 recess = Some([seat_end, wide]);
             }
             HeadSeat::Countersunk { .. } => {
-                let height = self.head_height().size;
+                let height = self.cone_height();
                 cone = Some([self.head_radius().size, 0.5 * self.d, height]);
             }
             HeadSeat::Flat => {}
@@ -414,7 +426,10 @@ impl Builder<'_> {
             self.cut_part(turn, hole.line, &wall, far);
             turn += 1;
         }
+        let next = turn;
         for tube in &assembly.sleeves {
+            // The other way than the ply that it begins in.
+            let turn = if tube.first_ply % 2 == 1 { 3 } else { 2 };
             let (from, to) = (mm(tube.at.from.nominal), mm(tube.at.to.nominal));
             let [inside, outside] = TUBE.map(|times| 0.5 * times * self.d);
             self.out
@@ -430,8 +445,8 @@ impl Builder<'_> {
                 along: [from, to],
                 radii: [inside, outside],
             });
-            turn += 1;
         }
+        let turn = next;
         if let End::Tapped(part) = &assembly.end {
             self.tapped(part, turn);
         }
@@ -500,7 +515,12 @@ impl Builder<'_> {
             self.both(part, line, &[[bottom, minor], [drilled, minor], [tip, 0.0]]);
             self.both(part, line, &[[drilled, minor], [drilled, 0.0]]);
             self.hatched(turn, [bottom, drilled], [minor, far]);
-            self.hatched(turn, [drilled, tip], [minor, far]);
+            // In slices, as the cone of the drill narrows.
+            for step in 0..6 {
+                let at = |step: i32| f64::from(step) / 6.0;
+                let along = [at(step), at(step + 1)].map(|part| drilled + part * (tip - drilled));
+                self.hatched(turn, along, [minor * (1.0 - at(step + 1)), far]);
+            }
             self.hatched(turn, [tip, right], [0.0, far]);
         }
         self.hatched(turn, [start, bottom], [minor, far]);
@@ -540,7 +560,7 @@ impl Builder<'_> {
             (crest, Line::Outline)
         };
         let start = if bolt.head.form == HeadForm::Countersunk {
-            self.head_height().size.min(thread)
+            self.cone_height().min(thread)
         } else {
             0.0
         };
@@ -550,10 +570,12 @@ impl Builder<'_> {
             [tip, point - crest],
             [tip - point, -crest],
         ];
-        let mut points = Vec::from([[start, neck], [thread, neck], [thread, crest]]);
+        let shank_points = [[start, neck], [thread, neck], [thread, -neck], [start, -neck]];
+        self.push(Part::Bolt, line, true, Vec::from(shank_points));
+        let mut points = Vec::from([[thread, crest]]);
         points.extend(ending);
-        points.extend([[thread, -crest], [thread, -neck], [start, -neck]]);
-        self.push(Part::Bolt, worse(line, Line::Outline), true, points);
+        points.push([thread, -crest]);
+        self.push(Part::Bolt, Line::Outline, true, points);
         let across = |x: f64, r: f64| Vec::from([[x, r], [x, -r]]);
         if bolt.cut.is_none() {
             self.push(Part::Bolt, Line::Outline, false, across(tip - point, crest));
@@ -586,7 +608,8 @@ impl Builder<'_> {
             HeadForm::Hexagon => self.hexagon(Part::Bolt, line, [0.0, -h], r, &collar(&head)),
             HeadForm::Countersunk => {
                 let neck = 0.5 * self.d;
-                let cone = [[0.0, r], [h, neck], [h, -neck], [0.0, -r]];
+                let end = self.cone_height();
+                let cone = [[0.0, r], [end, neck], [end, -neck], [0.0, -r]];
                 self.push(Part::Bolt, line, true, Vec::from(cone));
             }
             _ => {
@@ -617,7 +640,7 @@ impl Builder<'_> {
         self.nut_body(nut, radius, from, to);
         self.out
             .marks
-            .push([0.5 * (from + to), 0.75 * radius.size]);
+            .push([from + 0.35 * (to - from), 0.75 * radius.size]);
         // A bolt that does not reach through ends where nobody sees it.
         let tip = mm(assembly.bolt.end.nominal);
         if tip < to - 1e-6 && tip > from {
@@ -719,7 +742,7 @@ impl Builder<'_> {
         points.extend([[low, -r], [foot, -r]]);
         self.push(part, line, true, points);
         for edge in [0.5 * r, -0.5 * r] {
-            self.push(part, Line::Outline, false, Vec::from([[foot, edge], [low, edge]]));
+            self.push(part, line, false, Vec::from([[foot, edge], [low, edge]]));
         }
         // On each face the chamfer leaves an arc, which is drawn as a parabola through seven points.
         for [a, b] in [[r, 0.5 * r], [0.5 * r, -0.5 * r], [-0.5 * r, -r]] {
@@ -729,7 +752,7 @@ impl Builder<'_> {
                 [low + bulge * (peak - low), a + part * (b - a)]
             });
             let arc = arc.collect();
-            self.push(part, Line::Outline, false, arc);
+            self.push(part, line, false, arc);
         }
     }
 }
@@ -747,8 +770,9 @@ fn rectangle(from: f64, to: f64, radius: f64) -> Vec<Point> {
 
 /// A thin line with one zigzag in it, as where a part is broken off; without one where there is no room.
 fn broken_off(from: f64, to: f64, radius: f64, size: f64) -> Vec<Point> {
-    let middle = 0.5 * (from + to);
-    if to - from < 6.0 * size {
+    // Beside the middle, where leaders end.
+    let middle = 0.72 * from + 0.28 * to;
+    if to - from < 8.0 * size {
         return Vec::from([[from, radius], [to, radius]]);
     }
     Vec::from([

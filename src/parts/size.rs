@@ -125,6 +125,24 @@ impl Size {
         }
     }
 
+    /// What the caller states as the least.
+    pub(crate) const fn at_least(min: Option<Length>) -> Self {
+        Self {
+            min,
+            nominal: None,
+            ..Self::stated(min)
+        }
+    }
+
+    /// What the caller states as the greatest.
+    pub(crate) const fn at_most(max: Option<Length>) -> Self {
+        Self {
+            max,
+            nominal: None,
+            ..Self::stated(max)
+        }
+    }
+
     /// Whether anything is known of it.
     ///
     /// ```

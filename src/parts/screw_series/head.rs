@@ -8,7 +8,7 @@ use crate::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
 use crate::tables::metric_screws::MetricHexCapScrew;
 use crate::tables::screws::{HexCapScrew, HexScrew};
 use crate::tables::sockets::SocketHeadCapScrew;
-use crate::units::Length;
+use crate::units::{Angle, Length};
 
 /// The width across corners of a hexagon with sharp ones, over that across flats: 2 / sqrt 3.
 const SHARP: f64 = 1.154_700_538_379_251_7;
@@ -68,6 +68,12 @@ pub struct Head {
     pub across_corners: Size,
     /// Diameter of a round head, dk; of a countersunk one at its top.
     pub diameter: Size,
+    /// Angle of the whole cone of a countersunk head.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    pub cone_angle: Option<Angle>,
     /// Diameter of the face that bears, dw.
     pub bearing_diameter: Size,
     /// Height of the washer face, c.
@@ -93,6 +99,7 @@ impl Head {
             across_flats: Size::NOT_READ,
             across_corners: Size::NOT_READ,
             diameter: Size::NOT_READ,
+            cone_angle: None,
             bearing_diameter: Size::NOT_READ,
             washer_face_height: Size::NOT_READ,
             wrenching_height: Size::NOT_READ,
@@ -104,7 +111,7 @@ impl Head {
     }
 
     /// How wide it can be, for whoever needs room for it: the greatest width across corners, or diameter. Where only the
-    /// flats are known, that of a hexagon with sharp corners, which no head exceeds.
+    /// flats are known, that of a hexagon with sharp corners, which no head exceeds; not read where no greatest size is known.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -314,15 +321,13 @@ pub(crate) fn greatest_width(flats: &Size, corners: &Size, diameter: &Size) -> S
             };
         }
     }
-    let stated = (diameter.nominal, flats.max.or(flats.nominal));
-    match stated {
-        (Some(_), _) => *diameter,
-        (None, Some(flats)) => Size {
+    match flats.max {
+        Some(flats) => Size {
             max: Some(SHARP * flats),
             origin: Origin::Follows("sharp corners over the greatest width across flats"),
             ..Size::NOT_READ
         },
-        (None, None) => Size::NOT_READ,
+        None => Size::NOT_READ,
     }
 }
 
