@@ -79,7 +79,8 @@ fn bar(page: &mut Drawing, check: &Check, scale: f64, y: f64, system: UnitSystem
     let fill = if over { Fill::Over } else { Fill::Bar };
     page.rectangle(fill, [BARS[0], y, end, y + 15.0]);
     if over {
-        page.hatch([BARS[0] + scale, y, end, y + 15.0], true, 4.0);
+        let beyond = [BARS[0] + scale, y, end, y + 15.0];
+        page.hatch_all(Line::Thin, &[beyond], true, 4.0);
     }
     if used > MOST {
         // Broken off: it goes on.

@@ -51,7 +51,7 @@ pub fn lengths(
     let title = format!("Stock lengths: {}", joint.title);
     let mut page = Drawing::new(WIDTH, &title, "");
     let what = match (&joint.own.screw, selection.best()) {
-        (_, None) => "No length fits. The nearest come first to the eye: see why each does not.",
+        (_, None) => "No length fits: beside each stands why.",
         (Some(_), Some(_)) => "The lengths of a bolt of your own.",
         (None, Some(_)) => "The length with the wide frame is the one that the search takes.",
     };
@@ -156,7 +156,8 @@ fn row(
         x(screw.body_length_min),
         x(screw.grip_gaging_length_max),
     );
-    let finished = own.cut.map_or(
+    let cut = own.cut.filter(|cut| cut.holds_window);
+    let finished = cut.map_or(
         Spread {
             min: screw.min,
             nominal: screw.nominal,
@@ -170,7 +171,7 @@ fn row(
     zone(page, Fill::Shank, [zero, top, shank, bottom]);
     zone(page, Fill::RunOut, [shank, top, thread, bottom]);
     zone(page, Fill::Thread, [thread, top, sure, bottom]);
-    if own.cut.is_some() {
+    if cut.is_some() {
         let end = x(screw.nominal);
         let frame = [[sure, top], [end, top], [end, bottom], [sure, bottom]];
         page.path(Line::Removed, None, &frame, false);

@@ -78,7 +78,8 @@ pub(super) fn head(
 
 /// The word in a frame: a full one where it holds, a broken one where it does not, a thin one where nobody knows.
 fn word(page: &mut Drawing, y: f64, verdict: &Verdict, system: UnitSystem) -> f64 {
-    let headline = verdict.headline(system);
+    // It speaks of a list that a report has below it.
+    let headline = verdict.headline(system).replace(" (see below)", "");
     let top = y - 8.0;
     let bottom = page.paragraph(
         Style::Strong,

@@ -270,7 +270,7 @@ fn hatching(page: &mut Drawing, geometry: &Shapes, scale: &Scale, middle: f64) {
             continue;
         }
         let step = [6.0, 6.0, 8.5, 8.5][first.turn % 4];
-        page.hatch_all(&areas, first.turn % 2 == 0, step);
+        page.hatch_all(Line::Hatch, &areas, first.turn % 2 == 0, step);
     }
 }
 
@@ -310,7 +310,7 @@ fn strip(
     y += 12.0;
     let (names, faces) = match &assembly.end {
         End::Nut(nut) => (["Nut, bearing face", "Nut, outer face"], nut.at),
-        End::Tapped(part) => (["Thread begins", "Filled to here"], part.at),
+        End::Tapped(part) => (["Thread begins", "Must be filled to"], part.at),
     };
     let mut rows = Vec::from([(names[0], faces.from), (names[1], faces.to)]);
     if assembly.bolt.cut.is_some() {
@@ -385,7 +385,7 @@ fn planes(
         page.rectangle(Fill::PlaneDoubt, [least, y + 1.0, greatest, y + 12.0]);
         // The edge that counts: the worst case is the greatest distance from the head.
         page.line(Line::Outline, [greatest, y], [greatest, y + 13.0]);
-        page.label(Style::Note, Anchor::End, [least - 4.0, y + 10.5], &name);
+        page.label_on_lines(Style::Note, Anchor::End, [least - 4.0, y + 10.5], &name);
         feet.push([nominal, y + 12.0]);
     }
     for [x, y] in feet {
@@ -479,7 +479,7 @@ fn parts(assembly: &Assembly, system: UnitSystem) -> Table {
         let hole = match (&layer.slot, layer.kind) {
             (_, LayerKind::Gap) => String::new(),
             (Some(slot), _) => format!(
-                "{} x {}",
+                "{} x {} slot",
                 size(&layer.hole, system),
                 number(slot.length, system)
             ),
