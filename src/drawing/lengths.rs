@@ -6,7 +6,6 @@ use super::canvas::{Anchor, Drawing, Fill, Line};
 use super::page::{INNER, MARGIN, WIDTH, between, head, zone};
 use super::shapes::mm;
 use super::text::Style;
-use crate::error::Error;
 use crate::joint::{Candidate, Joint, Selection, length_name};
 use crate::spread::Spread;
 use crate::units::{Length, UnitSystem};
@@ -21,25 +20,18 @@ const ROW: f64 = 44.0;
 ///
 /// Lengths far from those that fit are counted, and not drawn.
 ///
-/// # Errors
-///
-/// [`Error::Mismatch`] for a selection that was made for another joint.
-///
 /// ```
 /// use shankline::drawing;
 /// use shankline::prelude::*;
 #[doc = include_str!("../joint/whole/example.txt")]
-/// let page = drawing::lengths(&joint, &joint.lengths()?, UnitSystem::Si)?;
+/// let page = drawing::lengths(&joint, &joint.lengths()?, UnitSystem::Si);
 /// assert!(page.overlaps().is_empty());
 /// assert!(page.labels().iter().any(|label| label.text.starts_with("too short by")));
 /// # Ok(())
 /// # }
 /// ```
-pub fn lengths(
-    joint: &Joint,
-    selection: &Selection,
-    system: UnitSystem,
-) -> Result<Drawing, Error> {
+#[must_use]
+pub fn lengths(joint: &Joint, selection: &Selection, system: UnitSystem) -> Drawing {
     let mut all: Vec<&Candidate> = selection
         .accepted()
         .iter()
@@ -67,7 +59,7 @@ pub fn lengths(
         let is_best = selection
             .best()
             .is_some_and(|best| best.screw.nominal == own.screw.nominal);
-        let text = row(&mut page, joint, own, is_best, k, y, system)?;
+        let text = row(&mut page, joint, own, is_best, k, y, system);
         described.push(' ');
         described.push_str(&text);
         y += ROW;
@@ -95,7 +87,7 @@ pub fn lengths(
     }
     page.end_at(y + 4.0);
     page.describe(described);
-    Ok(page)
+    page
 }
 
 /// Those around the best one, and how many shorter and longer ones are left out.
@@ -142,7 +134,7 @@ fn row(
     k: f64,
     y: f64,
     system: UnitSystem,
-) -> Result<String, Error> {
+) -> String {
     let x = |length: Length| (BARS[0] + mm(length) * k).clamp(BARS[0] - 12.0, BARS[1] + 2.0);
     let all = |of: Spread<Length>| [x(of.min), x(of.nominal), x(of.max)];
     let screw = &own.screw;
@@ -211,7 +203,7 @@ fn row(
     );
     text.insert_str(0, &format!("{name}: "));
     text.push('.');
-    Ok(text)
+    text
 }
 
 fn says(own: &Candidate, is_best: bool, system: UnitSystem) -> String {

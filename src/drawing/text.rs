@@ -11,6 +11,14 @@ const WIDTHS: [u8; 95] = [
     64, 64, 28, 28, 58, 28, 98, 64, 62, 64, 64, 42, 53, 40, 64, 60, 82, 60, 60, 53, 64, 34, 64, 84,
 ];
 
+/// The same of its bold letters.
+const BOLD: [u8; 95] = [
+    35, 46, 53, 84, 70, 101, 88, 31, 46, 46, 53, 84, 38, 42, 38, 37, 70, 70, 70, 70, 70, 70, 70, 70,
+    70, 70, 40, 40, 84, 84, 84, 58, 100, 78, 77, 74, 83, 69, 69, 83, 84, 38, 38, 78, 64, 100, 84,
+    85, 74, 85, 77, 73, 69, 82, 78, 111, 78, 73, 73, 46, 37, 46, 84, 50, 50, 68, 72, 60, 72, 68, 44,
+    72, 72, 35, 35, 67, 35, 105, 72, 69, 72, 72, 50, 60, 48, 72, 66, 93, 65, 66, 59, 72, 37, 72, 84,
+];
+
 /// How a text is set.
 ///
 /// ```
@@ -45,12 +53,8 @@ impl Style {
         }
     }
 
-    /// How much wider than plain text it runs.
-    const fn stretch(self) -> f64 {
-        match self {
-            Self::Heading | Self::Strong => 1.15,
-            Self::Plain | Self::Note => 1.0,
-        }
+    const fn is_bold(self) -> bool {
+        matches!(self, Self::Heading | Self::Strong)
     }
 
     pub(super) const fn class(self) -> &'static str {
@@ -72,8 +76,23 @@ impl Style {
     /// ```
     #[must_use]
     pub fn width(self, text: &str) -> f64 {
-        let hundredths: u32 = text.chars().map(hundredths).sum();
-        f64::from(hundredths) * 0.01 * self.size() * self.stretch()
+        let hundredths: u32 = text.chars().map(|own| self.hundredths(own)).sum();
+        f64::from(hundredths) * 0.01 * self.size()
+    }
+
+    /// The width of a character, in hundredths of the size.
+    fn hundredths(self, character: char) -> u32 {
+        let code = u32::from(shown(character));
+        let table = if self.is_bold() { &BOLD } else { &WIDTHS };
+        match code {
+            0x20..=0x7E => table
+                .get(code as usize - 0x20)
+                .map_or(100, |&wide| u32::from(wide)),
+            // Latin, then Greek and Cyrillic, then what may be as wide as anything.
+            0xA0..=0x24F => 110,
+            0x250..=0x52F | 0x2000..=0x206F => 125,
+            _ => 160,
+        }
     }
 
     /// The text, or as much of it as is not wider than that, with an ellipsis.
@@ -88,11 +107,11 @@ impl Style {
         if self.width(text) <= width {
             return text.into();
         }
-        let scale = 0.01 * self.size() * self.stretch();
-        let mut left = width - scale * f64::from(hundredths('…'));
+        let scale = 0.01 * self.size();
+        let mut left = width - scale * f64::from(self.hundredths('…'));
         let mut fitted = String::new();
         for character in text.chars() {
-            left -= scale * f64::from(hundredths(character));
+            left -= scale * f64::from(self.hundredths(character));
             if left < 0.0 {
                 break;
             }
@@ -140,19 +159,6 @@ impl Style {
             }
         }
         lines.iter().map(|line| self.fit(line, width)).collect()
-    }
-}
-
-fn hundredths(character: char) -> u32 {
-    let code = u32::from(shown(character));
-    match code {
-        0x20..=0x7E => WIDTHS
-            .get(code as usize - 0x20)
-            .map_or(100, |&wide| u32::from(wide)),
-        // Latin, then Greek and Cyrillic, then what may be as wide as anything.
-        0xA0..=0x24F => 100,
-        0x250..=0x52F | 0x2000..=0x206F => 110,
-        _ => 150,
     }
 }
 

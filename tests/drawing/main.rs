@@ -2,5 +2,10 @@
 //! reader of XML or DXF understands them.
 #![cfg(all(feature = "drawing", feature = "serde"))]
 
+#[path = "../support/verdicts.rs"]
+mod verdicts;
+
+mod dxf;
 mod joints;
 mod pictures;
+mod svg;
