@@ -32,6 +32,26 @@ pub enum End {
     Tapped(TappedBody),
 }
 
+impl End {
+    /// From the bearing face of the nut to its outer face; of a tapped part from where its thread begins to where it must
+    /// be filled.
+    ///
+    /// ```
+    /// # use shankline::assembly::End;
+    /// # use shankline::units::Length;
+    /// fn grip(end: &End) -> Length {
+    ///     end.at().from.nominal
+    /// }
+    /// ```
+    #[must_use]
+    pub const fn at(&self) -> Extent {
+        match self {
+            Self::Nut(nut) => nut.at,
+            Self::Tapped(part) => part.at,
+        }
+    }
+}
+
 /// The nut of an [`Assembly`](super::Assembly). Sizes that its style does not have, and those that nobody has read, are
 /// [`Size::NOT_READ`].
 ///

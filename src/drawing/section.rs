@@ -308,10 +308,11 @@ fn strip(
     }
     zone_names(page, [zero, shank, thread, sure], top);
     y += 12.0;
-    let (names, faces) = match &assembly.end {
-        End::Nut(nut) => (["Nut, bearing face", "Nut, outer face"], nut.at),
-        End::Tapped(part) => (["Thread begins", "Must be filled to"], part.at),
+    let names = match &assembly.end {
+        End::Nut(_) => ["Nut, bearing face", "Nut, outer face"],
+        End::Tapped(_) => ["Thread begins", "Must be filled to"],
     };
+    let faces = assembly.end.at();
     let mut rows = Vec::from([(names[0], faces.from), (names[1], faces.to)]);
     if assembly.bolt.cut.is_some() {
         rows.push(("End, as cut", bolt.end));
@@ -545,10 +546,7 @@ fn parts(assembly: &Assembly, system: UnitSystem) -> Table {
 }
 
 fn nut_height(assembly: &Assembly) -> Spread<Length> {
-    let at = match &assembly.end {
-        End::Nut(nut) => nut.at,
-        End::Tapped(part) => part.at,
-    };
+    let at = assembly.end.at();
     Spread {
         min: at.to.min - at.from.min,
         nominal: at.to.nominal - at.from.nominal,
