@@ -294,6 +294,18 @@ impl Drawing {
         self.body.push_str(if closed { "Z\"/>\n" } else { "\"/>\n" });
     }
 
+    /// Several straight lines of one kind.
+    pub(super) fn lines(&mut self, line: Line, all: impl Iterator<Item = [[f64; 2]; 2]>) {
+        self.begin_path(line.class(), None);
+        for [from, to] in all {
+            self.body.push('M');
+            self.point(from);
+            self.body.push('L');
+            self.point(to);
+        }
+        self.body.push_str("\"/>\n");
+    }
+
     fn begin_path(&mut self, class: &str, fill: Option<Fill>) {
         self.body.push_str("<path class=\"");
         self.body.push_str(class);

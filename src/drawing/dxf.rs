@@ -5,6 +5,7 @@ use core::fmt::{Display, Write as _};
 
 use super::canvas::Line;
 use super::shapes::{Part, Shape, mm, shapes};
+use super::text::push_millionths;
 use crate::assembly::Assembly;
 use crate::units::UnitSystem;
 
@@ -108,9 +109,9 @@ impl Dxf {
     }
 
     fn number(&mut self, code: u16, millimetres: f64) {
-        let value = millimetres * self.unit;
-        let value = if value.is_finite() { value } else { 0.0 };
-        let _ = write!(self.text, "{code:3}\n{value:.6}\n");
+        let _ = write!(self.text, "{code:3}\n");
+        push_millionths(&mut self.text, millimetres * self.unit);
+        self.text.push('\n');
     }
 
     fn head(&mut self, unit: &str) {

@@ -3,20 +3,31 @@
 use alloc::{format, string::String, string::ToString, vec::Vec};
 
 use super::canvas::{Anchor, Drawing, Fill, Line};
-use super::text::Style;
+use super::text::{Style, push_fixed};
 use crate::joint::{Verdict, Word};
 use crate::parts::{Origin, Size};
 use crate::spread::Spread;
-use crate::units::{Length, Measured, UnitSystem, shown};
+use crate::units::{Length, UnitSystem, shown};
 
 /// Width of every page, and what stays free at its edges.
 pub(super) const WIDTH: f64 = 960.0;
 pub(super) const MARGIN: f64 = 24.0;
 pub(super) const INNER: f64 = WIDTH - 2.0 * MARGIN;
 
-/// The number of a quantity without its unit.
-pub(super) fn number<Q: Measured>(quantity: Q, system: UnitSystem) -> String {
-    let mut text = shown(quantity, system).to_string();
+/// The number of a length without its unit, as [`shown`] has it.
+pub(super) fn number(length: Length, system: UnitSystem) -> String {
+    let shown = shown(length, system);
+    let decimals = shown.decimals();
+    // Pages are full of numbers: those that are not about halfway between two of them are written without much ado.
+    let power = if decimals == 2 { 100.0 } else { 1000.0 };
+    let scaled = shown.value() * power;
+    let rest = (scaled - crate::math::round(scaled)).abs();
+    if matches!(decimals, 2 | 3) && scaled.abs() < 1e9 && rest < 0.499 {
+        let mut text = String::with_capacity(12);
+        push_fixed(&mut text, scaled, decimals);
+        return text;
+    }
+    let mut text = shown.to_string();
     if let Some(at) = text.find(' ') {
         text.truncate(at);
     }
@@ -106,10 +117,9 @@ fn word(page: &mut Drawing, y: f64, verdict: &Verdict, system: UnitSystem) -> f6
 /// A mark from the least to the greatest, with a stroke at the nominal place.
 pub(super) fn between(page: &mut Drawing, [least, nominal, greatest]: [f64; 3], y: f64, half: f64) {
     let greatest = greatest.max(least + 0.5);
-    page.line(Line::Thin, [least, y], [greatest, y]);
-    for x in [least, greatest] {
-        page.line(Line::Thin, [x, y - half], [x, y + half]);
-    }
+    let ends = [least, greatest].map(|x| [[x, y - half], [x, y + half]]);
+    let all = [[[least, y], [greatest, y]]].into_iter().chain(ends);
+    page.lines(Line::Thin, all);
     page.line(Line::Outline, [nominal, y - half], [nominal, y + half]);
 }
 
@@ -124,11 +134,9 @@ pub(super) fn zone(page: &mut Drawing, fill: Fill, area: [f64; 4]) {
         Fill::RunOut => page.hatch(area, true, 5.0),
         Fill::Thread => {
             // Crests and roots, seen from far.
-            let mut x = left + 3.0;
-            while x < right && right - left < 1e4 {
-                page.line(Line::Thin, [x, top], [x, top + 4.0]);
-                x += 4.0;
-            }
+            let places = core::iter::successors(Some(left + 3.0), |x| Some(x + 4.0));
+            let places = places.take_while(|x| *x < right && *x < 2.0 * WIDTH);
+            page.lines(Line::Thin, places.map(|x| [[x, top], [x, top + 4.0]]));
         }
         _ => {}
     }
@@ -197,5 +205,26 @@ impl Table {
             line(page, Style::Note, row, y + 2.0);
         }
         y + ROW
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{inches, millimetres};
+
+    #[test]
+    fn numbers_are_those_of_reports() {
+        for step in -4000..4000_i32 {
+            // Halves, whole numbers, and what lies between.
+            for length in [inches(f64::from(step) / 1600.0), millimetres(f64::from(step) / 700.0)] {
+                for system in [UnitSystem::Si, UnitSystem::UsCustomary] {
+                    let long = shown(length, system).to_string();
+                    let (plain, _) = long.split_once(' ').unwrap();
+                    assert_eq!(number(length, system), plain);
+                }
+            }
+        }
+        assert_eq!(number(inches(0.8125), UnitSystem::UsCustomary), "0.812");
     }
 }

@@ -269,7 +269,7 @@ fn hatching(page: &mut Drawing, geometry: &Shapes, scale: &Scale, middle: f64) {
             }
             continue;
         }
-        let step = [6.0, 6.0, 8.5, 8.5][first.turn % 4];
+        let step = [7.0, 7.0, 10.0, 10.0][first.turn % 4];
         page.hatch_all(Line::Hatch, &areas, first.turn % 2 == 0, step);
     }
 }
