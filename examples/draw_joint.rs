@@ -72,9 +72,18 @@ fn draw(
         Ok::<(), std::io::Error>(())
     };
     let page = |name: &str, page: Drawing| write(name, page.svg());
-    page("section.svg", drawing::section(&assembly, Some(&verdict), units))?;
-    page("checks.svg", drawing::utilisation(&joint.title, &verdict, units))?;
-    page("lengths.svg", drawing::lengths(&joint, &joint.lengths()?, units))?;
+    page(
+        "section.svg",
+        drawing::section(&assembly, Some(&verdict), units),
+    )?;
+    page(
+        "checks.svg",
+        drawing::utilisation(&joint.title, &verdict, units),
+    )?;
+    page(
+        "lengths.svg",
+        drawing::lengths(&joint, &joint.lengths()?, units),
+    )?;
     match drawing::joint_diagram(&joint, &verdict, units) {
         Some(springs) => page("springs.svg", springs)?,
         None => println!("no springs.svg: no preload, or nobody says how stiff the parts are"),

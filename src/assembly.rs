@@ -185,10 +185,7 @@ pub struct Assembly {
     /// Sleeves around the bolt, which are clamped in place of the plies around them.
     pub sleeves: Vec<Tube>,
     /// Depth of a spot face in the last ply, under the nut.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "layer::round_option")
-    )]
+    #[cfg_attr(feature = "serde", serde(serialize_with = "layer::round_option"))]
     pub spot_face_under_nut: Option<Spread<Length>>,
     /// The nut, or the thread that stands for it.
     pub end: End,

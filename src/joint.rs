@@ -43,6 +43,7 @@
 //! | does a cotter hole meet the slots | [`cotter_fit`] |
 //! | which parts touch, and may their metals | [`JointParts::parts_in_contact`], [`galvanic_pair`], [`galling`] |
 //! | may a bolt be used again | [`reuse`] |
+//! | where every part of it is | [`Joint::assembly`] |
 //! | does the joint hold | [`Joint::check`], with the working of each step [`Joint::check_with_working`] |
 //! | which bolt, nut and washers, of many | [`Joint::design`], [`DesignSpace`], [`Objective`] |
 //! | in which order to tighten a group | [`tightening_order`] |

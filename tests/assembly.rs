@@ -13,8 +13,6 @@ use shankline::source::Basis;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
 use shankline::units::Measured as _;
 
-#[allow(dead_code)]
-#[path = "support/mod.rs"]
 mod support;
 #[path = "support/verdicts.rs"]
 mod verdicts;
@@ -52,7 +50,13 @@ fn near(a: Option<Length>, b: Option<Length>) -> bool {
 
 /// A size against three cells; where all are empty it must not be read.
 fn is_of(size: &Size, row: &Row, [min, nominal, max]: [&str; 3], what: &str) {
-    let cell = |name: &str| if name.is_empty() { None } else { cell(row, name) };
+    let cell = |name: &str| {
+        if name.is_empty() {
+            None
+        } else {
+            cell(row, name)
+        }
+    };
     let wanted = [cell(min), cell(nominal), cell(max)];
     for (found, wanted) in [size.min, size.nominal, size.max].into_iter().zip(wanted) {
         assert!(near(found, wanted), "{what}: {size:?}, not {wanted:?}");
@@ -95,8 +99,17 @@ const UNREAD: [&str; 3] = ["", "", ""];
 /// Flats, corners and heights have the same columns everywhere.
 fn is_hexagon(head: &Head, row: &Row, basic_flats: &str, basic_height: &str, what: &str) {
     assert_eq!(head.form, HeadForm::Hexagon, "{what}");
-    is_of(&head.height, row, ["head_height_min", basic_height, "head_height_max"], what);
-    let flats = ["width_across_flats_min", basic_flats, "width_across_flats_max"];
+    is_of(
+        &head.height,
+        row,
+        ["head_height_min", basic_height, "head_height_max"],
+        what,
+    );
+    let flats = [
+        "width_across_flats_min",
+        basic_flats,
+        "width_across_flats_max",
+    ];
     is_of(&head.across_flats, row, flats, what);
     let corners = ["width_across_corners_min", "", "width_across_corners_max"];
     is_of(&head.across_corners, row, corners, what);
@@ -109,6 +122,8 @@ fn is_hexagon(head: &Head, row: &Row, basic_flats: &str, basic_height: &str, wha
     assert!(greatest > head.across_flats.max.unwrap(), "{what}");
 }
 
+// A product after the other.
+#[allow(clippy::too_many_lines)]
 #[test]
 fn every_size_of_every_head_is_a_cell() {
     let cap = rows("hex_cap_screws_inch", |_| String::new());
@@ -133,16 +148,32 @@ fn every_size_of_every_head_is_a_cell() {
                 let (head, body) = (screws.head(nominal), screws.body_diameter(nominal));
                 let what = format!("{screws}, {}", if long { "long" } else { "short" });
                 let body_is = |row: &Row| {
-                    is_of(&body, row, ["body_diameter_min", "", "body_diameter_max"], &what);
+                    is_of(
+                        &body,
+                        row,
+                        ["body_diameter_min", "", "body_diameter_max"],
+                        &what,
+                    );
                 };
                 let key = |name: &str| (d, name.to_owned());
                 match product {
                     ScrewProduct::HexCapScrew => {
                         let row = &cap[&key("")];
-                        is_hexagon(&head, row, "width_across_flats_basic", "head_height_basic", &what);
+                        is_hexagon(
+                            &head,
+                            row,
+                            "width_across_flats_basic",
+                            "head_height_basic",
+                            &what,
+                        );
                         let face = ["washer_face_thickness_min", "", "washer_face_thickness_max"];
                         is_of(&head.washer_face_height, row, face, &what);
-                        is_of(&head.wrenching_height, row, ["wrenching_height_min", "", ""], &what);
+                        is_of(
+                            &head.wrenching_height,
+                            row,
+                            ["wrenching_height_min", "", ""],
+                            &what,
+                        );
                         let fillet = ["fillet_radius_min", "", "fillet_radius_max"];
                         is_of(&head.fillet_radius, row, fillet, &what);
                         is_of(&head.bearing_diameter, row, UNREAD, &what);
@@ -158,14 +189,28 @@ fn every_size_of_every_head_is_a_cell() {
                     }
                     ScrewProduct::Iso4014 | ScrewProduct::Iso4017 | ScrewProduct::Iso8765 => {
                         let limit = (10.0 * thread.nominal_diameter()).min(millimetres(150.0));
-                        let grades = if nominal > limit { ["B", "A"] } else { ["A", "B"] };
+                        let grades = if nominal > limit {
+                            ["B", "A"]
+                        } else {
+                            ["A", "B"]
+                        };
                         let row = grades.iter().find_map(|own| metric.get(&key(own)));
                         let row = row.unwrap();
                         is_hexagon(&head, row, "", "head_height_nominal", &what);
-                        is_of(&head.bearing_diameter, row, ["bearing_diameter_min", "", ""], &what);
+                        is_of(
+                            &head.bearing_diameter,
+                            row,
+                            ["bearing_diameter_min", "", ""],
+                            &what,
+                        );
                         let face = ["washer_face_thickness_min", "", "washer_face_thickness_max"];
                         is_of(&head.washer_face_height, row, face, &what);
-                        is_of(&head.fillet_radius, row, ["fillet_radius_min", "", ""], &what);
+                        is_of(
+                            &head.fillet_radius,
+                            row,
+                            ["fillet_radius_min", "", ""],
+                            &what,
+                        );
                         let da = ["", "", "transition_diameter_max"];
                         is_of(&head.fillet_diameter, row, da, &what);
                         body_is(row);
@@ -179,7 +224,12 @@ fn every_size_of_every_head_is_a_cell() {
                     ScrewProduct::MetricHexCapScrew => {
                         let row = &metric_cap[&key("")];
                         is_hexagon(&head, row, "", "", &what);
-                        is_of(&head.bearing_diameter, row, ["bearing_diameter_min", "", ""], &what);
+                        is_of(
+                            &head.bearing_diameter,
+                            row,
+                            ["bearing_diameter_min", "", ""],
+                            &what,
+                        );
                         body_is(row);
                     }
                     ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
@@ -201,7 +251,12 @@ fn every_size_of_every_head_is_a_cell() {
                             basic("head_height_basic"),
                             &what,
                         );
-                        is_of(&head.bearing_diameter, row, ["bearing_diameter_min", "", ""], &what);
+                        is_of(
+                            &head.bearing_diameter,
+                            row,
+                            ["bearing_diameter_min", "", ""],
+                            &what,
+                        );
                         body_is(row);
                     }
                     ScrewProduct::En14399_3 => {
@@ -219,12 +274,27 @@ fn every_size_of_every_head_is_a_cell() {
                         };
                         let row = &rows[&key("")];
                         assert_eq!(head.form, HeadForm::Socket);
-                        is_of(&head.height, row, ["head_height_min", "", "head_height_max"], &what);
+                        is_of(
+                            &head.height,
+                            row,
+                            ["head_height_min", "", "head_height_max"],
+                            &what,
+                        );
                         let round = ["head_diameter_min", "", "head_diameter_max"];
                         is_of(&head.diameter, row, round, &what);
                         is_of(&head.socket_flats, row, ["", "key_size", ""], &what);
-                        is_of(&head.socket_depth, row, ["key_engagement_min", "", ""], &what);
-                        is_of(&head.bearing_diameter, row, ["bearing_diameter_min", "", ""], &what);
+                        is_of(
+                            &head.socket_depth,
+                            row,
+                            ["key_engagement_min", "", ""],
+                            &what,
+                        );
+                        is_of(
+                            &head.bearing_diameter,
+                            row,
+                            ["bearing_diameter_min", "", ""],
+                            &what,
+                        );
                         for size in [&head.across_flats, &head.across_corners] {
                             is_of(size, row, UNREAD, &what);
                         }
@@ -247,7 +317,10 @@ fn any_assembly(
     washer: Option<&JointWasher>,
 ) -> Option<(Assembly, Candidate)> {
     let ply = (1.5 * thread.nominal_diameter()).plus_minus(0.02 * thread.nominal_diameter());
-    let mut builder = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]);
+    let mut builder = Stack::builder()
+        .ply("a", ply)
+        .ply("b", ply)
+        .shear_planes([1]);
     if let Some(washer) = washer {
         builder = builder
             .washer_under_head(washer.clone())
@@ -258,7 +331,10 @@ fn any_assembly(
     let rules = LengthRules::fabrication(UnitSystem::Si);
     ScrewProduct::ALL.iter().find_map(|&product| {
         let screws = ScrewSeries::new(product, thread).ok()?;
-        let selection = LengthSearch::new(&stack, &screws, end, rules).ok()?.run().ok()?;
+        let selection = LengthSearch::new(&stack, &screws, end, rules)
+            .ok()?
+            .run()
+            .ok()?;
         let candidate = *selection.best().or(selection.rejected().first())?;
         let assembly = Assembly::of_length(&stack, &screws, Some(nut), &candidate);
         Some((assembly.unwrap(), candidate))
@@ -272,7 +348,9 @@ fn every_size_of_every_nut_is_a_cell() {
         for row in csv_rows(&format!("tables/{file}.csv")) {
             let pitch = cell(&row, "pitch").map_or(0, nanometres);
             // Some sizes are made in two widths: the first one is found.
-            cells.entry((row["style"].clone(), row["size"].clone(), pitch)).or_insert(row);
+            cells
+                .entry((row["style"].clone(), row["size"].clone(), pitch))
+                .or_insert(row);
         }
     }
     let all = threads();
@@ -306,16 +384,29 @@ fn every_size_of_every_nut_is_a_cell() {
         of(&body.height, ["height_min", "height_basic", "height_max"]);
         of(
             &body.across_flats,
-            ["width_across_flats_min", "width_across_flats_basic", "width_across_flats_max"],
+            [
+                "width_across_flats_min",
+                "width_across_flats_basic",
+                "width_across_flats_max",
+            ],
         );
-        of(&body.across_corners, ["width_across_corners_min", "", "width_across_corners_max"]);
+        of(
+            &body.across_corners,
+            ["width_across_corners_min", "", "width_across_corners_max"],
+        );
         of(&body.bearing_diameter, ["bearing_diameter_min", "", ""]);
-        of(&body.flange_diameter, ["flange_diameter_min", "", "flange_diameter_max"]);
+        of(
+            &body.flange_diameter,
+            ["flange_diameter_min", "", "flange_diameter_max"],
+        );
         of(&body.flange_height, ["flange_thickness_min", "", ""]);
         of(&body.thread_height, ["thread_height_min", "", ""]);
         of(&body.wrenching_height, ["wrenching_height_min", "", ""]);
         of(&body.slot_width, ["slot_width_min", "", "slot_width_max"]);
-        of(&body.unslotted_height, ["unslotted_height_min", "", "unslotted_height_max"]);
+        of(
+            &body.unslotted_height,
+            ["unslotted_height_min", "", "unslotted_height_max"],
+        );
         assert_eq!(body.locking, nut.style.locking(), "{what}");
         // The place is that of the length search, and as high as the row has it.
         assert_eq!(body.at.from, candidate.grip, "{what}");
@@ -359,14 +450,19 @@ fn every_size_of_every_washer_is_a_cell() {
             let size = Washer::find(style, &thread).unwrap().size;
             let row = &cells[&(style.code().into(), size.into())];
             let what = format!("{style}, {size}");
-            let own = assembly.layers.iter().filter(|own| own.style == Some(style));
+            let own = assembly
+                .layers
+                .iter()
+                .filter(|own| own.style == Some(style));
             let own: Vec<_> = own.collect();
             assert!(own.len() >= 2, "{what}");
             for layer in own {
                 let of = |size: &Size, name: &str| {
                     let names = ["min", "nominal", "max"].map(|end| format!("{name}_{end}"));
                     let there = |name: &String| {
-                        ["_in", "_mm"].iter().any(|unit| row.contains_key(&format!("{name}{unit}")))
+                        ["_in", "_mm"]
+                            .iter()
+                            .any(|unit| row.contains_key(&format!("{name}{unit}")))
                     };
                     let names: Vec<&str> = names
                         .iter()
@@ -376,9 +472,18 @@ fn every_size_of_every_washer_is_a_cell() {
                 };
                 of(&layer.hole, "inside_diameter");
                 of(&layer.outside, "outside_diameter");
-                assert!(matches!(layer.thickness_origin, Origin::Tabled(_)), "{what}");
-                assert!(near(Some(layer.thickness.min), cell(row, "thickness_min")), "{what}");
-                assert!(near(Some(layer.thickness.max), cell(row, "thickness_max")), "{what}");
+                assert!(
+                    matches!(layer.thickness_origin, Origin::Tabled(_)),
+                    "{what}"
+                );
+                assert!(
+                    near(Some(layer.thickness.min), cell(row, "thickness_min")),
+                    "{what}"
+                );
+                assert!(
+                    near(Some(layer.thickness.max), cell(row, "thickness_max")),
+                    "{what}"
+                );
             }
             checked += 1;
         }
@@ -402,18 +507,26 @@ fn less(a: Spread<Length>, b: Spread<Length>) -> Spread<Length> {
 
 /// The places of an assembly against the length search, and against each other.
 fn places(joint: &Joint, assembly: &Assembly, candidate: &Candidate) -> Result<(), String> {
-    let stack = &joint.stack;
     let must = |holds: bool, what: &str| {
         if holds { Ok(()) } else { Err(what.to_owned()) }
     };
     must(assembly.grip == candidate.grip, "grip")?;
     must(assembly.jam_margin == candidate.jam_margin, "jam margin")?;
     let at = assembly.end.at();
-    must(at.from == candidate.grip, "the nut begins where the grip ends")?;
-    must(same(at.to, candidate.grip + candidate.nut_height), "outer face of the nut")?;
+    must(
+        at.from == candidate.grip,
+        "the nut begins where the grip ends",
+    )?;
+    must(
+        same(at.to, candidate.grip + candidate.nut_height),
+        "outer face of the nut",
+    )?;
     let bolt = &assembly.bolt;
     let past = less(bolt.length, candidate.grip);
-    must(same(less(past, candidate.nut_height), candidate.protrusion), "protrusion as bought")?;
+    must(
+        same(less(past, candidate.nut_height), candidate.protrusion),
+        "protrusion as bought",
+    )?;
     match candidate.cut.filter(|own| own.holds_window) {
         Some(cut) => must(
             bolt.end == cut.finished && bolt.protrusion == cut.protrusion,
@@ -425,7 +538,10 @@ fn places(joint: &Joint, assembly: &Assembly, candidate: &Candidate) -> Result<(
         )?,
     }
     must(bolt.shank_end == candidate.screw.body_length_min, "LB")?;
-    must(bolt.thread_start == candidate.screw.grip_gaging_length_max, "LG")?;
+    must(
+        bolt.thread_start == candidate.screw.grip_gaging_length_max,
+        "LG",
+    )?;
     // Planes, counted as the search counts them, and where the plies after them begin.
     let mut counts = [0; 3];
     for plane in &assembly.planes {
@@ -435,12 +551,18 @@ fn places(joint: &Joint, assembly: &Assembly, candidate: &Candidate) -> Result<(
             .sleeves
             .iter()
             .any(|own| (own.first_ply..=own.last_ply).contains(&(plane.after_ply + 1)));
-        let next = assembly.layers.iter().find(|own| own.ply == Some(plane.after_ply + 1));
+        let next = assembly
+            .layers
+            .iter()
+            .find(|own| own.ply == Some(plane.after_ply + 1));
         match (next, &assembly.end) {
             (Some(next), _) if !sleeved => must(same(next.at.from, plane.position), "a plane")?,
-            (None, End::Tapped(part)) => {
+            (None, End::Tapped(body)) => {
                 // Packing washers and gaps may lie between the plies and the part.
-                must(part.face.nominal >= plane.position.nominal, "a plane at the tapped part")?;
+                must(
+                    body.face.nominal >= plane.position.nominal,
+                    "a plane at the tapped part",
+                )?;
             }
             _ => {}
         }
@@ -454,13 +576,22 @@ fn places(joint: &Joint, assembly: &Assembly, candidate: &Candidate) -> Result<(
             ],
         "zones of planes",
     )?;
-    // How many of everything, and each where the one before it ends, but for recesses and sleeves.
+    layers(joint, assembly, candidate)
+}
+
+/// How many of everything there is, and each where the one before it ends, but for recesses and sleeves.
+fn layers(joint: &Joint, assembly: &Assembly, candidate: &Candidate) -> Result<(), String> {
+    let stack = &joint.stack;
+    let must = |holds: bool, what: &str| {
+        if holds { Ok(()) } else { Err(what.to_owned()) }
+    };
     let washers = |side: Side| {
         let own = assembly.layers.iter().filter(|own| own.side == Some(side));
         own.count()
     };
     must(
-        washers(Side::Head) == stack.washers_under_head().len() + candidate.washers_added_under_head,
+        washers(Side::Head)
+            == stack.washers_under_head().len() + candidate.washers_added_under_head,
         "washers under the head",
     )?;
     must(
@@ -475,7 +606,10 @@ fn places(joint: &Joint, assembly: &Assembly, candidate: &Candidate) -> Result<(
     let mut sum = Spread::exact(Length::default());
     for layer in &assembly.layers {
         if plain {
-            must(same(layer.at.from, sum), "begins where the one before it ends")?;
+            must(
+                same(layer.at.from, sum),
+                "begins where the one before it ends",
+            )?;
         }
         let crush = layer
             .ply
@@ -581,10 +715,15 @@ fn written_as_data_a_hole_stays_a_hole() {
     let wanted = assembly.planes[0].position.max.base() * 1e3;
     assert!((plane.as_f64().unwrap() - wanted).abs() < 1e-9);
     let names = assembly.not_read();
-    for name in ["height of the head", "diameter of the shank", "flats of the nut"] {
+    for name in [
+        "height of the head",
+        "diameter of the shank",
+        "flats of the nut",
+    ] {
         assert!(names.iter().any(|own| own == name), "{name}: {names:?}");
     }
-    let known = |origin: Origin| matches!(origin, Origin::Tabled(own) if own.basis != Basis::Memory);
+    let known =
+        |origin: Origin| matches!(origin, Origin::Tabled(own) if own.basis != Basis::Memory);
     assert!(!known(assembly.bolt.head.across_flats.origin));
 }
 

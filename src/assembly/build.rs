@@ -43,16 +43,15 @@ impl Joint {
         self.own_in_place()?;
         let thread = &self.bolt.thread;
         let nominal = candidate.screw.nominal;
-        let (product, head, body) = match &self.own.screw {
-            Some(own) => (own.name.clone(), own_head(own), Size::NOT_READ),
-            None => {
-                let screws = ScrewSeries::new(self.bolt.product, thread)?;
-                (
-                    self.bolt.product.to_string(),
-                    screws.head(nominal),
-                    screws.body_diameter(nominal),
-                )
-            }
+        let (product, head, body) = if let Some(own) = &self.own.screw {
+            (own.name.clone(), own_head(own), Size::NOT_READ)
+        } else {
+            let screws = ScrewSeries::new(self.bolt.product, thread)?;
+            (
+                self.bolt.product.to_string(),
+                screws.head(nominal),
+                screws.body_diameter(nominal),
+            )
         };
         let closing = match (&self.own.nut, self.nut) {
             _ if self.stack.tapped_part().is_some() => Closing::None,
@@ -315,9 +314,9 @@ fn layers(
     };
     let [under_head, under_nut] = stack.washers_of(candidate);
     let washers = |washers: &mut dyn Iterator<Item = (&crate::joint::JointWasher, usize)>,
-                       side,
-                       x: &mut Spread<Length>,
-                       layers: &mut Vec<Layer>| {
+                   side,
+                   x: &mut Spread<Length>,
+                   layers: &mut Vec<Layer>| {
         for (washer, count) in washers {
             for _ in 0..count {
                 let at = next(x, washer.thickness);

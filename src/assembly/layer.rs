@@ -125,10 +125,7 @@ impl Layer {
             ),
             None => (Size::stated(washer.inside), Size::stated(washer.outside)),
         };
-        let tabled = row.filter(|row| {
-            row.thickness()
-                .is_ok_and(|own| same(own, washer.thickness))
-        });
+        let tabled = row.filter(|row| row.thickness().is_ok_and(|own| same(own, washer.thickness)));
         Self {
             kind: LayerKind::Washer,
             name: match &washer.name {

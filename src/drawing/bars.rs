@@ -1,8 +1,10 @@
 //! How far every check is used.
 
 use alloc::{format, string::String, string::ToString, vec::Vec};
+use core::fmt::Write as _;
 
-use super::canvas::{Anchor, Drawing, Fill, Line};
+use super::canvas::Drawing;
+use super::kinds::{Anchor, Fill, Line};
 use super::page::{INNER, MARGIN, WIDTH, head};
 use super::text::Style;
 use crate::joint::{Account, Verdict};
@@ -17,6 +19,8 @@ const MOST: f64 = 2.0;
 /// Every check of a verdict as a bar from nothing to all of its resistance, the one that governs first. The word of the
 /// verdict stands above, and below it what is at fault, what could not be checked, and what was set aside: bars alone make
 /// a joint look well that does not hold, or of which nobody knows.
+///
+#[cfg_attr(doc, doc = include_str!("pictures/checks.html"))]
 ///
 /// ```
 /// use shankline::drawing;
@@ -106,7 +110,12 @@ fn bar(page: &mut Drawing, check: &Check, scale: f64, y: f64, system: UnitSystem
     let amounts = amounts(check, system);
     let room = WIDTH - MARGIN - (BARS[1] + 142.0);
     let amounts = Style::Note.fit(&amounts, room);
-    page.label(Style::Note, Anchor::Start, [BARS[1] + 142.0, y + 11.5], &amounts);
+    page.label(
+        Style::Note,
+        Anchor::Start,
+        [BARS[1] + 142.0, y + 11.5],
+        &amounts,
+    );
 }
 
 /// Rounded up, so that what is exceeded never reads as 100 %, and what is not never reads as more.
@@ -141,10 +150,12 @@ fn lists(page: &mut Drawing, verdict: &Verdict, mut y: f64, system: UnitSystem) 
         .map(|own| format!("{}: {}", own.mode, own.reason))
         .collect();
     let names = |wanted: fn(Account) -> bool| {
-        let modes = Mode::ALL.iter().filter(|mode| wanted(verdict.account(**mode)));
+        let modes = Mode::ALL
+            .iter()
+            .filter(|mode| wanted(verdict.account(**mode)));
         let modes: Vec<String> = modes
             .filter(|mode| !verdict.checks.iter().any(|check| check.mode == **mode))
-            .map(|mode| mode.to_string())
+            .map(ToString::to_string)
             .collect();
         if modes.is_empty() {
             Vec::new()
@@ -184,12 +195,9 @@ fn lists(page: &mut Drawing, verdict: &Verdict, mut y: f64, system: UnitSystem) 
 fn description(verdict: &Verdict, system: UnitSystem) -> String {
     let mut text = verdict.headline(system);
     for check in &verdict.checks {
-        text.push_str(&format!(
-            ". {}, {}: {}",
-            check.mode,
-            check.place,
-            percent(check.utilisation.value)
-        ));
+        let used = percent(check.utilisation.value);
+        // Writing to a string does not fail.
+        let _ = write!(text, ". {}, {}: {used}", check.mode, check.place);
     }
     text.push('.');
     text

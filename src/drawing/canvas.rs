@@ -2,167 +2,8 @@
 
 use alloc::{string::String, vec::Vec};
 
-use super::text::{Style, push_escaped, push_number};
-
-/// The kinds of line, as technical drawings use them (ISO 128-2; a third of the names is recalled, the use is that of
-/// the trade).
-///
-/// ```
-/// use shankline::drawing::Line;
-/// assert_ne!(Line::Outline, Line::Thin);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum Line {
-    /// Visible edges, crests of threads: continuous wide.
-    Outline,
-    /// Dimensions, leaders, roots of threads, broken-off ends: continuous narrow.
-    Thin,
-    /// Hidden edges: dashed narrow.
-    Hidden,
-    /// Hatching of parts in section: continuous narrow, grey.
-    Hatch,
-    /// Axes: long-dashed dotted narrow.
-    Centre,
-    /// What is taken away: long-dashed double-dotted narrow.
-    Removed,
-    /// Edges whose place nobody has read or stated: dotted wide.
-    Unread,
-    /// A shear plane: dashed wide, in colour.
-    Plane,
-    /// The first of two curves in a diagram: continuous, in colour.
-    First,
-    /// The second of two curves: dashed, in another colour.
-    Second,
-}
-
-impl Line {
-    const fn class(self) -> &'static str {
-        match self {
-            Self::Outline => "o",
-            Self::Thin => "t",
-            Self::Hidden => "h",
-            Self::Hatch => "x",
-            Self::Centre => "c",
-            Self::Removed => "r",
-            Self::Unread => "u",
-            Self::Plane => "p",
-            Self::First => "f",
-            Self::Second => "s",
-        }
-    }
-}
-
-/// How an area is filled. No two that mean different things differ by colour alone.
-///
-/// ```
-/// use shankline::drawing::Fill;
-/// assert_ne!(Fill::Shank, Fill::RunOut);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum Fill {
-    /// The colour of the paper: hides what is behind.
-    Paper,
-    /// The colour of the ink: thin parts in section, arrows.
-    Ink,
-    /// Sure to be plain shank: dark.
-    Shank,
-    /// Shank, run-out or thread: hatched by whoever draws it.
-    RunOut,
-    /// Sure to be thread: light.
-    Thread,
-    /// Where something may lie.
-    Doubt,
-    /// Where a shear plane may lie.
-    PlaneDoubt,
-    /// What is left of a bar.
-    Rail,
-    /// A bar that is within its limit.
-    Bar,
-    /// A bar that is over it.
-    Over,
-}
-
-impl Fill {
-    const fn class(self) -> &'static str {
-        match self {
-            Self::Paper => "W",
-            Self::Ink => "I",
-            Self::Shank => "A",
-            Self::RunOut => "B",
-            Self::Thread => "C",
-            Self::Doubt => "D",
-            Self::PlaneDoubt => "E",
-            Self::Rail => "R",
-            Self::Bar => "F",
-            Self::Over => "G",
-        }
-    }
-}
-
-/// Where a label stands from its point.
-///
-/// ```
-/// use shankline::drawing::Anchor;
-/// assert_ne!(Anchor::Start, Anchor::End);
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum Anchor {
-    /// It begins there.
-    Start,
-    /// Its middle is there.
-    Middle,
-    /// It ends there.
-    End,
-}
-
-/// One text of a [`Drawing`].
-///
-/// ```
-/// # use shankline::drawing::Drawing;
-/// fn longest(drawing: &Drawing) -> Option<&str> {
-///     drawing.labels().iter().map(|label| &*label.text).max_by_key(|text| text.len())
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[non_exhaustive]
-pub struct Label {
-    /// What it says.
-    pub text: String,
-    /// How it is set.
-    pub style: Style,
-    /// Its point: across the page from the left, down the page from the top, at the foot of its letters.
-    pub at: [f64; 2],
-    /// Where it stands from there.
-    pub anchor: Anchor,
-    /// Whether it lies on paper of its own, over the lines that pass behind it.
-    pub on_lines: bool,
-}
-
-impl Label {
-    /// The area that it takes at most: left, top, right, bottom.
-    ///
-    /// ```
-    /// # use shankline::drawing::{Drawing, Label};
-    /// fn is_on_page(label: &Label, page: &Drawing) -> bool {
-    ///     let [left, top, right, bottom] = label.bounds();
-    ///     left >= 0.0 && top >= 0.0 && right <= page.width() && bottom <= page.height()
-    /// }
-    /// ```
-    #[must_use]
-    pub fn bounds(&self) -> [f64; 4] {
-        let (wide, size) = (self.style.width(&self.text), self.style.size());
-        let [x, y] = self.at;
-        let left = match self.anchor {
-            Anchor::Start => x,
-            Anchor::Middle => x - 0.5 * wide,
-            Anchor::End => x - wide,
-        };
-        [left, y - 0.8 * size, left + wide, y + 0.22 * size]
-    }
-}
+use super::kinds::{Anchor, Fill, Label, Line};
+use super::text::{Style, push_number};
 
 /// A page with lines, areas and labels, which becomes an SVG. Lengths are in units of the page, from its upper left corner.
 ///
@@ -182,12 +23,12 @@ impl Label {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 pub struct Drawing {
-    title: String,
-    description: String,
-    width: f64,
-    height: f64,
-    body: String,
-    labels: Vec<Label>,
+    pub(super) title: String,
+    pub(super) description: String,
+    pub(super) width: f64,
+    pub(super) height: f64,
+    pub(super) body: String,
+    pub(super) labels: Vec<Label>,
 }
 
 impl Drawing {
@@ -291,7 +132,8 @@ impl Drawing {
             self.body.push(if at == 0 { 'M' } else { 'L' });
             self.point(*point);
         }
-        self.body.push_str(if closed { "Z\"/>\n" } else { "\"/>\n" });
+        self.body
+            .push_str(if closed { "Z\"/>\n" } else { "\"/>\n" });
     }
 
     /// Several straight lines of one kind.
@@ -408,13 +250,7 @@ impl Drawing {
     }
 
     /// The same in several rectangles, which are parts of one, with lines of any kind.
-    pub(super) fn hatch_all(
-        &mut self,
-        line: Line,
-        areas: &[[f64; 4]],
-        rising: bool,
-        step: f64,
-    ) {
+    pub(super) fn hatch_all(&mut self, line: Line, areas: &[[f64; 4]], rising: bool, step: f64) {
         self.begin_path(line.class(), None);
         for area in areas {
             self.hatch_lines(*area, rising, step);
@@ -435,16 +271,25 @@ impl Drawing {
         let mut along = (crate::math::ceil(cells) - cells) * step;
         while along < wide + high {
             let (from, to) = if along <= high {
-                ([0.0, along], if along <= wide { [along, 0.0] } else { [wide, along - wide] })
+                (
+                    [0.0, along],
+                    if along <= wide {
+                        [along, 0.0]
+                    } else {
+                        [wide, along - wide]
+                    },
+                )
             } else {
                 (
                     [along - high, high],
-                    if along <= wide { [along, 0.0] } else { [wide, along - wide] },
+                    if along <= wide {
+                        [along, 0.0]
+                    } else {
+                        [wide, along - wide]
+                    },
                 )
             };
-            let place = |[x, y]: [f64; 2]| {
-                [left + x, if rising { top + y } else { bottom - y }]
-            };
+            let place = |[x, y]: [f64; 2]| [left + x, if rising { top + y } else { bottom - y }];
             self.body.push('M');
             self.point(place(from));
             self.body.push('L');
@@ -612,73 +457,6 @@ impl Drawing {
         }
         found
     }
-
-    /// The page as an SVG document: the same text on every machine, with its colours for light and dark surroundings in
-    /// it, and without anything that is loaded from elsewhere.
-    ///
-    /// ```
-    /// # use shankline::drawing::Drawing;
-    /// let svg = Drawing::new(300.0, "A <title>", "").svg();
-    /// assert!(svg.starts_with("<svg xmlns=") && svg.ends_with("</svg>\n"));
-    /// assert!(svg.contains("<title>A &lt;title&gt;</title>"));
-    /// ```
-    #[must_use]
-    pub fn svg(&self) -> String {
-        let texts = self.labels.iter().map(|label| label.text.len() + 64);
-        let mut svg =
-            String::with_capacity(self.body.len() + texts.sum::<usize>() + STYLE.len() + 2048);
-        svg.push_str("<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ");
-        push_number(&mut svg, self.width);
-        svg.push(' ');
-        push_number(&mut svg, self.height);
-        for (name, value) in [("\" width=\"", self.width), ("\" height=\"", self.height)] {
-            svg.push_str(name);
-            push_number(&mut svg, value);
-        }
-        svg.push_str("\" role=\"img\">\n<title>");
-        push_escaped(&mut svg, &self.title);
-        svg.push_str("</title>\n<desc>");
-        push_escaped(&mut svg, &self.description);
-        svg.push_str("</desc>\n<style>");
-        svg.push_str(STYLE);
-        svg.push_str("</style>\n<path class=\"W\" d=\"M0 0H");
-        push_number(&mut svg, self.width);
-        svg.push('V');
-        push_number(&mut svg, self.height);
-        svg.push_str("H0Z\"/>\n");
-        svg.push_str(&self.body);
-        for label in self.labels.iter().filter(|label| label.on_lines) {
-            let [left, top, right, bottom] = label.bounds();
-            svg.push_str("<path class=\"W\" d=\"M");
-            push_number(&mut svg, left);
-            svg.push(' ');
-            push_number(&mut svg, top);
-            for (step, value) in [('H', right), ('V', bottom), ('H', left)] {
-                svg.push(step);
-                push_number(&mut svg, value);
-            }
-            svg.push_str("Z\"/>\n");
-        }
-        for label in &self.labels {
-            svg.push_str("<text class=\"");
-            svg.push_str(label.style.class());
-            svg.push_str(match label.anchor {
-                Anchor::Start => "\"",
-                Anchor::Middle => " m\"",
-                Anchor::End => " e\"",
-            });
-            for (name, value) in [(" x=\"", label.at[0]), (" y=\"", label.at[1])] {
-                svg.push_str(name);
-                push_number(&mut svg, value);
-                svg.push('"');
-            }
-            svg.push('>');
-            push_escaped(&mut svg, &label.text);
-            svg.push_str("</text>\n");
-        }
-        svg.push_str("</svg>\n");
-        svg
-    }
 }
 
 /// Moves places apart, in their order, so that each has its half-width on both sides and a gap to the next, within
@@ -709,18 +487,3 @@ pub fn spread_out(
     }
     apart
 }
-
-/// The style of every picture. The colours are those of Okabe and Ito, which colour-blind people tell apart; for each
-/// there is a pattern, a shape or a word beside.
-const STYLE: &str = "path,circle{fill:none;stroke-linejoin:round}\
-text{font-family:'DejaVu Sans',Verdana,Arial,sans-serif;fill:#111}\
-.H{font-size:16px;font-weight:bold}.S{font-size:12px;font-weight:bold}.T{font-size:12px}.N{font-size:11px}\
-.m{text-anchor:middle}.e{text-anchor:end}\
-.o,.t,.h,.c,.r,.u{stroke:#111}.o{stroke-width:1.8}.t,.h,.c,.r{stroke-width:.8}\
-.h{stroke-dasharray:5 2.5}.c{stroke-dasharray:16 3 2 3}.r{stroke-dasharray:14 3 2 3 2 3}.u{stroke-width:1.8;stroke-dasharray:1.8 3}\
-.p{stroke:#D55E00;stroke-width:1.8;stroke-dasharray:8 3}.x{stroke:#777;stroke-width:.7}\
-.f{stroke:#0072B2;stroke-width:2.4}.s{stroke:#D55E00;stroke-width:2.4;stroke-dasharray:9 4}\
-.W{fill:#fff}.I{fill:#111}.A{fill:#0072B2}.B{fill:#F6D68B}.C{fill:#BFE3F7}.D{fill:#999;fill-opacity:.45}.E{fill:#D55E00;fill-opacity:.4}\
-.R{fill:#e4e4e4}.F{fill:#0072B2}.G{fill:#D55E00}\
-@media(prefers-color-scheme:dark){text{fill:#eee}.o,.t,.h,.c,.r,.u{stroke:#eee}.x{stroke:#888}.p,.s{stroke:#FF8C3A}.f{stroke:#56B4E9}\
-.W{fill:#161616}.I{fill:#eee}.A{fill:#3D9BD9}.B{fill:#6B5520}.C{fill:#1E4A63}.E{fill:#FF8C3A}.R{fill:#3a3a3a}.F{fill:#3D9BD9}.G{fill:#E8741C}}";

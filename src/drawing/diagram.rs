@@ -2,7 +2,8 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::canvas::{Anchor, Drawing, Line, spread_out};
+use super::canvas::{Drawing, spread_out};
+use super::kinds::{Anchor, Line};
 use super::page::{INNER, MARGIN, Table, WIDTH, head};
 use super::text::Style;
 use crate::joint::{Joint, Verdict};
@@ -15,6 +16,8 @@ use crate::units::{Force, Length, Stiffness, UnitSystem, shown};
 ///
 /// None where no torque is controlled, where nobody says how stiff the parts are (the materials of all plies, or the two
 /// stiffnesses), or where no preload is left in service. The load is the one stated, without factors.
+///
+#[cfg_attr(doc, doc = include_str!("pictures/springs.html"))]
 ///
 /// ```
 /// use shankline::drawing;
@@ -55,21 +58,29 @@ pub fn joint_diagram(joint: &Joint, verdict: &Verdict, system: UnitSystem) -> Op
                 JointState::Clamped => "clamped",
                 JointState::Separated => "OPEN",
                 JointState::BoltSlack => "bolt slack",
-                #[allow(unreachable_patterns)]
-                _ => "",
             }),
         ]));
     }
     let (diagram, loaded) = drawn?;
     let title = format!("Joint diagram: {}", joint.title);
     let mut page = Drawing::new(WIDTH, &title, "");
-    let under = format!("Under a load along the bolt of {}, as stated.", shown(load, system));
+    let under = format!(
+        "Under a load along the bolt of {}, as stated.",
+        shown(load, system)
+    );
     let top = head(&mut page, &title, &[under], Some(verdict), system);
     curves(&mut page, share, &diagram, &loaded, top + 18.0, system)?;
     let table = Table {
-        head: ["Preload", "Force", "Bolt carries", "Clamp left", "Opens at", "Plies"]
-            .map(String::from)
-            .into(),
+        head: [
+            "Preload",
+            "Force",
+            "Bolt carries",
+            "Clamp left",
+            "Opens at",
+            "Plies",
+        ]
+        .map(String::from)
+        .into(),
         rows,
         flexible: 0,
     };
@@ -137,8 +148,22 @@ fn curves(
     // The springs: the bolt pulls from the left, the plies press from the right.
     let zero = Force::default();
     let apex = [x(stretched), y(preload)];
-    page.path(Line::First, None, &[[x(Length::default()), y(zero)], apex, [x(longer), y(loaded.bolt)]], false);
-    page.path(Line::Second, None, &[apex, [x(stretched + pressed), y(zero)]], false);
+    page.path(
+        Line::First,
+        None,
+        &[
+            [x(Length::default()), y(zero)],
+            apex,
+            [x(longer), y(loaded.bolt)],
+        ],
+        false,
+    );
+    page.path(
+        Line::Second,
+        None,
+        &[apex, [x(stretched + pressed), y(zero)]],
+        false,
+    );
     page.line(Line::Thin, [LEFT, apex[1]], apex);
     // Under the load the bolt is longer, and the plies are less pressed.
     let (up, down) = ([x(longer), y(loaded.bolt)], [x(longer), y(loaded.clamp)]);
@@ -167,10 +192,18 @@ fn curves(
         page.label(Style::Plain, Anchor::Start, [RIGHT + 18.0, at + 4.0], text);
     }
     let opens = format!("The plies open at {}.", shown(opens, system));
-    page.label(Style::Plain, Anchor::Start, [RIGHT + 18.0, bottom + 18.0], &opens);
+    page.label(
+        Style::Plain,
+        Anchor::Start,
+        [RIGHT + 18.0, bottom + 18.0],
+        &opens,
+    );
     // Which line is which, below the axis.
     let key = bottom + 58.0;
-    for (line, left, name) in [(Line::First, LEFT, "bolt"), (Line::Second, LEFT + 260.0, "plies")] {
+    for (line, left, name) in [
+        (Line::First, LEFT, "bolt"),
+        (Line::Second, LEFT + 260.0, "plies"),
+    ] {
         page.line(line, [left, key - 4.0], [left + 40.0, key - 4.0]);
         let stiffness = if line == Line::First { bolt } else { members };
         let text = format!("{name}, {}", shown(stiffness, system));

@@ -3,7 +3,7 @@
 use alloc::string::String;
 use core::fmt::{Display, Write as _};
 
-use super::canvas::Line;
+use super::kinds::Line;
 use super::shapes::{Part, Shape, mm, shapes};
 use super::text::push_millionths;
 use crate::assembly::Assembly;
@@ -26,7 +26,11 @@ const LAYERS: [(&str, u8, &str); 9] = [
 const PATTERNS: [(&str, &str, &[f64]); 4] = [
     ("CENTER", "long dash, dot", &[10.0, -1.5, 1.0, -1.5]),
     ("DASHED", "dash", &[4.0, -1.5]),
-    ("PHANTOM", "long dash, two dots", &[10.0, -1.5, 1.0, -1.5, 1.0, -1.5]),
+    (
+        "PHANTOM",
+        "long dash, two dots",
+        &[10.0, -1.5, 1.0, -1.5, 1.0, -1.5],
+    ),
     ("DOT", "dots", &[0.6, -1.2]),
 ];
 
@@ -67,7 +71,7 @@ pub fn section_dxf(assembly: &Assembly, system: UnitSystem) -> String {
         UnitSystem::Si => "millimetres",
         UnitSystem::UsCustomary => "inches",
     });
-    for shape in &geometry.shapes {
+    for shape in &geometry.lines {
         file.shape(shape);
     }
     let [from, to] = geometry.along;
@@ -90,7 +94,12 @@ pub fn section_dxf(assembly: &Assembly, system: UnitSystem) -> String {
     if !assembly.title.is_empty() {
         file.text("BOLT", [from, top], 1.4 * height, &assembly.title);
     }
-    file.text("BOLT", [from, -far - 3.0 * over], height, &assembly.bolt.designation);
+    file.text(
+        "BOLT",
+        [from, -far - 3.0 * over],
+        height,
+        &assembly.bolt.designation,
+    );
     file.pair(0, "ENDSEC");
     file.pair(0, "EOF");
     file.text
@@ -109,17 +118,31 @@ impl Dxf {
     }
 
     fn number(&mut self, code: u16, millimetres: f64) {
-        let _ = write!(self.text, "{code:3}\n");
+        let _ = writeln!(self.text, "{code:3}");
         push_millionths(&mut self.text, millimetres * self.unit);
         self.text.push('\n');
     }
 
     fn head(&mut self, unit: &str) {
-        self.pair(999, format_args!("section of a bolted joint, 1 to 1, in {unit}"));
-        for (code, value) in [(0, "SECTION"), (2, "HEADER"), (9, "$ACADVER"), (1, "AC1009")] {
+        self.pair(
+            999,
+            format_args!("section of a bolted joint, 1 to 1, in {unit}"),
+        );
+        for (code, value) in [
+            (0, "SECTION"),
+            (2, "HEADER"),
+            (9, "$ACADVER"),
+            (1, "AC1009"),
+        ] {
             self.pair(code, value);
         }
-        for (code, value) in [(0, "ENDSEC"), (0, "SECTION"), (2, "TABLES"), (0, "TABLE"), (2, "LTYPE")] {
+        for (code, value) in [
+            (0, "ENDSEC"),
+            (0, "SECTION"),
+            (2, "TABLES"),
+            (0, "TABLE"),
+            (2, "LTYPE"),
+        ] {
             self.pair(code, value);
         }
         self.pair(70, PATTERNS.len() + 1);
@@ -138,7 +161,12 @@ impl Dxf {
             self.pair(62, colour);
             self.pair(6, pattern);
         }
-        for (code, value) in [(0, "ENDTAB"), (0, "ENDSEC"), (0, "SECTION"), (2, "ENTITIES")] {
+        for (code, value) in [
+            (0, "ENDTAB"),
+            (0, "ENDSEC"),
+            (0, "SECTION"),
+            (2, "ENTITIES"),
+        ] {
             self.pair(code, value);
         }
     }

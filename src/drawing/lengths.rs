@@ -1,8 +1,10 @@
 //! Why this length and not another: stock lengths below each other, at one scale.
 
 use alloc::{format, string::String, vec::Vec};
+use core::fmt::Write as _;
 
-use super::canvas::{Anchor, Drawing, Fill, Line};
+use super::canvas::Drawing;
+use super::kinds::{Anchor, Fill, Line};
 use super::page::{INNER, MARGIN, WIDTH, between, head, zone};
 use super::shapes::mm;
 use super::text::Style;
@@ -19,6 +21,8 @@ const ROW: f64 = 44.0;
 /// planes, faces of the nut, and how far it must reach. Beside each stands whether it fits, or why it does not.
 ///
 /// Lengths far from those that fit are counted, and not drawn.
+///
+#[cfg_attr(doc, doc = include_str!("pictures/lengths.html"))]
 ///
 /// ```
 /// use shankline::drawing;
@@ -91,19 +95,21 @@ pub fn lengths(joint: &Joint, selection: &Selection, system: UnitSystem) -> Draw
 }
 
 /// Those around the best one, and how many shorter and longer ones are left out.
-fn near<'a>(all: &'a [&'a Candidate], best: Option<&Candidate>) -> (&'a [&'a Candidate], [usize; 2]) {
+fn near<'a>(
+    all: &'a [&'a Candidate],
+    best: Option<&Candidate>,
+) -> (&'a [&'a Candidate], [usize; 2]) {
     let at = best
         .and_then(|best| {
             all.iter()
                 .position(|own| own.screw.nominal == best.screw.nominal)
         })
         .unwrap_or(0);
-    let from = at.saturating_sub(MOST / 2).min(all.len().saturating_sub(MOST));
+    let from = at
+        .saturating_sub(MOST / 2)
+        .min(all.len().saturating_sub(MOST));
     let to = (from + MOST).min(all.len());
-    (
-        all.get(from..to).unwrap_or(all),
-        [from, all.len() - to],
-    )
+    (all.get(from..to).unwrap_or(all), [from, all.len() - to])
 }
 
 /// What the marks mean.
@@ -214,17 +220,13 @@ fn says(own: &Candidate, is_best: bool, system: UnitSystem) -> String {
     let mut text = String::from(if is_best { "fits, taken" } else { "fits" });
     let off = own.planes_in_run_out + own.planes_in_thread;
     if off > 0 {
-        text.push_str(&format!(
-            ", {off} shear plane{} in run-out or thread",
-            if off == 1 { "" } else { "s" }
-        ));
+        let many = if off == 1 { "" } else { "s" };
+        let _ = write!(text, ", {off} shear plane{many} in run-out or thread");
     }
     let added = own.washers_added + own.washers_added_under_head;
     if added > 0 {
-        text.push_str(&format!(
-            ", {added} washer{} added",
-            if added == 1 { "" } else { "s" }
-        ));
+        let many = if added == 1 { "" } else { "s" };
+        let _ = write!(text, ", {added} washer{many} added");
     }
     if own.needs_cut {
         text.push_str(match own.cut {

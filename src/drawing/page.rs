@@ -2,7 +2,8 @@
 
 use alloc::{format, string::String, string::ToString, vec::Vec};
 
-use super::canvas::{Anchor, Drawing, Fill, Line};
+use super::canvas::Drawing;
+use super::kinds::{Anchor, Fill, Line};
 use super::text::{Style, push_fixed};
 use crate::joint::{Verdict, Word};
 use crate::parts::{Origin, Size};
@@ -217,7 +218,10 @@ mod tests {
     fn numbers_are_those_of_reports() {
         for step in -4000..4000_i32 {
             // Halves, whole numbers, and what lies between.
-            for length in [inches(f64::from(step) / 1600.0), millimetres(f64::from(step) / 700.0)] {
+            for length in [
+                inches(f64::from(step) / 1600.0),
+                millimetres(f64::from(step) / 700.0),
+            ] {
                 for system in [UnitSystem::Si, UnitSystem::UsCustomary] {
                     let long = shown(length, system).to_string();
                     let (plain, _) = long.split_once(' ').unwrap();

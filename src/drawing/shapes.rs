@@ -7,10 +7,11 @@
 
 use alloc::vec::Vec;
 
-use super::canvas::Line;
+use super::holes::Widened;
+use super::kinds::Line;
 use crate::assembly::{Assembly, End, Layer, NutBody, Side, TappedBody};
 use crate::joint::{HeadSeat, LayerKind};
-use crate::parts::{Head, HeadForm, Locking, Size};
+use crate::parts::{HeadForm, Size};
 use crate::units::Length;
 
 /// Along the axis, and across it.
@@ -49,7 +50,7 @@ pub(super) struct Cutting {
 /// Everything there is to draw, and how far it reaches.
 #[derive(Clone, Debug, Default)]
 pub(super) struct Shapes {
-    pub(super) shapes: Vec<Shape>,
+    pub(super) lines: Vec<Shape>,
     pub(super) cuttings: Vec<Cutting>,
     /// From where to where it reaches along the axis.
     pub(super) along: [f64; 2],
@@ -67,13 +68,13 @@ pub(super) fn mm(length: Length) -> f64 {
 
 /// A size to draw, in millimetres, and whether it is read.
 #[derive(Clone, Copy)]
-struct Drawn {
-    size: f64,
-    line: Line,
+pub(super) struct Drawn {
+    pub(super) size: f64,
+    pub(super) line: Line,
 }
 
 impl Drawn {
-    fn of(size: &Size, stand_in: f64) -> Self {
+    pub(super) fn of(size: &Size, stand_in: f64) -> Self {
         match size.drawn() {
             Some(size) => Self {
                 size: mm(size),
@@ -107,93 +108,6 @@ impl Drawn {
     }
 }
 
-fn worse(a: Line, b: Line) -> Line {
-    if a == Line::Unread { a } else { b }
-}
-
-/// What widens the holes near head and nut, and along sleeves.
-struct Widened {
-    /// Up to where, and how wide.
-    recess: Option<[f64; 2]>,
-    /// Radius at the top of the countersink, radius at its end, height.
-    cone: Option<[f64; 3]>,
-    /// From where on, and how wide.
-    spot_face: Option<[f64; 2]>,
-    /// From where to where, and how wide.
-    sleeves: Vec<[f64; 3]>,
-}
-
-impl Widened {
-    /// The radius of a hole at a place, which lies on one side of `middle`, a point without a step between.
-    fn radius(&self, hole: f64, x: f64, middle: f64) -> f64 {
-        let mut radius = hole;
-        if let Some([end, wide]) = self.recess
-            && middle < end
-        {
-            radius = radius.max(wide);
-        }
-        if let Some([top, neck, height]) = self.cone {
-            if middle < 0.0 {
-                radius = radius.max(top);
-            } else if middle < height {
-                radius = radius.max(top - (top - neck) * x / height);
-            }
-        }
-        if let Some([start, wide]) = self.spot_face
-            && middle > start
-        {
-            radius = radius.max(wide);
-        }
-        for [from, to, wide] in &self.sleeves {
-            if middle > *from && middle < *to {
-                radius = radius.max(*wide);
-            }
-        }
-        radius
-    }
-
-    /// The wall of a hole from one face of a part to the other.
-    fn wall(&self, hole: f64, from: f64, to: f64) -> Vec<Point> {
-        let mut steps: Vec<f64> = Vec::from([from, to]);
-        if let Some([end, _]) = self.recess {
-            steps.push(end);
-        }
-        if let Some([top, neck, height]) = self.cone {
-            steps.push(0.0);
-            steps.push(height);
-            if top > neck && hole > neck {
-                // Where the cone is as wide as the hole.
-                steps.push(height * (top - hole) / (top - neck));
-            }
-        }
-        if let Some([start, _]) = self.spot_face {
-            steps.push(start);
-        }
-        steps.extend(self.sleeves.iter().flat_map(|own| [own[0], own[1]]));
-        steps.retain(|&x| x >= from && x <= to);
-        steps.sort_by(f64::total_cmp);
-        let mut wall: Vec<Point> = Vec::with_capacity(8);
-        let mut push = |point: Point| {
-            if wall.last() != Some(&point) {
-                wall.push(point);
-            }
-        };
-        for two in steps.windows(2) {
-            let (a, b) = (two[0], two[1]);
-            if b - a < 1e-9 {
-                continue;
-            }
-            let middle = 0.5 * (a + b);
-            push([a, self.radius(hole, a, middle)]);
-            push([b, self.radius(hole, b, middle)]);
-        }
-        if wall.is_empty() {
-            wall.extend([[from, hole], [to, hole]]);
-        }
-        wall
-    }
-}
-
 /// Stand-ins, over the diameter: of holes, washers, heads and nuts nothing is known where these are drawn.
 const HOLE: f64 = 1.1;
 const WASHER: f64 = 2.0;
@@ -217,17 +131,17 @@ pub(super) fn shapes(assembly: &Assembly) -> Shapes {
     all.out
 }
 
-struct Builder<'a> {
-    assembly: &'a Assembly,
-    d: f64,
-    out: Shapes,
+pub(super) struct Builder<'a> {
+    pub(super) assembly: &'a Assembly,
+    pub(super) d: f64,
+    pub(super) out: Shapes,
     /// The widest part on the bolt, as a radius.
     reach: f64,
 }
 
 impl Builder<'_> {
-    fn push(&mut self, part: Part, line: Line, closed: bool, points: Vec<Point>) {
-        self.out.shapes.push(Shape {
+    pub(super) fn push(&mut self, part: Part, line: Line, closed: bool, points: Vec<Point>) {
+        self.out.lines.push(Shape {
             part,
             line,
             closed,
@@ -236,14 +150,14 @@ impl Builder<'_> {
     }
 
     /// The same on both sides of the axis.
-    fn both(&mut self, part: Part, line: Line, points: &[Point]) {
+    pub(super) fn both(&mut self, part: Part, line: Line, points: &[Point]) {
         for sign in [1.0, -1.0] {
             let points = points.iter().map(|[x, r]| [*x, sign * r]).collect();
             self.push(part, line, false, points);
         }
     }
 
-    fn washer_radius(&self, layer: &Layer) -> Drawn {
+    pub(super) fn washer_radius(&self, layer: &Layer) -> Drawn {
         let outside = Drawn::of(&layer.outside, WASHER * self.d);
         Drawn {
             size: 0.5 * outside.size,
@@ -251,17 +165,14 @@ impl Builder<'_> {
         }
     }
 
-    fn head_radius(&self) -> Drawn {
+    pub(super) fn head_radius(&self) -> Drawn {
         let head = &self.assembly.bolt.head;
         let wide = match head.form {
             HeadForm::Hexagon | HeadForm::Other => {
                 Drawn::of_corners(&head.across_corners, &head.across_flats, FLATS * self.d)
             }
-            HeadForm::Socket => Drawn::of(&head.diameter, FLATS * self.d),
             HeadForm::Countersunk => Drawn::of(&head.diameter, WASHER * self.d),
-            // Of shapes to come.
-            #[allow(unreachable_patterns)]
-            _ => Drawn::of(&head.diameter, FLATS * self.d),
+            HeadForm::Socket => Drawn::of(&head.diameter, FLATS * self.d),
         };
         Drawn {
             size: 0.5 * wide.size,
@@ -269,12 +180,12 @@ impl Builder<'_> {
         }
     }
 
-    fn head_height(&self) -> Drawn {
+    pub(super) fn head_height(&self) -> Drawn {
         Drawn::of(&self.assembly.bolt.head.height, HEAD * self.d)
     }
 
     /// Where the cone of a countersunk head has come down to the shank: by its angle, or at the end of the head.
-    fn cone_height(&self) -> f64 {
+    pub(super) fn cone_height(&self) -> f64 {
         let (radius, height) = (self.head_radius().size, self.head_height().size);
         let angle = self.assembly.bolt.head.cone_angle;
         let steep = angle.map_or(0.0, |angle| crate::math::tan(0.5 * angle.value));
@@ -285,7 +196,7 @@ impl Builder<'_> {
         }
     }
 
-    fn nut_radius(&self, nut: &NutBody) -> Drawn {
+    pub(super) fn nut_radius(&self, nut: &NutBody) -> Drawn {
         let wide = Drawn::of_corners(&nut.across_corners, &nut.across_flats, FLATS * self.d);
         Drawn {
             size: 0.5 * wide.size,
@@ -317,7 +228,9 @@ impl Builder<'_> {
             End::Tapped(part) => {
                 let thread = mm(part.at.from.nominal);
                 let depth = part.depth.map_or(mm(part.at.to.nominal) - thread, mm);
-                end = end.max(thread + depth + 0.9 * self.d).max(end + 0.3 * self.d);
+                end = end
+                    .max(thread + depth + 0.9 * self.d)
+                    .max(end + 0.3 * self.d);
             }
         }
         if !assembly.sleeves.is_empty() {
@@ -343,10 +256,10 @@ impl Builder<'_> {
         let at_head = |layer: &&Layer| layer.side == Some(Side::Head);
         let at_nut = |layer: &&Layer| layer.side == Some(Side::Nut);
         let radius = |layer: &Layer| self.washer_radius(layer).size;
-        let head_washers = assembly.layers.iter().filter(at_head);
+        let mut head_washers = assembly.layers.iter().filter(at_head);
         let seat = head_washers.clone().map(radius).fold(0.0, f64::max);
         let seat_end = head_washers
-            .last()
+            .next_back()
             .map_or(0.0, |layer| mm(layer.at.to.nominal));
         let (mut recess, mut cone) = (None, None);
         match assembly.seat {
@@ -359,9 +272,6 @@ impl Builder<'_> {
                 cone = Some([self.head_radius().size, 0.5 * self.d, height]);
             }
             HeadSeat::Flat => {}
-            // Of seats to come.
-            #[allow(unreachable_patterns)]
-            _ => {}
         }
         let spot_face = assembly.spot_face_under_nut.map(|_| {
             let last = assembly.layers.iter().rfind(|layer| layer.ply.is_some());
@@ -472,7 +382,11 @@ impl Builder<'_> {
         self.both(part, line, wall);
         self.both(part, Line::Outline, &[[from, first], [from, far]]);
         self.both(part, Line::Outline, &[[to, last], [to, far]]);
-        self.both(part, Line::Thin, &broken_off(from, to, far, 0.05 * self.reach));
+        self.both(
+            part,
+            Line::Thin,
+            &broken_off(from, to, far, 0.05 * self.reach),
+        );
     }
 
     fn tapped(&mut self, tapped: &TappedBody, turn: usize) {
@@ -494,13 +408,21 @@ impl Builder<'_> {
             .marks
             .push([0.5 * (face + right), far - 0.08 * self.reach]);
         self.both(part, Line::Outline, &[[face, minor], [face, far]]);
-        self.both(part, Line::Thin, &broken_off(face, right, far, 0.05 * self.reach));
+        self.both(
+            part,
+            Line::Thin,
+            &broken_off(face, right, far, 0.05 * self.reach),
+        );
         let zigzag = broken_off(-far, far, 0.0, 0.05 * self.reach);
         let zigzag = zigzag.iter().map(|[r, off]| [right + off, *r]).collect();
         self.push(part, Line::Thin, false, zigzag);
         if start > face {
             let wide = 0.5 * HOLE * self.d;
-            self.both(part, Line::Unread, &[[face, wide], [start, wide], [start, minor]]);
+            self.both(
+                part,
+                Line::Unread,
+                &[[face, wide], [start, wide], [start, minor]],
+            );
             self.hatched(turn, [face, start], [wide, far]);
         }
         // The bolt covers the thread as far as it is screwed in. Beyond: minor diameter wide, major diameter narrow.
@@ -531,241 +453,6 @@ impl Builder<'_> {
             self.out.cuttings.push(Cutting { turn, along, radii });
         }
     }
-
-    /// Washers, from outside.
-    fn washers(&mut self) {
-        for layer in &self.assembly.layers {
-            if layer.kind == LayerKind::Washer {
-                let (from, to) = (mm(layer.at.from.nominal), mm(layer.at.to.nominal));
-                let Drawn { size, line } = self.washer_radius(layer);
-                let points = rectangle(from, to, size);
-                self.push(Part::Washer, line, true, points);
-            }
-        }
-    }
-
-    /// Shank, run-out, thread and point.
-    fn bolt(&mut self) {
-        let bolt = &self.assembly.bolt;
-        let crest = 0.5 * self.d;
-        let body = Drawn::of(&bolt.body_diameter, self.d);
-        let root = 0.5 * mm(bolt.root_diameter);
-        let (shank, thread) = (mm(bolt.shank_end), mm(bolt.thread_start));
-        let (tip, whole) = (mm(bolt.end.nominal), mm(bolt.length.nominal));
-        let point = (crest - root).min(0.5 * (tip - thread)).max(0.0);
-        let has_shank = bolt.shank_end > Length::default();
-        let (neck, line) = if has_shank {
-            (0.5 * body.size, body.line)
-        } else {
-            (crest, Line::Outline)
-        };
-        let start = if bolt.head.form == HeadForm::Countersunk {
-            self.cone_height().min(thread)
-        } else {
-            0.0
-        };
-        let ending = [
-            [tip - point, crest],
-            [tip, crest - point],
-            [tip, point - crest],
-            [tip - point, -crest],
-        ];
-        let shank_points = [[start, neck], [thread, neck], [thread, -neck], [start, -neck]];
-        self.push(Part::Bolt, line, true, Vec::from(shank_points));
-        let mut points = Vec::from([[thread, crest]]);
-        points.extend(ending);
-        points.push([thread, -crest]);
-        self.push(Part::Bolt, Line::Outline, true, points);
-        let across = |x: f64, r: f64| Vec::from([[x, r], [x, -r]]);
-        if bolt.cut.is_none() {
-            self.push(Part::Bolt, Line::Outline, false, across(tip - point, crest));
-        }
-        self.push(Part::Thread, Line::Outline, false, across(thread, crest));
-        self.both(Part::Thread, Line::Thin, &[[thread, root], [tip - point * 0.2, root]]);
-        if thread > shank {
-            // The run-out: from the root up to the surface, where the shank is sure to have begun.
-            self.both(Part::Thread, Line::Thin, &[[thread, root], [shank.max(start), neck]]);
-        }
-        if bolt.cut.is_some() && whole > tip {
-            let end = [
-                [tip, crest],
-                [whole - point, crest],
-                [whole, crest - point],
-                [whole, point - crest],
-                [whole - point, -crest],
-                [tip, -crest],
-            ];
-            self.push(Part::Cutoff, Line::Removed, false, Vec::from(end));
-        }
-    }
-
-    fn head(&mut self) {
-        let head = self.assembly.bolt.head;
-        let (radius, height) = (self.head_radius(), self.head_height());
-        let line = worse(radius.line, height.line);
-        let (r, h) = (radius.size, height.size);
-        match head.form {
-            HeadForm::Hexagon => self.hexagon(Part::Bolt, line, [0.0, -h], r, &collar(&head)),
-            HeadForm::Countersunk => {
-                let neck = 0.5 * self.d;
-                let end = self.cone_height();
-                let cone = [[0.0, r], [end, neck], [end, -neck], [0.0, -r]];
-                self.push(Part::Bolt, line, true, Vec::from(cone));
-            }
-            _ => {
-                self.push(Part::Bolt, line, true, rectangle(-h, 0.0, r));
-                if let (Some(key), Some(depth)) =
-                    (head.socket_flats.drawn(), head.socket_depth.drawn())
-                {
-                    // Hidden: the head is not cut.
-                    let (half, bottom) = (0.577_35 * mm(key), mm(depth) - h);
-                    let socket = [[-h, half], [bottom, half], [bottom, -half], [-h, -half]];
-                    self.push(Part::Bolt, Line::Hidden, false, Vec::from(socket));
-                    for edge in [0.5, -0.5] {
-                        let edge = [[-h, edge * half], [bottom, edge * half]];
-                        self.push(Part::Bolt, Line::Hidden, false, Vec::from(edge));
-                    }
-                }
-            }
-        }
-    }
-
-    fn end(&mut self) {
-        let assembly = self.assembly;
-        let End::Nut(nut) = &assembly.end else {
-            return;
-        };
-        let (from, to) = (mm(nut.at.from.nominal), mm(nut.at.to.nominal));
-        let radius = self.nut_radius(nut);
-        self.nut_body(nut, radius, from, to);
-        self.out
-            .marks
-            .push([from + 0.35 * (to - from), 0.75 * radius.size]);
-        // A bolt that does not reach through ends where nobody sees it.
-        let tip = mm(assembly.bolt.end.nominal);
-        if tip < to - 1e-6 && tip > from {
-            let crest = 0.5 * self.d;
-            let hidden = [[from, crest], [tip, crest], [tip, -crest], [from, -crest]];
-            self.push(Part::Bolt, Line::Hidden, false, Vec::from(hidden));
-        }
-    }
-
-    fn nut_body(&mut self, nut: &NutBody, radius: Drawn, from: f64, to: f64) {
-        let Drawn { size: r, line } = radius;
-        let height = to - from;
-        let mut foot = from;
-        if let Some(flange) = nut.flange_diameter.drawn() {
-            let wide = 0.5 * mm(flange);
-            let rim = Drawn::of(&nut.flange_height, 0.08 * self.d);
-            let rim = from + rim.size.min(0.4 * height);
-            // From the rim the flange falls off to the hexagon.
-            let shoulder = (rim + 0.45 * (wide - r).max(0.0)).min(from + 0.6 * height);
-            let ring = [
-                [from, wide],
-                [rim, wide],
-                [shoulder, r.min(wide)],
-                [shoulder, -r.min(wide)],
-                [rim, -wide],
-                [from, -wide],
-            ];
-            self.push(Part::Nut, line, true, Vec::from(ring));
-            let edge = Vec::from([[rim, wide], [rim, -wide]]);
-            self.push(Part::Nut, Line::Outline, false, edge);
-            foot = shoulder;
-        }
-        match nut.locking {
-            Locking::Insert | Locking::AllMetal => {
-                // The collar that holds the insert, or that is squeezed: above the flats.
-                let flats = nut.wrenching_height.min.or(nut.thread_height.min);
-                let share = if nut.locking == Locking::Insert { 0.7 } else { 0.75 };
-                let flats = flats.map_or(share * height, mm).clamp(0.3 * height, 0.9 * height);
-                let shoulder = (from + flats).max(foot);
-                let wide = 0.78 * r;
-                let top = if nut.locking == Locking::Insert { 0.72 * r } else { 0.66 * r };
-                let ring = [
-                    [shoulder, wide],
-                    [to - 0.25 * (to - shoulder), wide],
-                    [to, top],
-                    [to, -top],
-                    [to - 0.25 * (to - shoulder), -wide],
-                    [shoulder, -wide],
-                ];
-                self.push(Part::Nut, line, true, Vec::from(ring));
-                self.hexagon(Part::Nut, line, [foot, shoulder], r, &None);
-                if nut.locking == Locking::Insert {
-                    // A fine line where the collar is crimped over the insert.
-                    let x = to - 0.25 * (to - shoulder);
-                    self.push(Part::Nut, Line::Thin, false, Vec::from([[x, wide], [x, -wide]]));
-                }
-            }
-            _ => {
-                self.hexagon(Part::Nut, line, [foot, to], r, &None);
-                if let (Some(width), Some(base)) =
-                    (nut.slot_width.drawn(), nut.unslotted_height.drawn())
-                {
-                    let (half, base) = (0.5 * mm(width), from + mm(base));
-                    let slot = [[to, half], [base, half], [base, -half], [to, -half]];
-                    self.push(Part::Nut, Line::Outline, false, Vec::from(slot));
-                }
-            }
-        }
-    }
-
-    /// A hexagon across its corners, from its bearing face to its outer face, whose corners are chamfered at 30 degrees.
-    fn hexagon(
-        &mut self,
-        part: Part,
-        line: Line,
-        [foot, top]: [f64; 2],
-        r: f64,
-        collar: &Option<[f64; 2]>,
-    ) {
-        const FLAT: f64 = 0.866_025_4;
-        const STEEP: f64 = 0.577_350_27;
-        let way = if top > foot { 1.0 } else { -1.0 };
-        let high = (top - foot).abs();
-        let foot = match collar {
-            Some([height, wide]) if *height < 0.4 * high && *wide < r => {
-                let face = foot + way * height;
-                let (a, b) = (foot.min(face), foot.max(face));
-                self.push(part, line, true, rectangle(a, b, *wide));
-                face
-            }
-            _ => foot,
-        };
-        // The circle in which the chamfer meets the outer face, and how far the chamfer reaches down corners and flats.
-        let circle = 0.95 * FLAT * r;
-        let corner = ((r - circle) * STEEP).min(0.3 * high);
-        let flat = ((FLAT * r - circle) * STEEP).min(corner);
-        let (low, peak) = (top - way * corner, top - way * flat);
-        let mut points = Vec::from([[foot, r], [low, r], [top, circle], [top, -circle]]);
-        points.extend([[low, -r], [foot, -r]]);
-        self.push(part, line, true, points);
-        for edge in [0.5 * r, -0.5 * r] {
-            self.push(part, line, false, Vec::from([[foot, edge], [low, edge]]));
-        }
-        // On each face the chamfer leaves an arc, which is drawn as a parabola through seven points.
-        for [a, b] in [[r, 0.5 * r], [0.5 * r, -0.5 * r], [-0.5 * r, -r]] {
-            let arc = (0..=6).map(|step| {
-                let part = f64::from(step) / 6.0;
-                let bulge = 4.0 * part * (1.0 - part);
-                [low + bulge * (peak - low), a + part * (b - a)]
-            });
-            let arc = arc.collect();
-            self.push(part, line, false, arc);
-        }
-    }
-}
-
-/// The washer face of a head: its height and its radius.
-fn collar(head: &Head) -> Option<[f64; 2]> {
-    let height = mm(head.washer_face_height.drawn()?);
-    let wide = 0.5 * mm(head.bearing_diameter.drawn()?);
-    Some([height, wide])
-}
-
-fn rectangle(from: f64, to: f64, radius: f64) -> Vec<Point> {
-    Vec::from([[from, radius], [to, radius], [to, -radius], [from, -radius]])
 }
 
 /// A thin line with one zigzag in it, as where a part is broken off; without one where there is no room.

@@ -65,7 +65,9 @@ fn read(text: &str) -> (Vec<Entity>, BTreeSet<String>) {
         if section != "ENTITIES" || code == 0 {
             continue;
         }
-        let Some(last) = entities.last_mut() else { continue };
+        let Some(last) = entities.last_mut() else {
+            continue;
+        };
         match code {
             8 => {
                 assert!(layers.contains(value), "the layer {value}");
@@ -90,10 +92,10 @@ fn reach(entities: &[Entity], layers: &[&str]) -> [f64; 2] {
     let of = entities
         .iter()
         .filter(|own| own.kind != "TEXT" && layers.contains(&own.layer.as_str()));
-    of.flat_map(|own| &own.points)
-        .fold([f64::INFINITY, f64::NEG_INFINITY], |[least, most], [x, _]| {
-            [least.min(*x), most.max(*x)]
-        })
+    of.flat_map(|own| &own.points).fold(
+        [f64::INFINITY, f64::NEG_INFINITY],
+        |[least, most], [x, _]| [least.min(*x), most.max(*x)],
+    )
 }
 
 fn agrees(assembly: &Assembly, system: UnitSystem) -> Result<(), String> {
@@ -181,6 +183,9 @@ fn sections_of_random_joints_are_read_one_to_one() {
             return Ok(());
         };
         let assembly = joint.assembly(&verdict.candidate);
-        agrees(&assembly.map_err(|error| error.to_string())?, UnitSystem::Si)
+        agrees(
+            &assembly.map_err(|error| error.to_string())?,
+            UnitSystem::Si,
+        )
     });
 }

@@ -44,17 +44,25 @@ fn own_bolt() -> OwnScrew {
 }
 
 /// Names of pictures and their joints.
+// A list.
+#[allow(clippy::too_many_lines)]
 pub fn chosen() -> Vec<(&'static str, Joint)> {
     let ten = (0..10).map(|at| {
-        let name = if at % 2 == 0 { "leaf <A> & \"B\"" } else { "spacer" };
+        let name = if at % 2 == 0 {
+            "leaf <A> & \"B\""
+        } else {
+            "spacer"
+        };
         plate(name, pm(4.0, 0.2), 16.0)
     });
-    let ten = ten.fold(Joint::builder("M16").title("Ten leaves of 4 mm"), |joint, ply| {
-        joint.add(ply)
-    });
-    let many = (0..44).fold(Joint::builder("M20").title("Forty-four shims"), |joint, at| {
-        joint.add(plate(&format!("shim {at}"), pm(2.5, 0.05), 20.0))
-    });
+    let ten = ten.fold(
+        Joint::builder("M16").title("Ten leaves of 4 mm"),
+        JointBuilder::add,
+    );
+    let many = (0..44).fold(
+        Joint::builder("M20").title("Forty-four shims"),
+        |joint, at| joint.add(plate(&format!("shim {at}"), pm(2.5, 0.05), 20.0)),
+    );
     let long_name = "a ply whose name nobody can read in one breath, as it was copied from the order of a timber merchant and goes on and on";
     let countersunk = {
         let head = CountersunkHead::new(degrees(90.0), mm(30.0), mm(8.0));
@@ -84,12 +92,22 @@ pub fn chosen() -> Vec<(&'static str, Joint)> {
         nominal: mm(2.0),
         max: mm(3.0),
     };
-    let mut nut = OwnNut::new("turned nut, drawing 13 (invented)", pm(16.0, 0.2), Locking::None);
+    let mut nut = OwnNut::new(
+        "turned nut, drawing 13 (invented)",
+        pm(16.0, 0.2),
+        Locking::None,
+    );
     nut.across_flats = Some(mm(24.0));
     let builders = vec![
         ("plain", two("Platform bracket", "M12", 12.0, 20.0, 20.0)),
-        ("thin_thick", two("Sheet on a beam", "M12", 12.0, 2.0, 120.0)),
-        ("thick_thin", two("Beam on a sheet", "M12", 12.0, 120.0, 2.0)),
+        (
+            "thin_thick",
+            two("Sheet on a beam", "M12", 12.0, 2.0, 120.0),
+        ),
+        (
+            "thick_thin",
+            two("Beam on a sheet", "M12", 12.0, 120.0, 2.0),
+        ),
         ("m3", two("Lid of a control box", "M3", 3.0, 1.5, 2.0)),
         (
             "four_inch",
@@ -221,9 +239,8 @@ pub fn chosen() -> Vec<(&'static str, Joint)> {
             "gaps",
             two("Seesaw pivot with play", "M16", 16.0, 12.0, 30.0)
                 .add(plate("post lug", pm(12.0, 0.3), 16.0))
-                .stack(move |stack| {
+                .stack(move |_| {
                     let plies = [12.0, 30.0, 12.0].map(|t| plate("lug", pm(t, 0.3), 16.0));
-                    let _ = &stack;
                     let [a, b, c] = plies;
                     Stack::builder()
                         .add(a)
@@ -338,7 +355,11 @@ pub fn chosen() -> Vec<(&'static str, Joint)> {
             two("Adjustable stop", "M10", 10.0, 10.0, 12.0).add(
                 JointPly::new("slotted arm", pm(8.0, 0.2))
                     .material("S355 steel")
-                    .slot(mm(11.0), mm(30.0), shankline::strength::ply::SlotDirection::Along),
+                    .slot(
+                        mm(11.0),
+                        mm(30.0),
+                        shankline::strength::ply::SlotDirection::Along,
+                    ),
             ),
         ),
         (
@@ -347,8 +368,14 @@ pub fn chosen() -> Vec<(&'static str, Joint)> {
                 .title("]]>\u{202e}</svg><script>alert(1)</script> & \u{0}\u{fffe} \"'")
                 .ply("<b>&amp;</b>", "20 mm")
                 .ply(long_name, "20 mm")
-                .ply("漢字と長い名前の板です、とても長い名前の板です、もっと長い", "20 mm")
-                .ply("WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW", "5 mm")
+                .ply(
+                    "漢字と長い名前の板です、とても長い名前の板です、もっと長い",
+                    "20 mm",
+                )
+                .ply(
+                    "WWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWWW",
+                    "5 mm",
+                )
                 .across("4 kN"),
         ),
         ("pulled", {

@@ -7,5 +7,6 @@ mod verdicts;
 
 mod dxf;
 mod joints;
+mod kept;
 mod pictures;
 mod svg;

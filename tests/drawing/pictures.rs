@@ -71,7 +71,9 @@ fn agrees(all: &[Element], assembly: &Assembly, system: UnitSystem) -> Result<()
         .collect();
     let has = |text: &str| {
         let found = texts.contains(&text);
-        found.then_some(()).ok_or(format!("\"{text}\" is not on the page"))
+        found
+            .then_some(())
+            .ok_or(format!("\"{text}\" is not on the page"))
     };
     let bolt = &assembly.bolt;
     has(&format!("L {}", shown(bolt.length.nominal, system)))?;
@@ -118,7 +120,11 @@ fn agrees(all: &[Element], assembly: &Assembly, system: UnitSystem) -> Result<()
     if let Some(own) = shank.first() {
         near(own[1], bolt.shank_end, "end of the shank")?;
     }
-    near(sure[1], bolt.end.min.max(bolt.thread_start), "end of the thread")?;
+    near(
+        sure[1],
+        bolt.end.min.max(bolt.thread_start),
+        "end of the thread",
+    )?;
     let bands = areas(all, "E");
     if bands.len() != assembly.planes.len() {
         return Err(format!("{} bands of planes", bands.len()));
@@ -141,7 +147,10 @@ fn pictures(
 ) -> Vec<(&'static str, Drawing)> {
     let mut all = vec![
         ("section", drawing::section(assembly, Some(verdict), system)),
-        ("checks", drawing::utilisation(&joint.title, verdict, system)),
+        (
+            "checks",
+            drawing::utilisation(&joint.title, verdict, system),
+        ),
     ];
     if let Ok(selection) = joint.lengths() {
         let page = drawing::lengths(joint, &selection, system);
@@ -183,7 +192,10 @@ fn examined(joint: &Joint) -> Result<Vec<(&'static str, Drawing)>, String> {
     let page = drawing::section(&assembly, None, other);
     let elements = sound(&page).map_err(|why| format!("other units: {why}"))?;
     agrees(&elements, &assembly, other).map_err(|why| format!("other units: {why}"))?;
-    if !elements.iter().any(|own| own.text.starts_with("No verdict")) {
+    if !elements
+        .iter()
+        .any(|own| own.text.starts_with("No verdict"))
+    {
         return Err("a section without a verdict does not say so".into());
     }
     Ok(all)
@@ -205,7 +217,10 @@ fn chosen_joints_are_drawn() {
             fs::write(file, page.svg()).unwrap();
         }
     }
-    assert!(joints >= 30 && count >= 90, "{joints} joints, {count} pictures");
+    assert!(
+        joints >= 30 && count >= 90,
+        "{joints} joints, {count} pictures"
+    );
 }
 
 #[test]
@@ -225,7 +240,11 @@ fn hostile_names_stay_text() {
     let elements = inspect(&svg).unwrap();
     let title = &elements[1];
     assert!(title.text.contains("</svg><script>alert(1)</script> &"));
-    assert!(elements.iter().any(|own| own.text.starts_with("<b>&amp;</b>")));
+    assert!(
+        elements
+            .iter()
+            .any(|own| own.text.starts_with("<b>&amp;</b>"))
+    );
 }
 
 /// A part that nobody has read is dotted and named; nothing dotted stands without a word.
@@ -239,7 +258,9 @@ fn what_is_not_read_is_said() {
         let dotted = elements
             .iter()
             .any(|own| own.class().split(' ').any(|class| class == "u"));
-        let said = elements.iter().any(|own| own.text.starts_with("Dotted outlines"));
+        let said = elements
+            .iter()
+            .any(|own| own.text.starts_with("Dotted outlines"));
         let counterbore = matches!(&assembly.end, End::Tapped(part) if part.face != part.at.from);
         assert!(dotted == said || counterbore, "{name}: {dotted} {said}");
     }

@@ -16,7 +16,9 @@ impl Element {
     }
 
     pub fn number(&self, name: &str) -> f64 {
-        let text = self.get(name).unwrap_or_else(|| panic!("{name} of {self:?}"));
+        let text = self
+            .get(name)
+            .unwrap_or_else(|| panic!("{name} of {self:?}"));
         text.parse().unwrap_or_else(|_| panic!("{name}=\"{text}\""))
     }
 
@@ -28,8 +30,10 @@ impl Element {
 /// Every element of a document, in order. Panics on what is not well formed.
 pub fn read(svg: &str) -> Vec<Element> {
     assert!(
-        svg.chars().all(|own| matches!(own, '\n' | ' '..='\u{D7FF}' | '\u{E000}'..='\u{FFFD}' | '\u{10000}'..)
-            && !('\u{7F}'..='\u{9F}').contains(&own)),
+        svg.chars().all(
+            |own| matches!(own, '\n' | ' '..='\u{D7FF}' | '\u{E000}'..='\u{FFFD}' | '\u{10000}'..)
+                && !('\u{7F}'..='\u{9F}').contains(&own)
+        ),
         "a character that XML does not know"
     );
     let mut all: Vec<Element> = Vec::new();

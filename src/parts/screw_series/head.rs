@@ -363,14 +363,15 @@ impl ScrewSeries {
             Rows::Structural(bolt) => Head::structural(bolt),
             Rows::Socket(screw) => Head::socket(screw),
             Rows::Unread(_) => match self.product {
-                ScrewProduct::MetricHexCapScrew => MetricHexCapScrew::find(&self.thread)
-                    .map_or(unread, Head::metric_cap_screw),
+                ScrewProduct::MetricHexCapScrew => {
+                    MetricHexCapScrew::find(&self.thread).map_or(unread, Head::metric_cap_screw)
+                }
                 _ => self.hex_bolt().map_or(unread, Head::hex_bolt),
             },
         }
     }
 
-    /// The diameter of the plain shank, d_s, of a screw of this product at a nominal length. A screw that is threaded to
+    /// The diameter of the plain shank, ds, of a screw of this product at a nominal length. A screw that is threaded to
     /// the head has none; the size is that of its product all the same.
     ///
     /// Source: the row of the product; of ISO 8765 that of ISO 4014, as recalled. Of EN 14399-3 none was read.
@@ -419,14 +420,15 @@ impl ScrewSeries {
                 row.provenance,
             ),
             Rows::Unread(_) => match self.product {
-                ScrewProduct::MetricHexCapScrew => MetricHexCapScrew::find(&self.thread)
-                    .map_or(Size::NOT_READ, |row| {
+                ScrewProduct::MetricHexCapScrew => {
+                    MetricHexCapScrew::find(&self.thread).map_or(Size::NOT_READ, |row| {
                         between(
                             Some(row.body_diameter_min),
                             row.body_diameter_max,
                             row.provenance,
                         )
-                    }),
+                    })
+                }
                 _ => self.hex_bolt().map_or(Size::NOT_READ, |row| {
                     between(row.body_diameter_min, row.body_diameter_max, row.provenance)
                 }),
