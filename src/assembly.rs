@@ -25,7 +25,7 @@
 //!
 //! Positions count from the bearing face of the head towards the nut; from the top of a countersunk head, whose length
 //! does too. Each has its least, its nominal and its greatest value: the tolerances of everything before it add up, as in
-//! the length search. Sizes across the axis are [`Size`](crate::parts::Size)s with their origin. A size that nobody has
+//! the length search. Sizes across the axis are [`Size`]s with their origin. A size that nobody has
 //! read or stated is there as *not read*: a picture may draw a stand-in for it, and must say so.
 
 use alloc::{string::String, vec::Vec};

@@ -118,7 +118,7 @@ pub enum Anchor {
     End,
 }
 
-/// One text of a [`Drawing`].
+/// One text of a [`Drawing`](super::Drawing).
 ///
 /// ```
 /// # use shankline::drawing::Drawing;

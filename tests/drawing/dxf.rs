@@ -166,12 +166,17 @@ fn agrees(assembly: &Assembly, system: UnitSystem) -> Result<(), String> {
     Ok(())
 }
 
+/// They are left beside the pictures, for other readers.
 #[test]
 fn sections_are_read_one_to_one() {
+    let folder = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("drawing");
+    std::fs::create_dir_all(&folder).unwrap();
     for (name, joint) in chosen() {
         let assembly = joint.assembly(&joint.check().unwrap().candidate).unwrap();
         for system in [UnitSystem::Si, UnitSystem::UsCustomary] {
             agrees(&assembly, system).unwrap_or_else(|why| panic!("{name}: {why}"));
+            let file = folder.join(format!("{name}_{system:?}.dxf"));
+            std::fs::write(file, section_dxf(&assembly, system)).unwrap();
         }
     }
 }
