@@ -143,7 +143,7 @@ fn amounts(check: &Check, system: UnitSystem) -> String {
 /// What bars do not show.
 fn lists(page: &mut Drawing, verdict: &Verdict, mut y: f64, system: UnitSystem) -> f64 {
     let faults: Vec<String> = verdict.faults().map(|own| own.text(system)).collect();
-    let missing: Vec<String> = verdict.open().map(ToString::to_string).collect();
+    let missing = not_checked(verdict);
     let aside: Vec<String> = verdict
         .set_aside
         .iter()
@@ -190,6 +190,36 @@ fn lists(page: &mut Drawing, verdict: &Verdict, mut y: f64, system: UnitSystem) 
         y += 7.0;
     }
     y
+}
+
+/// What could not be checked: each fact or reason once, with the modes that want it and where.
+fn not_checked(verdict: &Verdict) -> Vec<String> {
+    let mut wanted: Vec<(String, Mode, Vec<String>)> = Vec::new();
+    for missing in verdict.open() {
+        let need = missing.need.to_string();
+        let known = wanted
+            .iter_mut()
+            .find(|own| own.0 == need && own.1 == missing.mode);
+        match known {
+            Some((_, _, places)) => places.push(missing.place.to_string()),
+            None => wanted.push((need, missing.mode, Vec::from([missing.place.to_string()]))),
+        }
+    }
+    let mut lines: Vec<(String, String)> = Vec::new();
+    for (need, mode, places) in wanted {
+        let text = format!("{mode} ({})", places.join(", "));
+        match lines.iter_mut().find(|own| own.0 == need) {
+            Some((_, line)) => {
+                line.push_str("; ");
+                line.push_str(&text);
+            }
+            None => lines.push((need, text)),
+        }
+    }
+    lines
+        .into_iter()
+        .map(|(need, line)| format!("{need}: {line}"))
+        .collect()
 }
 
 fn description(verdict: &Verdict, system: UnitSystem) -> String {

@@ -1,12 +1,12 @@
 //! The section as DXF: R12, plain ASCII, 1 to 1.
 
-use alloc::string::String;
+use alloc::{string::String, vec::Vec};
 use core::fmt::{Display, Write as _};
 
 use super::kinds::Line;
-use super::shapes::{Part, Shape, mm, shapes};
+use super::shapes::{Part, Point, Shape, mm, shapes};
 use super::text::push_millionths;
-use crate::assembly::Assembly;
+use crate::assembly::{Assembly, End};
 use crate::units::UnitSystem;
 
 /// The layers, each with its colour by number and the pattern of its lines.
@@ -71,8 +71,28 @@ pub fn section_dxf(assembly: &Assembly, system: UnitSystem) -> String {
         UnitSystem::Si => "millimetres",
         UnitSystem::UsCustomary => "inches",
     });
+    // Washers and nut hide the bolt within them.
+    let mut hidden: Vec<[f64; 2]> = Vec::new();
+    let washers = assembly.layers.iter().filter(|layer| layer.side.is_some());
+    hidden.extend(washers.map(|own| [mm(own.at.from.nominal), mm(own.at.to.nominal)]));
+    if let End::Nut(nut) = &assembly.end {
+        hidden.push([mm(nut.at.from.nominal), mm(nut.at.to.nominal)]);
+    }
     for shape in &geometry.lines {
-        file.shape(shape);
+        let within = matches!(shape.part, Part::Bolt | Part::Thread) && shape.line != Line::Hidden;
+        let pieces = if within {
+            visible(shape, &hidden)
+        } else {
+            None
+        };
+        match pieces {
+            Some(pieces) => {
+                for [from, to] in pieces {
+                    file.line(layer_of(shape), from, to);
+                }
+            }
+            None => file.shape(shape),
+        }
     }
     let [from, to] = geometry.along;
     let over = 0.3 * mm(assembly.bolt.diameter);
@@ -103,6 +123,61 @@ pub fn section_dxf(assembly: &Assembly, system: UnitSystem) -> String {
     file.pair(0, "ENDSEC");
     file.pair(0, "EOF");
     file.text
+}
+
+/// The layer that the lines of a part lie on.
+const fn layer_of(shape: &Shape) -> &'static str {
+    match (shape.line, shape.part) {
+        (Line::Unread, _) => "UNREAD",
+        (_, Part::Bolt) => "BOLT",
+        (_, Part::Thread) => "THREAD",
+        (_, Part::Nut) => "NUT",
+        (_, Part::Washer) => "WASHERS",
+        (_, Part::Cut(_)) => "PLIES",
+        (_, Part::Cutoff) => "CUT",
+    }
+}
+
+/// The pieces of a shape that lie within none of some stretches of the axis; none where all of it is seen.
+fn visible(shape: &Shape, hidden: &[[f64; 2]]) -> Option<Vec<[Point; 2]>> {
+    const SLACK: f64 = 1e-9;
+    let mut pieces = Vec::new();
+    let mut cut = false;
+    let next = shape.points.iter().skip(1);
+    let back = shape.closed.then(|| shape.points.first()).flatten();
+    for (&from, &to) in shape.points.iter().zip(next.chain(back)) {
+        let (a, b) = if from[0] <= to[0] {
+            (from, to)
+        } else {
+            (to, from)
+        };
+        let mut left = Vec::from([[a, b]]);
+        for [begin, end] in hidden {
+            let mut rest = Vec::with_capacity(2);
+            for [a, b] in left {
+                let apart = b[0] <= begin + SLACK || a[0] >= end - SLACK;
+                if apart {
+                    rest.push([a, b]);
+                    continue;
+                }
+                cut = true;
+                // Where the line enters, and where it leaves.
+                let at = |x: f64| {
+                    let part = (x - a[0]) / (b[0] - a[0]).max(SLACK);
+                    [x, a[1] + part * (b[1] - a[1])]
+                };
+                if a[0] < begin - SLACK {
+                    rest.push([a, at(*begin)]);
+                }
+                if b[0] > end + SLACK {
+                    rest.push([at(*end), b]);
+                }
+            }
+            left = rest;
+        }
+        pieces.extend(left);
+    }
+    cut.then_some(pieces)
 }
 
 struct Dxf {
@@ -185,15 +260,7 @@ impl Dxf {
     }
 
     fn shape(&mut self, shape: &Shape) {
-        let layer = match (shape.line, shape.part) {
-            (Line::Unread, _) => "UNREAD",
-            (_, Part::Bolt) => "BOLT",
-            (_, Part::Thread) => "THREAD",
-            (_, Part::Nut) => "NUT",
-            (_, Part::Washer) => "WASHERS",
-            (_, Part::Cut(_)) => "PLIES",
-            (_, Part::Cutoff) => "CUT",
-        };
+        let layer = layer_of(shape);
         let pattern = match shape.line {
             Line::Hidden => Some("DASHED"),
             _ => None,

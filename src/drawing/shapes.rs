@@ -124,9 +124,10 @@ pub(super) fn shapes(assembly: &Assembly) -> Shapes {
     };
     all.measure();
     all.plies();
-    all.washers();
     all.bolt();
     all.head();
+    // From outside they hide what is within.
+    all.washers();
     all.end();
     all.out
 }
@@ -427,7 +428,7 @@ impl Builder<'_> {
         }
         // The bolt covers the thread as far as it is screwed in. Beyond: minor diameter wide, major diameter narrow.
         let begin = tip.clamp(start, bottom.max(start));
-        self.both(part, line, &[[start, minor], [bottom, minor]]);
+        self.both(part, line, &[[begin, minor], [bottom, minor]]);
         self.both(part, Line::Thin, &[[begin, major], [bottom, major]]);
         if !tapped.through {
             // The drill has a point of 118 degrees, drawn as 120, beyond the end of full thread.
