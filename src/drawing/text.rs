@@ -128,8 +128,8 @@ impl Style {
     ///
     /// ```
     /// use shankline::drawing::Style;
-    /// assert_eq!(Style::Plain.wrap("two plies and a washer", 90.0, 9).len(), 2);
-    /// assert_eq!(Style::Plain.wrap("two plies and a washer", 90.0, 1), ["two plies…"]);
+    /// assert_eq!(Style::Plain.wrap("shank thread", 60.0, 9), ["shank", "thread"]);
+    /// assert_eq!(Style::Plain.wrap("shank thread", 60.0, 1), ["shank…"]);
     /// ```
     #[must_use]
     pub fn wrap(self, text: &str, width: f64, most: usize) -> Vec<String> {
