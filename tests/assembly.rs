@@ -655,6 +655,43 @@ fn places_of_all_other_lengths_too() {
     });
 }
 
+/// Washers that the search adds under the head push every plane towards the nut: in the assembly, and in the report that is
+/// read in place of a picture.
+#[test]
+fn washers_added_under_the_head_move_the_planes() {
+    let mut moved = 0;
+    for step in 0..160 {
+        let ply = millimetres(12.0 + 0.125 * f64::from(step)).plus_minus(millimetres(0.1));
+        let mut rules = LengthRules::fabrication(UnitSystem::Si);
+        rules.washers_under_nut_max = 0;
+        rules.washers_under_head_max = Some(3);
+        let thread: Thread = "M12".parse().unwrap();
+        let washer = JointWasher::find(WasherStyle::Iso7089, &thread).unwrap();
+        let joint = Joint::builder("M12")
+            .no_washers()
+            .add(JointPly::new("a", ply))
+            .add(JointPly::new("b", ply))
+            .stack(move |stack| stack.washer_to_add_under_head(washer))
+            .rules(rules)
+            .across("2 kN")
+            .build()
+            .unwrap();
+        let verdict = joint.check().unwrap();
+        let candidate = &verdict.candidate;
+        let assembly = joint.assembly(candidate).unwrap();
+        places(&joint, &assembly, candidate).unwrap();
+        if candidate.washers_added_under_head == 0 {
+            continue;
+        }
+        moved += 1;
+        let report = Report::new(&joint, &verdict, None, UnitSystem::Si).unwrap();
+        let (own, plane) = (&report.planes[0], &assembly.planes[0]);
+        assert!(same(own.position, plane.position), "{own:?}, {plane:?}");
+        assert_eq!(own.worst, plane.worst);
+    }
+    assert!(moved > 20, "{moved}");
+}
+
 /// A length of another joint is refused, not drawn.
 #[test]
 fn lengths_of_other_joints_are_refused() {

@@ -210,7 +210,7 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
 }
 
 pub(super) fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
-    let planes = joint.stack.planes(&candidate.screw);
+    let planes = joint.stack.planes_of(candidate);
     planes
         .map(|plane| ReportPlane {
             after_ply: plane.after_ply,
