@@ -102,11 +102,11 @@ pub fn chosen() -> Vec<(&'static str, Joint)> {
         ("plain", two("Platform bracket", "M12", 12.0, 20.0, 20.0)),
         (
             "thin_thick",
-            two("Sheet on a beam", "M12", 12.0, 2.0, 120.0),
+            two("Sheet on a beam", "M20", 20.0, 2.0, 120.0),
         ),
         (
             "thick_thin",
-            two("Beam on a sheet", "M12", 12.0, 120.0, 2.0),
+            two("Beam on a sheet", "M20", 20.0, 120.0, 2.0),
         ),
         ("m3", two("Lid of a control box", "M3", 3.0, 1.5, 2.0)),
         (
