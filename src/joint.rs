@@ -43,6 +43,7 @@
 //! | does a cotter hole meet the slots | [`cotter_fit`] |
 //! | which parts touch, and may their metals | [`JointParts::parts_in_contact`], [`galvanic_pair`], [`galling`] |
 //! | may a bolt be used again | [`reuse`] |
+//! | where every part of it is | [`Joint::assembly`] |
 //! | does the joint hold | [`Joint::check`], with the working of each step [`Joint::check_with_working`] |
 //! | which bolt, nut and washers, of many | [`Joint::design`], [`DesignSpace`], [`Objective`] |
 //! | in which order to tighten a group | [`tightening_order`] |
@@ -126,6 +127,7 @@ pub use order::{OrderRule, TighteningOrder, tightening_order};
 pub use ranking::{Criterion, Ranking};
 #[cfg(feature = "serde")]
 pub use report::Datum;
+pub(crate) use report::length_name;
 pub use report::{
     DesignReport, FORMAT, LayerKind, LengthReport, RenderedReport, Report, ReportBolt,
     ReportCandidate, ReportCheck, ReportCut, ReportDesign, ReportLayer, ReportLength, ReportLine,

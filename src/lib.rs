@@ -92,17 +92,19 @@
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`vdi_2230`] | the steps R1 to R13 of VDI 2230 Part 1 for one bolt clamped and loaded through its axis, with each safety |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
+//! | [`assembly`] | a joint as geometry: every part along and across the axis, with its tolerances and the source of each size |
+//! | `drawing` (feature) | pictures as SVG: section with what lies where in the worst case, use of every check, stock lengths, springs; the section as DXF |
 //! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`guide`] | a cookbook of short programs, and a glossary |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
-//! Parts are facts, joints are decisions: only [`joint`] knows of joints. [`prelude`] has what a length
+//! Parts are facts, joints are decisions: only [`joint`] and what shows joints know of them. [`prelude`] has what a length
 //! search, a shear check and a preload need; the types of a whole joint are in [`joint`].
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`, `pick_size`,
-//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`, `own_parts`,
+//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `draw_joint` (features `serde` and `drawing`), `homework`, `bolt_in_hand`, `own_parts`,
 //! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!
 //! # Conventions
@@ -171,6 +173,7 @@
 //! | `std` | yes | square roots, powers and rounding from the standard library |
 //! | `libm` | no | the same from `libm`, without the standard library (an allocator is needed) |
 //! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`joint`] on joints and [`units`] on quantities |
+//! | `drawing` | no | pictures of joints as SVG and DXF, without a further dependency; see `drawing` |
 //! | `schema` | no | JSON Schema of a joint, of a design space and of the answers, and `schemars::JsonSchema` for their types; brings `serde`; see `joint::schema` |
 //!
 //! One of `std` and `libm` must be on.
@@ -192,9 +195,12 @@
 pub extern crate uom;
 extern crate alloc;
 
+pub mod assembly;
 pub mod catalogue;
 pub mod caution;
 pub mod derivation;
+#[cfg(feature = "drawing")]
+pub mod drawing;
 pub mod error;
 pub mod joint;
 pub mod material;

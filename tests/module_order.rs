@@ -19,6 +19,8 @@ const ORDER: &[&[&str]] = &[
     &["vdi_2230"],
     &["catalogue"],
     &["joint"],
+    &["assembly"],
+    &["drawing"],
 ];
 
 /// What the root gives on from its modules; the root itself is above them all.

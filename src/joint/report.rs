@@ -24,7 +24,7 @@ mod sound;
 #[cfg(feature = "serde")]
 pub use datum::Datum;
 pub use designs::{DesignReport, ReportDesign, ReportRuledOut, ReportScore, ReportTurnedDown};
-pub(super) use gather::length_name;
+pub(crate) use gather::length_name;
 pub use lengths::{LengthReport, ReportCandidate, ReportCut};
 pub use render::RenderedReport;
 pub(super) use render::{header, what_n_is};

@@ -472,7 +472,7 @@ impl Stack {
 
     /// The same against a candidate, with everything pushed towards the nut by the washers that it adds under
     /// the head.
-    pub(super) fn planes_of<'a>(
+    pub(crate) fn planes_of<'a>(
         &'a self,
         candidate: &Candidate,
     ) -> impl Iterator<Item = Plane> + use<'a> {
@@ -680,7 +680,7 @@ impl Stack {
     }
 
     /// The washers that a candidate has under head and nut, from the head on, each kind with its number.
-    pub(in crate::joint) fn washers_of(
+    pub(crate) fn washers_of(
         &self,
         candidate: &Candidate,
     ) -> [impl DoubleEndedIterator<Item = (&JointWasher, usize)>; 2] {
@@ -769,6 +769,11 @@ impl Stack {
     #[must_use]
     pub fn bearing_thickness(&self, ply: usize) -> Option<Length> {
         self.parts.bearing_thickness(ply)
+    }
+
+    /// What a sleeve and the plies around it are together: whichever is longer is clamped.
+    pub(crate) fn clamped_sleeve(&self, sleeve: &Sleeve) -> Spread<Length> {
+        self.parts.clamped_sleeve(sleeve)
     }
 
     /// Whether it is nothing but hard plies and washers on each other, between a flat head and a nut.

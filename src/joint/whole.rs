@@ -48,13 +48,6 @@ pub use tightening::{JointPreload, JointStiffness, Tightening, TorqueTightening}
 pub use verdict::{Account, Verdict, Word};
 
 use case::Case;
-/// Every length of the bolt, those that fit first: in stock, or of the caller's own.
-pub(super) fn every_length(joint: &Joint) -> Result<super::Selection, Error> {
-    let screws = case::stock(joint)?;
-    let end = case::closing(joint)?.end()?;
-    case::length_search(joint, screws.as_ref(), end)?.run()
-}
-
 use outcome::{Outcomes, Turn};
 
 /// A joint described once: parts, loads, surroundings, and the methods to check it by.
@@ -168,6 +161,26 @@ impl Joint {
     /// ```
     pub fn check(&self) -> Result<Verdict, Error> {
         self.run(None, false).map(|run| run.verdict)
+    }
+
+    /// Every length that the bolt comes in, those that fit first: why this one, and why not the others.
+    ///
+    /// # Errors
+    ///
+    /// As [`check`](Self::check), of what concerns the length.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    #[doc = include_str!("whole/example.txt")]
+    /// let lengths = joint.lengths()?;
+    /// assert_eq!(*lengths.best().expect("a length fits"), joint.check()?.candidate);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn lengths(&self) -> Result<super::Selection, Error> {
+        let screws = case::stock(self)?;
+        let end = case::closing(self)?.end()?;
+        case::length_search(self, screws.as_ref(), end)?.run()
     }
 
     /// The same with a length that a search has assessed for these parts. What its tables caution is left to

@@ -17,6 +17,7 @@ use crate::thread::{
 };
 use crate::units::Length;
 
+mod head;
 mod inch;
 mod metric;
 mod product;
@@ -25,6 +26,8 @@ mod stock;
 mod structural;
 mod unread;
 
+pub(crate) use head::greatest_width;
+pub use head::{Head, HeadForm};
 pub use product::ScrewProduct;
 
 /// All lengths of one product with one thread.

@@ -92,6 +92,11 @@ impl TryFrom<RawElasticJoint> for ElasticJoint {
 }
 
 impl ElasticJoint {
+    /// Bolt and members.
+    pub(crate) const fn stiffnesses(&self) -> [Stiffness; 2] {
+        [self.bolt, self.members]
+    }
+
     /// The joint of a thread pitch and the two stiffnesses. Of a thread of several starts it is the
     /// [lead](crate::thread::Thread::lead): what one turn of the nut moves it.
     ///

@@ -14,6 +14,8 @@ pub use load_share::LoadShare;
 
 /// A joint with its preload: what bolt and members carry under any load.
 ///
+#[cfg_attr(doc, doc = include_str!("../drawing/pictures/springs.html"))]
+///
 /// ```
 /// use shankline::{prelude::*, tension::{JointDiagram, LoadShare}};
 /// use shankline::units::newtons_per_millimetre;

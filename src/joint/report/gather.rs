@@ -16,7 +16,7 @@ use crate::caution::Caution;
 use crate::error::{Amount, Error};
 #[cfg(doc)]
 use crate::joint::LengthSearch;
-use crate::joint::whole::{bolt_and_nut, every_length, sources};
+use crate::joint::whole::{bolt_and_nut, sources};
 use crate::joint::{
     Account, Candidate, Finding, Joint, JointWasher, Missing, Reason, Sheet, SheetStep,
     TighteningOrder, Verdict,
@@ -210,7 +210,7 @@ fn layers(joint: &Joint, candidate: &Candidate) -> Vec<ReportLayer> {
 }
 
 pub(super) fn planes(joint: &Joint, candidate: &Candidate) -> Vec<ReportPlane> {
-    let planes = joint.stack.planes(&candidate.screw);
+    let planes = joint.stack.planes_of(candidate);
     planes
         .map(|plane| ReportPlane {
             after_ply: plane.after_ply,
@@ -225,7 +225,7 @@ fn other_lengths(
     verdict: &Verdict,
     units: UnitSystem,
 ) -> Result<Vec<ReportLength>, Error> {
-    let selection = every_length(joint)?;
+    let selection = joint.lengths()?;
     let all = selection.accepted().iter().chain(selection.rejected());
     let others = all.filter(|other| other.screw.nominal != verdict.candidate.screw.nominal);
     let mut lengths: Vec<ReportLength> = others
@@ -243,7 +243,7 @@ fn other_lengths(
 }
 
 /// A length as its product is sold: `4 in`, `80 mm`; `62.50 mm` of one that is not.
-pub(in crate::joint) fn length_name(length: Length, inch: bool) -> String {
+pub(crate) fn length_name(length: Length, inch: bool) -> String {
     match crate::units::inch_fraction(length).filter(|_| inch) {
         Some(fraction) => format!("{fraction} in"),
         None if inch => format!("{}", shown(length, UnitSystem::UsCustomary)),

@@ -179,7 +179,7 @@ impl HeadSeat {
     }
 
     /// How far the origin of all lengths lies below the face of the first ply.
-    pub(in crate::joint) fn depth(&self) -> Spread<Length> {
+    pub(crate) fn depth(&self) -> Spread<Length> {
         match *self {
             Self::Flat => Spread::exact(Length::default()),
             Self::Recessed { depth } => depth,

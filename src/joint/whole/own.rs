@@ -470,7 +470,7 @@ impl Joint {
     }
 
     /// Refuses a joint that has a part of the tables and one of the caller's own in the same place.
-    pub(in crate::joint) fn own_in_place(&self) -> Result<(), Error> {
+    pub(crate) fn own_in_place(&self) -> Result<(), Error> {
         let two = |part: &str| Err(Error::Mismatch(format!("the joint has two {part}")));
         let none = |part: &str| {
             Err(Error::Mismatch(format!(

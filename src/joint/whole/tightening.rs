@@ -290,3 +290,22 @@ pub struct JointPreload {
     #[cfg_attr(feature = "serde", serde(skip))]
     pub(super) springs: Option<ElasticJoint>,
 }
+
+impl JointPreload {
+    /// Bolt and members as two springs, where their stiffnesses are given or follow from the materials of the plies; how
+    /// they share a load along the bolt.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    #[doc = include_str!("example.txt")]
+    /// let preload = joint.check()?.preload;
+    /// assert!(preload.and_then(|own| own.load_share()).is_none()); // it is only snug
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub fn load_share(&self) -> Option<LoadShare> {
+        let [bolt, members] = self.springs?.stiffnesses();
+        LoadShare::new(bolt, members).ok()
+    }
+}
