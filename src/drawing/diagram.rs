@@ -64,10 +64,14 @@ pub fn joint_diagram(joint: &Joint, verdict: &Verdict, system: UnitSystem) -> Op
     let (diagram, loaded) = drawn?;
     let title = format!("Joint diagram: {}", joint.title);
     let mut page = Drawing::new(WIDTH, &title, "");
-    let under = format!(
-        "Under a load along the bolt of {}, as stated.",
-        shown(load, system)
-    );
+    let under = if load > Force::default() {
+        format!(
+            "Under a load along the bolt of {}, as stated.",
+            shown(load, system)
+        )
+    } else {
+        "Without a load along the bolt.".into()
+    };
     let top = head(&mut page, &title, &[under], Some(verdict), system);
     curves(&mut page, share, &diagram, &loaded, top + 18.0, system)?;
     let table = Table {
