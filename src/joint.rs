@@ -150,3 +150,4 @@ pub use whole::{
     RenderedVerdict, Repeats, Scope, SetAside, Sheet, SheetStep, SheetWasher, Slip, Tightening,
     TorqueTightening, Verdict, Word,
 };
+pub(crate) use whole::{Member, PlyFacts};

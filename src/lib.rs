@@ -194,6 +194,7 @@ extern crate alloc;
 
 pub mod catalogue;
 pub mod caution;
+pub mod connection;
 pub mod derivation;
 pub mod error;
 pub mod joint;

@@ -19,6 +19,7 @@ const ORDER: &[&[&str]] = &[
     &["vdi_2230"],
     &["catalogue"],
     &["joint"],
+    &["connection"],
 ];
 
 /// What the root gives on from its modules; the root itself is above them all.

@@ -18,6 +18,7 @@ mod findings;
 mod granted;
 mod load;
 mod material;
+mod member;
 mod methods;
 mod modes;
 mod outcome;
@@ -33,6 +34,7 @@ pub use builder::JointBuilder;
 pub use findings::Finding;
 pub use granted::{Fact, Granted};
 pub use load::{JointLoad, Prying, Repeats};
+pub(crate) use member::{Member, PlyFacts};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
 pub use own::{CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength};
@@ -164,13 +166,14 @@ impl Joint {
     /// # }
     /// ```
     pub fn check(&self) -> Result<Verdict, Error> {
-        self.run(None, false).map(|(verdict, _)| verdict)
+        self.run(None, None, false).map(|(verdict, _)| verdict)
     }
 
     /// The same with a length that a search has assessed for these parts. What its tables caution is left to
     /// [`check`](Self::check).
     pub(super) fn check_candidate(&self, candidate: &Candidate) -> Result<Verdict, Error> {
-        self.run(Some(candidate), false).map(|(verdict, _)| verdict)
+        self.run(Some(candidate), None, false)
+            .map(|(verdict, _)| verdict)
     }
 
     /// The check with the working of every step that has one.
@@ -193,11 +196,11 @@ impl Joint {
     /// }
     /// ```
     pub fn check_with_working(&self) -> Result<(Verdict, Vec<Derivation>), Error> {
-        self.run(None, true)
+        self.run(None, None, true)
     }
 
     /// How the torque is controlled, if it is.
-    pub(super) const fn torque(&self) -> Option<&TorqueTightening> {
+    pub(crate) const fn torque(&self) -> Option<&TorqueTightening> {
         match &self.tightening {
             Some(Tightening::Torque(torque)) => Some(torque),
             Some(Tightening::Snug) | None => None,
@@ -207,11 +210,12 @@ impl Joint {
     fn run(
         &self,
         known: Option<&Candidate>,
+        member: Option<&Member>,
         with_working: bool,
     ) -> Result<(Verdict, Vec<Derivation>), Error> {
         let mut out = Outcomes::new(with_working);
         out.cautions.extend_from_slice(crate::caution::GENERAL);
-        let case = Case::new(self, known, &mut out)?;
+        let case = Case::new(self, known, member, &mut out)?;
         let worked = modes::run(&case, &mut out)?;
         let parts = verdict::Parts {
             candidate: case.candidate,

@@ -56,6 +56,7 @@ mod modes;
 mod result;
 mod shared;
 
+pub(crate) use block::BlockRule;
 pub use block::{BlockMethod, BlockResistance, BlockShear, Stagger, StaggerRule, block_shear};
 pub use distances::{
     DistanceConditions, DistanceFinding, DistanceKind, DistanceRule, DistanceStanding, EdgeFinish,
