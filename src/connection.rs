@@ -14,27 +14,28 @@
 //! | in which order to tighten, and what to build from | [`ConnectionVerdict::order`], [`Connection::sheet`] |
 //!
 //! ```
-//! use shankline::connection::{Connection, InPlane, Outline};
-//! use shankline::joint::Word;
+//! use shankline::connection::{Connection, Outline, Side};
+//! use shankline::joint::{RuleSet, Word};
 //! use shankline::prelude::*;
-//! use shankline::strength::check::Mode;
 //! # fn main() -> Result<(), shankline::Error> {
-//! let bolt = Joint::builder("M20")
-//!     .ply("bracket", "12 mm").material("S355 steel")
-//!     .ply("post flange", "16 mm").material("S355 steel")
-//!     .methods(JointMethods::en_1993()).load_factor(1.5);
-//! let bracket = Connection::builder(bolt)
-//!     .title("hoist bracket on a post (invented)")
-//!     .rows_and_columns(3, 2, "80 mm", "100 mm")
-//!     .plate("bracket", Outline::rectangle("200 mm", "260 mm")?)
-//!     .plate("post flange", Outline::rectangle("200 mm", "900 mm")?)
-//!     .in_plane(InPlane::Elastic)
-//!     .case("full hoist").force("0 kN", "-30 kN", "0 kN").at("180 mm", "0 mm", "0 mm")
+//! let bolt = Joint::builder("M16")
+//!     .ply("hanger", "10 mm").material("S275 steel")
+//!     .ply("beam tab", "12 mm").material("S275 steel")
+//!     .washers(WasherStyle::Iso7090)
+//!     .methods(JointMethods::en_1993()).load_factor(1.5)
+//!     .rules(RuleSet::En1090.rules(UnitSystem::Si));
+//! let hanger = Connection::builder(bolt)
+//!     .title("walkway hanger (invented)")
+//!     .rows_and_columns(2, 2, "60 mm", "60 mm")
+//!     .plate("hanger", Outline::rectangle("140 mm", "140 mm")?).held(Side::Bottom)
+//!     .plate("beam tab", Outline::rectangle("160 mm", "160 mm")?).held(Side::Top)
+//!     .case("crowd").force("0 kN", "-60 kN", "0 kN")
+//!     .case("maintenance").force("0 kN", "-12 kN", "0 kN")
 //!     .build()?;
-//! let verdict = bracket.check()?;
-//! // The bracket is bent in its plane, and nobody says on which side it is held.
-//! assert_eq!(verdict.word(), Word::Undecided);
-//! assert!(verdict.open().iter().any(|missing| missing.mode == Mode::NetSection));
+//! let verdict = hanger.check()?;
+//! assert_eq!(verdict.word(), Word::Holds);
+//! let worst = verdict.governing_bolt().expect("four bolts");
+//! assert_eq!(verdict.cases[worst.case].name, "crowd");
 //! println!("{}", verdict.render(UnitSystem::Si));
 //! # Ok(())
 //! # }

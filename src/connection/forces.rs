@@ -278,8 +278,8 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Vec<Force>, Error> 
     let pull = case.pull;
     let size = crate::math::hypot(pull.about_x.value, pull.about_y.value);
     // Beside a force in the plane, too, a micrometre is no arm.
-    let plane = case.plane.iter();
-    let beside: f64 = plane
+    let beside = case.plane.iter();
+    let beside: f64 = beside
         .map(|own| own.force_x.value.abs() + own.force_y.value.abs())
         .sum();
     let tilts = size > NO_ARM * (pull.force.value.abs() + beside);

@@ -13,6 +13,7 @@ use crate::joint::{Finding, Missing, Need, PlyFacts, Word};
 use crate::strength::check::{Check, Level, Mode, Place};
 
 mod block;
+pub(super) mod group;
 mod sections;
 
 /// Modes of the plates that are of the connection.

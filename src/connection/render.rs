@@ -71,13 +71,25 @@ impl ConnectionVerdict {
             plural(cases, "case", "cases")
         );
         match self.word() {
-            Word::Holds => match self.set_aside.len() {
-                0 => format!("HOLDS {of}"),
-                count => format!(
-                    "HOLDS {of}, with {count} {} set aside",
-                    plural(count, "mode", "modes")
-                ),
-            },
+            Word::Holds => {
+                let granted = self
+                    .bolts
+                    .first()
+                    .map_or(0, |own| own.verdict.granted.len());
+                let counted = |count: usize, one: &str, many: &str| {
+                    (count > 0).then(|| format!("{count} {}", plural(count, one, many)))
+                };
+                let with = [
+                    counted(self.set_aside.len(), "mode set aside", "modes set aside"),
+                    counted(granted, "fact taken for granted", "facts taken for granted"),
+                ];
+                let with: Vec<String> = with.into_iter().flatten().collect();
+                if with.is_empty() {
+                    format!("HOLDS {of}")
+                } else {
+                    format!("HOLDS {of}, with {}", with.join(" and "))
+                }
+            }
             Word::Undecided => {
                 let count = self.open().len();
                 format!(
@@ -158,12 +170,17 @@ impl fmt::Display for RenderedConnection<'_> {
             writeln!(f, "  All bolts together:")?;
         }
         for own in &verdict.checks {
-            let case = one_line(verdict.case(own.case));
+            let check = &own.check;
             writeln!(
                 f,
-                "  {:>4.0} %  {} in \"{case}\"",
-                100.0 * own.check.utilisation.value,
-                own.check
+                "  {:>4.0} %  {:<16}{:<9}{:>12} of {:<22} {}, in \"{}\"",
+                100.0 * check.utilisation.value,
+                check.mode,
+                format!("{}", check.place),
+                format!("{}", check.demand.shown(system)),
+                format!("{} ({})", check.resistance.shown(system), check.level),
+                check.method,
+                one_line(verdict.case(own.case))
             )?;
         }
         for finding in &verdict.findings {

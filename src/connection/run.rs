@@ -3,7 +3,7 @@
 use alloc::{format, string::String, vec::Vec};
 
 use super::forces::{Resolved, is_turned, of, resolved, resolved_by_name};
-use super::modes::{OfCase, Own};
+use super::modes::{OfCase, Own, group};
 use super::verdict::{is_worse, worse};
 use super::{
     Alternation, BoltLoad, BoltVerdict, CaseVerdict, Connection, ConnectionVerdict, around,
@@ -16,7 +16,7 @@ use crate::joint::{
 };
 use crate::math::hypot;
 use crate::strength::check::Check;
-use crate::strength::group::Point;
+use crate::strength::group::{FastenerResistance, Point};
 use crate::units::{Force, from_base};
 
 /// The load of one bolt, and how it repeats.
@@ -39,7 +39,7 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
             repeats: Repeats::Never,
         });
         let asked: Vec<Asked> = asked.collect();
-        let mut verdict = one_case(
+        let (mut verdict, fasteners) = one_case(
             connection,
             (case.name.clone(), cases.len()),
             &asked,
@@ -49,6 +49,9 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
             &mut cautions,
         )?;
         let turned = is_turned(&connection.bolts, &case)?;
+        if let Some(check) = group::check(connection, &loads, turned, fasteners) {
+            verdict.word = worse(verdict.word, own.take(cases.len(), check));
+        }
         let (word, used) = own.look(&OfCase {
             connection,
             number: cases.len(),
@@ -62,7 +65,7 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     for alternation in &connection.alternations {
         let asked = alternating(connection, alternation)?;
         let name = format!("{} <> {}", alternation.from, alternation.to);
-        cases.push(one_case(
+        let (verdict, _) = one_case(
             connection,
             (name, cases.len()),
             &asked,
@@ -70,7 +73,8 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
             &mut own,
             &mut missing,
             &mut cautions,
-        )?);
+        )?;
+        cases.push(verdict);
     }
     let own = own.done();
     for each in own.missing {
@@ -130,9 +134,10 @@ fn one_case(
     own: &mut Own,
     missing: &mut Vec<Missing>,
     cautions: &mut Vec<Caution>,
-) -> Result<CaseVerdict, Error> {
+) -> Result<(CaseVerdict, Vec<Option<FastenerResistance>>), Error> {
     let (mut word, mut bolt, mut most) = (Word::Holds, 1, None);
     let mut worst = None;
+    let mut fasteners = Vec::with_capacity(asked.len());
     for (n, one) in asked.iter().enumerate() {
         let (verdict, pried) = bolt_of(connection, n, one)?;
         let used = verdict.governing().map(|check| check.utilisation.value);
@@ -151,15 +156,17 @@ fn one_case(
         for each in &verdict.cautions {
             add(cautions, *each);
         }
+        fasteners.push(group::fastener(connection, &one.load, &verdict));
         keep(connection, bolts, (n, number), &one.load, verdict);
     }
-    Ok(CaseVerdict {
+    let verdict = CaseVerdict {
         name,
         loads: asked.iter().map(|one| one.load).collect(),
         word,
         bolt,
         utilisation: most,
-    })
+    };
+    Ok((verdict, fasteners))
 }
 
 /// Keeps the worst of a bolt.

@@ -175,10 +175,10 @@ fn loads(connection: &Connection) -> Result<(), Error> {
         return no("a connection without a load case".into());
     }
     names.sort_unstable();
-    if let Some(pair) = names.windows(2).find(|pair| pair[0] == pair[1]) {
+    let mut pairs = names.iter().zip(names.iter().skip(1));
+    if let Some((name, _)) = pairs.find(|(a, b)| a == b) {
         return no(format!(
-            "two load cases or combinations are called \"{}\"",
-            pair[0]
+            "two load cases or combinations are called \"{name}\""
         ));
     }
     if names.iter().any(|name| name.trim().is_empty()) {

@@ -4,6 +4,7 @@ use alloc::string::String;
 use alloc::vec::Vec;
 
 use super::case::{Case, CasePly};
+use super::material::CaseMaterial;
 use super::outcome::Outcomes;
 use super::{Joint, Verdict};
 use crate::error::Error;
@@ -77,8 +78,6 @@ fn facts_of(own: &CasePly, pull: f64) -> PlyFacts {
         breaks: strengths.and_then(|own| own.breaks),
         pull: pull.abs(),
         is_timber: own.timber.is_some(),
-        is_carbon_steel: own
-            .material
-            .is_some_and(|material| material.is_carbon_steel()),
+        is_carbon_steel: own.material.is_some_and(CaseMaterial::is_carbon_steel),
     }
 }

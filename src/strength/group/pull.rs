@@ -283,10 +283,10 @@ impl BoltPattern {
         &self,
         force: f64,
         first: (f64, f64),
-        size: f64,
+        moment: f64,
         corners: &[Point],
     ) -> Result<(Vec<f64>, f64), Error> {
-        let (nx, ny) = (first.0 / size, first.1 / size);
+        let (nx, ny) = (first.0 / moment, first.1 / moment);
         let centroid = self.centroid();
         let mut support = f64::INFINITY;
         for corner in corners {
@@ -340,10 +340,10 @@ impl BoltPattern {
             ));
         }
         let pull = force.max(0.0);
-        if pull * about >= self.total * size * depth {
+        if pull * about >= self.total * moment * depth {
             return Ok((self.clamped(pull, first)?, 0.0));
         }
-        let each = (size + pull * depth) / second;
+        let each = (moment + pull * depth) / second;
         let tensions: Vec<f64> = self
             .offsets()
             .map(|(x, y, _)| each * (x * nx + y * ny + depth))

@@ -1,0 +1,638 @@
+//! Connections: what must not change, what must never make one hold, and statics.
+
+#![allow(clippy::cast_precision_loss)] // a few bolts at most
+
+use proptest::prelude::*;
+use shankline::connection::{
+    Alternation, Combination, Connection, ConnectionBuilder, ConnectionVerdict, InPlane, LoadCase,
+    OutOfPlane, Outline, Side,
+};
+use shankline::error::Amount;
+use shankline::joint::{JointBuilder, Need, Prying, RuleSet, Word};
+use shankline::prelude::*;
+use shankline::strength::check::Mode;
+use shankline::strength::group::{BoltPattern, DeformationLaw, GroupBolt, Point};
+use shankline::units::{Length, newton_metres};
+
+fn mm(value: f64) -> Length {
+    millimetres(value)
+}
+
+fn bolt() -> JointBuilder {
+    Joint::builder("M16")
+        .ply("plate", "10 mm")
+        .material("S275 steel")
+        .ply("support", "12 mm")
+        .material("S275 steel")
+        .washers(WasherStyle::Iso7090)
+        .methods(JointMethods::en_1993())
+        .load_factor(1.0)
+        .prying(Prying::None)
+        .rules(RuleSet::En1090.rules(UnitSystem::Si))
+}
+
+/// Places turned about the origin and mirrored first, if asked.
+#[derive(Clone, Copy, Debug)]
+struct Turn {
+    angle: f64,
+    mirror: bool,
+}
+
+impl Turn {
+    const NONE: Self = Self {
+        angle: 0.0,
+        mirror: false,
+    };
+
+    fn of(self, x: f64, y: f64) -> (f64, f64) {
+        let x = if self.mirror { -x } else { x };
+        let (sin, cos) = self.angle.sin_cos();
+        (x * cos - y * sin, x * sin + y * cos)
+    }
+
+    /// Moments about axes in the plane turn as arrows do, and change their sign in a mirror.
+    fn of_moment(self, x: f64, y: f64) -> (f64, f64) {
+        let (x, y) = if self.mirror { (x, -y) } else { (x, y) };
+        Self {
+            mirror: false,
+            ..self
+        }
+        .of(x, y)
+    }
+
+    fn side(self, angle: f64) -> Side {
+        let (x, y) = self.of(angle.cos(), angle.sin());
+        Side::Towards(shankline::units::degrees(y.atan2(x).to_degrees()))
+    }
+}
+
+#[derive(Clone, Debug)]
+struct Loads {
+    force: [f64; 3],
+    moment: [f64; 3],
+    at: [f64; 3],
+}
+
+impl Loads {
+    fn case(&self, name: &str, turn: Turn, times: f64) -> LoadCase {
+        let kn = |value: f64| newtons(1e3 * times * value);
+        let nm = |value: f64| newton_metres(times * value);
+        let (fx, fy) = turn.of(self.force[0], self.force[1]);
+        let (mx, my) = turn.of_moment(self.moment[0], self.moment[1]);
+        let mz = if turn.mirror {
+            -self.moment[2]
+        } else {
+            self.moment[2]
+        };
+        let (x, y) = turn.of(self.at[0], self.at[1]);
+        LoadCase::new(name)
+            .force(kn(fx), kn(fy), kn(self.force[2]))
+            .moment(nm(mx), nm(my), nm(mz))
+            .at(mm(x), mm(y), mm(self.at[2]))
+    }
+}
+
+fn loads() -> impl Strategy<Value = Loads> {
+    let three = |most: f64| [-most..most, -most..most, -most..most];
+    (three(20.0), three(800.0), three(150.0)).prop_map(|(force, moment, at)| Loads {
+        force,
+        moment,
+        at,
+    })
+}
+
+/// In the plane only.
+fn plane_loads() -> impl Strategy<Value = Loads> {
+    (
+        -40.0..40.0,
+        -40.0..40.0,
+        -1500.0..1500.0,
+        -150.0..150.0,
+        -150.0..150.0,
+    )
+        .prop_map(|(fx, fy, m, x, y)| Loads {
+            force: [fx, fy, 0.0],
+            moment: [0.0, 0.0, m],
+            at: [x, y, 0.0],
+        })
+}
+
+fn grid(rows: usize, columns: usize, turn: Turn) -> BoltPattern {
+    let place = |n: usize, of: usize, pitch: f64| (n as f64 - 0.5 * (of - 1) as f64) * pitch;
+    BoltPattern::new((0..rows).flat_map(|row| {
+        (0..columns).map(move |column| {
+            let (x, y) = turn.of(place(column, columns, 60.0), place(row, rows, 50.0));
+            GroupBolt::new(mm(x), mm(y))
+        })
+    }))
+    .unwrap()
+}
+
+fn plate(width: f64, height: f64, turn: Turn) -> Outline {
+    let (w, h) = (0.5 * width, 0.5 * height);
+    let corners = [(-w, -h), (w, -h), (w, h), (-w, h)].map(|(x, y)| turn.of(x, y));
+    Outline::polygon(corners.map(|(x, y)| Point { x: mm(x), y: mm(y) })).unwrap()
+}
+
+fn start(rows: usize, columns: usize, turn: Turn) -> ConnectionBuilder {
+    let (width, height) = (60.0 * columns as f64 + 40.0, 50.0 * rows as f64 + 50.0);
+    Connection::builder(bolt())
+        .bolts(grid(rows, columns, turn))
+        .plate("plate", plate(width, height, turn))
+        .held(turn.side(std::f64::consts::FRAC_PI_2))
+        .plate("support", plate(width + 20.0, height + 40.0, turn))
+        .held(turn.side(-std::f64::consts::FRAC_PI_2))
+        .in_plane(InPlane::Elastic)
+}
+
+/// The same with a torque, so that moments may be carried clamped.
+fn clamped(rows: usize, columns: usize, turn: Turn) -> ConnectionBuilder {
+    let torque = bolt().torque(
+        shankline::preload::NutFactor::new(0.16, 0.2, 0.26).unwrap(),
+        shankline::preload::PreloadTarget::Reusable,
+    );
+    Connection::builder(torque)
+        .bolts(grid(rows, columns, turn))
+        .in_plane(InPlane::Elastic)
+        .out_of_plane(OutOfPlane::Clamped)
+}
+
+fn checked(connection: ConnectionBuilder, case: LoadCase) -> ConnectionVerdict {
+    connection.cases([case]).build().unwrap().check().unwrap()
+}
+
+fn used(verdict: &ConnectionVerdict) -> f64 {
+    verdict.utilisation().unwrap_or(0.0)
+}
+
+/// In newtons.
+fn force(amount: &Amount) -> f64 {
+    match amount {
+        Amount::Force(force) => force.value,
+        other => panic!("{other}"),
+    }
+}
+
+fn rank(word: Word) -> u8 {
+    match word {
+        Word::Holds => 0,
+        Word::Undecided => 1,
+        Word::DoesNotHold => 2,
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    /// All bolts together give the load back: forces and moments in three directions.
+    #[test]
+    fn statics(loads in loads(), rows in 2..5_usize, columns in 2..4_usize, angle in 0.0..6.3_f64) {
+        let turn = Turn { angle, mirror: false };
+        let case = loads.case("load", turn, 1.0);
+        let connection = clamped(rows, columns, turn).cases([case.clone()]).build().unwrap();
+        let forces = connection.forces("load").unwrap();
+        let (mut force, mut moment) = ([0.0; 3], [0.0; 3]);
+        for (own, at) in forces.iter().zip(connection.bolts.bolts()) {
+            let (x, y) = (at.x.value, at.y.value);
+            let [fx, fy, fz] = [own.x.value, own.y.value, own.along.value];
+            for (sum, part) in force.iter_mut().zip([fx, fy, fz]) { *sum += part; }
+            for (sum, part) in moment.iter_mut().zip([y * fz, -x * fz, x * fy - y * fx]) { *sum += part; }
+        }
+        let [x, y, z] = [case.x.value, case.y.value, case.z.value];
+        let [fx, fy, fz] = [case.force_x.value, case.force_y.value, case.force_z.value];
+        let [mx, my, mz] = [case.moment_x.value, case.moment_y.value, case.moment_z.value];
+        let wanted = [mx + y * fz - z * fy, my + z * fx - x * fz, mz + x * fy - y * fx];
+        for (found, wanted) in force.into_iter().zip([fx, fy, fz]) {
+            prop_assert!((found - wanted).abs() < 1e-3, "{found} {wanted}");
+        }
+        for (found, wanted) in moment.into_iter().zip(wanted) {
+            prop_assert!((found - wanted).abs() < 1e-3, "{found} {wanted}");
+        }
+    }
+
+    /// A pressed edge takes what the bolts pull more than the load: forces and the moment about the edge are in balance.
+    #[test]
+    fn statics_about_an_edge(moment in 1.0..5000.0_f64, pull in -20.0..60.0_f64, rows in 1..5_usize) {
+        let (none, no_moment) = (newtons(0.0), newton_metres(0.0));
+        let case = LoadCase::new("tilt")
+            .force(none, none, newtons(1e3 * pull))
+            .moment(newton_metres(moment), no_moment, no_moment);
+        let connection = start(rows, 2, Turn::NONE);
+        let mut connection = connection.cases([case]).build().unwrap();
+        connection.out_of_plane = Some(OutOfPlane::PressedEdge { ply: "plate".into() });
+        let forces = connection.forces("tilt").unwrap();
+        let edge = 0.5e-3 * (50.0 * rows as f64 + 50.0);
+        let sum: f64 = forces.iter().map(|own| own.along.value).sum();
+        let about: f64 = forces.iter().zip(connection.bolts.bolts())
+            .map(|(own, at)| own.along.value * at.y.value).sum();
+        // What presses at the edge; a force that presses is met where it acts.
+        let edge_force = sum - (1e3 * pull).max(0.0);
+        prop_assert!(edge_force > -1e-6);
+        prop_assert!((about + edge_force * edge - moment).abs() < 1e-6 * moment, "{about} {edge_force} {moment}");
+        prop_assert!(forces.iter().all(|own| own.along.value > -1e-9));
+    }
+
+    /// Turning the pattern, its plates and its loads changes nothing; nor does a mirror.
+    #[test]
+    fn turned_and_mirrored(
+        loads in plane_loads(), rows in 1..4_usize, columns in 1..3_usize, angle in 0.0..6.3_f64, mirror in any::<bool>()
+    ) {
+        prop_assume!(rows * columns > 1);
+        let turn = Turn { angle, mirror };
+        let plain = checked(start(rows, columns, Turn::NONE), loads.case("load", Turn::NONE, 1.0));
+        let turned = checked(start(rows, columns, turn), loads.case("load", turn, 1.0));
+        prop_assert_eq!(plain.word(), turned.word());
+        prop_assert!((used(&plain) - used(&turned)).abs() < 1e-6 * used(&plain).max(1.0));
+        for (a, b) in plain.bolts.iter().zip(&turned.bolts) {
+            prop_assert_eq!(a.verdict.word(), b.verdict.word());
+            let (a, b) = (a.utilisation.unwrap_or(0.0), b.utilisation.unwrap_or(0.0));
+            prop_assert!((a - b).abs() < 1e-6 * a.max(1.0), "{} {}", a, b);
+        }
+        prop_assert_eq!(plain.missing.len(), turned.missing.len());
+    }
+
+    /// More of the same load never makes a connection hold.
+    #[test]
+    fn more_load_is_never_better(loads in plane_loads(), rows in 1..4_usize, times in 1.0..4.0_f64) {
+        let less = checked(start(rows, 2, Turn::NONE), loads.case("load", Turn::NONE, 1.0));
+        let more = checked(start(rows, 2, Turn::NONE), loads.case("load", Turn::NONE, times));
+        prop_assert!(rank(more.word()) >= rank(less.word()));
+        prop_assert!(used(&more) >= used(&less) * (1.0 - 1e-9));
+    }
+
+    /// The verdict of many cases is the worst of each alone: words, utilisations and envelopes.
+    #[test]
+    fn the_envelope_is_the_maximum(all in prop::collection::vec(plane_loads(), 2..5), rows in 1..4_usize) {
+        let cases = all.iter().enumerate().map(|(n, own)| own.case(&format!("case {n}"), Turn::NONE, 1.0));
+        let cases: Vec<LoadCase> = cases.collect();
+        let together = start(rows, 2, Turn::NONE).cases(cases.clone()).build().unwrap().check().unwrap();
+        let alone: Vec<ConnectionVerdict> = cases.into_iter().map(|case| checked(start(rows, 2, Turn::NONE), case)).collect();
+        let worst = alone.iter().map(|own| rank(own.word())).max().unwrap();
+        prop_assert_eq!(rank(together.word()), worst);
+        let most = alone.iter().map(used).fold(0.0, f64::max);
+        prop_assert_eq!(used(&together), most);
+        for (n, bolt) in together.bolts.iter().enumerate() {
+            let across = alone.iter().map(|own| own.bolts[n].load.across.value).fold(0.0, f64::max);
+            prop_assert_eq!(bolt.most_across.value, across);
+            let used = alone.iter().filter_map(|own| own.bolts[n].utilisation).fold(0.0, f64::max);
+            prop_assert_eq!(bolt.utilisation.unwrap_or(0.0), used);
+        }
+        for (case, own) in together.cases.iter().zip(&alone) {
+            prop_assert_eq!(case.word, own.word());
+            prop_assert_eq!(case.utilisation, own.utilisation());
+        }
+    }
+
+    /// A connection of one bolt is the joint.
+    #[test]
+    fn one_bolt_is_the_joint(across in 0.0..90.0_f64, along in 0.0..90.0_f64, width in 40.0..120.0_f64, end in 20.0..60.0_f64) {
+        prop_assume!(across + along > 0.1);
+        let distances = |builder: JointBuilder| builder
+            .ply("plate", "10 mm").material("S275 steel")
+            .end_distance(mm(end)).edge_distance(mm(0.5 * width)).width(mm(width))
+            .ply("support", "12 mm").material("S355 steel")
+            .end_distance(mm(end)).edge_distance(mm(0.5 * width)).width(mm(width));
+        let bare = || Joint::builder("M16").washers(WasherStyle::Iso7090).methods(JointMethods::en_1993())
+            .load_factor(1.0).prying(Prying::None).rules(RuleSet::En1090.rules(UnitSystem::Si));
+        let (across, along) = (newtons(1e3 * across), newtons(1e3 * along));
+        let joint = distances(bare()).across(across).along(along).build().unwrap().check().unwrap();
+        let case = LoadCase::new("load").force(across, newtons(0.0), along);
+        let alone = |builder| Connection::builder(builder).bolts(grid(1, 1, Turn::NONE));
+        let stated = checked(alone(distances(bare())), case.clone());
+        prop_assert_eq!(&stated.bolts[0].verdict, &joint);
+        prop_assert_eq!(stated.word(), joint.word());
+        // The same from outlines: the bolt stands `end` from the right and the left.
+        let outline = || plate(2.0 * end, width, Turn::NONE);
+        let drawn = bare().ply("plate", "10 mm").material("S275 steel").ply("support", "12 mm").material("S355 steel");
+        let drawn = checked(alone(drawn).plate("plate", outline()).plate("support", outline()), case);
+        prop_assert_eq!(drawn.word(), joint.word());
+        let (a, b) = (drawn.bolts[0].utilisation, joint.governing().map(|check| check.utilisation.value));
+        prop_assert!((a.unwrap_or(0.0) - b.unwrap_or(0.0)).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn what_is_not_said_leaves_it_undecided() {
+    let case = || LoadCase::new("pull").force(newtons(0.0), newtons(-40e3), newtons(0.0));
+    let whole = checked(start(2, 2, Turn::NONE), case());
+    assert_eq!(
+        whole.word(),
+        Word::Holds,
+        "{}",
+        whole.render(UnitSystem::Si)
+    );
+
+    // No outline of a ply: its ends, its blocks and its sections are not known.
+    let start = || {
+        Connection::builder(bolt())
+            .bolts(grid(2, 2, Turn::NONE))
+            .plate("support", plate(180.0, 190.0, Turn::NONE))
+            .held(Side::Top)
+    };
+    let bare = checked(start(), case());
+    assert_eq!(bare.word(), Word::Undecided);
+    for (mode, need) in [
+        (Mode::Bearing, Need::EndDistance),
+        (Mode::Distances, Need::EndDistance),
+        (Mode::Distances, Need::EdgeDistance),
+        (Mode::BlockShear, Need::Outline),
+        (Mode::NetSection, Need::Outline),
+        (Mode::GrossSection, Need::Outline),
+    ] {
+        let mut missing = bare.missing.iter();
+        assert!(
+            missing.any(|own| (own.mode, &own.need) == (mode, &need)),
+            "{mode}: {need}"
+        );
+    }
+    // Held nowhere: its sections are not known.
+    let adrift = start().plate("plate", plate(160.0, 150.0, Turn::NONE));
+    let adrift = checked(adrift, case());
+    assert_eq!(adrift.word(), Word::Undecided);
+    let mut modes: Vec<Mode> = adrift.open().iter().map(|own| own.mode).collect();
+    modes.sort();
+    assert_eq!(modes, [Mode::NetSection, Mode::GrossSection]);
+    assert!(adrift.open().iter().all(|own| own.need == Need::HeldSide));
+}
+
+#[test]
+fn bolts_in_a_ring_leave_their_blocks_open() {
+    let ring = Connection::builder(bolt())
+        .circle(6, "160 mm")
+        .plate("plate", Outline::round("240 mm").unwrap())
+        .plate("support", Outline::round("240 mm").unwrap())
+        .in_plane(InPlane::Elastic);
+    let none = newton_metres(0.0);
+    let twist = LoadCase::new("twist").moment(none, none, newton_metres(900.0));
+    let verdict = checked(ring, twist);
+    assert_eq!(verdict.word(), Word::Undecided);
+    let blocks = verdict
+        .missing
+        .iter()
+        .filter(|own| own.mode == Mode::BlockShear);
+    assert_eq!(blocks.count(), 2);
+}
+
+/// Loads that a method does not cover are refused, with what to say.
+#[test]
+fn loads_without_a_method_are_refused() {
+    let none = newtons(0.0);
+    let eccentric = || {
+        LoadCase::new("load")
+            .force(none, newtons(5e3), none)
+            .at(mm(200.0), mm(0.0), mm(0.0))
+    };
+    let bare = || Connection::builder(bolt()).bolts(grid(2, 2, Turn::NONE));
+    let refused = |connection: ConnectionBuilder, case: LoadCase| {
+        let connection = connection.cases([case]).build().unwrap();
+        connection.check().unwrap_err().to_string()
+    };
+    assert!(refused(bare(), eccentric()).contains("by which method"));
+    let tilted = || {
+        LoadCase::new("load")
+            .force(none, newtons(5e3), none)
+            .at(mm(0.0), mm(0.0), mm(90.0))
+    };
+    assert!(refused(bare(), tilted()).contains("out of its plane"));
+    // Nothing clamps hand-tight bolts.
+    let snug = bare().out_of_plane(OutOfPlane::Clamped);
+    assert!(refused(snug, tilted()).contains("no torque"));
+    let edge = OutOfPlane::PressedEdge {
+        ply: "plate".into(),
+    };
+    assert!(refused(bare().out_of_plane(edge.clone()), tilted()).contains("outline"));
+    let centre = InPlane::InstantaneousCentre(DeformationLaw::Aisc);
+    assert!(refused(bare().in_plane(centre), eccentric()).contains("AISC"));
+    assert!(refused(bare(), LoadCase::new("nothing")).contains("no load"));
+    // Onto a corner of the plate there is no line to tilt about.
+    let corner = bare()
+        .plate("plate", plate(200.0, 200.0, Turn::NONE))
+        .out_of_plane(edge);
+    let both = LoadCase::new("load").moment(
+        newton_metres(100.0),
+        newton_metres(80.0),
+        newton_metres(0.0),
+    );
+    assert!(refused(corner, both).contains("corner"));
+}
+
+#[test]
+fn descriptions_that_contradict_themselves_are_refused() {
+    let case = || LoadCase::new("load").force(newtons(1e3), newtons(0.0), newtons(0.0));
+    let good = || start(2, 2, Turn::NONE).cases([case()]).build().unwrap();
+    assert!(good().check().is_ok());
+    let refused = |change: &dyn Fn(&mut Connection), words: &str| {
+        let mut connection = good();
+        change(&mut connection);
+        let error = connection.check().unwrap_err().to_string();
+        assert!(error.contains(words), "{words}: {error}");
+        assert!(connection.forces("load").is_err(), "{words}");
+    };
+    refused(&|own| own.joint.load.across = newtons(1.0), "loads");
+    refused(
+        &|own| {
+            own.joint.pattern = shankline::joint::Pattern::Rows {
+                along: 2,
+                across: 1,
+            }
+        },
+        "pattern",
+    );
+    refused(&|own| own.plates[0].ply = "plte".into(), "plte");
+    refused(&|own| own.plates[1].ply = "plate".into(), "two outlines");
+    refused(
+        &|own| own.plates[0].outline = plate(40.0, 40.0, Turn::NONE),
+        "outside",
+    );
+    refused(
+        &|own| own.plates[0].grain = Some(shankline::units::degrees(0.0)),
+        "grain",
+    );
+    refused(&|own| own.cases.push(case()), "two load cases");
+    refused(&|own| own.cases.clear(), "without a load case");
+    refused(&|own| own.cases[0].force_x = newtons(f64::NAN), "force of");
+    refused(&|own| own.cases[0].x = mm(f64::INFINITY), "coordinate");
+    refused(
+        &|own| own.combinations.push(Combination::new("none")),
+        "no load cases",
+    );
+    refused(
+        &|own| {
+            own.combinations
+                .push(Combination::new("gone").plus(1.0, "wind"))
+        },
+        "no load case",
+    );
+    refused(
+        &|own| {
+            own.combinations
+                .push(Combination::new("mad").plus(f64::NAN, "load"))
+        },
+        "factor",
+    );
+    refused(
+        &|own| own.alternations.push(Alternation::new("load", "gone")),
+        "gone",
+    );
+    refused(
+        &|own| own.alternations.push(Alternation::new("load", "load")),
+        "itself",
+    );
+    let unused = |own: &mut Connection| {
+        own.cases
+            .push(LoadCase::new("wind").force(newtons(1e3), newtons(0.0), newtons(0.0)));
+        own.combinations
+            .push(Combination::new("1.5 load").plus(1.5, "load"));
+    };
+    refused(&unused, "in no combination");
+    let heavier = GroupBolt::new(mm(0.0), mm(0.0)).with_relative_area(2.0);
+    refused(
+        &|own| own.bolts = BoltPattern::new([heavier]).unwrap(),
+        "relative area",
+    );
+    let edges = |own: &mut Connection| {
+        let stack = own.joint.stack.to_builder();
+        let ply = own.joint.stack.plies()[0].clone().end_distance(mm(30.0));
+        let mut plain = stack.build().unwrap();
+        let rest = plain.plies()[1].clone();
+        plain = Stack::builder()
+            .add(ply)
+            .add(rest)
+            .shear_planes([1])
+            .build()
+            .unwrap();
+        own.joint.stack = plain;
+    };
+    refused(&edges, "outline and distances");
+}
+
+/// By hand: two by two bolts at 30 mm and 25 mm from the centroid, 60 kN down, 100 mm to the right.
+#[test]
+fn an_eccentric_bracket_by_hand() {
+    let none = newtons(0.0);
+    let case =
+        LoadCase::new("load")
+            .force(none, newtons(-60e3), none)
+            .at(mm(100.0), mm(0.0), mm(0.0));
+    let connection = start(2, 2, Turn::NONE).cases([case]).build().unwrap();
+    // J = 4 (30^2 + 25^2) = 6100 mm2; M = -6e6 N mm; the right bolts: 15 + 6e6 x 30 / 6100 N down, 6e6 x 25 / 6100 N aside.
+    let (down, aside) = (-15e3 - 6e6 * 30.0 / 6100.0, 6e6 * 25.0 / 6100.0);
+    let forces = connection.forces("load").unwrap();
+    assert!((forces[3].y.value - down).abs() < 1e-6);
+    assert!((forces[3].x.value - aside).abs() < 1e-6);
+    assert!((forces[1].x.value + aside).abs() < 1e-6);
+    let verdict = connection.check().unwrap();
+    // 0.6 x 800 x 157 / 1.25 N with thread or 0.6 x 800 x 201 / 1.25 N with shank in the plane: 51.02 kN hold no less than 60 kN.
+    let most = down.hypot(aside);
+    let shear = verdict.bolts[3]
+        .verdict
+        .checks
+        .iter()
+        .find(|check| check.mode == Mode::BoltShear)
+        .unwrap();
+    assert!((force(&shear.demand) - most).abs() < 1e-6);
+}
+
+/// An alternation takes the difference of both forces as arrows, and both its ends are checked by themselves.
+#[test]
+fn alternating_loads_have_their_range() {
+    let none = newtons(0.0);
+    let across =
+        |name: &str, x: f64, y: f64| LoadCase::new(name).force(newtons(x), newtons(y), none);
+    let connection = start(2, 2, Turn::NONE)
+        .cases([across("right", 8e3, 0.0), across("up", 0.0, 6e3)])
+        .alternation(Alternation::new("right", "up").cycles(1e5))
+        .build()
+        .unwrap();
+    let verdict = connection.check().unwrap();
+    assert_eq!(verdict.cases.len(), 3);
+    assert_eq!(verdict.cases[2].name, "right <> up");
+    // Of each bolt: 2 kN to the right, 1.5 kN up: 2.5 kN between them, so from 2 to -0.5 kN.
+    let steady = connection.check_bolt_in("right", 1).unwrap();
+    let account = format!("{}", steady.account(Mode::Fatigue));
+    assert!(account.contains("steady"), "{account}");
+    // Loads that repeat are never better than steady ones.
+    let once = start(2, 2, Turn::NONE)
+        .cases(connection.cases.clone())
+        .build()
+        .unwrap()
+        .check()
+        .unwrap();
+    assert!(rank(verdict.word()) >= rank(once.word()));
+    assert!(verdict.missing.iter().chain(&once.missing).count() >= once.missing.len());
+    assert!(
+        verdict.missing.iter().any(|own| own.mode == Mode::Fatigue)
+            || verdict.bolts.iter().any(|bolt| bolt
+                .verdict
+                .checks
+                .iter()
+                .any(|check| check.mode == Mode::Fatigue)),
+        "{}",
+        verdict.render(UnitSystem::Si)
+    );
+}
+
+/// Prying makes the bolts of a tee carry more than the pull, and its flange is checked.
+#[test]
+fn a_flange_that_bends_pries() {
+    use shankline::connection::PlatePrying;
+    let tee = |thickness: &str| {
+        let bolt = Joint::builder("3/4-10 UNC")
+            .grade("ASTM F3125 A325 type 1")
+            .product(ScrewProduct::StructuralBolt)
+            .nut(NutStyle::HeavyHex)
+            .nut_grade("ASTM A563 DH")
+            .washers(WasherStyle::F436)
+            .ply("flange", thickness)
+            .material("ASTM A992 steel")
+            .end_distance("1.5 in")
+            .edge_distance("1.5 in")
+            .ply("beam flange", "0.75 in")
+            .material("ASTM A992 steel")
+            .end_distance("1.5 in")
+            .edge_distance("1.5 in")
+            .methods(JointMethods::aisc_lrfd(AiscEdition::E2010))
+            .load_factor(1.0);
+        Connection::builder(bolt)
+            .rows_and_columns(2, 2, "4 in", "4 in")
+            .prying(PlatePrying::new(
+                "flange",
+                inches(4.0),
+                inches(1.75),
+                inches(1.5),
+            ))
+            .case("hung")
+            .force("0 lbf", "0 lbf", "60000 lbf")
+            .build()
+            .unwrap()
+            .check()
+            .unwrap()
+    };
+    let pull = |verdict: &ConnectionVerdict| {
+        let checks = &verdict.bolts[0].verdict.checks;
+        let tension = checks.iter().find(|check| {
+            check.mode == Mode::BoltTension
+                && check.level == shankline::strength::check::Level::Design
+        });
+        force(&tension.unwrap().demand)
+    };
+    let (thin, thick) = (tee("0.5 in"), tee("1.5 in"));
+    let kip = 4448.221_615_260_5;
+    assert!(
+        (pull(&thick) / kip - 15.0).abs() < 1e-6,
+        "{}",
+        pull(&thick) / kip
+    );
+    assert!(pull(&thin) / kip > 16.0);
+    let flange = |verdict: &ConnectionVerdict| {
+        verdict
+            .checks
+            .iter()
+            .find(|own| own.check.mode == Mode::Prying)
+            .unwrap()
+            .check
+            .utilisation
+            .value
+    };
+    assert!(flange(&thin) > flange(&thick));
+}
