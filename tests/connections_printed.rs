@@ -190,11 +190,6 @@ impl<'a> Printed<'a> {
         }
     }
 
-    /// The whole load that a check would just allow.
-    fn bears(&self, check: &Check, of: f64) -> f64 {
-        of / check.utilisation.value
-    }
-
     fn found(&self) -> f64 {
         let connection = self.start().build().unwrap();
         let forces = connection.forces("load").unwrap();
@@ -229,9 +224,9 @@ impl<'a> Printed<'a> {
                 .clone()
         };
         match quantity {
-            "block_shear" => self.bears(&of_plate(Mode::BlockShear), size),
-            "gross_section" => self.bears(&of_plate(Mode::GrossSection), size),
-            "net_section" => self.bears(&of_plate(Mode::NetSection), size),
+            "block_shear" => bears(&of_plate(Mode::BlockShear), size),
+            "gross_section" => bears(&of_plate(Mode::GrossSection), size),
+            "net_section" => bears(&of_plate(Mode::NetSection), size),
             "net_width" | "net_area" => {
                 // phi Fu An of the specification, with phi 0.75.
                 let force = self.force(&of_plate(Mode::NetSection).resistance);
@@ -245,11 +240,16 @@ impl<'a> Printed<'a> {
             "bearing" => {
                 self.force(&of_bolt(self.facts["bolt"].parse().unwrap(), Mode::Bearing).resistance)
             }
-            "bolt_shear" => self.bears(&of_bolt(1, Mode::BoltShear), size),
-            "slip" => self.bears(&of_bolt(1, Mode::Slip), size),
+            "bolt_shear" => bears(&of_bolt(1, Mode::BoltShear), size),
+            "slip" => bears(&of_bolt(1, Mode::Slip), size),
             other => panic!("{other}"),
         }
     }
+}
+
+/// The whole load that a check would just allow.
+fn bears(check: &Check, of: f64) -> f64 {
+    of / check.utilisation.value
 }
 
 #[test]
