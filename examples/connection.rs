@@ -61,12 +61,14 @@ fn run() -> Result<bool, Box<dyn std::error::Error>> {
 fn read(text: &str) -> Result<Vec<LoadCase>, Box<dyn std::error::Error>> {
     let mut reader = csv::Reader::from_reader(text.as_bytes());
     let rows = reader.deserialize::<(String, f64, f64, f64, f64)>();
-    let none = millimetres(0.0);
     rows.map(|row| {
         let (name, x, y, at_x, at_y) = row?;
-        Ok(LoadCase::new(name)
-            .force(newtons(1e3 * x), newtons(1e3 * y), newtons(0.0))
-            .at(millimetres(at_x), millimetres(at_y), none))
+        let force = [1e3 * x, 1e3 * y, 0.0].map(newtons);
+        Ok(LoadCase::new(
+            name,
+            force,
+            [at_x, at_y, 0.0].map(millimetres),
+        ))
     })
     .collect()
 }

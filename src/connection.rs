@@ -29,8 +29,8 @@
 //!     .rows_and_columns(2, 2, "60 mm", "60 mm")
 //!     .plate("hanger", Outline::rectangle("140 mm", "140 mm")?).held(Side::Bottom)
 //!     .plate("beam tab", Outline::rectangle("160 mm", "160 mm")?).held(Side::Top)
-//!     .case("crowd").force("0 kN", "-60 kN", "0 kN")
-//!     .case("maintenance").force("0 kN", "-12 kN", "0 kN")
+//!     .case("crowd").force("0 kN", "-60 kN", "0 kN").at("0 mm", "0 mm", "0 mm")
+//!     .case("maintenance").force("0 kN", "-12 kN", "0 kN").at("0 mm", "0 mm", "0 mm")
 //!     .build()?;
 //! let verdict = hanger.check()?;
 //! assert_eq!(verdict.word(), Word::Holds);
@@ -95,6 +95,7 @@ pub use verdict::{BoltVerdict, CaseVerdict, ConnectionCheck, ConnectionVerdict};
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Plate {
     /// The ply, by its name in the stack; of several of that name, all.
     pub ply: String,
@@ -108,6 +109,10 @@ pub struct Plate {
     #[cfg_attr(
         feature = "serde",
         serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Angle>>")
     )]
     pub grain: Option<Angle>,
 }
@@ -149,10 +154,10 @@ impl Plate {
 /// use shankline::prelude::*;
 /// # fn main() -> Result<(), shankline::Error> {
 /// let bolt = Joint::builder("M16").ply("a", "10 mm").ply("b", "10 mm").load_factor(1.0);
-/// let (none, down) = (newtons(0.0), newtons(-8e3));
+/// let weight = LoadCase::new("own weight", [0.0, -8e3, 0.0].map(newtons), [0.0; 3].map(millimetres));
 /// let connection = Connection::builder(bolt)
 ///     .rows_and_columns(2, 2, "60 mm", "60 mm")
-///     .cases([LoadCase::new("own weight").force(none, down, none)])
+///     .cases([weight])
 ///     .combination(Combination::new("1.35 G").plus(1.35, "own weight"))
 ///     .build()?;
 /// let forces = connection.forces("1.35 G")?;
@@ -166,6 +171,7 @@ impl Plate {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Connection {
     /// What a drawing would call it.
     pub title: String,
@@ -286,6 +292,20 @@ impl Connection {
     pub fn sheet(&self, verdict: &ConnectionVerdict) -> Result<Sheet, Error> {
         run::sheet(self, verdict)
     }
+}
+
+/// JSON Schema (draft 2020-12) of a [`Connection`] as it is read; kept as `examples/data/connection.schema.json`. See
+/// [`joint::schema`](crate::joint::schema) for what such a schema knows.
+///
+/// ```
+/// assert!(shankline::connection::schema().contains("\"alternations\""));
+/// ```
+#[cfg(feature = "schema")]
+#[must_use]
+pub fn schema() -> String {
+    crate::joint::schema::text_of::<Connection>(
+        schemars::generate::SchemaSettings::draft2020_12().for_deserialize(),
+    )
 }
 
 /// The one door through which the bolts of a connection are checked.

@@ -8,7 +8,7 @@ use shankline::connection::{
     OutOfPlane, Outline, Side,
 };
 use shankline::error::Amount;
-use shankline::joint::{JointBuilder, Need, Prying, RuleSet, Word};
+use shankline::joint::{JointBuilder, Need, Prying, RuleSet, StackBuilder, Word};
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::group::{BoltPattern, DeformationLaw, GroupBolt, Point};
@@ -29,6 +29,11 @@ fn bolt() -> JointBuilder {
         .load_factor(1.0)
         .prying(Prying::None)
         .rules(RuleSet::En1090.rules(UnitSystem::Si))
+}
+
+/// A force in newtons through the origin.
+fn at_origin(name: &str, force: [f64; 3]) -> LoadCase {
+    LoadCase::new(name, force.map(newtons), [0.0; 3].map(mm))
 }
 
 /// Places turned about the origin and mirrored first, if asked.
@@ -85,10 +90,12 @@ impl Loads {
             self.moment[2]
         };
         let (x, y) = turn.of(self.at[0], self.at[1]);
-        LoadCase::new(name)
-            .force(kn(fx), kn(fy), kn(self.force[2]))
-            .moment(nm(mx), nm(my), nm(mz))
-            .at(mm(x), mm(y), mm(self.at[2]))
+        LoadCase::new(
+            name,
+            [fx, fy, self.force[2]].map(kn),
+            [x, y, self.at[2]].map(mm),
+        )
+        .with_moment([mx, my, mz].map(nm))
     }
 }
 
@@ -213,10 +220,7 @@ proptest! {
     /// A pressed edge takes what the bolts pull more than the load: forces and the moment about the edge are in balance.
     #[test]
     fn statics_about_an_edge(moment in 1.0..5000.0_f64, pull in -20.0..60.0_f64, rows in 1..5_usize) {
-        let (none, no_moment) = (newtons(0.0), newton_metres(0.0));
-        let case = LoadCase::new("tilt")
-            .force(none, none, newtons(1e3 * pull))
-            .moment(newton_metres(moment), no_moment, no_moment);
+        let case = at_origin("tilt", [0.0, 0.0, 1e3 * pull]).with_moment([moment, 0.0, 0.0].map(newton_metres));
         let connection = start(rows, 2, Turn::NONE);
         let mut connection = connection.cases([case]).build().unwrap();
         connection.out_of_plane = Some(OutOfPlane::PressedEdge { ply: "plate".into() });
@@ -296,7 +300,7 @@ proptest! {
             .load_factor(1.0).prying(Prying::None).rules(RuleSet::En1090.rules(UnitSystem::Si));
         let (across, along) = (newtons(1e3 * across), newtons(1e3 * along));
         let joint = distances(bare()).across(across).along(along).build().unwrap().check().unwrap();
-        let case = LoadCase::new("load").force(across, newtons(0.0), along);
+        let case = LoadCase::new("load", [across, newtons(0.0), along], [0.0; 3].map(mm));
         let alone = |builder| Connection::builder(builder).bolts(grid(1, 1, Turn::NONE));
         let stated = checked(alone(distances(bare())), case.clone());
         prop_assert_eq!(&stated.bolts[0].verdict, &joint);
@@ -313,7 +317,7 @@ proptest! {
 
 #[test]
 fn what_is_not_said_leaves_it_undecided() {
-    let case = || LoadCase::new("pull").force(newtons(0.0), newtons(-40e3), newtons(0.0));
+    let case = || at_origin("pull", [0.0, -40e3, 0.0]);
     let whole = checked(start(2, 2, Turn::NONE), case());
     assert_eq!(
         whole.word(),
@@ -362,8 +366,7 @@ fn bolts_in_a_ring_leave_their_blocks_open() {
         .plate("plate", Outline::round("240 mm").unwrap())
         .plate("support", Outline::round("240 mm").unwrap())
         .in_plane(InPlane::Elastic);
-    let none = newton_metres(0.0);
-    let twist = LoadCase::new("twist").moment(none, none, newton_metres(900.0));
+    let twist = LoadCase::of_moment("twist", [0.0, 0.0, 900.0].map(newton_metres));
     let verdict = checked(ring, twist);
     assert_eq!(verdict.word(), Word::Undecided);
     let blocks = verdict
@@ -376,11 +379,12 @@ fn bolts_in_a_ring_leave_their_blocks_open() {
 /// Loads that a method does not cover are refused, with what to say.
 #[test]
 fn loads_without_a_method_are_refused() {
-    let none = newtons(0.0);
     let eccentric = || {
-        LoadCase::new("load")
-            .force(none, newtons(5e3), none)
-            .at(mm(200.0), mm(0.0), mm(0.0))
+        LoadCase::new(
+            "load",
+            [0.0, 5e3, 0.0].map(newtons),
+            [200.0, 0.0, 0.0].map(mm),
+        )
     };
     let bare = || Connection::builder(bolt()).bolts(grid(2, 2, Turn::NONE));
     let refused = |connection: ConnectionBuilder, case: LoadCase| {
@@ -389,9 +393,11 @@ fn loads_without_a_method_are_refused() {
     };
     assert!(refused(bare(), eccentric()).contains("by which method"));
     let tilted = || {
-        LoadCase::new("load")
-            .force(none, newtons(5e3), none)
-            .at(mm(0.0), mm(0.0), mm(90.0))
+        LoadCase::new(
+            "load",
+            [0.0, 5e3, 0.0].map(newtons),
+            [0.0, 0.0, 90.0].map(mm),
+        )
     };
     assert!(refused(bare(), tilted()).contains("out of its plane"));
     // Nothing clamps hand-tight bolts.
@@ -403,31 +409,28 @@ fn loads_without_a_method_are_refused() {
     assert!(refused(bare().out_of_plane(edge.clone()), tilted()).contains("outline"));
     let centre = InPlane::InstantaneousCentre(DeformationLaw::Aisc);
     assert!(refused(bare().in_plane(centre), eccentric()).contains("AISC"));
-    assert!(refused(bare(), LoadCase::new("nothing")).contains("no load"));
+    assert!(refused(bare(), at_origin("nothing", [0.0; 3])).contains("no load"));
     // Onto a corner of the plate there is no line to tilt about.
     let corner = bare()
         .plate("plate", plate(200.0, 200.0, Turn::NONE))
         .out_of_plane(edge);
-    let both = LoadCase::new("load").moment(
-        newton_metres(100.0),
-        newton_metres(80.0),
-        newton_metres(0.0),
-    );
+    let both = LoadCase::of_moment("load", [100.0, 80.0, 0.0].map(newton_metres));
     assert!(refused(corner, both).contains("corner"));
+}
+
+/// A good connection that a change spoils.
+fn refused(change: &dyn Fn(&mut Connection), words: &str) {
+    let case = at_origin("load", [1e3, 0.0, 0.0]);
+    let mut connection = start(2, 2, Turn::NONE).cases([case]).build().unwrap();
+    assert!(connection.check().is_ok());
+    change(&mut connection);
+    let error = connection.check().unwrap_err().to_string();
+    assert!(error.contains(words), "{words}: {error}");
+    assert!(connection.forces("load").is_err(), "{words}");
 }
 
 #[test]
 fn descriptions_that_contradict_themselves_are_refused() {
-    let case = || LoadCase::new("load").force(newtons(1e3), newtons(0.0), newtons(0.0));
-    let good = || start(2, 2, Turn::NONE).cases([case()]).build().unwrap();
-    assert!(good().check().is_ok());
-    let refused = |change: &dyn Fn(&mut Connection), words: &str| {
-        let mut connection = good();
-        change(&mut connection);
-        let error = connection.check().unwrap_err().to_string();
-        assert!(error.contains(words), "{words}: {error}");
-        assert!(connection.forces("load").is_err(), "{words}");
-    };
     refused(&|own| own.joint.load.across = newtons(1.0), "loads");
     refused(
         &|own| {
@@ -448,7 +451,10 @@ fn descriptions_that_contradict_themselves_are_refused() {
         &|own| own.plates[0].grain = Some(shankline::units::degrees(0.0)),
         "grain",
     );
-    refused(&|own| own.cases.push(case()), "two load cases");
+    refused(
+        &|own| own.cases.push(at_origin("load", [1e3, 0.0, 0.0])),
+        "two load cases",
+    );
     refused(&|own| own.cases.clear(), "without a load case");
     refused(&|own| own.cases[0].force_x = newtons(f64::NAN), "force of");
     refused(&|own| own.cases[0].x = mm(f64::INFINITY), "coordinate");
@@ -478,13 +484,32 @@ fn descriptions_that_contradict_themselves_are_refused() {
         &|own| own.alternations.push(Alternation::new("load", "load")),
         "itself",
     );
+}
+
+#[test]
+fn templates_that_contradict_the_connection_are_refused() {
     let unused = |own: &mut Connection| {
-        own.cases
-            .push(LoadCase::new("wind").force(newtons(1e3), newtons(0.0), newtons(0.0)));
+        own.cases.push(at_origin("wind", [1e3, 0.0, 0.0]));
         own.combinations
             .push(Combination::new("1.5 load").plus(1.5, "load"));
     };
     refused(&unused, "in no combination");
+    let pair = [1.0, 9.0].map(|x| GroupBolt::new(mm(x), mm(0.0)));
+    refused(
+        &|own| own.bolts = BoltPattern::new(pair).unwrap(),
+        "stand in one another",
+    );
+    let slotted = |own: &mut Connection| {
+        let mut plies = own.joint.stack.plies().to_vec();
+        plies[0] = plies[0].clone().slot(
+            mm(17.5),
+            mm(22.0),
+            shankline::strength::ply::SlotDirection::Across,
+        );
+        let stack = plies.into_iter().fold(Stack::builder(), StackBuilder::add);
+        own.joint.stack = stack.shear_planes([1]).build().unwrap();
+    };
+    refused(&slotted, "slots");
     let heavier = GroupBolt::new(mm(0.0), mm(0.0)).with_relative_area(2.0);
     refused(
         &|own| own.bolts = BoltPattern::new([heavier]).unwrap(),
@@ -509,11 +534,11 @@ fn descriptions_that_contradict_themselves_are_refused() {
 /// By hand: two by two bolts at 30 mm and 25 mm from the centroid, 60 kN down, 100 mm to the right.
 #[test]
 fn an_eccentric_bracket_by_hand() {
-    let none = newtons(0.0);
-    let case =
-        LoadCase::new("load")
-            .force(none, newtons(-60e3), none)
-            .at(mm(100.0), mm(0.0), mm(0.0));
+    let case = LoadCase::new(
+        "load",
+        [0.0, -60e3, 0.0].map(newtons),
+        [100.0, 0.0, 0.0].map(mm),
+    );
     let connection = start(2, 2, Turn::NONE).cases([case]).build().unwrap();
     // J = 4 (30^2 + 25^2) = 6100 mm2; M = -6e6 N mm; the right bolts: 15 + 6e6 x 30 / 6100 N down, 6e6 x 25 / 6100 N aside.
     let (down, aside) = (-15e3 - 6e6 * 30.0 / 6100.0, 6e6 * 25.0 / 6100.0);
@@ -536,9 +561,7 @@ fn an_eccentric_bracket_by_hand() {
 /// An alternation takes the difference of both forces as arrows, and both its ends are checked by themselves.
 #[test]
 fn alternating_loads_have_their_range() {
-    let none = newtons(0.0);
-    let across =
-        |name: &str, x: f64, y: f64| LoadCase::new(name).force(newtons(x), newtons(y), none);
+    let across = |name: &str, x: f64, y: f64| at_origin(name, [x, y, 0.0]);
     let connection = start(2, 2, Turn::NONE)
         .cases([across("right", 8e3, 0.0), across("up", 0.0, 6e3)])
         .alternation(Alternation::new("right", "up").cycles(1e5))
@@ -603,6 +626,7 @@ fn a_flange_that_bends_pries() {
             ))
             .case("hung")
             .force("0 lbf", "0 lbf", "60000 lbf")
+            .at("0 in", "0 in", "0 in")
             .build()
             .unwrap()
             .check()
@@ -635,4 +659,119 @@ fn a_flange_that_bends_pries() {
             .value
     };
     assert!(flange(&thin) > flange(&thick));
+}
+
+/// A force whose place nobody says would act through the centroid, where it does least.
+#[test]
+fn a_force_without_its_place_is_refused() {
+    let said = || {
+        start(2, 2, Turn::NONE)
+            .case("hook")
+            .force("0 kN", "-9 kN", "0 kN")
+    };
+    for silent in [
+        said(),
+        said().case("next").moment("0 N m", "0 N m", "9 N m"),
+        said().cases([]),
+    ] {
+        let error = silent.build().unwrap_err().to_string();
+        assert!(error.contains("hook") && error.contains("acts"), "{error}");
+    }
+    assert!(said().at("0 mm", "0 mm", "0 mm").build().is_ok());
+    let twice = said()
+        .at("0 mm", "0 mm", "0 mm")
+        .force("0 kN", "-9 kN", "0 kN");
+    assert!(twice.build().is_err());
+    assert!(
+        start(2, 2, Turn::NONE)
+            .force("0 kN", "1 kN", "0 kN")
+            .build()
+            .is_err()
+    );
+}
+
+#[cfg(feature = "serde")]
+mod documents {
+    use super::*;
+    use serde_json::{Value, from_str, from_value, to_value};
+
+    fn example() -> Value {
+        let text = std::fs::read_to_string("examples/data/mezzanine_bracket.json").unwrap();
+        let mut value: Value = from_str(&text).unwrap();
+        let case = at_origin("load", [0.0, -44e3, 0.0]);
+        value["cases"] = to_value([case]).unwrap();
+        value
+    }
+
+    #[test]
+    fn what_is_written_reads_back() {
+        let read: Connection = from_value(example()).unwrap();
+        let again: Connection = from_value(to_value(&read).unwrap()).unwrap();
+        assert_eq!(again, read);
+        assert_eq!(again.check().unwrap(), read.check().unwrap());
+        let mut whole = start(2, 2, Turn::NONE)
+            .cases([
+                at_origin("a", [1e3, 0.0, 0.0]),
+                at_origin("b", [0.0, 1e3, 0.0]),
+            ])
+            .combination(Combination::new("both").plus(1.35, "a").plus(-1.5, "b"))
+            .alternation(Alternation::new("a", "b").cycles(1e4))
+            .out_of_plane(OutOfPlane::PressedEdge {
+                ply: "plate".into(),
+            })
+            .build()
+            .unwrap();
+        whole.plates[0].held = Some(Side::Towards(shankline::units::degrees(30.0)));
+        let again: Connection = from_value(to_value(&whole).unwrap()).unwrap();
+        assert_eq!(again, whole);
+    }
+
+    /// No field of a request may be misspelt, be a list in place of an object, or, where loads hang on it, be left out.
+    #[test]
+    fn spoiled_requests_are_refused() {
+        let spoil = |change: &dyn Fn(&mut Value), word: &str| {
+            let mut value = example();
+            change(&mut value);
+            let error = from_value::<Connection>(value).expect_err(word).to_string();
+            assert!(error.contains(word), "{word}: {error}");
+        };
+        spoil(&|own| own["plate"] = Value::Null, "plate");
+        spoil(&|own| own["cases"][0]["force"] = Value::Null, "force");
+        spoil(&|own| own["cases"][0] = Value::Array(Vec::new()), "list");
+        spoil(&|own| own["plates"][0]["hold"] = "left".into(), "hold");
+        spoil(&|own| own["in_plane"] = "elastc".into(), "elastc");
+        for key in ["name", "force_x", "force_z", "moment_z", "x", "z"] {
+            let without = |own: &mut Value| {
+                own["cases"][0].as_object_mut().unwrap().remove(key);
+            };
+            spoil(&without, key);
+        }
+        for key in ["joint", "bolts", "cases", "title"] {
+            let without = |own: &mut Value| {
+                own.as_object_mut().unwrap().remove(key);
+            };
+            spoil(&without, key);
+        }
+    }
+
+    /// The word stands in the answer, and every bolt and case with it.
+    #[test]
+    fn answers_are_written() {
+        let connection: Connection = from_value(example()).unwrap();
+        let answer = to_value(connection.check().unwrap()).unwrap();
+        assert_eq!(answer["word"], "holds");
+        assert_eq!(answer["bolts"].as_array().unwrap().len(), 12);
+        assert_eq!(answer["cases"][0]["loads"].as_array().unwrap().len(), 12);
+    }
+
+    #[cfg(feature = "schema")]
+    #[test]
+    fn the_schema_is_current() {
+        let file = "examples/data/connection.schema.json";
+        let schema = shankline::connection::schema();
+        if std::env::var_os("UPDATE_EXAMPLES").is_some() {
+            std::fs::write(file, &schema).unwrap();
+        }
+        assert_eq!(std::fs::read_to_string(file).unwrap(), schema);
+    }
 }

@@ -82,19 +82,17 @@ impl<'a> Printed<'a> {
             .iter()
             .map(|part| newtons(part * self.unit()))
             .collect();
-        let case = LoadCase::new("load").force(force[0], force[1], force[2]);
-        let none = newton_metres(0.0);
-        let twist = self
-            .facts
-            .get("moment")
-            .map_or(0.0, |own| own.parse().unwrap());
-        let case = case.moment(none, none, newton_metres(1e3 * twist));
-        if self.row["at"] == "centroid" {
+        let force = [force[0], force[1], force[2]];
+        let twist = self.facts.get("moment");
+        let twist = twist.map_or(0.0, |own| own.parse().unwrap());
+        let at = if self.row["at"] == "centroid" {
             let at = bolts.centroid();
-            return case.at(at.x, at.y, Length::default());
-        }
-        let at = numbers(&self.row["at"]);
-        case.at(self.length(at[0]), self.length(at[1]), self.length(at[2]))
+            [at.x, at.y, Length::default()]
+        } else {
+            let at = numbers(&self.row["at"]);
+            [at[0], at[1], at[2]].map(|part| self.length(part))
+        };
+        LoadCase::new("load", force, at).with_moment([0.0, 0.0, 1e3 * twist].map(newton_metres))
     }
 
     fn methods(&self) -> JointMethods {
@@ -296,7 +294,7 @@ fn an_end_plate_pries_as_printed() {
             .hole(inches(0.9375))
             .methods(JointMethods::aisc_lrfd(AiscEdition::E2005))
             .load_factor(1.0);
-        let none = newtons(0.0);
+        let force = [0.0, 0.0, 8.0 * pull * KIP].map(newtons);
         Connection::builder(bolt)
             .rows_and_columns(4, 2, inches(3.0), inches(5.5))
             .prying(PlatePrying::new(
@@ -305,7 +303,7 @@ fn an_end_plate_pries_as_printed() {
                 inches(2.035),
                 inches(1.3125),
             ))
-            .cases([LoadCase::new("pull").force(none, none, newtons(8.0 * pull * KIP))])
+            .cases([LoadCase::new("pull", force, [0.0; 3].map(inches))])
             .build()
             .unwrap()
             .check()

@@ -44,7 +44,7 @@ pub struct ConnectionBuilder {
     out_of_plane: Option<OutOfPlane>,
     prying: Option<PlatePrying>,
     cases: Vec<LoadCase>,
-    /// What was said of the case added last.
+    /// What was said of the case added last: its force, its moment, where the force acts.
     said: [bool; 3],
     combinations: Vec<Combination>,
     alternations: Vec<Alternation>,
@@ -297,9 +297,22 @@ impl ConnectionBuilder {
     /// assert!(empty.check().is_err()); // no load at all
     /// ```
     pub fn case(mut self, name: impl Into<String>) -> Self {
-        self.cases.push(LoadCase::new(name));
+        self = self.case_is_whole();
+        let nothing = [Torque::default(); 3];
+        self.cases.push(LoadCase::of_moment(name, nothing));
         self.said = [false; 3];
         self
+    }
+
+    /// Refuses a force that acts nowhere: through the centroid it would be at its least.
+    fn case_is_whole(self) -> Self {
+        match (self.cases.last(), self.said) {
+            (Some(case), [true, _, false]) => {
+                let why = format!("where the force of \"{}\" acts is not said", case.name);
+                self.refuse(why)
+            }
+            _ => self,
+        }
     }
 
     /// The case added last, if this was not said of it.
@@ -333,11 +346,13 @@ impl ConnectionBuilder {
     /// # use shankline::connection::Connection;
     /// # use shankline::prelude::*;
     /// # let bolt = Joint::builder("M16").ply("a", "10 mm").ply("b", "10 mm");
-    /// let wind = Connection::builder(bolt).case("wind").force("4 kN", "0 kN", "2 kN");
+    /// let wind = Connection::builder(bolt).case("wind").force("4 kN", "0 kN", "2 kN").at("0 m", "1.2 m", "0 m");
     /// ```
     pub fn force(self, x: impl Given<Force>, y: impl Given<Force>, z: impl Given<Force>) -> Self {
         self.of_case((0, "the force"), |case| {
-            Ok(case.force(x.given()?, y.given()?, z.given()?))
+            let force = [x.given()?, y.given()?, z.given()?];
+            let moment = [case.moment_x, case.moment_y, case.moment_z];
+            Ok(LoadCase::new(case.name, force, [case.x, case.y, case.z]).with_moment(moment))
         })
     }
 
@@ -356,11 +371,12 @@ impl ConnectionBuilder {
         z: impl Given<Torque>,
     ) -> Self {
         self.of_case((1, "the moment"), |case| {
-            Ok(case.moment(x.given()?, y.given()?, z.given()?))
+            Ok(case.with_moment([x.given()?, y.given()?, z.given()?]))
         })
     }
 
-    /// Where the force of the case added last acts; at the origin in the face between the parts if this is not said.
+    /// Where the force of the case added last acts, from the origin of the pattern and the face between the parts. Each
+    /// force needs its place.
     ///
     /// ```
     /// # use shankline::connection::Connection;
@@ -370,7 +386,8 @@ impl ConnectionBuilder {
     /// ```
     pub fn at(self, x: impl Given<Length>, y: impl Given<Length>, z: impl Given<Length>) -> Self {
         self.of_case((2, "the place"), |case| {
-            Ok(case.at(x.given()?, y.given()?, z.given()?))
+            let (x, y, z) = (x.given()?, y.given()?, z.given()?);
+            Ok(LoadCase { x, y, z, ..case })
         })
     }
 
@@ -380,11 +397,14 @@ impl ConnectionBuilder {
     /// # use shankline::connection::{Connection, LoadCase};
     /// # use shankline::prelude::*;
     /// # let bolt = Joint::builder("M16").ply("a", "10 mm").ply("b", "10 mm");
-    /// let (none, force) = (newtons(0.0), newtons(2e3));
-    /// let cases = (1..=200).map(|n| LoadCase::new(format!("case {n}")).force(none, f64::from(n) * force, none));
+    /// let cases = (1..=200).map(|n| {
+    ///     let force = [0.0, 2e3 * f64::from(n), 0.0].map(newtons);
+    ///     LoadCase::new(format!("case {n}"), force, [0.0; 3].map(millimetres))
+    /// });
     /// let many = Connection::builder(bolt).cases(cases);
     /// ```
     pub fn cases(mut self, cases: impl IntoIterator<Item = LoadCase>) -> Self {
+        self = self.case_is_whole();
         self.cases.extend(cases);
         self.said = [true; 3];
         self
@@ -434,7 +454,8 @@ impl ConnectionBuilder {
     /// # Ok(())
     /// # }
     /// ```
-    pub fn build(self) -> Result<Connection, Error> {
+    pub fn build(mut self) -> Result<Connection, Error> {
+        self = self.case_is_whole();
         if let Some(error) = self.error {
             return Err(error);
         }

@@ -15,10 +15,8 @@ use crate::units::{Force, Length, Torque, from_base};
 /// ```
 /// use shankline::connection::LoadCase;
 /// use shankline::units::{millimetres, newtons};
-/// let none = newtons(0.0);
-/// let hoist = LoadCase::new("full hoist")
-///     .force(none, newtons(-40e3), none)
-///     .at(millimetres(250.0), millimetres(0.0), millimetres(0.0));
+/// let force = [0.0, -40e3, 0.0].map(newtons);
+/// let hoist = LoadCase::new("full hoist", force, [250.0, 0.0, 0.0].map(millimetres));
 /// assert_eq!(hoist.force_y, newtons(-40e3));
 /// ```
 #[derive(Clone, Debug, PartialEq)]
@@ -27,98 +25,97 @@ use crate::units::{Force, Length, Torque, from_base};
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LoadCase {
     /// What it is called; unlike all others of its connection.
     pub name: String,
     /// Force to the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
     pub force_x: Force,
     /// Force up.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
     pub force_y: Force,
     /// Force that parts the plies; negative where it presses them together.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Force>"))]
     pub force_z: Force,
     /// Moment about x besides; positive pulls on the upper bolts.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Torque>"))]
     pub moment_x: Torque,
     /// Moment about y besides; positive pulls on the left bolts.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Torque>"))]
     pub moment_y: Torque,
     /// Moment about z besides, in the plane, positive anticlockwise.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Torque>"))]
     pub moment_z: Torque,
     /// Where the force acts, to the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub x: Length,
     /// Where the force acts, up.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub y: Length,
     /// Where the force acts, out of the face.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub z: Length,
 }
 
 impl LoadCase {
-    /// A case without load, at the origin.
+    /// A force (to the right, up, and parting the plies) and the point where it acts.
     ///
     /// ```
-    /// assert_eq!(shankline::connection::LoadCase::new("wind").force_x.value, 0.0);
+    /// # use shankline::{connection::LoadCase, units::{millimetres, newtons}};
+    /// let pull = LoadCase::new("pull", [0.0, 0.0, 9e3].map(newtons), [0.0, 0.0, 40.0].map(millimetres));
+    /// assert_eq!((pull.force_z, pull.z), (newtons(9e3), millimetres(40.0)));
     /// ```
     #[must_use]
-    pub fn new(name: impl Into<String>) -> Self {
-        let (force, moment, length) = (from_base(0.0), from_base(0.0), from_base(0.0));
+    pub fn new(name: impl Into<String>, force: [Force; 3], at: [Length; 3]) -> Self {
+        let ([force_x, force_y, force_z], [x, y, z]) = (force, at);
+        let none = from_base(0.0);
         Self {
             name: name.into(),
-            force_x: force,
-            force_y: force,
-            force_z: force,
-            moment_x: moment,
-            moment_y: moment,
-            moment_z: moment,
-            x: length,
-            y: length,
-            z: length,
+            force_x,
+            force_y,
+            force_z,
+            moment_x: none,
+            moment_y: none,
+            moment_z: none,
+            x,
+            y,
+            z,
         }
     }
 
-    /// The case with its force.
-    ///
-    /// ```
-    /// # use shankline::{connection::LoadCase, units::newtons};
-    /// let pull = LoadCase::new("pull").force(newtons(0.0), newtons(0.0), newtons(9e3));
-    /// assert_eq!(pull.force_z, newtons(9e3));
-    /// ```
-    #[must_use]
-    pub const fn force(mut self, x: Force, y: Force, z: Force) -> Self {
-        (self.force_x, self.force_y, self.force_z) = (x, y, z);
-        self
-    }
-
-    /// The case with a moment besides.
+    /// A moment alone: about x, y and z.
     ///
     /// ```
     /// # use shankline::{connection::LoadCase, units::newton_metres};
-    /// let none = newton_metres(0.0);
-    /// let twist = LoadCase::new("twist").moment(none, none, newton_metres(800.0));
+    /// let twist = LoadCase::of_moment("twist", [0.0, 0.0, 800.0].map(newton_metres));
     /// assert_eq!(twist.moment_z, newton_metres(800.0));
     /// ```
     #[must_use]
-    pub const fn moment(mut self, x: Torque, y: Torque, z: Torque) -> Self {
-        (self.moment_x, self.moment_y, self.moment_z) = (x, y, z);
-        self
+    pub fn of_moment(name: impl Into<String>, moment: [Torque; 3]) -> Self {
+        Self::new(name, [Force::default(); 3], [Length::default(); 3]).with_moment(moment)
     }
 
-    /// The case with the point where its force acts.
+    /// The case with a moment besides its force: about x, y and z.
     ///
     /// ```
-    /// # use shankline::{connection::LoadCase, units::millimetres};
-    /// let far = LoadCase::new("far").at(millimetres(300.0), millimetres(0.0), millimetres(40.0));
-    /// assert_eq!(far.z, millimetres(40.0));
+    /// # use shankline::{connection::LoadCase, units::{millimetres, newton_metres, newtons}};
+    /// let hook = LoadCase::new("hook", [0.0, -9e3, 0.0].map(newtons), [0.0; 3].map(millimetres))
+    ///     .with_moment([0.0, 0.0, 70.0].map(newton_metres));
+    /// assert_eq!(hook.moment_z, newton_metres(70.0));
     /// ```
     #[must_use]
-    pub const fn at(mut self, x: Length, y: Length, z: Length) -> Self {
-        (self.x, self.y, self.z) = (x, y, z);
+    pub const fn with_moment(mut self, moment: [Torque; 3]) -> Self {
+        [self.moment_x, self.moment_y, self.moment_z] = moment;
         self
     }
 }
@@ -136,6 +133,7 @@ impl LoadCase {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Combination {
     /// What it is called; unlike all cases and other combinations.
     pub name: String,
@@ -155,6 +153,7 @@ pub struct Combination {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Part {
     /// What the case is multiplied by; negative for one that acts the other way.
     pub factor: f64,
@@ -207,6 +206,7 @@ impl Combination {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Alternation {
     /// One of the two, by its name.
     pub from: String,

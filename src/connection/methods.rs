@@ -28,6 +28,7 @@ use crate::units::Length;
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum InPlane {
     /// Rigid plates, bolts as springs: [`BoltPattern::elastic`](crate::strength::group::BoltPattern::elastic).
@@ -79,6 +80,7 @@ impl InPlane {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum OutOfPlane {
     /// The preload keeps the plies together: neutral axis through the centroid of the bolts.
@@ -94,7 +96,7 @@ pub enum OutOfPlane {
 /// plate, with a stem that pulls midway between two lines of bolts.
 ///
 /// See [`AiscFlange`](crate::tension::AiscFlange), whose lengths these are; thickness, hole and strength are those of the
-/// ply.
+/// ply. That the others do not bend is the word of the caller.
 ///
 /// ```
 /// use shankline::connection::PlatePrying;
@@ -108,18 +110,22 @@ pub enum OutOfPlane {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct PlatePrying {
     /// The ply that bends.
     pub ply: String,
     /// Length p of flange that belongs to one bolt.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub tributary: Length,
     /// b: bolt line to the face of the stem.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub to_stem: Length,
     /// a: bolt line to the edge of the flange.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub to_edge: Length,
 }
 

@@ -46,6 +46,7 @@ pub(super) fn unit(a: Vector) -> Option<Vector> {
         deny_unknown_fields
     )
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Side {
     /// Towards negative x.
@@ -57,7 +58,11 @@ pub enum Side {
     /// Towards positive y.
     Top,
     /// In another direction, anticlockwise from x.
-    Towards(#[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))] Angle),
+    Towards(
+        #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Angle>"))]
+        Angle,
+    ),
 }
 
 impl Side {
@@ -97,6 +102,7 @@ impl Side {
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "Vec<Point>", into = "Vec<Point>")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Outline {
     corners: Vec<Point>,
 }

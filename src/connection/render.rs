@@ -4,7 +4,7 @@ use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
 use super::{ConnectionVerdict, modes};
-use crate::joint::Word;
+use crate::joint::{Scope, Word};
 use crate::strength::check::Mode;
 use crate::units::{UnitSystem, shown};
 
@@ -64,8 +64,11 @@ impl ConnectionVerdict {
     #[must_use]
     pub fn headline(&self, system: UnitSystem) -> String {
         let cases = self.cases.len();
+        let scope = self.bolts.first().map(|bolt| bolt.verdict.scope);
+        let scope = scope.filter(|scope| *scope != Scope::Joint);
+        let scope = scope.map_or_else(String::new, |scope| format!("{scope}; "));
         let of = format!(
-            "({} {}, {cases} {})",
+            "({scope}{} {}, {cases} {})",
             self.bolts.len(),
             plural(self.bolts.len(), "bolt", "bolts"),
             plural(cases, "case", "cases")

@@ -5,12 +5,15 @@ use alloc::{format, string::String, vec::Vec};
 use super::{Combination, Connection, InPlane, OutOfPlane, Plate};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{JointPly, Pattern, Repeats};
+use crate::math::hypot;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::group::Point;
 use crate::units::Force;
 
 /// Enough for any code and any program; few enough for memory.
 const MOST_CASES: usize = 1_000_000;
+/// More than any connection has, and few enough to try every block of them.
+const MOST_BOLTS: usize = 500;
 /// Factors of combinations: a slip of the pen beyond.
 const MOST_FACTOR: f64 = 1e3;
 
@@ -51,6 +54,7 @@ fn template(connection: &Connection) -> Result<(), Error> {
         }
     }
     let several = connection.bolts.bolts().len() > 1;
+    stands(connection)?;
     for ply in joint.stack.plies() {
         let name = &ply.name;
         if ply.pitch.or(ply.gauge).is_some() || several && ply.width.is_some() {
@@ -58,11 +62,41 @@ fn template(connection: &Connection) -> Result<(), Error> {
                 "\"{name}\" has a distance to other holes, or a width: in a connection they come from the pattern and the outlines"
             ));
         }
+        if several && ply.slot.is_some() {
+            return no(format!(
+                "\"{name}\" has slots, which lie along or across a load, and here every bolt may have its own"
+            ));
+        }
+        if several && ply.bearing_strength.is_some() {
+            return no(format!(
+                "\"{name}\" states its bearing strength, which is that at one distance: state that of its material"
+            ));
+        }
         let stated = ply.end_distance.or(ply.edge_distance).or(ply.width);
         if stated.is_some() && plate_of(connection, ply).is_some() {
             return no(format!(
                 "\"{name}\" has an outline and distances of its own: say one of them"
             ));
+        }
+    }
+    Ok(())
+}
+
+/// Bolts that can be there, and as many as can be checked.
+fn stands(connection: &Connection) -> Result<(), Error> {
+    let bolts = connection.bolts.bolts();
+    if bolts.len() > MOST_BOLTS {
+        let allowed = Allowed::AtMost(MOST_BOLTS.into());
+        return Err(out_of_range("bolts of a connection", bolts.len(), allowed));
+    }
+    let diameter = connection.joint.bolt.thread.nominal_diameter();
+    for (n, bolt) in bolts.iter().enumerate() {
+        for (m, other) in bolts.iter().enumerate().skip(n + 1) {
+            let away = hypot((bolt.x - other.x).value, (bolt.y - other.y).value);
+            if away < diameter.value {
+                let (n, m) = (n + 1, m + 1);
+                return no(format!("bolts {n} and {m} stand in one another"));
+            }
         }
     }
     Ok(())

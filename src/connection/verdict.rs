@@ -222,3 +222,88 @@ pub(super) fn is_worse(one: (Word, Option<f64>), than: (Word, Option<f64>)) -> b
     let (a, b) = (severity(one.0), severity(than.0));
     a > b || a == b && used(one.1) > used(than.1)
 }
+
+#[cfg(feature = "serde")]
+mod written {
+    //! Verdicts as data: the word stands first, and of each bolt its checks in place of its whole verdict.
+
+    use serde::{Serialize, Serializer};
+
+    use super::{
+        BoltLoad, BoltVerdict, CaseVerdict, Caution, Check, ConnectionCheck, ConnectionVerdict,
+        Finding, Force, Missing, Point, SetAside, TighteningOrder, Word,
+    };
+
+    #[derive(Serialize)]
+    struct Written<'a> {
+        title: &'a str,
+        word: Word,
+        utilisation: Option<f64>,
+        bolts: &'a [BoltVerdict],
+        cases: &'a [CaseVerdict],
+        checks: &'a [ConnectionCheck],
+        findings: &'a [Finding],
+        missing: &'a [Missing],
+        set_aside: &'a [SetAside],
+        order: &'a TighteningOrder,
+        cautions: &'a [Caution],
+    }
+
+    impl Serialize for ConnectionVerdict {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            Written {
+                title: &self.title,
+                word: self.word(),
+                utilisation: self.utilisation(),
+                bolts: &self.bolts,
+                cases: &self.cases,
+                checks: &self.checks,
+                findings: &self.findings,
+                missing: &self.missing,
+                set_aside: &self.set_aside,
+                order: &self.order,
+                cautions: &self.cautions,
+            }
+            .serialize(serializer)
+        }
+    }
+
+    #[derive(Serialize)]
+    struct WrittenBolt<'a> {
+        number: usize,
+        at: Point,
+        word: Word,
+        utilisation: Option<f64>,
+        case: usize,
+        load: BoltLoad,
+        #[serde(serialize_with = "crate::units::quantity::round")]
+        most_across: Force,
+        #[serde(serialize_with = "crate::units::quantity::round")]
+        most_along: Force,
+        #[serde(serialize_with = "crate::units::quantity::round")]
+        least_along: Force,
+        checks: &'a [Check],
+        findings: &'a [Finding],
+        missing: &'a [Missing],
+    }
+
+    impl Serialize for BoltVerdict {
+        fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+            WrittenBolt {
+                number: self.number,
+                at: self.at,
+                word: self.verdict.word(),
+                utilisation: self.utilisation,
+                case: self.case,
+                load: self.load,
+                most_across: self.most_across,
+                most_along: self.most_along,
+                least_along: self.least_along,
+                checks: &self.verdict.checks,
+                findings: &self.verdict.findings,
+                missing: &self.verdict.missing,
+            }
+            .serialize(serializer)
+        }
+    }
+}

@@ -276,6 +276,9 @@ impl Grid {
             for (at, &from) in self.columns.iter().enumerate() {
                 for (to_at, &to) in self.columns.iter().enumerate().skip(at + 1) {
                     let shear = ahead(from).zip(ahead(to)).map(|(a, b)| a + b);
+                    // Between two columns there may be a notch.
+                    let solid = plate.outline.reach(self.place(row, from), across);
+                    let shear = shear.filter(|_| solid.is_some_and(|solid| solid > to - from));
                     let between = (to_at - at) as f64;
                     let takes = |within| Takes {
                         from_row: row,
