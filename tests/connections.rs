@@ -264,6 +264,40 @@ proptest! {
         prop_assert!(used(&more) >= used(&less) * (1.0 - 1e-9));
     }
 
+    /// Taking away what is known never makes a connection hold: a plate, where it is held, a material, a hole, a method,
+    /// the load factor, a word on prying.
+    #[test]
+    fn silence_is_never_better(loads in plane_loads(), rows in 1..4_usize, pulled in any::<bool>()) {
+        let mut case = loads.case("load", Turn::NONE, 1.0);
+        if pulled {
+            case.force_z = newtons(20e3);
+            (case.x, case.y) = (mm(0.0), mm(0.0));
+        }
+        let told = start(rows, 2, Turn::NONE).cases([case]).build().unwrap();
+        let word = told.check().unwrap().word();
+        let silent: [&dyn Fn(&mut Connection); 9] = [
+            &|own| { own.plates.remove(0); },
+            &|own| own.plates.clear(),
+            &|own| own.plates[1].held = None,
+            &|own| own.in_plane = None,
+            &|own| own.joint.load.load_factor = None,
+            &|own| own.joint.load.prying = None,
+            &|own| own.joint.tightening = None,
+            &|own| change_ply(own, |ply| ply.material = None),
+            &|own| change_ply(own, |ply| ply.hole = None),
+        ];
+        for (n, silent) in silent.iter().enumerate() {
+            let mut less = told.clone();
+            silent(&mut less);
+            if let Ok(verdict) = less.check() {
+                prop_assert!(
+                    verdict.word() != Word::Holds || word == Word::Holds,
+                    "{}: {} {}", n, word, verdict.render(UnitSystem::Si)
+                );
+            }
+        }
+    }
+
     /// The verdict of many cases is the worst of each alone: words, utilisations and envelopes.
     #[test]
     fn the_envelope_is_the_maximum(all in prop::collection::vec(plane_loads(), 2..5), rows in 1..4_usize) {
@@ -313,6 +347,17 @@ proptest! {
         let (a, b) = (drawn.bolts[0].utilisation, joint.governing().map(|check| check.utilisation.value));
         prop_assert!((a.unwrap_or(0.0) - b.unwrap_or(0.0)).abs() < 1e-9);
     }
+}
+
+/// The same with its first ply changed.
+fn change_ply(connection: &mut Connection, change: impl Fn(&mut shankline::joint::JointPly)) {
+    let mut plies = connection.joint.stack.plies().to_vec();
+    change(&mut plies[0]);
+    let washer = connection.joint.stack.washers_under_head()[0].clone();
+    let stack = Stack::builder().washer_under_head(washer.clone());
+    let stack = plies.into_iter().fold(stack, StackBuilder::add);
+    let stack = stack.washers_under_nut(washer, 1).shear_planes([1]);
+    connection.joint.stack = stack.build().unwrap();
 }
 
 #[test]
