@@ -33,7 +33,7 @@ fn run() -> Result<bool, Box<dyn std::error::Error>> {
         match argument.as_str() {
             "--sheet" => sheet = true,
             path => {
-                files.push(std::fs::read_to_string(path).map_err(|why| format!("{path}: {why}"))?)
+                files.push(std::fs::read_to_string(path).map_err(|why| format!("{path}: {why}"))?);
             }
         }
     }

@@ -92,17 +92,18 @@
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`vdi_2230`] | the steps R1 to R13 of VDI 2230 Part 1 for one bolt clamped and loaded through its axis, with each safety |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
+//! | [`connection`] | several bolts in a pattern with outlines of their plates and many load cases: what comes to each bolt, every bolt as a joint, block shear and sections |
 //! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
 //! | [`guide`] | a cookbook of short programs, and a glossary |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
-//! Parts are facts, joints are decisions: only [`joint`] knows of joints. [`prelude`] has what a length
+//! Parts are facts, joints are decisions: only [`joint`], and [`connection`] above it, know of joints. [`prelude`] has what a length
 //! search, a shear check and a preload need; the types of a whole joint are in [`joint`].
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`, `pick_size`,
-//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`, `own_parts`,
+//! `check_joint`, `connection` and `design_joint` (from TOML or JSON, feature `serde`), `homework`, `bolt_in_hand`, `own_parts`,
 //! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!
 //! # Conventions

@@ -124,6 +124,16 @@ fn plane_loads() -> impl Strategy<Value = Loads> {
         })
 }
 
+/// Numbers of every size and kind.
+fn odd() -> impl Strategy<Value = f64> {
+    prop_oneof![
+        6 => -200.0..200.0_f64,
+        2 => -5.0..5.0_f64,
+        1 => any::<f64>(),
+        1 => prop::sample::select(vec![0.0, f64::NAN, f64::INFINITY, -1e300, 1e-300, 60.0, -60.0]),
+    ]
+}
+
 fn grid(rows: usize, columns: usize, turn: Turn) -> BoltPattern {
     let place = |n: usize, of: usize, pitch: f64| (n as f64 - 0.5 * (of - 1) as f64) * pitch;
     BoltPattern::new((0..rows).flat_map(|row| {
@@ -255,6 +265,67 @@ proptest! {
         prop_assert_eq!(plain.missing.len(), turned.missing.len());
     }
 
+    /// Moments out of the plane and pulls turn and mirror with their pattern, too.
+    #[test]
+    fn forces_turn_with_the_load(
+        loads in loads(), rows in 1..5_usize, columns in 2..4_usize, angle in 0.0..6.3_f64, mirror in any::<bool>()
+    ) {
+        let turn = Turn { angle, mirror };
+        let forces = |turn: Turn| {
+            let case = loads.case("load", turn, 1.0);
+            clamped(rows, columns, turn).cases([case]).build().unwrap().forces("load")
+        };
+        match (forces(Turn::NONE), forces(turn)) {
+            (Ok(plain), Ok(turned)) => for (a, b) in plain.iter().zip(&turned) {
+                prop_assert!((a.across - b.across).value.abs() < 1e-3);
+                prop_assert!((a.along - b.along).value.abs() < 1e-3);
+                let (x, y) = turn.of(a.x.value, a.y.value);
+                prop_assert!((x - b.x.value).abs() < 1e-3 && (y - b.y.value).abs() < 1e-3);
+            },
+            (plain, turned) => prop_assert_eq!(plain.is_err(), turned.is_err()),
+        }
+    }
+
+    /// Whatever numbers stand in it, a connection is checked or refused, and never panics; what holds has a load and
+    /// figures that are numbers.
+    #[test]
+    fn any_numbers_are_answered(
+        places in prop::collection::vec((odd(), odd()), 0..5),
+        corners in prop::collection::vec((odd(), odd()), 0..6),
+        force in [odd(), odd(), odd()], moment in [odd(), odd(), odd()], at in [odd(), odd(), odd()],
+        factor in odd(), which in 0..4_usize, held in odd(),
+    ) {
+        let pattern = BoltPattern::new(places.iter().map(|(x, y)| GroupBolt::new(mm(*x), mm(*y))));
+        let points = corners.iter().map(|(x, y)| Point { x: mm(*x), y: mm(*y) });
+        let outline = Outline::polygon(points);
+        let Ok(pattern) = pattern else { return Ok(()) };
+        let mut connection = start(2, 2, Turn::NONE).cases([
+            LoadCase::new("odd", force.map(newtons), at.map(mm)).with_moment(moment.map(newton_metres)),
+        ]).build().unwrap();
+        connection.bolts = pattern;
+        if let Ok(outline) = outline {
+            connection.plates[0].outline = outline;
+            connection.plates[0].held = Some(Side::Towards(shankline::units::degrees(held)));
+        } else {
+            connection.plates.remove(0);
+        }
+        connection.out_of_plane = match which {
+            0 => None,
+            1 => Some(OutOfPlane::Clamped),
+            _ => Some(OutOfPlane::PressedEdge { ply: "support".into() }),
+        };
+        if which == 3 {
+            connection.in_plane = Some(InPlane::InstantaneousCentre(DeformationLaw::Aisc));
+            connection.joint.methods = JointMethods::aisc_lrfd(AiscEdition::E2016);
+        }
+        connection.combinations.push(Combination::new("times").plus(factor, "odd"));
+        if let Ok(verdict) = connection.check() {
+            prop_assert!(verdict.utilisation().is_none_or(f64::is_finite));
+            prop_assert!(!verdict.headline(UnitSystem::Si).is_empty());
+            prop_assert!(connection.sheet(&verdict).is_ok());
+        }
+    }
+
     /// More of the same load never makes a connection hold.
     #[test]
     fn more_load_is_never_better(loads in plane_loads(), rows in 1..4_usize, times in 1.0..4.0_f64) {
@@ -333,7 +404,7 @@ proptest! {
         let bare = || Joint::builder("M16").washers(WasherStyle::Iso7090).methods(JointMethods::en_1993())
             .load_factor(1.0).prying(Prying::None).rules(RuleSet::En1090.rules(UnitSystem::Si));
         let (across, along) = (newtons(1e3 * across), newtons(1e3 * along));
-        let joint = distances(bare()).across(across).along(along).build().unwrap().check().unwrap();
+        let joint = distances(bare()).pattern(shankline::joint::Pattern::Single).across(across).along(along).build().unwrap().check().unwrap();
         let case = LoadCase::new("load", [across, newtons(0.0), along], [0.0; 3].map(mm));
         let alone = |builder| Connection::builder(builder).bolts(grid(1, 1, Turn::NONE));
         let stated = checked(alone(distances(bare())), case.clone());
@@ -601,6 +672,54 @@ fn an_eccentric_bracket_by_hand() {
         .find(|check| check.mode == Mode::BoltShear)
         .unwrap();
     assert!((force(&shear.demand) - most).abs() < 1e-6);
+}
+
+/// By hand, EN 1993-1-8 3.8 (recalled): nine rows 50 mm apart are 400 mm long, 25 d of M16, and each bolt bears
+/// 1 - (400 - 15 x 16) / (200 x 16) = 0.95 of one in a short joint.
+#[test]
+fn a_long_joint_by_hand() {
+    let shear = |rows: usize| {
+        let verdict = checked(
+            start(rows, 1, Turn::NONE),
+            at_origin("pull", [0.0, -10e3, 0.0]),
+        );
+        let checks = verdict.bolts[0].verdict.checks.iter();
+        let shear = checks.clone().find(|check| check.mode == Mode::BoltShear);
+        force(&shear.unwrap().resistance)
+    };
+    assert!((shear(9) / shear(3) - 0.95).abs() < 1e-12);
+    // Along y only: across the rows the same joint is short.
+    let across = checked(
+        start(9, 1, Turn::NONE),
+        at_origin("push", [-10e3, 0.0, 0.0]),
+    );
+    let checks = across.bolts[0].verdict.checks.iter();
+    let short = checks.filter(|check| check.mode == Mode::BoltShear);
+    assert!((force(&short.last().unwrap().resistance) - shear(3)).abs() < 1e-6);
+}
+
+/// By hand, EN 1993-1-8 3.10.2, plate 160 x 150 x 10 mm of S275 (fu 410), four bolts in holes of 17.5 mm, 60 mm across and
+/// 50 mm along, 50 mm from the end and 50 mm from the sides. Shear along one column, tension to the far side:
+/// Anv = 10 (100 - 1.5 x 17.5) = 737.5 mm2, Ant = 10 (60 + 50 - 1.5 x 17.5) = 837.5 mm2, uneven:
+/// 0.5 x 410 x 837.5 / 1.25 + 275 x 737.5 / sqrt 3 = 254.44 kN.
+#[test]
+fn block_shear_by_hand_on_both_sides_of_its_limit() {
+    let block = 0.5 * 410.0 * 837.5 / 1.25 + 275.0 * 737.5 / 3.0_f64.sqrt();
+    for (load, holds) in [(block - 1.0, true), (block + 1.0, false)] {
+        let verdict = checked(
+            start(2, 2, Turn::NONE),
+            at_origin("pull", [0.0, -load, 0.0]),
+        );
+        let checks = verdict.checks.iter().map(|own| &own.check);
+        let mut torn = checks.filter(|own| own.mode == Mode::BlockShear);
+        let torn = torn.next().unwrap();
+        assert_eq!(torn.place.to_string(), "ply 1");
+        assert!(
+            (torn.utilisation.value - load / block).abs() < 1e-9,
+            "{torn}"
+        );
+        assert_eq!(verdict.holds(), holds, "{}", verdict.render(UnitSystem::Si));
+    }
 }
 
 /// An alternation takes the difference of both forces as arrows, and both its ends are checked by themselves.

@@ -195,7 +195,9 @@ impl JointBuilder {
             // Any load: what is filled in asks only whether there is one.
             self.across = crate::units::newtons(1.0);
         }
-        let joint = self.build()?;
+        let mut joint = self.build()?;
+        // How many there are the connection says.
+        joint.granted.retain(|own| own.fact != super::Fact::Pattern);
         Ok(Joint {
             load: super::JointLoad {
                 across: Force::default(),
