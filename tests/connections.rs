@@ -722,6 +722,50 @@ fn block_shear_by_hand_on_both_sides_of_its_limit() {
     }
 }
 
+/// By hand, Steel Buildings in Europe 3.2.3: a fin plate 360 x 10 mm of S275, its bolts 60 mm from where it is held, bears
+/// 10 x 360^2 / 6 x 275 = 59.4 kN m there; 80 mm are more than 10 / 0.15, and it may buckle.
+#[test]
+fn a_fin_plate_in_bending_by_hand() {
+    let fin = |z: f64| {
+        let corner = |x, y| Point { x: mm(x), y: mm(y) };
+        let plate = Outline::between(corner(-z, -180.0), corner(50.0, 180.0)).unwrap();
+        let web = Outline::between(corner(-40.0, -200.0), corner(400.0, 200.0)).unwrap();
+        let fin = Connection::builder(bolt())
+            .rows_and_columns(5, 1, "70 mm", "70 mm")
+            .plate("plate", plate)
+            .held(Side::Left)
+            .plate("support", web)
+            .held(Side::Right)
+            .in_plane(InPlane::Elastic);
+        checked(fin, at_origin("reaction", [0.0, -100e3, 0.0]))
+    };
+    let bent = |verdict: &ConnectionVerdict| {
+        let mut checks = verdict.checks.iter().map(|own| &own.check);
+        let bent = checks.find(|own| {
+            own.method.citation.contains("in bending")
+                && own.place.to_string() == "ply 1"
+                && own.mode == Mode::GrossSection
+        });
+        bent.unwrap().utilisation.value
+    };
+    let open = |verdict: &ConnectionVerdict| {
+        let open = verdict.open();
+        let mut open = open.iter().filter(|own| own.place.to_string() == "ply 1");
+        open.any(|own| own.mode == Mode::GrossSection)
+    };
+    let short = fin(60.0);
+    assert!(
+        (bent(&short) - 100.0 * 0.06 / 59.4).abs() < 1e-4,
+        "{}",
+        short.render(UnitSystem::Si)
+    );
+    assert!(!open(&short));
+    let long = fin(80.0);
+    assert!((bent(&long) - 100.0 * 0.08 / 59.4).abs() < 1e-4);
+    assert!(open(&long));
+    assert_ne!(long.word(), Word::Holds);
+}
+
 /// An alternation takes the difference of both forces as arrows, and both its ends are checked by themselves.
 #[test]
 fn alternating_loads_have_their_range() {

@@ -2,7 +2,8 @@
 //!
 //! At every row of holes the plate carries what the bolts beyond it bring. A load straight to or from the held side is
 //! tension on the net section, along the worst path through holes of that row and those beyond it; a load along it is
-//! shear. What bends the plate in its plane, or slants, is not covered by the methods here.
+//! shear, and the bending that goes with it is checked by EN 1993 for plates too short to buckle. What else bends the
+//! plate in its plane, or slants, is not covered by the methods here.
 
 use alloc::vec::Vec;
 
@@ -11,12 +12,13 @@ use crate::connection::Connection;
 use crate::connection::outline::{Outline, Vector, dot, metres, turned};
 use crate::joint::{Finding, Need};
 use crate::math::hypot;
-use crate::strength::check::{Check, Mode};
+use crate::strength::check::{Check, Level, Mode};
 use crate::strength::ply::{
     PlateShear, PlateShearMethod, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome, Stagger,
-    plate_shear,
+    plate_bending, plate_shear, shortest_plate_that_buckles,
 };
-use crate::units::{Force, Length, from_base, inches, millimetres};
+use crate::tables::methods;
+use crate::units::{Force, Length, Torque, from_base, inches, millimetres};
 
 const BOTH: [Mode; 2] = [Mode::NetSection, Mode::GrossSection];
 /// Holes so far out of line are in one row still.
@@ -116,11 +118,14 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
     }
     if most > 0.0 && sheared {
         in_shear(connection, loaded, &held, &cuts, told);
+        if !cuts.iter().any(Cut::is_bent) || in_bending(method, loaded, &held, &cuts, told) {
+            return;
+        }
     } else {
         let why = "a load that slants to the side where the plate is held is not covered by a method here";
         told.push(Told::Missing(Mode::NetSection, Need::Method(why)));
     }
-    let why = "the plate is bent in its plane: no method here has its bending and buckling";
+    let why = "the plate is bent in its plane, and no method here has its bending, or its buckling where it is long";
     told.push(Told::Missing(Mode::GrossSection, Need::Method(why)));
 }
 
@@ -294,6 +299,57 @@ fn in_tension(
             );
         }
     }
+}
+
+/// Bending by a shear along the held side, where the methods have it; whether that is all of it.
+fn in_bending(
+    method: PlyMethod,
+    loaded: &Loaded,
+    held: &Held,
+    cuts: &[Cut],
+    told: &mut Vec<Told>,
+) -> bool {
+    let facts = loaded.facts;
+    let (PlyMethod::En1993, Level::Design, Some(yields)) = (method, loaded.level, facts.yields)
+    else {
+        return false;
+    };
+    let across = turned(held.to);
+    let mut lever = 0.0_f64;
+    for cut in cuts {
+        lever = lever.max(cut.moment.abs() / cut.shear.abs());
+        let in_cut = |at: &&Vector| (held.level(**at) - cut.level).abs() <= IN_LINE;
+        let holes = loaded.places.iter().filter(in_cut);
+        let middle = 0.5 * (cut.from + cut.to);
+        let mut holes = holes.map(|at| metres(dot(*at, across) - middle)).peekable();
+        let mode = if holes.peek().is_some() {
+            Mode::NetSection
+        } else {
+            Mode::GrossSection
+        };
+        let bears = plate_bending(
+            yields,
+            metres(cut.width()),
+            held.thickness,
+            held.hole,
+            holes,
+        );
+        let moment: Torque = from_base(cut.moment.abs());
+        let method = methods::STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_BENDING;
+        let check = Check::new(mode, facts.place, moment, bears, loaded.level, method);
+        told.push(match check {
+            Ok(check) => Told::Check(check),
+            Err(error) => Told::Missing(mode, Need::Refused(error.into())),
+        });
+    }
+    // The plate is as long as from where it is held to the middle of its bolts, wherever the load acts.
+    let count = loaded.places.len().max(1);
+    // At most 500: exact.
+    #[allow(clippy::cast_precision_loss)]
+    let mean = loaded.places.iter().map(|at| held.level(*at)).sum::<f64>() / count as f64;
+    let end = held.outline.levels(held.to).fold(mean, f64::max);
+    lever = lever.max(end - mean);
+    lever <= shortest_plate_that_buckles(held.thickness).value
 }
 
 /// Shear along the held side: by the codes that have it.

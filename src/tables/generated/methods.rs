@@ -392,9 +392,10 @@ pub(crate) const AISC_360_05_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-
 pub(crate) const AISC_360_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-j3.7-user-note", citation: "AISC 360 J3.7, user note, at most 30 %", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.7 (J3.8 in 2022), user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "worked examples of the institute to 2010 and 2022" };
 pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citation: "AISC 360 J4.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.2, Eq. J4-3 and J4-4"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2022" };
 pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
+pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_BENDING: &Method = &Method { key: "steel-buildings-in-europe-plates-in-bending", citation: "plates in bending (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("3.2.3, 3.2.4"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
 pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 
-pub(in crate::tables) static METHODS: [&Method; 391] = [
+pub(in crate::tables) static METHODS: [&Method; 392] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -785,5 +786,6 @@ pub(in crate::tables) static METHODS: [&Method; 391] = [
     AISC_360_J3_7_USER_NOTE,
     AISC_360_J4_2,
     STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR,
+    STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_BENDING,
     EN_1993_1_1_2005_6_2_6_2,
 ];
