@@ -253,7 +253,7 @@ impl Connection {
     pub fn forces(&self, name: &str) -> Result<Vec<BoltLoad>, Error> {
         sane::checked(self)?;
         let case = forces::resolved_by_name(self, name)?;
-        forces::of(self, &case)
+        Ok(forces::of(self, &case)?.loads)
     }
 
     /// The whole verdict of one bolt, counted from 1, in a case or combination by its name.

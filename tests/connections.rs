@@ -694,8 +694,8 @@ fn a_long_joint_by_hand() {
         at_origin("push", [-10e3, 0.0, 0.0]),
     );
     let checks = across.bolts[0].verdict.checks.iter();
-    let short = checks.filter(|check| check.mode == Mode::BoltShear);
-    assert!((force(&short.last().unwrap().resistance) - shear(3)).abs() < 1e-6);
+    let mut short = checks.filter(|check| check.mode == Mode::BoltShear);
+    assert!((force(&short.next().unwrap().resistance) - shear(3)).abs() < 1e-6);
 }
 
 /// By hand, EN 1993-1-8 3.10.2, plate 160 x 150 x 10 mm of S275 (fu 410), four bolts in holes of 17.5 mm, 60 mm across and
@@ -764,6 +764,35 @@ fn a_fin_plate_in_bending_by_hand() {
     assert!((bent(&long) - 100.0 * 0.08 / 59.4).abs() < 1e-4);
     assert!(open(&long));
     assert_ne!(long.word(), Word::Holds);
+}
+
+/// How loads came to the bolts stands in the verdict, with its warning where the method was recalled.
+#[test]
+fn methods_of_distribution_are_named() {
+    let tilted = LoadCase::new(
+        "hook",
+        [0.0, -4e3, 0.0].map(newtons),
+        [0.0, 0.0, 120.0].map(mm),
+    );
+    let verdict = checked(clamped(3, 2, Turn::NONE), tilted);
+    let methods: Vec<&str> = verdict.methods.iter().map(|own| own.citation).collect();
+    assert!(
+        methods[0].contains("elastic vector") && methods[1].contains("centroid"),
+        "{methods:?}"
+    );
+    let recalled = |verdict: &ConnectionVerdict| {
+        verdict
+            .cautions
+            .iter()
+            .any(|caution| caution.to_string().contains("centroid"))
+    };
+    assert!(recalled(&verdict));
+    let straight = checked(
+        clamped(3, 2, Turn::NONE),
+        at_origin("pull", [0.0, -4e3, 2e3]),
+    );
+    assert_eq!(straight.methods.len(), 1);
+    assert!(!recalled(&straight));
 }
 
 /// An alternation takes the difference of both forces as arrows, and both its ends are checked by themselves.

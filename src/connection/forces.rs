@@ -5,6 +5,7 @@ use alloc::{format, string::String, vec::Vec};
 use super::{Connection, InPlane, LoadCase, OutOfPlane};
 use crate::error::{Allowed, Error, LONGEST, out_of_range};
 use crate::joint::Slip;
+use crate::source::Method;
 use crate::strength::group::{BoltPattern, PlaneLoad, PullLoad, Tilting};
 use crate::strength::shear::ShearMethod;
 use crate::units::{Force, Torque, from_base};
@@ -190,11 +191,18 @@ fn sane(case: &LoadCase) -> Result<(), Error> {
     Ok(())
 }
 
+/// What comes to each bolt, and by which methods.
+pub(super) struct Distribution {
+    pub(super) loads: Vec<BoltLoad>,
+    /// In the plane and out of it, as far as the load needs them.
+    pub(super) methods: [Option<&'static Method>; 2],
+}
+
 /// What comes to each bolt.
-pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Vec<BoltLoad>, Error> {
-    let tensions = along(connection, case)?;
+pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Distribution, Error> {
+    let (tensions, out_of_plane) = along(connection, case)?;
     let pulled = tensions.iter().any(|tension| tension.value != 0.0);
-    let mut loads = across(connection, case, pulled)?;
+    let (mut loads, in_plane) = across(connection, case, pulled)?;
     let most = loads
         .iter()
         .zip(&tensions)
@@ -213,7 +221,10 @@ pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Vec<BoltLoa
             load.along = Force::default();
         }
     }
-    Ok(loads)
+    Ok(Distribution {
+        loads,
+        methods: [in_plane, out_of_plane],
+    })
 }
 
 /// Whether the load in the plane turns the connection.
@@ -222,7 +233,9 @@ pub(super) fn is_turned(bolts: &BoltPattern, case: &Resolved) -> Result<bool, Er
     Ok(load.moment.value.abs() > NO_ARM * load.force.value)
 }
 
-fn across(connection: &Connection, case: &Resolved, pulled: bool) -> Result<Vec<BoltLoad>, Error> {
+type Found<T> = Result<(Vec<T>, Option<&'static Method>), Error>;
+
+fn across(connection: &Connection, case: &Resolved, pulled: bool) -> Found<BoltLoad> {
     let bolts = &connection.bolts;
     let elastic = bolts.elastic(&case.plane)?;
     let turned = elastic.load.moment.value.abs() > NO_ARM * elastic.load.force.value;
@@ -238,7 +251,7 @@ fn across(connection: &Connection, case: &Resolved, pulled: bool) -> Result<Vec<
             "\"{}\" turns the connection in its plane: say by which method that comes to the bolts",
             case.name
         ))),
-        Some(InPlane::InstantaneousCentre(law)) if !unloaded => {
+        Some(method @ InPlane::InstantaneousCentre(law)) if !unloaded => {
             let methods = &connection.joint.methods;
             if !matches!(methods.shear, ShearMethod::Aisc360 { .. }) {
                 return Err(Error::Mismatch(
@@ -259,21 +272,18 @@ fn across(connection: &Connection, case: &Resolved, pulled: bool) -> Result<Vec<
             let found = bolts.instantaneous_centre(&case.plane, law)?;
             let most = found.forces.get(found.governing);
             let times = most.map_or(1.0, |most| (found.strength_needed / most.resultant).value);
-            Ok(found
-                .forces
-                .iter()
-                .map(|force| held_to(force, times))
-                .collect())
+            let loads = found.forces.iter().map(|force| held_to(force, times));
+            Ok((loads.collect(), Some(method.source())))
         }
-        _ => Ok(elastic
-            .forces
-            .iter()
-            .map(|force| held_to(force, 1.0))
-            .collect()),
+        _ => {
+            let loads = elastic.forces.iter().map(|force| held_to(force, 1.0));
+            let by = (!unloaded).then_some(InPlane::Elastic.source());
+            Ok((loads.collect(), by))
+        }
     }
 }
 
-fn along(connection: &Connection, case: &Resolved) -> Result<Vec<Force>, Error> {
+fn along(connection: &Connection, case: &Resolved) -> Found<Force> {
     let bolts = &connection.bolts;
     let pull = case.pull;
     let size = crate::math::hypot(pull.about_x.value, pull.about_y.value);
@@ -284,9 +294,8 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Vec<Force>, Error> 
         .sum();
     let tilts = size > NO_ARM * (pull.force.value.abs() + beside);
     if !tilts {
-        return Ok(bolts
-            .pull(PullLoad::force(pull.force), Tilting::Clamped)?
-            .tensions);
+        let even = bolts.pull(PullLoad::force(pull.force), Tilting::Clamped)?;
+        return Ok((even.tensions, None));
     }
     let found = match &connection.out_of_plane {
         None => {
@@ -302,5 +311,6 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Vec<Force>, Error> 
             bolts.pull(pull, Tilting::AboutEdge(corners))
         }
     };
-    Ok(found?.tensions)
+    let found = found?;
+    Ok((found.tensions, Some(found.method)))
 }

@@ -169,6 +169,11 @@ impl fmt::Display for RenderedConnection<'_> {
                 one_line(verdict.case(bolt.case)),
             )?;
         }
+        if !verdict.methods.is_empty() {
+            let methods = verdict.methods.iter().map(|own| own.citation);
+            let methods: Vec<&str> = methods.collect();
+            writeln!(f, "  Loads come to the bolts by: {}", methods.join("; "))?;
+        }
         if !verdict.checks.is_empty() {
             writeln!(f, "  All bolts together:")?;
         }

@@ -2,7 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::forces::{Resolved, is_turned, of, resolved, resolved_by_name};
+use super::forces::{Distribution, Resolved, is_turned, of, resolved, resolved_by_name};
 use super::modes::{OfCase, Own, group};
 use super::verdict::{is_worse, worse};
 use super::{
@@ -15,6 +15,7 @@ use crate::joint::{
     Joint, JointLoad, Missing, Pattern, Prying, Repeats, Sheet, Verdict, Word, tightening_order,
 };
 use crate::math::hypot;
+use crate::source::Method;
 use crate::strength::check::Check;
 use crate::strength::group::{FastenerResistance, Point};
 use crate::units::{Force, from_base};
@@ -32,8 +33,12 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     let mut cases = Vec::new();
     let mut missing: Vec<Missing> = Vec::new();
     let mut cautions: Vec<Caution> = Vec::new();
+    let mut methods: Vec<&'static Method> = Vec::new();
     for case in every_case(connection)? {
-        let loads = of(connection, &case)?;
+        let Distribution { loads, methods: by } = of(connection, &case)?;
+        for method in by.into_iter().flatten() {
+            add(&mut methods, method);
+        }
         let asked = loads.iter().map(|load| Asked {
             load: *load,
             repeats: Repeats::Never,
@@ -83,12 +88,18 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     for each in own.cautions {
         add(&mut cautions, each);
     }
+    for method in &methods {
+        if let Some(each) = Caution::of_method(method) {
+            add(&mut cautions, each);
+        }
+    }
     let order = tightening_order(&connection.bolts);
     for each in order.cautions().iter() {
         add(&mut cautions, *each);
     }
     Ok(ConnectionVerdict {
         title: connection.title.clone(),
+        methods,
         bolts,
         cases,
         checks: own.checks,
@@ -265,7 +276,7 @@ fn bolt_of(
 fn alternating(connection: &Connection, own: &Alternation) -> Result<Vec<Asked>, Error> {
     let [from, to] = [&own.from, &own.to].map(|name| {
         let case = resolved_by_name(connection, name)?;
-        of(connection, &case)
+        of(connection, &case).map(|found| found.loads)
     });
     let (from, to) = (from?, to?);
     let asked = from.iter().zip(&to).map(|(a, b)| {
@@ -289,7 +300,7 @@ fn alternating(connection: &Connection, own: &Alternation) -> Result<Vec<Asked>,
 /// The verdict of one bolt, counted from 1, in a case or combination by its name.
 pub(super) fn one_bolt(connection: &Connection, name: &str, bolt: usize) -> Result<Verdict, Error> {
     let case = resolved_by_name(connection, name)?;
-    let loads = of(connection, &case)?;
+    let loads = of(connection, &case)?.loads;
     let Some((n, load)) = loads.iter().enumerate().find(|(n, _)| n + 1 == bolt) else {
         return Err(Error::Mismatch(format!("there is no bolt {bolt}")));
     };

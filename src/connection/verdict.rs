@@ -5,6 +5,7 @@ use alloc::{string::String, vec::Vec};
 use super::BoltLoad;
 use crate::caution::Caution;
 use crate::joint::{Finding, Missing, SetAside, TighteningOrder, Verdict, Word};
+use crate::source::Method;
 use crate::strength::check::Check;
 use crate::strength::group::Point;
 use crate::units::Force;
@@ -96,6 +97,8 @@ pub struct ConnectionCheck {
 pub struct ConnectionVerdict {
     /// What a drawing would call it.
     pub title: String,
+    /// By which methods the loads came to the bolts.
+    pub methods: Vec<&'static Method>,
     /// Each bolt.
     pub bolts: Vec<BoltVerdict>,
     /// Each case or combination, and after them the alternations.
@@ -227,6 +230,8 @@ pub(super) fn is_worse(one: (Word, Option<f64>), than: (Word, Option<f64>)) -> b
 mod written {
     //! Verdicts as data: the word stands first, and of each bolt its checks in place of its whole verdict.
 
+    use alloc::vec::Vec;
+
     use serde::{Serialize, Serializer};
 
     use super::{
@@ -237,6 +242,7 @@ mod written {
     #[derive(Serialize)]
     struct Written<'a> {
         title: &'a str,
+        methods: Vec<&'static str>,
         word: Word,
         utilisation: Option<f64>,
         bolts: &'a [BoltVerdict],
@@ -253,6 +259,7 @@ mod written {
         fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
             Written {
                 title: &self.title,
+                methods: self.methods.iter().map(|own| own.citation).collect(),
                 word: self.word(),
                 utilisation: self.utilisation(),
                 bolts: &self.bolts,
