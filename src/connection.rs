@@ -11,6 +11,7 @@
 //! | what comes to each bolt | [`Connection::forces`] |
 //! | which method for which load | [`InPlane`], [`OutOfPlane`], [`PlatePrying`] |
 //! | the whole verdict of one bolt in one case | [`Connection::check_bolt_in`] |
+//! | a cover under pressure: its force, how many bolts, how far apart | [`strength::cover`](crate::strength::cover) |
 //! | in which order to tighten, and what to build from | [`ConnectionVerdict::order`], [`Connection::sheet`] |
 //!
 //! ```
@@ -47,6 +48,11 @@
 //! behind it, and its sides are the others; both distances are the shortest. So a slanting load in a corner is no farther
 //! from an edge than a straight one. Which way a ply pulls is not asked: both its ends are tried. Without an outline the
 //! distances that the template states hold for every bolt, and where it states none they are missing.
+//!
+//! A bolt that slants to the others of its row counts as a row of its own, and what one bolt bears is not shared with
+//! others that bear more: EN 1993-1-8 3.7 allows more to groups under a load through their centroid, and the check of the
+//! group shows it beside those of the bolts. Slotted holes are refused where there are several bolts, as their direction
+//! is that to one load.
 //!
 //! These are estimates: a structure on which people depend is checked to the local code by a licensed engineer.
 

@@ -722,6 +722,68 @@ fn block_shear_by_hand_on_both_sides_of_its_limit() {
     }
 }
 
+/// By hand: a plate that is waisted to 70 mm between its two rows carries half of the load there, and one that is narrower
+/// beyond a zigzag is no wider than that.
+#[test]
+fn waists_and_tapers_count() {
+    let outline = |corners: &[(f64, f64)]| {
+        Outline::polygon(corners.iter().map(|(x, y)| Point {
+            x: mm(*x),
+            y: mm(*y),
+        }))
+        .unwrap()
+    };
+    let section = |bolts: &[(f64, f64)], corners: &[(f64, f64)], mode: Mode| {
+        let bolts =
+            BoltPattern::new(bolts.iter().map(|(x, y)| GroupBolt::new(mm(*x), mm(*y)))).unwrap();
+        let connection = Connection::builder(bolt())
+            .bolts(bolts)
+            .plate("plate", outline(corners))
+            .held(Side::Top);
+        let verdict = checked(connection, at_origin("pull", [0.0, -10e3, 0.0]));
+        let own = verdict.checks.iter().map(|own| own.check.clone());
+        own.filter(|own| own.mode == mode)
+            .map(|own| own.utilisation.value)
+            .fold(0.0, f64::max)
+    };
+    // 10 kN on 200 mm, or 5 kN on 70 mm: 10 mm of S275.
+    let waisted = [
+        (-100.0, -150.0),
+        (100.0, -150.0),
+        (100.0, -60.0),
+        (35.0, -40.0),
+        (35.0, 40.0),
+        (100.0, 60.0),
+        (100.0, 150.0),
+        (-100.0, 150.0),
+        (-100.0, 60.0),
+        (-35.0, 40.0),
+        (-35.0, -40.0),
+        (-100.0, -60.0),
+    ];
+    let rows = [(0.0, -100.0), (0.0, 100.0)];
+    let used = section(&rows, &waisted, Mode::GrossSection);
+    assert!((used - 5e3 / (70.0 * 10.0 * 275.0)).abs() < 1e-6, "{used}");
+    // Three holes 40 mm apart across, the outer ones 30 mm beyond the middle one, where the plate is 160 mm wide and not 220:
+    // 160 - 3 x 17.5 + 2 x 30^2 / 160 = 118.75 mm, of steel that breaks at 410: 0.9 x 410 x 1187.5 / 1.25 N.
+    let staggered = [(-40.0, -15.0), (0.0, 15.0), (40.0, -15.0)];
+    let tapered = [
+        (-80.0, -90.0),
+        (80.0, -90.0),
+        (80.0, -15.0),
+        (110.0, 15.0),
+        (110.0, 90.0),
+        (-110.0, 90.0),
+        (-110.0, 15.0),
+        (-80.0, -15.0),
+    ];
+    let used = section(&staggered, &tapered, Mode::NetSection);
+    assert!(
+        (used - 10e3 / (0.9 * 410.0 * 1187.5 / 1.25)).abs() < 1e-6,
+        "{used}"
+    );
+}
+
 /// By hand, Steel Buildings in Europe 3.2.3: a fin plate 360 x 10 mm of S275, its bolts 60 mm from where it is held, bears
 /// 10 x 360^2 / 6 x 275 = 59.4 kN m there; 80 mm are more than 10 / 0.15, and it may buckle.
 #[test]

@@ -6,7 +6,7 @@ use crate::units::{Force, Length, Torque, from_base};
 
 /// A force and a moment at a point, by a name.
 ///
-/// x points right and y up in the face between the parts, z out of it towards the head of the bolts; moments turn by the
+/// x points right and y up in the face between the parts, z out of it, away from the part that holds; moments turn by the
 /// right hand. The forces are those on the part that is loaded: positive z parts the plies. z of the point is counted
 /// from the face.
 ///

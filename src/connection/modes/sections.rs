@@ -134,25 +134,20 @@ impl Held<'_> {
         dot(place, self.to)
     }
 
-    /// At every row of holes, the farthest from the held side first, and at every corner between the last of them and
-    /// the held side. None if the outline is not cut just once.
+    /// At every row of holes and at every corner between the first of them and the held side, the farthest from that side
+    /// first. None if the outline is not cut just once.
     fn cuts(&self, loaded: &Loaded) -> Option<Vec<Cut>> {
         let mut levels: Vec<f64> = loaded.places.iter().map(|at| self.level(*at)).collect();
         levels.sort_by(f64::total_cmp);
         levels.dedup_by(|next, last| *next - *last <= IN_LINE);
-        let last = *levels.last()?;
+        let first = *levels.first()?;
+        let corners = self.outline.levels(self.to);
+        let most = corners.fold(f64::NEG_INFINITY, f64::max);
         // Just beside each corner, where the plate is as wide as there.
-        let corners = self.outline.levels(self.to).filter(|level| *level > last);
+        let corners = self.outline.levels(self.to);
         let beside = corners.flat_map(|level| [level - IN_LINE, level + IN_LINE]);
-        let most = self
-            .outline
-            .levels(self.to)
-            .fold(f64::NEG_INFINITY, f64::max);
-        let mut beside: Vec<f64> = beside
-            .filter(|level| *level > last && *level < most)
-            .collect();
-        beside.sort_by(f64::total_cmp);
-        levels.extend(beside);
+        levels.extend(beside.filter(|level| *level > first && *level < most));
+        levels.sort_by(f64::total_cmp);
         levels
             .into_iter()
             .map(|level| self.cut(loaded, level))
@@ -188,47 +183,48 @@ impl Held<'_> {
     }
 
     /// The least net width through a hole of the row and any beyond it, with the holes counted as the code has them, and
-    /// whether its path is a zigzag.
-    fn net_width(&self, loaded: &Loaded, cut: &Cut) -> Option<(f64, bool)> {
+    /// whether its path is a zigzag. One that goes on into rows beyond is no wider than the narrowest of them.
+    fn net_width(&self, loaded: &Loaded, cut: &Cut, narrowest: f64) -> Option<(f64, bool)> {
         let across = turned(self.to);
         let lost = (self.hole + self.more).value;
         let mut holes: Vec<Vector> = loaded
             .places
             .iter()
             .map(|at| (dot(*at, across), self.level(*at)))
-            .filter(|(side, level)| {
-                *level <= cut.level + IN_LINE && *side > cut.from && *side < cut.to
-            })
+            .filter(|(_, level)| *level <= cut.level + IN_LINE)
             .collect();
         holes.sort_by(|a, b| a.0.total_cmp(&b.0));
-        // Of each hole the best path that ends there, without and with a hole of the row in it; zigzags noted.
-        let mut paths: Vec<[Option<(f64, bool)>; 2]> = Vec::with_capacity(holes.len());
+        // Of each hole the most that paths ending there lose: with no hole of the row in them or one, straight or not.
+        let mut paths: Vec<[Option<f64>; 4]> = Vec::with_capacity(holes.len());
         for (n, hole) in holes.iter().enumerate() {
             let in_row = hole.1 >= cut.level - IN_LINE;
-            let mut own = [None, None];
-            *own.get_mut(usize::from(in_row))? = Some((-lost, false));
+            let mut own = [None; 4];
+            *own.get_mut(usize::from(in_row))? = Some(-lost);
             for (other, path) in holes.iter().zip(&paths).take(n) {
                 let (gauge, stagger) = (hole.0 - other.0, (hole.1 - other.1).abs());
                 if gauge <= IN_LINE {
                     continue;
                 }
-                let back = stagger * stagger / (4.0 * gauge);
-                for (has_row, from) in path.iter().enumerate() {
-                    let Some((so_far, zigzag)) = from else {
-                        continue;
-                    };
-                    let next = (so_far + back - lost, *zigzag || stagger > IN_LINE);
-                    let slot = own.get_mut(has_row.max(usize::from(in_row)))?;
-                    if slot.is_none_or(|best| next.0 < best.0) {
-                        *slot = Some(next);
-                    }
+                let next = stagger * stagger / (4.0 * gauge) - lost;
+                for (state, from) in path.iter().enumerate() {
+                    let Some(so_far) = from else { continue };
+                    let turns = if stagger > IN_LINE { 2 } else { 0 };
+                    let slot = own.get_mut(state | usize::from(in_row) | turns)?;
+                    let best = slot.map_or(f64::INFINITY, |best: f64| best);
+                    *slot = Some(best.min(so_far + next));
                 }
             }
             paths.push(own);
         }
-        let through = paths.iter().filter_map(|[_, through]| *through);
-        let best = through.reduce(|a, b| if b.0 < a.0 { b } else { a })?;
-        Some((cut.width() + best.0, best.1))
+        let straight = paths.iter().filter_map(|[_, through, ..]| *through);
+        let zigzag = paths.iter().filter_map(|[.., through]| *through);
+        let straight = straight.reduce(f64::min).map(|lost| cut.width() + lost);
+        let zigzag = zigzag.reduce(f64::min).map(|lost| narrowest + lost);
+        match (straight, zigzag) {
+            (Some(straight), Some(zigzag)) if zigzag < straight => Some((zigzag, true)),
+            (Some(straight), _) => Some((straight, false)),
+            (None, zigzag) => zigzag.map(|zigzag| (zigzag, true)),
+        }
     }
 }
 
@@ -286,9 +282,12 @@ fn in_tension(
             Err(error) => Told::Missing(mode, Need::Refused(error.into())),
         });
     };
+    // Rows come the farthest from the held side first.
+    let mut narrowest = f64::INFINITY;
     for cut in cuts {
         look(Mode::GrossSection, cut.width(), cut.pull.abs(), false, told);
-        if let Some((net, zigzag)) = held.net_width(loaded, cut) {
+        narrowest = narrowest.min(cut.width());
+        if let Some((net, zigzag)) = held.net_width(loaded, cut, narrowest) {
             let counted = (held.hole + held.more).value;
             look(
                 Mode::NetSection,
