@@ -152,3 +152,4 @@ pub use whole::{
     PreparedJoint, Prying, RenderedSheet, RenderedVerdict, Repeats, Scope, SetAside, Sheet,
     SheetStep, SheetWasher, Slip, Tightening, TorqueTightening, Verdict, Word,
 };
+pub(crate) use whole::{Member, PlyFacts};

@@ -92,6 +92,7 @@
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`vdi_2230`] | the steps R1 to R13 of VDI 2230 Part 1 for one bolt clamped and loaded through its axis, with each safety |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
+//! | [`connection`] | several bolts in a pattern with outlines of their plates and many load cases: what comes to each bolt, every bolt as a joint, block shear and sections |
 //! | [`assembly`] | a joint as geometry: every part along and across the axis, with its tolerances and the source of each size |
 //! | `drawing` (feature) | pictures as SVG: section with what lies where in the worst case, use of every check, stock lengths, springs; the section as DXF |
 //! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
@@ -100,11 +101,12 @@
 //! | [`guide`] | a cookbook of short programs, and a glossary |
 //! | [`source`], [`caution`], [`error`] | where a value comes from, what to warn of, why a question was refused |
 //!
-//! Parts are facts, joints are decisions: only [`joint`] and what shows joints know of them. [`prelude`] has what a length
-//! search, a shear check and a preload need; the types of a whole joint are in [`joint`].
+//! Parts are facts, joints are decisions: only [`joint`] and what stands above it know of joints. [`prelude`] has what a
+//! length search, a shear check and a preload need; the types of a whole joint are in [`joint`].
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`, `pick_size`,
-//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `draw_joint` (features `serde` and `drawing`), `homework`, `bolt_in_hand`, `own_parts`,
+//! `check_joint`, `connection` and `design_joint` (from TOML or JSON, feature `serde`), `draw_joint` (features `serde` and
+//! `drawing`), `homework`, `bolt_in_hand`, `own_parts`,
 //! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!
 //! # Conventions
@@ -198,6 +200,7 @@ extern crate alloc;
 pub mod assembly;
 pub mod catalogue;
 pub mod caution;
+pub mod connection;
 pub mod derivation;
 #[cfg(feature = "drawing")]
 pub mod drawing;

@@ -19,6 +19,7 @@ const ORDER: &[&[&str]] = &[
     &["vdi_2230"],
     &["catalogue"],
     &["joint"],
+    &["connection"],
     &["assembly"],
     &["drawing"],
 ];

@@ -128,7 +128,7 @@ pub fn design_report() -> String {
     text_of::<DesignReport>(SchemaSettings::draft2020_12().for_serialize())
 }
 
-fn text_of<T: JsonSchema>(settings: SchemaSettings) -> String {
+pub(crate) fn text_of<T: JsonSchema>(settings: SchemaSettings) -> String {
     let settings = settings.with_transform(RecursiveTransform(first_paragraph));
     let schema = settings.into_generator().into_root_schema_for::<T>();
     format!("{:#}\n", schema.as_value())

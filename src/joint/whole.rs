@@ -19,6 +19,7 @@ mod granted;
 mod laws;
 mod load;
 mod material;
+mod member;
 mod methods;
 mod modes;
 mod outcome;
@@ -35,6 +36,7 @@ pub use builder::JointBuilder;
 pub use findings::Finding;
 pub use granted::{Fact, Granted};
 pub use load::{JointLoad, Prying, Repeats};
+pub(crate) use member::{Member, PlyFacts};
 pub use methods::{JointMethods, Slip};
 pub use outcome::{Missing, Need, NotConcerned};
 pub use own::{CountersunkHead, NutProof, OwnLength, OwnNut, OwnParts, OwnScrew, OwnStrength};
@@ -160,7 +162,7 @@ impl Joint {
     /// # }
     /// ```
     pub fn check(&self) -> Result<Verdict, Error> {
-        self.run(None, false).map(|run| run.verdict)
+        self.run(None, None, false).map(|run| run.verdict)
     }
 
     /// Every length that the bolt comes in, those that fit first: why this one, and why not the others.
@@ -186,7 +188,8 @@ impl Joint {
     /// The same with a length that a search has assessed for these parts. What its tables caution is left to
     /// [`check`](Self::check).
     pub(super) fn check_candidate(&self, candidate: &Candidate) -> Result<Verdict, Error> {
-        self.run(Some(candidate), false).map(|run| run.verdict)
+        self.run(Some(candidate), None, false)
+            .map(|run| run.verdict)
     }
 
     /// The check with the working of every step that has one.
@@ -209,28 +212,33 @@ impl Joint {
     /// }
     /// ```
     pub fn check_with_working(&self) -> Result<(Verdict, Vec<Derivation>), Error> {
-        let run = self.run(None, true)?;
+        let run = self.run(None, None, true)?;
         Ok((run.verdict, run.workings))
     }
 
     /// The verdict, with the loads at which outcomes of other kinds begin.
     fn turns(&self, candidate: &Candidate) -> Result<(Verdict, Vec<Turn>), Error> {
-        let run = self.run(Some(candidate), false)?;
+        let run = self.run(Some(candidate), None, false)?;
         Ok((run.verdict, run.turns))
     }
 
     /// How the torque is controlled, if it is.
-    pub(super) const fn torque(&self) -> Option<&TorqueTightening> {
+    pub(crate) const fn torque(&self) -> Option<&TorqueTightening> {
         match &self.tightening {
             Some(Tightening::Torque(torque)) => Some(torque),
             Some(Tightening::Snug) | None => None,
         }
     }
 
-    fn run(&self, known: Option<&Candidate>, with_working: bool) -> Result<Run, Error> {
+    fn run(
+        &self,
+        known: Option<&Candidate>,
+        member: Option<&Member>,
+        with_working: bool,
+    ) -> Result<Run, Error> {
         let mut out = Outcomes::new(with_working);
         out.cautions.extend_from_slice(crate::caution::GENERAL);
-        let case = Case::new(self, known, &mut out)?;
+        let case = Case::new(self, known, member, &mut out)?;
         let worked = modes::run(&case, &mut out)?;
         let parts = verdict::Parts {
             candidate: case.candidate,

@@ -5,6 +5,7 @@
 //! | [`BoltPattern::elastic`] | rigid plates, bolts as springs | Shigley, 9th ed., Eq. 8-57; AISC Manual, Part 7 |
 //! | [`BoltPattern::instantaneous_centre`] | rigid plates, bolts by their load-deformation curve | Crawford and Kulak; AISC Manual, Part 7 |
 //! | [`BoltPattern::tension`] | moment out of the plane, tension linear from an axis | see [`NeutralAxis`] |
+//! | [`BoltPattern::pull`] | the same with a pull, and about any axis | see [`Tilting`] |
 //! | [`en_1993_fastener_group`] | load through the centroid; what all bear together | EN 1993-1-8 3.7(1) |
 //!
 //! x points right, y up, moments are positive anticlockwise. Forces on bolts are those which the loaded
@@ -32,6 +33,7 @@ mod fasteners;
 mod instant;
 mod load;
 mod pattern;
+mod pull;
 mod solve;
 mod tension;
 
@@ -40,4 +42,5 @@ pub use fasteners::{FastenerGroup, FastenerResistance, GroupRule, en_1993_fasten
 pub use instant::{DeformationLaw, InstantaneousCentre};
 pub use load::{BoltForce, PlaneLoad, PlaneResultant};
 pub use pattern::{BoltPattern, GroupBolt, Point};
+pub use pull::{GroupPull, PullLoad, Tilting};
 pub use tension::{GroupTension, NeutralAxis};

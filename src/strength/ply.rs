@@ -56,6 +56,7 @@ mod modes;
 mod result;
 mod shared;
 
+pub(crate) use block::BlockRule;
 pub use block::{BlockMethod, BlockResistance, BlockShear, Stagger, StaggerRule, block_shear};
 pub use distances::{
     DistanceConditions, DistanceFinding, DistanceKind, DistanceRule, DistanceStanding, EdgeFinish,
@@ -63,6 +64,7 @@ pub use distances::{
 };
 pub use holes::{Hole, HoleClass, HoleKind, HoleRule, Slot, SlotDirection};
 pub use in_shear::{PlateShear, PlateShearMethod, PlateShearResistance, plate_shear};
+pub(crate) use in_shear::{plate_bending, shortest_plate_that_buckles};
 pub use method::PlyMethod;
 pub use modes::{PlyMode, PlyNeed, PlyOutcome};
 pub use shared::{SharedResistance, shared_resistance};

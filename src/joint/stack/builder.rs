@@ -460,6 +460,12 @@ impl StackBuilder {
         Ok(self)
     }
 
+    /// A change of every ply, as a connection fills in its distances.
+    pub(crate) fn each_ply(mut self, change: impl FnMut(&mut JointPly)) -> Self {
+        self.parts.plies.iter_mut().for_each(change);
+        self
+    }
+
     /// Another hole in every ply.
     pub(in crate::joint) fn holes_of(mut self, diameter: Length) -> Self {
         for ply in &mut self.parts.plies {

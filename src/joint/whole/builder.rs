@@ -180,6 +180,33 @@ impl Joint {
 }
 
 impl JointBuilder {
+    /// One bolt of a connection, which says the loads: with its shear planes, if the connection is loaded across.
+    ///
+    /// # Errors
+    ///
+    /// Those of [`build`](Self::build); [`Error::Mismatch`] if it has loads of its own.
+    pub(crate) fn template(mut self, is_sheared: bool) -> Result<Joint, Error> {
+        if self.across != Force::default() || self.along != Force::default() {
+            return Err(Error::Mismatch(
+                "the bolt of a connection has loads: say them in its load cases".into(),
+            ));
+        }
+        if is_sheared {
+            // Any load: what is filled in asks only whether there is one.
+            self.across = crate::units::newtons(1.0);
+        }
+        let mut joint = self.build()?;
+        // How many there are the connection says.
+        joint.granted.retain(|own| own.fact != super::Fact::Pattern);
+        Ok(Joint {
+            load: super::JointLoad {
+                across: Force::default(),
+                ..joint.load
+            },
+            ..joint
+        })
+    }
+
     /// The value, or none and a note of the first thing that could not be read.
     fn keep<T>(&mut self, value: Result<T, Error>) -> Option<T> {
         match value {

@@ -5,7 +5,7 @@ use alloc::{boxed::Box, format, string::ToString, vec::Vec};
 use super::material::{CaseMaterial, CaseTimber};
 use super::outcome::Outcomes;
 use super::own::fits_seat;
-use super::{CountersunkHead, Joint, OwnNut, TorqueTightening, contradictions};
+use super::{CountersunkHead, Joint, Member, OwnNut, TorqueTightening, contradictions};
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{
@@ -26,6 +26,8 @@ use crate::units::{Force, Length, SAME_LENGTH};
 /// A joint and every look-up that it needs, done once. Modes read it and change nothing in it.
 pub(super) struct Case<'a> {
     pub(super) joint: &'a Joint,
+    /// What stands around it in a connection; none of a joint that is described alone.
+    pub(super) member: Option<&'a Member>,
     pub(super) thread: &'a Thread,
     pub(super) diameter: Length,
     pub(super) candidate: Candidate,
@@ -147,6 +149,7 @@ impl<'a> Case<'a> {
     pub(super) fn new(
         joint: &'a Joint,
         known: Option<&Candidate>,
+        member: Option<&'a Member>,
         out: &mut Outcomes,
     ) -> Result<Self, Error> {
         joint.load.validate()?;
@@ -167,7 +170,7 @@ impl<'a> Case<'a> {
         let thread = &joint.bolt.thread;
         joint.own_in_place()?;
         let closing = closing(joint)?;
-        fitting(joint)?;
+        fitting(joint, member.is_some())?;
         contradictions::texts(joint)?;
         contradictions::blasted(joint)?;
         let candidate = match known {
@@ -202,6 +205,7 @@ impl<'a> Case<'a> {
         let planes = planes(joint, &candidate, across);
         let mut case = Self {
             joint,
+            member,
             thread,
             diameter,
             candidate,
@@ -310,7 +314,19 @@ impl<'a> Case<'a> {
     pub(super) fn is_single_lap(&self) -> bool {
         let pulls = self.joint.stack.pulls().iter();
         let pulling = pulls.filter(|pull| pull.abs() > 0.0).count();
-        pulling == 2 && !self.planes.is_empty() && self.joint.pattern.along() == 1
+        pulling == 2 && !self.planes.is_empty() && self.along() == 1
+    }
+
+    /// How many bolts stand behind each other, along the load.
+    pub(super) fn along(&self) -> usize {
+        self.member
+            .map_or(self.joint.pattern.along(), |member| member.along)
+    }
+
+    /// How many bolts stand beside each other, across the load.
+    pub(super) fn across_count(&self) -> usize {
+        self.member
+            .map_or(self.joint.pattern.across(), |member| member.across)
     }
 
     /// Whether a load pulls along the bolt.
@@ -343,6 +359,9 @@ impl<'a> Case<'a> {
 
     /// Length of the joint along the load, from the first to the last bolt; none if a pitch is missing.
     pub(super) fn joint_length(&self) -> Option<Length> {
+        if let Some(member) = self.member {
+            return Some(member.length);
+        }
         let along = self.joint.pattern.along();
         if along <= 1 {
             return Some(Length::default());
@@ -363,7 +382,7 @@ const WIDEST_WASHER: f64 = 8.0;
 
 /// Refuses parts that cannot go together: a hexagon head in a countersink, a washer thicker than its style, distances
 /// to holes that are not there.
-fn fitting(joint: &Joint) -> Result<(), Error> {
+fn fitting(joint: &Joint, has_others: bool) -> Result<(), Error> {
     let stack = &joint.stack;
     fits_seat(
         stack.head_seat(),
@@ -433,7 +452,7 @@ fn fitting(joint: &Joint) -> Result<(), Error> {
     for ply in stack.plies() {
         let lone = joint.pattern.along() == 1 && ply.pitch.is_some()
             || joint.pattern.across() == 1 && ply.gauge.is_some();
-        if lone {
+        if lone && !has_others {
             return Err(Error::Mismatch(format!(
                 "\"{}\" has a distance to the next hole, and the pattern has no other bolt in that direction",
                 ply.name

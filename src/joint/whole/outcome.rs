@@ -118,6 +118,10 @@ pub enum Need {
     SlotLength,
     /// Width.
     Width,
+    /// Outline of a plate in a connection.
+    Outline,
+    /// On which side a plate in a connection is held.
+    HeldSide,
     /// Angle between load and grain.
     GrainAngle,
     /// Style or diameters of a washer.
@@ -246,6 +250,8 @@ impl Need {
             Self::Distance(_) => "longer distance",
             Self::SlotLength => "slot length",
             Self::Width => "width",
+            Self::Outline => "outline",
+            Self::HeldSide => "side on which it is held",
             Self::GrainAngle => "grain angle",
             Self::Washer => "washer style",
             Self::BoltFinish => "coating of the bolt",
@@ -308,6 +314,8 @@ impl fmt::Display for Need {
             }
             Self::SlotLength => "the length of its slot is not given",
             Self::Width => "its width is not given",
+            Self::Outline => "the outline of the plate is not given",
+            Self::HeldSide => "on which side the plate is held is not given",
             Self::GrainAngle => "the angle between load and grain is not given",
             Self::Washer => "style or diameters of a washer are not given",
             Self::BoltFinish => "the coating of the bolt is not given",
@@ -371,6 +379,8 @@ pub enum NotConcerned {
     PliesTouch,
     /// One bolt alone.
     SingleBolt,
+    /// One of several bolts: the connection has it.
+    OfConnection,
     /// No ply is of timber.
     NoTimber,
     /// Every ply is of timber, or what is of metal is checked elsewhere.
@@ -412,6 +422,7 @@ impl fmt::Display for NotConcerned {
             Self::Steady => "the loads are steady",
             Self::PliesTouch => "the plies touch and nothing turns",
             Self::SingleBolt => "one bolt alone",
+            Self::OfConnection => "the connection has it for all its bolts",
             Self::NoTimber => "no ply is of timber",
             Self::TimberElsewhere => "the plies are of timber",
             Self::NotOfMethod => "the method has it in another mode, or none",

@@ -293,11 +293,15 @@ impl Sheet {
 
     /// The sheet of a joint and the verdict it has just got.
     pub(in crate::joint) fn of(joint: &Joint, verdict: &Verdict) -> Result<Self, Error> {
+        Self::of_word(joint, verdict, verdict.word())
+    }
+
+    /// The same of a bolt of a connection, which has a word of its own.
+    pub(crate) fn of_word(joint: &Joint, verdict: &Verdict, word: Word) -> Result<Self, Error> {
         let thread = joint.bolt.thread;
         let candidate = &verdict.candidate;
         let locking = locking(joint);
         let mut assembly = Vec::with_capacity(12);
-        let word = verdict.word();
         if word != Word::Holds {
             assembly.push(SheetStep::DoNotBuild { word });
         }

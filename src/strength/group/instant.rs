@@ -29,6 +29,7 @@ use crate::units::{Force, INCH, Length, Torque, from_base};
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum DeformationLaw {
     /// As the coefficient tables of the AISC Manual have it: the farthest bolt carries 0.9815 of its strength.

@@ -25,12 +25,15 @@ pub(super) const SPOT: f64 = 1e-6;
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Point {
     /// To the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub x: Length,
     /// Up.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub y: Length,
 }
 
@@ -47,12 +50,15 @@ pub struct Point {
     derive(serde::Serialize, serde::Deserialize),
     serde(crate = "crate::objects", deny_unknown_fields)
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct GroupBolt {
     /// To the right.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub x: Length,
     /// Up.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub y: Length,
     /// Area over that of the bolt to which resistances refer, from 0.001 to 1000; usually 1.
     #[cfg_attr(feature = "serde", serde(default = "one"))]
@@ -113,6 +119,7 @@ impl GroupBolt {
     derive(serde::Serialize, serde::Deserialize),
     serde(try_from = "Vec<GroupBolt>", into = "Vec<GroupBolt>")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BoltPattern {
     bolts: Vec<GroupBolt>,
     centroid: Point,

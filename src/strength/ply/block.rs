@@ -1,5 +1,6 @@
 //! Block shear, and the width left by staggered holes.
 
+use super::PlyMethod;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
@@ -69,6 +70,45 @@ impl BlockMethod {
             Self::Aisc360 { .. } => methods::AISC_360_J4_3,
             Self::AiscLrfd1999 => methods::AISC_LRFD_1999_J4_3,
             Self::En1993 { .. } => methods::EN_1993_1_8_2005_3_10_2,
+        }
+    }
+}
+
+/// Block shear by the publisher of a method for plies.
+pub(crate) struct BlockRule {
+    /// Where the tension on the block is even.
+    pub(crate) even: BlockMethod,
+    /// Where it is not.
+    pub(crate) uneven: BlockMethod,
+    /// What net areas count more than the hole.
+    pub(crate) oversize: Length,
+}
+
+impl BlockRule {
+    /// The rule, or why there is none.
+    pub(crate) fn of(method: PlyMethod) -> Result<Self, &'static str> {
+        match method {
+            // Net areas of AISC count 1/16 in more than the hole (B4.3b).
+            PlyMethod::Aisc360 { .. } => Ok(Self {
+                even: BlockMethod::Aisc360 {
+                    uniform_tension: true,
+                },
+                uneven: BlockMethod::Aisc360 {
+                    uniform_tension: false,
+                },
+                oversize: crate::units::inches(1.0 / 16.0),
+            }),
+            PlyMethod::En1993 => Ok(Self {
+                even: BlockMethod::En1993 { eccentric: false },
+                uneven: BlockMethod::En1993 { eccentric: true },
+                oversize: Length::default(),
+            }),
+            PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16 => {
+                Err("the block shear of the code of the plies is not here")
+            }
+            PlyMethod::MachineDesign { .. } | PlyMethod::MilHdbk5 { .. } => {
+                Err("the publisher of the method for plies gives no block shear")
+            }
         }
     }
 }

@@ -9,7 +9,7 @@ use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
 use crate::strength::code::aisc_360::RUPTURE;
 use crate::tables::methods;
-use crate::units::{Area, Force, Stress};
+use crate::units::{Area, Force, Length, Stress, Torque, from_base};
 
 /// A published method for a plate in shear.
 ///
@@ -219,6 +219,32 @@ pub fn plate_shear(
         yielding,
         rupture,
     })
+}
+
+/// Moment that a plate bears in its plane, W fy by its elastic modulus; with holes in the section by that of what they
+/// leave, which is on the safe side of EN 1993-1-1 6.2.5(4). `holes` are their places from the middle of the plate.
+///
+/// Source: Steel Buildings in Europe, Part 5: Joint Design, 3.2.3.
+pub(crate) fn plate_bending(
+    yield_strength: Stress,
+    width: Length,
+    thickness: Length,
+    hole: Length,
+    holes: impl Iterator<Item = Length>,
+) -> Torque {
+    let (w, d) = (width.value, hole.value);
+    let lost: f64 = holes
+        .map(|at| d * at.value * at.value + d * d * d / 12.0)
+        .sum();
+    let modulus = thickness.value * (w * w * w / 12.0 - lost) / (0.5 * w);
+    from_base(modulus * yield_strength.value)
+}
+
+/// The longest lever arm at which a plate so thick needs no check of its buckling, t / 0.15.
+///
+/// Source: the same, 3.2.4.
+pub(crate) fn shortest_plate_that_buckles(thickness: Length) -> Length {
+    thickness / 0.15
 }
 
 const fn bending(bent: bool) -> f64 {

@@ -392,6 +392,7 @@ pub(crate) const AISC_360_05_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-
 pub(crate) const AISC_360_J3_7_USER_NOTE: &Method = &Method { key: "aisc-360-j3.7-user-note", citation: "AISC 360 J3.7, user note, at most 30 %", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J3.7 (J3.8 in 2022), user note"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "worked examples of the institute to 2010 and 2022" };
 pub(crate) const AISC_360_J4_2: &Method = &Method { key: "aisc-360-j4.2", citation: "AISC 360 J4.2", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.2, Eq. J4-3 and J4-4"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "worked examples of the institute to 2022" };
 pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR: &Method = &Method { key: "steel-buildings-in-europe-plates-in-shear", citation: "plates in shear (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("2.2.5, 3.2.2"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
+pub(crate) const STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_BENDING: &Method = &Method { key: "steel-buildings-in-europe-plates-in-bending", citation: "plates in bending (Steel Buildings in Europe, part 5)", publisher: Publisher::Cen, document: "Steel Buildings in Europe, Part 5: Joint Design", edition: Some("2008"), clause: Some("3.2.3, 3.2.4"), modes: Some("gross_section net_section"), levels: Some("design"), basis: Basis::Published, read_in: "copies of the pages" };
 pub(crate) const EN_1993_1_1_2005_6_2_6_2: &Method = &Method { key: "en-1993-1-1-2005-6.2.6-2", citation: "EN 1993-1-1:2005 6.2.6(2)", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.6(2), plastic shear resistance"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const RCSC_SPECIFICATION_2_3_3: &Method = &Method { key: "rcsc-specification-2.3.3", citation: "RCSC Specification, 2.3.3", publisher: Publisher::Rcsc, document: "RCSC Specification", edition: None, clause: Some("2.3.3"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a supplier quotes the clause" };
 pub(crate) const EN_14399_USED_ONCE: &Method = &Method { key: "en-14399-used-once", citation: "EN 14399, BS 4604-1, in a maker's note", publisher: Publisher::Cen, document: "EN 14399", edition: None, clause: Some("used once"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a maker's note" };
@@ -416,7 +417,7 @@ pub(crate) const ANODIC_INDEX_GUIDE: &Method = &Method { key: "anodic-index-guid
 pub(crate) const ISO_898_2_THIN_NUTS: &Method = &Method { key: "iso-898-2-thin-nuts", citation: "ISO 898-2", publisher: Publisher::Iso, document: "ISO 898-2", edition: None, clause: Some("thin nuts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the text" };
 pub(crate) const ASTM_F3125_TABLE_1_WEATHERING: &Method = &Method { key: "astm-f3125-table-1-weathering", citation: "ASTM F3125, Table 1", publisher: Publisher::Astm, document: "ASTM F3125", edition: None, clause: Some("Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' pages" };
 
-pub(in crate::tables) static METHODS: [&Method; 413] = [
+pub(in crate::tables) static METHODS: [&Method; 414] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -807,6 +808,7 @@ pub(in crate::tables) static METHODS: [&Method; 413] = [
     AISC_360_J3_7_USER_NOTE,
     AISC_360_J4_2,
     STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_SHEAR,
+    STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_BENDING,
     EN_1993_1_1_2005_6_2_6_2,
     RCSC_SPECIFICATION_2_3_3,
     EN_14399_USED_ONCE,

@@ -12,14 +12,18 @@ use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::strength::check::Mode;
-use crate::strength::ply::{BlockMethod, BlockShear, PlyMethod, block_shear};
-use crate::units::{Area, Length, Stress, inches};
+use crate::strength::ply::{BlockRule, BlockShear, block_shear};
+use crate::units::{Area, Length, Stress};
 
 const MODE: Mode = Mode::BlockShear;
 
 pub(super) fn check(case: &Case, out: &mut Outcomes) {
     if !case.is_sheared() {
         out.not_concerned(MODE, NotConcerned::NoLoadAcross);
+        return;
+    }
+    if case.member.is_some() {
+        out.not_concerned(MODE, NotConcerned::OfConnection);
         return;
     }
     if case.joint.pattern == Pattern::Single {
@@ -35,34 +39,15 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
 }
 
 fn one(case: &Case, own: &CasePly, out: &mut Outcomes) {
-    let (concentric, one_sided, oversize) = match case.joint.methods.plies {
-        // Net areas of AISC count 1/16 in more than the hole (B4.3b).
-        PlyMethod::Aisc360 { .. } => (
-            BlockMethod::Aisc360 {
-                uniform_tension: true,
-            },
-            BlockMethod::Aisc360 {
-                uniform_tension: false,
-            },
-            inches(1.0 / 16.0),
-        ),
-        PlyMethod::En1993 => (
-            BlockMethod::En1993 { eccentric: false },
-            BlockMethod::En1993 { eccentric: true },
-            Length::default(),
-        ),
-        PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16 => {
-            let why = "the block shear of the code of the plies is not here";
-            out.missing(MODE, own.place, Need::Method(why));
-            return;
-        }
-        _ => {
-            let why = "the publisher of the method for plies gives no block shear";
+    let rule = match BlockRule::of(case.joint.methods.plies) {
+        Ok(rule) => rule,
+        Err(why) => {
             out.missing(MODE, own.place, Need::Method(why));
             return;
         }
     };
-    let Some(shape) = Shape::of(case, own, oversize, out) else {
+    let (concentric, one_sided) = (rule.even, rule.uneven);
+    let Some(shape) = Shape::of(case, own, rule.oversize, out) else {
         return;
     };
     let count = case.joint.pattern.along() * case.joint.pattern.across();

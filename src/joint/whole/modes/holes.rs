@@ -364,6 +364,10 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
 pub(super) fn unsaid(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     // Every ply of a joint has an end and sides, whatever the distances between its holes.
     ends_unsaid(own, ply, out);
+    // A connection knows where its other holes are.
+    if case.member.is_some() {
+        return;
+    }
     let pattern = case.joint.pattern;
     if own.ply.is_some() && pattern.along() > 1 && ply.pitch.is_none() {
         out.missing(Mode::Distances, own.place, Need::Pitch);

@@ -118,6 +118,10 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     let asked = ended.asked(case.diameter, PlyBolt::of(&case.strength), method);
     let mut bears = None;
     for mode in OF_A_PLY {
+        if of_connection(case, mode) {
+            out.not_concerned(mode, NotConcerned::OfConnection);
+            continue;
+        }
         let blind = hole.is_none() && needs_hole(method, mode);
         if blind {
             out.missing(mode, own.place, Need::Hole);
@@ -153,7 +157,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
                 ..
             })
         );
-        if at_the_limit && hole.is_some() && own.material.is_some() {
+        if at_the_limit && case.member.is_none() && hole.is_some() && own.material.is_some() {
             let net = ply.net_section_without_slip(case.diameter, method);
             if let Some(net) = out.attempt(Mode::NetSection, own.place, net) {
                 outcome(case, own, Mode::NetSection, &net, out);
@@ -172,6 +176,11 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     bears
 }
 
+/// Whether the bolts of a connection have a mode together, and the connection looks at it.
+fn of_connection(case: &Case, mode: Mode) -> bool {
+    case.member.is_some() && matches!(mode, Mode::NetSection | Mode::GrossSection)
+}
+
 /// The structural codes are written for steel.
 fn of_steel(case: &Case, own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     if is_of_steel(method)
@@ -180,7 +189,7 @@ fn of_steel(case: &Case, own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
             .is_some_and(|material| !material.is_carbon_steel())
     {
         let why = "the code is written for structural steel, and the ply is of another material";
-        outside_code(own, why, out);
+        outside_code(case, own, why, out);
     }
     // EN 1993-1-8, 1.1 (recalled); the listed steels all are.
     let is_beyond = |material: CaseMaterial| matches!(material, CaseMaterial::Own(own) if own.yield_strength > Some(megapascals(460.0)));
@@ -194,22 +203,25 @@ fn of_steel(case: &Case, own: &CasePly, method: PlyMethod, out: &mut Outcomes) {
     }
     if part_read && own.material.is_some_and(is_beyond) {
         let why = "which steels above 460 N/mm2 the code is written for was not read";
-        outside_code(own, why, out);
+        outside_code(case, own, why, out);
     }
     if method == PlyMethod::En1993 && own.material.is_some_and(is_beyond) {
         let why =
             "EN 1993-1-8 is written for steels up to S460, and the ply is stated to be stronger";
-        outside_code(own, why, out);
+        outside_code(case, own, why, out);
     }
 }
 
-fn outside_code(own: &CasePly, why: &'static str, out: &mut Outcomes) {
+fn outside_code(case: &Case, own: &CasePly, why: &'static str, out: &mut Outcomes) {
     for mode in [
         Mode::Bearing,
         Mode::TearOut,
         Mode::NetSection,
         Mode::GrossSection,
     ] {
+        if of_connection(case, mode) {
+            continue;
+        }
         out.missing(mode, own.place, Need::Method(why));
     }
 }
@@ -280,7 +292,7 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
             // At most 1000: exact.
             #[allow(clippy::cast_precision_loss)]
             let bolts = match mode {
-                Mode::NetSection | Mode::GrossSection => case.joint.pattern.along() as f64,
+                Mode::NetSection | Mode::GrossSection => case.along() as f64,
                 _ => 1.0,
             };
             match found.check(bolts * own.load, case.level, own.number) {

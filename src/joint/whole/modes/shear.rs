@@ -87,7 +87,7 @@ fn resistance(
         share: 1.0,
     };
     let joint_length = match case.joint_length() {
-        _ if case.joint.pattern.along() == 1 => JointLength::SingleBolt,
+        _ if case.along() == 1 => JointLength::SingleBolt,
         Some(length) => JointLength::Known(length),
         None => JointLength::Unknown,
     };

@@ -282,10 +282,9 @@ fn details(
 }
 
 fn distances(case: &Case, ply: &JointPly) -> TimberDistances {
-    let pattern = case.joint.pattern;
     // At most 1000 rows: exact.
     #[allow(clippy::cast_precision_loss)]
-    let rows = pattern.across() as f64;
+    let rows = case.across_count() as f64;
     TimberDistances {
         end: ply.end_distance,
         edge: ply.edge_distance,
@@ -293,7 +292,7 @@ fn distances(case: &Case, ply: &JointPly) -> TimberDistances {
         gauge: ply.gauge,
         row_spread: ply
             .gauge
-            .filter(|_| pattern.across() > 1)
+            .filter(|_| case.across_count() > 1)
             .map(|gauge| (rows - 1.0) * gauge),
         ..TimberDistances::default()
     }
@@ -301,10 +300,10 @@ fn distances(case: &Case, ply: &JointPly) -> TimberDistances {
 
 /// Several bolts have distances from each other.
 fn several(case: &Case, place: Place, ply: &JointPly, out: &mut Outcomes) {
-    if case.joint.pattern.along() > 1 && ply.pitch.is_none() {
+    if case.along() > 1 && ply.pitch.is_none() {
         out.missing(Mode::Distances, place, Need::Pitch);
     }
-    if case.joint.pattern.across() > 1 && ply.gauge.is_none() {
+    if case.across_count() > 1 && ply.gauge.is_none() {
         out.missing(Mode::Distances, place, Need::Gauge);
     }
 }
@@ -339,7 +338,7 @@ fn row(
 ) -> Option<Ratio> {
     let pitches = case.joint.stack.plies().iter().filter_map(|ply| ply.pitch);
     let row = BoltRow {
-        bolts: u32::try_from(case.joint.pattern.along()).ok(),
+        bolts: u32::try_from(case.along()).ok(),
         pitch: pitches.reduce(Length::min),
         ..BoltRow::default()
     };

@@ -1,0 +1,251 @@
+//! What the bolts of a connection do together to its plates.
+//!
+//! Every mode says something of every ply that the load reaches: a check, what is missing, or that it is not concerned.
+
+use alloc::vec::Vec;
+
+use super::outline::Vector;
+use super::verdict::{ConnectionCheck, worse};
+use super::{BoltLoad, Connection, Plate};
+use crate::caution::{Caution, GENERAL};
+use crate::error::Error;
+use crate::joint::{Finding, Missing, Need, PlyFacts, Word};
+use crate::strength::check::{Check, Level, Mode, Place};
+
+mod block;
+pub(super) mod group;
+mod sections;
+
+/// Modes of the plates that are of the connection.
+pub(super) const OF_PLATES: [Mode; 3] = [Mode::BlockShear, Mode::NetSection, Mode::GrossSection];
+
+/// What is to be looked at.
+pub(super) struct OfCase<'a> {
+    pub(super) connection: &'a Connection,
+    /// Counted from 0.
+    pub(super) number: usize,
+    pub(super) loads: &'a [BoltLoad],
+    /// Whether the load turns the connection in its plane.
+    pub(super) turned: bool,
+}
+
+/// One ply under the bolts of a case.
+struct Loaded<'a> {
+    facts: &'a PlyFacts,
+    plate: Option<&'a Plate>,
+    places: &'a [Vector],
+    /// What each bolt brings, at the level of the methods.
+    forces: Vec<Vector>,
+    level: Level,
+    turned: bool,
+}
+
+/// What a mode says.
+enum Told {
+    Check(Check),
+    Find(Finding),
+    Missing(Mode, Need),
+    NotConcerned(Mode),
+}
+
+/// What is found of all cases.
+pub(super) struct Done {
+    pub(super) checks: Vec<ConnectionCheck>,
+    pub(super) findings: Vec<Finding>,
+    pub(super) missing: Vec<Missing>,
+    pub(super) cautions: Vec<Caution>,
+}
+
+/// Collects it.
+pub(super) struct Own {
+    plies: Vec<PlyFacts>,
+    places: Vec<Vector>,
+    done: Done,
+}
+
+impl Own {
+    pub(super) fn new(connection: &Connection) -> Result<Self, Error> {
+        let bolts = connection.bolts.bolts().iter();
+        Ok(Self {
+            plies: connection.joint.ply_facts()?,
+            places: bolts.map(|bolt| (bolt.x.value, bolt.y.value)).collect(),
+            done: Done {
+                checks: Vec::new(),
+                findings: Vec::new(),
+                missing: Vec::new(),
+                cautions: GENERAL.to_vec(),
+            },
+        })
+    }
+
+    /// Keeps a check if it is the worst of its mode and place, and says what it comes to.
+    pub(super) fn take(&mut self, case: usize, check: Check) -> Word {
+        let word = if check.holds() {
+            Word::Holds
+        } else {
+            Word::DoesNotHold
+        };
+        for caution in check.cautions() {
+            if !self.done.cautions.contains(caution) {
+                self.done.cautions.push(*caution);
+            }
+        }
+        let same = |own: &&mut ConnectionCheck| {
+            (own.check.mode, own.check.place, own.check.method.citation)
+                == (check.mode, check.place, check.method.citation)
+        };
+        let known = self.done.checks.iter_mut().find(same);
+        match known {
+            Some(known) if known.check.utilisation < check.utilisation => {
+                *known = ConnectionCheck { case, check };
+            }
+            Some(_) => {}
+            None => self.done.checks.push(ConnectionCheck { case, check }),
+        }
+        word
+    }
+
+    /// Every mode of every ply in one case.
+    pub(super) fn look(&mut self, case: &OfCase) -> (Word, Option<f64>) {
+        let joint = &case.connection.joint;
+        let sheared = case.loads.iter().any(|load| load.across.value > 0.0);
+        if self.places.len() < 2 || !sheared {
+            return (Word::Holds, None);
+        }
+        let level = joint.methods.level;
+        let factor = joint.load_factor(level);
+        let mut told: Vec<(Place, Vec<Told>)> = Vec::new();
+        for facts in self.plies.iter().filter(|facts| facts.pull > 0.0) {
+            let share = factor * facts.pull;
+            let bring = |load: &BoltLoad| (share * load.x.value, share * load.y.value);
+            let name = facts.name.as_deref();
+            let plates = case.connection.plates.iter();
+            let loaded = Loaded {
+                facts,
+                plate: name.and_then(|name| plates.clone().find(|plate| plate.ply == name)),
+                places: &self.places,
+                forces: case.loads.iter().map(bring).collect(),
+                level,
+                turned: case.turned,
+            };
+            told.push((facts.place, of_ply(case.connection, &loaded)));
+        }
+        let (mut word, mut used) = (Word::Holds, None);
+        for (place, told) in told {
+            for one in told {
+                word = worse(word, self.tell(case, place, one, &mut used));
+            }
+        }
+        (word, used)
+    }
+
+    fn tell(&mut self, case: &OfCase, place: Place, told: Told, used: &mut Option<f64>) -> Word {
+        let scope = case.connection.joint.scope;
+        match told {
+            Told::Check(check) if scope.covers(check.mode) => {
+                let own = check.utilisation.value;
+                *used = Some(used.map_or(own, |most: f64| most.max(own)));
+                self.take(case.number, check)
+            }
+            Told::Find(finding) if scope.covers(finding.mode()) => {
+                let fault = finding.is_fault();
+                if !self.done.findings.contains(&finding) {
+                    self.done.findings.push(finding);
+                }
+                if fault {
+                    Word::DoesNotHold
+                } else {
+                    Word::Holds
+                }
+            }
+            Told::Missing(mode, need) if scope.covers(mode) => {
+                let missing = Missing::new(mode, place, need);
+                if !self.done.missing.contains(&missing) {
+                    self.done.missing.push(missing);
+                }
+                let aside = &case.connection.joint.set_aside;
+                if aside.iter().any(|own| own.mode == mode) {
+                    Word::Holds
+                } else {
+                    Word::Undecided
+                }
+            }
+            _ => Word::Holds,
+        }
+    }
+
+    /// The highest utilisation first.
+    pub(super) fn done(mut self) -> Done {
+        self.done.checks.sort_by(|a, b| {
+            b.check
+                .utilisation
+                .value
+                .total_cmp(&a.check.utilisation.value)
+        });
+        self.done
+    }
+}
+
+/// Every mode of one ply. One that says nothing is one that nobody looked at.
+fn of_ply(connection: &Connection, loaded: &Loaded) -> Vec<Told> {
+    let mut told = Vec::new();
+    if loaded.facts.is_timber {
+        // Of timber the joint of each bolt says that no method knows them.
+        told.extend(OF_PLATES.map(Told::NotConcerned));
+        return told;
+    }
+    block::look(connection, loaded, &mut told);
+    sections::look(connection, loaded, &mut told);
+    for mode in OF_PLATES {
+        let says = told.iter().any(|one| match one {
+            Told::Check(check) => check.mode == mode,
+            Told::Find(finding) => finding.mode() == mode,
+            Told::Missing(own, _) | Told::NotConcerned(own) => *own == mode,
+        });
+        if !says {
+            told.push(Told::Missing(mode, Need::Method("it was not looked at")));
+        }
+    }
+    told
+}
+
+impl Loaded<'_> {
+    /// The sum of what some bolts bring.
+    fn sum(&self, takes: impl Fn(usize) -> bool) -> Vector {
+        let forces = self.forces.iter().enumerate();
+        let forces = forces.filter(|(n, _)| takes(*n));
+        forces.fold((0.0, 0.0), |sum, (_, force)| {
+            (sum.0 + force.0, sum.1 + force.1)
+        })
+    }
+
+    /// What is not known of the ply that every mode of a plate needs.
+    fn lacks(&self, mode: Mode, told: &mut Vec<Told>) -> bool {
+        let before = told.len();
+        let facts = self.facts;
+        if facts.name.is_none() || facts.thickness.is_none() {
+            let why = "plates of a tapped part, or around a sleeve, are not known here";
+            told.push(Told::Missing(mode, Need::Method(why)));
+            return true;
+        }
+        let lists = [
+            (self.plate.is_none(), Need::Outline),
+            (facts.hole.is_none(), Need::Hole),
+            (!facts.has_material, Need::Material),
+            (
+                facts.has_material && facts.yields.is_none(),
+                Need::YieldStrength,
+            ),
+            (
+                facts.has_material && facts.breaks.is_none(),
+                Need::TensileStrength,
+            ),
+        ];
+        for (lacks, need) in lists {
+            if lacks {
+                told.push(Told::Missing(mode, need));
+            }
+        }
+        told.len() > before
+    }
+}

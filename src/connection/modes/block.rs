@@ -1,0 +1,315 @@
+//! Block shear: every block of rows and columns that the bolts could tear out of a plate.
+//!
+//! ```text
+//!   U:  shear along two columns, tension between them
+//!   L:  shear along the outermost column, tension across all of them to the opposite side
+//!   II: shear along two columns, tension from each to its side
+//! ```
+//!
+//! Shear runs from any row to the end that lies beyond it, in each of the four directions of the pattern. The load of a
+//! block is what its own bolts bring, whole, if it acts within 45 degrees of the direction.
+
+use alloc::vec::Vec;
+
+use super::{Loaded, Told};
+use crate::connection::Connection;
+use crate::connection::outline::{Outline, Vector, dot, metres, turned, unit};
+use crate::error::Error;
+use crate::joint::Need;
+use crate::math::{hypot, sqrt};
+use crate::strength::check::{Check, Mode};
+use crate::strength::ply::{BlockMethod, BlockRule, BlockShear, PlyMethod, block_shear};
+use crate::units::{Area, Force, Length, Stress, from_base};
+
+const MODE: Mode = Mode::BlockShear;
+/// Bolts so far out of line are in line still: a drawing, not a proof.
+const IN_LINE: f64 = 1e-5;
+
+/// Bolts in full rows and columns, seen in one direction: the end of the plate lies ahead.
+struct Grid {
+    ahead: Vector,
+    /// Levels of the rows, rising ahead.
+    rows: Vec<f64>,
+    /// Places of the columns across.
+    columns: Vec<f64>,
+}
+
+/// A block: its shear and tension lines, with the holes in them.
+struct Block {
+    shear: f64,
+    shear_holes: f64,
+    tension: f64,
+    tension_holes: f64,
+    even: bool,
+}
+
+struct Plate<'a> {
+    outline: &'a Outline,
+    thickness: Length,
+    hole: Length,
+    yields: Stress,
+    breaks: Stress,
+}
+
+pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told>) {
+    let method = connection.joint.methods.plies;
+    let rule = match BlockRule::of(method) {
+        Ok(rule) => rule,
+        Err(why) => {
+            told.push(Told::Missing(MODE, Need::Method(why)));
+            return;
+        }
+    };
+    if loaded.lacks(MODE, told) {
+        return;
+    }
+    let facts = loaded.facts;
+    let (Some(plate), Some(thickness), Some(hole), Some(yields), Some(breaks)) = (
+        loaded.plate,
+        facts.thickness,
+        facts.hole,
+        facts.yields,
+        facts.breaks,
+    ) else {
+        return;
+    };
+    let plate = Plate {
+        outline: &plate.outline,
+        thickness,
+        hole: hole + rule.oversize,
+        yields,
+        breaks,
+    };
+    let Some(axis) = axis(loaded.places) else {
+        told.push(not_in_rows());
+        return;
+    };
+    let mut worst: Option<Check> = None;
+    let mut none = true;
+    for ahead in [
+        axis,
+        turned(axis),
+        (-axis.0, -axis.1),
+        turned((-axis.0, -axis.1)),
+    ] {
+        let Some(grid) = Grid::of(loaded.places, ahead) else {
+            told.push(not_in_rows());
+            return;
+        };
+        for (bolts, block) in grid.blocks(&plate) {
+            let sum = loaded.sum(|n| {
+                loaded
+                    .places
+                    .get(n)
+                    .is_some_and(|place| grid.takes(*place, &bolts))
+            });
+            let load = hypot(sum.0, sum.1);
+            let ahead = dot(sum, grid.ahead).abs();
+            if load <= 0.0 || ahead < load * (1.0 - 1e-9) / sqrt(2.0) {
+                continue;
+            }
+            none = false;
+            let Some(block) = block else {
+                let why = "the edge that a block tears out to is not found in the outline";
+                told.push(Told::Missing(MODE, Need::Method(why)));
+                continue;
+            };
+            let even = match method {
+                PlyMethod::En1993 => block.even && !loaded.turned,
+                // Uneven only with several columns in the tension line (commentary of AISC 360; recalled).
+                _ => block.even || grid.columns.len() == 1,
+            };
+            let by = if even { rule.even } else { rule.uneven };
+            match checked(&plate, &block, by, from_base(load), loaded) {
+                Ok(check) => {
+                    if worst
+                        .as_ref()
+                        .is_none_or(|worst| check.utilisation > worst.utilisation)
+                    {
+                        worst = Some(check);
+                    }
+                }
+                Err(error) => told.push(Told::Missing(MODE, Need::Refused(error.into()))),
+            }
+        }
+    }
+    match worst {
+        Some(worst) => told.push(Told::Check(worst)),
+        None if none => told.push(Told::NotConcerned(MODE)),
+        None => {}
+    }
+}
+
+fn not_in_rows() -> Told {
+    let why = "blocks of bolts that do not stand in full rows and columns are not known here";
+    Told::Missing(MODE, Need::Method(why))
+}
+
+fn checked(
+    plate: &Plate,
+    block: &Block,
+    by: BlockMethod,
+    load: Force,
+    loaded: &Loaded,
+) -> Result<Check, Error> {
+    let strip = |length: f64, holes: f64| -> (Area, Area) {
+        let length = metres(length);
+        (
+            length * plate.thickness,
+            (length - holes * plate.hole) * plate.thickness,
+        )
+    };
+    let (gross_shear, net_shear) = strip(block.shear, block.shear_holes);
+    let (gross_tension, net_tension) = strip(block.tension, block.tension_holes);
+    let areas = BlockShear {
+        yield_strength: plate.yields,
+        tensile_strength: plate.breaks,
+        gross_shear,
+        net_shear,
+        gross_tension,
+        net_tension,
+    };
+    let mut check = block_shear(&areas, by)?.check(load, loaded.level, loaded.facts.number)?;
+    check.place = loaded.facts.place;
+    Ok(check)
+}
+
+/// The direction from a bolt to its nearest neighbour.
+fn axis(places: &[Vector]) -> Option<Vector> {
+    let mut nearest: Option<(f64, Vector)> = None;
+    for (n, a) in places.iter().enumerate() {
+        for b in places.iter().skip(n + 1) {
+            let offset = (b.0 - a.0, b.1 - a.1);
+            let away = hypot(offset.0, offset.1);
+            if away > IN_LINE && nearest.is_none_or(|(least, _)| away < least - IN_LINE) {
+                nearest = Some((away, offset));
+            }
+        }
+    }
+    unit(nearest?.1)
+}
+
+/// Which bolts a block has: rows from one on, and columns within or without two.
+struct Takes {
+    from_row: f64,
+    low: f64,
+    high: f64,
+    within: bool,
+}
+
+impl Grid {
+    /// None if the bolts do not fill rows and columns in this direction.
+    fn of(places: &[Vector], ahead: Vector) -> Option<Self> {
+        let levels = |direction: Vector| {
+            let mut levels: Vec<f64> = places.iter().map(|place| dot(*place, direction)).collect();
+            levels.sort_by(f64::total_cmp);
+            levels.dedup_by(|next, last| *next - *last <= IN_LINE);
+            levels
+        };
+        let grid = Self {
+            ahead,
+            rows: levels(ahead),
+            columns: levels(turned(ahead)),
+        };
+        let full = grid.rows.len() * grid.columns.len() == places.len();
+        let mut all = grid
+            .rows
+            .iter()
+            .flat_map(|row| grid.columns.iter().map(|column| grid.place(*row, *column)));
+        let stands = |at: Vector| {
+            let mut places = places.iter();
+            places.any(|place| hypot(place.0 - at.0, place.1 - at.1) <= 2.0 * IN_LINE)
+        };
+        let is_full = full && all.all(stands);
+        is_full.then_some(grid)
+    }
+
+    fn place(&self, row: f64, column: f64) -> Vector {
+        let across = turned(self.ahead);
+        (
+            row * self.ahead.0 + column * across.0,
+            row * self.ahead.1 + column * across.1,
+        )
+    }
+
+    fn takes(&self, place: Vector, bolts: &Takes) -> bool {
+        let column = dot(place, turned(self.ahead));
+        let inside = column >= bolts.low - IN_LINE && column <= bolts.high + IN_LINE;
+        let outside = column <= bolts.low + IN_LINE || column >= bolts.high - IN_LINE;
+        dot(place, self.ahead) >= bolts.from_row - IN_LINE
+            && if bolts.within { inside } else { outside }
+    }
+
+    /// Every block with the bolts in it; without its lines where an edge is not found.
+    #[allow(clippy::cast_precision_loss)] // at most 10 000 bolts
+    fn blocks(&self, plate: &Plate) -> Vec<(Takes, Option<Block>)> {
+        let (Some(first), Some(last)) = (self.columns.first(), self.columns.last()) else {
+            return Vec::new();
+        };
+        let across = turned(self.ahead);
+        let back = (-across.0, -across.1);
+        let count = self.columns.len() as f64;
+        let mut blocks = Vec::new();
+        for (n, &row) in self.rows.iter().enumerate() {
+            let holes = (self.rows.len() - n) as f64 - 0.5;
+            let ahead = |column: f64| plate.outline.reach(self.place(row, column), self.ahead);
+            let low = plate.outline.reach(self.place(row, *first), back);
+            let high = plate.outline.reach(self.place(row, *last), across);
+            for (side, column) in [(low, *last), (high, *first)] {
+                let lines = side.zip(ahead(column)).map(|(side, shear)| Block {
+                    shear,
+                    shear_holes: holes,
+                    tension: last - first + side,
+                    tension_holes: count - 0.5,
+                    even: false,
+                });
+                blocks.push((
+                    Takes {
+                        from_row: row,
+                        low: *first,
+                        high: *last,
+                        within: true,
+                    },
+                    lines,
+                ));
+            }
+            for (at, &from) in self.columns.iter().enumerate() {
+                for (to_at, &to) in self.columns.iter().enumerate().skip(at + 1) {
+                    let shear = ahead(from).zip(ahead(to)).map(|(a, b)| a + b);
+                    // Between two columns there may be a notch.
+                    let solid = plate.outline.reach(self.place(row, from), across);
+                    let shear = shear.filter(|_| solid.is_some_and(|solid| solid > to - from));
+                    let between = (to_at - at) as f64;
+                    let takes = |within| Takes {
+                        from_row: row,
+                        low: from,
+                        high: to,
+                        within,
+                    };
+                    blocks.push((
+                        takes(true),
+                        shear.map(|shear| Block {
+                            shear,
+                            shear_holes: 2.0 * holes,
+                            tension: to - from,
+                            tension_holes: between,
+                            even: true,
+                        }),
+                    ));
+                    let sides = low.zip(high).zip(shear);
+                    blocks.push((
+                        takes(false),
+                        sides.map(|((low, high), shear)| Block {
+                            shear,
+                            shear_holes: 2.0 * holes,
+                            tension: low + (from - first) + (last - to) + high,
+                            tension_holes: count - between,
+                            even: true,
+                        }),
+                    ));
+                }
+            }
+        }
+        blocks
+    }
+}

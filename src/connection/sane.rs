@@ -1,0 +1,286 @@
+//! What a connection may not say.
+
+use alloc::{format, string::String, vec::Vec};
+
+use super::{Combination, Connection, InPlane, OutOfPlane, Plate};
+use crate::error::{Allowed, Error, out_of_range};
+use crate::joint::{JointPly, Pattern, Repeats};
+use crate::math::hypot;
+use crate::strength::bolt_tension::TensionMethod;
+use crate::strength::group::Point;
+use crate::units::Force;
+
+/// Enough for any code and any program; few enough for memory.
+const MOST_CASES: usize = 1_000_000;
+/// More than any connection has, and few enough to try every block of them.
+const MOST_BOLTS: usize = 500;
+/// Factors of combinations: a slip of the pen beyond.
+const MOST_FACTOR: f64 = 1e3;
+
+/// Refuses a description that contradicts itself.
+pub(super) fn checked(connection: &Connection) -> Result<(), Error> {
+    template(connection)?;
+    plates(connection)?;
+    methods(connection)?;
+    loads(connection)
+}
+
+fn no(why: String) -> Result<(), Error> {
+    Err(Error::Mismatch(why))
+}
+
+fn template(connection: &Connection) -> Result<(), Error> {
+    let joint = &connection.joint;
+    let load = &joint.load;
+    if load.across != Force::default() || load.along != Force::default() {
+        return no("the template of a connection has loads: say them in its load cases".into());
+    }
+    if load.repeats != Repeats::Never {
+        return no(
+            "the template of a connection has loads that repeat: say between which cases they alternate".into(),
+        );
+    }
+    if joint.pattern != Pattern::Single {
+        return no("the template of a connection has a pattern: it is one bolt, and the connection says where they stand".into());
+    }
+    for bolt in connection.bolts.bolts() {
+        if bolt.relative_area.to_bits() != 1.0_f64.to_bits() {
+            let one = Allowed::FromTo(1.0.into(), 1.0.into());
+            return Err(out_of_range(
+                "relative area of a bolt of a connection",
+                bolt.relative_area,
+                one,
+            ));
+        }
+    }
+    let several = connection.bolts.bolts().len() > 1;
+    stands(connection)?;
+    for ply in joint.stack.plies() {
+        let name = &ply.name;
+        if ply.pitch.or(ply.gauge).is_some() || several && ply.width.is_some() {
+            return no(format!(
+                "\"{name}\" has a distance to other holes, or a width: in a connection they come from the pattern and the outlines"
+            ));
+        }
+        if several && ply.slot.is_some() {
+            return no(format!(
+                "\"{name}\" has slots, which lie along or across a load, and here every bolt may have its own"
+            ));
+        }
+        if several && ply.bearing_strength.is_some() {
+            return no(format!(
+                "\"{name}\" states its bearing strength, which is that at one distance: state that of its material"
+            ));
+        }
+        let stated = ply.end_distance.or(ply.edge_distance).or(ply.width);
+        if stated.is_some() && plate_of(connection, ply).is_some() {
+            return no(format!(
+                "\"{name}\" has an outline and distances of its own: say one of them"
+            ));
+        }
+    }
+    Ok(())
+}
+
+/// Bolts that can be there, and as many as can be checked.
+fn stands(connection: &Connection) -> Result<(), Error> {
+    let bolts = connection.bolts.bolts();
+    if bolts.len() > MOST_BOLTS {
+        let allowed = Allowed::AtMost(MOST_BOLTS.into());
+        return Err(out_of_range("bolts of a connection", bolts.len(), allowed));
+    }
+    let diameter = connection.joint.bolt.thread.nominal_diameter();
+    for (n, bolt) in bolts.iter().enumerate() {
+        for (m, other) in bolts.iter().enumerate().skip(n + 1) {
+            let away = hypot((bolt.x - other.x).value, (bolt.y - other.y).value);
+            if away < diameter.value {
+                let (n, m) = (n + 1, m + 1);
+                return no(format!("bolts {n} and {m} stand in one another"));
+            }
+        }
+    }
+    Ok(())
+}
+
+/// The plate of a ply, if its outline is given.
+pub(super) fn plate_of<'a>(connection: &'a Connection, ply: &JointPly) -> Option<&'a Plate> {
+    connection.plates.iter().find(|plate| plate.ply == ply.name)
+}
+
+fn plates(connection: &Connection) -> Result<(), Error> {
+    let plies = connection.joint.stack.plies();
+    for (n, plate) in connection.plates.iter().enumerate() {
+        let name = &plate.ply;
+        if connection
+            .plates
+            .iter()
+            .skip(n + 1)
+            .any(|other| other.ply == *name)
+        {
+            return no(format!("\"{name}\" has two outlines"));
+        }
+        let mut own = plies.iter().filter(|ply| ply.name == *name).peekable();
+        if own.peek().is_none() {
+            return Err(Error::UnknownName {
+                what: "ply of a plate",
+                text: name.clone(),
+                known: names(plies.iter().map(|ply| ply.name.as_str())),
+            });
+        }
+        if plate.grain.is_some() && own.all(|ply| ply.timber.is_none()) {
+            return no(format!("\"{name}\" has a grain, and is not of timber"));
+        }
+        for (n, bolt) in connection.bolts.bolts().iter().enumerate() {
+            let at = Point {
+                x: bolt.x,
+                y: bolt.y,
+            };
+            if !plate.outline.contains(at) {
+                return no(format!(
+                    "bolt {} is outside the outline of \"{name}\"",
+                    n + 1
+                ));
+            }
+        }
+    }
+    Ok(())
+}
+
+fn names<'a>(list: impl Iterator<Item = &'a str>) -> String {
+    list.collect::<Vec<_>>().join(", ")
+}
+
+fn methods(connection: &Connection) -> Result<(), Error> {
+    let has_plate = |name: &str| connection.plates.iter().any(|plate| plate.ply == name);
+    if let Some(OutOfPlane::PressedEdge { ply }) = &connection.out_of_plane
+        && !has_plate(ply)
+    {
+        return no(format!(
+            "moments are to tilt \"{ply}\" about its edge, and its outline is not given"
+        ));
+    }
+    if let Some(OutOfPlane::Clamped) = connection.out_of_plane
+        && connection.joint.torque().is_none()
+    {
+        return no(
+            "moments are to be carried with the plies clamped, and no torque is controlled that clamps them".into(),
+        );
+    }
+    if let (Some(InPlane::InstantaneousCentre(_)), [_, ..]) =
+        (connection.in_plane, connection.alternations.as_slice())
+    {
+        return no("the instantaneous centre is of loads that come once: take the elastic method for loads that alternate".into());
+    }
+    let Some(prying) = &connection.prying else {
+        return Ok(());
+    };
+    if connection.joint.load.prying.is_some() {
+        return no(
+            "the template says what prying adds, and the connection works it out: say one of them"
+                .into(),
+        );
+    }
+    if !matches!(
+        connection.joint.methods.tension,
+        TensionMethod::Aisc360 { .. }
+    ) {
+        return no("prying is worked out here for connections by AISC 360 only: for others say in the template whether the load has it in it".into());
+    }
+    let plies = connection.joint.stack.plies();
+    if plies.iter().filter(|ply| ply.name == prying.ply).count() == 1 {
+        return Ok(());
+    }
+    Err(Error::UnknownName {
+        what: "ply that pries",
+        text: prying.ply.clone(),
+        known: names(plies.iter().map(|ply| ply.name.as_str())),
+    })
+}
+
+fn loads(connection: &Connection) -> Result<(), Error> {
+    let cases = connection.cases.iter().map(|case| case.name.as_str());
+    let combined = connection.combinations.iter().map(|own| own.name.as_str());
+    let mut names: Vec<&str> = cases.chain(combined).collect();
+    if names.len() > MOST_CASES {
+        let allowed = Allowed::AtMost(MOST_CASES.into());
+        return Err(out_of_range("number of load cases", names.len(), allowed));
+    }
+    if connection.cases.is_empty() {
+        return no("a connection without a load case".into());
+    }
+    names.sort_unstable();
+    let mut pairs = names.iter().zip(names.iter().skip(1));
+    if let Some((name, _)) = pairs.find(|(a, b)| a == b) {
+        return no(format!(
+            "two load cases or combinations are called \"{name}\""
+        ));
+    }
+    if names.iter().any(|name| name.trim().is_empty()) {
+        return no("a load case without a name".into());
+    }
+    for alternation in &connection.alternations {
+        if alternation.from == alternation.to {
+            return no(format!("\"{}\" alternates with itself", alternation.from));
+        }
+        for name in [&alternation.from, &alternation.to] {
+            if names.binary_search(&name.as_str()).is_err() {
+                return no(format!(
+                    "\"{name}\" alternates, and is no load case or combination"
+                ));
+            }
+        }
+    }
+    for combination in &connection.combinations {
+        combination_is_sane(connection, combination)?;
+    }
+    if connection.combinations.is_empty() {
+        return Ok(());
+    }
+    let mut used: Vec<&str> = (connection.combinations.iter())
+        .flat_map(|own| own.parts.iter().map(|part| part.case.as_str()))
+        .collect();
+    used.sort_unstable();
+    match connection
+        .cases
+        .iter()
+        .find(|case| used.binary_search(&case.name.as_str()).is_err())
+    {
+        None => Ok(()),
+        Some(case) => no(format!(
+            "\"{}\" is in no combination, and where there are combinations they alone are checked",
+            case.name
+        )),
+    }
+}
+
+fn combination_is_sane(connection: &Connection, combination: &Combination) -> Result<(), Error> {
+    let name = &combination.name;
+    if combination.parts.is_empty() {
+        return no(format!("the combination \"{name}\" has no load cases"));
+    }
+    for (n, part) in combination.parts.iter().enumerate() {
+        let near = part.factor.abs() <= MOST_FACTOR; // false for NaN
+        if !near {
+            let allowed = Allowed::FromTo((-MOST_FACTOR).into(), MOST_FACTOR.into());
+            return Err(out_of_range("factor of a load case", part.factor, allowed));
+        }
+        if combination
+            .parts
+            .iter()
+            .skip(n + 1)
+            .any(|other| other.case == part.case)
+        {
+            return no(format!(
+                "the combination \"{name}\" has \"{}\" twice",
+                part.case
+            ));
+        }
+        if connection.cases.iter().all(|case| case.name != part.case) {
+            return no(format!(
+                "the combination \"{name}\" has \"{}\", which is no load case",
+                part.case
+            ));
+        }
+    }
+    Ok(())
+}
