@@ -152,7 +152,7 @@ fn audited() -> String {
         "A person who entered none of them drew {} numbers at random (`audit.csv`) and looked for each in a print other than the \
          one its row names. For {found} one was found ({sure} surely another; the rest may be one of the reproductions that the row \
          rests on and does not name): {differ} differ ({share:.1} %, 95 % interval {least:.1} to {greatest:.1} %), and stand among the disagreements \
-         below. Of {} prints of whole tables or ranges of sizes that were compared number by number (`audit_prints.csv`), {} \
+         below. In {} comparisons of a whole table or range of sizes with a print (`audit_prints.csv`) {} \
          numbers of {} differ; each is below, with the reason.\n",
         drawn.len(),
         prints.len(),
