@@ -125,6 +125,42 @@ fn witnessed() -> String {
     )
 }
 
+/// Part of a whole in percent with its 95 % interval (Wilson).
+#[allow(clippy::cast_precision_loss)] // some hundred cells
+fn share_with_interval(part: usize, whole: usize) -> [f64; 3] {
+    let (share, n, z) = (part as f64 / whole as f64, whole as f64, 1.96);
+    let middle = (share + z * z / (2.0 * n)) / (1.0 + z * z / n);
+    let half = z / (1.0 + z * z / n) * (share * (1.0 - share) / n + z * z / (4.0 * n * n)).sqrt();
+    [share, middle - half, middle + half].map(|x| 100.0 * x)
+}
+
+/// What the audit found, from `audit.csv` and `audit_prints.csv`.
+fn audited() -> String {
+    let drawn = csv_rows("tables/audit.csv");
+    let of = |outcome: &str| drawn.iter().filter(|x| x["outcome"] == outcome).count();
+    let (differ, found) = (of("differs"), of("found") + of("differs"));
+    let sure = drawn.iter().filter(|x| x["independent"] == "yes").count();
+    let [share, least, greatest] = share_with_interval(differ, found);
+    let prints = csv_rows("tables/audit_prints.csv");
+    let sum = |column: &str| -> usize {
+        prints
+            .iter()
+            .map(|x| x[column].parse::<usize>().unwrap())
+            .sum()
+    };
+    format!(
+        "A person who entered none of them drew {} numbers at random (`audit.csv`) and looked for each in a print other than the \
+         one its row names. For {found} one was found ({sure} surely another; the rest may be one of the reproductions that the row \
+         rests on and does not name): {differ} differ ({share:.1} %, 95 % interval {least:.1} to {greatest:.1} %), and stand among the disagreements \
+         below. In {} comparisons of a whole table or range of sizes with a print (`audit_prints.csv`) {} \
+         numbers of {} differ; each is below, with the reason.\n",
+        drawn.len(),
+        prints.len(),
+        sum("differ"),
+        sum("numbers"),
+    )
+}
+
 /// What other documents have otherwise, from `misprints.csv`.
 fn disagreements() -> String {
     let mut text = String::from(
@@ -229,12 +265,13 @@ fn counts() -> String {
         text,
         "\n{:.1} % of the rows are recalled, and {:.1} % ({partly_recalled}) have a recalled cell; of the {} rows that the \
          tables began with {first:.1} % were recalled. Of {all_cells} numbers, keys not counted, {published} are published, \
-         {reproduced} reproduced, {computed} computed and {memory} recalled ({:.1} %). {recalled_methods}\n\n{}",
+         {reproduced} reproduced, {computed} computed and {memory} recalled ({:.1} %). {recalled_methods}\n\n{}\n{}",
         share(total["memory"], all_rows),
         share(partly_recalled, all_rows),
         AT_FIRST.1,
         share(memory, all_cells),
-        witnessed()
+        witnessed(),
+        audited()
     )
     .unwrap();
     text

@@ -116,3 +116,55 @@ fn every_misprint_and_disagreement_is_still_one() {
         assert!(!same, "the table has {cell} now: {entry:?}");
     }
 }
+
+/// What the audit found is still in the tables, and what differs is told as a disagreement.
+#[test]
+fn what_the_audit_found_still_stands() {
+    let tables = tables();
+    let misprints = csv_rows("tables/misprints.csv");
+    let drawn = csv_rows("tables/audit.csv");
+    assert_eq!(drawn.len(), 200);
+    let mut found = 0;
+    for number in &drawn {
+        if number["outcome"] == "not_found" {
+            assert!(number["other"].is_empty() && number["document"].is_empty());
+            continue;
+        }
+        found += 1;
+        assert!(!number["document"].is_empty() && !number["independent"].is_empty());
+        let table = tables
+            .iter()
+            .find(|table| table.name == number["table"])
+            .unwrap_or_else(|| panic!("{number:?}"));
+        let cell = &row(table, &number["row"])[table.column(&number["column"])];
+        let same = agree(cell, &number["other"]);
+        assert_eq!(same, number["outcome"] == "found", "{cell}: {number:?}");
+        let told = ["table", "row", "column", "other"].map(|field| &number[field]);
+        assert!(
+            same || misprints
+                .iter()
+                .any(|m| ["table", "row", "column", "other"].map(|field| &m[field]) == told),
+            "{number:?}"
+        );
+    }
+    assert!(found > 90, "{found}");
+}
+
+/// Every print that was compared whole and has a number otherwise is told of as often as it has one.
+#[test]
+fn prints_that_differ_are_among_the_misprints() {
+    let misprints = csv_rows("tables/misprints.csv");
+    let mut numbers = 0;
+    for print in csv_rows("tables/audit_prints.csv") {
+        let differ: usize = print["differ"].parse().unwrap();
+        numbers += print["numbers"].parse::<usize>().unwrap();
+        let part = &print["part"];
+        let told = misprints
+            .iter()
+            .filter(|m| m["table"] == print["table"] && m["document"] == print["document"])
+            .filter(|m| !part.contains('=') || m["row"].starts_with(part.as_str()))
+            .count();
+        assert_eq!(told, differ, "{print:?}");
+    }
+    assert!(numbers > 5_000, "{numbers}");
+}

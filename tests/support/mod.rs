@@ -68,7 +68,13 @@ impl Table {
 }
 
 /// Tables about the other tables: no row of theirs is in the crate.
-pub const ABOUT_TABLES: [&str; 3] = ["witnesses", "misprints", "coverage"];
+pub const ABOUT_TABLES: [&str; 5] = [
+    "witnesses",
+    "misprints",
+    "coverage",
+    "audit",
+    "audit_prints",
+];
 
 /// The descriptor of the data package.
 pub fn package() -> serde_json::Value {
