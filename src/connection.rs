@@ -9,6 +9,7 @@
 //! |---|---|
 //! | does it hold, and which bolt and load case governs | [`Connection::check`], [`ConnectionVerdict`] |
 //! | what comes to each bolt | [`Connection::forces`] |
+//! | which bolt, in which of several patterns | [`Connection::design`] |
 //! | which method for which load | [`InPlane`], [`OutOfPlane`], [`PlatePrying`] |
 //! | the whole verdict of one bolt in one case | [`Connection::check_bolt_in`] |
 //! | a cover under pressure: its force, how many bolts, how far apart | [`strength::cover`](crate::strength::cover) |
@@ -65,6 +66,7 @@ use crate::units::Angle;
 
 mod around;
 mod builder;
+mod design;
 mod forces;
 mod load;
 mod methods;
@@ -77,6 +79,7 @@ mod sane;
 mod verdict;
 
 pub use builder::ConnectionBuilder;
+pub use design::ConnectionDesign;
 pub use forces::BoltLoad;
 pub use load::{Alternation, Combination, LoadCase, Part};
 pub use methods::{InPlane, OutOfPlane, PlatePrying};

@@ -182,6 +182,7 @@ fn own_head(own: &OwnScrew) -> Head {
             ..Head::unread(HeadForm::Countersunk)
         },
         None => Head {
+            height: Size::at_least(own.head_height),
             across_flats: Size::at_least(own.across_flats),
             bearing_diameter: Size::at_least(own.bearing_diameter),
             ..Head::unread(HeadForm::Other)

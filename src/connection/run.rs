@@ -121,6 +121,25 @@ fn greater(a: Option<f64>, b: Option<f64>) -> Option<f64> {
     a.into_iter().chain(b).reduce(f64::max)
 }
 
+/// The load of the bolt that carries most in any case: across the axis, and where nothing acts across, along it.
+pub(super) fn most_loaded(connection: &Connection) -> Result<BoltLoad, Error> {
+    sane::checked(connection)?;
+    let mut most: Option<BoltLoad> = None;
+    for case in every_case(connection)? {
+        for load in of(connection, &case)?.loads {
+            let is_more = most.is_none_or(|most| {
+                (load.across, load.along)
+                    .partial_cmp(&(most.across, most.along))
+                    .is_some_and(core::cmp::Ordering::is_gt)
+            });
+            if is_more {
+                most = Some(load);
+            }
+        }
+    }
+    most.ok_or_else(|| Error::Mismatch("no load case comes to any bolt".into()))
+}
+
 /// What is checked, and the ends of what alternates.
 fn every_case(connection: &Connection) -> Result<Vec<Resolved>, Error> {
     let mut cases = resolved(connection)?;
