@@ -354,7 +354,7 @@ fn recalled_timbers_warn() {
     assert_eq!(count("Hem-Fir", "Southern Pine", NDS), 0);
     assert_eq!(count("Red Oak", "Southern Pine", NDS), 1);
     assert_eq!(count("Red Oak", "Red Oak", NDS), 1);
-    assert_eq!(count("C24", "D30", EN), 1);
+    assert_eq!(count("C24", "D30", EN), 0);
 }
 
 fn found_level(method: TimberMethod) -> Level {
