@@ -523,7 +523,12 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("HardnessScale", "HBW") => "Brinell".into(),
         ("HardnessScale", "HV") => "Vickers".into(),
         ("BoltGrade", name) => bolt_grade(name),
-        ("NutGrade", name) => pascal(&name.to_lowercase().replace([' ', '-', '.'], "_")),
+        ("NutGrade", name) => pascal(
+            &name
+                .to_lowercase()
+                .replace('|', "")
+                .replace([' ', '-', '.'], "_"),
+        ),
         ("YieldMeasure", "ReL") => "LowerYield".into(),
         ("YieldMeasure", "Rpf") => "FullSize".into(),
         ("YieldMeasure", "Rp0.2") => "Offset".into(),

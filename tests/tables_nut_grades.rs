@@ -194,3 +194,52 @@ fn every_named_nut_has_a_strength() {
         assert!(!rows.is_empty(), "{pairing:?}");
     }
 }
+
+/// Printed proof loads of DIN 267-4 in N, classes 8, 10 and 12: proof stress times stress area, rounded by the print to
+/// three digits or two.
+#[test]
+fn nuts_of_din_267_4_bear_what_is_printed() {
+    use shankline::uom::si::force::newton;
+    let grades = [
+        NutGrade::Din267_4_8,
+        NutGrade::Din267_4_10,
+        NutGrade::Din267_4_12,
+    ];
+    for (size, printed) in [
+        ("M4", [7000.0, 8750.0, 10500.0]),
+        ("M5", [11400.0, 14200.0, 17000.0]),
+        ("M6", [16000.0, 20000.0, 24000.0]),
+        ("M8", [29000.0, 36500.0, 43000.0]),
+        ("M10", [46000.0, 58000.0, 69500.0]),
+        ("M12", [67000.0, 84000.0, 100000.0]),
+        ("M16", [126000.0, 157000.0, 188000.0]),
+        ("M20", [196000.0, 245000.0, 294000.0]),
+        ("M24", [282000.0, 353000.0, 423000.0]),
+        ("M30", [448000.0, 561000.0, 673000.0]),
+        ("M36", [653000.0, 817000.0, 980000.0]),
+        ("M39", [780000.0, 976000.0, 1170000.0]),
+    ] {
+        let thread: Thread = size.parse().unwrap();
+        let shape = NutStyle::Din934.shape().unwrap();
+        for (grade, printed) in grades.into_iter().zip(printed) {
+            let nut = grade.strength(shape, &thread, NutTapping::Usual).unwrap();
+            let load = nut.proof_load(&thread).unwrap().get::<newton>();
+            assert!(
+                (load / printed - 1.0).abs() < 0.022,
+                "{grade} {size}: {load} {printed}"
+            );
+        }
+    }
+    let m12: Thread = "M12".parse().unwrap();
+    let class_4 = NutGrade::Din267_4_4.strength(NutShape::Hex, &m12, NutTapping::Usual);
+    assert!(class_4.is_err(), "class 4 begins above M16");
+    // The bar is part of the mark: what has none is of ISO 898-2.
+    assert_eq!(
+        "DIN 267-4 8".parse::<NutGrade>().unwrap(),
+        NutGrade::Din267_4_8
+    );
+    assert_eq!(
+        "class 8".parse::<NutGrade>().unwrap(),
+        NutGrade::Iso898_2Class8
+    );
+}

@@ -376,8 +376,9 @@ pub(in crate::tables) static EN14080_COURSE: Source = Source { key: "en14080-cou
 pub(in crate::tables) static AISC360_22_J3_1M: Source = Source { key: "aisc360-22-j3.1m", document: "AISC 360", edition: Some("2022"), locator: "Table J3.1M", read_in: "a copy of the specification, machine-read from the page" };
 pub(in crate::tables) static B18_2_1_2012_T6: Source = Source { key: "b18.2.1-2012-t6", document: "ASME B18.2.1", edition: Some("2012"), locator: "Table 6, hex cap screws", read_in: "a page of drawing dimensions after the table; its thread lengths over 6 in are 2 D + 0.50 in" };
 pub(in crate::tables) static AN_SHEAR: Source = Source { key: "an-shear", document: "AN3 to AN20 drawing", edition: None, locator: "shear of alloy steel bolts", read_in: "75 ksi on the nominal area, whole pounds-force: what the load of AN4, which was read, gives, and what MIL-HDBK-5 has for bolts of 125 ksi; the recalled loads of the drawing are 0.2 % lower to 0.3 % higher" };
+pub(in crate::tables) static DIN267_4: Source = Source { key: "din267-4", document: "DIN 267-4", edition: Some("withdrawn"), locator: "proof stress and hardness of nuts, classes marked with bars", read_in: "a page of a British supplier; its proof loads of M4 to M39 are the stresses times the stress areas, within 2 per cent, but for class 4 and 5, of which it has none" };
 
-pub(in crate::tables) static SOURCES: [&Source; 374] = [
+pub(in crate::tables) static SOURCES: [&Source; 375] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -752,4 +753,5 @@ pub(in crate::tables) static SOURCES: [&Source; 374] = [
     &AISC360_22_J3_1M,
     &B18_2_1_2012_T6,
     &AN_SHEAR,
+    &DIN267_4,
 ];
