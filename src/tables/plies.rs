@@ -157,7 +157,7 @@ pub struct PlyMaterial {
 }
 
 /// Codes, in the order of the table.
-const CODES: [&str; 29] = [
+const CODES: [&str; 34] = [
     "astm_a36_steel",
     "astm_a992_steel",
     "aisi_1018_steel",
@@ -187,6 +187,11 @@ const CODES: [&str; 29] = [
     "en_aw_6060_t6_extruded",
     "en_aw_6061_t6_extruded",
     "en_aw_6063_t6_extruded",
+    "en_gjs_400_15",
+    "en_gjs_450_10",
+    "en_gjs_500_7",
+    "en_gjs_600_3",
+    "en_gjs_700_2",
 ];
 
 /// Every row, as a key.

@@ -314,15 +314,15 @@ pub(in crate::tables) static AISC360_05_J3_1: Source = Source { key: "aisc360-05
 pub(in crate::tables) static AISC360_05_J3_1M: Source = Source { key: "aisc360-05-j3.1m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1M", read_in: "a copy of the page (16.1-103)" };
 pub(in crate::tables) static AISC360_16_J3_1: Source = Source { key: "aisc360-16-j3.1", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Tables J3.1 and J3.1M", read_in: "0.70 times the least tensile strength and the stress area, to the nearest kip or kN: the footnote of the tables of 2005, whose page was read; that bolts of grade A325 over 1 in have a higher strength and pretension from 2016: R. E. Shaw, New Twists and Turns in Structural Bolting, Structure magazine, November 2015. A490M M20 is recalled" };
 pub(in crate::tables) static EN1993_NA_FPC: Source = Source { key: "en1993-na-fpc", document: "EN 1993-1-8/NA (Germany)", edition: Some("2010"), locator: "NA to 3.4, reduced preload of class 10.9", read_in: "a washer maker's guide" };
-pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en1993-1-1-expansion", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en1993-1-1-expansion", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "a design aid on structural steel that names the clause: 210 GPa, 0.30 and 12 ppm/K; a part of a European design guide has the modulus" };
 pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2.5", read_in: "recalled, not read" };
-pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "recalled, not read" };
+pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "a table of a stainless steel association after the standard, on three pages: 304, 2205, 430, 410 and 630" };
 pub(in crate::tables) static ISO2320_INSERT_RECALLED: Source = Source { key: "iso2320-insert-recalled", document: "ISO 2320", edition: Some("2008"), locator: "first installation of nuts with non-metallic insert", read_in: "half of the recalled value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
 pub(in crate::tables) static AISC360_05_J3_4: Source = Source { key: "aisc360-05-j3.4", document: "AISC 360", edition: Some("2005"), locator: "Tables J3.4, J3.4M, J3.5 and J3.5M", read_in: "additions in a copy of the page; sheared edges in a handbook and a drafting page; other edges recalled" };
 pub(in crate::tables) static AISC360_16_J3_4: Source = Source { key: "aisc360-16-j3.4", document: "AISC 360", edition: Some("2016"), locator: "Tables J3.4 and J3.4M", read_in: "a copy of the page" };
 pub(in crate::tables) static EN1090_2_11: Source = Source { key: "en1090-2-11", document: "EN 1090-2", edition: Some("2008 and 2018"), locator: "Table 11, nominal clearances", read_in: "a holing procedure and a Spanish rule that agree" };
 pub(in crate::tables) static EN10025_2_7: Source = Source { key: "en10025-2-7", document: "EN 10025-2", edition: Some("2004"), locator: "Table 7", read_in: "a reference page; a page of EN 10025:1993 agrees for S235 and S275 to 250 mm" };
-pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-1-3.2.6", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-1-3.2.6", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "a design aid on structural steel that names the clause: 210 GPa, 0.30 and 12 ppm/K; a part of a European design guide has the modulus" };
 pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; that each goes with the bolt class of its number is recalled" };
 pub(in crate::tables) static A325_14_NUTS: Source = Source { key: "a325-14-nuts", document: "ASTM A325", edition: Some("2014"), locator: "3.2", read_in: "a page copied from the standard" };
 pub(in crate::tables) static ISO898_2_PAIR_12U: Source = Source { key: "iso898-2-pair-12u", document: "ISO 898-2", edition: Some("2012"), locator: "nuts of class 12 for bolts of class 12.9 underlined", read_in: "recalled, not read" };
@@ -377,8 +377,9 @@ pub(in crate::tables) static AISC360_22_J3_1M: Source = Source { key: "aisc360-2
 pub(in crate::tables) static B18_2_1_2012_T6: Source = Source { key: "b18.2.1-2012-t6", document: "ASME B18.2.1", edition: Some("2012"), locator: "Table 6, hex cap screws", read_in: "a page of drawing dimensions after the table; its thread lengths over 6 in are 2 D + 0.50 in" };
 pub(in crate::tables) static AN_SHEAR: Source = Source { key: "an-shear", document: "AN3 to AN20 drawing", edition: None, locator: "shear of alloy steel bolts", read_in: "75 ksi on the nominal area, whole pounds-force: what the load of AN4, which was read, gives, and what MIL-HDBK-5 has for bolts of 125 ksi; the recalled loads of the drawing are 0.2 % lower to 0.3 % higher" };
 pub(in crate::tables) static DIN267_4: Source = Source { key: "din267-4", document: "DIN 267-4", edition: Some("withdrawn"), locator: "proof stress and hardness of nuts, classes marked with bars", read_in: "a page of a British supplier; its proof loads of M4 to M39 are the stresses times the stress areas, within 2 per cent, but for class 4 and 5, of which it has none" };
+pub(in crate::tables) static EN1563_1997: Source = Source { key: "en1563-1997", document: "EN 1563", edition: Some("1997"), locator: "Table 1, separately cast samples", read_in: "a foundry's page of the table, in MPa; it calls the grade of 400 and 250 MPa 450-15, where the number is that of 400-15" };
 
-pub(in crate::tables) static SOURCES: [&Source; 375] = [
+pub(in crate::tables) static SOURCES: [&Source; 376] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -754,4 +755,5 @@ pub(in crate::tables) static SOURCES: [&Source; 375] = [
     &B18_2_1_2012_T6,
     &AN_SHEAR,
     &DIN267_4,
+    &EN1563_1997,
 ];
