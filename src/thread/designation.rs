@@ -704,6 +704,16 @@ mod tests {
             (0, DesignationProblem::NotStandard { .. })
         ));
         assert_eq!(wrong("0.01-80 UNS"), (0, DesignationProblem::Size));
+    }
+
+    #[test]
+    fn metric_threads_in_no_list_say_so() {
+        let wrong = |text: &str| match text.parse::<Thread>() {
+            Err(Error::Designation {
+                position, problem, ..
+            }) => (position, problem),
+            other => panic!("{text}: {other:?}"),
+        };
         for nonsense in [
             "M1x0.9 special",
             "M9000x6 special",

@@ -318,7 +318,7 @@ pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en199
 pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2.5", read_in: "recalled, not read" };
 pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "a table of a stainless steel association after the standard, on three pages: 304, 2205, 430, 410 and 630" };
 pub(in crate::tables) static ISO2320_INSERT_RECALLED: Source = Source { key: "iso2320-insert-recalled", document: "ISO 2320", edition: Some("2008"), locator: "first installation of nuts with non-metallic insert", read_in: "half of the recalled value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
-pub(in crate::tables) static AISC360_05_J3_4: Source = Source { key: "aisc360-05-j3.4", document: "AISC 360", edition: Some("2005"), locator: "Tables J3.4, J3.4M, J3.5 and J3.5M", read_in: "additions in a copy of the page; sheared edges in a handbook and a drafting page; other edges recalled" };
+pub(in crate::tables) static AISC360_05_J3_4: Source = Source { key: "aisc360-05-j3.4", document: "AISC 360", edition: Some("2005"), locator: "Tables J3.4, J3.4M, J3.5 and J3.5M", read_in: "metric: a structural designers' handbook, Table 5.13, both kinds of edge; inch: a drafting page of the table from 5/8 in, the other edges of 1/2 in as in 2016; additions in a copy of the page" };
 pub(in crate::tables) static AISC360_16_J3_4: Source = Source { key: "aisc360-16-j3.4", document: "AISC 360", edition: Some("2016"), locator: "Tables J3.4 and J3.4M", read_in: "a copy of the page" };
 pub(in crate::tables) static EN1090_2_11: Source = Source { key: "en1090-2-11", document: "EN 1090-2", edition: Some("2008 and 2018"), locator: "Table 11, nominal clearances", read_in: "a holing procedure and a Spanish rule that agree" };
 pub(in crate::tables) static EN10025_2_7: Source = Source { key: "en10025-2-7", document: "EN 10025-2", edition: Some("2004"), locator: "Table 7", read_in: "a reference page; a page of EN 10025:1993 agrees for S235 and S275 to 250 mm" };
@@ -338,7 +338,7 @@ pub(in crate::tables) static EN1999_1_1_HEAT: Source = Source { key: "en1999-1-1
 pub(in crate::tables) static EN1993_1_2_31: Source = Source { key: "en1993-1-2-31", document: "EN 1993-1-2", edition: Some("2005"), locator: "Table 3.1, proportional limit", read_in: "open code of two research groups, both with 1.0 at 100 C, 0.807 at 200 C and 0.613 at 300 C; that steel 4130 is as structural steel is recalled" };
 pub(in crate::tables) static F436_HARDNESS: Source = Source { key: "f436-hardness", document: "ASTM F436", edition: None, locator: "hardness", read_in: "a maker's page" };
 pub(in crate::tables) static ISO7090_HARDNESS: Source = Source { key: "iso7090-hardness", document: "ISO 7090", edition: None, locator: "hardness classes", read_in: "supplier's product page" };
-pub(in crate::tables) static WASHER_HARDNESS_RECALLED: Source = Source { key: "washer-hardness-recalled", document: "ISO 7089, 7091, 7092, 7093-1, 7094; EN 14399-6; DIN 125", edition: None, locator: "hardness classes", read_in: "recalled" };
+pub(in crate::tables) static WASHER_HARDNESS_RECALLED: Source = Source { key: "washer-hardness-recalled", document: "ISO 7092, 7093-1, 7094; DIN 125", edition: None, locator: "hardness classes", read_in: "recalled" };
 pub(in crate::tables) static ISO898_3_PAIRS: Source = Source { key: "iso898-3-pairs", document: "ISO 898-3", edition: Some("2018"), locator: "Table 1, washers for bolts", read_in: "page that reproduces the table; a note of a steelwork association agrees for 8.8 and 10.9" };
 pub(in crate::tables) static RCSC_6: Source = Source { key: "rcsc-6", document: "RCSC Specification for Structural Joints", edition: Some("2009 or 2014"), locator: "section 6, use of washers", read_in: "copy of the text of the section" };
 pub(in crate::tables) static AISC360_05_J31_WASHERS: Source = Source { key: "aisc360-05-j31-washers", document: "AISC 360", edition: Some("2005"), locator: "J3.1, washers of A490 bolts over 1 in", read_in: "copy of the page" };
@@ -378,8 +378,10 @@ pub(in crate::tables) static B18_2_1_2012_T6: Source = Source { key: "b18.2.1-20
 pub(in crate::tables) static AN_SHEAR: Source = Source { key: "an-shear", document: "AN3 to AN20 drawing", edition: None, locator: "shear of alloy steel bolts", read_in: "75 ksi on the nominal area, whole pounds-force: what the load of AN4, which was read, gives, and what MIL-HDBK-5 has for bolts of 125 ksi; the recalled loads of the drawing are 0.2 % lower to 0.3 % higher" };
 pub(in crate::tables) static DIN267_4: Source = Source { key: "din267-4", document: "DIN 267-4", edition: Some("withdrawn"), locator: "proof stress and hardness of nuts, classes marked with bars", read_in: "a page of a British supplier; its proof loads of M4 to M39 are the stresses times the stress areas, within 2 per cent, but for class 4 and 5, of which it has none" };
 pub(in crate::tables) static EN1563_1997: Source = Source { key: "en1563-1997", document: "EN 1563", edition: Some("1997"), locator: "Table 1, separately cast samples", read_in: "a foundry's page of the table, in MPa; it calls the grade of 400 and 250 MPa 450-15, where the number is that of 400-15" };
+pub(in crate::tables) static NDS_G_FILE: Source = Source { key: "nds-g-file", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "an open code file of the table; it has one redwood alone" };
+pub(in crate::tables) static WASHER_CLASSES: Source = Source { key: "washer-classes", document: "ISO 7089, ISO 7091 and DIN 125", edition: None, locator: "hardness classes", read_in: "pages of washer makers and of ISO 898-3, whose class is the least hardness: 7089 in 200HV and 300HV, 7091 in 100HV; DIN 125 had 140 HV" };
 
-pub(in crate::tables) static SOURCES: [&Source; 376] = [
+pub(in crate::tables) static SOURCES: [&Source; 378] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -756,4 +758,6 @@ pub(in crate::tables) static SOURCES: [&Source; 376] = [
     &AN_SHEAR,
     &DIN267_4,
     &EN1563_1997,
+    &NDS_G_FILE,
+    &WASHER_CLASSES,
 ];
