@@ -248,7 +248,7 @@ impl NutGradeRow {
     /// the oversize tapped nuts of ISO 10684, and ISO 3506-2.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_metric().len(), 143);
+    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_metric().len(), 149);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

@@ -241,7 +241,7 @@ impl PlyMaterial {
     /// Every material.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 29);
+    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 34);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
@@ -260,7 +260,7 @@ impl PlyMaterial {
     /// assert_eq!(
     ///     PlyMaterial::find("6061-T6").unwrap_err().to_string(),
     ///     "\"6061-T6\" is not a known ply material; \
-    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 29)",
+    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 34)",
     /// );
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {
