@@ -6,6 +6,7 @@
 //! | caution | what to do |
 //! |---|---|
 //! | [`FromMemory`](Caution::FromMemory), [`MethodFromMemory`](Caution::MethodFromMemory) | look the value or the formula up in the document it names |
+//! | [`OneWitness`](Caution::OneWitness) | look the strengths up in the standard where a life depends on them |
 //! | [`MaterialOutsideMethod`](Caution::MaterialOutsideMethod), [`NotForScrews`](Caution::NotForScrews) | choose another method or part, or justify the use |
 //! | [`AgainstAdvice`](Caution::AgainstAdvice) | keep to the advice, or show by test or analysis that it may be left |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`Stated`](Caution::Stated) | take a specified minimum or a listed part, or answer for the figures |
@@ -45,6 +46,13 @@ pub enum Caution {
         /// The value.
         value: &'static str,
         /// Where it should be checked.
+        provenance: Provenance,
+    },
+    /// The strengths of a bolt grade were read in one document alone, and no second one was found.
+    OneWitness {
+        /// The grade, by its label.
+        grade: &'static str,
+        /// The document, and where it was read.
         provenance: Provenance,
     },
     /// The numbers of a method were recalled for this edition, not read in it.
@@ -285,6 +293,12 @@ impl fmt::Display for Caution {
             Self::FromMemory { value, provenance } => write!(
                 f,
                 "The {value} was recalled and not read in any document; check it against {}.",
+                provenance.source
+            ),
+            Self::OneWitness { grade, provenance } => write!(
+                f,
+                "The strengths of {grade} at this size were read in one document alone; where a life depends on \
+                 them, check them against {}.",
                 provenance.source
             ),
             Self::MethodFromMemory { method } => write!(

@@ -37,9 +37,10 @@ pub use nut::NutStrength;
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::names::Key;
 use crate::source::{Basis, Provenance};
 use crate::tables::galvanic::Metal;
-use crate::tables::nanometres;
+use crate::tables::{ONLY_WITNESSES, nanometres};
 use crate::thread::Thread;
 use crate::units::{Area, Force, Length, Stress};
 
@@ -342,7 +343,8 @@ impl BoltStrength {
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
     /// assert_eq!(SaeGrade::Grade8.strength(inches(0.5))?.cautions().iter().count(), 0);
-    /// assert_eq!(SaeGrade::Grade4.strength(inches(0.5))?.cautions().iter().count(), 1); // studs
+    /// // For studs, and read in one document alone.
+    /// assert_eq!(SaeGrade::Grade4.strength(inches(0.5))?.cautions().iter().count(), 2);
     /// # Ok(())
     /// # }
     /// ```
@@ -368,6 +370,22 @@ impl BoltStrength {
             .with(product)
             .with(memory)
             .with(proof)
+            .with(self.one_witness())
+    }
+
+    /// What a grade says whose strengths one document alone has.
+    fn one_witness(&self) -> Option<Caution> {
+        let provenance = self.provenance?;
+        let size = nanometres(self.nominal_diameter);
+        let only = ONLY_WITNESSES.iter().any(|(grade, over, thru)| {
+            *grade == self.grade
+                && over.is_none_or(|over| nanometres(over) < size)
+                && size <= nanometres(*thru)
+        });
+        only.then_some(Caution::OneWitness {
+            grade: self.grade.label(),
+            provenance,
+        })
     }
 
     /// Refuses a thread of another nominal diameter than the strengths hold for.
@@ -571,10 +589,42 @@ fn widest(rows: impl Iterator<Item = Sizes>, diameter: Length) -> Allowed {
 
 #[cfg(test)]
 mod tests {
+    use alloc::string::String;
     use alloc::vec::Vec;
 
     use super::*;
     use crate::units::{inches, ksi, millimetres};
+
+    #[test]
+    fn strengths_of_one_document_say_so_by_name_and_size() {
+        let of = |class: StainlessClass, size: f64| {
+            let strength = class.strength(millimetres(size)).unwrap();
+            let found: Vec<String> = strength
+                .cautions()
+                .iter()
+                .map(ToString::to_string)
+                .collect();
+            found
+        };
+        let a5 = of(StainlessClass::A5_70, 12.0);
+        assert_eq!(a5.len(), 1);
+        assert!(a5[0].starts_with(
+            "The strengths of ISO 3506-1 class A5-70 at this size were read in one document alone"
+        ));
+        // A second document has A4-80 up to M24.
+        assert_eq!(of(StainlessClass::A4_80, 24.0).len(), 0);
+        assert_eq!(of(StainlessClass::A4_80, 27.0).len(), 1);
+        assert_eq!(of(StainlessClass::A2_70, 27.0).len(), 0);
+        // Of every grade and size that the list names the caution comes, and comes once.
+        for (grade, _, thru) in &ONLY_WITNESSES {
+            let strength = grade.strength(*thru).unwrap();
+            let cautions = strength.cautions();
+            let one = cautions
+                .iter()
+                .filter(|c| matches!(c, Caution::OneWitness { .. }));
+            assert_eq!(one.count(), 1, "{grade}");
+        }
+    }
 
     #[test]
     fn a_weak_proof_stress_is_said_once() {

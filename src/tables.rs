@@ -130,6 +130,8 @@ impl Method {
 
 /// The rows of `tables/methods.csv` by their keys.
 pub(crate) use generated::methods;
+/// Grades and sizes of bolts whose strengths one document alone has.
+pub(crate) use generated::only_witnesses::ONLY_WITNESSES;
 
 const fn known(source: &'static Source, basis: Basis) -> Provenance {
     Provenance { source, basis }

@@ -3,6 +3,7 @@
 //! | question | begins at |
 //! |---|---|
 //! | read a designation; a thread by size | [`Thread`], [`Thread::unified`], [`Thread::metric`] |
+//! | a thread that is in no list | [`Thread::unified_special`], [`Thread::metric_special`] |
 //! | which thread is this, and what is it taken for | [`Thread::identify`], [`Thread::look_alikes`] |
 //! | the smallest thread that is large enough | [`Thread::unified_at_least`], [`Thread::metric_at_least`] |
 //! | stress area, root area, shank area | [`Thread::tensile_stress_area`], [`Thread::minor_area`], [`Thread::shank_area`], [`area`] |
@@ -25,11 +26,11 @@
 
 use alloc::format;
 
-use crate::error::{Error, out_of_range, positive};
+use crate::error::Error;
 use crate::source::Provenance;
 use crate::tables::nanometres;
 use crate::tables::threads::{MetricSeries, MetricThread, UnifiedSeries, UnifiedThread};
-use crate::units::{Area, Length, inches};
+use crate::units::{Area, Length};
 
 pub mod area;
 mod at_least;
@@ -45,6 +46,7 @@ pub mod profile;
 pub(crate) mod rows;
 #[cfg(feature = "schema")]
 mod schema;
+mod special;
 pub mod strip;
 mod tap_drill;
 pub mod wires;
@@ -72,7 +74,7 @@ pub use profile::Profile;
 /// size    = "#" digits | whole | [whole ("-" | " ")] digits "/" digits | decimal
 /// starts  = pitch "P" "-" lead "L" ["(" number STARTS ")"], pitch and lead in inches
 /// series  = UNC | UNF | UNEF | UNS | [threads-per-inch ["-"]] UN, with R or J after UN: UNRC, UNJF
-/// metric  = ("M" | "MJ") decimal [("x" | "-") (pitch | "Ph" lead "P" pitch)]
+/// metric  = ("M" | "MJ") decimal [("x" | "-") (pitch | "Ph" lead "P" pitch) [SPECIAL]]
 ///           ["-" class ["-" (S | N | L | millimetres)]] ["-" LH]
 /// class   = 1A | 2A | 3A | 1B | 2B | 3B | such as 6g, 6H, 4g6g
 /// ```
@@ -82,7 +84,8 @@ pub use profile::Profile;
 /// thread without series is the standard one of that pitch. A metric thread without pitch is the coarse one, as
 /// ISO 965-1 writes it; a Unified size alone (`1/2`, `#4`) is refused, with its coarse and its fine thread, as ASME B1.1
 /// always writes the pitch and both the coarse and the fine thread are on the shelf. A space may stand for the hyphen before `LH`. Right hand, one start and the engagement group N are implied.
-/// Gaging systems (`(21)`) and modified limits (`MOD`) are refused: what they say would be lost.
+/// `SPECIAL` is this crate's own: a metric thread that ISO 261 does not have must say so (`M10x0.9 special`), lest a slip of
+/// the pen become a thread. Gaging systems (`(21)`) and modified limits (`MOD`) are refused: what they say would be lost.
 ///
 /// Source: the syntax of ASME B1.1 and of ISO 965-1 was recalled; the plain forms were read in a design
 /// handbook, `LH` in a guide to thread notes.
@@ -96,7 +99,7 @@ pub use profile::Profile;
 /// for text in [
 ///     "3/8-16 UNC", "5/8-18 UNF-2A", "#10-32 UNF", "1/2-20 UNRF-2A", "1/4-20 UNC-2A-LH",
 ///     "0.75-0.0625P-0.1875L (3 STARTS) UNS-2A", "M12", "M12x1.25", "M10-6g", "MJ6x1-4h6h",
-///     "M16xPh3P1.5-6H", "M20x2-7g6g-L-LH",
+///     "M16xPh3P1.5-6H", "M20x2-7g6g-L-LH", "M10x0.9 special",
 /// ] {
 ///     let thread: Thread = text.parse()?;
 ///     assert_eq!(thread.to_string(), text);
@@ -135,6 +138,8 @@ enum Form {
     /// A Unified thread of special diameter and pitch (UNS): threads per inch.
     UnifiedSpecial(f64),
     Metric(&'static MetricThread),
+    /// A metric thread of special diameter or pitch.
+    MetricSpecial,
 }
 
 impl Thread {
@@ -197,52 +202,6 @@ impl Thread {
                 wanted: format!("M{}x{}", trimmed(diameter), trimmed(pitch)),
                 available: metric_near(diameter),
             })
-    }
-
-    /// A Unified thread of special diameter or pitch (UNS), with the Unified profile.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] unless the diameter is positive, at least three pitches and at most
-    /// 100 in, and the number of threads per inch lies between 1 and 100.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let thread = Thread::unified_special(inches(0.9), 14.0)?;
-    /// assert_eq!(thread.to_string(), "0.9-14 UNS");
-    /// assert!(Thread::unified_special(inches(-0.9), 14.0).is_err());
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn unified_special(diameter: Length, threads_per_inch: f64) -> Result<Self, Error> {
-        use crate::error::Allowed;
-        positive("nominal diameter", diameter)?;
-        if diameter > inches(100.0) {
-            return Err(out_of_range(
-                "nominal diameter of a special thread",
-                diameter,
-                Allowed::AtMost(inches(100.0).into()),
-            ));
-        }
-        if !(1.0..=100.0).contains(&threads_per_inch) {
-            return Err(out_of_range(
-                "number of threads per inch",
-                threads_per_inch,
-                Allowed::FromTo(1.0.into(), 100.0.into()),
-            ));
-        }
-        let pitch = inches(1.0 / threads_per_inch);
-        // Below this the minor diameter of the thread shrinks toward nothing.
-        if diameter < 3.0 * pitch {
-            return Err(out_of_range(
-                "nominal diameter of a special thread",
-                diameter,
-                Allowed::AtLeast((3.0 * pitch).into()),
-            ));
-        }
-        let form = Form::UnifiedSpecial(threads_per_inch);
-        Ok(Self::plain(diameter, pitch, form, Profile::Un))
     }
 
     pub(crate) fn from_unified(row: &'static UnifiedThread) -> Self {
@@ -367,7 +326,7 @@ impl Thread {
         match self.form {
             Form::Unified(row) => Some(row.threads_per_inch),
             Form::UnifiedSpecial(threads_per_inch) => Some(threads_per_inch),
-            Form::Metric(_) => None,
+            Form::Metric(_) | Form::MetricSpecial => None,
         }
     }
 
@@ -399,7 +358,7 @@ impl Thread {
         match self.form {
             Form::Unified(row) => row.series == UnifiedSeries::Unc,
             Form::Metric(row) => row.series == MetricSeries::Coarse,
-            Form::UnifiedSpecial(_) => false,
+            Form::UnifiedSpecial(_) | Form::MetricSpecial => false,
         }
     }
 
@@ -421,7 +380,7 @@ impl Thread {
         }
     }
 
-    /// The row of the table of metric threads, if the thread is metric.
+    /// The row of the table of metric threads, if the thread is a standard one.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -453,7 +412,7 @@ impl Thread {
         match self.form {
             Form::Unified(row) => Some(row.provenance),
             Form::Metric(row) => Some(row.provenance),
-            Form::UnifiedSpecial(_) => None,
+            Form::UnifiedSpecial(_) | Form::MetricSpecial => None,
         }
     }
 
@@ -596,7 +555,7 @@ impl Thread {
         match self.form {
             Form::Unified(row) => Some(row.tensile_stress_area),
             Form::Metric(row) => Some(row.tensile_stress_area),
-            Form::UnifiedSpecial(_) => None,
+            Form::UnifiedSpecial(_) | Form::MetricSpecial => None,
         }
     }
 

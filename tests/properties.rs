@@ -260,6 +260,8 @@ proptest! {
         }
         assert!(Thread::unified_special(inches(bad), good + 5.0).is_err());
         assert!(Thread::unified_special(inches(good), bad).is_err());
+        assert!(Thread::metric_special(millimetres(bad), millimetres(good)).is_err());
+        assert!(Thread::metric_special(millimetres(good), millimetres(bad)).is_err());
         assert!(Thread::unified(inches(bad), UnifiedSeries::Unc).is_err());
         assert!(Thread::metric(millimetres(bad), millimetres(1.0)).is_err());
         assert!(Thread::metric(millimetres(12.0), millimetres(bad)).is_err());
@@ -377,6 +379,10 @@ fn check_finite(a: f64, b: f64, c: f64) -> Result<(), TestCaseError> {
         }
     }
     if let Ok(thread) = Thread::unified_special(inches(a), b) {
+        prop_assert!(thread.tensile_stress_area().is_finite());
+        prop_assert!(thread.minor_area() > square_millimetres(0.0));
+    }
+    if let Ok(thread) = Thread::metric_special(millimetres(a), millimetres(b)) {
         prop_assert!(thread.tensile_stress_area().is_finite());
         prop_assert!(thread.minor_area() > square_millimetres(0.0));
     }

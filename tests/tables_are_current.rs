@@ -7,7 +7,7 @@ mod support;
 
 use std::{collections::BTreeSet, fmt::Write, fs};
 
-use support::{Field, Table, repository, tables};
+use support::{Field, Table, csv_rows, repository, tables};
 
 /// Table, row type, and the names of the items its rows use.
 const ROW_TYPES: &[(&str, &str, &str)] = &[
@@ -523,7 +523,12 @@ fn variant(enumeration: &str, cell: &str) -> String {
         ("HardnessScale", "HBW") => "Brinell".into(),
         ("HardnessScale", "HV") => "Vickers".into(),
         ("BoltGrade", name) => bolt_grade(name),
-        ("NutGrade", name) => pascal(&name.to_lowercase().replace([' ', '-', '.'], "_")),
+        ("NutGrade", name) => pascal(
+            &name
+                .to_lowercase()
+                .replace('|', "")
+                .replace([' ', '-', '.'], "_"),
+        ),
         ("YieldMeasure", "ReL") => "LowerYield".into(),
         ("YieldMeasure", "Rpf") => "FullSize".into(),
         ("YieldMeasure", "Rp0.2") => "Offset".into(),
@@ -791,11 +796,72 @@ fn methods_file(table: &Table) -> String {
     )
 }
 
+const ONLY_WITNESSES: &str = "only_witnesses";
+
+/// The grades and sizes of bolts whose strengths one document alone has: rows of `tables/witnesses.csv`.
+fn only_witnesses_file() -> String {
+    let mut body = String::new();
+    let witnesses = csv_rows("tables/witnesses.csv");
+    let only = witnesses.iter().filter(|w| w["standing"] == "only");
+    for witness in only.clone() {
+        let prefix = match witness["table"].as_str() {
+            "sae_j429_grades" => "SAE J429 grade ",
+            "astm_grades" | "astm_grades_metric" => "ASTM ",
+            "iso_3506_1_classes" => "ISO 3506-1 class ",
+            _ => panic!("no strengths of bolts: {witness:?}"),
+        };
+        let mut grade = String::new();
+        let mut limits = ["None".to_string(), String::new()];
+        for part in witness["row"].split("; ") {
+            let (column, cell) = part.split_once('=').unwrap();
+            let unit = if column.ends_with("_in") {
+                "inches"
+            } else {
+                "millimetres"
+            };
+            let length = format!(
+                "{unit}({})",
+                cell.parse::<f64>().map_or(String::new(), |_| float(cell))
+            );
+            match column {
+                "grade" | "class" => grade = bolt_grade(&format!("{prefix}{cell}")),
+                "size_over_in" | "size_over_mm" => limits[0] = format!("Some({length})"),
+                "size_thru_in" | "size_thru_mm" => limits[1] = length,
+                _ => panic!("{witness:?}"),
+            }
+        }
+        writeln!(
+            body,
+            "    (BoltGrade::{grade}, {}, {}),",
+            limits[0], limits[1]
+        )
+        .unwrap();
+    }
+    format!(
+        "// Written by tests/tables_are_current.rs from tables/witnesses.csv. Not edited by hand.\n\n\
+         use crate::names::{{AstmGrade, BoltGrade, SaeGrade, StainlessClass}};\n\
+         use crate::units::{{Length, inches, millimetres}};\n\n\
+         pub(crate) static ONLY_WITNESSES: [(BoltGrade, Option<Length>, Length); {}] = [\n{body}];\n",
+        only.count(),
+    )
+}
+
 #[test]
 fn generated_files_are_current() {
     let tables = tables();
     let update = std::env::var_os("UPDATE_TABLES").is_some();
     let mut stale = Vec::new();
+    let mut current = |name: &str, text: String| {
+        let path = repository("src/tables/generated").join(format!("{name}.rs"));
+        if fs::read_to_string(&path).unwrap_or_default() != text {
+            if update {
+                fs::write(&path, text).unwrap();
+            } else {
+                stale.push(name.to_string());
+            }
+        }
+    };
+    current(ONLY_WITNESSES, only_witnesses_file());
     for table in &tables {
         let text = if table.name == "sources" {
             sources_file(table)
@@ -816,14 +882,7 @@ fn generated_files_are_current() {
                 .collect();
             rows_file(table, row_type, imports, &same_type)
         };
-        let path = repository("src/tables/generated").join(format!("{}.rs", table.name));
-        if fs::read_to_string(&path).unwrap_or_default() != text {
-            if update {
-                fs::write(&path, text).unwrap();
-            } else {
-                stale.push(table.name.clone());
-            }
-        }
+        current(&table.name, text);
     }
     assert!(
         stale.is_empty(),
@@ -837,6 +896,9 @@ fn no_generated_file_is_left_over() {
     for entry in fs::read_dir(repository("src/tables/generated")).unwrap() {
         let file = entry.unwrap().file_name().into_string().unwrap();
         let name = file.strip_suffix(".rs").unwrap();
-        assert!(names.contains(name), "{file} has no table");
+        assert!(
+            names.contains(name) || name == ONLY_WITNESSES,
+            "{file} has no table"
+        );
     }
 }

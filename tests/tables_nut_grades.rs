@@ -194,3 +194,52 @@ fn every_named_nut_has_a_strength() {
         assert!(!rows.is_empty(), "{pairing:?}");
     }
 }
+
+/// Printed proof loads of DIN 267-4 in N, classes 8, 10 and 12: proof stress times stress area, rounded by the print to
+/// three digits or two.
+#[test]
+fn nuts_of_din_267_4_bear_what_is_printed() {
+    use shankline::uom::si::force::newton;
+    let grades = [
+        NutGrade::Din267_4_8,
+        NutGrade::Din267_4_10,
+        NutGrade::Din267_4_12,
+    ];
+    for (size, printed) in [
+        ("M4", [7000.0, 8750.0, 10_500.0]),
+        ("M5", [11_400.0, 14_200.0, 17_000.0]),
+        ("M6", [16_000.0, 20_000.0, 24_000.0]),
+        ("M8", [29_000.0, 36_500.0, 43_000.0]),
+        ("M10", [46_000.0, 58_000.0, 69_500.0]),
+        ("M12", [67_000.0, 84_000.0, 100_000.0]),
+        ("M16", [126_000.0, 157_000.0, 188_000.0]),
+        ("M20", [196_000.0, 245_000.0, 294_000.0]),
+        ("M24", [282_000.0, 353_000.0, 423_000.0]),
+        ("M30", [448_000.0, 561_000.0, 673_000.0]),
+        ("M36", [653_000.0, 817_000.0, 980_000.0]),
+        ("M39", [780_000.0, 976_000.0, 1_170_000.0]),
+    ] {
+        let thread: Thread = size.parse().unwrap();
+        let shape = NutStyle::Din934.shape().unwrap();
+        for (grade, printed) in grades.into_iter().zip(printed) {
+            let nut = grade.strength(shape, &thread, NutTapping::Usual).unwrap();
+            let load = nut.proof_load(&thread).unwrap().get::<newton>();
+            assert!(
+                (load / printed - 1.0).abs() < 0.022,
+                "{grade} {size}: {load} {printed}"
+            );
+        }
+    }
+    let m12: Thread = "M12".parse().unwrap();
+    let class_4 = NutGrade::Din267_4_4.strength(NutShape::Hex, &m12, NutTapping::Usual);
+    assert!(class_4.is_err(), "class 4 begins above M16");
+    // The bar is part of the mark: what has none is of ISO 898-2.
+    assert_eq!(
+        "DIN 267-4 8".parse::<NutGrade>().unwrap(),
+        NutGrade::Din267_4_8
+    );
+    assert_eq!(
+        "class 8".parse::<NutGrade>().unwrap(),
+        NutGrade::Iso898_2Class8
+    );
+}

@@ -450,7 +450,7 @@ fn names_of_plies_are_offered_by_their_nearness() {
     assert!(message("ASTM A36 stee").contains("known are ASTM A36 steel; "));
     for strange in ["", "   ", "é", "unobtainium"] {
         assert!(
-            message(strange).ends_with("(the nearest of 29)"),
+            message(strange).ends_with("(the nearest of 34)"),
             "{strange:?}"
         );
     }
@@ -617,5 +617,31 @@ fn friction_classes_make_frictions() {
             }
             (found, max) => assert!(found.is_err() && max.is_none()),
         }
+    }
+}
+
+/// EN 1563 prints MPa, the first number of the name is the tensile strength; no walls over 30 mm.
+#[test]
+fn irons_of_en_1563_are_as_strong_as_their_names_say() {
+    for (name, yielding) in [
+        ("EN-GJS-400-15 ductile iron", 250.0),
+        ("EN-GJS-450-10 ductile iron", 310.0),
+        ("EN-GJS-500-7 ductile iron", 320.0),
+        ("EN-GJS-600-3 ductile iron", 370.0),
+        ("EN-GJS-700-2 ductile iron", 420.0),
+    ] {
+        let iron = PlyMaterial::find(name).unwrap();
+        let wall = iron.at_thickness(millimetres(30.0)).unwrap();
+        let tensile: f64 = name[7..10].parse().unwrap();
+        for (stress, printed) in [
+            (wall.yield_strength, yielding),
+            (wall.tensile_strength, tensile),
+        ] {
+            assert!(
+                (stress.unwrap().get::<megapascal>() - printed).abs() < 0.01,
+                "{name}"
+            );
+        }
+        assert!(iron.at_thickness(millimetres(31.0)).is_err(), "{name}");
     }
 }

@@ -96,6 +96,61 @@ fn every_class_of_iso_898_1_has_a_second_witness() {
     }
 }
 
+/// What is marked as having one document has no second one, and every class and grade is marked or has one, or its
+/// source says that more than one was read.
+#[test]
+fn strengths_with_one_document_are_marked() {
+    let witnesses = csv_rows("tables/witnesses.csv");
+    let (only, agree): (Vec<_>, Vec<_>) = witnesses.iter().partition(|w| w["standing"] == "only");
+    assert!(only.len() > 20);
+    let sources: BTreeMap<String, String> = csv_rows("tables/sources.csv")
+        .into_iter()
+        .map(|source| (source["key"].clone(), source["read_in"].clone()))
+        .collect();
+    let mut marked = 0;
+    for table in tables() {
+        let (Some(name), Some(source)) = (
+            ["class", "grade"]
+                .into_iter()
+                .find(|name| table.fields.iter().any(|field| field.name == *name)),
+            table.fields.iter().position(|field| field.name == "source"),
+        ) else {
+            continue;
+        };
+        let strengths = [
+            "sae_j429_grades",
+            "astm_grades",
+            "astm_grades_metric",
+            "iso_3506_1_classes",
+        ];
+        if !strengths.contains(&table.name.as_str()) {
+            continue;
+        }
+        let of = |list: &[&BTreeMap<String, String>], row: &[String]| {
+            list.iter().any(|w| {
+                w["table"] == table.name
+                    && w["row"].split("; ").all(|part| {
+                        let (column, cell) = part.split_once('=').unwrap();
+                        row[table.column(column)] == cell
+                    })
+            })
+        };
+        for row in &table.rows {
+            let grade = &row[table.column(name)];
+            let (one, two) = (of(&only, row), of(&agree, row));
+            assert!(!(one && two), "{grade} has a second document now");
+            marked += usize::from(one);
+            // "two pages", "supplier grade tables", "Shigley; Machine Design": more than one document.
+            let read_in = &sources[&row[source]];
+            let several = ["two", "three", "four", "five", "tables", "pages", ";"];
+            let several = several.iter().any(|word| read_in.contains(word));
+            let recalled = row[table.column("basis")] == "memory";
+            assert!(one || two || several || recalled, "{grade}: {read_in}");
+        }
+    }
+    assert_eq!(marked, only.len());
+}
+
 #[test]
 fn every_misprint_and_disagreement_is_still_one() {
     let tables = tables();

@@ -202,6 +202,24 @@ fn any_special() -> impl Strategy<Value = Thread> {
     )
 }
 
+/// Diameters and pitches that are no round decimals, too.
+fn any_metric_special() -> impl Strategy<Value = Thread> {
+    let profiles = [Profile::M, Profile::Mj];
+    (
+        0.1..25.0_f64,
+        3.0..50.0_f64,
+        1..=Thread::MOST_STARTS,
+        0..2_usize,
+    )
+        .prop_map(move |(pitch, pitches, starts, profile)| {
+            let thread =
+                Thread::metric_special(millimetres(pitches * pitch + 1e-4), millimetres(pitch))
+                    .unwrap();
+            let thread = thread.with_profile(profiles[profile]).unwrap();
+            thread.with_starts(starts).unwrap()
+        })
+}
+
 /// Pitch and lead may both end in a five that is rounded, 0.15625 and 1.71875 in.
 #[test]
 fn every_tenth_of_a_thread_per_inch_reads_back() {
@@ -225,6 +243,12 @@ proptest! {
 
     #[test]
     fn any_thread_reads_back(thread in any_thread()) {
+        let text = thread.to_string();
+        prop_assert_eq!(text.parse::<Thread>().unwrap(), thread, "{}", text);
+    }
+
+    #[test]
+    fn any_metric_special_reads_back(thread in any_metric_special()) {
         let text = thread.to_string();
         prop_assert_eq!(text.parse::<Thread>().unwrap(), thread, "{}", text);
     }

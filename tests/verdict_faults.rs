@@ -158,6 +158,28 @@ fn a_grade_without_a_proof_load_is_held_against_yield() {
     assert!(found.method.citation.contains("yield"), "{found:?}");
 }
 
+/// Strengths that one document alone has are told once in a verdict, by the name of the grade.
+#[test]
+fn strengths_of_one_document_are_told_once() {
+    let told = |class: StainlessClass| {
+        let mut joint = sheared(3e3, machine());
+        joint.bolt.grade = BoltGrade::Stainless(class);
+        joint.bolt.finish = Some(Finish::Bare(
+            shankline::tables::galvanic::Metal::Stainless18Chromium,
+        ));
+        let found = verdict(&joint);
+        let cautions = found.cautions.iter().map(ToString::to_string);
+        let told: Vec<String> = cautions
+            .filter(|text| text.contains("one document alone"))
+            .collect();
+        told
+    };
+    assert!(told(StainlessClass::A2_50).is_empty());
+    let a5 = told(StainlessClass::A5_70);
+    assert_eq!(a5.len(), 1, "{a5:?}");
+    assert!(a5[0].contains("ISO 3506-1 class A5-70"), "{a5:?}");
+}
+
 /// While the nut is turned the bolt is twisted too (VDI 2230, von Mises with plastic torsion).
 #[test]
 fn torsion_counts_while_the_nut_is_turned() {

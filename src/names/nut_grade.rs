@@ -6,7 +6,7 @@ use super::{Key, Named, code_of, keys, label_of};
 use crate::error::Error;
 
 /// Grades of nuts of SAE J995, ASTM A563, A194 and F594 and ASME B18.16.6, and classes of ISO 898-2,
-/// ISO 10684 and ISO 3506-2 (stainless).
+/// ISO 10684, ISO 3506-2 (stainless) and DIN 267-4 (withdrawn, marked with bars: `|8|`).
 ///
 /// Parses from the name it prints, and without the document where the rest is clear: `"A563 DH"`,
 /// `"A194 2H"`, `"A4-70"`.
@@ -188,10 +188,22 @@ pub enum NutGrade {
     AstmF594Group2Cw1,
     /// ASTM F594 alloy group 2 CW2: austenitic 316, cold worked, from 3/4 in.
     AstmF594Group2Cw2,
+    /// DIN 267-4 class 4, marked with bars: full nuts of DIN 934.
+    Din267_4_4,
+    /// DIN 267-4 class 5, marked with bars: full nuts of DIN 934.
+    Din267_4_5,
+    /// DIN 267-4 class 6, marked with bars: full nuts of DIN 934.
+    Din267_4_6,
+    /// DIN 267-4 class 8, marked with bars: full nuts of DIN 934.
+    Din267_4_8,
+    /// DIN 267-4 class 10, marked with bars: full nuts of DIN 934.
+    Din267_4_10,
+    /// DIN 267-4 class 12, marked with bars: full nuts of DIN 934.
+    Din267_4_12,
 }
 
 /// Codes, and the names as the table has them.
-const NAMES: [Named<NutGrade>; 81] = [
+const NAMES: [Named<NutGrade>; 87] = [
     (NutGrade::SaeJ995Grade2, "sae_j995_2", "SAE J995 grade 2"),
     (NutGrade::SaeJ995Grade5, "sae_j995_5", "SAE J995 grade 5"),
     (NutGrade::SaeJ995Grade8, "sae_j995_8", "SAE J995 grade 8"),
@@ -513,6 +525,12 @@ const NAMES: [Named<NutGrade>; 81] = [
         "astm_f594_group_2_cw2",
         "ASTM F594 group 2 CW2",
     ),
+    (NutGrade::Din267_4_4, "din_267_4_4", "DIN 267-4 |4|"),
+    (NutGrade::Din267_4_5, "din_267_4_5", "DIN 267-4 |5|"),
+    (NutGrade::Din267_4_6, "din_267_4_6", "DIN 267-4 |6|"),
+    (NutGrade::Din267_4_8, "din_267_4_8", "DIN 267-4 |8|"),
+    (NutGrade::Din267_4_10, "din_267_4_10", "DIN 267-4 |10|"),
+    (NutGrade::Din267_4_12, "din_267_4_12", "DIN 267-4 |12|"),
 ];
 
 impl Key for NutGrade {

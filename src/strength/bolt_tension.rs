@@ -3,7 +3,7 @@
 //! | method | load | factors | known how |
 //! |---|---|---|---|
 //! | [`Proof`](TensionMethod::Proof) | Sp At; 0.85 Sy At for grades without a proof stress | allowable = nominal / nd | Shigley, Mechanical Engineering Design, 9th ed., chapter 8 |
-//! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005 and 2010 read, later editions recalled |
+//! | [`Aisc360`](TensionMethod::Aisc360) | Fnt A, with Fnt of Table J3.2: A325 90 ksi, A490 113 ksi, A307 45 ksi, other material 0.75 Fu | design = 0.75 nominal, allowable = nominal / 2.00 | 2005, 2010 and 2022 read, 2016 by its rule |
 //! | [`En1993`](TensionMethod::En1993) | 0.9 fub As, countersunk 0.63 fub As | design = nominal / 1.25 | EN 1993-1-8:2005 Table 3.4, its page read |
 //! | [`Bs5950Simple`](TensionMethod::Bs5950Simple) | 0.8 pt At, for the load without prying | pt is a design strength | reproduced: a table of a designers' manual |
 //! | [`Bs5950Exact`](TensionMethod::Bs5950Exact) | pt At, for the load with prying counted | pt is a design strength | reproduced |

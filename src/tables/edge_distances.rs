@@ -178,9 +178,11 @@ impl EdgeDistance {
     /// ```
     /// use shankline::{prelude::*, tables::edge_distances::EdgeDistance};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// // The additions were read in 2005 and are taken to be the same later.
-    /// let row = EdgeDistance::at(inches(0.75), AiscEdition::E2016)?;
+    /// // Of the edition of 2005 the row of 1/2 in bolts was recalled.
+    /// let row = EdgeDistance::at(inches(0.5), AiscEdition::E2005)?;
     /// assert_eq!(row.cautions().iter().count(), 1);
+    /// let row = EdgeDistance::at(inches(0.75), AiscEdition::E2016)?;
+    /// assert_eq!(row.cautions().iter().count(), 0);
     /// # Ok(())
     /// # }
     /// ```

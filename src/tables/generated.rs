@@ -45,6 +45,7 @@ pub(super) mod nut_grades_metric;
 pub(super) mod nut_pairings;
 pub(super) mod nuts_inch;
 pub(super) mod nuts_metric;
+pub(crate) mod only_witnesses;
 pub(super) mod ply_bearing_strengths;
 pub(super) mod ply_materials;
 pub(super) mod pretensions_inch;

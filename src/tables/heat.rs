@@ -180,7 +180,9 @@ impl PlyTemperatureLimit {
     ///
     /// ```
     /// use shankline::tables::heat::PlyTemperatureLimit;
-    /// assert_eq!(PlyTemperatureLimit::all()[0].cautions().iter().count(), 1);
+    /// let of = |ply| PlyTemperatureLimit::all().iter().find(|row| row.ply == ply).unwrap().cautions();
+    /// assert_eq!(of("ASTM A36 steel").iter().count(), 0);
+    /// assert_eq!(of("7075-T6 aluminium").iter().count(), 1);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {

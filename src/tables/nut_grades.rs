@@ -85,8 +85,8 @@ impl fmt::Display for NutShape {
 
 impl NutStyle {
     /// The shape under which the strength standards know nuts of this style. None where they do not
-    /// (machine screw nuts, flange nuts of ISO 4161, nuts of DIN 934, lock nuts with standards of their
-    /// own).
+    /// (machine screw nuts, flange nuts of ISO 4161, lock nuts with standards of their own). DIN 934 nuts are lower than those of
+    /// style 1 and have the classes of DIN 267-4, marked with bars.
     ///
     /// Source: the names of the standards; ISO 2320 gives metric prevailing-torque nuts the proof loads
     /// of ISO 898-2.
@@ -94,12 +94,12 @@ impl NutStyle {
     /// ```
     /// use shankline::prelude::*;
     /// assert_eq!(NutStyle::Iso7042.shape(), Some(NutShape::Style2));
-    /// assert_eq!(NutStyle::Din934.shape(), None);
+    /// assert_eq!(NutStyle::Iso4161.shape(), None);
     /// ```
     #[must_use]
     pub const fn shape(self) -> Option<NutShape> {
         Some(match self {
-            Self::Hex => NutShape::Hex,
+            Self::Hex | Self::Din934 => NutShape::Hex,
             Self::HexJam => NutShape::HexJam,
             Self::HeavyHex => NutShape::HeavyHex,
             Self::HeavyHexJam => NutShape::HeavyHexJam,
@@ -248,7 +248,7 @@ impl NutGradeRow {
     /// the oversize tapped nuts of ISO 10684, and ISO 3506-2.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_metric().len(), 143);
+    /// assert_eq!(shankline::tables::nut_grades::NutGradeRow::all_metric().len(), 149);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

@@ -157,7 +157,7 @@ pub struct PlyMaterial {
 }
 
 /// Codes, in the order of the table.
-const CODES: [&str; 29] = [
+const CODES: [&str; 34] = [
     "astm_a36_steel",
     "astm_a992_steel",
     "aisi_1018_steel",
@@ -187,6 +187,11 @@ const CODES: [&str; 29] = [
     "en_aw_6060_t6_extruded",
     "en_aw_6061_t6_extruded",
     "en_aw_6063_t6_extruded",
+    "en_gjs_400_15",
+    "en_gjs_450_10",
+    "en_gjs_500_7",
+    "en_gjs_600_3",
+    "en_gjs_700_2",
 ];
 
 /// Every row, as a key.
@@ -236,7 +241,7 @@ impl PlyMaterial {
     /// Every material.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 29);
+    /// assert_eq!(shankline::tables::plies::PlyMaterial::all().len(), 34);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {
@@ -255,7 +260,7 @@ impl PlyMaterial {
     /// assert_eq!(
     ///     PlyMaterial::find("6061-T6").unwrap_err().to_string(),
     ///     "\"6061-T6\" is not a known ply material; \
-    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 29)",
+    ///      known are 6061-T6 aluminium, typical; 6061-T6 aluminium, A-basis (the nearest of 34)",
     /// );
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {

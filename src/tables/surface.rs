@@ -168,7 +168,7 @@ impl SurfacePressure {
 /// ```
 /// use shankline::tables::surface::{Kinship, PlySurfacePressure};
 /// let rows = PlySurfacePressure::all().iter();
-/// assert_eq!(rows.filter(|row| row.kinship == Kinship::Same).count(), 2);
+/// assert_eq!(rows.filter(|row| row.kinship == Kinship::Same).count(), 5);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(
@@ -224,7 +224,7 @@ impl PlySurfacePressure {
     /// Every row, by ply material.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::surface::PlySurfacePressure::all().len(), 15);
+    /// assert_eq!(shankline::tables::surface::PlySurfacePressure::all().len(), 20);
     /// ```
     #[must_use]
     pub fn all() -> &'static [Self] {

@@ -190,7 +190,7 @@ impl Timber {
     /// ```
     /// use shankline::tables::timber::Timber;
     /// assert_eq!(Timber::find("C24").unwrap().cautions().iter().count(), 0);
-    /// assert_eq!(Timber::find("D40").unwrap().cautions().iter().count(), 1);
+    /// assert_eq!(Timber::find("Redwood, close grain").unwrap().cautions().iter().count(), 1);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
@@ -272,7 +272,7 @@ impl TimberCompression {
     ///
     /// ```
     /// use shankline::tables::timber::Timber;
-    /// let row = Timber::find("Hem-Fir").unwrap().compression().unwrap();
+    /// let row = Timber::find("GL 24c").unwrap().compression().unwrap();
     /// assert_eq!(row.cautions().iter().count(), 1);
     /// ```
     #[must_use]

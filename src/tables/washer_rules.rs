@@ -70,7 +70,7 @@ impl WasherHardness {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::tables::washer_rules::WasherHardness;
-    /// let rows = WasherHardness::of(WasherStyle::Iso7091);
+    /// let rows = WasherHardness::of(WasherStyle::Iso7094);
     /// assert_eq!(rows.map(|row| row.cautions().iter().count()).sum::<usize>(), 1);
     /// ```
     #[must_use]

@@ -85,11 +85,19 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         (None, 1)
     };
     let size = millimetres(diameter);
-    let row = match pitch {
-        Some(pitch) => MetricThread::find(size, millimetres(pitch)),
-        None => MetricThread::coarse(size),
+    cursor.skip_spaces();
+    let thread = match pitch.map(millimetres) {
+        Some(pitch) if cursor.take_text("SPECIAL") => {
+            Thread::metric_special(size, pitch).map_err(|_| (start, DesignationProblem::Size))?
+        }
+        pitch => {
+            let row = match pitch {
+                Some(pitch) => MetricThread::find(size, pitch),
+                None => MetricThread::coarse(size),
+            };
+            Thread::from_metric(row.ok_or_else(|| (start, not_standard_metric(diameter)))?)
+        }
     };
-    let row = row.ok_or_else(|| (start, not_standard_metric(diameter)))?;
     let marks = read_marks(cursor, profile)?;
     Ok(Thread {
         profile,
@@ -97,7 +105,7 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         class: marks.class,
         hand: marks.hand,
         engagement: marks.engagement,
-        ..Thread::from_metric(row)
+        ..thread
     })
 }
 
@@ -584,6 +592,11 @@ mod tests {
             ("M16xPh3P1.5-6H", "M16xPh3P1.5-6H"),
             ("M16 x Ph3 P1.5 (two starts) - 6H", "M16xPh3P1.5-6H"),
             ("m16xph4p2", "M16xPh4P2"),
+            ("M10x0.9 special", "M10x0.9 special"),
+            ("m 10 X .9 SPECIAL - 6g LH", "M10x0.9 special-6g-LH"),
+            ("M10-0.9 Special", "M10x0.9 special"),
+            ("MJ10x0.9special-4h6h", "MJ10x0.9 special-4h6h"),
+            ("M30xPh2.7P0.9 special", "M30xPh2.7P0.9 special"),
         ] {
             assert_eq!(canonical(text), expected, "{text}");
         }
@@ -691,5 +704,30 @@ mod tests {
             (0, DesignationProblem::NotStandard { .. })
         ));
         assert_eq!(wrong("0.01-80 UNS"), (0, DesignationProblem::Size));
+    }
+
+    #[test]
+    fn metric_threads_in_no_list_say_so() {
+        let wrong = |text: &str| match text.parse::<Thread>() {
+            Err(Error::Designation {
+                position, problem, ..
+            }) => (position, problem),
+            other => panic!("{text}: {other:?}"),
+        };
+        for nonsense in [
+            "M1x0.9 special",
+            "M9000x6 special",
+            "M30x0.01 special",
+            "M90x26 special",
+        ] {
+            assert_eq!(wrong(nonsense), (0, DesignationProblem::Size), "{nonsense}");
+        }
+        assert!(matches!(
+            wrong("M10x0.9"),
+            (0, DesignationProblem::NotStandard { .. })
+        ));
+        for trailing in ["M10 special", "M10x0.9 specials", "M10x0.9 special special"] {
+            assert!(trailing.parse::<Thread>().is_err(), "{trailing}");
+        }
     }
 }

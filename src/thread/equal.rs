@@ -32,7 +32,7 @@ impl Thread {
     fn key(&self) -> Key {
         let series = match self.form {
             Form::Unified(row) => Series::Unified(row.series),
-            Form::UnifiedSpecial(_) => Series::Special,
+            Form::UnifiedSpecial(_) | Form::MetricSpecial => Series::Special,
             Form::Metric(row) => Series::Metric(row.series),
         };
         (

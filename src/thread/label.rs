@@ -9,7 +9,7 @@ use crate::error::DesignationProblem;
 use crate::math::round;
 use crate::tables::nanometres;
 use crate::tables::thread_tolerances::EngagementGroup;
-use crate::tables::threads::{MetricSeries, MetricThread, UnifiedThread};
+use crate::tables::threads::{MetricThread, UnifiedThread};
 use crate::units::{INCH, Length, inch_fraction, millimetres};
 
 impl fmt::Display for Thread {
@@ -23,7 +23,8 @@ fn designation(thread: &Thread) -> String {
     let mut text = match thread.form {
         Form::Unified(row) => unified_size(thread, row.size, row.threads_per_inch),
         Form::UnifiedSpecial(n) => unified_size(thread, &special_size(thread.diameter, n), n),
-        Form::Metric(row) => metric_size(thread, row),
+        Form::Metric(_) => metric_size(thread),
+        Form::MetricSpecial => metric_size(thread) + " special",
     };
     // To a string nothing fails to be written.
     if let Some(class) = thread.class {
@@ -128,13 +129,13 @@ pub(super) fn threads_per_inch_of(pitch: f64, decimals: usize) -> f64 {
         .unwrap_or(exact)
 }
 
-fn metric_size(thread: &Thread, row: &MetricThread) -> String {
+fn metric_size(thread: &Thread) -> String {
     let symbol = thread.profile.symbol();
-    let diameter = trimmed(row.nominal_diameter);
-    let pitch = trimmed(row.pitch);
+    let diameter = trimmed(thread.diameter);
+    let pitch = trimmed(thread.pitch);
     if thread.starts > 1 {
         format!("{symbol}{diameter}xPh{}P{pitch}", trimmed(thread.lead()))
-    } else if row.series == MetricSeries::Coarse && thread.profile == Profile::M {
+    } else if thread.is_coarse() && thread.profile == Profile::M {
         format!("{symbol}{diameter}")
     } else {
         format!("{symbol}{diameter}x{pitch}")

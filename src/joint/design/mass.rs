@@ -7,6 +7,7 @@ use crate::derivation::{Derivation, Step};
 use crate::joint::Candidate;
 use crate::parts::{Nut, ScrewLength, ScrewProduct, Washer};
 use crate::tables::bolts::StructuralBolt;
+use crate::tables::hr_bolts::HrBolt;
 use crate::tables::methods;
 use crate::tables::screws::{HexCapScrew, HexScrew, ProductGrade};
 use crate::tables::sockets::SocketHeadCapScrew;
@@ -186,7 +187,15 @@ impl Head {
                     height: row.head_height_nominal,
                 }
             }
-            ScrewProduct::StructuralBolt | ScrewProduct::En14399_3 | ScrewProduct::En14399_4 => {
+            ScrewProduct::En14399_3 => {
+                let row = HrBolt::find(thread).ok()?;
+                // The nominal width is the greatest.
+                Self::Hexagon {
+                    width: row.width_across_flats_max,
+                    height: row.head_height_nominal,
+                }
+            }
+            ScrewProduct::StructuralBolt | ScrewProduct::En14399_4 => {
                 let row = StructuralBolt::find(thread).ok()?;
                 let height = (row.head_height_min + row.head_height_max) / 2.0;
                 Self::Hexagon {
@@ -428,6 +437,21 @@ mod tests {
     use super::*;
     use crate::parts::ScrewSeries;
     use crate::units::millimetres;
+
+    /// HR bolts have a table of their own, with M14 and M18, which HV bolts lack. Their heads differ in height, too.
+    #[test]
+    fn every_hr_bolt_has_a_mass() {
+        for (size, flats, head) in [("M14", 24.0, 8.8), ("M18", 30.0, 11.5), ("M20", 32.0, 12.5)] {
+            let thread: Thread = size.parse().unwrap();
+            let mass = BoltMass::new(ScrewProduct::En14399_3, &thread).map(|mass| mass.head);
+            let hexagon = hexagon(millimetres(flats)) * millimetres(head);
+            let by_hand = mass.map(|head| (head / hexagon).value);
+            assert!(
+                by_hand.is_some_and(|ratio| (ratio - 1.0).abs() < 1e-9),
+                "{size}: {by_hand:?}"
+            );
+        }
+    }
 
     /// Kilograms per 1000 ISO 4762 screws, as a supplier's table of weights prints them: every length
     /// whose body is known. Keys and fillets of small screws are what differs most.

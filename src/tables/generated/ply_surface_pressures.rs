@@ -5,7 +5,7 @@ use crate::source::Basis;
 use crate::tables::known;
 use crate::tables::surface::{Kinship, PlySurfacePressure, PressureEdition};
 
-pub(in crate::tables) static PLY_SURFACE_PRESSURES: [PlySurfacePressure; 15] = [
+pub(in crate::tables) static PLY_SURFACE_PRESSURES: [PlySurfacePressure; 20] = [
     PlySurfacePressure { ply: "ASTM A36 steel", material: "S235JRG1 (USt 37-2, 1.0036)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("A36 is at least 58 ksi (400 MPa) strong, S235 340 MPa"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
     PlySurfacePressure { ply: "ASTM A36 steel", material: "St 37", edition: PressureEdition::Vdi2230_1986, kinship: Kinship::Kin, note: Some("about half of what the edition of 2003 gives"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
     PlySurfacePressure { ply: "ASTM A992 steel", material: "S235JRG1 (USt 37-2, 1.0036)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("65 ksi (448 MPa) lies below E295 (470 MPa) and S355 (510 MPa)"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
@@ -21,4 +21,9 @@ pub(in crate::tables) static PLY_SURFACE_PRESSURES: [PlySurfacePressure; 15] = [
     PlySurfacePressure { ply: "S235 steel", material: "S235JRG1 (USt 37-2, 1.0036)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("S235 of EN 10025-2 has at least 360 MPa up to 100 mm and 340 MPa up to 250 mm, the listed steel 340 MPa"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
     PlySurfacePressure { ply: "S275 steel", material: "S235JRG1 (USt 37-2, 1.0036)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("410 MPa lies below E295 (470 MPa)"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
     PlySurfacePressure { ply: "S355 steel", material: "E295 (St 50-2, 1.0050)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("S355 of EN 10025-2 has at least 470 MPa up to 100 mm, under the 510 MPa that the guideline gives S355J0"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
+    PlySurfacePressure { ply: "EN-GJS-400-15 ductile iron", material: "GJS-400-15 (GGG-40)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Same, note: None, provenance: known(&sources::VDI2230_2003_A9, Basis::Reproduced) },
+    PlySurfacePressure { ply: "EN-GJS-450-10 ductile iron", material: "GJS-400-15 (GGG-40)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("450 MPa lies below GJS-500-7"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
+    PlySurfacePressure { ply: "EN-GJS-500-7 ductile iron", material: "GJS-500-7 (GGG-50)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Same, note: None, provenance: known(&sources::VDI2230_2003_A9, Basis::Reproduced) },
+    PlySurfacePressure { ply: "EN-GJS-600-3 ductile iron", material: "GJS-600-3 (GGG-60)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Same, note: None, provenance: known(&sources::VDI2230_2003_A9, Basis::Reproduced) },
+    PlySurfacePressure { ply: "EN-GJS-700-2 ductile iron", material: "GJS-600-3 (GGG-60)", edition: PressureEdition::Vdi2230_2003, kinship: Kinship::Kin, note: Some("the guideline lists no stronger iron"), provenance: known(&sources::SURFACE_KIN, Basis::Computed) },
 ];

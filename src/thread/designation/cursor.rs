@@ -34,6 +34,20 @@ impl Cursor<'_> {
         self.take(upper) || self.take(upper.to_ascii_lowercase())
     }
 
+    /// Takes a text in upper or lower case.
+    #[inline]
+    pub(super) fn take_text(&mut self, upper: &str) -> bool {
+        let end = self.at + upper.len();
+        let found = self
+            .bytes
+            .get(self.at..end)
+            .is_some_and(|text| same(text, upper));
+        if found {
+            self.at = end;
+        }
+        found
+    }
+
     /// Digits as a whole number; `None` without digits or beyond a million.
     #[inline]
     pub(super) fn whole(&mut self) -> Option<u32> {
