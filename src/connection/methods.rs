@@ -85,7 +85,8 @@ impl InPlane {
 pub enum OutOfPlane {
     /// The preload keeps the plies together: neutral axis through the centroid of the bolts.
     Clamped,
-    /// The plate tilts about the edge of its outline that the moment presses. A force that presses takes nothing off.
+    /// The plate tilts about the edge of its outline that the moment presses. A force that presses takes nothing off. The
+    /// plies on which the edge lies want outlines too, and it may not hang over them.
     PressedEdge {
         /// The ply whose outline has the edge.
         ply: String,
