@@ -148,3 +148,61 @@ fn a_file_says_that_there_are_no_combinations_and_that_nothing_alternates() {
         assert!(why.to_string().contains(fact), "{why}");
     }
 }
+
+/// The flange of a tee with 3 in between its bolts has 3 in for each of them, and 20 kip on four at b = 1.75 in take 41 % of it;
+/// with 40 in each it would be 17 %. A ring of bolts, or four lines of them, is no tee.
+#[test]
+fn no_bolt_has_more_flange_than_there_is() {
+    use shankline::connection::PlatePrying;
+    use shankline::strength::group::BoltPattern;
+    let tee = |bolts: BoltPattern, tributary: f64| {
+        let bolt = Joint::builder("3/4-10 UNC")
+            .grade("ASTM F3125 A325 type 1")
+            .product("heavy hex structural bolt ASME B18.2.6")
+            .ply("flange", "0.5 in")
+            .material("ASTM A36 steel")
+            .ply("beam", "1 in")
+            .material("ASTM A36 steel")
+            .methods(JointMethods::aisc_lrfd(AiscEdition::E2016))
+            .load_factor(1.0);
+        Connection::builder(bolt)
+            .bolts(bolts)
+            .plate("flange", Outline::rectangle("14 in", "6 in").unwrap())
+            .plate("beam", square("14 in"))
+            .prying(PlatePrying::new(
+                "flange",
+                inches(tributary),
+                inches(1.75),
+                inches(1.0),
+            ))
+            .cases([force("pull", [0.0, 0.0, 89.0])])
+    };
+    let grid =
+        |rows, columns| BoltPattern::rows_and_columns(rows, columns, inches(3.0), inches(4.0));
+    assert!(
+        tee(grid(2, 2).unwrap(), 3.0)
+            .build()
+            .unwrap()
+            .check()
+            .is_ok()
+    );
+    // The stem may stand either way; 2 x 4 in have 14 in of outline.
+    assert!(
+        tee(grid(2, 2).unwrap(), 4.0)
+            .build()
+            .unwrap()
+            .check()
+            .is_ok()
+    );
+    for (bolts, tributary, why) in [
+        (grid(2, 2), 4.01, "flange"),
+        (grid(2, 2), 40.0, "flange"),
+        (grid(1, 2), 6.01, "flange"), // the height of the outline
+        (grid(1, 4), 3.0, "two lines"),
+        (grid(1, 1), 3.0, "two lines"),
+        (BoltPattern::circle(8, inches(5.0)), 1.5, "two lines"),
+    ] {
+        let said = refused(tee(bolts.unwrap(), tributary));
+        assert!(said.contains(why), "{said}");
+    }
+}

@@ -216,7 +216,11 @@ pub(super) fn of_known(connection: &Connection, case: &Resolved) -> Result<Distr
 
 /// What comes to each bolt.
 pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Distribution, Error> {
-    let (tensions, out_of_plane, unknown) = along(connection, case)?;
+    let Pulled {
+        tensions,
+        method: out_of_plane,
+        unknown,
+    } = along(connection, case)?;
     let pulled = tensions.iter().any(|tension| tension.value != 0.0);
     let (mut loads, in_plane) = across(connection, case, pulled)?;
     let most = loads
@@ -300,10 +304,14 @@ fn across(connection: &Connection, case: &Resolved, pulled: bool) -> Found<BoltL
     }
 }
 
-fn along(
-    connection: &Connection,
-    case: &Resolved,
-) -> Result<(Vec<Force>, Option<&'static Method>, Option<String>), Error> {
+/// What pulls along the bolts.
+struct Pulled {
+    tensions: Vec<Force>,
+    method: Option<&'static Method>,
+    unknown: Option<String>,
+}
+
+fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
     let bolts = &connection.bolts;
     let pull = case.pull;
     let size = hypot(pull.about_x.value, pull.about_y.value);
@@ -315,7 +323,11 @@ fn along(
     let tilts = size > NO_ARM * (pull.force.value.abs() + beside);
     if !tilts {
         let even = bolts.pull(PullLoad::force(pull.force), Tilting::Clamped)?;
-        return Ok((even.tensions, None, None));
+        return Ok(Pulled {
+            tensions: even.tensions,
+            method: None,
+            unknown: None,
+        });
     }
     let mut unknown = None;
     let found = match &connection.out_of_plane {
@@ -337,7 +349,11 @@ fn along(
         }
     };
     let found = found?;
-    Ok((found.tensions, Some(found.method), unknown))
+    Ok(Pulled {
+        tensions: found.tensions,
+        method: Some(found.method),
+        unknown,
+    })
 }
 
 /// Refuses an edge that hangs over what it is to press on, and would make the arms of the bolts longer than they are. A ply

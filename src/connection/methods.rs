@@ -116,7 +116,7 @@ pub enum OutOfPlane {
 pub struct PlatePrying {
     /// The ply that bends.
     pub ply: String,
-    /// Length p of flange that belongs to one bolt.
+    /// Length p of flange that belongs to one bolt: at most the pitch, and its share of the outline.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub tributary: Length,

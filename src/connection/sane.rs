@@ -188,7 +188,7 @@ fn methods(connection: &Connection) -> Result<(), Error> {
     }
     let plies = connection.joint.stack.plies();
     if plies.iter().filter(|ply| ply.name == prying.ply).count() == 1 {
-        return Ok(());
+        return super::prying::fits(connection, prying);
     }
     Err(Error::UnknownName {
         what: "ply that pries",
