@@ -15,6 +15,7 @@
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
+//! | [`PlatesOfConnection`](Caution::PlatesOfConnection) | check by hand plates that are pressed, and those much wider than their bolts |
 //! | [`NominalSizes`](Caution::NominalSizes) | take the worst case for a joint that is built |
 
 use alloc::vec::Vec;
@@ -73,6 +74,8 @@ pub enum Caution {
     BasicMinorArea,
     /// The list of stock lengths is trade practice or recalled.
     StockLengths,
+    /// Sections of the plates of a connection count their whole width, and no plate is checked for buckling.
+    PlatesOfConnection,
     /// A length was taken on nominal sizes, without tolerances.
     NominalSizes,
     /// The method was written for other materials than the one it is used with.
@@ -316,6 +319,10 @@ impl fmt::Display for Caution {
             Self::BasicMinorArea => f.write_str(
                 "The area at the thread root is that of the basic thread; the method takes the \
                  smallest its class allows, a few per cent less.",
+            ),
+            Self::PlatesOfConnection => f.write_str(
+                "Plates count with their whole width, and none is checked for buckling: where a plate is pressed between its \
+                 bolts and where it is held, or much wider than its bolts, check that by hand.",
             ),
             Self::StockLengths => f.write_str(
                 "The list of stock lengths is common practice or recalled: ask your dealer.",

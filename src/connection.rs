@@ -55,6 +55,9 @@
 //! group shows it beside those of the bolts. Slotted holes are refused where there are several bolts, as their direction
 //! is that to one load.
 //!
+//! A plate that a load straight to its held side reaches is checked as one that is pulled: whether a long one buckles if the
+//! load presses it is not asked.
+//!
 //! These are estimates: a structure on which people depend is checked to the local code by a licensed engineer.
 
 use alloc::{string::String, vec::Vec};
@@ -202,11 +205,9 @@ pub struct Connection {
     pub prying: Option<PlatePrying>,
     /// Load cases.
     pub cases: Vec<LoadCase>,
-    /// Their combinations.
-    #[cfg_attr(feature = "serde", serde(default))]
+    /// Their combinations. In a file they are said, if only as none: left out, cases would count without their factors.
     pub combinations: Vec<Combination>,
-    /// Loads that alternate. What is in none is steady.
-    #[cfg_attr(feature = "serde", serde(default))]
+    /// Loads that alternate. What is in none is steady, which a file says too.
     pub alternations: Vec<Alternation>,
 }
 

@@ -2,11 +2,13 @@
 
 use alloc::{format, string::String, vec::Vec};
 
+use super::outline::dot;
 use super::{Connection, InPlane, LoadCase, OutOfPlane};
 use crate::error::{Allowed, Error, LONGEST, out_of_range};
-use crate::joint::Slip;
+use crate::joint::{Slip, Stack};
+use crate::math::hypot;
 use crate::source::Method;
-use crate::strength::group::{BoltPattern, PlaneLoad, PullLoad, Tilting};
+use crate::strength::group::{BoltPattern, PlaneLoad, Point, PullLoad, Tilting};
 use crate::strength::shear::ShearMethod;
 use crate::units::{Force, Torque, from_base};
 
@@ -196,11 +198,29 @@ pub(super) struct Distribution {
     pub(super) loads: Vec<BoltLoad>,
     /// In the plane and out of it, as far as the load needs them.
     pub(super) methods: [Option<&'static Method>; 2],
+    /// A ply that an edge presses on, of which nobody says how far it reaches.
+    unknown: Option<String>,
+}
+
+/// What comes to each bolt, where a word may be said of it.
+pub(super) fn of_known(connection: &Connection, case: &Resolved) -> Result<Distribution, Error> {
+    let found = of(connection, case)?;
+    match &found.unknown {
+        None => Ok(found),
+        Some(ply) => Err(Error::Mismatch(format!(
+            "\"{}\" tilts the connection onto \"{ply}\", whose outline is not given",
+            case.name
+        ))),
+    }
 }
 
 /// What comes to each bolt.
 pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Distribution, Error> {
-    let (tensions, out_of_plane) = along(connection, case)?;
+    let Pulled {
+        tensions,
+        method: out_of_plane,
+        unknown,
+    } = along(connection, case)?;
     let pulled = tensions.iter().any(|tension| tension.value != 0.0);
     let (mut loads, in_plane) = across(connection, case, pulled)?;
     let most = loads
@@ -224,6 +244,7 @@ pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Distributio
     Ok(Distribution {
         loads,
         methods: [in_plane, out_of_plane],
+        unknown,
     })
 }
 
@@ -283,10 +304,17 @@ fn across(connection: &Connection, case: &Resolved, pulled: bool) -> Found<BoltL
     }
 }
 
-fn along(connection: &Connection, case: &Resolved) -> Found<Force> {
+/// What pulls along the bolts.
+struct Pulled {
+    tensions: Vec<Force>,
+    method: Option<&'static Method>,
+    unknown: Option<String>,
+}
+
+fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
     let bolts = &connection.bolts;
     let pull = case.pull;
-    let size = crate::math::hypot(pull.about_x.value, pull.about_y.value);
+    let size = hypot(pull.about_x.value, pull.about_y.value);
     // Beside a force in the plane, too, a micrometre is no arm.
     let beside = case.plane.iter();
     let beside: f64 = beside
@@ -295,8 +323,13 @@ fn along(connection: &Connection, case: &Resolved) -> Found<Force> {
     let tilts = size > NO_ARM * (pull.force.value.abs() + beside);
     if !tilts {
         let even = bolts.pull(PullLoad::force(pull.force), Tilting::Clamped)?;
-        return Ok((even.tensions, None));
+        return Ok(Pulled {
+            tensions: even.tensions,
+            method: None,
+            unknown: None,
+        });
     }
+    let mut unknown = None;
     let found = match &connection.out_of_plane {
         None => {
             return Err(Error::Mismatch(format!(
@@ -308,9 +341,88 @@ fn along(connection: &Connection, case: &Resolved) -> Found<Force> {
         Some(OutOfPlane::PressedEdge { ply }) => {
             let plate = connection.plates.iter().find(|plate| plate.ply == *ply);
             let corners = plate.map_or(&[][..], |plate| plate.outline.corners());
-            bolts.pull(pull, Tilting::AboutEdge(corners))
+            let found = bolts.pull(pull, Tilting::AboutEdge(corners))?;
+            if found.edge > Force::default() {
+                unknown = on_something(connection, case, ply, corners)?;
+            }
+            Ok(found)
         }
     };
     let found = found?;
-    Ok((found.tensions, Some(found.method)))
+    Ok(Pulled {
+        tensions: found.tensions,
+        method: Some(found.method),
+        unknown,
+    })
+}
+
+/// Refuses an edge that hangs over what it is to press on, and would make the arms of the bolts longer than they are. A ply
+/// whose outline is not given comes back.
+fn on_something(
+    connection: &Connection,
+    case: &Resolved,
+    ply: &str,
+    corners: &[Point],
+) -> Result<Option<String>, Error> {
+    let centroid = connection.bolts.centroid();
+    let size = hypot(case.pull.about_x.value, case.pull.about_y.value);
+    let up = (
+        -case.pull.about_y.value / size,
+        case.pull.about_x.value / size,
+    );
+    let from = |corner: &Point| {
+        dot(
+            ((corner.x - centroid.x).value, (corner.y - centroid.y).value),
+            up,
+        )
+    };
+    let edge = corners.iter().map(from).fold(f64::INFINITY, f64::min);
+    // The method wants bolts that are symmetric about the plane of the moment, so that the edge presses in it.
+    let at = Point {
+        x: centroid.x + from_base(edge * up.0),
+        y: centroid.y + from_base(edge * up.1),
+    };
+    let mut unknown = None;
+    for name in beside(&connection.joint.stack, ply) {
+        let Some(plate) = connection.plates.iter().find(|plate| plate.ply == name) else {
+            unknown.get_or_insert_with(|| name.into());
+            continue;
+        };
+        let outline = &plate.outline;
+        let touches = outline.nearest_at_all((at.x.value, at.y.value)) <= NO_ARM;
+        if !touches && !outline.contains(at) {
+            return Err(Error::Mismatch(format!(
+                "\"{}\" tilts \"{ply}\" about an edge that hangs over \"{name}\": what presses is the edge of that",
+                case.name
+            )));
+        }
+    }
+    Ok(unknown)
+}
+
+/// The plies that one of this name may press on: from it to the first beyond the face between the parts; where no face is
+/// said, its neighbours.
+fn beside<'a>(stack: &'a Stack, ply: &'a str) -> Vec<&'a str> {
+    let plies = stack.plies();
+    let faces = stack.shear_planes();
+    let mut found = Vec::new();
+    let named = plies.iter().enumerate().filter(|(_, own)| own.name == ply);
+    for (at, _) in named {
+        // A face after ply n, counted from 1, lies before that of index n.
+        let above = match faces.iter().filter(|face| **face <= at).max() {
+            Some(face) => face.saturating_sub(1)..at,
+            None if faces.is_empty() => at.saturating_sub(1)..at,
+            None => at..at,
+        };
+        let below = match faces.iter().filter(|face| **face > at).min() {
+            Some(face) => at + 1..face.saturating_add(1),
+            None if faces.is_empty() => at + 1..at + 2,
+            None => at..at,
+        };
+        for n in above.chain(below) {
+            let name = plies.get(n).map(|own| own.name.as_str());
+            found.extend(name.filter(|name| *name != ply && !found.contains(name)));
+        }
+    }
+    found
 }

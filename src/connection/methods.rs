@@ -85,7 +85,8 @@ impl InPlane {
 pub enum OutOfPlane {
     /// The preload keeps the plies together: neutral axis through the centroid of the bolts.
     Clamped,
-    /// The plate tilts about the edge of its outline that the moment presses. A force that presses takes nothing off.
+    /// The plate tilts about the edge of its outline that the moment presses. A force that presses takes nothing off. The
+    /// plies on which the edge lies want outlines too, and it may not hang over them.
     PressedEdge {
         /// The ply whose outline has the edge.
         ply: String,
@@ -115,7 +116,7 @@ pub enum OutOfPlane {
 pub struct PlatePrying {
     /// The ply that bends.
     pub ply: String,
-    /// Length p of flange that belongs to one bolt.
+    /// Length p of flange that belongs to one bolt: at most the pitch, and its share of the outline.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub tributary: Length,

@@ -16,6 +16,8 @@ mod block;
 pub(super) mod group;
 mod sections;
 
+pub(super) use block::{axis, levels};
+
 /// Modes of the plates that are of the connection.
 pub(super) const OF_PLATES: [Mode; 3] = [Mode::BlockShear, Mode::NetSection, Mode::GrossSection];
 

@@ -1,12 +1,16 @@
 //! What a flange that bends adds to the load along a bolt.
 
+use alloc::vec::Vec;
+
+use super::modes::{axis, levels};
+use super::outline::{Vector, turned};
 use super::{Connection, PlatePrying};
-use crate::error::Error;
+use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{Joint, JointLoad, Verdict};
 use crate::strength::check::{Check, Level, Mode};
 use crate::tables::methods;
 use crate::tension::{AiscBasis, AiscFlange};
-use crate::units::Force;
+use crate::units::{Force, Length, from_base};
 
 /// A bolt with its prying force.
 pub(super) struct Pried {
@@ -14,6 +18,53 @@ pub(super) struct Pried {
     pub(super) along: Force,
     /// Flange and bolt together.
     pub(super) check: Check,
+}
+
+/// Refuses a flange that is not the one of the method: bolts in two lines alike with the stem midway between them, and no more
+/// flange for each than there is.
+pub(super) fn fits(connection: &Connection, flange: &PlatePrying) -> Result<(), Error> {
+    let bolts = connection.bolts.bolts().iter();
+    let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
+    let plate = connection.plates.iter().find(|own| own.ply == flange.ply);
+    let most = |along: Vector| -> Option<f64> {
+        let rows = levels(&places, along);
+        let lines = levels(&places, turned(along)).len();
+        if lines != 2 || rows.len() * lines != places.len() {
+            return None;
+        }
+        let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
+        let apart = gaps.reduce(f64::max).unwrap_or(f64::INFINITY);
+        let whole = plate.map_or(f64::INFINITY, |plate| {
+            let ends = plate.outline.levels(along);
+            let (least, most) = ends.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), end| {
+                (a.min(end), b.max(end))
+            });
+            // At most 500: exact.
+            #[allow(clippy::cast_precision_loss)]
+            let count = rows.len() as f64;
+            (most - least) / count
+        });
+        Some(apart.min(whole))
+    };
+    let found = axis(&places).map(|axis| [most(axis), most(turned(axis))]);
+    let most = found.into_iter().flatten().flatten().reduce(f64::max);
+    let Some(most) = most else {
+        return Err(Error::Mismatch(
+            "prying is worked out here for bolts in two lines alike, with the stem midway between them: for others say in the \
+             template whether the load has it in it"
+                .into(),
+        ));
+    };
+    if flange.tributary.value <= most * (1.0 + 1e-9) {
+        return Ok(());
+    }
+    let most: Length = from_base(most);
+    let allowed = Allowed::AtMost(most.into());
+    Err(out_of_range(
+        "length of flange that belongs to one bolt",
+        flange.tributary,
+        allowed,
+    ))
 }
 
 /// The prying of one bolt. None if something that it needs is not known.

@@ -2,7 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::forces::{Distribution, Resolved, is_turned, of, resolved, resolved_by_name};
+use super::forces::{Distribution, Resolved, is_turned, of_known, resolved, resolved_by_name};
 use super::modes::{OfCase, Own, group};
 use super::verdict::{is_worse, worse};
 use super::{
@@ -35,7 +35,9 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     let mut cautions: Vec<Caution> = Vec::new();
     let mut methods: Vec<&'static Method> = Vec::new();
     for case in every_case(connection)? {
-        let Distribution { loads, methods: by } = of(connection, &case)?;
+        let Distribution {
+            loads, methods: by, ..
+        } = of_known(connection, &case)?;
         for method in by.into_iter().flatten() {
             add(&mut methods, method);
         }
@@ -88,6 +90,9 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     for each in own.cautions {
         add(&mut cautions, each);
     }
+    if !connection.plates.is_empty() {
+        add(&mut cautions, Caution::PlatesOfConnection);
+    }
     for method in &methods {
         if let Some(each) = Caution::of_method(method) {
             add(&mut cautions, each);
@@ -126,7 +131,7 @@ pub(super) fn most_loaded(connection: &Connection) -> Result<BoltLoad, Error> {
     sane::checked(connection)?;
     let mut most: Option<BoltLoad> = None;
     for case in every_case(connection)? {
-        for load in of(connection, &case)?.loads {
+        for load in of_known(connection, &case)?.loads {
             let is_more = most.is_none_or(|most| {
                 (load.across, load.along)
                     .partial_cmp(&(most.across, most.along))
@@ -295,7 +300,7 @@ fn bolt_of(
 fn alternating(connection: &Connection, own: &Alternation) -> Result<Vec<Asked>, Error> {
     let [from, to] = [&own.from, &own.to].map(|name| {
         let case = resolved_by_name(connection, name)?;
-        of(connection, &case).map(|found| found.loads)
+        of_known(connection, &case).map(|found| found.loads)
     });
     let (from, to) = (from?, to?);
     let asked = from.iter().zip(&to).map(|(a, b)| {
@@ -319,7 +324,7 @@ fn alternating(connection: &Connection, own: &Alternation) -> Result<Vec<Asked>,
 /// The verdict of one bolt, counted from 1, in a case or combination by its name.
 pub(super) fn one_bolt(connection: &Connection, name: &str, bolt: usize) -> Result<Verdict, Error> {
     let case = resolved_by_name(connection, name)?;
-    let loads = of(connection, &case)?.loads;
+    let loads = of_known(connection, &case)?.loads;
     let Some((n, load)) = loads.iter().enumerate().find(|(n, _)| n + 1 == bolt) else {
         return Err(Error::Mismatch(format!("there is no bolt {bolt}")));
     };

@@ -188,7 +188,7 @@ fn methods(connection: &Connection) -> Result<(), Error> {
     }
     let plies = connection.joint.stack.plies();
     if plies.iter().filter(|ply| ply.name == prying.ply).count() == 1 {
-        return Ok(());
+        return super::prying::fits(connection, prying);
     }
     Err(Error::UnknownName {
         what: "ply that pries",
@@ -236,9 +236,10 @@ fn loads(connection: &Connection) -> Result<(), Error> {
     if connection.combinations.is_empty() {
         return Ok(());
     }
-    let mut used: Vec<&str> = (connection.combinations.iter())
-        .flat_map(|own| own.parts.iter().map(|part| part.case.as_str()))
-        .collect();
+    // A factor of 0 leaves a case out as well as silence does.
+    let parts = connection.combinations.iter().flat_map(|own| &own.parts);
+    let parts = parts.filter(|part| part.factor != 0.0);
+    let mut used: Vec<&str> = parts.map(|part| part.case.as_str()).collect();
     used.sort_unstable();
     match connection
         .cases

@@ -175,7 +175,7 @@ fn checked(
 }
 
 /// The direction from a bolt to its nearest neighbour.
-fn axis(places: &[Vector]) -> Option<Vector> {
+pub(in crate::connection) fn axis(places: &[Vector]) -> Option<Vector> {
     let mut nearest: Option<(f64, Vector)> = None;
     for (n, a) in places.iter().enumerate() {
         for b in places.iter().skip(n + 1) {
@@ -189,6 +189,14 @@ fn axis(places: &[Vector]) -> Option<Vector> {
     unit(nearest?.1)
 }
 
+/// Where bolts stand in a direction, each place once, rising.
+pub(in crate::connection) fn levels(places: &[Vector], direction: Vector) -> Vec<f64> {
+    let mut levels: Vec<f64> = places.iter().map(|place| dot(*place, direction)).collect();
+    levels.sort_by(f64::total_cmp);
+    levels.dedup_by(|next, last| *next - *last <= IN_LINE);
+    levels
+}
+
 /// Which bolts a block has: rows from one on, and columns within or without two.
 struct Takes {
     from_row: f64,
@@ -200,16 +208,10 @@ struct Takes {
 impl Grid {
     /// None if the bolts do not fill rows and columns in this direction.
     fn of(places: &[Vector], ahead: Vector) -> Option<Self> {
-        let levels = |direction: Vector| {
-            let mut levels: Vec<f64> = places.iter().map(|place| dot(*place, direction)).collect();
-            levels.sort_by(f64::total_cmp);
-            levels.dedup_by(|next, last| *next - *last <= IN_LINE);
-            levels
-        };
         let grid = Self {
             ahead,
-            rows: levels(ahead),
-            columns: levels(turned(ahead)),
+            rows: levels(places, ahead),
+            columns: levels(places, turned(ahead)),
         };
         let full = grid.rows.len() * grid.columns.len() == places.len();
         let mut all = grid

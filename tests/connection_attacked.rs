@@ -1,0 +1,208 @@
+//! Connections described so as to look safer than they are. Sums by hand stand beside each.
+
+use shankline::connection::{
+    Alternation, Combination, Connection, ConnectionBuilder, LoadCase, OutOfPlane, Outline, Side,
+};
+use shankline::joint::{JointBuilder, Prying, RuleSet, Word};
+use shankline::prelude::*;
+
+fn bolt() -> JointBuilder {
+    Joint::builder("M16")
+        .ply("foot", "10 mm")
+        .material("S275 steel")
+        .ply("post", "12 mm")
+        .material("S275 steel")
+        .washers(WasherStyle::Iso7090)
+        .methods(JointMethods::en_1993())
+        .load_factor(1.5)
+        .rules(RuleSet::En1090.rules(UnitSystem::Si))
+}
+
+fn square(side: &str) -> Outline {
+    Outline::rectangle(side, side).unwrap()
+}
+
+fn force(name: &str, kilonewtons: [f64; 3]) -> LoadCase {
+    LoadCase::new(
+        name,
+        kilonewtons.map(|own| newtons(1e3 * own)),
+        [0.0; 3].map(millimetres),
+    )
+}
+
+fn refused(connection: ConnectionBuilder) -> String {
+    let connection = connection.build().unwrap();
+    match connection.check() {
+        Ok(verdict) => panic!("{}", verdict.headline(UnitSystem::Si)),
+        Err(why) => why.to_string(),
+    }
+}
+
+/// A factor of nothing leaves a case out as silence does.
+#[test]
+fn a_case_that_comes_with_no_factor_is_in_no_combination() {
+    let lap = |wind: f64| {
+        Connection::builder(bolt())
+            .rows_and_columns(2, 2, "60 mm", "60 mm")
+            .plate("foot", square("140 mm"))
+            .held(Side::Bottom)
+            .plate("post", square("140 mm"))
+            .held(Side::Top)
+            .cases([
+                force("weight", [0.0, -10.0, 0.0]),
+                force("wind", [0.0, -1000.0, 0.0]),
+            ])
+            .combination(
+                Combination::new("ultimate")
+                    .plus(1.35, "weight")
+                    .plus(wind, "wind"),
+            )
+    };
+    for nothing in [0.0, -0.0] {
+        assert!(refused(lap(nothing)).contains("\"wind\" is in no combination"));
+    }
+    let with_wind = lap(1.5).build().unwrap().check().unwrap();
+    assert_eq!(with_wind.word(), Word::DoesNotHold);
+    // One combination may leave out what another has.
+    let both = lap(0.0)
+        .combination(Combination::new("storm").plus(1e-3, "wind"))
+        .build()
+        .unwrap();
+    assert_eq!(both.check().unwrap().word(), Word::Holds);
+}
+
+fn tilted(ply: &str) -> ConnectionBuilder {
+    Connection::builder(bolt().prying(Prying::None))
+        .rows_and_columns(2, 2, "60 mm", "60 mm")
+        .out_of_plane(OutOfPlane::PressedEdge { ply: ply.into() })
+        .cases([LoadCase::of_moment(
+            "push",
+            [20e3, 0.0, 0.0].map(newton_metres),
+        )])
+}
+
+/// A foot of 600 mm on a post of 120 mm presses at the edge of the post: 20 kN m on bolts 30 and 90 mm from it pull the
+/// upper with 20e6 * 90 / (2 (30^2 + 90^2)) = 100 kN; about the edge of the foot it would be 18.2 kN.
+#[test]
+fn an_edge_that_hangs_over_presses_on_nothing() {
+    let overhanging = tilted("foot")
+        .plate("foot", square("600 mm"))
+        .plate("post", square("120 mm"));
+    assert!(refused(overhanging).contains("\"post\""));
+    let on_the_post = tilted("post")
+        .plate("foot", square("600 mm"))
+        .plate("post", square("120 mm"))
+        .build()
+        .unwrap();
+    let most = on_the_post.forces("push").unwrap();
+    let most = most.iter().map(|own| own.along.value).fold(0.0, f64::max);
+    assert!((most - 100e3).abs() < 1e-3, "{most}");
+    assert_eq!(on_the_post.check().unwrap().word(), Word::DoesNotHold);
+    // Edges that lie on each other press; so does that of a foot within the post.
+    for post in ["300 mm", "400 mm"] {
+        let flush = tilted("foot")
+            .plate("foot", square("300 mm"))
+            .plate("post", square(post))
+            .build()
+            .unwrap();
+        assert_eq!(flush.check().unwrap().word(), Word::Holds, "{post}");
+    }
+}
+
+/// What an edge presses on must be there: to leave its outline out helps nobody.
+#[test]
+fn an_edge_that_presses_on_an_unknown_plate_is_refused() {
+    let mut bolts = bolt().prying(Prying::None);
+    bolts = bolts.end_distance("30 mm").edge_distance("30 mm"); // of the post
+    let unsaid = Connection::builder(bolts)
+        .rows_and_columns(2, 2, "60 mm", "60 mm")
+        .out_of_plane(OutOfPlane::PressedEdge { ply: "foot".into() })
+        .cases([LoadCase::of_moment(
+            "push",
+            [20e3, 0.0, 0.0].map(newton_metres),
+        )])
+        .plate("foot", square("600 mm"));
+    assert!(refused(unsaid).contains("\"post\""));
+}
+
+/// What a file leaves out is not taken for nothing: loads without their factors, or loads that alternate.
+#[cfg(feature = "serde")]
+#[test]
+fn a_file_says_that_there_are_no_combinations_and_that_nothing_alternates() {
+    let lap = Connection::builder(bolt())
+        .rows_and_columns(2, 2, "60 mm", "60 mm")
+        .cases([
+            force("up", [0.0, 10.0, 0.0]),
+            force("down", [0.0, -10.0, 0.0]),
+        ])
+        .combination(Combination::new("most").plus(90.0, "up").plus(1.0, "down"))
+        .alternation(Alternation::new("up", "down"))
+        .build()
+        .unwrap();
+    let whole = serde_json::to_value(&lap).unwrap();
+    assert!(serde_json::from_value::<Connection>(whole.clone()).is_ok());
+    for fact in ["combinations", "alternations", "cases"] {
+        let mut silent = whole.clone();
+        silent.as_object_mut().unwrap().remove(fact).unwrap();
+        let why = serde_json::from_value::<Connection>(silent).unwrap_err();
+        assert!(why.to_string().contains(fact), "{why}");
+    }
+}
+
+/// The flange of a tee with 3 in between its bolts has 3 in for each of them, and 20 kip on four at b = 1.75 in take 41 % of it;
+/// with 40 in each it would be 17 %. A ring of bolts, or four lines of them, is no tee.
+#[test]
+fn no_bolt_has_more_flange_than_there_is() {
+    use shankline::connection::PlatePrying;
+    use shankline::strength::group::BoltPattern;
+    let tee = |bolts: BoltPattern, tributary: f64| {
+        let bolt = Joint::builder("3/4-10 UNC")
+            .grade("ASTM F3125 A325 type 1")
+            .product("heavy hex structural bolt ASME B18.2.6")
+            .ply("flange", "0.5 in")
+            .material("ASTM A36 steel")
+            .ply("beam", "1 in")
+            .material("ASTM A36 steel")
+            .methods(JointMethods::aisc_lrfd(AiscEdition::E2016))
+            .load_factor(1.0);
+        Connection::builder(bolt)
+            .bolts(bolts)
+            .plate("flange", Outline::rectangle("14 in", "6 in").unwrap())
+            .plate("beam", square("14 in"))
+            .prying(PlatePrying::new(
+                "flange",
+                inches(tributary),
+                inches(1.75),
+                inches(1.0),
+            ))
+            .cases([force("pull", [0.0, 0.0, 89.0])])
+    };
+    let grid =
+        |rows, columns| BoltPattern::rows_and_columns(rows, columns, inches(3.0), inches(4.0));
+    assert!(
+        tee(grid(2, 2).unwrap(), 3.0)
+            .build()
+            .unwrap()
+            .check()
+            .is_ok()
+    );
+    // The stem may stand either way; 2 x 4 in have 14 in of outline.
+    assert!(
+        tee(grid(2, 2).unwrap(), 4.0)
+            .build()
+            .unwrap()
+            .check()
+            .is_ok()
+    );
+    for (bolts, tributary, why) in [
+        (grid(2, 2), 4.01, "flange"),
+        (grid(2, 2), 40.0, "flange"),
+        (grid(1, 2), 6.01, "flange"), // the height of the outline
+        (grid(1, 4), 3.0, "two lines"),
+        (grid(1, 1), 3.0, "two lines"),
+        (BoltPattern::circle(8, inches(5.0)), 1.5, "two lines"),
+    ] {
+        let said = refused(tee(bolts.unwrap(), tributary));
+        assert!(said.contains(why), "{said}");
+    }
+}
