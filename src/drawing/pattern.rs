@@ -82,7 +82,7 @@ pub fn pattern(
             units(system)
         ),
         format!(
-            "Drawn: {} ({} in it; its worst bolt is {}).",
+            "Load case drawn: {} ({}; worst bolt {}).",
             quoted(&shown.case.name),
             shown.case.word,
             shown.case.bolt
@@ -159,10 +159,17 @@ impl Governing {
                 text: "nothing, as there is no bolt".into(),
             };
         };
-        let check = bolt.verdict.governing().map_or_else(
-            || "of which nothing was compared".to_string(),
-            ToString::to_string,
-        );
+        let word = bolt.verdict.word();
+        let check = match bolt.verdict.governing() {
+            None => "of which nothing was compared".to_string(),
+            Some(check) if word == Word::DoesNotHold && check.holds() => {
+                format!("by a fault; what was compared is used less, most in {check}")
+            }
+            Some(check) if word == Word::Undecided => {
+                format!("as far as it was compared: {check}")
+            }
+            Some(check) => check.to_string(),
+        };
         Self {
             case: bolt.case,
             bolt: Some(bolt.number),

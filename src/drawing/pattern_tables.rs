@@ -125,16 +125,7 @@ fn bolts(own: &Shown<'_>, system: UnitSystem) -> Table {
     });
     Table {
         head: [
-            "Bolt",
-            "At x",
-            "y",
-            "Force x",
-            "y",
-            "Across",
-            "Along",
-            "Worst of all cases",
-            "",
-            "in",
+            "Bolt", "At x", "y", "Force x", "y", "Across", "Along", "Used", "Word", "Worst in",
         ]
         .map(String::from)
         .into(),
@@ -189,6 +180,18 @@ pub(super) fn notes(page: &mut Drawing, own: &Shown<'_>, mut y: f64, left_out: u
         notes.push(format!(
             "{left_out} labels had no room in the plan: what they say is in the tables."
         ));
+    }
+    let mut open: Vec<String> = Vec::new();
+    for missing in own.verdict.open() {
+        let text = missing.to_string();
+        if !open.contains(&text) {
+            open.push(text);
+        }
+    }
+    if !open.is_empty() {
+        page.label(Style::Strong, Anchor::Start, [MARGIN, y], "Not checked");
+        y += 16.0;
+        y = page.paragraph(Style::Note, [MARGIN, y], &open.join("; "), INNER, 6) + 6.0;
     }
     for note in notes {
         y = page.paragraph(Style::Note, [MARGIN, y], &note, INNER, 4);

@@ -235,6 +235,7 @@ pub(super) fn plan(
         held(page, plate, &points);
         page.path(line_of(which), None, &points, true);
     }
+    sizes.draw_circle(page, &frame);
     axes(page, &world, &frame);
     let mut bolts = Bolts {
         own,
@@ -247,7 +248,8 @@ pub(super) fn plan(
         load.draw(page, &mut room, frame.at(load.at));
     }
     // What was drawn has its place: now its labels, the most wanted first.
-    sizes.draw(page, &mut room, &frame, reach, bottom, &world.bolts);
+    let edges = [reach[0], bottom];
+    sizes.draw(page, &mut room, &frame, edges, (&world.bolts, radius));
     bolts.numbers(page, &mut room);
     for load in &world.loads {
         load.label(page, &mut room, frame.at(load.at), system);
@@ -518,25 +520,23 @@ pub(super) fn at_tip([from, to]: Arrow) -> Vec<Spot> {
 /// The name of a plate at one of its sides, on the line.
 fn name(page: &mut Drawing, room: &mut Room, name: &str, points: &[Place]) {
     let text = Style::Note.fit(name, 150.0);
-    let mut all = NOTHING;
-    for point in points {
-        add(&mut all, *point, 0.0);
+    let next = points.iter().cycle().skip(1);
+    let mut sides: Vec<(&Place, &Place)> = points.iter().zip(next).collect();
+    let long = |(a, b): &(&Place, &Place)| hypot(b[0] - a[0], b[1] - a[1]);
+    sides.sort_by(|a, b| long(b).total_cmp(&long(a)));
+    let mut spots = Vec::with_capacity(128);
+    for part in [0.5, 0.25, 0.75, 0.05, 0.95] {
+        for (a, b) in sides.iter().take(24) {
+            let (x, y) = (a[0] + part * (b[0] - a[0]), a[1] + part * (b[1] - a[1]));
+            if (b[0] - a[0]).abs() > 1.5 * (b[1] - a[1]).abs() {
+                spots.extend([
+                    (Anchor::Middle, [x, y - 4.0]),
+                    (Anchor::Middle, [x, y + 14.0]),
+                ]);
+            } else {
+                spots.extend([(Anchor::Start, [x + 5.0, y]), (Anchor::End, [x - 5.0, y])]);
+            }
+        }
     }
-    let [left, top, right, bottom] = all;
-    let mut spots = Vec::with_capacity(24);
-    for part in [0.5, 0.2, 0.8, 0.05, 0.95] {
-        let x = left + part * (right - left);
-        spots.extend([
-            (Anchor::Middle, [x, top - 4.0]),
-            (Anchor::Middle, [x, bottom + 12.0]),
-            (Anchor::Middle, [x, top + 14.0]),
-            (Anchor::Middle, [x, bottom - 6.0]),
-        ]);
-    }
-    spots.extend([
-        (Anchor::Start, [right + 6.0, 0.5 * (top + bottom)]),
-        (Anchor::Start, [right + 6.0, top + 12.0]),
-        (Anchor::Start, [right + 6.0, bottom - 4.0]),
-    ]);
     room.put(page, Style::Note, &text, 0.0, &spots);
 }

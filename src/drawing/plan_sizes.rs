@@ -5,7 +5,7 @@ use alloc::{format, string::String, vec::Vec};
 use super::canvas::Drawing;
 use super::kinds::{Anchor, Line};
 use super::page::number;
-use super::plan::{Box4, Frame, NOTHING, Place, add, corners, least_distance, places, tip};
+use super::plan::{Frame, NOTHING, Place, add, corners, least_distance, places, tip};
 use super::room::{Room, Spot};
 use super::text::Style;
 use crate::connection::Connection;
@@ -140,71 +140,80 @@ impl Sizes {
         page: &mut Drawing,
         room: &mut Room,
         frame: &Frame,
-        reach: Box4,
-        bottom: f64,
-        bolts: &[Place],
+        [reach, bottom]: [f64; 2],
+        (bolts, radius): (&[Place], f64),
     ) {
-        let lowest = bolts.iter().map(|own| own[1]).fold(f64::INFINITY, f64::min);
-        let leftmost = bolts.iter().map(|own| own[0]).fold(f64::INFINITY, f64::min);
-        let corner = frame.at([leftmost, lowest]);
+        let least = |axis: usize| {
+            let along = bolts.iter().filter_map(|own| own.get(axis).copied());
+            along.fold(f64::INFINITY, f64::min)
+        };
+        let corner = [least(0), least(1)];
+        // Lines begin below or left of the outermost bolt there; those to edges, of all.
+        let start = |stop: f64, axis: usize| {
+            let at = |own: &&Place| own.get(axis).is_some_and(|own| (own - stop).abs() < SAME);
+            let own = bolts.iter().filter(at);
+            let across = own.filter_map(|own| own.get(1 - axis).copied());
+            across
+                .reduce(f64::min)
+                .or_else(|| corner.get(1 - axis).copied())
+                .unwrap_or(0.0)
+        };
         let [x_pitches, y_pitches] = &self.pitches;
         let [x_edges, y_edges] = &self.edges;
         let mut y = bottom;
         for (chain, is_pitch) in all(x_pitches, x_edges) {
-            let chain = on_page(chain, |own| frame.at([own, 0.0])[0]);
-            for stop in ends(&chain) {
-                page.line(Line::Thin, [stop, corner[1] + 12.0], [stop, y + 4.0]);
+            for stop in stops(chain.iter().flatten().copied().collect()) {
+                let [x, from] = frame.at([stop, start(stop, 0)]);
+                page.line(Line::Thin, [x, from + radius + 6.0], [x, y + 4.0]);
             }
+            let chain = on_page(chain, |own| frame.at([own, 0.0])[0]);
             self.along_x(page, room, &chain, y, is_pitch);
             y += BELOW;
         }
-        let mut x = reach[0] - 14.0 - 0.5 * BESIDE;
+        let mut x = reach - 14.0 - 0.5 * BESIDE;
         for (chain, is_pitch) in all(y_pitches, y_edges) {
-            let chain = on_page(chain, |own| frame.at([0.0, own])[1]);
-            for stop in ends(&chain) {
-                page.line(Line::Thin, [corner[0] - 12.0, stop], [x - 4.0, stop]);
+            for stop in stops(chain.iter().flatten().copied().collect()) {
+                let [from, y] = frame.at([start(stop, 1), stop]);
+                page.line(Line::Thin, [from - radius - 6.0, y], [x - 4.0, y]);
             }
+            let chain = on_page(chain, |own| frame.at([0.0, own])[1]);
             self.along_y(page, room, &chain, x, is_pitch);
             x -= BESIDE;
         }
-        if let Some((radius, centre)) = self.circle {
-            self.around(page, room, frame, radius, centre);
-        }
+        self.label_circle(page, room, frame);
         for [from, to] in &self.slanting {
             let size = value(hypot(to[0] - from[0], to[1] - from[1]), self.system);
             let ends = [frame.at(*from), frame.at(*to)];
             page.line(Line::Thin, ends[0], ends[1]);
             tip(page, ends, 8.0, 2.2);
-            let [x, y] = [0, 1].map(|at: usize| {
-                let sum: f64 = ends.iter().filter_map(|own| own.get(at)).sum();
-                0.5 * sum
-            });
-            let mut spots: Vec<Spot> = Vec::from([(Anchor::Middle, [x, y + 4.0])]);
+            // By its arrow: where two lines lie on each other it is that which tells them apart.
+            let [x, y] = ends[1];
+            let mut spots: Vec<Spot> = Vec::from([
+                (Anchor::Start, [x + 4.0, y - 5.0]),
+                (Anchor::End, [x - 4.0, y - 5.0]),
+            ]);
             spots.extend(super::room::around(ends[1], 0.0));
             room.put(page, Style::Plain, &size, 0.0, &spots);
         }
     }
 
-    fn around(
-        &self,
-        page: &mut Drawing,
-        room: &mut Room,
-        frame: &Frame,
-        radius: f64,
-        centre: Place,
-    ) {
-        let point = |step: i32| {
-            let angle = core::f64::consts::TAU * f64::from(step) / 72.0;
-            let (sin, cos) = (crate::math::sin(angle), crate::math::cos(angle));
-            frame.at([centre[0] + radius * cos, centre[1] + radius * sin])
+    /// The circle on which the bolts stand, which lies under them.
+    pub(super) fn draw_circle(&self, page: &mut Drawing, frame: &Frame) {
+        if let Some(circle) = self.circle {
+            let points: Vec<Place> = (0..72).map(|step| on_circle(frame, circle, step)).collect();
+            page.path(Line::Centre, None, &points, true);
+        }
+    }
+
+    fn label_circle(&self, page: &mut Drawing, room: &mut Room, frame: &Frame) {
+        let Some(circle) = self.circle else {
+            return;
         };
-        let points: Vec<Place> = (0..72).map(point).collect();
-        page.path(Line::Centre, None, &points, true);
-        let text = format!("circle {}", value(2.0 * radius, self.system));
-        let [x, y] = frame.at(centre);
-        let mut spots: Vec<Spot> = Vec::from([(Anchor::Middle, [x, y + 24.0])]);
+        let text = format!("circle {}", value(2.0 * circle.0, self.system));
+        let [x, y] = frame.at(circle.1);
+        let mut spots: Vec<Spot> = Vec::from([(Anchor::Middle, [x, y + 44.0])]);
         for step in [9, 27, 45, 63, 5, 14, 23, 32, 41, 50, 59, 68] {
-            let [x, y] = point(step);
+            let [x, y] = on_circle(frame, circle, step);
             spots.push((Anchor::Middle, [x, y + 4.0]));
         }
         room.put(page, Style::Plain, &text, 0.0, &spots);
@@ -280,6 +289,13 @@ impl Sizes {
             }
         }
     }
+}
+
+/// A point of a circle, in steps of five degrees.
+fn on_circle(frame: &Frame, (radius, centre): (f64, Place), step: i32) -> Place {
+    let angle = core::f64::consts::TAU * f64::from(step) / 72.0;
+    let (sin, cos) = (crate::math::sin(angle), crate::math::cos(angle));
+    frame.at([centre[0] + radius * cos, centre[1] + radius * sin])
 }
 
 /// How much room they take at the left.
@@ -370,11 +386,6 @@ fn merged(chain: &[Span], system: UnitSystem, wanted: bool) -> Vec<Span> {
         said: Some(said),
         is_last: true,
     }])
-}
-
-/// Places to which lines lead from the plan.
-fn ends(chain: &[Span]) -> Vec<f64> {
-    stops(chain.iter().flat_map(|own| [own.from, own.to]).collect())
 }
 
 /// The line of a size with its arrows; from outside where there is no room between.

@@ -9,6 +9,9 @@ use super::text::Style;
 /// What a label stands by: where it begins, ends or has its middle.
 pub(super) type Spot = (Anchor, [f64; 2]);
 
+/// What stays free at both sides of a label.
+const GAP: f64 = 2.0;
+
 /// The room that is left.
 pub(super) struct Room {
     /// Labels and parts, which nothing may cover.
@@ -85,7 +88,7 @@ impl Room {
                     on_lines: true,
                 };
                 let [left, top, right, bottom] = label.bounds();
-                let area = [left - sign, top, right, bottom];
+                let area = [left - sign - GAP, top, right + GAP, bottom];
                 if self.is_free(area, among_lines) {
                     self.take(area);
                     page.label_on_lines(style, *anchor, label.at, text);

@@ -396,7 +396,8 @@ impl Numbers {
 pub fn random(seed: u64) -> Option<Connection> {
     let own = &mut Numbers(seed);
     let thread = ["M5", "M12", "M16", "M24", "1/2-13 UNC"][own.below(5) as usize];
-    let joint = if own.below(2) == 0 {
+    let is_clamped = own.below(2) == 1;
+    let joint = if !is_clamped {
         bolt(thread)
     } else {
         clamped(thread)
@@ -460,7 +461,7 @@ pub fn random(seed: u64) -> Option<Connection> {
             }
         };
     }
-    let tilted = joint.build().ok()?.torque().is_some() && own.below(2) == 0;
+    let tilted = is_clamped && own.below(2) == 0;
     if tilted {
         builder = builder.out_of_plane(OutOfPlane::Clamped);
     }
