@@ -219,17 +219,16 @@ impl<'a> Shown<'a> {
         if !same || connection.title != verdict.title {
             return Err(other());
         }
-        let (parts, alternates) = match parts_of(connection, &case.name) {
-            Some(parts) => (parts, false),
-            None => {
-                let ends = connection.alternations.iter().find(|own| {
-                    let name = format!("{} <> {}", own.from, own.to);
-                    name == case.name
-                });
-                let ends = ends.ok_or_else(other)?;
-                let ends = [&ends.from, &ends.to].map(|name| parts_of(connection, name));
-                (ends.into_iter().flatten().flatten().collect(), true)
-            }
+        let (parts, alternates) = if let Some(parts) = parts_of(connection, &case.name) {
+            (parts, false)
+        } else {
+            let ends = connection.alternations.iter().find(|own| {
+                let name = format!("{} <> {}", own.from, own.to);
+                name == case.name
+            });
+            let ends = ends.ok_or_else(other)?;
+            let ends = [&ends.from, &ends.to].map(|name| parts_of(connection, name));
+            (ends.into_iter().flatten().flatten().collect(), true)
         };
         if !alternates && connection.forces(&case.name)? != case.loads {
             return Err(other());

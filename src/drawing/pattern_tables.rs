@@ -136,13 +136,13 @@ fn bolts(own: &Shown<'_>, system: UnitSystem) -> Table {
 
 /// What the signs mean, and what is not drawn.
 pub(super) fn notes(page: &mut Drawing, own: &Shown<'_>, mut y: f64, left_out: usize) -> f64 {
-    let mut notes = Vec::from([String::from(
+    let mut notes: Vec<String> = Vec::from([String::from(
         "x points to the right, y up, z towards the reader, from the origin of the pattern. Black arrow at a bolt: what comes to it in the plane, as long as its size, but never shorter than its head. A dot in a circle: pull along the bolt, towards the reader; a cross: pressed away.",
     )]);
-    notes.push(format!(
-        "A bolt with two rings is the worst of this case ({}). Thick arrow at a dot: a load where it acts; an arc: a moment in the plane. Hatched side: where a plate is held.",
-        own.mark()
-    ));
+    notes.push(
+        "Two rings: the worst bolt of this case, and whether it governs all. Thick arrow at a dot: a load where it acts; an arc: a moment in the plane. Strokes along a side: where a plate is held."
+            .into(),
+    );
     let load = &own.connection.joint.load;
     notes.push(format!(
         "Forces are those of the loads as given: the checks multiply them by the load factor ({}) and by shock, and add prying.",
@@ -191,7 +191,13 @@ pub(super) fn notes(page: &mut Drawing, own: &Shown<'_>, mut y: f64, left_out: u
     if !open.is_empty() {
         page.label(Style::Strong, Anchor::Start, [MARGIN, y], "Not checked");
         y += 16.0;
-        y = page.paragraph(Style::Note, [MARGIN, y], &open.join("; "), INNER, 6) + 6.0;
+        y = page.paragraph(
+            Style::Note,
+            [MARGIN, y],
+            &open.join("; "),
+            INNER,
+            usize::MAX,
+        ) + 6.0;
     }
     for note in notes {
         y = page.paragraph(Style::Note, [MARGIN, y], &note, INNER, 4);

@@ -334,19 +334,19 @@ fn held(page: &mut Drawing, plate: &Plate, points: &[Place]) {
     let mut strokes = Vec::new();
     for (a, b) in points.iter().zip(next) {
         let along = [b[0] - a[0], b[1] - a[1]];
-        let size = hypot(along[0], along[1]);
-        if size <= 0.0 {
+        let long = hypot(along[0], along[1]);
+        if long <= 0.0 {
             continue;
         }
-        let sign = turn.signum() / size;
+        let sign = turn.signum() / long;
         let out = [sign * along[1], -sign * along[0]];
         if out[0] * towards[0] + out[1] * towards[1] < 0.7 {
             continue;
         }
         let mut far = 3.0;
-        while far < size && strokes.len() < 400 {
-            let at = [a[0] + along[0] * far / size, a[1] + along[1] * far / size];
-            let slant = [out[0] + along[0] / size, out[1] + along[1] / size];
+        while far < long && strokes.len() < 400 {
+            let at = [a[0] + along[0] * far / long, a[1] + along[1] * far / long];
+            let slant = [out[0] + along[0] / long, out[1] + along[1] / long];
             strokes.push([at, [at[0] + 5.0 * slant[0], at[1] + 5.0 * slant[1]]]);
             far += 7.0;
         }
@@ -441,7 +441,12 @@ impl Bolts<'_, '_> {
             } else {
                 (Style::Plain, self.radius + 1.0, (at + 1).to_string())
             };
-            room.put(page, style, &text, 0.0, &around(*centre, ring));
+            let mut spots = around(*centre, ring);
+            if !self.worst(at) {
+                // Farther away it would be the number of another one.
+                spots.truncate(16);
+            }
+            room.put(page, style, &text, 0.0, &spots);
         }
     }
 

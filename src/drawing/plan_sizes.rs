@@ -162,22 +162,24 @@ impl Sizes {
         let [x_edges, y_edges] = &self.edges;
         let mut y = bottom;
         for (chain, is_pitch) in all(x_pitches, x_edges) {
-            for stop in stops(chain.iter().flatten().copied().collect()) {
+            let chain = on_page(chain, |own| frame.at([own, 0.0])[0]);
+            let chain = self.joined(&chain, is_pitch, |own| own.has_room_across(self.system));
+            for stop in stops(chain.iter().flat_map(|own| own.stops).collect()) {
                 let [x, from] = frame.at([stop, start(stop, 0)]);
                 page.line(Line::Thin, [x, from + radius + 6.0], [x, y + 4.0]);
             }
-            let chain = on_page(chain, |own| frame.at([own, 0.0])[0]);
-            self.along_x(page, room, &chain, y, is_pitch);
+            self.along_x(page, room, &chain, y);
             y += BELOW;
         }
         let mut x = reach - 14.0 - 0.5 * BESIDE;
         for (chain, is_pitch) in all(y_pitches, y_edges) {
-            for stop in stops(chain.iter().flatten().copied().collect()) {
+            let chain = on_page(chain, |own| frame.at([0.0, own])[1]);
+            let chain = self.joined(&chain, is_pitch, Span::has_room_up);
+            for stop in stops(chain.iter().flat_map(|own| own.stops).collect()) {
                 let [from, y] = frame.at([start(stop, 1), stop]);
                 page.line(Line::Thin, [from - radius - 6.0, y], [x - 4.0, y]);
             }
-            let chain = on_page(chain, |own| frame.at([0.0, own])[1]);
-            self.along_y(page, room, &chain, x, is_pitch);
+            self.along_y(page, room, &chain, x);
             x -= BESIDE;
         }
         self.label_circle(page, room, frame);
@@ -219,11 +221,12 @@ impl Sizes {
         room.put(page, Style::Plain, &text, 0.0, &spots);
     }
 
-    fn along_x(&self, page: &mut Drawing, room: &mut Room, chain: &[Span], y: f64, is_pitch: bool) {
-        let fits = |own: &Span| {
-            own.to - own.from >= Style::Plain.width(&value(own.millimetres, self.system)) + 14.0
-        };
-        let chain = merged(chain, self.system, is_pitch && !chain.iter().all(fits));
+    /// Pitches of which one has no room are said together.
+    fn joined(&self, chain: &[Span], is_pitch: bool, fits: impl Fn(&Span) -> bool) -> Vec<Span> {
+        merged(chain, self.system, is_pitch && !chain.iter().all(fits))
+    }
+
+    fn along_x(&self, page: &mut Drawing, room: &mut Room, chain: &[Span], y: f64) {
         for (own, at) in chain.iter().zip(0..) {
             let text = own
                 .said
@@ -249,10 +252,8 @@ impl Sizes {
         }
     }
 
-    fn along_y(&self, page: &mut Drawing, room: &mut Room, chain: &[Span], x: f64, is_pitch: bool) {
-        let fits = |own: &Span| own.to - own.from >= 34.0;
-        let chain = merged(chain, self.system, is_pitch && !chain.iter().all(fits));
-        for own in &chain {
+    fn along_y(&self, page: &mut Drawing, room: &mut Room, chain: &[Span], x: f64) {
+        for own in chain {
             let lines = own.said.clone().unwrap_or_else(|| own.text(self.system));
             let middle = 0.5 * (own.from + own.to);
             if own.to - own.from < 0.5 {
@@ -331,12 +332,23 @@ struct Span {
     from: f64,
     to: f64,
     millimetres: f64,
+    /// Its ends in millimetres.
+    stops: [f64; 2],
     /// What it says in place of its length, in lines.
     said: Option<Vec<String>>,
     is_last: bool,
 }
 
 impl Span {
+    fn has_room_across(&self, system: UnitSystem) -> bool {
+        let wide = Style::Plain.width(&value(self.millimetres, system));
+        self.to - self.from >= wide + 14.0
+    }
+
+    fn has_room_up(&self) -> bool {
+        self.to - self.from >= 34.0
+    }
+
     fn text(&self, system: UnitSystem) -> Vec<String> {
         Vec::from([value(self.millimetres, system)])
     }
@@ -350,6 +362,7 @@ fn on_page(chain: &[[f64; 2]], place: impl Fn(f64) -> f64) -> Vec<Span> {
             from: from.min(to),
             to: from.max(to),
             millimetres: b - a,
+            stops: [*a, *b],
             said: None,
             is_last: at == count,
         }
@@ -383,6 +396,10 @@ fn merged(chain: &[Span], system: UnitSystem, wanted: bool) -> Vec<Span> {
             .map(|own| own.to)
             .fold(f64::NEG_INFINITY, f64::max),
         millimetres: sum,
+        stops: [
+            first.stops[0],
+            chain.last().map_or(first.stops[1], |own| own.stops[1]),
+        ],
         said: Some(said),
         is_last: true,
     }])

@@ -1,6 +1,8 @@
 //! Connections chosen to be drawn, and random ones: few and many bolts, dense and far apart, every kind of load and of
 //! outline. All invented.
 
+#![allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)] // a few bolts at most
+
 use shankline::connection::*;
 use shankline::joint::{JointBuilder, Prying, RuleSet};
 use shankline::prelude::*;
