@@ -1,7 +1,11 @@
 //! Connections chosen to be drawn, and random ones: few and many bolts, dense and far apart, every kind of load and of
 //! outline. All invented.
 
-#![allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)] // a few bolts at most
+#![allow(
+    clippy::cast_precision_loss,
+    clippy::cast_possible_truncation,
+    clippy::many_single_char_names
+)] // a few bolts at most
 
 use shankline::connection::*;
 use shankline::joint::{JointBuilder, Prying, RuleSet};
@@ -399,10 +403,10 @@ pub fn random(seed: u64) -> Option<Connection> {
     let own = &mut Numbers(seed);
     let thread = ["M5", "M12", "M16", "M24", "1/2-13 UNC"][own.below(5) as usize];
     let is_clamped = own.below(2) == 1;
-    let joint = if !is_clamped {
-        bolt(thread)
-    } else {
+    let joint = if is_clamped {
         clamped(thread)
+    } else {
+        bolt(thread)
     };
     let d = joint
         .clone()

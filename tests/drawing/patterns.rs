@@ -346,7 +346,7 @@ fn what_governs_is_marked() {
         words.insert(match verdict.word() {
             Word::Holds => "holds",
             Word::DoesNotHold => "does not hold",
-            _ => "undecided",
+            Word::Undecided => "undecided",
         });
     }
     assert_eq!(words.len(), 3, "{words:?}");
@@ -354,7 +354,7 @@ fn what_governs_is_marked() {
     let page = drawing::pattern(&bracket, &bracket.check().unwrap(), None, UnitSystem::Si).unwrap();
     let starts = |text: &str| page.labels().iter().any(|own| own.text.starts_with(text));
     assert!(starts("Load case drawn: \"trolley out\""));
-    for size in ["70.00", "90.00", "40.00", "5 x 70.00", "3.72 kN"] {
-        println!("{size} {}", starts(size));
+    for size in ["70.00", "90.00", "40.00", "55.00"] {
+        assert!(starts(size), "{size}");
     }
 }
