@@ -6,7 +6,8 @@
 //! | how far each check is used, what is at fault, what is not checked | [`utilisation`] |
 //! | why this length and not another | [`lengths`] |
 //! | what bolt and plies carry of a load along the bolt | [`joint_diagram`] |
-//! | the section for a drawing program, 1 to 1 | [`section_dxf`] |
+//! | where the bolts of a connection stand, and what comes to each of them | [`pattern`] |
+//! | the section or the pattern for a drawing program, 1 to 1 | [`section_dxf`], [`pattern_dxf`] |
 //! | a picture of one's own with the same lines and labels | [`Drawing`] |
 //!
 //! ```
@@ -39,6 +40,13 @@ mod kinds;
 mod legend;
 mod lengths;
 mod page;
+mod pattern;
+mod pattern_dxf;
+mod pattern_tables;
+mod plan;
+mod plan_loads;
+mod plan_sizes;
+mod room;
 mod section;
 mod shapes;
 mod strip;
@@ -51,5 +59,7 @@ pub use diagram::joint_diagram;
 pub use dxf::section_dxf;
 pub use kinds::{Anchor, Fill, Label, Line};
 pub use lengths::lengths;
+pub use pattern::pattern;
+pub use pattern_dxf::pattern_dxf;
 pub use section::section;
 pub use text::Style;

@@ -94,7 +94,7 @@
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
 //! | [`connection`] | several bolts in a pattern with outlines of their plates and many load cases: what comes to each bolt, every bolt as a joint, block shear and sections |
 //! | [`assembly`] | a joint as geometry: every part along and across the axis, with its tolerances and the source of each size |
-//! | `drawing` (feature) | pictures as SVG: section with what lies where in the worst case, use of every check, stock lengths, springs; the section as DXF |
+//! | `drawing` (feature) | pictures as SVG: section with what lies where in the worst case, use of every check, stock lengths, springs, the pattern of a connection; section and pattern as DXF |
 //! | [`catalogue`] | lists to choose from: every member of a family with its code and label, what fits what, names as people type them |
 //! | [`derivation`] | the working behind a result, as text, Markdown or LaTeX |
 //! | [`units`] | constructors, exact US customary units, quantities as text and in data files |
@@ -105,7 +105,7 @@
 //! length search, a shear check and a preload need; the types of a whole joint are in [`joint`].
 //!
 //! Programs to run and to copy from, on invented joints, are in `examples/` of the package: `choose_bolt`, `pick_size`,
-//! `check_joint`, `connection` and `design_joint` (from TOML or JSON, feature `serde`), `draw_joint` (features `serde` and
+//! `check_joint` and `design_joint` (from TOML or JSON, feature `serde`), `connection` and `draw_joint` (features `serde` and
 //! `drawing`), `homework`, `bolt_in_hand`, `own_parts`,
 //! `pick_from_bin`, `odd_stacks`, `bracket`, `tension_joint`, `aircraft_grip`, `catalogue`.
 //!

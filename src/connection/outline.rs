@@ -67,7 +67,7 @@ pub enum Side {
 
 impl Side {
     /// From the bolts to where the plate is held.
-    pub(super) fn direction(self) -> Vector {
+    pub(crate) fn direction(self) -> Vector {
         match self {
             Self::Left => (-1.0, 0.0),
             Self::Right => (1.0, 0.0),

@@ -119,7 +119,7 @@ fn bar(page: &mut Drawing, check: &Check, scale: f64, y: f64, system: UnitSystem
 }
 
 /// Rounded up, so that what is exceeded never reads as 100 %, and what is not never reads as more.
-fn percent(used: f64) -> String {
+pub(super) fn percent(used: f64) -> String {
     let exact = used * 100.0;
     if used > 1.0 {
         if used >= 100.0 {

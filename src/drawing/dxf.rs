@@ -58,19 +58,8 @@ const PATTERNS: [(&str, &str, &[f64]); 4] = [
 /// ```
 #[must_use]
 pub fn section_dxf(assembly: &Assembly, system: UnitSystem) -> String {
-    let unit = match system {
-        UnitSystem::Si => 1.0,
-        UnitSystem::UsCustomary => 1.0 / 25.4,
-    };
     let geometry = shapes(assembly);
-    let mut file = Dxf {
-        text: String::with_capacity(32 * 1024),
-        unit,
-    };
-    file.head(match system {
-        UnitSystem::Si => "millimetres",
-        UnitSystem::UsCustomary => "inches",
-    });
+    let mut file = Dxf::new("section of a bolted joint", &LAYERS, system);
     // Washers and nut hide the bolt within them.
     let mut hidden: Vec<[f64; 2]> = Vec::new();
     let washers = assembly.layers.iter().filter(|layer| layer.side.is_some());
@@ -120,9 +109,7 @@ pub fn section_dxf(assembly: &Assembly, system: UnitSystem) -> String {
         height,
         &assembly.bolt.designation,
     );
-    file.pair(0, "ENDSEC");
-    file.pair(0, "EOF");
-    file.text
+    file.end()
 }
 
 /// The layer that the lines of a part lie on.
@@ -180,13 +167,39 @@ fn visible(shape: &Shape, hidden: &[[f64; 2]]) -> Option<Vec<[Point; 2]>> {
     cut.then_some(pieces)
 }
 
-struct Dxf {
+/// A document that grows.
+pub(super) struct Dxf {
     text: String,
     /// One millimetre in the unit of the document.
     unit: f64,
 }
 
 impl Dxf {
+    /// A document without entities yet.
+    pub(super) fn new<Name: AsRef<str>>(
+        what: &str,
+        layers: &[(Name, u8, &str)],
+        system: UnitSystem,
+    ) -> Self {
+        let (unit, name) = match system {
+            UnitSystem::Si => (1.0, "millimetres"),
+            UnitSystem::UsCustomary => (1.0 / 25.4, "inches"),
+        };
+        let mut file = Self {
+            text: String::with_capacity(32 * 1024),
+            unit,
+        };
+        file.pair(999, format_args!("{what}, 1 to 1, in {name}"));
+        file.head(layers);
+        file
+    }
+
+    pub(super) fn end(mut self) -> String {
+        self.pair(0, "ENDSEC");
+        self.pair(0, "EOF");
+        self.text
+    }
+
     fn pair(&mut self, code: u16, value: impl Display) {
         // Writing to a string does not fail.
         let _ = write!(self.text, "{code:3}\n{value}\n");
@@ -198,11 +211,7 @@ impl Dxf {
         self.text.push('\n');
     }
 
-    fn head(&mut self, unit: &str) {
-        self.pair(
-            999,
-            format_args!("section of a bolted joint, 1 to 1, in {unit}"),
-        );
+    fn head<Name: AsRef<str>>(&mut self, layers: &[(Name, u8, &str)]) {
         for (code, value) in [
             (0, "SECTION"),
             (2, "HEADER"),
@@ -228,10 +237,10 @@ impl Dxf {
         for (code, value) in [(0, "ENDTAB"), (0, "TABLE"), (2, "LAYER")] {
             self.pair(code, value);
         }
-        self.pair(70, LAYERS.len());
-        for (name, colour, pattern) in LAYERS {
+        self.pair(70, layers.len());
+        for (name, colour, pattern) in layers {
             self.pair(0, "LAYER");
-            self.pair(2, name);
+            self.pair(2, name.as_ref());
             self.pair(70, 0);
             self.pair(62, colour);
             self.pair(6, pattern);
@@ -260,11 +269,20 @@ impl Dxf {
     }
 
     fn shape(&mut self, shape: &Shape) {
-        let layer = layer_of(shape);
         let pattern = match shape.line {
             Line::Hidden => Some("DASHED"),
             _ => None,
         };
+        self.polyline(layer_of(shape), pattern, &shape.points, shape.closed);
+    }
+
+    pub(super) fn polyline(
+        &mut self,
+        layer: &str,
+        pattern: Option<&str>,
+        points: &[Point],
+        closed: bool,
+    ) {
         self.pair(0, "POLYLINE");
         self.pair(8, layer);
         if let Some(pattern) = pattern {
@@ -272,8 +290,8 @@ impl Dxf {
         }
         self.pair(66, 1);
         self.point([0.0, 0.0]);
-        self.pair(70, u8::from(shape.closed));
-        for point in &shape.points {
+        self.pair(70, u8::from(closed));
+        for point in points {
             self.pair(0, "VERTEX");
             self.pair(8, layer);
             self.point(*point);
@@ -288,7 +306,14 @@ impl Dxf {
         self.number(30, 0.0);
     }
 
-    fn line(&mut self, layer: &str, from: [f64; 2], to: [f64; 2]) {
+    pub(super) fn circle(&mut self, layer: &str, centre: Point, radius: f64) {
+        self.pair(0, "CIRCLE");
+        self.pair(8, layer);
+        self.point(centre);
+        self.number(40, radius);
+    }
+
+    pub(super) fn line(&mut self, layer: &str, from: [f64; 2], to: [f64; 2]) {
         self.pair(0, "LINE");
         self.pair(8, layer);
         self.point(from);
@@ -297,7 +322,7 @@ impl Dxf {
         }
     }
 
-    fn text(&mut self, layer: &str, at: [f64; 2], height: f64, text: &str) {
+    pub(super) fn text(&mut self, layer: &str, at: [f64; 2], height: f64, text: &str) {
         self.pair(0, "TEXT");
         self.pair(8, layer);
         self.point(at);

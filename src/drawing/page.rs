@@ -83,24 +83,24 @@ pub(super) fn head(
         y = page.paragraph(Style::Plain, [MARGIN, y], line, INNER, 2);
     }
     if let Some(verdict) = verdict {
-        y = word(page, y, verdict, system);
+        // It speaks of a list that a report has below it.
+        let headline = verdict.headline(system).replace(" (see below)", "");
+        y = word(page, y, verdict.word(), &headline);
     }
     y
 }
 
 /// The word in a frame: a full one where it holds, a broken one where it does not, a thin one where nobody knows.
-fn word(page: &mut Drawing, y: f64, verdict: &Verdict, system: UnitSystem) -> f64 {
-    // It speaks of a list that a report has below it.
-    let headline = verdict.headline(system).replace(" (see below)", "");
+pub(super) fn word(page: &mut Drawing, y: f64, word: Word, headline: &str) -> f64 {
     let top = y - 8.0;
     let bottom = page.paragraph(
         Style::Strong,
         [MARGIN + 12.0, y + 10.0],
-        &headline,
+        headline,
         INNER - 24.0,
         4,
     ) - 6.0;
-    let line = match verdict.word() {
+    let line = match word {
         Word::Holds => Line::Outline,
         Word::DoesNotHold => Line::Plane,
         Word::Undecided => Line::Hidden,

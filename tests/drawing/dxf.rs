@@ -12,14 +12,18 @@ use super::verdicts::for_all;
 
 /// An entity: its kind, its layer, the points of it and of what belongs to it.
 #[derive(Debug)]
-struct Entity {
-    kind: String,
-    layer: String,
-    points: Vec<[f64; 2]>,
+pub struct Entity {
+    pub kind: String,
+    pub layer: String,
+    pub points: Vec<[f64; 2]>,
+    /// Of a polyline.
+    pub vertices: Vec<[f64; 2]>,
+    /// Of a circle.
+    pub radius: f64,
 }
 
 /// The entities of a document, and the layers that it declares. Panics on what release 12 does not know.
-fn read(text: &str) -> (Vec<Entity>, BTreeSet<String>) {
+pub fn read(text: &str) -> (Vec<Entity>, BTreeSet<String>) {
     assert!(text.is_ascii());
     let lines: Vec<&str> = text.lines().collect();
     assert!(lines.len() % 2 == 0, "codes and values come in pairs");
@@ -45,11 +49,16 @@ fn read(text: &str) -> (Vec<Entity>, BTreeSet<String>) {
             (0, _) => {
                 kind = value;
                 if section == "ENTITIES" && !matches!(kind, "VERTEX" | "SEQEND") {
-                    assert!(matches!(kind, "LINE" | "POLYLINE" | "TEXT"), "{kind}");
+                    assert!(
+                        matches!(kind, "LINE" | "POLYLINE" | "TEXT" | "CIRCLE"),
+                        "{kind}"
+                    );
                     entities.push(Entity {
                         kind: kind.into(),
                         layer: String::new(),
                         points: Vec::new(),
+                        vertices: Vec::new(),
+                        radius: 0.0,
                     });
                 }
             }
@@ -81,7 +90,11 @@ fn read(text: &str) -> (Vec<Entity>, BTreeSet<String>) {
                 let y: f64 = y.parse().unwrap();
                 assert!(x.is_finite() && y.is_finite());
                 last.points.push([x, y]);
+                if kind == "VERTEX" {
+                    last.vertices.push([x, y]);
+                }
             }
+            40 if kind == "CIRCLE" => last.radius = value.parse().unwrap(),
             _ => {}
         }
     }

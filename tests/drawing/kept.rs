@@ -5,8 +5,9 @@
 use std::fmt::Write as _;
 use std::{env, fs, path::PathBuf};
 
+use shankline::connection::{Connection, InPlane, Outline, Side};
 use shankline::drawing::{self, Drawing};
-use shankline::joint::{JointBuilder, Prying};
+use shankline::joint::{JointBuilder, Prying, RuleSet};
 use shankline::prelude::*;
 
 /// Two plates and a plate between them; invented.
@@ -75,10 +76,36 @@ fn image(page: &Drawing, alt: &str) -> String {
     html
 }
 
+/// Two by three bolts that a load beside them turns; invented.
+fn bracket() -> Connection {
+    let bolt = Joint::builder("M16")
+        .ply("bracket", "12 mm")
+        .material("S275 steel")
+        .ply("post", "12 mm")
+        .material("S275 steel")
+        .washers(WasherStyle::Iso7090)
+        .methods(JointMethods::en_1993())
+        .load_factor(1.5)
+        .rules(RuleSet::En1090.rules(UnitSystem::Si));
+    Connection::builder(bolt)
+        .title("Bracket of a playground roof (invented)")
+        .rows_and_columns(3, 2, "70 mm", "80 mm")
+        .plate("bracket", Outline::rectangle("180 mm", "230 mm").unwrap())
+        .held(Side::Right)
+        .in_plane(InPlane::Elastic)
+        .case("snow")
+        .force("0 kN", "-14 kN", "0 kN")
+        .at("190 mm", "0 mm", "0 mm")
+        .build()
+        .unwrap()
+}
+
 fn kept() -> Vec<(&'static str, String)> {
     let swing = swing().across("9 kN").build().unwrap();
     let hanger = hanger().build().unwrap();
     let si = UnitSystem::Si;
+    let bracket = bracket();
+    let bracket_verdict = bracket.check().unwrap();
     let verdict = swing.check().unwrap();
     let assembly = swing.assembly(&verdict.candidate).unwrap();
     let hung = hanger.check().unwrap();
@@ -109,6 +136,13 @@ fn kept() -> Vec<(&'static str, String)> {
             image(
                 &drawing::joint_diagram(&hanger, &hung, si).unwrap(),
                 "joint diagram: bolt and plies as two springs",
+            ),
+        ),
+        (
+            "pattern.html",
+            image(
+                &drawing::pattern(&bracket, &bracket_verdict, None, si).unwrap(),
+                "plan of a connection with the force on each bolt",
             ),
         ),
     ]

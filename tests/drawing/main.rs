@@ -5,8 +5,10 @@
 #[path = "../support/verdicts.rs"]
 mod verdicts;
 
+mod connections;
 mod dxf;
 mod joints;
 mod kept;
+mod patterns;
 mod pictures;
 mod svg;

@@ -42,7 +42,7 @@ fn spread(of: Spread<Length>, system: UnitSystem) -> String {
     }
 }
 
-fn sound(page: &Drawing) -> Result<Vec<Element>, String> {
+pub fn sound(page: &Drawing) -> Result<Vec<Element>, String> {
     if let Some([a, b]) = page.overlaps().first() {
         let [a, b] = [a, b].map(|at| &page.labels()[*at]);
         return Err(format!("the page itself: {a:?} on {b:?}"));
