@@ -10,7 +10,7 @@ use crate::math::hypot;
 use crate::source::Method;
 use crate::strength::group::{BoltPattern, PlaneLoad, Point, PullLoad, Tilting};
 use crate::strength::shear::ShearMethod;
-use crate::units::{Force, Torque, from_base};
+use crate::units::{Force, Length, Torque, from_base};
 
 /// An arm below which a force passes through the centroid: rounding of a drawing.
 const NO_ARM: f64 = 1e-6;
@@ -378,9 +378,10 @@ fn on_something(
     };
     let edge = corners.iter().map(from).fold(f64::INFINITY, f64::min);
     // The method wants bolts that are symmetric about the plane of the moment, so that the edge presses in it.
+    let (right, above): (Length, Length) = (from_base(edge * up.0), from_base(edge * up.1));
     let at = Point {
-        x: centroid.x + from_base(edge * up.0),
-        y: centroid.y + from_base(edge * up.1),
+        x: centroid.x + right,
+        y: centroid.y + above,
     };
     let mut unknown = None;
     for name in beside(&connection.joint.stack, ply) {
