@@ -32,7 +32,7 @@ use crate::units::{Length, UnitSystem};
 ///     .case("lift").force("0 kN", "0 kN", "9 kN").at("0 mm", "0 mm", "0 mm")
 ///     .build()?;
 /// let dxf = drawing::pattern_dxf(&davit, UnitSystem::Si);
-/// assert_eq!(dxf.matches("CIRCLE").count(), 6);
+/// assert_eq!(dxf.matches("CIRCLE").count(), 12); // six bolts, and their holes
 /// assert!(dxf.contains("PLATE_1"));
 /// # Ok(())
 /// # }
