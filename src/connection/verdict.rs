@@ -208,21 +208,13 @@ impl ConnectionVerdict {
 
 /// The worse of two words.
 pub(super) fn worse(a: Word, b: Word) -> Word {
-    if severity(b) > severity(a) { b } else { a }
-}
-
-const fn severity(word: Word) -> u8 {
-    match word {
-        Word::Holds => 0,
-        Word::Undecided => 1,
-        Word::DoesNotHold => 2,
-    }
+    if b.severity() > a.severity() { b } else { a }
 }
 
 /// Whether one word with its utilisation is worse than another.
 pub(super) fn is_worse(one: (Word, Option<f64>), than: (Word, Option<f64>)) -> bool {
     let used = |of: Option<f64>| of.unwrap_or(-1.0);
-    let (a, b) = (severity(one.0), severity(than.0));
+    let (a, b) = (one.0.severity(), than.0.severity());
     a > b || a == b && used(one.1) > used(than.1)
 }
 

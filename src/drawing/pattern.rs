@@ -124,16 +124,11 @@ pub(super) struct Governing {
 
 impl Governing {
     fn of(verdict: &ConnectionVerdict) -> Self {
-        let severity = |word: Word| match word {
-            Word::Holds => 0_u8,
-            Word::Undecided => 1,
-            Word::DoesNotHold => 2,
-        };
         let case = |number: usize| verdict.cases.get(number).map_or("", |own| &own.name);
         let bolt = verdict.governing_bolt();
         let rank = bolt.map(|own| {
             let used = own.verdict.governing().map(|own| own.utilisation.value);
-            (severity(own.verdict.word()), used.unwrap_or(-1.0))
+            (own.verdict.word().severity(), used.unwrap_or(-1.0))
         });
         // Checks of all bolts together stand with the highest utilisation first.
         let together = verdict.checks.first().filter(|own| {

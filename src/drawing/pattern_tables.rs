@@ -10,7 +10,6 @@ use super::pattern::{Shown, along};
 use super::plan::{least_distance, line_of};
 use super::text::Style;
 use crate::connection::{BoltVerdict, Plate, Side};
-use crate::joint::Word;
 use crate::units::{UnitSystem, shown};
 
 /// At most so many bolts are listed, those first that are nearest to their limit; and so many loads.
@@ -86,15 +85,10 @@ fn loads(own: &Shown<'_>, system: UnitSystem) -> Table {
 }
 
 fn bolts(own: &Shown<'_>, system: UnitSystem) -> Table {
-    let severity = |word: Word| match word {
-        Word::Holds => 0_u8,
-        Word::Undecided => 1,
-        Word::DoesNotHold => 2,
-    };
     let mut all: Vec<_> = own.verdict.bolts.iter().zip(&own.case.loads).collect();
     if all.len() > MOST_BOLTS {
         all.sort_by(|(a, _), (b, _)| {
-            let rank = |own: &BoltVerdict| (severity(own.verdict.word()), own.utilisation);
+            let rank = |own: &BoltVerdict| (own.verdict.word().severity(), own.utilisation);
             let (a, b) = (rank(a), rank(b));
             let used = |own: Option<f64>| own.unwrap_or(-1.0);
             b.0.cmp(&a.0).then(used(b.1).total_cmp(&used(a.1)))

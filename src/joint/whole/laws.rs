@@ -25,7 +25,7 @@ use crate::math;
 use crate::parts::Zone;
 use crate::strength::check::Mode;
 use crate::strength::interaction::{Form, InteractionRule};
-use crate::tension::{JointDiagram, LoadShare};
+use crate::tension::JointDiagram;
 use crate::units::{Ratio, newtons};
 
 /// Loads of one bolt in newtons.
@@ -155,9 +155,7 @@ impl Forces {
     fn of(joint: &Joint, preload: Option<&JointPreload>) -> Option<Self> {
         let load = &joint.load;
         let margin = load.factor(joint.methods.level) * joint.methods.margin;
-        let springs = preload.and_then(|preload| preload.springs);
-        let share = springs.map(|springs| LoadShare::new(springs.bolt(), springs.members()));
-        let share = share.transpose().ok()?;
+        let share = preload.and_then(JointPreload::load_share);
         let spring = |force| match share {
             Some(share) => Some(Spring::of(&JointDiagram::new(share, force).ok()?)),
             // Where the share is not known the whole load comes on top.

@@ -420,12 +420,7 @@ impl PreparedJoint {
 
 impl CaseAnswer {
     fn is_worse_than(&self, other: &Self) -> bool {
-        let rank = |word| match word {
-            Word::Holds => 0,
-            Word::Undecided => 1,
-            Word::DoesNotHold => 2,
-        };
-        match rank(self.word).cmp(&rank(other.word)) {
+        match self.word.severity().cmp(&other.word.severity()) {
             core::cmp::Ordering::Equal => self.utilisation > other.utilisation,
             order => order.is_gt(),
         }

@@ -33,6 +33,17 @@ pub enum Word {
     Undecided,
 }
 
+impl Word {
+    /// How bad it is: the worse, the greater.
+    pub(crate) const fn severity(self) -> u8 {
+        match self {
+            Self::Holds => 0,
+            Self::Undecided => 1,
+            Self::DoesNotHold => 2,
+        }
+    }
+}
+
 impl fmt::Display for Word {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(match self {
