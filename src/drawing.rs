@@ -39,6 +39,7 @@ mod holes;
 mod kinds;
 mod legend;
 mod lengths;
+mod number;
 mod page;
 mod pattern;
 mod pattern_dxf;

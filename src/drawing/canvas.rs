@@ -3,7 +3,8 @@
 use alloc::{string::String, vec::Vec};
 
 use super::kinds::{Anchor, Fill, Label, Line};
-use super::text::{Style, push_number};
+use super::number::push_number;
+use super::text::Style;
 
 /// A page with lines, areas and labels, which becomes an SVG. Lengths are in units of the page, from its upper left corner.
 ///

@@ -4,8 +4,8 @@ use alloc::{string::String, vec::Vec};
 use core::fmt::{Display, Write as _};
 
 use super::kinds::Line;
+use super::number::push_millionths;
 use super::shapes::{Part, Point, Shape, mm, shapes};
-use super::text::push_millionths;
 use crate::assembly::{Assembly, End};
 use crate::units::UnitSystem;
 

@@ -4,7 +4,8 @@ use alloc::{format, string::String, string::ToString, vec::Vec};
 
 use super::canvas::Drawing;
 use super::kinds::{Anchor, Fill, Line};
-use super::text::{Style, push_fixed};
+use super::number::push_fixed;
+use super::text::Style;
 use crate::joint::{Verdict, Word};
 use crate::parts::{Origin, Size};
 use crate::spread::Spread;

@@ -4,7 +4,8 @@ use alloc::string::String;
 
 use super::canvas::Drawing;
 use super::kinds::Anchor;
-use super::text::{push_escaped, push_number};
+use super::number::push_number;
+use super::text::push_escaped;
 
 impl Drawing {
     /// The page as an SVG document: the same text on every machine, with its colours for light and dark surroundings in

@@ -77,16 +77,27 @@ impl Style {
     /// ```
     #[must_use]
     pub fn width(self, text: &str) -> f64 {
-        let hundredths: u32 = text.chars().map(|own| self.hundredths(own)).sum();
+        let table = self.table();
+        // Nearly every text is printable ASCII; of any other each character is looked at.
+        let ascii = text.bytes().try_fold(0, |sum, byte| {
+            let wide = table.get(usize::from(byte.checked_sub(0x20)?))?;
+            Some(sum + u32::from(*wide))
+        });
+        let hundredths =
+            ascii.unwrap_or_else(|| text.chars().map(|own| self.hundredths(own)).sum::<u32>());
         f64::from(hundredths) * 0.01 * self.size()
+    }
+
+    const fn table(self) -> &'static [u8; 95] {
+        if self.is_bold() { &BOLD } else { &WIDTHS }
     }
 
     /// The width of a character, in hundredths of the size.
     fn hundredths(self, character: char) -> u32 {
         let code = u32::from(shown(character));
-        let table = if self.is_bold() { &BOLD } else { &WIDTHS };
         match code {
-            0x20..=0x7E => table
+            0x20..=0x7E => self
+                .table()
                 .get(code as usize - 0x20)
                 .map_or(100, |&wide| u32::from(wide)),
             // Latin, then Greek and Cyrillic, then what may be as wide as anything.
@@ -181,8 +192,18 @@ fn shown(character: char) -> char {
     }
 }
 
+/// A printable character of ASCII that XML does not reserve.
+const fn is_plain(byte: u8) -> bool {
+    matches!(byte, 0x20..=0x7E) && !matches!(byte, b'&' | b'<' | b'>' | b'"' | b'\'')
+}
+
 /// Adds a text to a document, with what XML reserves escaped.
 pub(super) fn push_escaped(document: &mut String, text: &str) {
+    // Nearly every text, in one piece.
+    if text.bytes().all(is_plain) {
+        document.push_str(text);
+        return;
+    }
     for character in text.chars() {
         match shown(character) {
             '&' => document.push_str("&amp;"),
@@ -195,124 +216,9 @@ pub(super) fn push_escaped(document: &mut String, text: &str) {
     }
 }
 
-/// Adds a coordinate, in hundredths at most: the same text on every machine. What is not finite, which no caller has,
-/// becomes zero.
-pub(super) fn push_number(document: &mut String, value: f64) {
-    let mut digits = [0; 24];
-    let (whole, mut rest) = split(document, value, 100);
-    // From the last digit to the first.
-    let mut at = digits.len();
-    if rest > 0 {
-        let decimals = if rest % 10 == 0 { 1 } else { 2 };
-        rest /= if decimals == 1 { 10 } else { 1 };
-        at = put(&mut digits, at, rest, decimals);
-        at = put_point(&mut digits, at);
-    }
-    at = put(&mut digits, at, whole, 1);
-    push_digits(document, &digits, at);
-}
-
-/// Adds a number with six decimals; what is not finite, which no caller has, becomes zero.
-pub(super) fn push_millionths(document: &mut String, value: f64) {
-    let mut digits = [0; 24];
-    let (whole, rest) = split(document, value, 1_000_000);
-    let end = digits.len();
-    let at = put(&mut digits, end, rest, 6);
-    let at = put_point(&mut digits, at);
-    let at = put(&mut digits, at, whole, 1);
-    push_digits(document, &digits, at);
-}
-
-/// Adds a number that is given in its last decimals.
-pub(super) fn push_fixed(document: &mut String, scaled: f64, decimals: usize) {
-    let mut digits = [0; 24];
-    let parts = if decimals == 2 { 100 } else { 1000 };
-    let (whole, rest) = split(document, scaled / f64::from(parts), parts);
-    let end = digits.len();
-    let at = put(&mut digits, end, rest, decimals);
-    let at = put_point(&mut digits, at);
-    let at = put(&mut digits, at, whole, 1);
-    push_digits(document, &digits, at);
-}
-
-/// Writes the sign, and splits what is left into what stands before and after the point.
-fn split(document: &mut String, value: f64, parts: u32) -> (u32, u32) {
-    let scaled = value * f64::from(parts);
-    let scaled = if scaled.is_finite() { scaled } else { 0.0 };
-    // Rounded by hand: what is added to half a step and cut off is what `round` gives.
-    let size = scaled.abs() + 0.5;
-    if scaled < 0.0 && size >= 1.0 {
-        document.push('-');
-    }
-    // Not negative, and within the ranges of the types: nearly everything on a page is small, and divides faster.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    if size < 4e9 {
-        let size = size as u32;
-        (size / parts, size % parts)
-    } else {
-        let size = size.min(4e9 * f64::from(parts)) as u64;
-        let parts = u64::from(parts);
-        ((size / parts) as u32, (size % parts) as u32)
-    }
-}
-
-/// Puts a number before a place, with so many digits at least. Returns where it begins.
-fn put(digits: &mut [u8; 24], mut at: usize, mut number: u32, least: usize) -> usize {
-    let end = at;
-    while number > 0 || end - at < least {
-        at -= 1;
-        if let Some(digit) = digits.get_mut(at) {
-            // A digit.
-            #[allow(clippy::cast_possible_truncation)]
-            let own = b'0' + (number % 10) as u8;
-            *digit = own;
-        }
-        number /= 10;
-    }
-    at
-}
-
-fn put_point(digits: &mut [u8; 24], at: usize) -> usize {
-    if let Some(digit) = digits.get_mut(at - 1) {
-        *digit = b'.';
-    }
-    at - 1
-}
-
-fn push_digits(document: &mut String, digits: &[u8; 24], at: usize) {
-    let digits = digits.get(at..).unwrap_or_default();
-    // They are ASCII.
-    document.push_str(core::str::from_utf8(digits).unwrap_or_default());
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    fn number(value: f64) -> String {
-        let mut text = String::new();
-        push_number(&mut text, value);
-        text
-    }
-
-    #[test]
-    fn numbers_are_short_and_never_strange() {
-        for (value, text) in [
-            (0.0, "0"),
-            (-0.001, "0"),
-            (12.0, "12"),
-            (12.5, "12.5"),
-            (12.34, "12.34"),
-            (-12.056, "-12.06"),
-            (0.05, "0.05"),
-            (1000.0, "1000"),
-            (f64::NAN, "0"),
-            (f64::NEG_INFINITY, "0"),
-            (1e300, "4000000000"),
-        ] {
-            assert_eq!(number(value), text);
-        }
-    }
 
     #[test]
     fn hostile_text_stays_text() {
