@@ -144,18 +144,111 @@ fn printed_blocks() {
         .unwrap()
         .get::<kilonewton>();
     assert!((design - 483.0).abs() < 0.8);
-    for method in [
-        BlockMethod::Aisc360 {
-            uniform_tension: false,
-        },
+    for method in every_block_method() {
+        let block = block_shear(&fin, method).unwrap();
+        block.derivation().check().unwrap();
+    }
+}
+
+fn every_block_method() -> Vec<BlockMethod> {
+    let mut all = vec![
         BlockMethod::AiscLrfd1999,
-        BlockMethod::En1993 { eccentric: false },
+        BlockMethod::Bs5950,
+        BlockMethod::Is800,
+    ];
+    for is_even in [false, true] {
+        let uniform_tension = is_even;
+        all.extend([
+            BlockMethod::Aisc360 { uniform_tension },
+            BlockMethod::En1993 {
+                eccentric: !is_even,
+            },
+            BlockMethod::As4100 { uniform_tension },
+            BlockMethod::CsaS16 { uniform_tension },
+        ]);
+    }
+    all
+}
+
+/// Fin plate of the Steel Designers' Manual, 6th ed. (BS 5950-1, S275, 10 mm): Lv 280, Lt 50, one hole of 22, Ke 1.2:
+/// 539.2 kN. A tee of 350W steel in a university course (CSA S16-09 13.11, four M20 in punched holes): two of its blocks with
+/// Ut 1, 2059 and 2138 kN. Areas as printed there.
+#[test]
+fn printed_blocks_of_other_codes() {
+    let block = |[fy, fu, agv, anv, agt, ant]: [f64; 6]| BlockShear {
+        yield_strength: megapascals(fy),
+        tensile_strength: megapascals(fu),
+        gross_shear: square_millimetres(agv),
+        net_shear: square_millimetres(anv),
+        gross_tension: square_millimetres(agt),
+        net_tension: square_millimetres(ant),
+    };
+    let even = BlockMethod::CsaS16 {
+        uniform_tension: true,
+    };
+    for (areas, method, printed, rounding) in [
+        (
+            [275.0, 410.0, 2800.0, 2030.0, 500.0, 390.0],
+            BlockMethod::Bs5950,
+            539.2,
+            0.1,
+        ),
+        (
+            [350.0, 450.0, 1522.5, 1174.5, 6421.0, 5288.2],
+            even,
+            2059.0,
+            0.5,
+        ),
+        (
+            [350.0, 450.0, 6478.5, 4995.0, 3447.4, 2881.0],
+            even,
+            2138.0,
+            0.5,
+        ),
+        // By hand, of formulas that were recalled: 250 x 2400 / (sqrt 3 x 1.1) + 0.9 x 410 x 390 / 1.25 against
+        // 0.9 x 410 x 1700 / (sqrt 3 x 1.25) + 250 x 500 / 1.1, of which either can be the lesser.
+        (
+            [250.0, 410.0, 2400.0, 1700.0, 500.0, 390.0],
+            BlockMethod::Is800,
+            403.374,
+            0.001,
+        ),
+        (
+            [250.0, 410.0, 2400.0, 2000.0, 500.0, 390.0],
+            BlockMethod::Is800,
+            430.046,
+            0.001,
+        ),
+        // 0.75 (0.6 x 400 x 1700 + 0.5 x 400 x 390): the net section breaks before the gross one yields.
+        (
+            [300.0, 400.0, 2400.0, 1700.0, 500.0, 390.0],
+            BlockMethod::As4100 {
+                uniform_tension: false,
+            },
+            364.5,
+            1e-9,
+        ),
     ] {
-        block_shear(&fin, method)
+        let found = block_shear(&block(areas), method).unwrap();
+        let design = found
+            .resistance
+            .at(Level::Design)
             .unwrap()
-            .derivation()
-            .check()
-            .unwrap();
+            .get::<kilonewton>();
+        assert!(
+            (design - printed).abs() <= rounding,
+            "{method}: {design} and {printed}"
+        );
+    }
+    // S355 and a steel with little between yield and tensile strength: Ke 1.1, and py at most Us / 1.2 with Ke 1.
+    for (fy, fu, py, ke) in [(355.0, 490.0, 355.0, 1.1), (450.0, 500.0, 500.0 / 1.2, 1.0)] {
+        let found = block_shear(
+            &block([fy, fu, 2800.0, 2030.0, 500.0, 390.0]),
+            BlockMethod::Bs5950,
+        );
+        let design = found.unwrap().resistance.at(Level::Design).unwrap();
+        let hand = 0.6 * py * (2800.0 + ke * 390.0) / 1e3;
+        assert!((design.get::<kilonewton>() - hand).abs() < 1e-6, "{fy}");
     }
 }
 

@@ -95,6 +95,22 @@ impl Factor {
     }
 }
 
+/// What the faces of a block that could tear out of a ply bear, and the formulas: in Fy, Fu, k and the areas Agv, Anv, Agt, Ant.
+pub(in crate::strength) struct BlockFaces {
+    pub(in crate::strength) shear: Force,
+    pub(in crate::strength) shear_formula: &'static str,
+    pub(in crate::strength) tension: Force,
+    pub(in crate::strength) tension_formula: &'static str,
+    /// k of the tension face.
+    pub(in crate::strength) factor: f64,
+    pub(in crate::strength) factors: Factors,
+}
+
+/// The lesser of two quantities.
+fn lesser<T: PartialOrd>(one: T, other: T) -> T {
+    if one < other { one } else { other }
+}
+
 /// 9 d / (8 d + 3 t) for packing over d / 3, as EN 1993-1-8 and BS 5950-1 have it.
 fn packed_over_a_third(packing: Length, d: Length) -> Factor {
     if 3.0 * packing > d {

@@ -161,7 +161,7 @@ impl JointMethods {
 
     /// BS 5950-1:2000, with factored loads.
     ///
-    /// Without what it has of fatigue, pins (6.5), slip (6.4), block shear (6.2.4) and sections of plies (3.4.3, 4.6.1): such
+    /// Without what it has of fatigue, pins (6.5), slip (6.4) and sections of plies (3.4.3, 4.6.1): such
     /// modes are undecided where they are concerned. Its simple method for tension (6.3.4.2) has prying in it.
     ///
     /// ```
@@ -181,7 +181,7 @@ impl JointMethods {
 
     /// IS 800:2007, with factored loads.
     ///
-    /// Without what it has of fatigue (section 13), slip (10.4.3), block shear (6.4) and prying (10.4.7): such modes are
+    /// Without what it has of fatigue (section 13), slip (10.4.3) and prying (10.4.7): such modes are
     /// undecided where they are concerned.
     ///
     /// ```
@@ -201,7 +201,7 @@ impl JointMethods {
 
     /// AS 4100, with factored loads.
     ///
-    /// Without what it has of fatigue (section 11), pins (9.5), slip (9.3.3), block shear (9.1.9) and distances (9.6): such
+    /// Without what it has of fatigue (section 11), pins (9.5), slip (9.3.3) and distances (9.6): such
     /// modes are undecided where they are concerned.
     ///
     /// ```
@@ -221,7 +221,7 @@ impl JointMethods {
 
     /// CSA S16, with factored loads.
     ///
-    /// Without what it has of fatigue (section 26), slip (13.12.2), block shear (13.11), prying (13.12.1.3), distances and
+    /// Without what it has of fatigue (section 26), slip (13.12.2), prying (13.12.1.3), distances and
     /// pretension (sections 22 and 23): such modes are undecided where they are concerned.
     ///
     /// ```

@@ -2,12 +2,13 @@
 
 pub(in crate::strength) mod slip;
 
-use super::{Factor, Factors, plane};
+use super::{BlockFaces, Factor, Factors, lesser, plane};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{AstmGrade, BoltGrade, BoltStrength};
 use crate::source::Method;
 use crate::strength::interaction::Form;
+use crate::strength::ply::BlockShear;
 use crate::strength::section::{Base, StressOf};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
@@ -184,4 +185,50 @@ pub(in crate::strength) fn cautions(edition: AiscEdition, grade: BoltGrade) -> C
     Cautions::default()
         .with(analogy)
         .with(Caution::of_method(table))
+}
+
+/// J4.3 (Ubs 1 where the tension is uniform, else 0.5), from 2005 on.
+pub(in crate::strength) fn block(block: &BlockShear, uniform: bool) -> BlockFaces {
+    let net_rupture = 0.6 * block.tensile_strength * block.net_shear;
+    let gross_yield = 0.6 * block.yield_strength * block.gross_shear;
+    let ubs = if uniform { 1.0 } else { 0.5 };
+    BlockFaces {
+        shear: lesser(net_rupture, gross_yield),
+        shear_formula: "min(0.6 * Fu * Anv, 0.6 * Fy * Agv)",
+        tension: ubs * block.tensile_strength * block.net_tension,
+        tension_formula: "k * Fu * Ant",
+        factor: ubs,
+        factors: FACTORS,
+    }
+}
+
+/// J4.3 of the LRFD specification of 1999: the larger term of rupture decides; together at most rupture of both faces, and of
+/// the two terms one is at rupture already.
+pub(in crate::strength) fn block_of_1999(block: &BlockShear) -> BlockFaces {
+    let net_rupture = 0.6 * block.tensile_strength * block.net_shear;
+    let gross_yield = 0.6 * block.yield_strength * block.gross_shear;
+    let net_tension = block.tensile_strength * block.net_tension;
+    let (shear, shear_formula, tension, tension_formula) = if net_tension >= net_rupture {
+        (
+            lesser(gross_yield, net_rupture),
+            "min(0.6 * Fy * Agv, 0.6 * Fu * Anv)",
+            net_tension,
+            "k * Fu * Ant",
+        )
+    } else {
+        (
+            net_rupture,
+            "0.6 * Fu * Anv",
+            lesser(block.yield_strength * block.gross_tension, net_tension),
+            "min(k * Fy * Agt, k * Fu * Ant)",
+        )
+    };
+    BlockFaces {
+        shear,
+        shear_formula,
+        tension,
+        tension_formula,
+        factor: 1.0,
+        factors: Factors::nominal(Some(RUPTURE.0), None),
+    }
 }

@@ -1,11 +1,12 @@
 //! AS 4100, 9.3.2: bolts in shear and tension, and the plies they bear on.
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
-use super::{Factor, Factors};
+use super::{BlockFaces, Factor, Factors, lesser};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
 use crate::source::Method;
 use crate::strength::interaction::Form;
+use crate::strength::ply::BlockShear;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, millimetres};
@@ -61,3 +62,18 @@ pub(in crate::strength) fn packing(packing: Length) -> Result<Factor, Error> {
 
 /// phi = 0.90 of plies, in bearing and in tension.
 pub(in crate::strength) const PLY_FACTOR: f64 = 0.90;
+
+/// 9.1.9 (amendment of 2012): kbs 1 where the tension is uniform, else 0.5.
+pub(in crate::strength) fn block(block: &BlockShear, uniform: bool) -> BlockFaces {
+    let ruptures = 0.6 * block.tensile_strength * block.net_shear;
+    let yields = 0.6 * block.yield_strength * block.gross_shear;
+    let kbs = if uniform { 1.0 } else { 0.5 };
+    BlockFaces {
+        shear: lesser(ruptures, yields),
+        shear_formula: "min(0.6 * Fu * Anv, 0.6 * Fy * Agv)",
+        tension: kbs * block.tensile_strength * block.net_tension,
+        tension_formula: "k * Fu * Ant",
+        factor: kbs,
+        factors: Factors::nominal(Some(0.75), None),
+    }
+}

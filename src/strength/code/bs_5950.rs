@@ -1,12 +1,15 @@
 //! BS 5950-1:2000, 6.3: bolts in shear and tension, and the plies they bear on. Its stresses are design strengths.
 
-use super::{Factor, Factors, gripped_over_five, not_listed, packed_over_a_third, row_for_class};
+use super::{
+    BlockFaces, Factor, Factors, gripped_over_five, lesser, not_listed, packed_over_a_third,
+    row_for_class,
+};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::check::Level;
 use crate::strength::interaction::Form;
-use crate::strength::ply::HoleKind;
+use crate::strength::ply::{BlockShear, HoleKind};
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::tables::strengths::{StressCode, StressPlane, StressQuantity};
@@ -150,5 +153,27 @@ pub(in crate::strength) const fn hole_factor(hole: HoleKind) -> f64 {
         HoleKind::Standard => 1.0,
         HoleKind::Oversize | HoleKind::ShortSlotAcross | HoleKind::ShortSlotAlong => 0.7,
         HoleKind::LongSlotAcross | HoleKind::LongSlotAlong => 0.5,
+    }
+}
+
+/// 6.2.4: 0.6 py t (Lv + Ke (Lt - k Dt)), with py at most Us / 1.2 (3.1.1) and Ke of 3.4.3: 1.2 for S275, 1.1 for S355, 1.0 for
+/// S460, Us / 1.2 py for others. Steels go by their yield strength here, and Ke is never more than either.
+pub(in crate::strength) fn block(block: &BlockShear) -> BlockFaces {
+    let py = lesser(block.yield_strength, block.tensile_strength / 1.2);
+    let listed = if block.yield_strength <= megapascals(275.0) {
+        1.2
+    } else if block.yield_strength <= megapascals(355.0) {
+        1.1
+    } else {
+        1.0
+    };
+    let ke = lesser(listed, (block.tensile_strength / (1.2 * py)).value);
+    BlockFaces {
+        shear: 0.6 * py * block.gross_shear,
+        shear_formula: "0.6 * min(Fy, Fu / 1.2) * Agv",
+        tension: 0.6 * py * ke * block.net_tension,
+        tension_formula: "0.6 * min(Fy, Fu / 1.2) * k * Ant",
+        factor: ke,
+        factors: FACTORS,
     }
 }

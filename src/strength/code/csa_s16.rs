@@ -1,12 +1,13 @@
 //! CSA S16, 13.12: bolts in shear and tension, and the plies they bear on.
 
-use super::{Factor, Factors, cautions_of};
+use super::{BlockFaces, Factor, Factors, cautions_of};
 use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::source::Method;
 use crate::strength::check::Mode;
 use crate::strength::interaction::Form;
+use crate::strength::ply::BlockShear;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, Stress, megapascals, millimetres};
@@ -76,5 +77,25 @@ pub(in crate::strength) fn tear_out(yielding: Stress, breaking: Stress) -> Stres
         yielding
     } else {
         0.5 * (yielding + breaking)
+    }
+}
+
+/// 13.11: shear at the mean of yield and tensile strength, for steels over 460 MPa at yield (485 in 2009); Ut 1 for a block
+/// that is pulled evenly. For others the code has 0.3 to 0.9 by the kind of member, and the least of them is taken.
+pub(in crate::strength) fn block(block: &BlockShear, uniform: bool) -> BlockFaces {
+    let (fy, fu) = (block.yield_strength, block.tensile_strength);
+    let (stress, shear_formula) = if fy > megapascals(460.0) {
+        (fy, "0.6 * Fy * Agv")
+    } else {
+        (0.5 * (fy + fu), "0.6 * (Fy + Fu) / 2 * Agv")
+    };
+    let ut = if uniform { 1.0 } else { 0.3 };
+    BlockFaces {
+        shear: 0.6 * stress * block.gross_shear,
+        shear_formula,
+        tension: ut * fu * block.net_tension,
+        tension_formula: "k * Fu * Ant",
+        factor: ut,
+        factors: Factors::nominal(Some(ply_factor(Mode::BlockShear)), None),
     }
 }

@@ -2,12 +2,15 @@
 
 pub(in crate::strength) mod slip;
 
-use super::{Factor, Factors, not_listed, packed_over_a_third, plane, row_for_class};
+use super::{BlockFaces, Factor, Factors, not_listed, packed_over_a_third, plane, row_for_class};
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::material::{BoltGrade, PropertyClass};
+use crate::math::sqrt;
 use crate::source::Method;
+use crate::strength::check::Level;
 use crate::strength::interaction::Form;
+use crate::strength::ply::BlockShear;
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::tables::strengths::{StressCode, StressQuantity};
@@ -141,4 +144,17 @@ pub(in crate::strength) fn cautions(grade: BoltGrade) -> Cautions {
     let row = row_for_class(CODE, grade, StressQuantity::TensileStrength, None);
     Cautions::default()
         .with(row.and_then(|row| Caution::from_memory("nominal tensile strength", row.provenance)))
+}
+
+/// 3.10.2, with gamma M2 1.25 and gamma M0 1.0; half of the tension where the load is eccentric.
+pub(in crate::strength) fn block(block: &BlockShear, eccentric: bool) -> BlockFaces {
+    let k = if eccentric { 0.5 } else { 1.0 };
+    BlockFaces {
+        shear: block.yield_strength * block.net_shear / sqrt(3.0),
+        shear_formula: "Fy * Anv / sqrt(3)",
+        tension: k * block.tensile_strength * block.net_tension / 1.25,
+        tension_formula: "k * Fu * Ant / 1.25",
+        factor: k,
+        factors: Factors::within(Level::Design),
+    }
 }

@@ -1,13 +1,14 @@
 //! IS 800:2007, 10.3: bolts in shear and tension, and the plies they bear on.
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
-use super::{Factor, Factors, gripped_over_five, not_listed};
+use super::{BlockFaces, Factor, Factors, gripped_over_five, not_listed};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltStrength;
+use crate::math::sqrt;
 use crate::source::Method;
-use crate::strength::check::Mode;
+use crate::strength::check::{Level, Mode};
 use crate::strength::interaction::Form;
-use crate::strength::ply::HoleKind;
+use crate::strength::ply::{BlockShear, HoleKind};
 use crate::strength::section::{Base, StressOf};
 use crate::tables::methods;
 use crate::units::{Length, Stress, millimetres};
@@ -111,5 +112,38 @@ pub(in crate::strength) const fn ply_factor(mode: Mode) -> f64 {
     match mode {
         Mode::GrossSection => 1.0 / 1.10,
         _ => 0.80,
+    }
+}
+
+/// 6.4.1: yield in shear with rupture in tension, or rupture in shear with yield in tension, the lesser.
+pub(in crate::strength) fn block(block: &BlockShear) -> BlockFaces {
+    let (fy, fu) = (block.yield_strength, block.tensile_strength);
+    let root = sqrt(3.0);
+    let yields = fy * block.gross_shear / (root * 1.10);
+    let tears = 0.9 * fu * block.net_tension / 1.25;
+    let shears = 0.9 * fu * block.net_shear / (root * 1.25);
+    let stretches = fy * block.gross_tension / 1.10;
+    let (shear, shear_formula, tension, tension_formula) = if yields + tears <= shears + stretches {
+        (
+            yields,
+            "Fy * Agv / (sqrt(3) * 1.1)",
+            tears,
+            "0.9 * Fu * Ant / 1.25",
+        )
+    } else {
+        (
+            shears,
+            "0.9 * Fu * Anv / (sqrt(3) * 1.25)",
+            stretches,
+            "Fy * Agt / 1.1",
+        )
+    };
+    BlockFaces {
+        shear,
+        shear_formula,
+        tension,
+        tension_formula,
+        factor: 1.0,
+        factors: Factors::within(Level::Design),
     }
 }

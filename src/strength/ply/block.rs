@@ -6,7 +6,9 @@ use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
-use crate::strength::code::aisc_360::RUPTURE;
+use crate::strength::code::{
+    BlockFaces, Factors, aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800,
+};
 use crate::tables::methods;
 use crate::units::{Area, Force, Length, Stress};
 use core::fmt;
@@ -18,11 +20,15 @@ use core::fmt;
 /// | [`Aisc360`](Self::Aisc360) | min(0.6 Fu Anv, 0.6 Fy Agv) + Ubs Fu Ant | 0.75, 2.00 |
 /// | [`AiscLrfd1999`](Self::AiscLrfd1999) | Fu Ant >= 0.6 Fu Anv: 0.6 Fy Agv + Fu Ant, else 0.6 Fu Anv + Fy Agt, at most 0.6 Fu Anv + Fu Ant (m) | 0.75 |
 /// | [`En1993`](Self::En1993) | design: k fu Ant / 1.25 + fy Anv / (sqrt 3 x 1.0), k 1 or 0.5 | in it |
+/// | [`Bs5950`](Self::Bs5950) | design: 0.6 py (Agv + Ke Ant), Ke 1.0 to 1.2 by steel | in it |
+/// | [`Is800`](Self::Is800) (m) | design: the lesser of fy Agv / (sqrt 3 x 1.10) + 0.9 fu Ant / 1.25 and 0.9 fu Anv / (sqrt 3 x 1.25) + fy Agt / 1.10 | in it |
+/// | [`As4100`](Self::As4100) (m) | min(0.6 fu Anv, 0.6 fy Agv) + kbs fu Ant, kbs 1 or 0.5 | 0.75 |
+/// | [`CsaS16`](Self::CsaS16) | 0.6 Agv (Fy + Fu) / 2 + Ut Ant Fu, Ut 1 or 0.3; Fy over 460 MPa: 0.6 Agv Fy | 0.75 |
 ///
 /// (m): recalled, not read; a block it was applied to carries a caution.
 ///
 /// Sources: AISC 360-05 on, J4.3 (a lecture sheet); AISC LRFD 1999 J4.3 (handbook example); EN 1993-1-8 3.10.2
-/// (European design guide).
+/// (European design guide); BS 5950-1:2000 6.2.4 (Steel Designers' Manual, 6th ed.); CSA S16-09 13.11 (a university course).
 ///
 /// ```
 /// use shankline::strength::ply::BlockMethod;
@@ -55,6 +61,24 @@ pub enum BlockMethod {
         /// Whether the load is eccentric: half of the tension term.
         eccentric: bool,
     },
+    /// BS 5950-1:2000 6.2.4.
+    #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
+    Bs5950,
+    /// IS 800:2007 6.4.1.
+    #[cfg_attr(feature = "serde", serde(rename = "is_800"))]
+    Is800,
+    /// AS 4100 9.1.9.
+    #[cfg_attr(feature = "serde", serde(rename = "as_4100"))]
+    As4100 {
+        /// Whether the tension on the block is uniform: kbs 1, else 0.5.
+        uniform_tension: bool,
+    },
+    /// CSA S16 13.11.
+    #[cfg_attr(feature = "serde", serde(rename = "csa_s16"))]
+    CsaS16 {
+        /// Whether the block is pulled evenly: Ut 1, else the least that the code has, 0.3.
+        uniform_tension: bool,
+    },
 }
 
 impl BlockMethod {
@@ -70,6 +94,22 @@ impl BlockMethod {
             Self::Aisc360 { .. } => methods::AISC_360_J4_3,
             Self::AiscLrfd1999 => methods::AISC_LRFD_1999_J4_3,
             Self::En1993 { .. } => methods::EN_1993_1_8_2005_3_10_2,
+            Self::Bs5950 => methods::BS_5950_1_2000_6_2_4_BLOCK_SHEAR,
+            Self::Is800 => methods::IS_800_2007_6_4_1,
+            Self::As4100 { .. } => methods::AS_4100_9_1_9,
+            Self::CsaS16 { .. } => methods::CSA_S16_13_11_BLOCK_SHEAR,
+        }
+    }
+
+    fn faces(self, block: &BlockShear) -> BlockFaces {
+        match self {
+            Self::Aisc360 { uniform_tension } => aisc_360::block(block, uniform_tension),
+            Self::AiscLrfd1999 => aisc_360::block_of_1999(block),
+            Self::En1993 { eccentric } => en_1993::block(block, eccentric),
+            Self::Bs5950 => bs_5950::block(block),
+            Self::Is800 => is_800::block(block),
+            Self::As4100 { uniform_tension } => as_4100::block(block, uniform_tension),
+            Self::CsaS16 { uniform_tension } => csa_s16::block(block, uniform_tension),
         }
     }
 }
@@ -103,9 +143,35 @@ impl BlockRule {
                 uneven: BlockMethod::En1993 { eccentric: true },
                 oversize: Length::default(),
             }),
-            PlyMethod::Bs5950 | PlyMethod::Is800 | PlyMethod::As4100 | PlyMethod::CsaS16 => {
-                Err("the block shear of the code of the plies is not here")
-            }
+            PlyMethod::Bs5950 => Ok(Self {
+                even: BlockMethod::Bs5950,
+                uneven: BlockMethod::Bs5950,
+                oversize: Length::default(),
+            }),
+            PlyMethod::Is800 => Ok(Self {
+                even: BlockMethod::Is800,
+                uneven: BlockMethod::Is800,
+                oversize: Length::default(),
+            }),
+            PlyMethod::As4100 => Ok(Self {
+                even: BlockMethod::As4100 {
+                    uniform_tension: true,
+                },
+                uneven: BlockMethod::As4100 {
+                    uniform_tension: false,
+                },
+                oversize: Length::default(),
+            }),
+            // Holes may be punched: 2 mm more than the hole (12.3.2).
+            PlyMethod::CsaS16 => Ok(Self {
+                even: BlockMethod::CsaS16 {
+                    uniform_tension: true,
+                },
+                uneven: BlockMethod::CsaS16 {
+                    uniform_tension: false,
+                },
+                oversize: crate::units::millimetres(2.0),
+            }),
             PlyMethod::MachineDesign { .. } | PlyMethod::MilHdbk5 { .. } => {
                 Err("the publisher of the method for plies gives no block shear")
             }
@@ -201,6 +267,8 @@ pub struct BlockResistance {
     shear_formula: &'static str,
     tension_formula: &'static str,
     tension_factor: f64,
+    #[cfg_attr(feature = "serde", serde(skip))]
+    factors: Factors,
 }
 
 /// Resistance of a block to tearing out, by a method.
@@ -241,84 +309,19 @@ pub fn block_shear(block: &BlockShear, method: BlockMethod) -> Result<BlockResis
             return Err(out_of_range(name, net, Allowed::AtMost(gross.into())));
         }
     }
-    let (fy, fu) = (block.yield_strength, block.tensile_strength);
-    let net_rupture = 0.6 * fu * block.net_shear;
-    let gross_yield = 0.6 * fy * block.gross_shear;
-    let (shear, shear_formula, tension, tension_formula, tension_factor) = match method {
-        BlockMethod::Aisc360 { uniform_tension } => {
-            let ubs = if uniform_tension { 1.0 } else { 0.5 };
-            (
-                if net_rupture < gross_yield {
-                    net_rupture
-                } else {
-                    gross_yield
-                },
-                "min(0.6 * Fu * Anv, 0.6 * Fy * Agv)",
-                ubs * fu * block.net_tension,
-                "k * Fu * Ant",
-                ubs,
-            )
-        }
-        BlockMethod::AiscLrfd1999 => {
-            let net_tension = fu * block.net_tension;
-            // Together at most rupture of both faces: of the two terms one is at rupture already.
-            if net_tension >= net_rupture {
-                (
-                    if gross_yield < net_rupture {
-                        gross_yield
-                    } else {
-                        net_rupture
-                    },
-                    "min(0.6 * Fy * Agv, 0.6 * Fu * Anv)",
-                    net_tension,
-                    "k * Fu * Ant",
-                    1.0,
-                )
-            } else {
-                let gross = fy * block.gross_tension;
-                (
-                    net_rupture,
-                    "0.6 * Fu * Anv",
-                    if gross < net_tension {
-                        gross
-                    } else {
-                        net_tension
-                    },
-                    "min(k * Fy * Agt, k * Fu * Ant)",
-                    1.0,
-                )
-            }
-        }
-        BlockMethod::En1993 { eccentric } => {
-            let k = if eccentric { 0.5 } else { 1.0 };
-            (
-                fy * block.net_shear / crate::math::sqrt(3.0),
-                "Fy * Anv / sqrt(3)",
-                k * fu * block.net_tension / 1.25,
-                "k * Fu * Ant / 1.25",
-                k,
-            )
-        }
-    };
-    let sum = shear + tension;
-    let resistance = match method {
-        BlockMethod::Aisc360 { .. } => {
-            Resistance::from_levels(Some(sum), Some(RUPTURE.0 * sum), Some(sum / RUPTURE.1))
-        }
-        BlockMethod::AiscLrfd1999 => {
-            Resistance::from_levels(Some(sum), Some(RUPTURE.0 * sum), None)
-        }
-        BlockMethod::En1993 { .. } => Resistance::from_levels(None, Some(sum), None),
-    }?;
+    let faces = method.faces(block);
+    let sum = faces.shear + faces.tension;
+    positive("resistance of the block", sum)?;
     Ok(BlockResistance {
         block: *block,
         method,
-        shear,
-        tension,
-        resistance,
-        shear_formula,
-        tension_formula,
-        tension_factor,
+        shear: faces.shear,
+        tension: faces.tension,
+        resistance: faces.factors.resistance(sum),
+        shear_formula: faces.shear_formula,
+        tension_formula: faces.tension_formula,
+        tension_factor: faces.factor,
+        factors: faces.factors,
     })
 }
 
@@ -384,11 +387,13 @@ impl BlockResistance {
         };
         let limited =
             self.method == BlockMethod::AiscLrfd1999 && self.shear + self.tension < unlimited;
-        Cautions::default().with(
-            limited
-                .then_some(methods::AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT)
-                .and_then(Caution::of_method),
-        )
+        Cautions::default()
+            .with(
+                limited
+                    .then_some(methods::AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT)
+                    .and_then(Caution::of_method),
+            )
+            .with(Caution::of_method(self.method.method()))
     }
 
     /// The working.
@@ -425,31 +430,42 @@ impl BlockResistance {
                     .with("Ant", net_tension)
                     .with("Agt", gross_tension),
             );
-        for (what, symbol, formula, value) in [
-            ("nominal resistance", "Rn", "V + T", self.resistance.nominal),
+        let [phi, omega] = [self.factors.resistance, self.factors.safety];
+        for (what, symbol, formula, value, factor) in [
+            (
+                "nominal resistance",
+                "Rn",
+                "V + T",
+                self.resistance.nominal,
+                None,
+            ),
             (
                 "design resistance",
                 "Rd",
-                if self.resistance.nominal.is_some() {
-                    "0.75 * (V + T)"
+                if phi.is_some() {
+                    "phi * (V + T)"
                 } else {
                     "V + T"
                 },
                 self.resistance.design,
+                phi.map(|phi| ("phi", phi)),
             ),
             (
                 "allowable load",
                 "Ra",
-                "(V + T) / 2",
+                "(V + T) / Omega",
                 self.resistance.allowable,
+                omega.map(|omega| ("Omega", omega)),
             ),
         ] {
             if let Some(value) = value {
-                derivation = derivation.step(
-                    Step::new(what, symbol, formula, value)
-                        .with("V", self.shear)
-                        .with("T", self.tension),
-                );
+                let mut step = Step::new(what, symbol, formula, value)
+                    .with("V", self.shear)
+                    .with("T", self.tension);
+                if let Some((symbol, factor)) = factor {
+                    step = step.with(symbol, factor);
+                }
+                derivation = derivation.step(step);
             }
         }
         derivation

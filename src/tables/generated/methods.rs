@@ -108,7 +108,11 @@ pub(crate) const MIL_HDBK_5_BEARING: &Method = &Method { key: "mil-hdbk-5-bearin
 pub(crate) const AISC_360_J4_3: &Method = &Method { key: "aisc-360-j4.3", citation: "AISC 360 J4.3", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.3"), modes: Some("block_shear"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "a lecture sheet and worked examples" };
 pub(crate) const AISC_LRFD_1999_J4_3: &Method = &Method { key: "aisc-lrfd-1999-j4.3", citation: "AISC LRFD 1999 J4.3", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "worked examples" };
 pub(crate) const AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT: &Method = &Method { key: "aisc-lrfd-1999-j4.3-at-most-0.6-fu-anv-fu-ant", citation: "AISC LRFD 1999 J4.3, at most 0.6 Fu Anv + Fu Ant", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3, limit"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
-pub(crate) const EN_1993_1_8_2005_3_10_2: &Method = &Method { key: "en-1993-1-8-2005-3.10.2", citation: "EN 1993-1-8:2005 3.10.2", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.10.2"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "worked examples of a European guide" };
+pub(crate) const EN_1993_1_8_2005_3_10_2: &Method = &Method { key: "en-1993-1-8-2005-3.10.2", citation: "EN 1993-1-8:2005 3.10.2", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.10.2"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "worked examples of a European guide" };
+pub(crate) const BS_5950_1_2000_6_2_4_BLOCK_SHEAR: &Method = &Method { key: "bs-5950-1-2000-6.2.4-block-shear", citation: "BS 5950-1:2000 6.2.4, block shear", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.2.4"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a worked fin plate of the Steel Designers' Manual, 6th ed. (Ke of S275; of others recalled)" };
+pub(crate) const IS_800_2007_6_4_1: &Method = &Method { key: "is-800-2007-6.4.1", citation: "IS 800:2007 6.4.1", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.4.1"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const AS_4100_9_1_9: &Method = &Method { key: "as-4100-9.1.9", citation: "AS 4100 9.1.9", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: None, clause: Some("9.1.9, amendment of 2012"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const CSA_S16_13_11_BLOCK_SHEAR: &Method = &Method { key: "csa-s16-13.11-block-shear", citation: "CSA S16 13.11, block shear", publisher: Publisher::Csa, document: "CSA S16", edition: Some("2009"), clause: Some("13.11"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a worked tension member of a university course in steel design" };
 pub(crate) const EN_1993_1_8_2005_TABLE_3_3: &Method = &Method { key: "en-1993-1-8-2005-table-3.3", citation: "EN 1993-1-8:2005 Table 3.3", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.3"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "a textbook's figure, a worked example" };
 pub(crate) const EN_1993_1_8_TABLE_3_3_SLOTS: &Method = &Method { key: "en-1993-1-8-table-3.3-slots", citation: "EN 1993-1-8 Table 3.3, slots", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("Table 3.3, slots"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const BS_5950_1_2000_6_2_3_TABLE_29: &Method = &Method { key: "bs-5950-1-2000-6.2.3-table-29", citation: "BS 5950-1:2000 6.2.3, Table 29", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.2.3, Table 29"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "a scan of the page of 1990" };
@@ -417,7 +421,7 @@ pub(crate) const ANODIC_INDEX_GUIDE: &Method = &Method { key: "anodic-index-guid
 pub(crate) const ISO_898_2_THIN_NUTS: &Method = &Method { key: "iso-898-2-thin-nuts", citation: "ISO 898-2", publisher: Publisher::Iso, document: "ISO 898-2", edition: None, clause: Some("thin nuts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the text" };
 pub(crate) const ASTM_F3125_TABLE_1_WEATHERING: &Method = &Method { key: "astm-f3125-table-1-weathering", citation: "ASTM F3125, Table 1", publisher: Publisher::Astm, document: "ASTM F3125", edition: None, clause: Some("Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' pages" };
 
-pub(in crate::tables) static METHODS: [&Method; 414] = [
+pub(in crate::tables) static METHODS: [&Method; 418] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -525,6 +529,10 @@ pub(in crate::tables) static METHODS: [&Method; 414] = [
     AISC_LRFD_1999_J4_3,
     AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT,
     EN_1993_1_8_2005_3_10_2,
+    BS_5950_1_2000_6_2_4_BLOCK_SHEAR,
+    IS_800_2007_6_4_1,
+    AS_4100_9_1_9,
+    CSA_S16_13_11_BLOCK_SHEAR,
     EN_1993_1_8_2005_TABLE_3_3,
     EN_1993_1_8_TABLE_3_3_SLOTS,
     BS_5950_1_2000_6_2_3_TABLE_29,
