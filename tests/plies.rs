@@ -485,7 +485,7 @@ fn codes_ask_for_what_they_need() {
     };
     // Bearing, bearing on the bolt, tear-out, net section, gross section.
     for (method, of_full, of_bare) in [
-        (PlyMethod::Bs5950, "ff-nn", "mf-nn"),
+        (PlyMethod::Bs5950, "ff-ff", "mf-mm"),
         (PlyMethod::Is800, "f--ff", "m--mm"),
         (PlyMethod::As4100, "f-fff", "m-mmm"),
         (PlyMethod::CsaS16, "f-fff", "m-mmm"),
@@ -581,6 +581,45 @@ fn worked_connection_of_bs_5950() {
     let found = one(&other, d, bolt_of(800.0), PlyMethod::Bs5950, Mode::Bearing);
     assert!((found.stress - megapascals(398.65)).abs() < megapascals(1e-9));
     assert_eq!(found.cautions().iter().count(), 1);
+}
+
+/// Steel Designers' Manual, 6th ed., chapter 14: S355, Ke 1.1, a gross area of 2160 mm2 with one hole of 24 in 10 mm leaves an
+/// 1920 mm2; Pt = py Ae, Ae = Ke an. 4.6.1 and 3.4.3 by that, and by hand for steels whose Ke or py is limited by Us / 1.2.
+#[test]
+fn sections_of_bs_5950() {
+    for (fy, fu, py, ke) in [
+        (355.0, 470.0, 355.0, 1.1),
+        (275.0, 410.0, 275.0, 1.2),
+        (250.0, 340.0, 250.0, 340.0 / 300.0),
+        (450.0, 510.0, 425.0, 1.0),
+    ] {
+        let ply = Ply {
+            yield_strength: Some(megapascals(fy)),
+            tensile_strength: Some(megapascals(fu)),
+            ..plate(10.0, 24.0, 60.0, 60.0, 120.0, 120.0, 216.0)
+        };
+        for (mode, area) in [
+            (Mode::NetSection, ke * 1920.0),
+            (Mode::GrossSection, 2160.0),
+        ] {
+            let found = one(
+                &ply,
+                millimetres(22.0),
+                bolt_of(800.0),
+                PlyMethod::Bs5950,
+                mode,
+            );
+            found.derivation().check().unwrap();
+            assert_eq!(found.cautions().iter().count(), 0);
+            assert!(found.resistance.nominal.is_none());
+            let design = found
+                .resistance
+                .at(Level::Design)
+                .unwrap()
+                .get::<kilonewton>();
+            assert!((design - py * area / 1e3).abs() < 1e-9, "{fy} {mode}");
+        }
+    }
 }
 
 /// Holes of the four codes: standard ones alone, by the clearance that all of them have; what is wider is not judged by the

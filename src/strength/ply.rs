@@ -6,7 +6,7 @@
 //! | [`Aisc360`](PlyMethod::Aisc360) | 2.4 Fu d t, or 3.0 where the deformation does not matter | not needed | 1.2 Fu Lc t, or 1.5 | Fu (w - dh - 1/16 in) t | Fy w t |
 //! | [`En1993`](PlyMethod::En1993) | k1 ab fu d t | in ab | in ab | 0.9 fu (w - d0) t | fy w t |
 //! | [`MilHdbk5`](PlyMethod::MilHdbk5) | Fbru d t | none | in Fbru, by e / D | none | none |
-//! | [`Bs5950`](PlyMethod::Bs5950) | kbs min(d, e1 / 2) t pbs | d t pbb | in the bearing | not here | not here |
+//! | [`Bs5950`](PlyMethod::Bs5950) | kbs min(d, e1 / 2) t pbs | d t pbb | in the bearing | Ke py (w - dh) t | py w t |
 //! | [`Is800`](PlyMethod::Is800) | 2.5 kb d t fu | in kb | in kb | 0.9 fu (w - d0) t | fy w t |
 //! | [`As4100`](PlyMethod::As4100) | 3.2 d t fu | not needed | ae t fu | 0.85 fu (w - dh) t | fy w t |
 //! | [`CsaS16`](PlyMethod::CsaS16) | 3 d t Fu | not needed | 0.6 (Fy + Fu) / 2 x 2 e1 t | Fu (w - dh - 2 mm) t | Fy w t |
@@ -27,7 +27,8 @@
 //!
 //! BS 5950: pbs 460, 550 and 670 N/mm2 of S275, S355 and S460 (Table 32) and of what is as strong, 0.67 (Us + Ys) of other
 //! steels; pbb 460, 1000 and 1300 of classes 4.6, 8.8 and 10.9 (Table 31), by the strengths of the bolt; kbs 1, 0.7 in
-//! oversize holes and short slots, 0.5 in long ones. They are design strengths.
+//! oversize holes and short slots, 0.5 in long ones. In sections py is Ys, at most Us / 1.2, and Ke 1.2, 1.1 and 1.0 up to 275, 355
+//! and 460 N/mm2, at most Us / (1.2 py). They are design strengths.
 //!
 //! IS 800: kb = min(e1 / (3 d0), p1 / (3 d0) - 1/4, fub / fu, 1), in oversize holes and short slots 0.7 of it and in long
 //! ones 0.5 (recalled); over 1.25, the gross section over 1.10. AS 4100: ae is the clear distance Lc and half the bolt; times

@@ -161,7 +161,7 @@ impl JointMethods {
 
     /// BS 5950-1:2000, with factored loads.
     ///
-    /// Without what it has of fatigue, pins (6.5), slip (6.4) and sections of plies (3.4.3, 4.6.1): such
+    /// Without what it has of fatigue, pins (6.5) and slip (6.4): such
     /// modes are undecided where they are concerned. Its simple method for tension (6.3.4.2) has prying in it.
     ///
     /// ```

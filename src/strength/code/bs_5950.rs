@@ -156,18 +156,23 @@ pub(in crate::strength) const fn hole_factor(hole: HoleKind) -> f64 {
     }
 }
 
-/// 6.2.4: 0.6 py t (Lv + Ke (Lt - k Dt)), with py at most Us / 1.2 (3.1.1) and Ke of 3.4.3: 1.2 for S275, 1.1 for S355, 1.0 for
-/// S460, Us / 1.2 py for others. Steels go by their yield strength here, and Ke is never more than either.
-pub(in crate::strength) fn block(block: &BlockShear) -> BlockFaces {
-    let py = lesser(block.yield_strength, block.tensile_strength / 1.2);
-    let listed = if block.yield_strength <= megapascals(275.0) {
+/// py, at most Us / 1.2 (3.1.1), and Ke of 3.4.3: 1.2 for S275, 1.1 for S355, 1.0 for S460, Us / 1.2 py for other steels. They go
+/// by their yield strength here, and Ke is never more than either.
+pub(in crate::strength) fn net_section(yields: Stress, breaks: Stress) -> (Stress, f64) {
+    let py = lesser(yields, breaks / 1.2);
+    let listed = if yields <= megapascals(275.0) {
         1.2
-    } else if block.yield_strength <= megapascals(355.0) {
+    } else if yields <= megapascals(355.0) {
         1.1
     } else {
         1.0
     };
-    let ke = lesser(listed, (block.tensile_strength / (1.2 * py)).value);
+    (py, lesser(listed, (breaks / (1.2 * py)).value))
+}
+
+/// 6.2.4: 0.6 py t (Lv + Ke (Lt - k Dt)).
+pub(in crate::strength) fn block(block: &BlockShear) -> BlockFaces {
+    let (py, ke) = net_section(block.yield_strength, block.tensile_strength);
     BlockFaces {
         shear: 0.6 * py * block.gross_shear,
         shear_formula: "0.6 * min(Fy, Fu / 1.2) * Agv",

@@ -1,4 +1,5 @@
-//! Bearing and tear-out by BS 5950-1, IS 800, AS 4100 and CSA S16, where they are more than a number times d t.
+//! Bearing and tear-out by BS 5950-1, IS 800, AS 4100 and CSA S16, where they are more than a number times d t, and the sections of
+//! BS 5950-1.
 
 use alloc::vec::Vec;
 
@@ -50,6 +51,37 @@ impl Asked<'_> {
         };
         let area = Geometry::new(self.diameter * self.ply.thickness, "d * t", self.ply.hole);
         self.found(Mode::BoltBearing, 1.0, stress, area)
+    }
+
+    /// py Ag, and py Ke An, which counts no more than the gross section: both are checked.
+    pub(super) fn bs_5950_section(&self, mode: Mode) -> Result<PlyOutcome, Error> {
+        let ply = self.ply;
+        let mut missing = Vec::new();
+        let fy = need(ply.yield_strength, PlyNeed::YieldStrength, &mut missing);
+        let fu = need(ply.tensile_strength, PlyNeed::TensileStrength, &mut missing);
+        let width = need(ply.width, PlyNeed::Width, &mut missing);
+        let (hole, formula) = if mode == Mode::GrossSection {
+            (Some(Length::default()), "w * t")
+        } else {
+            let hole = need(ply.hole_across(), PlyNeed::SlotLength, &mut missing);
+            (hole, "(w - dh) * t")
+        };
+        let (Some(fy), Some(fu), Some(width), Some(hole)) = (fy, fu, width, hole) else {
+            return Ok(PlyOutcome::Missing(missing));
+        };
+        let left = width - hole;
+        if left <= Length::default() {
+            return Ok(PlyOutcome::Nothing("the hole takes the whole width"));
+        }
+        let (py, ke) = bs_5950::net_section(fy, fu);
+        let coefficient = if mode == Mode::GrossSection { 1.0 } else { ke };
+        let shown = if mode == Mode::GrossSection {
+            ply.hole
+        } else {
+            hole
+        };
+        let area = Geometry::new(left * ply.thickness, formula, shown);
+        self.found(mode, coefficient, py, area)
     }
 
     /// Vnpb = 2.5 kb d t fu. A distance along the load is wanted, as EN 1993-1-8 wants it.

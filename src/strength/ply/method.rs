@@ -53,7 +53,7 @@ pub enum PlyMethod {
         /// Ultimate load over limit load, 1.5 for aircraft.
         ultimate_factor: f64,
     },
-    /// BS 5950-1:2000, 6.3.3: bearing on the bolt and of the ply, design strengths. Its sections (3.4.3, 4.6.1) are not here.
+    /// BS 5950-1:2000, 6.3.3: bearing on the bolt and of the ply, design strengths. Sections by 4.6.1 and 3.4.3.
     #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
     Bs5950,
     /// IS 800:2007, 10.3.4 with 6.2 and 6.3, partial factors 1.25 and 1.10.
@@ -138,7 +138,9 @@ impl PlyMethod {
                 edition: AiscEdition::E2022,
                 ..
             } => Some(methods::AISC_360_22_J3_11),
-            Self::Bs5950 if !bs_5950::is_bearing_read(stress) => Some(bs_5950::RECALLED_BEARING),
+            Self::Bs5950 if !section && !bs_5950::is_bearing_read(stress) => {
+                Some(bs_5950::RECALLED_BEARING)
+            }
             Self::Is800 if mode == Mode::Bearing && hole != HoleKind::Standard => {
                 Some(methods::IS_800_2007_10_3_4_HOLES)
             }

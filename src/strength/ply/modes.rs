@@ -394,7 +394,7 @@ impl Asked<'_> {
                 "(w - dh) * t",
             ),
             PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
-            PlyMethod::Bs5950 => return Ok(BS_SECTIONS),
+            PlyMethod::Bs5950 => return self.bs_5950_section(Mode::NetSection),
             // kt is 1 where the whole width is bolted.
             PlyMethod::Is800 | PlyMethod::As4100 => (
                 if self.method == PlyMethod::Is800 {
@@ -435,7 +435,7 @@ impl Asked<'_> {
         let ply = self.ply;
         match self.method {
             PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
-            PlyMethod::Bs5950 => return Ok(BS_SECTIONS),
+            PlyMethod::Bs5950 => return self.bs_5950_section(Mode::GrossSection),
             _ => {}
         }
         let mut missing = Vec::new();
@@ -542,8 +542,6 @@ impl Asked<'_> {
 const NO_SECTIONS: PlyOutcome =
     PlyOutcome::NotGiven("MIL-HDBK-5 has strengths of materials, and no rule for sections");
 
-const BS_SECTIONS: PlyOutcome =
-    PlyOutcome::NotGiven("the sections of BS 5950-1, 3.4.3 and 4.6.1, are not here");
 pub(super) const OTHER_HOLES: PlyOutcome = PlyOutcome::NotGiven(
     "what the code takes off for holes that are oversize or slots was not read",
 );
@@ -574,6 +572,7 @@ const fn clause(method: PlyMethod, mode: Mode) -> &'static Method {
             methods::EN_1993_1_1_2005_6_2_3
         }
         (PlyMethod::Bs5950, Mode::BoltBearing) => methods::BS_5950_1_2000_6_3_3_2,
+        (PlyMethod::Bs5950, Mode::NetSection | Mode::GrossSection) => methods::BS_5950_1_2000_4_6_1,
         (PlyMethod::Is800, Mode::NetSection) => methods::IS_800_2007_6_3,
         (PlyMethod::Is800, Mode::GrossSection) => methods::IS_800_2007_6_2,
         (PlyMethod::As4100, Mode::NetSection | Mode::GrossSection) => methods::AS_4100_7_2,

@@ -109,7 +109,8 @@ pub(crate) const AISC_360_J4_3: &Method = &Method { key: "aisc-360-j4.3", citati
 pub(crate) const AISC_LRFD_1999_J4_3: &Method = &Method { key: "aisc-lrfd-1999-j4.3", citation: "AISC LRFD 1999 J4.3", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "worked examples" };
 pub(crate) const AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT: &Method = &Method { key: "aisc-lrfd-1999-j4.3-at-most-0.6-fu-anv-fu-ant", citation: "AISC LRFD 1999 J4.3, at most 0.6 Fu Anv + Fu Ant", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3, limit"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const EN_1993_1_8_2005_3_10_2: &Method = &Method { key: "en-1993-1-8-2005-3.10.2", citation: "EN 1993-1-8:2005 3.10.2", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.10.2"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "worked examples of a European guide" };
-pub(crate) const BS_5950_1_2000_6_2_4_BLOCK_SHEAR: &Method = &Method { key: "bs-5950-1-2000-6.2.4-block-shear", citation: "BS 5950-1:2000 6.2.4, block shear", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.2.4"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a worked fin plate of the Steel Designers' Manual, 6th ed. (Ke of S275; of others recalled)" };
+pub(crate) const BS_5950_1_2000_6_2_4_BLOCK_SHEAR: &Method = &Method { key: "bs-5950-1-2000-6.2.4-block-shear", citation: "BS 5950-1:2000 6.2.4, block shear", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.2.4"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a worked fin plate of the Steel Designers' Manual, 6th ed." };
+pub(crate) const BS_5950_1_2000_4_6_1: &Method = &Method { key: "bs-5950-1-2000-4.6.1", citation: "BS 5950-1:2000 4.6.1", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("4.6.1 and 3.4.3"), modes: Some("net_section gross_section"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the Steel Designers' Manual, 6th ed., chapter 14, and a lecture" };
 pub(crate) const IS_800_2007_6_4_1: &Method = &Method { key: "is-800-2007-6.4.1", citation: "IS 800:2007 6.4.1", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.4.1"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const AS_4100_9_1_9: &Method = &Method { key: "as-4100-9.1.9", citation: "AS 4100 9.1.9", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: None, clause: Some("9.1.9, amendment of 2012"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const CSA_S16_13_11_BLOCK_SHEAR: &Method = &Method { key: "csa-s16-13.11-block-shear", citation: "CSA S16 13.11, block shear", publisher: Publisher::Csa, document: "CSA S16", edition: Some("2009"), clause: Some("13.11"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a worked tension member of a university course in steel design" };
@@ -421,7 +422,7 @@ pub(crate) const ANODIC_INDEX_GUIDE: &Method = &Method { key: "anodic-index-guid
 pub(crate) const ISO_898_2_THIN_NUTS: &Method = &Method { key: "iso-898-2-thin-nuts", citation: "ISO 898-2", publisher: Publisher::Iso, document: "ISO 898-2", edition: None, clause: Some("thin nuts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the text" };
 pub(crate) const ASTM_F3125_TABLE_1_WEATHERING: &Method = &Method { key: "astm-f3125-table-1-weathering", citation: "ASTM F3125, Table 1", publisher: Publisher::Astm, document: "ASTM F3125", edition: None, clause: Some("Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' pages" };
 
-pub(in crate::tables) static METHODS: [&Method; 418] = [
+pub(in crate::tables) static METHODS: [&Method; 419] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -530,6 +531,7 @@ pub(in crate::tables) static METHODS: [&Method; 418] = [
     AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT,
     EN_1993_1_8_2005_3_10_2,
     BS_5950_1_2000_6_2_4_BLOCK_SHEAR,
+    BS_5950_1_2000_4_6_1,
     IS_800_2007_6_4_1,
     AS_4100_9_1_9,
     CSA_S16_13_11_BLOCK_SHEAR,

@@ -235,7 +235,7 @@ fn needs_hole(method: PlyMethod, mode: Mode) -> bool {
             method,
             PlyMethod::MachineDesign { .. } | PlyMethod::Aisc360 { .. } | PlyMethod::As4100
         ),
-        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. } | PlyMethod::Bs5950),
+        Mode::NetSection => !matches!(method, PlyMethod::MilHdbk5 { .. }),
         _ => false,
     }
 }
