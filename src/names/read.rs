@@ -17,33 +17,64 @@ const MEANT: usize = 10;
 /// What no name begins with: it would not say of what.
 const CONTINUES: [&str; 3] = ["type", "to", "group"];
 
+/// A code and its label.
+type Name = (&'static str, &'static str);
+
 pub(super) fn key<K: Key>(text: &str) -> Result<K, Error> {
     // A program gives the label itself, and often.
     if let Some(key) = K::ALL.iter().find(|key| text == key.label()) {
         return Ok(*key);
     }
+    // What follows is compiled once, and not for every family.
+    let mut names: Vec<Name> = Vec::with_capacity(K::ALL.len());
+    for key in K::ALL {
+        names.push((key.code(), key.label()));
+    }
+    match place(text, &names) {
+        Ok(at) => K::ALL
+            .get(at)
+            .copied()
+            .ok_or_else(|| unknown(K::FAMILY, text, String::new())),
+        Err(known) => Err(unknown(K::FAMILY, text, known)),
+    }
+}
+
+#[cold]
+fn unknown(what: &'static str, text: &str, known: String) -> Error {
+    Error::UnknownName {
+        what,
+        text: text.into(),
+        known,
+    }
+}
+
+/// Which of the names is meant, or what there is instead.
+fn place(text: &str, names: &[Name]) -> Result<usize, String> {
     let wanted = Wanted::of(text);
-    let whole = |key: &&K| wanted.code == key.code() || wanted.squeezed == squeezed(key.label());
-    if let Some(key) = K::ALL.iter().find(whole) {
-        return Ok(*key);
+    let whole = |(code, label): &Name| wanted.code == *code || wanted.squeezed == squeezed(label);
+    if let Some(at) = names.iter().position(whole) {
+        return Ok(at);
     }
     let mut meant = Vec::new();
     if wanted.may_end() {
-        meant = members(|label| wanted.ends(label));
+        meant = members(names, &|label| wanted.ends(label));
         // "dry" is no name of dry stainless bolts.
         if meant.is_empty() && wanted.has_digit() {
-            meant = members(|label| wanted.is_part(label));
+            meant = members(names, &|label| wanted.is_part(label));
         }
     }
     match meant[..] {
         [one] => Ok(one),
-        _ => Err(unknown(text, &wanted, &meant)),
+        _ => Err(instead(&wanted, names, &meant)),
     }
 }
 
-fn members<K: Key>(is_meant: impl Fn(&[String]) -> bool) -> Vec<K> {
-    let all = K::ALL.iter().copied();
-    all.filter(|key| is_meant(&words(key.label()))).collect()
+fn members(names: &[Name], is_meant: &dyn Fn(&[String]) -> bool) -> Vec<usize> {
+    let places = names.iter().enumerate();
+    places
+        .filter(|(_, (_, label))| is_meant(&words(label)))
+        .map(|(at, _)| at)
+        .collect()
 }
 
 /// What was typed, made ready to compare.
@@ -164,34 +195,31 @@ fn squeezed(text: &str) -> String {
 }
 
 #[cold]
-fn unknown<K: Key>(text: &str, wanted: &Wanted, meant: &[K]) -> Error {
-    let count = K::ALL.len();
+fn instead(wanted: &Wanted, names: &[Name], meant: &[usize]) -> String {
+    let count = names.len();
     let mut offered: Vec<&str> = if count <= FEW {
-        K::ALL.iter().map(|key| key.label()).collect()
+        names.iter().map(|(_, label)| *label).collect()
     } else if meant.is_empty() {
-        near::<K>(wanted)
+        near(wanted, names)
     } else {
-        meant.iter().map(|key| key.label()).collect()
+        let meant = meant.iter().filter_map(|at| names.get(*at));
+        meant.map(|(_, label)| *label).collect()
     };
     offered.truncate(MEANT);
     let mut known = offered.join("; ");
     if offered.len() < count {
         known = format!("{known} (the nearest of {count})");
     }
-    Error::UnknownName {
-        what: K::FAMILY,
-        text: text.into(),
-        known,
-    }
+    known
 }
 
 /// The labels nearest to a text: first those that have its words, then those that have its numbers, then by the
 /// fewest letters to change, then by the nearest number.
-fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
-    let mut ranked: Vec<(u8, usize, u64, &'static str)> = K::ALL
+fn near(wanted: &Wanted, names: &[Name]) -> Vec<&'static str> {
+    let mut ranked: Vec<(u8, usize, u64, &'static str)> = names
         .iter()
-        .map(|key| {
-            let label = words(key.label());
+        .map(|(code, name)| {
+            let label = words(name);
             // The text against every run of words, as people leave words out at both ends.
             let runs = (0..label.len()).flat_map(|from| {
                 let ends = from + 1..=label.len();
@@ -205,12 +233,12 @@ fn near<K: Key>(wanted: &Wanted) -> Vec<&'static str> {
                 // "grade 8.8" is more likely class 8.8 than grade 8.2.
                 2 - u8::from(wanted.has_numbers_of(&label))
             };
-            let code = distance(&wanted.code, key.code());
+            let code = distance(&wanted.code, code);
             (
                 lacks,
                 runs.min().unwrap_or(usize::MAX).min(code),
                 wanted.gap(&label),
-                key.label(),
+                *name,
             )
         })
         .collect();

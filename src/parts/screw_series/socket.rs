@@ -33,14 +33,6 @@ pub(super) fn row(
     })
 }
 
-/// The lengths of a size whose body was read, rising.
-pub(super) fn lengths_read(screw: &'static SocketHeadCapScrew) -> impl Iterator<Item = Length> {
-    SocketHeadGrip::all()
-        .iter()
-        .filter(|grip| (grip.nominal_diameter - screw.nominal_diameter).abs() < SAME_LENGTH)
-        .map(|grip| grip.nominal_length)
-}
-
 pub(super) fn provenance(thread: &Thread, nominal: Length) -> Option<Provenance> {
     let grip = SocketHeadGrip::find(thread, nominal).ok()?;
     Some(grip.provenance)

@@ -1,13 +1,14 @@
 //! The lengths a product is stocked in.
 
 use alloc::{format, string::ToString};
-use core::iter;
+use core::slice;
 
-use super::{Rows, ScrewProduct, ScrewSeries, socket, structural};
+use super::{Rows, ScrewProduct, ScrewSeries, structural};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::source::Basis;
 use crate::tables::nanometres;
 use crate::tables::screws::{StockLength, StockStep};
+use crate::tables::sockets::SocketHeadGrip;
 use crate::units::{Length, SAME_LENGTH, inches};
 
 impl ScrewSeries {
@@ -56,49 +57,36 @@ impl ScrewSeries {
     /// ```
     pub fn stock_lengths(&self) -> impl Iterator<Item = Length> + use<> {
         let diameter = self.thread.nominal_diameter();
-        let (range, inch, structural, socket) = match self.rows {
-            Rows::Inch { .. } => (None, true, None, None),
-            Rows::Metric { small, large } => (self.metric_range(small, large), false, None, None),
-            Rows::Structural(bolt) => (None, false, Some(bolt), None),
-            Rows::Hr(bolt) => (Some(Self::hr_range(bolt)), false, None, None),
-            Rows::Socket(screw) => (None, false, None, Some(screw)),
-            Rows::Unread(_) => (None, false, None, None),
-        };
-        // HR bolts come in steps of 5 mm too.
-        let hr = self.product == ScrewProduct::En14399_3;
-        let size = nanometres(diameter);
-        let steps = StockStep::all()
-            .iter()
-            .filter(move |step| {
-                inch && nanometres(step.size_from) <= size && size <= nanometres(step.size_thru)
-            })
-            .flat_map(|step| {
-                let mut count = 0.0;
-                iter::from_fn(move || {
-                    // The first length of a step is the last of the one before.
-                    let from = if step.length_from > inches(0.5) {
-                        1.0
-                    } else {
-                        0.0
-                    };
-                    let length = step.length_from + (count + from) * step.increment;
-                    count += 1.0;
-                    (length <= step.length_thru + SAME_LENGTH).then_some(length)
-                })
-            })
-            .filter(move |length| *length >= diameter - SAME_LENGTH);
-        let lengths = StockLength::all()
-            .iter()
-            .filter(move |row| row.hex_screws || hr)
-            .map(|row| row.nominal_length)
-            .filter(move |length| {
-                range.is_some_and(|(from, thru)| {
-                    *length >= from - SAME_LENGTH && *length <= thru + SAME_LENGTH
-                })
-            });
-        let structural = structural.into_iter().flat_map(structural::stock_lengths);
-        let sockets = socket.into_iter().flat_map(socket::lengths_read);
-        steps.chain(lengths).chain(structural).chain(sockets)
+        match self.rows {
+            Rows::Inch { .. } => StockLengths::Steps {
+                steps: StockStep::all().iter(),
+                step: None,
+                count: 0.0,
+                diameter,
+            },
+            Rows::Metric { small, large } => match self.metric_range(small, large) {
+                Some(range) => StockLengths::listed(range, false),
+                None => StockLengths::NotKnown,
+            },
+            Rows::Structural(bolt) => {
+                let range = structural::stock_range(bolt);
+                if bolt.pitch.is_some() {
+                    StockLengths::listed(range, false)
+                } else {
+                    StockLengths::Quarters { count: 0.0, range }
+                }
+            }
+            // HR bolts come in steps of 5 mm too.
+            Rows::Hr(bolt) => StockLengths::listed(
+                Self::hr_range(bolt),
+                self.product == ScrewProduct::En14399_3,
+            ),
+            Rows::Socket(screw) => StockLengths::Sockets {
+                grips: SocketHeadGrip::all().iter(),
+                diameter: screw.nominal_diameter,
+            },
+            Rows::Unread(_) => StockLengths::NotKnown,
+        }
     }
 
     /// The shortest stock length that is at least so long.
@@ -140,4 +128,109 @@ impl ScrewSeries {
             Allowed::AtMost(longest.into()),
         ))
     }
+}
+
+/// Stock lengths, one after the other. (Written out, and not as a chain of adapters: whatever goes over lengths is compiled
+/// once for each adapter in the chain.)
+enum StockLengths {
+    NotKnown,
+    /// Inch screws: steps of the size.
+    Steps {
+        steps: slice::Iter<'static, StockStep>,
+        step: Option<&'static StockStep>,
+        count: f64,
+        diameter: Length,
+    },
+    /// Metric screws: lengths of ISO 888 in a range.
+    Listed {
+        rows: slice::Iter<'static, StockLength>,
+        range: (Length, Length),
+        with_fives: bool,
+    },
+    /// Inch structural bolts: quarters of an inch in a range.
+    Quarters {
+        count: f64,
+        range: (Length, Length),
+    },
+    /// Socket screws: those whose body was read.
+    Sockets {
+        grips: slice::Iter<'static, SocketHeadGrip>,
+        diameter: Length,
+    },
+}
+
+impl StockLengths {
+    fn listed(range: (Length, Length), with_fives: bool) -> Self {
+        Self::Listed {
+            rows: StockLength::all().iter(),
+            range,
+            with_fives,
+        }
+    }
+}
+
+impl Iterator for StockLengths {
+    type Item = Length;
+
+    fn next(&mut self) -> Option<Length> {
+        match self {
+            Self::NotKnown => None,
+            Self::Steps {
+                steps,
+                step,
+                count,
+                diameter,
+            } => {
+                let size = nanometres(*diameter);
+                loop {
+                    let Some(own) = *step else {
+                        let next = steps.find(|own| {
+                            nanometres(own.size_from) <= size && size <= nanometres(own.size_thru)
+                        })?;
+                        // The first length of a step is the last of the one before.
+                        *count = if next.length_from > inches(0.5) {
+                            1.0
+                        } else {
+                            0.0
+                        };
+                        *step = Some(next);
+                        continue;
+                    };
+                    let length = own.length_from + *count * own.increment;
+                    *count += 1.0;
+                    if length > own.length_thru + SAME_LENGTH {
+                        *step = None;
+                    } else if length >= *diameter - SAME_LENGTH {
+                        return Some(length);
+                    }
+                }
+            }
+            Self::Listed {
+                rows,
+                range,
+                with_fives,
+            } => rows
+                .find(|row| {
+                    (row.hex_screws || *with_fives) && is_within(row.nominal_length, *range)
+                })
+                .map(|row| row.nominal_length),
+            Self::Quarters { count, range } => loop {
+                *count += 1.0;
+                let length = *count * structural::STEP;
+                if length > range.1 + SAME_LENGTH {
+                    return None;
+                }
+                if is_within(length, *range) {
+                    return Some(length);
+                }
+            },
+            Self::Sockets { grips, diameter } => grips
+                .find(|grip| (grip.nominal_diameter - *diameter).abs() < SAME_LENGTH)
+                .map(|grip| grip.nominal_length),
+        }
+    }
+}
+
+fn is_within(length: Length, (from, thru): (Length, Length)) -> bool {
+    length >= from - SAME_LENGTH && length <= thru + SAME_LENGTH
 }

@@ -7,11 +7,10 @@ use crate::error::Error;
 use crate::math;
 use crate::source::Basis;
 use crate::tables::bolts::StructuralBolt;
-use crate::tables::screws::StockLength;
 use crate::units::{Length, SAME_LENGTH, UnitSystem, inches, millimetres, shown};
 
 /// Inch structural bolts are ordered in these steps: the specifications round lengths up to them.
-const STEP: Length = inches(0.25);
+pub(super) const STEP: Length = inches(0.25);
 /// Longer ones are made to order.
 const LONGEST_STOCKED: Length = inches(8.0);
 
@@ -72,22 +71,14 @@ fn shortest(bolt: &StructuralBolt) -> Length {
         .unwrap_or(bolt.thread_length + bolt.transition_length + millimetres(1.0))
 }
 
-/// The lengths a dealer may have: trade practice for inch bolts, the preferred lengths for metric ones.
-pub(super) fn stock_lengths(bolt: &'static StructuralBolt) -> impl Iterator<Item = Length> {
-    let shortest = shortest(bolt);
-    let inch = bolt.pitch.is_none();
-    // Whole quarters of an inch: exact.
-    let quarters = (1_u32..)
-        .map(|count| f64::from(count) * STEP)
-        .take_while(move |length| inch && *length <= LONGEST_STOCKED + SAME_LENGTH);
-    let preferred = StockLength::all()
-        .iter()
-        .filter(move |row| !inch && row.hex_screws)
-        .map(|row| row.nominal_length)
-        .filter(|length| *length <= millimetres(200.0) + SAME_LENGTH);
-    quarters
-        .chain(preferred)
-        .filter(move |length| *length >= shortest - SAME_LENGTH)
+/// From where to where a dealer may have them: trade practice for inch bolts, the preferred lengths for metric ones.
+pub(super) fn stock_range(bolt: &StructuralBolt) -> (Length, Length) {
+    let longest = if bolt.pitch.is_some() {
+        millimetres(200.0)
+    } else {
+        LONGEST_STOCKED
+    };
+    (shortest(bolt), longest)
 }
 
 /// No list of stock lengths of structural bolts has been read.
