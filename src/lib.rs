@@ -173,6 +173,7 @@
 //! | feature | default | what for |
 //! |---|---|---|
 //! | `std` | yes | square roots, powers and rounding from the standard library |
+//! | `joint` | yes | whole joints, the search for a length, connections and their geometry: [`joint`], [`connection`], [`assembly`]; without it the crate builds in little more than half the time |
 //! | `libm` | no | the same from `libm`, without the standard library (an allocator is needed) |
 //! | `serde` | no | inputs from data files (a whole joint or a design request in JSON or TOML), results to them; see [`joint`] on joints and [`units`] on quantities |
 //! | `drawing` | no | pictures of joints as SVG and DXF, without a further dependency; see `drawing` |
@@ -188,6 +189,8 @@
 //! the joint. [`caution::GENERAL`] has these sentences for your own reports.
 
 #![cfg_attr(not(feature = "std"), no_std)]
+// Without joints some of what only they ask for is idle.
+#![cfg_attr(not(feature = "joint"), allow(dead_code, unused_imports))]
 #![cfg_attr(docsrs, feature(doc_cfg))]
 #![forbid(unsafe_code)]
 #![deny(missing_docs)]
@@ -197,14 +200,17 @@
 pub extern crate uom;
 extern crate alloc;
 
+#[cfg(feature = "joint")]
 pub mod assembly;
 pub mod catalogue;
 pub mod caution;
+#[cfg(feature = "joint")]
 pub mod connection;
 pub mod derivation;
 #[cfg(feature = "drawing")]
 pub mod drawing;
 pub mod error;
+#[cfg(feature = "joint")]
 pub mod joint;
 pub mod material;
 mod math;
@@ -255,6 +261,7 @@ pub mod prelude {
     pub use crate::catalogue::Key;
     pub use crate::caution::Caution;
     pub use crate::error::Error;
+    #[cfg(feature = "joint")]
     pub use crate::joint::{
         CutRule, Environment, Fact, Finish, Given, Joint, JointBolt, JointBuilder, JointLoad,
         JointMethods, JointNut, JointPly, JointWasher, LengthRules, LengthSearch, NutEnd, OwnParts,
@@ -285,6 +292,7 @@ pub mod prelude {
     };
 }
 
+#[cfg(feature = "joint")]
 pub mod guide {
     //! What to read beside the reference.
     //!

@@ -50,7 +50,7 @@ impl ScrewSeries {
     }
 }
 
-#[cfg(test)]
+#[cfg(all(test, feature = "joint"))]
 mod tests {
     use super::*;
     use crate::joint::{LengthRules, LengthSearch, NutEnd, Stack};
