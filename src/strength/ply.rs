@@ -53,6 +53,7 @@ mod holes;
 mod in_shear;
 mod method;
 mod modes;
+mod pressed;
 mod result;
 mod shared;
 
@@ -71,6 +72,7 @@ pub use shared::{SharedResistance, shared_resistance};
 
 use super::check::{Mode, Resistance};
 pub(crate) use modes::Asked;
+pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 use modes::MODES;
 
 use super::code::en_1993;

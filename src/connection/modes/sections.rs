@@ -1,17 +1,24 @@
 //! Sections of a plate between its bolts and the side on which it is held.
 //!
 //! At every row of holes the plate carries what the bolts beyond it bring. A load straight to or from the held side is
-//! tension on the net section, along the worst path through holes of that row and those beyond it; a load along it is
-//! shear, and the bending that goes with it is checked by EN 1993 for plates too short to buckle. What else bends the
-//! plate in its plane, or slants, is not covered by the methods here.
+//! tension on the net section, along the worst path through holes of that row and those beyond it, and where it presses
+//! the plate that may buckle (`pressed.rs`); a load along it is shear, and the bending that goes with it is checked by EN
+//! 1993 for plates too short to buckle. What else bends the plate in its plane, or slants, is not covered by the methods
+//! here.
+//!
+//! Beside its bolts a plate counts no farther than the load spreads: at 30 degrees from the rows that a section carries, and
+//! 2.5 holes from the outermost of them in any case, as a plate so narrow counts whole and more of it takes nothing away. Of
+//! a shear along the held side no spread is published: there it is 2.5 holes.
 
 use alloc::vec::Vec;
 
-use super::{Loaded, Told};
+use super::{Loaded, Told, pressed};
+use crate::caution::{Caution, Cautions};
 use crate::connection::Connection;
 use crate::connection::outline::{Outline, Vector, dot, metres, turned};
 use crate::joint::{Finding, Need};
 use crate::math::hypot;
+use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode};
 use crate::strength::ply::{
     PlateShear, PlateShearMethod, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome, Stagger,
@@ -25,24 +32,33 @@ const BOTH: [Mode; 2] = [Mode::NetSection, Mode::GrossSection];
 const IN_LINE: f64 = 1e-5;
 /// Part of a load that is rounding.
 const NOTHING: f64 = 1e-6;
+/// Tangent of 30 degrees, at which a load spreads from its bolts: Whitmore, AISC Manual, part 9.
+const SPREAD: f64 = 0.577_350_269_189_625_8;
+/// What lies so many holes from the outermost bolt counts without a spread, as in any strap of usual edges: common practice,
+/// no source.
+pub(in crate::connection) const BESIDE: f64 = 2.5;
 
 /// A plate seen from its bolts towards where it is held.
-struct Held<'a> {
-    outline: &'a Outline,
-    to: Vector,
-    thickness: Length,
+pub(super) struct Held<'a> {
+    pub(super) outline: &'a Outline,
+    pub(super) to: Vector,
+    pub(super) thickness: Length,
     hole: Length,
     /// What a net section of the code counts more than the hole.
     more: Length,
 }
 
 /// What a cut carries.
-struct Cut {
-    level: f64,
+pub(super) struct Cut {
+    pub(super) level: f64,
     /// From where to where.
     from: f64,
     to: f64,
-    pull: f64,
+    /// What of it counts against a pull or push.
+    pub(super) spread: f64,
+    /// What of it counts against a shear: from where to where.
+    sheared: (f64, f64),
+    pub(super) pull: f64,
     shear: f64,
     moment: f64,
 }
@@ -50,6 +66,11 @@ struct Cut {
 impl Cut {
     fn width(&self) -> f64 {
         self.to - self.from
+    }
+
+    /// Whether less counts than is there.
+    pub(super) fn is_wider(&self) -> bool {
+        self.spread < self.width() - IN_LINE
     }
 
     fn size(&self) -> f64 {
@@ -90,19 +111,12 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
             _ => Length::default(),
         },
     };
-    let is_code = !matches!(
-        method,
-        PlyMethod::MachineDesign { .. } | PlyMethod::MilHdbk5 { .. }
-    );
-    if is_code && !loaded.facts.is_carbon_steel {
-        let why = "the code is written for structural steel, and the ply is of another material";
-        told.extend(BOTH.map(|mode| Told::Missing(mode, Need::Method(why))));
-        return;
-    }
-    let Some(cuts) = held.cuts(loaded) else {
-        let why = "the outline is cut more than once by a section through its holes";
-        told.extend(BOTH.map(|mode| Told::Missing(mode, Need::Method(why))));
-        return;
+    let cuts = match held.known_cuts(method, loaded) {
+        Ok(cuts) => cuts,
+        Err(why) => {
+            told.extend(BOTH.map(|mode| Told::Missing(mode, Need::Method(why))));
+            return;
+        }
     };
     let most = cuts.iter().map(Cut::size).fold(0.0, f64::max);
     let bends = cuts.iter().map(|cut| cut.moment.abs()).fold(0.0, f64::max);
@@ -114,6 +128,7 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
     let sheared = cuts.iter().all(|cut| cut.pull.abs() <= NOTHING * most);
     if most > 0.0 && pulled && !cuts.iter().any(Cut::is_bent) {
         in_tension(connection, loaded, &held, &cuts, told);
+        pressed::look(connection, loaded, plate, &held, &cuts, told);
         return;
     }
     if most > 0.0 && sheared {
@@ -129,17 +144,77 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
     told.push(Told::Missing(Mode::GrossSection, Need::Method(why)));
 }
 
+/// The plate of one bolt. Its sections are those of its joint, which has no held side: here is what it does not ask.
+pub(super) fn of_one_bolt(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told>) {
+    const MODE: Mode = Mode::GrossSection;
+    let Some(plate) = loaded.plate else { return };
+    let Some(side) = plate.held else {
+        told.push(Told::Missing(MODE, Need::HeldSide));
+        return;
+    };
+    if loaded.lacks(MODE, told) {
+        return;
+    }
+    let (Some(thickness), Some(hole)) = (loaded.facts.thickness, loaded.facts.hole) else {
+        return;
+    };
+    let held = Held {
+        outline: &plate.outline,
+        to: side.direction(),
+        thickness,
+        hole,
+        more: Length::default(),
+    };
+    match held.known_cuts(connection.joint.methods.plies, loaded) {
+        Err(why) => told.push(Told::Missing(MODE, Need::Method(why))),
+        Ok(cuts) => {
+            let most = cuts.iter().map(Cut::size).fold(0.0, f64::max);
+            let pulled = cuts.iter().all(|cut| cut.shear.abs() <= NOTHING * most);
+            if pulled && !cuts.iter().any(Cut::is_bent) {
+                pressed::look(connection, loaded, plate, &held, &cuts, told);
+                told.push(Told::NotConcerned(MODE));
+            } else {
+                told.push(Told::Missing(MODE, Need::Method(ONE_BOLT_BENDS)));
+            }
+        }
+    }
+}
+
+const ONE_BOLT_BENDS: &str =
+    "the load of its one bolt bends the plate in its plane, and no method here has that";
+
 impl Held<'_> {
-    fn level(&self, place: Vector) -> f64 {
+    /// The cuts of a plate that the method is for, or why there are none.
+    fn known_cuts(&self, method: PlyMethod, loaded: &Loaded) -> Result<Vec<Cut>, &'static str> {
+        let is_code = !matches!(
+            method,
+            PlyMethod::MachineDesign { .. } | PlyMethod::MilHdbk5 { .. }
+        );
+        if is_code && !loaded.facts.is_carbon_steel {
+            return Err(
+                "the code is written for structural steel, and the ply is of another material",
+            );
+        }
+        self.cuts(loaded)
+            .ok_or("the outline is cut more than once by a section through its holes")
+    }
+
+    pub(super) fn level(&self, place: Vector) -> f64 {
         dot(place, self.to)
+    }
+
+    /// Levels of the rows, the farthest from the held side first.
+    pub(super) fn rows(&self, loaded: &Loaded) -> Vec<f64> {
+        let mut levels: Vec<f64> = loaded.places.iter().map(|at| self.level(*at)).collect();
+        levels.sort_by(f64::total_cmp);
+        levels.dedup_by(|next, last| *next - *last <= IN_LINE);
+        levels
     }
 
     /// At every row of holes and at every corner between the first of them and the held side, the farthest from that side
     /// first. None if the outline is not cut just once.
     fn cuts(&self, loaded: &Loaded) -> Option<Vec<Cut>> {
-        let mut levels: Vec<f64> = loaded.places.iter().map(|at| self.level(*at)).collect();
-        levels.sort_by(f64::total_cmp);
-        levels.dedup_by(|next, last| *next - *last <= IN_LINE);
+        let mut levels = self.rows(loaded);
         let first = *levels.first()?;
         let corners = self.outline.levels(self.to);
         let most = corners.fold(f64::NEG_INFINITY, f64::max);
@@ -164,6 +239,18 @@ impl Held<'_> {
             at.is_some_and(|at| self.level(*at) <= level + IN_LINE)
         };
         let sum = loaded.sum(beyond);
+        let beside = BESIDE * self.hole.value;
+        // From where to where the load of the bolts beyond comes, by a spread or none.
+        let reach = |spread: f64| {
+            let own = loaded.places.iter().enumerate().filter(|(n, _)| beyond(*n));
+            own.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), (_, at)| {
+                let (side, far) = (dot(*at, across), (level - self.level(*at)) * spread);
+                let far = far.max(beside);
+                (low.min(side - far), high.max(side + far))
+            })
+        };
+        let within = |(low, high): (f64, f64)| (from.max(low), to.min(high));
+        let (low, high) = within(reach(SPREAD));
         let bolts = loaded.places.iter().zip(&loaded.forces).enumerate();
         let moment = bolts
             .filter(|(n, _)| beyond(*n))
@@ -176,6 +263,8 @@ impl Held<'_> {
             level,
             from,
             to,
+            spread: high - low,
+            sheared: within(reach(0.0)),
             pull: dot(sum, self.to),
             shear: dot(sum, across),
             moment,
@@ -218,7 +307,8 @@ impl Held<'_> {
         }
         let straight = paths.iter().filter_map(|[_, through, ..]| *through);
         let zigzag = paths.iter().filter_map(|[.., through]| *through);
-        let straight = straight.reduce(f64::min).map(|lost| cut.width() + lost);
+        let straight = straight.reduce(f64::min).map(|lost| cut.spread + lost);
+        let narrowest = narrowest.min(cut.spread);
         let zigzag = zigzag.reduce(f64::min).map(|lost| narrowest + lost);
         match (straight, zigzag) {
             (Some(straight), Some(zigzag)) if zigzag < straight => Some((zigzag, true)),
@@ -226,6 +316,20 @@ impl Held<'_> {
             (None, zigzag) => zigzag.map(|zigzag| (zigzag, true)),
         }
     }
+}
+
+/// By which method a plate counts less than its width.
+pub(super) const fn spread_method(method: PlyMethod) -> &'static Method {
+    match method {
+        PlyMethod::Aisc360 { .. } => methods::WHITMORE_SECTION,
+        _ => methods::LOAD_SPREAD_AT_30_DEGREES,
+    }
+}
+
+/// A check of the code on a width by spread.
+fn on_width(check: Check, method: &'static Method) -> Check {
+    let check = Check { method, ..check };
+    check.warned(Cautions::default().with(Caution::of_method(method)))
 }
 
 /// Tension: net sections at the rows, the gross one anywhere.
@@ -242,9 +346,10 @@ fn in_tension(
         tensile_strength: facts.breaks,
         ..Ply::without_strengths(held.thickness, held.hole)
     };
-    let mut look = |mode: Mode, width: f64, load: f64, zigzag: bool, told: &mut Vec<Told>| {
+    let by_spread = spread_method(connection.joint.methods.plies);
+    let mut look = |mode: Mode, width: f64, cut: &Cut, zigzag: bool, told: &mut Vec<Told>| {
         ply.width = Some(metres(width));
-        let load: Force = from_base(load);
+        let load: Force = from_base(cut.pull.abs());
         // The method of the code takes one hole off.
         let diameter = connection.joint.bolt.thread.nominal_diameter();
         let no_bolt = PlyBolt {
@@ -257,9 +362,15 @@ fn in_tension(
             Ok(PlyOutcome::Found(found)) => match found.check(load, loaded.level, facts.number) {
                 Ok(check) => {
                     let cautions = zigzag.then(Stagger::cautions).unwrap_or_default();
-                    Told::Check(Check {
+                    let check = check.warned(cautions);
+                    let check = Check {
                         place: facts.place,
-                        ..check.warned(cautions)
+                        ..check
+                    };
+                    Told::Check(if cut.is_wider() {
+                        on_width(check, by_spread)
+                    } else {
+                        check
                     })
                 }
                 Err(error) => Told::Missing(mode, Need::Refused(error.into())),
@@ -285,17 +396,11 @@ fn in_tension(
     // Rows come the farthest from the held side first.
     let mut narrowest = f64::INFINITY;
     for cut in cuts {
-        look(Mode::GrossSection, cut.width(), cut.pull.abs(), false, told);
+        look(Mode::GrossSection, cut.spread, cut, false, told);
         narrowest = narrowest.min(cut.width());
         if let Some((net, zigzag)) = held.net_width(loaded, cut, narrowest) {
             let counted = (held.hole + held.more).value;
-            look(
-                Mode::NetSection,
-                net + counted,
-                cut.pull.abs(),
-                zigzag,
-                told,
-            );
+            look(Mode::NetSection, net + counted, cut, zigzag, told);
         }
     }
 }
@@ -319,7 +424,8 @@ fn in_bending(
         lever = lever.max(cut.moment.abs() / cut.shear.abs());
         let in_cut = |at: &&Vector| (held.level(**at) - cut.level).abs() <= IN_LINE;
         let holes = loaded.places.iter().filter(in_cut);
-        let middle = 0.5 * (cut.from + cut.to);
+        let (from, to) = cut.sheared;
+        let middle = 0.5 * (from + to);
         let mut holes = holes.map(|at| metres(dot(*at, across) - middle)).peekable();
         let mode = if holes.peek().is_some() {
             Mode::NetSection
@@ -328,7 +434,7 @@ fn in_bending(
         };
         let bears = plate_bending(
             yields,
-            metres(cut.width()),
+            metres(to - from),
             held.thickness,
             held.hole,
             holes,
@@ -381,7 +487,8 @@ fn in_shear(
         // At most 10 000: exact.
         #[allow(clippy::cast_precision_loss)]
         let lost = holes.count() as f64 * (held.hole + held.more).value;
-        let net = cut.width() - lost;
+        let gross = cut.sheared.1 - cut.sheared.0;
+        let net = gross - lost;
         if net <= 0.0 {
             told.push(Told::Find(Finding::NothingLeft {
                 place: facts.place,
@@ -393,7 +500,7 @@ fn in_shear(
         let plate = PlateShear {
             yield_strength,
             tensile_strength,
-            gross: metres(cut.width()) * held.thickness,
+            gross: metres(gross) * held.thickness,
             net: metres(net) * held.thickness,
         };
         let checks = plate_shear(&plate, by)
