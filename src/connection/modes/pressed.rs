@@ -57,28 +57,24 @@ pub(super) fn look(
     };
     let method = connection.joint.methods.plies;
     let rows = held.rows(loaded);
-    let mut strips = Vec::new();
     let Some(&last) = rows.last() else { return };
-    for cut in cuts {
-        if cut.level >= last - IN_LINE {
-            strips.push(Strip {
+    let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
+    let between = gaps.reduce(f64::max).and_then(|gap| {
+        // Between rows the stress is taken for that behind the last of them.
+        length_between(metres(gap), held.thickness, yields, method)
+    });
+    let behind = cuts.iter().filter(|cut| cut.level >= last - IN_LINE);
+    let strips: Vec<Strip> = behind
+        .flat_map(|cut| {
+            let at_row = cut.level <= last + IN_LINE;
+            let lengths = [Some(length), between.filter(|_| at_row)];
+            lengths.into_iter().flatten().map(|length| Strip {
                 force: pressed(cut),
                 width: cut.spread,
                 length,
-            });
-        }
-        let next = rows.iter().find(|row| **row > cut.level + IN_LINE);
-        let own = rows.iter().find(|row| (**row - cut.level).abs() <= IN_LINE);
-        let gap = own.zip(next).map(|(own, next)| metres(next - own));
-        let between = gap.and_then(|gap| length_between(gap, held.thickness, yields, method));
-        if let Some(length) = between {
-            strips.push(Strip {
-                force: pressed(cut),
-                width: cut.spread,
-                length,
-            });
-        }
-    }
+            })
+        })
+        .collect();
     for strip in strips.iter().filter(|strip| strip.force > 0.0) {
         let column = PressedPlate {
             yield_strength: yields,

@@ -6,9 +6,10 @@
 //! 1993 for plates too short to buckle. What else bends the plate in its plane, or slants, is not covered by the methods
 //! here.
 //!
-//! Beside its bolts a plate counts no farther than the load spreads: at 30 degrees from the rows that a section carries, and
-//! 2.5 holes from the outermost of them in any case, as a plate so narrow counts whole and more of it takes nothing away. Of
-//! a shear along the held side no spread is published: there it is 2.5 holes.
+//! From the row next to the held side on, a plate counts beside its bolts no farther than the load spreads at 30 degrees, and
+//! 2.5 holes in any case, as a plate so narrow counts whole and more of it takes nothing away. Sections at rows before that
+//! one carry a part of the load, and count whole as the publisher has it: what the bolts tear out there is a block. Of a
+//! shear along the held side no spread is published: there it is 2.5 holes.
 
 use alloc::vec::Vec;
 
@@ -250,7 +251,12 @@ impl Held<'_> {
             })
         };
         let within = |(low, high): (f64, f64)| (from.max(low), to.min(high));
-        let (low, high) = within(reach(SPREAD));
+        let carries_all = (0..loaded.places.len()).all(beyond);
+        let (low, high) = if carries_all {
+            within(reach(SPREAD))
+        } else {
+            (from, to)
+        };
         let bolts = loaded.places.iter().zip(&loaded.forces).enumerate();
         let moment = bolts
             .filter(|(n, _)| beyond(*n))
