@@ -275,6 +275,70 @@ fn a_plate_much_wider_than_its_bolts_counts_what_the_load_spreads_to() {
     }
 }
 
+/// Three bolts in one row at -30, 30 and 60 mm, so that the load acts at 20 mm, on a plate a metre wide about that line. The
+/// plate counts from -73.75 to 103.75 mm by 2.5 holes of 17.5 mm; of that only what lies evenly about the load, 2 x 83.75 mm:
+/// (167.5 - 3 x 17.5) x 10 x 0.9 x 410 / 1.25 = 339.48 kN.
+#[test]
+fn what_counts_of_a_wide_plate_lies_evenly_about_its_load() {
+    use shankline::strength::check::Mode;
+    use shankline::strength::group::{BoltPattern, GroupBolt};
+    let at = |x: f64| GroupBolt::new(millimetres(x), millimetres(0.0));
+    let outline = |half: f64| {
+        let corner = |x: f64, y: f64| shankline::strength::group::Point {
+            x: millimetres(x),
+            y: millimetres(y),
+        };
+        Outline::between(corner(20.0 - half, -60.0), corner(20.0 + half, 60.0)).unwrap()
+    };
+    let lap = Connection::builder(bolt())
+        .bolts(BoltPattern::new([at(-30.0), at(30.0), at(60.0)]).unwrap())
+        .plate("foot", outline(500.0))
+        .held(Side::Bottom)
+        .plate("post", outline(500.0))
+        .held(Side::Top)
+        .loaded("foot")
+        .case("pull")
+        .force("0 kN", "-100 kN", "0 kN")
+        .at("20 mm", "0 mm", "0 mm")
+        .build();
+    let verdict = lap.unwrap().check().unwrap();
+    let checks = verdict.checks.iter().map(|own| &own.check);
+    let net = checks.filter(|own| own.mode == Mode::NetSection && own.place.to_string() == "ply 1");
+    let used = net.map(|own| own.utilisation.value).fold(0.0, f64::max);
+    assert!((used - 150.0 / 339.48).abs() < 1e-5, "{used}");
+}
+
+/// A plate with one bolt is pulled or pressed as well, and it bends where the load goes across it.
+#[test]
+fn the_plate_of_one_bolt_is_not_passed_over() {
+    use shankline::joint::Need;
+    let link = |load: [f64; 2], side: Option<Side>, loaded: Option<&str>| {
+        let mut link = Connection::builder(bolt())
+            .rows_and_columns(1, 1, "60 mm", "60 mm")
+            .plate("foot", square("90 mm"));
+        if let Some(side) = side {
+            link = link.held(side);
+        }
+        link = link.plate("post", square("90 mm")).held(Side::Top);
+        if let Some(ply) = loaded {
+            link = link.loaded(ply);
+        }
+        let case = force("load", [load[0], load[1], 0.0]);
+        let verdict = link.cases([case]).build().unwrap().check().unwrap();
+        let open = verdict.open().into_iter();
+        let of_plates =
+            open.filter(|own| own.mode == shankline::strength::check::Mode::GrossSection);
+        of_plates.map(|own| own.need.clone()).collect::<Vec<_>>()
+    };
+    let (down, foot) = (Some(Side::Bottom), Some("foot"));
+    assert_eq!(link([0.0, -20.0], down, foot), []);
+    let bends = |needs: &[Need]| matches!(needs, [Need::Method(_), ..]);
+    assert!(bends(&link([0.0, 20.0], down, foot)));
+    assert!(bends(&link([20.0, 0.0], down, foot)));
+    assert_eq!(link([0.0, -20.0], None, foot), [Need::HeldSide]);
+    assert!(link([0.0, -20.0], down, None).contains(&Need::LoadedPly));
+}
+
 /// The same lap pulled and pressed: pressed it may buckle, and nobody says over which length.
 #[test]
 fn a_pressed_plate_is_not_passed_over() {

@@ -57,9 +57,8 @@ pub(super) fn joint_of(
             let cut = plate.outline.cut(at, direction);
             let hole = ply.hole.map_or(diameter, |hole| hole.max(diameter));
             let (beside, middle) = (BESIDE * hole.value, dot(at, turned(direction)));
-            ply.width = cut.map(|(from, to)| {
-                metres(to.min(middle + beside) - from.max(middle - beside))
-            });
+            ply.width =
+                cut.map(|(from, to)| metres(to.min(middle + beside) - from.max(middle - beside)));
         }
     };
     let joint = Joint {

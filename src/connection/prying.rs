@@ -104,7 +104,9 @@ fn room(places: &[Vector], outline: Option<&Outline>, along: Vector) -> Option<R
         (sign * across.0, sign * across.1)
     };
     let to_edge = outline.and_then(|outline| {
-        let ways = places.iter().filter_map(|at| outline.reach(*at, outward(at)));
+        let ways = places
+            .iter()
+            .filter_map(|at| outline.reach(*at, outward(at)));
         ways.reduce(f64::min)
     });
     Some(Room {

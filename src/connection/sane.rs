@@ -2,6 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
+use super::outline::{Vector, dot};
 use super::{Combination, Connection, InPlane, OutOfPlane, Plate};
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::joint::{JointPly, Pattern, Repeats};
@@ -20,6 +21,8 @@ const MOST_FACTOR: f64 = 1e3;
 const LEAST_FACTOR: f64 = 1e-3;
 /// No ends hold a plate so that it buckles over less than this of the way between them.
 const STIFFEST_ENDS: f64 = 0.5;
+/// Bolts so far out of line are in one row still, in metres.
+const IN_ROW: f64 = 1e-5;
 
 /// Refuses a description that contradicts itself.
 pub(super) fn checked(connection: &Connection) -> Result<(), Error> {
@@ -168,7 +171,10 @@ fn loaded(connection: &Connection) -> Result<(), Error> {
     }
     let own = plies.iter().zip(stack.pulls());
     let mut own = own.filter(|(ply, _)| ply.name == *name);
-    let (up, down) = (own.clone().any(|(_, pull)| *pull > 0.0), own.any(|(_, pull)| *pull < 0.0));
+    let (up, down) = (
+        own.clone().any(|(_, pull)| *pull > 0.0),
+        own.any(|(_, pull)| *pull < 0.0),
+    );
     if up && down {
         return no(format!(
             "the loads act on \"{name}\", and plies of that name pull both ways"
@@ -197,8 +203,15 @@ fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     };
     let to = side.direction();
     let bolts = connection.bolts.bolts().iter();
-    let ways = bolts.filter_map(|bolt| plate.outline.reach((bolt.x.value, bolt.y.value), to));
-    let least = STIFFEST_ENDS * ways.reduce(f64::min).unwrap_or(0.0);
+    let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
+    let last = places.iter().map(|at| dot(*at, to));
+    let last = last.fold(f64::NEG_INFINITY, f64::max);
+    let row = places.iter().filter(|at| dot(**at, to) >= last - IN_ROW);
+    let ways: Vec<f64> = row.filter_map(|at| plate.outline.reach(*at, to)).collect();
+    // At most 500: exact.
+    #[allow(clippy::cast_precision_loss)]
+    let mean = ways.iter().sum::<f64>() / ways.len().max(1) as f64;
+    let least = STIFFEST_ENDS * mean;
     if length.value < least * (1.0 - 1e-6) {
         let least: Length = from_base(least);
         let allowed = Allowed::AtLeast(least.into());

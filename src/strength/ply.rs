@@ -72,8 +72,8 @@ pub use shared::{SharedResistance, shared_resistance};
 
 use super::check::{Mode, Resistance};
 pub(crate) use modes::Asked;
-pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 use modes::MODES;
+pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 
 use super::code::en_1993;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};

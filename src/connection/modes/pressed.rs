@@ -59,20 +59,28 @@ pub(super) fn look(
     let rows = held.rows(loaded);
     let Some(&last) = rows.last() else { return };
     let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
-    let between = gaps.reduce(f64::max).and_then(|gap| {
-        // Between rows the stress is taken for that behind the last of them.
-        length_between(metres(gap), held.thickness, yields, method)
-    });
+    let between = gaps
+        .reduce(f64::max)
+        .and_then(|gap| length_between(metres(gap), held.thickness, yields, method));
+    // Between rows the stress is taken for that behind the last of them.
+    let most = cuts.iter().map(pressed).fold(0.0, f64::max);
     let behind = cuts.iter().filter(|cut| cut.level >= last - IN_LINE);
     let strips: Vec<Strip> = behind
         .flat_map(|cut| {
             let at_row = cut.level <= last + IN_LINE;
-            let lengths = [Some(length), between.filter(|_| at_row)];
-            lengths.into_iter().flatten().map(|length| Strip {
-                force: pressed(cut),
-                width: cut.spread,
-                length,
-            })
+            let lengths = [
+                Some((pressed(cut), length)),
+                between.filter(|_| at_row).map(|gap| (most, gap)),
+            ];
+            let width = cut.spread;
+            lengths
+                .into_iter()
+                .flatten()
+                .map(move |(force, length)| Strip {
+                    force,
+                    width,
+                    length,
+                })
         })
         .collect();
     for strip in strips.iter().filter(|strip| strip.force > 0.0) {

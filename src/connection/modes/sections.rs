@@ -244,18 +244,23 @@ impl Held<'_> {
         // From where to where the load of the bolts beyond comes, by a spread or none.
         let reach = |spread: f64| {
             let own = loaded.places.iter().enumerate().filter(|(n, _)| beyond(*n));
-            own.fold((f64::INFINITY, f64::NEG_INFINITY), |(low, high), (_, at)| {
-                let (side, far) = (dot(*at, across), (level - self.level(*at)) * spread);
-                let far = far.max(beside);
-                (low.min(side - far), high.max(side + far))
-            })
+            own.fold(
+                (f64::INFINITY, f64::NEG_INFINITY),
+                |(low, high), (_, at)| {
+                    let (side, far) = (dot(*at, across), (level - self.level(*at)) * spread);
+                    let far = far.max(beside);
+                    (low.min(side - far), high.max(side + far))
+                },
+            )
         };
         let within = |(low, high): (f64, f64)| (from.max(low), to.min(high));
         let carries_all = (0..loaded.places.len()).all(beyond);
-        let (low, high) = if carries_all {
-            within(reach(SPREAD))
+        let spread = if carries_all {
+            // What counts lies evenly about the load, which here acts along the middle of the plate, or bends it.
+            let (low, high) = within(reach(SPREAD));
+            2.0 * (middle - low).min(high - middle)
         } else {
-            (from, to)
+            to - from
         };
         let bolts = loaded.places.iter().zip(&loaded.forces).enumerate();
         let moment = bolts
@@ -269,7 +274,7 @@ impl Held<'_> {
             level,
             from,
             to,
-            spread: high - low,
+            spread,
             sheared: within(reach(0.0)),
             pull: dot(sum, self.to),
             shear: dot(sum, across),
@@ -438,13 +443,7 @@ fn in_bending(
         } else {
             Mode::GrossSection
         };
-        let bears = plate_bending(
-            yields,
-            metres(to - from),
-            held.thickness,
-            held.hole,
-            holes,
-        );
+        let bears = plate_bending(yields, metres(to - from), held.thickness, held.hole, holes);
         let moment: Torque = from_base(cut.moment.abs());
         let method = methods::STEEL_BUILDINGS_IN_EUROPE_PLATES_IN_BENDING;
         let check = Check::new(mode, facts.place, moment, bears, loaded.level, method);

@@ -172,7 +172,11 @@ mod tests {
         let found = johnson_stress(ksi(37.5), ksi(30e3), 82.3);
         assert!(((found / ksi(1.0)).value * 1e3 * area - 17_714.0).abs() < 2.0);
         let area = core::f64::consts::FRAC_PI_4 * 37.48 * 37.48;
-        let found = johnson_stress(megapascals(500.0), megapascals(207e3), 1500.0 / (37.48 / 4.0));
+        let found = johnson_stress(
+            megapascals(500.0),
+            megapascals(207e3),
+            1500.0 / (37.48 / 4.0),
+        );
         assert!(((found / megapascals(1.0)).value * area - 88e3).abs() < 50.0);
     }
 
@@ -191,14 +195,8 @@ mod tests {
     #[test]
     fn between_bolts_of_en_1993() {
         let t = millimetres(10.0);
-        let between = |pitch| {
-            length_between(
-                millimetres(pitch),
-                t,
-                megapascals(235.0),
-                PlyMethod::En1993,
-            )
-        };
+        let between =
+            |pitch| length_between(millimetres(pitch), t, megapascals(235.0), PlyMethod::En1993);
         assert_eq!(between(90.0), None);
         assert!((between(100.0).unwrap() - millimetres(60.0)).abs() < millimetres(1e-9));
         let machine = PlyMethod::MachineDesign { design_factor: 2.0 };
@@ -213,11 +211,9 @@ mod tests {
         for n in 1..400 {
             let slender = f64::from(n);
             let fy = megapascals(355.0);
-            for stress in [
-                aisc_stress,
-                en_1993_stress,
-                |y, s| johnson_stress(y, megapascals(207e3), s),
-            ] {
+            for stress in [aisc_stress, en_1993_stress, |y, s| {
+                johnson_stress(y, megapascals(207e3), s)
+            }] {
                 let (near, far) = (stress(fy, slender), stress(fy, slender + 1.0));
                 assert!(far <= near * (1.0 + 1e-12) && near <= fy, "{slender}");
             }
