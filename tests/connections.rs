@@ -347,10 +347,11 @@ proptest! {
         }
         let told = start(rows, 2, Turn::NONE).cases([case]).build().unwrap();
         let word = told.check().unwrap().word();
-        let silent: [&dyn Fn(&mut Connection); 9] = [
+        let silent: [&dyn Fn(&mut Connection); 10] = [
             &|own| { own.plates.remove(0); },
             &|own| own.plates.clear(),
             &|own| own.plates[1].held = None,
+            &|own| own.loaded = None,
             &|own| own.in_plane = None,
             &|own| own.joint.load.load_factor = None,
             &|own| own.joint.load.prying = None,

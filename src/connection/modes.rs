@@ -14,11 +14,12 @@ use crate::strength::check::{Check, Level, Mode, Place};
 
 mod block;
 pub(super) mod group;
+mod held;
 mod pressed;
 mod sections;
 
 pub(super) use block::{axis, levels};
-pub(super) use sections::BESIDE;
+pub(super) use held::BESIDE;
 
 /// Modes of the plates that are of the connection.
 pub(super) const OF_PLATES: [Mode; 3] = [Mode::BlockShear, Mode::NetSection, Mode::GrossSection];

@@ -204,9 +204,9 @@ fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     let to = side.direction();
     let bolts = connection.bolts.bolts().iter();
     let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
-    let last = places.iter().map(|at| dot(*at, to));
-    let last = last.fold(f64::NEG_INFINITY, f64::max);
-    let row = places.iter().filter(|at| dot(**at, to) >= last - IN_ROW);
+    let levels = places.iter().map(|at| dot(*at, to));
+    let nearest = levels.fold(f64::NEG_INFINITY, f64::max);
+    let row = places.iter().filter(|at| dot(**at, to) >= nearest - IN_ROW);
     let ways: Vec<f64> = row.filter_map(|at| plate.outline.reach(*at, to)).collect();
     // At most 500: exact.
     #[allow(clippy::cast_precision_loss)]

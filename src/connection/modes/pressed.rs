@@ -6,7 +6,7 @@
 
 use alloc::vec::Vec;
 
-use super::sections::{Cut, Held};
+use super::held::{Cut, Held, IN_LINE};
 use super::{Loaded, Told};
 use crate::caution::{Caution, Cautions};
 use crate::connection::outline::metres;
@@ -17,8 +17,6 @@ use crate::strength::ply::{Pressed, PressedPlate, length_between, pressed_plate}
 use crate::units::{Force, Length, from_base};
 
 const MODE: Mode = Mode::GrossSection;
-/// Levels that are one.
-const IN_LINE: f64 = 1e-5;
 
 /// What a strip of the plate carries, how wide it is and over which length it may buckle.
 struct Strip {
