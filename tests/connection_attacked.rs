@@ -392,3 +392,48 @@ fn stated_distances_of_a_flange_are_those_of_its_outline() {
         assert!(why.contains("flange"), "{why}");
     }
 }
+
+/// Where nothing says how far a load spreads, 2.5 holes of 17.5 mm beside the bolts count. A shear along the held side, by two
+/// bolts 60 mm apart on a plate a metre high: 60 + 87.5 = 147.5 mm, 147.5 x 10 x 275 / (1.27 sqrt 3) = 184.40 kN. One bolt on a
+/// plate a metre wide: 87.5 x 10 x 275 = 240.6 kN.
+#[test]
+fn no_plate_counts_to_edges_that_its_load_does_not_reach() {
+    use shankline::strength::check::{Check, Mode};
+    let gross = |checks: &mut dyn Iterator<Item = &Check>| {
+        let own = checks.filter(|own| {
+            own.mode == Mode::GrossSection
+                && own.place.to_string() == "ply 1"
+                && matches!(own.demand, shankline::error::Amount::Force(_))
+        });
+        own.map(|own| own.utilisation.value).fold(0.0, f64::max)
+    };
+    let high = Outline::rectangle("100 mm", "1000 mm").unwrap();
+    let fin = Connection::builder(bolt())
+        .rows_and_columns(2, 1, "60 mm", "60 mm")
+        .plate("foot", high.clone())
+        .held(Side::Left)
+        .plate("post", high)
+        .held(Side::Right)
+        .cases([force("down", [0.0, -20.0, 0.0])])
+        .build()
+        .unwrap()
+        .check()
+        .unwrap();
+    let used = gross(&mut fin.checks.iter().map(|own| &own.check));
+    assert!((used - 30.0 / 184.40).abs() < 1e-5, "{used}");
+    let wide = Outline::rectangle("1000 mm", "100 mm").unwrap();
+    let link = Connection::builder(bolt())
+        .rows_and_columns(1, 1, "60 mm", "60 mm")
+        .plate("foot", wide.clone())
+        .held(Side::Bottom)
+        .plate("post", wide)
+        .held(Side::Top)
+        .loaded("foot")
+        .cases([force("down", [0.0, -20.0, 0.0])])
+        .build()
+        .unwrap()
+        .check()
+        .unwrap();
+    let used = gross(&mut link.bolts[0].verdict.checks.iter());
+    assert!((used - 30.0 / 240.625).abs() < 1e-6, "{used}");
+}
