@@ -161,6 +161,24 @@ fn what_is_not_said_leaves_it_undecided() {
         ..en_1993()
     };
     assert!(matches!(open(askew)[0], Need::Method(_)));
+    // So does a gap on one side.
+    let mut apart = en_1993().connection();
+    let plies = apart.joint.stack.plies().to_vec();
+    let mut stack = shankline::joint::Stack::builder();
+    for (n, ply) in plies.into_iter().enumerate() {
+        if n == 1 {
+            stack = stack.gap(Spread::exact(millimetres(3.0)));
+        }
+        stack = stack.add(ply);
+    }
+    apart.joint.stack = stack.shear_planes([1, 2]).build().unwrap();
+    let verdict = apart.check().unwrap();
+    assert!(
+        verdict
+            .open()
+            .iter()
+            .any(|own| own.mode == Mode::GrossSection)
+    );
     // Nor has a publisher without columns here an answer.
     let mut other = en_1993();
     other.methods.plies = shankline::strength::ply::PlyMethod::Is800;

@@ -209,10 +209,10 @@ impl Own {
 }
 
 /// Whether what the plies pull makes no moment about the face between them, to a twentieth of the thinnest that pulls. Where a
-/// tapped part holds them it does.
+/// tapped part holds them it does, and across gaps nobody knows.
 fn is_in_line(joint: &Joint) -> bool {
     let stack = &joint.stack;
-    if stack.pulls().len() != stack.plies().len() {
+    if stack.pulls().len() != stack.plies().len() || !stack.gaps().is_empty() {
         return false;
     }
     let (mut above, mut moment, mut thinnest) = (0.0, 0.0, f64::INFINITY);
