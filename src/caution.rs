@@ -15,7 +15,7 @@
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
 //! | [`StockLengths`](Caution::StockLengths) | ask a dealer |
-//! | [`PlatesOfConnection`](Caution::PlatesOfConnection) | check by hand plates that are pressed, and those much wider than their bolts |
+//! | [`PlatesOfConnection`](Caution::PlatesOfConnection) | give the outline of the plate and where it is held, or check by hand whether it buckles or bends |
 //! | [`NominalSizes`](Caution::NominalSizes) | take the worst case for a joint that is built |
 
 use alloc::vec::Vec;
@@ -74,7 +74,7 @@ pub enum Caution {
     BasicMinorArea,
     /// The list of stock lengths is trade practice or recalled.
     StockLengths,
-    /// Sections of the plates of a connection count their whole width, and no plate is checked for buckling.
+    /// A plate of a connection of one bolt has no outline: whether a load that presses it makes it buckle is not asked.
     PlatesOfConnection,
     /// A length was taken on nominal sizes, without tolerances.
     NominalSizes,
@@ -321,8 +321,8 @@ impl fmt::Display for Caution {
                  smallest its class allows, a few per cent less.",
             ),
             Self::PlatesOfConnection => f.write_str(
-                "Plates count with their whole width, and none is checked for buckling: where a plate is pressed between its \
-                 bolts and where it is held, or much wider than its bolts, check that by hand.",
+                "A plate has one bolt and no outline: whether it buckles where the load presses it, or bends in its plane, is not \
+                 asked; check that by hand.",
             ),
             Self::StockLengths => f.write_str(
                 "The list of stock lengths is common practice or recalled: ask your dealer.",

@@ -31,6 +31,7 @@
 //!     .rows_and_columns(2, 2, "60 mm", "60 mm")
 //!     .plate("hanger", Outline::rectangle("140 mm", "140 mm")?).held(Side::Bottom)
 //!     .plate("beam tab", Outline::rectangle("160 mm", "160 mm")?).held(Side::Top)
+//!     .loaded("hanger")
 //!     .case("crowd").force("0 kN", "-60 kN", "0 kN").at("0 mm", "0 mm", "0 mm")
 //!     .case("maintenance").force("0 kN", "-12 kN", "0 kN").at("0 mm", "0 mm", "0 mm")
 //!     .build()?;
@@ -55,8 +56,12 @@
 //! group shows it beside those of the bolts. Slotted holes are refused where there are several bolts, as their direction
 //! is that to one load.
 //!
-//! A plate that a load straight to its held side reaches is checked as one that is pulled: whether a long one buckles if the
-//! load presses it is not asked.
+//! A plate counts beside its bolts no farther than the load spreads to at 30 degrees (Whitmore), or 2.5 holes if that is
+//! more. Where a load straight to or from the held side presses a plate, the strip that counts is a column of its own, over
+//! the [buckling length](Plate::buckling_length) that the caller states and over what lies between rows of bolts: by AISC
+//! 360, EN 1993 and in machine design. Plates that lap on one side only bend each other when they are pressed: of them nothing
+//! is said here, nor of any whose [loaded part](Connection::loaded) is not known. Every case counts for itself, so that of
+//! loads that alternate the plate that one pulls is pressed by the other.
 //!
 //! These are estimates: a structure on which people depend is checked to the local code by a licensed engineer.
 
@@ -65,7 +70,7 @@ use alloc::{string::String, vec::Vec};
 use crate::error::Error;
 use crate::joint::{Joint, JointLoad, Member, Sheet, Verdict};
 use crate::strength::group::BoltPattern;
-use crate::units::Angle;
+use crate::units::{Angle, Length};
 
 mod around;
 mod builder;
@@ -116,6 +121,24 @@ pub struct Plate {
     /// On which side it is held; without it the sections of the plate are not checked.
     #[cfg_attr(feature = "serde", serde(default))]
     pub held: Option<Side>,
+    /// Over which length it can buckle out of its plane where a load presses it, K L or Lcr: from the row of bolts next to
+    /// the held side to that side, times what its ends make of it. At least half the way there is.
+    ///
+    /// | ends | K |
+    /// |---|---|
+    /// | held along two edges, by full-scale tests (AISC Design Guide 29, Example 5.1) | 0.5 |
+    /// | neither turns nor moves aside at either end (commentary of AISC 360, Table C-A-7.1) | 0.65 |
+    /// | the same, and its bolts move aside | 1.2 |
+    /// | what is bolted to it can turn and move aside | 2.1 |
+    #[cfg_attr(
+        feature = "serde",
+        serde(default, with = "crate::units::quantity::option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
+    pub buckling_length: Option<Length>,
     /// Direction of the grain of a ply of timber, anticlockwise from x. It takes the place of the angle in the template,
     /// which is that to one load.
     #[cfg_attr(
@@ -143,6 +166,7 @@ impl Plate {
             ply: ply.into(),
             outline,
             held: None,
+            buckling_length: None,
             grain: None,
         }
     }
@@ -153,7 +177,7 @@ impl Plate {
 /// | asked about | where it is described |
 /// |---|---|
 /// | bolt, nut, plies, surroundings, tightening, methods | [`Connection::joint`]: without loads, pattern and distances to other holes |
-/// | distances, blocks, sections | [`Connection::bolts`], [`Connection::plates`] |
+/// | distances, blocks, sections | [`Connection::bolts`], [`Connection::plates`], [`Connection::loaded`] |
 /// | how loads come to the bolts | [`Connection::in_plane`], [`Connection::out_of_plane`], [`Connection::prying`] |
 /// | loads | [`Connection::cases`], [`Connection::combinations`], [`Connection::alternations`] |
 ///
@@ -194,6 +218,10 @@ pub struct Connection {
     /// Outlines of plies.
     #[cfg_attr(feature = "serde", serde(default))]
     pub plates: Vec<Plate>,
+    /// A ply of the part that the loads act on, by its name: with it go those that pull its way, and the others hold it.
+    /// Without it nobody knows which plates a load pulls and which it presses.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub loaded: Option<String>,
     /// How loads in the plane come to the bolts; none where they all pass through the centroid.
     #[cfg_attr(feature = "serde", serde(default))]
     pub in_plane: Option<InPlane>,

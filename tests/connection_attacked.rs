@@ -48,6 +48,7 @@ fn a_case_that_comes_with_no_factor_is_in_no_combination() {
             .held(Side::Bottom)
             .plate("post", square("140 mm"))
             .held(Side::Top)
+            .loaded("foot")
             .cases([
                 force("weight", [0.0, -10.0, 0.0]),
                 force("wind", [0.0, -1000.0, 0.0]),
@@ -155,7 +156,7 @@ fn a_file_says_that_there_are_no_combinations_and_that_nothing_alternates() {
 fn no_bolt_has_more_flange_than_there_is() {
     use shankline::connection::PlatePrying;
     use shankline::strength::group::BoltPattern;
-    let tee = |bolts: BoltPattern, tributary: f64| {
+    let tee = |bolts: BoltPattern, tributary: f64, to_stem: f64| {
         let bolt = Joint::builder("3/4-10 UNC")
             .grade("ASTM F3125 A325 type 1")
             .product("heavy hex structural bolt ASME B18.2.6")
@@ -172,7 +173,7 @@ fn no_bolt_has_more_flange_than_there_is() {
             .prying(PlatePrying::new(
                 "flange",
                 inches(tributary),
-                inches(1.75),
+                inches(to_stem),
                 inches(1.0),
             ))
             .cases([force("pull", [0.0, 0.0, 89.0])])
@@ -180,7 +181,7 @@ fn no_bolt_has_more_flange_than_there_is() {
     let grid =
         |rows, columns| BoltPattern::rows_and_columns(rows, columns, inches(3.0), inches(4.0));
     assert!(
-        tee(grid(2, 2).unwrap(), 3.0)
+        tee(grid(2, 2).unwrap(), 3.0, 1.75)
             .build()
             .unwrap()
             .check()
@@ -188,7 +189,7 @@ fn no_bolt_has_more_flange_than_there_is() {
     );
     // The stem may stand either way; 2 x 4 in have 14 in of outline.
     assert!(
-        tee(grid(2, 2).unwrap(), 4.0)
+        tee(grid(2, 2).unwrap(), 4.0, 1.25)
             .build()
             .unwrap()
             .check()
@@ -202,7 +203,237 @@ fn no_bolt_has_more_flange_than_there_is() {
         (grid(1, 1), 3.0, "two lines"),
         (BoltPattern::circle(8, inches(5.0)), 1.5, "two lines"),
     ] {
-        let said = refused(tee(bolts.unwrap(), tributary));
+        let said = refused(tee(bolts.unwrap(), tributary, 1.25));
         assert!(said.contains(why), "{said}");
     }
+}
+
+/// A factor of next to nothing leaves a case out as nothing does.
+#[test]
+fn a_factor_that_hides_its_case_is_refused() {
+    for tiny in [1e-300, -1e-300, 1e-9, 0.9e-3, f64::MIN_POSITIVE] {
+        let hidden = Connection::builder(bolt())
+            .rows_and_columns(2, 2, "60 mm", "60 mm")
+            .cases([
+                force("weight", [0.0, -10.0, 0.0]),
+                force("wind", [0.0, -1000.0, 0.0]),
+            ])
+            .combination(
+                Combination::new("ultimate")
+                    .plus(1.35, "weight")
+                    .plus(tiny, "wind"),
+            );
+        let why = refused(hidden);
+        assert!(why.contains("factor of a load case"), "{why}");
+    }
+}
+
+/// A strap of S235, 5 mm thick, in a lap of two bolts M16 behind each other, 70 mm apart, on a plate a metre wide: by 30
+/// degrees the load comes to 2 x 40.4 mm, and 2.5 holes either side count at least, 87.5 mm:
+/// (87.5 - 17.5) x 5 x 0.9 x 360 / 1.25 = 90.72 kN.
+#[test]
+fn a_plate_much_wider_than_its_bolts_counts_what_the_load_spreads_to() {
+    let strap = |width: &str, load: f64| {
+        let bolt = Joint::builder("M16")
+            .ply("strap", "5 mm")
+            .material("S235 steel")
+            .ply("post", "20 mm")
+            .material("S275 steel")
+            .washers(WasherStyle::Iso7090)
+            .methods(JointMethods::en_1993())
+            .load_factor(1.0)
+            .rules(RuleSet::En1090.rules(UnitSystem::Si));
+        let outline = Outline::rectangle(width, "190 mm").unwrap();
+        Connection::builder(bolt)
+            .rows_and_columns(2, 1, "70 mm", "70 mm")
+            .plate("strap", outline.clone())
+            .held(Side::Bottom)
+            .plate("post", outline)
+            .held(Side::Top)
+            .loaded("strap")
+            .cases([force("pull", [0.0, -load, 0.0])])
+            .build()
+            .unwrap()
+            .check()
+            .unwrap()
+    };
+    let wide = strap("1000 mm", 110.0);
+    assert_eq!(
+        wide.word(),
+        Word::DoesNotHold,
+        "{}",
+        wide.render(UnitSystem::Si)
+    );
+    let net = wide.checks.iter().map(|own| &own.check);
+    let net = net.filter(|own| own.mode == shankline::strength::check::Mode::NetSection);
+    let used = net.map(|own| own.utilisation.value).fold(0.0, f64::max);
+    assert!((used - 110.0 / 90.72).abs() < 1e-9, "{used}");
+    assert_eq!(strap("1000 mm", 90.7).word(), Word::Holds);
+    // Where the plate is no wider than that nothing is taken off: 62.5 x 5 x 0.9 x 360 / 1.25 = 81 kN.
+    for (load, word) in [(80.9, Word::Holds), (81.1, Word::DoesNotHold)] {
+        assert_eq!(strap("80 mm", load).word(), word);
+    }
+}
+
+/// Three bolts in one row at -30, 30 and 60 mm, so that the load acts at 20 mm, on a plate a metre wide about that line. The
+/// plate counts from -73.75 to 103.75 mm by 2.5 holes of 17.5 mm; of that only what lies evenly about the load, 2 x 83.75 mm:
+/// (167.5 - 3 x 17.5) x 10 x 0.9 x 410 / 1.25 = 339.48 kN.
+#[test]
+fn what_counts_of_a_wide_plate_lies_evenly_about_its_load() {
+    use shankline::strength::check::Mode;
+    use shankline::strength::group::{BoltPattern, GroupBolt};
+    let at = |x: f64| GroupBolt::new(millimetres(x), millimetres(0.0));
+    let outline = |half: f64| {
+        let corner = |x: f64, y: f64| shankline::strength::group::Point {
+            x: millimetres(x),
+            y: millimetres(y),
+        };
+        Outline::between(corner(20.0 - half, -60.0), corner(20.0 + half, 60.0)).unwrap()
+    };
+    let lap = Connection::builder(bolt())
+        .bolts(BoltPattern::new([at(-30.0), at(30.0), at(60.0)]).unwrap())
+        .plate("foot", outline(500.0))
+        .held(Side::Bottom)
+        .plate("post", outline(500.0))
+        .held(Side::Top)
+        .loaded("foot")
+        .case("pull")
+        .force("0 kN", "-100 kN", "0 kN")
+        .at("20 mm", "0 mm", "0 mm")
+        .build();
+    let verdict = lap.unwrap().check().unwrap();
+    let checks = verdict.checks.iter().map(|own| &own.check);
+    let net = checks.filter(|own| own.mode == Mode::NetSection && own.place.to_string() == "ply 1");
+    let used = net.map(|own| own.utilisation.value).fold(0.0, f64::max);
+    assert!((used - 150.0 / 339.48).abs() < 1e-5, "{used}");
+}
+
+/// A plate with one bolt is pulled or pressed as well, and it bends where the load goes across it.
+#[test]
+fn the_plate_of_one_bolt_is_not_passed_over() {
+    use shankline::joint::Need;
+    let link = |load: [f64; 2], side: Option<Side>, loaded: Option<&str>| {
+        let mut link = Connection::builder(bolt())
+            .rows_and_columns(1, 1, "60 mm", "60 mm")
+            .plate("foot", square("90 mm"));
+        if let Some(side) = side {
+            link = link.held(side);
+        }
+        link = link.plate("post", square("90 mm")).held(Side::Top);
+        if let Some(ply) = loaded {
+            link = link.loaded(ply);
+        }
+        let case = force("load", [load[0], load[1], 0.0]);
+        let verdict = link.cases([case]).build().unwrap().check().unwrap();
+        let open = verdict.open().into_iter();
+        let of_plates =
+            open.filter(|own| own.mode == shankline::strength::check::Mode::GrossSection);
+        of_plates.map(|own| own.need.clone()).collect::<Vec<_>>()
+    };
+    let (down, foot) = (Some(Side::Bottom), Some("foot"));
+    assert_eq!(link([0.0, -20.0], down, foot), []);
+    let bends = |needs: &[Need]| matches!(needs, [Need::Method(_), ..]);
+    assert!(bends(&link([0.0, 20.0], down, foot)));
+    assert!(bends(&link([20.0, 0.0], down, foot)));
+    assert_eq!(link([0.0, -20.0], None, foot), [Need::HeldSide]);
+    assert!(link([0.0, -20.0], down, None).contains(&Need::LoadedPly));
+}
+
+/// The same lap pulled and pressed: pressed it may buckle, and nobody says over which length.
+#[test]
+fn a_pressed_plate_is_not_passed_over() {
+    for sign in [1.0, -1.0] {
+        let lap = Connection::builder(bolt())
+            .rows_and_columns(2, 2, "60 mm", "60 mm")
+            .plate("foot", square("140 mm"))
+            .held(Side::Bottom)
+            .plate("post", square("1400 mm"))
+            .held(Side::Top)
+            .cases([force("load", [0.0, sign * 40.0, 0.0])])
+            .build()
+            .unwrap();
+        let verdict = lap.check().unwrap();
+        assert_ne!(verdict.word(), Word::Holds);
+    }
+}
+
+/// From a line of bolts to the edge of the flange there is what the outline has, and to the stem less than half of what lies
+/// between both lines: more would leave prying out.
+#[test]
+fn stated_distances_of_a_flange_are_those_of_its_outline() {
+    use shankline::connection::PlatePrying;
+    let tee = |to_stem: f64, to_edge: f64| {
+        let bolt = Joint::builder("3/4-10 UNC")
+            .grade("ASTM F3125 A325 type 1")
+            .product("heavy hex structural bolt ASME B18.2.6")
+            .ply("flange", "0.5 in")
+            .material("ASTM A36 steel")
+            .ply("beam", "1 in")
+            .material("ASTM A36 steel")
+            .methods(JointMethods::aisc_lrfd(AiscEdition::E2016))
+            .load_factor(1.0);
+        Connection::builder(bolt)
+            .rows_and_columns(2, 2, "3 in", "4 in")
+            .plate("flange", Outline::rectangle("7 in", "6 in").unwrap())
+            .plate("beam", square("14 in"))
+            .prying(PlatePrying::new(
+                "flange",
+                inches(3.0),
+                inches(to_stem),
+                inches(to_edge),
+            ))
+            .cases([force("pull", [0.0, 0.0, 89.0])])
+    };
+    let is_said = |to_stem, to_edge| tee(to_stem, to_edge).build().unwrap().check().is_ok();
+    assert!(is_said(1.75, 1.5));
+    assert!(is_said(1.75, 1.0)); // less is on the safe side
+    for (to_stem, to_edge) in [(1.75, 1.51), (1.75, 20.0), (2.01, 1.5), (2.0, 1.5)] {
+        let why = refused(tee(to_stem, to_edge));
+        assert!(why.contains("flange"), "{why}");
+    }
+}
+
+/// Where nothing says how far a load spreads, 2.5 holes of 17.5 mm beside the bolts count. A shear along the held side, by two
+/// bolts 60 mm apart on a plate a metre high: 60 + 87.5 = 147.5 mm, 147.5 x 10 x 275 / (1.27 sqrt 3) = 184.40 kN. One bolt on a
+/// plate a metre wide: 87.5 x 10 x 275 = 240.6 kN.
+#[test]
+fn no_plate_counts_to_edges_that_its_load_does_not_reach() {
+    use shankline::strength::check::{Check, Mode};
+    let gross = |checks: &mut dyn Iterator<Item = &Check>| {
+        let own = checks.filter(|own| {
+            own.mode == Mode::GrossSection
+                && own.place.to_string() == "ply 1"
+                && matches!(own.demand, shankline::error::Amount::Force(_))
+        });
+        own.map(|own| own.utilisation.value).fold(0.0, f64::max)
+    };
+    let high = Outline::rectangle("100 mm", "1000 mm").unwrap();
+    let fin = Connection::builder(bolt())
+        .rows_and_columns(2, 1, "60 mm", "60 mm")
+        .plate("foot", high.clone())
+        .held(Side::Left)
+        .plate("post", high)
+        .held(Side::Right)
+        .cases([force("down", [0.0, -20.0, 0.0])])
+        .build()
+        .unwrap()
+        .check()
+        .unwrap();
+    let used = gross(&mut fin.checks.iter().map(|own| &own.check));
+    assert!((used - 30.0 / 184.40).abs() < 1e-5, "{used}");
+    let wide = Outline::rectangle("1000 mm", "100 mm").unwrap();
+    let link = Connection::builder(bolt())
+        .rows_and_columns(1, 1, "60 mm", "60 mm")
+        .plate("foot", wide.clone())
+        .held(Side::Bottom)
+        .plate("post", wide)
+        .held(Side::Top)
+        .loaded("foot")
+        .cases([force("down", [0.0, -20.0, 0.0])])
+        .build()
+        .unwrap()
+        .check()
+        .unwrap();
+    let used = gross(&mut link.bolts[0].verdict.checks.iter());
+    assert!((used - 30.0 / 240.625).abs() < 1e-6, "{used}");
 }

@@ -27,6 +27,7 @@ fn hanger(thread: &str, pattern: Option<&BoltPattern>, kilonewtons: f64) -> Conn
         .held(Side::Bottom)
         .plate("beam tab", Outline::rectangle("190 mm", "260 mm").unwrap())
         .held(Side::Top)
+        .loaded("hanger")
         .case("crowd")
         .force("0 kN", &*format!("-{kilonewtons} kN"), "0 kN")
         .at("0 mm", "0 mm", "0 mm")

@@ -159,6 +159,7 @@ fn start(rows: usize, columns: usize, turn: Turn) -> ConnectionBuilder {
         .held(turn.side(std::f64::consts::FRAC_PI_2))
         .plate("support", plate(width + 20.0, height + 40.0, turn))
         .held(turn.side(-std::f64::consts::FRAC_PI_2))
+        .loaded("support")
         .in_plane(InPlane::Elastic)
 }
 
@@ -346,10 +347,11 @@ proptest! {
         }
         let told = start(rows, 2, Turn::NONE).cases([case]).build().unwrap();
         let word = told.check().unwrap().word();
-        let silent: [&dyn Fn(&mut Connection); 9] = [
+        let silent: [&dyn Fn(&mut Connection); 10] = [
             &|own| { own.plates.remove(0); },
             &|own| own.plates.clear(),
             &|own| own.plates[1].held = None,
+            &|own| own.loaded = None,
             &|own| own.in_plane = None,
             &|own| own.joint.load.load_factor = None,
             &|own| own.joint.load.prying = None,
@@ -413,7 +415,10 @@ proptest! {
         // The same from outlines: the bolt stands `end` from the right and the left.
         let outline = || plate(2.0 * end, width, Turn::NONE);
         let drawn = bare().ply("plate", "10 mm").material("S275 steel").ply("support", "12 mm").material("S355 steel");
-        let drawn = checked(alone(drawn).plate("plate", outline()).plate("support", outline()), case);
+        let drawn = checked(
+            alone(drawn).plate("plate", outline()).held(Side::Right).plate("support", outline()).held(Side::Left).loaded("plate"),
+            case,
+        );
         prop_assert_eq!(drawn.word(), joint.word());
         let (a, b) = (drawn.bolts[0].utilisation, joint.governing().map(|check| check.utilisation.value));
         prop_assert!((a.unwrap_or(0.0) - b.unwrap_or(0.0)).abs() < 1e-9);
@@ -448,6 +453,7 @@ fn what_is_not_said_leaves_it_undecided() {
             .bolts(grid(2, 2, Turn::NONE))
             .plate("support", plate(180.0, 190.0, Turn::NONE))
             .held(Side::Top)
+            .loaded("plate")
     };
     let bare = checked(start(), case());
     assert_eq!(bare.word(), Word::Undecided);

@@ -128,8 +128,14 @@ impl<'a> Printed<'a> {
             steel
         };
         let mut bolt = Joint::builder(thread);
-        for name in ["plate", "other"] {
-            bolt = bolt.ply(name, thickness).material(steel());
+        // Between two like plates, or on one.
+        let stack: &[&str] = if self.facts.contains_key("between") {
+            &["other", "plate", "other"]
+        } else {
+            &["plate", "other"]
+        };
+        for name in stack {
+            bolt = bolt.ply(*name, thickness).material(steel());
             if self.facts.contains_key("hole") {
                 bolt = bolt.hole(self.length(self.fact("hole")));
             }
@@ -167,6 +173,10 @@ impl<'a> Printed<'a> {
                 "bottom" => connection.held(Side::Bottom),
                 _ => connection,
             };
+            if self.facts.contains_key("lcr") {
+                let length = self.length(self.fact("lcr"));
+                connection = connection.buckling_length(length).loaded("plate");
+            }
         }
         if self.row["method"] == "edge" {
             connection = connection.out_of_plane(OutOfPlane::PressedEdge {
@@ -206,9 +216,19 @@ impl<'a> Printed<'a> {
             _ => {}
         }
         let verdict = connection.check().unwrap();
+        let place = if self.facts.contains_key("between") {
+            "ply 2"
+        } else {
+            "ply 1"
+        };
+        let presses = quantity == "pressed";
         let of_plate = |mode: Mode| -> Check {
             let checks = verdict.checks.iter().map(|own| &own.check);
-            let mut own = checks.filter(|own| own.mode == mode && own.place.to_string() == "ply 1");
+            let mut own = checks.filter(|own| {
+                own.mode == mode
+                    && own.place.to_string() == place
+                    && (own.method.citation == "AISC 360 J4.4") == presses
+            });
             own.next()
                 .unwrap_or_else(|| panic!("{mode}: {}", verdict.render(UnitSystem::Si)))
                 .clone()
@@ -223,7 +243,12 @@ impl<'a> Printed<'a> {
         };
         match quantity {
             "block_shear" => bears(&of_plate(Mode::BlockShear), size),
-            "gross_section" => bears(&of_plate(Mode::GrossSection), size),
+            // phi Fy times thickness and width.
+            "spread_width" => {
+                let force = self.force(&of_plate(Mode::GrossSection).resistance);
+                force / (0.90 * self.fact("fy") * self.fact("t"))
+            }
+            "gross_section" | "pressed" => bears(&of_plate(Mode::GrossSection), size),
             "net_section" => bears(&of_plate(Mode::NetSection), size),
             "net_width" | "net_area" => {
                 // phi Fu An of the specification, with phi 0.75.
@@ -269,7 +294,7 @@ fn printed_values() {
         }
     }
     assert!(wrong.is_empty(), "{}", wrong.join("\n"));
-    assert_eq!(rows.len(), 21);
+    assert_eq!(rows.len(), 26);
 }
 
 /// Tamboli (ed.), Handbook of Structural Steel Connection Design and Details, 2nd ed., end plate with prying: bolts of

@@ -2,6 +2,7 @@
 
 use alloc::vec::Vec;
 
+use super::modes::BESIDE;
 use super::outline::{Vector, dot, metres, turned, unit};
 use super::{BoltLoad, Connection, sane};
 use crate::error::Error;
@@ -54,7 +55,10 @@ pub(super) fn joint_of(
         }
         if places.len() == 1 {
             let cut = plate.outline.cut(at, direction);
-            ply.width = cut.map(|(from, to)| metres(to - from));
+            let hole = ply.hole.map_or(diameter, |hole| hole.max(diameter));
+            let (beside, middle) = (BESIDE * hole.value, dot(at, turned(direction)));
+            ply.width =
+                cut.map(|(from, to)| metres(to.min(middle + beside) - from.max(middle - beside)));
         }
     };
     let joint = Joint {

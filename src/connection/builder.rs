@@ -14,7 +14,7 @@ use crate::units::{Angle, Force, Length, Torque};
 /// Collects what is said of a [`Connection`]. Made by [`Connection::builder`]; text or typed quantities alike
 /// ([`Given`]).
 ///
-/// [`held`](Self::held) and [`grain`](Self::grain) speak of the plate added last, [`force`](Self::force),
+/// [`held`](Self::held), [`buckling_length`](Self::buckling_length) and [`grain`](Self::grain) speak of the plate added last, [`force`](Self::force),
 /// [`moment`](Self::moment) and [`at`](Self::at) of the case added last. Each fact is said once: said again,
 /// [`build`](Self::build) refuses it. Nothing is taken for granted but what the template was granted.
 ///
@@ -40,6 +40,7 @@ pub struct ConnectionBuilder {
     bolt: JointBuilder,
     bolts: Option<BoltPattern>,
     plates: Vec<Plate>,
+    loaded: Option<String>,
     in_plane: Option<InPlane>,
     out_of_plane: Option<OutOfPlane>,
     prying: Option<PlatePrying>,
@@ -70,6 +71,7 @@ impl Connection {
             bolt,
             bolts: None,
             plates: Vec::new(),
+            loaded: None,
             in_plane: None,
             out_of_plane: None,
             prying: None,
@@ -222,6 +224,32 @@ impl ConnectionBuilder {
         self
     }
 
+    /// Over which length the plate added last can buckle where a load presses it ([`Plate::buckling_length`]).
+    ///
+    /// ```
+    /// # use shankline::connection::{Connection, Outline, Side};
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let bolt = Joint::builder("M16").ply("a", "10 mm").ply("b", "10 mm");
+    /// let plate = Outline::rectangle("100 mm", "160 mm")?;
+    /// let strut = Connection::builder(bolt).plate("a", plate).held(Side::Left).buckling_length("84 mm");
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn buckling_length(mut self, length: impl Given<Length>) -> Self {
+        let Some(length) = self.keep(length.given()) else {
+            return self;
+        };
+        match self.plates.last_mut() {
+            Some(plate) if plate.buckling_length.is_none() => plate.buckling_length = Some(length),
+            Some(_) => return self.refuse("said twice: the buckling length of a plate".into()),
+            None => {
+                return self.refuse("a buckling length is said before any plate".into());
+            }
+        }
+        self
+    }
+
     /// The direction of the grain of the plate added last, anticlockwise from x.
     ///
     /// ```
@@ -244,6 +272,18 @@ impl ConnectionBuilder {
             None => return self.refuse("the grain of a plate is said before any plate".into()),
         }
         self
+    }
+
+    /// A ply of the part that the loads act on ([`Connection::loaded`]).
+    ///
+    /// ```
+    /// # use shankline::connection::Connection;
+    /// # use shankline::prelude::*;
+    /// # let bolt = Joint::builder("M16").ply("hanger", "10 mm").ply("beam", "10 mm");
+    /// let hung = Connection::builder(bolt).loaded("hanger");
+    /// ```
+    pub fn loaded(self, ply: impl Into<String>) -> Self {
+        self.say("the loaded ply", |own| &mut own.loaded, ply.into())
     }
 
     /// How loads in the plane come to the bolts.
@@ -473,6 +513,7 @@ impl ConnectionBuilder {
             joint,
             bolts,
             plates: self.plates,
+            loaded: self.loaded,
             in_plane: self.in_plane,
             out_of_plane: self.out_of_plane,
             prying: self.prying,

@@ -68,6 +68,7 @@ impl Connection {
     ///     .rows_and_columns(2, 2, "60 mm", "60 mm")
     ///     .plate("hanger", Outline::rectangle("150 mm", "150 mm")?).held(Side::Bottom)
     ///     .plate("beam tab", Outline::rectangle("160 mm", "160 mm")?).held(Side::Top)
+    ///     .loaded("hanger")
     ///     .case("crowd").force("0 kN", "-60 kN", "0 kN").at("0 mm", "0 mm", "0 mm")
     ///     .build()?;
     /// let space = DesignSpace::new()

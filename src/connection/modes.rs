@@ -9,14 +9,17 @@ use super::verdict::{ConnectionCheck, worse};
 use super::{BoltLoad, Connection, Plate};
 use crate::caution::{Caution, GENERAL};
 use crate::error::Error;
-use crate::joint::{Finding, Missing, Need, PlyFacts, Word};
+use crate::joint::{Finding, Joint, Missing, Need, PlyFacts, Word};
 use crate::strength::check::{Check, Level, Mode, Place};
 
 mod block;
 pub(super) mod group;
+mod held;
+mod pressed;
 mod sections;
 
 pub(super) use block::{axis, levels};
+pub(super) use held::BESIDE;
 
 /// Modes of the plates that are of the connection.
 pub(super) const OF_PLATES: [Mode; 3] = [Mode::BlockShear, Mode::NetSection, Mode::GrossSection];
@@ -38,6 +41,10 @@ struct Loaded<'a> {
     places: &'a [Vector],
     /// What each bolt brings, at the level of the methods.
     forces: Vec<Vector>,
+    /// Plus if it is of the part that the loads act on, minus if it holds that; none if nobody says which part that is.
+    sense: Option<f64>,
+    /// Whether plies that pull one way and the other lie evenly on both sides of each other.
+    in_line: bool,
     level: Level,
     turned: bool,
 }
@@ -62,6 +69,7 @@ pub(super) struct Done {
 pub(super) struct Own {
     plies: Vec<PlyFacts>,
     places: Vec<Vector>,
+    in_line: bool,
     done: Done,
 }
 
@@ -71,6 +79,7 @@ impl Own {
         Ok(Self {
             plies: connection.joint.ply_facts()?,
             places: bolts.map(|bolt| (bolt.x.value, bolt.y.value)).collect(),
+            in_line: is_in_line(&connection.joint),
             done: Done {
                 checks: Vec::new(),
                 findings: Vec::new(),
@@ -111,14 +120,17 @@ impl Own {
     pub(super) fn look(&mut self, case: &OfCase) -> (Word, Option<f64>) {
         let joint = &case.connection.joint;
         let sheared = case.loads.iter().any(|load| load.across.value > 0.0);
-        if self.places.len() < 2 || !sheared {
+        if !sheared {
             return (Word::Holds, None);
         }
         let level = joint.methods.level;
         let factor = joint.load_factor(level);
+        let acts_on = case.connection.loaded.as_deref();
+        let own = |facts: &&PlyFacts| facts.name.as_deref() == acts_on && facts.pull != 0.0;
+        let acts_on = acts_on.and_then(|_| self.plies.iter().find(own));
         let mut told: Vec<(Place, Vec<Told>)> = Vec::new();
-        for facts in self.plies.iter().filter(|facts| facts.pull > 0.0) {
-            let share = factor * facts.pull;
+        for facts in self.plies.iter().filter(|facts| facts.pull != 0.0) {
+            let share = factor * facts.pull.abs();
             let bring = |load: &BoltLoad| (share * load.x.value, share * load.y.value);
             let name = facts.name.as_deref();
             let plates = case.connection.plates.iter();
@@ -127,10 +139,18 @@ impl Own {
                 plate: name.and_then(|name| plates.clone().find(|plate| plate.ply == name)),
                 places: &self.places,
                 forces: case.loads.iter().map(bring).collect(),
+                sense: acts_on.map(|own| (own.pull * facts.pull).signum()),
+                in_line: self.in_line,
                 level,
                 turned: case.turned,
             };
             told.push((facts.place, of_ply(case.connection, &loaded)));
+        }
+        if self.places.len() < 2 && told.iter().any(|(_, told)| told.is_empty()) {
+            let unasked = Caution::PlatesOfConnection;
+            if !self.done.cautions.contains(&unasked) {
+                self.done.cautions.push(unasked);
+            }
         }
         let (mut word, mut used) = (Word::Holds, None);
         for (place, told) in told {
@@ -188,12 +208,35 @@ impl Own {
     }
 }
 
+/// Whether what the plies pull makes no moment about the face between them, to a twentieth of the thinnest that pulls. Where a
+/// tapped part holds them it does, and across gaps nobody knows.
+fn is_in_line(joint: &Joint) -> bool {
+    let stack = &joint.stack;
+    if stack.pulls().len() != stack.plies().len() || !stack.gaps().is_empty() {
+        return false;
+    }
+    let (mut above, mut moment, mut thinnest) = (0.0, 0.0, f64::INFINITY);
+    for (ply, pull) in stack.plies().iter().zip(stack.pulls()) {
+        let thickness = ply.clamped().min.value;
+        moment += pull * (above + 0.5 * thickness);
+        above += thickness;
+        if *pull != 0.0 {
+            thinnest = thickness.min(thinnest);
+        }
+    }
+    moment.abs() <= 0.05 * thinnest
+}
+
 /// Every mode of one ply. One that says nothing is one that nobody looked at.
 fn of_ply(connection: &Connection, loaded: &Loaded) -> Vec<Told> {
     let mut told = Vec::new();
     if loaded.facts.is_timber {
         // Of timber the joint of each bolt says that no method knows them.
         told.extend(OF_PLATES.map(Told::NotConcerned));
+        return told;
+    }
+    if loaded.places.len() < 2 {
+        sections::of_one_bolt(connection, loaded, &mut told);
         return told;
     }
     block::look(connection, loaded, &mut told);

@@ -1,9 +1,9 @@
 //! What a flange that bends adds to the load along a bolt.
 
-use alloc::vec::Vec;
+use alloc::{format, vec::Vec};
 
 use super::modes::{axis, levels};
-use super::outline::{Vector, turned};
+use super::outline::{Outline, Vector, dot, turned};
 use super::{Connection, PlatePrying};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{Joint, JointLoad, Verdict};
@@ -20,51 +20,100 @@ pub(super) struct Pried {
     pub(super) check: Check,
 }
 
-/// Refuses a flange that is not the one of the method: bolts in two lines alike with the stem midway between them, and no more
-/// flange for each than there is.
+/// What a flange has room for, with its stem along a direction.
+struct Room {
+    tributary: f64,
+    /// Less than this lies between a line of bolts and the stem midway.
+    to_stem: f64,
+    /// None without an outline.
+    to_edge: Option<f64>,
+}
+
+/// Refuses a flange that is not the one of the method: bolts in two lines alike with the stem midway between them, and no
+/// longer distances than pattern and outline leave. A shorter one to the edge is on the safe side.
 pub(super) fn fits(connection: &Connection, flange: &PlatePrying) -> Result<(), Error> {
     let bolts = connection.bolts.bolts().iter();
     let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
     let plate = connection.plates.iter().find(|own| own.ply == flange.ply);
-    let most = |along: Vector| -> Option<f64> {
-        let rows = levels(&places, along);
-        let lines = levels(&places, turned(along)).len();
-        if lines != 2 || rows.len() * lines != places.len() {
-            return None;
-        }
-        let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
-        let apart = gaps.reduce(f64::max).unwrap_or(f64::INFINITY);
-        let whole = plate.map_or(f64::INFINITY, |plate| {
-            let ends = plate.outline.levels(along);
-            let (least, most) = ends.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), end| {
-                (a.min(end), b.max(end))
-            });
-            // At most 500: exact.
-            #[allow(clippy::cast_precision_loss)]
-            let count = rows.len() as f64;
-            (most - least) / count
-        });
-        Some(apart.min(whole))
-    };
-    let found = axis(&places).map(|axis| [most(axis), most(turned(axis))]);
-    let most = found.into_iter().flatten().flatten().reduce(f64::max);
-    let Some(most) = most else {
+    let outline = plate.map(|plate| &plate.outline);
+    let axis = axis(&places);
+    let ways = axis.map(|axis| [axis, turned(axis)]);
+    let ways = ways.into_iter().flatten();
+    let rooms: Vec<Room> = ways
+        .filter_map(|along| room(&places, outline, along))
+        .collect();
+    if rooms.is_empty() {
         return Err(Error::Mismatch(
             "prying is worked out here for bolts in two lines alike, with the stem midway between them: for others say in the \
              template whether the load has it in it"
                 .into(),
         ));
+    }
+    let slack = 1.0 + 1e-9;
+    let is_long = |room: &Room| flange.tributary.value <= room.tributary * slack;
+    let is_wide = |room: &Room| {
+        let edge = room.to_edge.unwrap_or(f64::INFINITY);
+        flange.to_stem.value < room.to_stem && flange.to_edge.value <= edge * slack
     };
-    if flange.tributary.value <= most * (1.0 + 1e-9) {
+    if rooms.iter().any(|room| is_long(room) && is_wide(room)) {
         return Ok(());
     }
-    let most: Length = from_base(most);
+    if rooms.iter().any(is_long) {
+        return Err(Error::Mismatch(format!(
+            "the flange \"{}\" is said to reach farther from its bolts to its stem, or to its edge, than where they stand and \
+             its outline leave: the stem is midway between their lines",
+            flange.ply
+        )));
+    }
+    let most = rooms.iter().map(|room| room.tributary);
+    let most: Length = from_base(most.fold(0.0, f64::max));
     let allowed = Allowed::AtMost(most.into());
     Err(out_of_range(
         "length of flange that belongs to one bolt",
         flange.tributary,
         allowed,
     ))
+}
+
+/// None if the bolts do not stand in two lines along a direction.
+fn room(places: &[Vector], outline: Option<&Outline>, along: Vector) -> Option<Room> {
+    let across = turned(along);
+    let rows = levels(places, along);
+    let lines = levels(places, across);
+    let [low, high] = lines.as_slice() else {
+        return None;
+    };
+    if rows.len() * lines.len() != places.len() {
+        return None;
+    }
+    let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
+    let apart = gaps.reduce(f64::max).unwrap_or(f64::INFINITY);
+    let whole = outline.map_or(f64::INFINITY, |outline| {
+        let ends = outline.levels(along);
+        let (least, most) = ends.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), end| {
+            (a.min(end), b.max(end))
+        });
+        // At most 500: exact.
+        #[allow(clippy::cast_precision_loss)]
+        let count = rows.len() as f64;
+        (most - least) / count
+    });
+    let middle = 0.5 * (low + high);
+    let outward = |at: &Vector| {
+        let sign = if dot(*at, across) < middle { -1.0 } else { 1.0 };
+        (sign * across.0, sign * across.1)
+    };
+    let to_edge = outline.and_then(|outline| {
+        let ways = places
+            .iter()
+            .filter_map(|at| outline.reach(*at, outward(at)));
+        ways.reduce(f64::min)
+    });
+    Some(Room {
+        tributary: apart.min(whole),
+        to_stem: 0.5 * (high - low),
+        to_edge,
+    })
 }
 
 /// The prying of one bolt. None if something that it needs is not known.

@@ -90,9 +90,6 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     for each in own.cautions {
         add(&mut cautions, each);
     }
-    if !connection.plates.is_empty() {
-        add(&mut cautions, Caution::PlatesOfConnection);
-    }
     for method in &methods {
         if let Some(each) = Caution::of_method(method) {
             add(&mut cautions, each);

@@ -2,25 +2,33 @@
 
 use alloc::{format, string::String, vec::Vec};
 
+use super::outline::{Vector, dot};
 use super::{Combination, Connection, InPlane, OutOfPlane, Plate};
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::joint::{JointPly, Pattern, Repeats};
 use crate::math::hypot;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::group::Point;
-use crate::units::Force;
+use crate::units::{Force, Length, from_base};
 
 /// Enough for any code and any program; few enough for memory.
 const MOST_CASES: usize = 1_000_000;
 /// More than any connection has, and few enough to try every block of them.
 const MOST_BOLTS: usize = 500;
-/// Factors of combinations: a slip of the pen beyond.
+/// Factors of combinations: a slip of the pen beyond. Notional loads of codes are two thousandths of others, unit loads are
+/// taken a thousand times; less than a thousandth hides a case from the rule that each is in a combination.
 const MOST_FACTOR: f64 = 1e3;
+const LEAST_FACTOR: f64 = 1e-3;
+/// No ends hold a plate so that it buckles over less than this of the way between them.
+const STIFFEST_ENDS: f64 = 0.5;
+/// Bolts so far out of line are in one row still, in metres.
+const IN_ROW: f64 = 1e-5;
 
 /// Refuses a description that contradicts itself.
 pub(super) fn checked(connection: &Connection) -> Result<(), Error> {
     template(connection)?;
     plates(connection)?;
+    loaded(connection)?;
     methods(connection)?;
     loads(connection)
 }
@@ -127,6 +135,7 @@ fn plates(connection: &Connection) -> Result<(), Error> {
                 known: names(plies.iter().map(|ply| ply.name.as_str())),
             });
         }
+        buckling(connection, plate)?;
         if plate.grain.is_some() && own.all(|ply| ply.timber.is_none()) {
             return no(format!("\"{name}\" has a grain, and is not of timber"));
         }
@@ -142,6 +151,75 @@ fn plates(connection: &Connection) -> Result<(), Error> {
                 ));
             }
         }
+    }
+    Ok(())
+}
+
+/// The part that the loads act on is one of those that pull, and all plies of its name pull its way.
+fn loaded(connection: &Connection) -> Result<(), Error> {
+    let Some(name) = &connection.loaded else {
+        return Ok(());
+    };
+    let stack = &connection.joint.stack;
+    let plies = stack.plies();
+    if plies.iter().all(|ply| ply.name != *name) {
+        return Err(Error::UnknownName {
+            what: "ply that is loaded",
+            text: name.clone(),
+            known: names(plies.iter().map(|ply| ply.name.as_str())),
+        });
+    }
+    let own = plies.iter().zip(stack.pulls());
+    let mut own = own.filter(|(ply, _)| ply.name == *name);
+    let (up, down) = (
+        own.clone().any(|(_, pull)| *pull > 0.0),
+        own.any(|(_, pull)| *pull < 0.0),
+    );
+    if up && down {
+        return no(format!(
+            "the loads act on \"{name}\", and plies of that name pull both ways"
+        ));
+    }
+    let pulls = stack.pulls().iter().any(|pull| *pull != 0.0);
+    if pulls && !up && !down {
+        return no(format!(
+            "the loads act on \"{name}\", which is packing and pulls nothing"
+        ));
+    }
+    Ok(())
+}
+
+/// A plate that would buckle over less than its ends can make of the way from its bolts to where it is held.
+fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
+    let Some(length) = plate.buckling_length else {
+        return Ok(());
+    };
+    sane_length("buckling length of a plate", length)?;
+    let Some(side) = plate.held else {
+        return no(format!(
+            "\"{}\" has a buckling length, and is held nowhere",
+            plate.ply
+        ));
+    };
+    let to = side.direction();
+    let bolts = connection.bolts.bolts().iter();
+    let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
+    let levels = places.iter().map(|at| dot(*at, to));
+    let nearest = levels.fold(f64::NEG_INFINITY, f64::max);
+    let row = places.iter().filter(|at| dot(**at, to) >= nearest - IN_ROW);
+    let ways: Vec<f64> = row.filter_map(|at| plate.outline.reach(*at, to)).collect();
+    // At most 500: exact.
+    #[allow(clippy::cast_precision_loss)]
+    let mean = ways.iter().sum::<f64>() / ways.len().max(1) as f64;
+    let least = STIFFEST_ENDS * mean;
+    if length.value < least * (1.0 - 1e-6) {
+        let least: Length = from_base(least);
+        let allowed = Allowed::AtLeast(least.into());
+        return Err(out_of_range(
+            format!("buckling length of \"{}\"", plate.ply),
+            length,
+            allowed,
+        ));
     }
     Ok(())
 }
@@ -264,6 +342,15 @@ fn combination_is_sane(connection: &Connection, combination: &Combination) -> Re
         if !near {
             let allowed = Allowed::FromTo((-MOST_FACTOR).into(), MOST_FACTOR.into());
             return Err(out_of_range("factor of a load case", part.factor, allowed));
+        }
+        let size = part.factor.abs();
+        if size > 0.0 && size < LEAST_FACTOR {
+            let allowed = Allowed::FromTo(LEAST_FACTOR.into(), MOST_FACTOR.into());
+            return Err(out_of_range(
+                "size of the factor of a load case",
+                size,
+                allowed,
+            ));
         }
         if combination
             .parts

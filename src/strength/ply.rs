@@ -54,6 +54,7 @@ mod holes;
 mod in_shear;
 mod method;
 mod modes;
+mod pressed;
 mod result;
 mod shared;
 
@@ -73,6 +74,7 @@ pub use shared::{SharedResistance, shared_resistance};
 use super::check::{Mode, Resistance};
 pub(crate) use modes::Asked;
 use modes::MODES;
+pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 
 use super::code::en_1993;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};

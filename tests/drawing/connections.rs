@@ -66,6 +66,7 @@ fn grid(thread: &str, rows: usize, columns: usize, pitch: f64, gauge: f64) -> Co
             Outline::rectangle(mm(wide + 60.0), mm(high + 30.0)).unwrap(),
         )
         .held(Side::Bottom)
+        .loaded("support")
         .in_plane(InPlane::Elastic)
 }
 

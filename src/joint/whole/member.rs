@@ -35,7 +35,8 @@ pub(crate) struct PlyFacts {
     pub(crate) has_material: bool,
     pub(crate) yields: Option<Stress>,
     pub(crate) breaks: Option<Stress>,
-    /// Its share of the load across, without sign.
+    pub(crate) elastic_modulus: Option<Stress>,
+    /// Its share of the load across: plus one way, minus the other.
     pub(crate) pull: f64,
     pub(crate) is_timber: bool,
     /// Whether structural codes are written for what it is of.
@@ -76,7 +77,8 @@ fn facts_of(own: &CasePly, pull: f64) -> PlyFacts {
         has_material: own.material.is_some(),
         yields: strengths.and_then(|own| own.yields),
         breaks: strengths.and_then(|own| own.breaks),
-        pull: pull.abs(),
+        elastic_modulus: own.material.and_then(CaseMaterial::elastic_modulus),
+        pull,
         is_timber: own.timber.is_some(),
         is_carbon_steel: own.material.is_some_and(CaseMaterial::is_carbon_steel),
     }

@@ -122,6 +122,10 @@ pub enum Need {
     Outline,
     /// On which side a plate in a connection is held.
     HeldSide,
+    /// Which of the plies of a connection its loads act on: the others push the other way.
+    LoadedPly,
+    /// Over which length a plate of a connection can buckle where the load presses it.
+    BucklingLength,
     /// Angle between load and grain.
     GrainAngle,
     /// Style or diameters of a washer.
@@ -252,6 +256,8 @@ impl Need {
             Self::Width => "width",
             Self::Outline => "outline",
             Self::HeldSide => "side on which it is held",
+            Self::LoadedPly => "ply that is loaded",
+            Self::BucklingLength => "buckling length",
             Self::GrainAngle => "grain angle",
             Self::Washer => "washer style",
             Self::BoltFinish => "coating of the bolt",
@@ -316,6 +322,12 @@ impl fmt::Display for Need {
             Self::Width => "its width is not given",
             Self::Outline => "the outline of the plate is not given",
             Self::HeldSide => "on which side the plate is held is not given",
+            Self::LoadedPly => {
+                "on which of the plies the loads act is not given, and so not whether they pull this one or press it"
+            }
+            Self::BucklingLength => {
+                "the load presses the plate, and its buckling length from the bolts to where it is held is not given"
+            }
             Self::GrainAngle => "the angle between load and grain is not given",
             Self::Washer => "style or diameters of a washer are not given",
             Self::BoltFinish => "the coating of the bolt is not given",

@@ -421,8 +421,13 @@ pub(crate) const ISO_898_3_TABLE_1: &Method = &Method { key: "iso-898-3-table-1"
 pub(crate) const ANODIC_INDEX_GUIDE: &Method = &Method { key: "anodic-index-guide", citation: "anodic index, guide of the trade", publisher: Publisher::Practice, document: "anodic index", edition: None, clause: None, modes: None, levels: None, basis: Basis::Memory, read_in: "guides of the trade" };
 pub(crate) const ISO_898_2_THIN_NUTS: &Method = &Method { key: "iso-898-2-thin-nuts", citation: "ISO 898-2", publisher: Publisher::Iso, document: "ISO 898-2", edition: None, clause: Some("thin nuts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "reproductions of the text" };
 pub(crate) const ASTM_F3125_TABLE_1_WEATHERING: &Method = &Method { key: "astm-f3125-table-1-weathering", citation: "ASTM F3125, Table 1", publisher: Publisher::Astm, document: "ASTM F3125", edition: None, clause: Some("Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "suppliers' pages" };
+pub(crate) const AISC_360_J4_4: &Method = &Method { key: "aisc-360-j4.4", citation: "AISC 360 J4.4", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.4, Eq. J4-6; E3, Eq. E3-2 to E3-4"), modes: Some("gross_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; a structural designers' handbook; Table 3-36 of the LRFD Manual, 2nd ed." };
+pub(crate) const EN_1993_1_1_2005_6_3_1_CURVE_C: &Method = &Method { key: "en-1993-1-1-2005-6.3.1-curve-c", citation: "EN 1993-1-1:2005 6.3.1, curve c", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.3.1.2, 6.3.1.3, Tables 6.1 and 6.2"), modes: Some("gross_section"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a copy of the page of 6.3.1.3; public courses with formula and imperfections" };
+pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-columns", citation: "columns by Johnson and Euler", publisher: Publisher::Textbook, document: "Shigley's Mechanical Engineering Design", edition: Some("9th ed."), clause: Some("Eq. 4-43, 4-45 and 4-46"), modes: Some("gross_section"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "copies of pages 184 and 187; the instructor's solutions" };
+pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
+pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 419] = [
+pub(in crate::tables) static METHODS: [&Method; 424] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -842,4 +847,9 @@ pub(in crate::tables) static METHODS: [&Method; 419] = [
     ANODIC_INDEX_GUIDE,
     ISO_898_2_THIN_NUTS,
     ASTM_F3125_TABLE_1_WEATHERING,
+    AISC_360_J4_4,
+    EN_1993_1_1_2005_6_3_1_CURVE_C,
+    JOHNSON_EULER_COLUMNS,
+    WHITMORE_SECTION,
+    LOAD_SPREAD_AT_30_DEGREES,
 ];

@@ -1,0 +1,222 @@
+//! Plates that are pressed along their plane: yielding, or buckling out of it, whichever comes first.
+
+use super::PlyMethod;
+use crate::error::{Error, sane_length, sane_stress};
+use crate::math::sqrt;
+use crate::source::Method;
+use crate::strength::check::Resistance;
+use crate::tables::methods;
+use crate::units::{Force, Length, Stress, from_base, ksi, megapascals};
+
+/// Below this slenderness AISC 360 J4.4 has yielding alone.
+const STOCKY: f64 = 25.0;
+/// EN 1993-1-1, imperfection of curve c, which Table 6.2 gives solid sections.
+const CURVE_C: f64 = 0.49;
+/// EN 1993-1-8 Table 3.3: a pitch of so many epsilon t needs no check of buckling between fasteners.
+const NEAR: f64 = 9.0;
+/// The same: buckling length between fasteners over their pitch.
+const BETWEEN: f64 = 0.6;
+
+/// A strip of a plate that stands for itself as a column: what lies beside it does not help it.
+pub(crate) struct PressedPlate {
+    pub(crate) yield_strength: Stress,
+    /// Of the material; codes have their own.
+    pub(crate) elastic_modulus: Option<Stress>,
+    pub(crate) thickness: Length,
+    pub(crate) width: Length,
+    /// Buckling length out of the plane, K L.
+    pub(crate) length: Length,
+}
+
+/// What becomes of the question.
+pub(crate) enum Pressed {
+    Found(Resistance, &'static Method),
+    /// The modulus of elasticity is not known.
+    NoModulus,
+    /// No method here; why.
+    None(&'static str),
+}
+
+/// The buckling length between two rows of bolts so far apart; none where nothing buckles between them.
+///
+/// Source: EN 1993-1-8 Table 3.3, notes, for EN 1993. Other publishers bound the pitch: with them the whole of it counts.
+pub(crate) fn length_between(
+    pitch: Length,
+    thickness: Length,
+    yields: Stress,
+    method: PlyMethod,
+) -> Option<Length> {
+    if method != PlyMethod::En1993 {
+        return Some(pitch);
+    }
+    let epsilon = sqrt((megapascals(235.0) / yields).value);
+    (pitch > NEAR * epsilon * thickness).then_some(BETWEEN * pitch)
+}
+
+/// The resistance of a strip that is pressed.
+///
+/// | method | stress | factors |
+/// |---|---|---|
+/// | AISC 360 J4.4 | Fy to KL/r 25, then E3: 0.658^(Fy / Fe) Fy to 4.71 sqrt(E / Fy), 0.877 Fe beyond | 0.90, 1.67 |
+/// | EN 1993-1-1 6.3.1 | chi fy by curve c | gM1 = 1.0 |
+/// | machine design | Johnson's parabola to Sy / 2, Euler beyond | nd |
+pub(crate) fn pressed_plate(plate: &PressedPlate, method: PlyMethod) -> Result<Pressed, Error> {
+    let yields = sane_stress("yield strength of the plate", plate.yield_strength)?;
+    let thickness = sane_length("thickness of the plate", plate.thickness)?;
+    let width = sane_length("width of the plate", plate.width)?;
+    let length = sane_length("buckling length of the plate", plate.length)?;
+    let slender = (length / thickness).value * sqrt(12.0);
+    let bears = |stress: Stress| -> Force { stress * (width * thickness) };
+    let (resistance, method) = match method {
+        PlyMethod::Aisc360 { .. } => {
+            let nominal = bears(aisc_stress(yields, slender));
+            let levels = (Some(nominal), Some(0.90 * nominal), Some(nominal / 1.67));
+            (levels, methods::AISC_360_J4_4)
+        }
+        PlyMethod::En1993 => {
+            let design = bears(en_1993_stress(yields, slender));
+            (
+                (None, Some(design), None),
+                methods::EN_1993_1_1_2005_6_3_1_CURVE_C,
+            )
+        }
+        PlyMethod::MachineDesign { design_factor } => {
+            let Some(modulus) = plate.elastic_modulus else {
+                return Ok(Pressed::NoModulus);
+            };
+            let nominal = bears(johnson_stress(yields, modulus, slender));
+            let levels = (Some(nominal), None, Some(nominal / design_factor));
+            (levels, methods::JOHNSON_EULER_COLUMNS)
+        }
+        _ => {
+            return Ok(Pressed::None(
+                "the load presses the plate, and the buckling of the publisher of its method is not built here",
+            ));
+        }
+    };
+    let (nominal, design, allowable) = resistance;
+    let resistance = Resistance::from_levels(nominal, design, allowable)?;
+    Ok(Pressed::Found(resistance, method))
+}
+
+/// Euler's stress.
+fn euler(modulus: Stress, slender: f64) -> Stress {
+    let pi = core::f64::consts::PI;
+    pi * pi * modulus / (slender * slender)
+}
+
+fn aisc_stress(yields: Stress, slender: f64) -> Stress {
+    if slender <= STOCKY {
+        return yields;
+    }
+    let modulus = ksi(29_000.0);
+    let elastic = euler(modulus, slender);
+    if slender <= 4.71 * sqrt((modulus / yields).value) {
+        crate::math::powf(0.658, (yields / elastic).value) * yields
+    } else {
+        0.877 * elastic
+    }
+}
+
+fn en_1993_stress(yields: Stress, slender: f64) -> Stress {
+    let ratio = sqrt((yields / euler(megapascals(210e3), slender)).value);
+    let phi = 0.5 * (1.0 + CURVE_C * (ratio - 0.2) + ratio * ratio);
+    let chi = 1.0 / (phi + sqrt((phi * phi - ratio * ratio).max(0.0)));
+    if ratio <= 0.2 {
+        return yields;
+    }
+    chi.min(1.0) * yields
+}
+
+fn johnson_stress(yields: Stress, modulus: Stress, slender: f64) -> Stress {
+    let elastic = euler(modulus, slender);
+    let half: Stress = from_base(0.5 * yields.value);
+    if elastic < half {
+        return elastic;
+    }
+    // The parabola that meets Euler's curve at half the yield strength.
+    yields - yields * (yields / (4.0 * elastic)).value
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{inches, millimetres};
+
+    /// Design stresses of the LRFD Manual, 2nd ed., Table 3-36 (36 ksi), which has 0.85 in them: the curve is that of E3.
+    #[test]
+    fn critical_stresses_as_printed() {
+        for (slender, printed) in [
+            (31.0, 29.09),
+            (41.0, 28.01),
+            (60.0, 25.32),
+            (81.0, 21.66),
+            (100.0, 18.08),
+            (121.0, 14.16),
+            (134.0, 11.88),
+            (150.0, 9.48),
+            (180.0, 6.59),
+            (199.0, 5.39),
+        ] {
+            let found = 0.85 * (aisc_stress(ksi(36.0), slender) / ksi(1.0)).value;
+            assert!((found - printed).abs() < 0.0051, "{slender}: {found}");
+        }
+        assert_eq!(aisc_stress(ksi(36.0), 25.0), ksi(36.0));
+    }
+
+    /// Shigley, 8th ed., instructor's solutions: a rod of 0.875 in, l/k 82.3, 37.5 kpsi, 30 Mpsi, bears 17 714 lbf by Johnson;
+    /// 9th ed., Example 4-17: 88 kN on 37.48 mm, 1.5 m long, by Euler.
+    #[test]
+    fn columns_of_machine_design_as_printed() {
+        let area = core::f64::consts::FRAC_PI_4 * 0.875 * 0.875;
+        let found = johnson_stress(ksi(37.5), ksi(30e3), 82.3);
+        assert!(((found / ksi(1.0)).value * 1e3 * area - 17_714.0).abs() < 2.0);
+        let area = core::f64::consts::FRAC_PI_4 * 37.48 * 37.48;
+        let found = johnson_stress(
+            megapascals(500.0),
+            megapascals(207e3),
+            1500.0 / (37.48 / 4.0),
+        );
+        assert!(((found / megapascals(1.0)).value * area - 88e3).abs() < 50.0);
+    }
+
+    /// By hand at a slenderness ratio of 1: phi = 0.5 (1 + 0.49 x 0.8 + 1) = 1.196, chi = 1 / (1.196 + sqrt(0.430416)) =
+    /// 0.53994; at 0.2 nothing is lost.
+    #[test]
+    fn curve_c_by_hand() {
+        let yields = megapascals(275.0);
+        let unit = core::f64::consts::PI * sqrt(210e3 / 275.0);
+        let chi = |times: f64| (en_1993_stress(yields, times * unit) / yields).value;
+        assert!((chi(1.0) - 0.539_94).abs() < 1e-5);
+        assert!((chi(0.2) - 1.0).abs() < 1e-12 && (chi(0.199) - 1.0).abs() < 1e-12);
+        assert!((chi(0.201) - 1.0).abs() < 1e-3);
+    }
+
+    #[test]
+    fn between_bolts_of_en_1993() {
+        let t = millimetres(10.0);
+        let between =
+            |pitch| length_between(millimetres(pitch), t, megapascals(235.0), PlyMethod::En1993);
+        assert_eq!(between(90.0), None);
+        assert!((between(100.0).unwrap() - millimetres(60.0)).abs() < millimetres(1e-9));
+        let machine = PlyMethod::MachineDesign { design_factor: 2.0 };
+        assert_eq!(
+            length_between(inches(1.0), t, ksi(36.0), machine),
+            Some(inches(1.0))
+        );
+    }
+
+    #[test]
+    fn a_longer_plate_never_bears_more() {
+        for n in 1..400 {
+            let slender = f64::from(n);
+            let fy = megapascals(355.0);
+            for stress in [aisc_stress, en_1993_stress, |y, s| {
+                johnson_stress(y, megapascals(207e3), s)
+            }] {
+                let (near, far) = (stress(fy, slender), stress(fy, slender + 1.0));
+                assert!(far <= near * (1.0 + 1e-12) && near <= fy, "{slender}");
+            }
+        }
+    }
+}
