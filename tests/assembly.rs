@@ -9,6 +9,7 @@ use shankline::catalogue::Key;
 use shankline::joint::*;
 use shankline::parts::{Head, HeadForm, Locking, Origin, Size};
 use shankline::prelude::*;
+use shankline::source::Basis;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
 use shankline::units::Measured as _;
 
@@ -214,11 +215,15 @@ fn every_size_of_every_head_is_a_cell() {
                         let da = ["", "", "transition_diameter_max"];
                         is_of(&head.fillet_diameter, row, da, &what);
                         body_is(row);
-                        // A standard that was not read is not vouched for.
-                        let recalled = product == ScrewProduct::Iso8765;
-                        if recalled {
-                            assert!(head.height.origin.is_recalled(), "{what}");
-                            assert!(body.origin.is_recalled(), "{what}");
+                        // The rows are those of ISO 4014; that ISO 8765 has them was read there.
+                        if product == ScrewProduct::Iso8765 {
+                            for size in [&head.height, &head.fillet_radius, &body] {
+                                let Origin::Tabled(known) = size.origin else {
+                                    panic!("{what}: {size:?}")
+                                };
+                                assert_eq!(known.source.document, "ISO 8765", "{what}");
+                                assert_eq!(known.basis, Basis::Reproduced, "{what}");
+                            }
                         }
                     }
                     ScrewProduct::MetricHexCapScrew => {
@@ -251,12 +256,18 @@ fn every_size_of_every_head_is_a_cell() {
                             basic("head_height_basic"),
                             &what,
                         );
-                        is_of(
-                            &head.bearing_diameter,
-                            row,
-                            ["bearing_diameter_min", "", ""],
-                            &what,
-                        );
+                        let face = ["washer_face_thickness_min", "", "washer_face_thickness_max"];
+                        is_of(&head.washer_face_height, row, face, &what);
+                        if thread.is_unified() {
+                            // Of no cell: by the rule of ASME B18.2.6.
+                            let (bears, flats) = (head.bearing_diameter, head.across_flats.max);
+                            assert!(matches!(bears.origin, Origin::Follows(_)), "{what}");
+                            assert!(near(bears.max, flats), "{what}");
+                            assert!(near(bears.min, flats.map(|flats| 0.9 * flats)), "{what}");
+                        } else {
+                            let face = ["bearing_diameter_min", "", ""];
+                            is_of(&head.bearing_diameter, row, face, &what);
+                        }
                         body_is(row);
                     }
                     ScrewProduct::En14399_3 => {
@@ -295,6 +306,8 @@ fn every_size_of_every_head_is_a_cell() {
                             ["bearing_diameter_min", "", ""],
                             &what,
                         );
+                        let wall = ["wall_thickness_min", "", ""];
+                        is_of(&head.socket_wall, row, wall, &what);
                         for size in [&head.across_flats, &head.across_corners] {
                             is_of(size, row, UNREAD, &what);
                         }
@@ -395,6 +408,8 @@ fn every_size_of_every_nut_is_a_cell() {
             ["width_across_corners_min", "", "width_across_corners_max"],
         );
         of(&body.bearing_diameter, ["bearing_diameter_min", "", ""]);
+        let countersink = ["countersink_diameter_min", "", "countersink_diameter_max"];
+        of(&body.countersink_diameter, countersink);
         of(
             &body.flange_diameter,
             ["flange_diameter_min", "", "flange_diameter_max"],

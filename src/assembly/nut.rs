@@ -82,6 +82,8 @@ pub struct NutBody {
     pub across_corners: Size,
     /// Diameter of the face that bears, dw.
     pub bearing_diameter: Size,
+    /// Diameter of the countersink of the thread at that face, da.
+    pub countersink_diameter: Size,
     /// Diameter of a flange, dc.
     pub flange_diameter: Size,
     /// Height of a flange at its rim, c.
@@ -177,6 +179,11 @@ impl NutBody {
                 row.width_across_corners_max,
             ),
             bearing_diameter: of(row.bearing_diameter_min, None, None),
+            countersink_diameter: of(
+                row.countersink_diameter_min,
+                None,
+                row.countersink_diameter_max,
+            ),
             flange_diameter: of(row.flange_diameter_min, None, row.flange_diameter_max),
             flange_height: of(row.flange_thickness_min, None, None),
             thread_height: of(row.thread_height_min, None, None),
@@ -201,6 +208,7 @@ impl NutBody {
             across_flats: Size::at_least(own.across_flats),
             across_corners: Size::NOT_READ,
             bearing_diameter: Size::at_least(own.bearing_diameter),
+            countersink_diameter: Size::NOT_READ,
             flange_diameter: Size::NOT_READ,
             flange_height: Size::NOT_READ,
             thread_height: Size::NOT_READ,

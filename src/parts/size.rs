@@ -33,8 +33,10 @@ impl Origin {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let fine = ScrewSeries::new(ScrewProduct::Iso8765, &"M20x1.5".parse()?)?;
-    /// assert!(fine.head(millimetres(100.0)).height.origin.is_recalled());
+    /// let inch = ScrewSeries::new(ScrewProduct::HexCapScrew, &"3/4-10 UNC".parse()?)?;
+    /// let head = inch.head(inches(4.0));
+    /// assert!(head.fillet_radius.origin.is_recalled());
+    /// assert!(!head.height.origin.is_recalled());
     /// # Ok(())
     /// # }
     /// ```

@@ -41,8 +41,8 @@
 //! has the margin, (e - d/2) t, and as AISC has Lc.
 //!
 //! Sources: Shigley, Mechanical Engineering Design, 9th ed., Example 8-6 (bearing of members and bolts, sections);
-//! AISC 360 J3.10 and D2 (bearing and tear-out met in a handbook example and its factors read, J3.10 of 2010; 1.5,
-//! 3.0 and section rules recalled); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its
+//! AISC 360 J3.10 and D2 (bearing and tear-out met in a handbook example and its factors read, J3.10 of 2010; J3.11
+//! and D2 of 2022 in a copy); EN 1993-1-8:2005 Tables 3.3 and 3.4 (the page of 3.4 itself read, with its
 //! factors for oversize holes and slots), 3.6.1(10) in a steelmaker's tables and a bridge textbook, and EN
 //! 1993-1-1 6.2.3 in a European design guide; MIL-HDBK-5 as quoted. Block shear is in
 //! [`BlockShear`], plates that carry the load in shear in [`PlateShear`].

@@ -3,7 +3,7 @@
 //! | method | nominal | factors | known how |
 //! |---|---|---|---|
 //! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B), hsc 1.00 / 0.85 / 0.70 | 1.0 and 1.5 (serviceability); oversize holes and slots along the load 0.85 and 1.76 (required strength) | worked example and hsc read, the second pair of factors recalled |
-//! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | 2022 read, 2010 and 2016 recalled |
+//! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | 2016 and 2022 read, 2010 recalled |
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!

@@ -318,13 +318,13 @@ pub struct StructuralBolt {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub head_height_min: Length,
-    /// Greatest thickness of the washer face, metric.
+    /// Greatest thickness of the washer face.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub washer_face_thickness_max: Option<Length>,
-    /// Least thickness of the washer face, metric.
+    /// Least thickness of the washer face.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")

@@ -157,8 +157,13 @@ impl Expansion {
     /// What the user of this row must be told, if it was recalled, not read.
     ///
     /// ```
-    /// use shankline::tables::expansion::Expansion;
-    /// assert_eq!(Expansion::all()[0].cautions().iter().count(), 1);
+    /// use shankline::tables::expansion::{ExpandingMetal, Expansion};
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let warned = |row: &Expansion| row.cautions().iter().count();
+    /// assert_eq!(warned(Expansion::of(ExpandingMetal::Aluminium)?), 1);
+    /// assert_eq!(warned(Expansion::of(ExpandingMetal::CarbonAndAlloySteel)?), 0);
+    /// # Ok(())
+    /// # }
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {

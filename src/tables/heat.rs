@@ -104,7 +104,7 @@ impl HotYield {
     ///
     /// ```
     /// use shankline::tables::heat::{HotSteel, HotYield};
-    /// assert_eq!(HotYield::of(HotSteel::Austenitic)[0].cautions().iter().count(), 1);
+    /// assert_eq!(HotYield::of(HotSteel::Austenitic)[1].cautions().iter().count(), 1);
     /// assert_eq!(HotYield::of(HotSteel::Class8_8)[0].cautions().iter().count(), 0);
     /// ```
     #[must_use]

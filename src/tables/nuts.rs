@@ -130,6 +130,18 @@ pub struct Nut {
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub bearing_diameter_min: Option<Length>,
+    /// Greatest diameter of the countersink of the thread at the bearing face, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    pub countersink_diameter_max: Option<Length>,
+    /// Least diameter of the countersink of the thread at the bearing face, metric.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    pub countersink_diameter_min: Option<Length>,
     /// Least flange thickness.
     #[cfg_attr(
         feature = "serde",
@@ -280,6 +292,8 @@ impl Nut {
         flange_diameter_max: None,
         flange_diameter_min: None,
         bearing_diameter_min: None,
+        countersink_diameter_max: None,
+        countersink_diameter_min: None,
         flange_thickness_min: None,
         unslotted_height_max: None,
         unslotted_height_min: None,

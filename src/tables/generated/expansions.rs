@@ -8,7 +8,7 @@ use crate::tables::expansion::{Expansion, ExpandingMetal};
 use crate::units::{ppm_per_kelvin};
 
 pub(in crate::tables) static EXPANSIONS: [Expansion; 9] = [
-    Expansion { metal: ExpandingMetal::CarbonAndAlloySteel, expansion: ppm_per_kelvin(11.7), from: None, thru: None, note: Some("the same as 6.5 ppm per degF; EN 1993-1-1 takes 12 for structural steel"), provenance: known(&sources::HANDBOOK_PROPERTIES, Basis::Memory) },
+    Expansion { metal: ExpandingMetal::CarbonAndAlloySteel, expansion: ppm_per_kelvin(11.7), from: None, thru: None, note: Some("the same as 6.5 ppm per degF; EN 1993-1-1 takes 12 for structural steel"), provenance: known(&sources::STRUCTURAL_STEEL_DESIGNERS, Basis::Reproduced) },
     Expansion { metal: ExpandingMetal::StructuralSteel, expansion: ppm_per_kelvin(12.0), from: None, thru: optional::celsius(100.0), note: Some("14 in fire is recalled"), provenance: known(&sources::EN1993_1_1_EXPANSION, Basis::Reproduced) },
     Expansion { metal: ExpandingMetal::AusteniticStainlessSteel, expansion: ppm_per_kelvin(16.0), from: optional::celsius(20.0), thru: optional::celsius(100.0), note: Some("US handbooks print 17.3"), provenance: known(&sources::EN10088_EXPANSION, Basis::Reproduced) },
     Expansion { metal: ExpandingMetal::DuplexStainlessSteel, expansion: ppm_per_kelvin(13.0), from: optional::celsius(20.0), thru: optional::celsius(100.0), note: Some("1.4462"), provenance: known(&sources::EN10088_EXPANSION, Basis::Reproduced) },

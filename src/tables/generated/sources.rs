@@ -62,11 +62,8 @@ pub(in crate::tables) static B18_2_4_5M: Source = Source { key: "b18.2.4.5m", do
 pub(in crate::tables) static B18_2_4_6M: Source = Source { key: "b18.2.4.6m", document: "ASME B18.2.4.6M", edition: None, locator: "heavy hex nuts", read_in: "a sheet of dimensions of ASTM A563M heavy hex nuts to this standard, on a document page; the values recalled before agree with it" };
 pub(in crate::tables) static B18_16M: Source = Source { key: "b18.16m", document: "ASME B18.16M", edition: Some("2004 (R2016)"), locator: "prevailing-torque hex flange nuts", read_in: "Machinery's Handbook, 31st ed., Table 27" };
 pub(in crate::tables) static B18_16_3M: Source = Source { key: "b18.16.3m", document: "ASME B18.16.3M", edition: None, locator: "prevailing-torque hex nuts", read_in: "reproduction" };
-pub(in crate::tables) static ISO7040: Source = Source { key: "iso7040", document: "ISO 7040", edition: Some("1997 and 2012"), locator: "dimension table", read_in: "heights recalled; s, e and m min are those of ISO 4032 (read)" };
 pub(in crate::tables) static ISO7041: Source = Source { key: "iso7041", document: "ISO 7041", edition: Some("2002"), locator: "dimension table", read_in: "JIS B 1199-1:2008 Amendment 1, Table 3.1 (text of the national standard)" };
-pub(in crate::tables) static ISO10512: Source = Source { key: "iso10512", document: "ISO 10512", edition: None, locator: "dimension table", read_in: "recalled: same dimensions as ISO 7040 of the same diameter" };
 pub(in crate::tables) static ISO7042: Source = Source { key: "iso7042", document: "ISO 7042", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4033 (read)" };
-pub(in crate::tables) static ISO7719: Source = Source { key: "iso7719", document: "ISO 7719", edition: None, locator: "dimension table", read_in: "heights recalled; s and e of ISO 4032 (read)" };
 pub(in crate::tables) static DIN985: Source = Source { key: "din985", document: "DIN 985", edition: Some("1987"), locator: "dimension table", read_in: "reproduction; e min M3 to M16 from the text of DIN 985:1987" };
 pub(in crate::tables) static DIN980: Source = Source { key: "din980", document: "DIN 980", edition: None, locator: "dimension table", read_in: "reproduction" };
 pub(in crate::tables) static B18_21_1_A: Source = Source { key: "b18.21.1-a", document: "ASME B18.21.1", edition: Some("2009 (R2016)"), locator: "plain washers, type A preferred sizes", read_in: "Machinery's Handbook, 31st ed., Table 1a" };
@@ -80,7 +77,7 @@ pub(in crate::tables) static B18_21_1_SPRING_EXTRA: Source = Source { key: "b18.
 pub(in crate::tables) static B18_21_1_SPRING_COLLAR: Source = Source { key: "b18.21.1-spring-collar", document: "ASME B18.21.1", edition: Some("2009 (R2016)"), locator: "helical spring lock washers, high collar", read_in: "Machinery's Handbook, 31st ed., Table 1; a second reproduction agrees" };
 pub(in crate::tables) static ISO7089_RECALLED: Source = Source { key: "iso7089-recalled", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "nominals recalled; limits computed from the tolerance grades" };
 pub(in crate::tables) static ISO7089_JIS_CHART: Source = Source { key: "iso7089-jis-chart", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "outside diameter and thickness in a JIS B 1256:2008 table; inside diameter in a chart of ISO sizes" };
-pub(in crate::tables) static ISO7089: Source = Source { key: "iso7089", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "nominals in two reproductions; limits computed (id H13, od h14 to M30; id H14, od h15 above)" };
+pub(in crate::tables) static ISO7089: Source = Source { key: "iso7089", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "nominals in two reproductions; limits computed by the tolerances of ISO 4759-3 (a page of its table: id H13, od h14 to M30; id H14, od h15 above)" };
 pub(in crate::tables) static ISO7089_JIS_DIN: Source = Source { key: "iso7089-jis-din", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "outside diameter and thickness in a JIS B 1256:2008 table; inside diameter in a DIN 125 table (same)" };
 pub(in crate::tables) static ISO7090: Source = Source { key: "iso7090", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "nominals recalled" };
 pub(in crate::tables) static DIN125: Source = Source { key: "din125", document: "DIN 125", edition: None, locator: "form A", read_in: "supplier table" };
@@ -92,7 +89,7 @@ pub(in crate::tables) static B18_2_1_UNTHREADED: Source = Source { key: "b18.2.1
 pub(in crate::tables) static ISO4017_A: Source = Source { key: "iso4017-a", document: "ISO 4017", edition: None, locator: "distance from the head to the first full thread, a max = 3 P", read_in: "a BS/DIN 933 reproduction; rows of basis memory were recalled" };
 pub(in crate::tables) static ISO888_HANDBOOK: Source = Source { key: "iso888-handbook", document: "ISO 888", edition: None, locator: "nominal lengths", read_in: "standard lengths of metric precision bolts and screws, Mechanical Engineer's Data Handbook, section 8.2.4, p. 299" };
 pub(in crate::tables) static ISO7092_GB848: Source = Source { key: "iso7092-gb848", document: "ISO 7092", edition: None, locator: "dimension table", read_in: "online reproduction of GB 848-85, its Chinese adoption; outside diameter and thickness of M2 to M20 also in a reproduction of GOST 10450-78" };
-pub(in crate::tables) static ISO7093_GOST: Source = Source { key: "iso7093-gost", document: "ISO 7093", edition: None, locator: "dimension table", read_in: "GOST ISO 7093-2-2016, Tables 1 and 2, online copy: nominal dimensions; limits computed" };
+pub(in crate::tables) static ISO7093_GOST: Source = Source { key: "iso7093-gost", document: "ISO 7093", edition: None, locator: "dimension table", read_in: "GOST ISO 7093-2-2016, Tables 1 and 2, online copy: nominal dimensions; limits computed by the tolerances of ISO 4759-3 (a page of its table)" };
 pub(in crate::tables) static ISO4161_GOST: Source = Source { key: "iso4161-gost", document: "ISO 4161", edition: Some("1983"), locator: "dimension table", read_in: "GOST R 50592-93, Table 1, its counterpart, online copy" };
 pub(in crate::tables) static F436_11: Source = Source { key: "f436-11", document: "ASTM F436", edition: Some("2011"), locator: "Table 2", read_in: "supplier page" };
 pub(in crate::tables) static B18_21_1_A_SUPPLIER: Source = Source { key: "b18.21.1-a-supplier", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "supplier page printing the type A table (its least thickness of narrow 7/8, .180, is taken as a misprint of .108)" };
@@ -249,14 +246,13 @@ pub(in crate::tables) static B1_1_LIMITS_PAGE: Source = Source { key: "b1.1-limi
 pub(in crate::tables) static MH27_3: Source = Source { key: "mh27-3", document: "Machinery's Handbook", edition: Some("27th ed."), locator: "Table 3, limits of size (ASME B1.1)", read_in: "handbook table" };
 pub(in crate::tables) static B18_2_1_HEX_BOLT: Source = Source { key: "b18.2.1-hex-bolt", document: "ASME B18.2.1", edition: None, locator: "hex bolt table", read_in: "reproduction; its thread lengths to 2-1/4 in agree with 2 D + 1/4 in, from which the rest is computed" };
 pub(in crate::tables) static B18_2_1_HEAVY_HEX_BOLT: Source = Source { key: "b18.2.1-heavy-hex-bolt", document: "ASME B18.2.1", edition: None, locator: "heavy hex bolt table", read_in: "reproduction" };
-pub(in crate::tables) static B18_2_6_2019: Source = Source { key: "b18.2.6-2019", document: "ASME B18.2.6", edition: Some("2019"), locator: "heavy hex structural bolt tables and length tolerance", read_in: "supplier reproductions; the shortest part-threaded length is the first with a body length in the table of grip gaging and body lengths" };
+pub(in crate::tables) static B18_2_6_2019: Source = Source { key: "b18.2.6-2019", document: "ASME B18.2.6", edition: Some("2019"), locator: "heavy hex structural bolt tables and length tolerance", read_in: "supplier reproductions; the shortest part-threaded length is the first with a body length in the table of grip gaging and body lengths; washer face in Machinery's Handbook, 31st ed., p. 1704" };
 pub(in crate::tables) static EN14399_4: Source = Source { key: "en14399-4", document: "EN 14399-4", edition: None, locator: "bolt dimension and length tables", read_in: "two supplier reproductions that agree" };
 pub(in crate::tables) static B18_2_3_1M: Source = Source { key: "b18.2.3.1m", document: "ASME B18.2.3.1M", edition: None, locator: "metric hex cap screw table", read_in: "reproduction; thread lengths by rule" };
 pub(in crate::tables) static B18_3_2003: Source = Source { key: "b18.3-2003", document: "ASME B18.3", edition: Some("2003"), locator: "socket head cap screw table, 1960 series", read_in: "supplier reproductions; the 1998 edition prints fillet diameters 0.001 in larger at several sizes" };
 pub(in crate::tables) static B18_3_RECALLED: Source = Source { key: "b18.3-recalled", document: "ASME B18.3", edition: None, locator: "socket head cap screw table, thread lengths and the 1 in size", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO4762: Source = Source { key: "iso4762", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "reproduction; thread lengths above M36 by its rule, 2 d + 12 mm" };
 pub(in crate::tables) static B18_3_1M_HEAD: Source = Source { key: "b18.3.1m-head", document: "ASME B18.3.1M", edition: None, locator: "head diameters of metric socket head cap screws", read_in: "reproduction" };
-pub(in crate::tables) static B18_3_1M_HEAD_RECALLED: Source = Source { key: "b18.3.1m-head-recalled", document: "ASME B18.3.1M", edition: None, locator: "head diameters of metric socket head cap screws", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO4762_LENGTHS: Source = Source { key: "iso4762-lengths", document: "ISO 4762", edition: None, locator: "table of body and grip gaging lengths, lengths up to 40 mm", read_in: "JIS B 1176:2014, which adopts it, on a reference page" };
 pub(in crate::tables) static AN3_AN20: Source = Source { key: "an3-an20", document: "AN3 to AN20", edition: None, locator: "bolt drawing", read_in: "aircraft builder manual and hardware guides" };
 pub(in crate::tables) static AN3_AN20_RECALLED: Source = Source { key: "an3-an20-recalled", document: "AN3 to AN20", edition: None, locator: "bolt drawing", read_in: "recalled, not read; the 0.003 in between the limits of the shank was read in an aircraft builder manual" };
@@ -275,10 +271,10 @@ pub(in crate::tables) static B18_2_2_HEAVY_JAM_CAD: Source = Source { key: "b18.
 pub(in crate::tables) static B18_2_2_THICK_CAD: Source = Source { key: "b18.2.2-thick-cad", document: "ASME B18.2.2", edition: None, locator: "hex thick nuts", read_in: "dimension table of an open CAD parts library, table of the slotted thick nut, whose body is the same" };
 pub(in crate::tables) static B18_2_2_HEAVY_CAD: Source = Source { key: "b18.2.2-heavy-cad", document: "ASME B18.2.2", edition: None, locator: "heavy hex nuts", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static ISO7091_CAD: Source = Source { key: "iso7091-cad", document: "ISO 7091", edition: None, locator: "dimension table", read_in: "dimension tables of two open CAD parts libraries" };
-pub(in crate::tables) static ISO7093_CAD: Source = Source { key: "iso7093-cad", document: "ISO 7093-1", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7093_CAD: Source = Source { key: "iso7093-cad", document: "ISO 7093-1", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library; limits computed by the tolerances of ISO 4759-3 (a page of its table)" };
 pub(in crate::tables) static ISO7094_CAD: Source = Source { key: "iso7094-cad", document: "ISO 7094", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
-pub(in crate::tables) static ISO7089_CAD: Source = Source { key: "iso7089-cad", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
-pub(in crate::tables) static ISO7090_CAD: Source = Source { key: "iso7090-cad", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static ISO7089_CAD: Source = Source { key: "iso7089-cad", document: "ISO 7089", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library; limits computed by the tolerances of ISO 4759-3 (a page of its table)" };
+pub(in crate::tables) static ISO7090_CAD: Source = Source { key: "iso7090-cad", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library; limits computed by the tolerances of ISO 4759-3 (a page of its table)" };
 pub(in crate::tables) static B18_21_1_A_CAD: Source = Source { key: "b18.21.1-a-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "dimension table of an open CAD parts library; limits that are computed are those of the basic thickness, of which each has one pair in Machinery's Handbook, 31st ed., pp. 1694 to 1697" };
 pub(in crate::tables) static B18_21_1_B_CAD: Source = Source { key: "b18.21.1-b-cad", document: "ASME B18.21.1", edition: None, locator: "plain washers, type B", read_in: "dimension table of an open CAD parts library; limits that are computed are those of the basic thickness, of which each has one pair in Machinery's Handbook, 31st ed., pp. 1694 to 1697" };
 pub(in crate::tables) static ISO8765_CAD: Source = Source { key: "iso8765-cad", document: "ISO 8765", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
@@ -380,8 +376,15 @@ pub(in crate::tables) static DIN267_4: Source = Source { key: "din267-4", docume
 pub(in crate::tables) static EN1563_1997: Source = Source { key: "en1563-1997", document: "EN 1563", edition: Some("1997"), locator: "Table 1, separately cast samples", read_in: "a foundry's page of the table, in MPa; it calls the grade of 400 and 250 MPa 450-15, where the number is that of 400-15" };
 pub(in crate::tables) static NDS_G_FILE: Source = Source { key: "nds-g-file", document: "National Design Specification for Wood Construction", edition: Some("2018"), locator: "Table 12.3.3A, assigned specific gravities", read_in: "an open code file of the table; it has one redwood alone" };
 pub(in crate::tables) static WASHER_CLASSES: Source = Source { key: "washer-classes", document: "ISO 7089, ISO 7091 and DIN 125", edition: None, locator: "hardness classes", read_in: "pages of washer makers and of ISO 898-3, whose class is the least hardness: 7089 in 200HV and 300HV, 7091 in 100HV; DIN 125 had 140 HV" };
+pub(in crate::tables) static ISO4017_A_EN15048: Source = Source { key: "iso4017-a-en15048", document: "ISO 4017", edition: None, locator: "distance from the head to the first full thread, a max, M12 to M36", read_in: "a maker's table of fully threaded screws to EN 15048" };
+pub(in crate::tables) static ISO4014_4017_RANGE_CAD_ONE: Source = Source { key: "iso4014-4017-range-cad-one", document: "ISO 4014 and ISO 4017", edition: None, locator: "ranges of nominal length, M48", read_in: "range tables of one open CAD parts library; of the other sizes it has stock lengths, or another range" };
+pub(in crate::tables) static STRUCTURAL_STEEL_DESIGNERS: Source = Source { key: "structural-steel-designers", document: "Structural Steel Designer's Handbook (Brockenbrough and Merritt)", edition: Some("2005"), locator: "page 1.4, Table 1.1: modulus 29 000 ksi, Poisson's ratio 0.30, expansion 6.5 ppm per degF from -50 to 150 degF, of all the structural steels", read_in: "page of the handbook" };
+pub(in crate::tables) static EN1563_PHYSICAL: Source = Source { key: "en1563-physical", document: "EN 1563", edition: Some("1997"), locator: "physical properties: modulus of elasticity, in GN/m2", read_in: "a foundry's page of the table: 169 (400-18, 450-10, 500-7), 174 (600-3), 176 (700-2)" };
+pub(in crate::tables) static NAS1149_10: Source = Source { key: "nas1149-10", document: "AN960 / NAS1149", edition: None, locator: "flat washer of size #10", read_in: "parts list of an aircraft drawing, quoted in an open repository: NAS1149V0332H, .203 x .438 x .032 in" };
+pub(in crate::tables) static ISO4762_CAD: Source = Source { key: "iso4762-cad", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
+pub(in crate::tables) static B18_3_LARGE: Source = Source { key: "b18.3-large", document: "ASME B18.3", edition: None, locator: "hexagon socket head cap screws, 7/8 and 1 in", read_in: "a supplier's page: body and head; key and its engagement in an open CAD parts library. From #6 on its least head diameters are smaller than those of 2003" };
 
-pub(in crate::tables) static SOURCES: [&Source; 378] = [
+pub(in crate::tables) static SOURCES: [&Source; 381] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -442,11 +445,8 @@ pub(in crate::tables) static SOURCES: [&Source; 378] = [
     &B18_2_4_6M,
     &B18_16M,
     &B18_16_3M,
-    &ISO7040,
     &ISO7041,
-    &ISO10512,
     &ISO7042,
-    &ISO7719,
     &DIN985,
     &DIN980,
     &B18_21_1_A,
@@ -636,7 +636,6 @@ pub(in crate::tables) static SOURCES: [&Source; 378] = [
     &B18_3_RECALLED,
     &ISO4762,
     &B18_3_1M_HEAD,
-    &B18_3_1M_HEAD_RECALLED,
     &ISO4762_LENGTHS,
     &AN3_AN20,
     &AN3_AN20_RECALLED,
@@ -760,4 +759,11 @@ pub(in crate::tables) static SOURCES: [&Source; 378] = [
     &EN1563_1997,
     &NDS_G_FILE,
     &WASHER_CLASSES,
+    &ISO4017_A_EN15048,
+    &ISO4014_4017_RANGE_CAD_ONE,
+    &STRUCTURAL_STEEL_DESIGNERS,
+    &EN1563_PHYSICAL,
+    &NAS1149_10,
+    &ISO4762_CAD,
+    &B18_3_LARGE,
 ];

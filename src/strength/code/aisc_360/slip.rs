@@ -119,9 +119,11 @@ pub(in crate::strength) fn recalled(
     edition: AiscEdition,
     hole: SlipHole,
 ) -> Option<&'static Method> {
-    if edition == AiscEdition::E2005 {
-        along(hole).then_some(methods::AISC_360_05_J3_8_FACTORS_FOR_THE_REQUIRED_STRENGTH_LEVEL)
-    } else {
-        Some(methods::AISC_360_J3_8)
+    match edition {
+        AiscEdition::E2005 => {
+            along(hole).then_some(methods::AISC_360_05_J3_8_FACTORS_FOR_THE_REQUIRED_STRENGTH_LEVEL)
+        }
+        AiscEdition::E2010 => Some(methods::AISC_360_10_J3_8),
+        AiscEdition::E2016 | AiscEdition::E2022 => None,
     }
 }
