@@ -6,20 +6,22 @@
 //! | `questions.rs` | [`answer`]: the questions and how each is answered |
 //! | `catalogue.rs`, `rows.rs` | the lists to choose from; the rows of the tables |
 //! | `sweep.rs` | [`sweep()`]: one joint under many load cases, as numbers and not as JSON |
-//! | `refusal.rs` | [`Refusal`]: why there is no answer, as a document with the place |
+//! | `refusal.rs`, `place.rs` | [`Refusal`]: why there is no answer, as a document; [`Place`]: in which field, line and column |
 //! | `door.rs` | the functions of `shankline.h`, and all of the unsafe code |
 
 pub mod door;
 
 mod catalogue;
+mod place;
 mod questions;
 mod refusal;
 #[cfg(feature = "tables")]
 mod rows;
 mod sweep;
 
+pub use place::Place;
 pub use questions::{QUESTIONS, answer};
-pub use refusal::{Place, Refusal};
+pub use refusal::Refusal;
 pub use sweep::{Answers, Cases, sweep};
 
 /// The number of the interface, `SHANKLINE_INTERFACE` of the header: a caller compares it before anything else.

@@ -4,6 +4,8 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::error::Category;
 
+use crate::place::Place;
+
 /// Why a question has no answer.
 ///
 /// As a document: `code`, a stable word for programs; `text`, the sentence for people; `place`, where it is, or null where no
@@ -25,23 +27,6 @@ enum Reason {
     Library(shankline::Error),
     /// The request was not read, or this package refuses it.
     Here { code: &'static str, text: String },
-}
-
-/// Where in a request.
-#[derive(Clone, Debug, Default, PartialEq, Serialize)]
-pub struct Place {
-    /// The field, as `joint.stack.plies[0].thickness`; none for a request that is not JSON.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub field: Option<String>,
-    /// The line of the request, counted from 1.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub line: Option<usize>,
-    /// The byte of that line, counted from 1.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub column: Option<usize>,
-    /// The load case of a sweep, counted from 0.
-    #[serde(skip_serializing_if = "Option::is_none")]
-    pub case: Option<usize>,
 }
 
 impl Refusal {
@@ -118,33 +103,19 @@ pub fn read<T: DeserializeOwned>(request: &[u8]) -> Result<T, Refusal> {
             "a request is an object with named fields, not a list",
         ));
     }
-    serde_json::from_slice(request).map_err(|error| unread::<T>(request, &error))
+    serde_json::from_slice(request).map_err(|error| unread(&error, request))
 }
 
-/// Reads once more, slower, to learn in which field it went wrong.
 #[cold]
-fn unread<T: DeserializeOwned>(request: &[u8], error: &serde_json::Error) -> Refusal {
-    let mut reader = serde_json::Deserializer::from_slice(request);
-    let field = match serde_path_to_error::deserialize::<_, T>(&mut reader) {
-        Err(error) => Some(error.path().to_string()).filter(|path| path != "."),
-        Ok(_) => None,
-    };
+fn unread(error: &serde_json::Error, request: &[u8]) -> Refusal {
     let code = match error.classify() {
         Category::Data => "request",
         Category::Syntax | Category::Eof | Category::Io => "request_json",
     };
-    let known = |number: usize| Some(number).filter(|&number| number > 0);
-    let (line, column) = (error.line(), error.column());
     let text = error.to_string();
     // The place has a field of its own.
-    let ending = format!(" at line {line} column {column}");
-    let text = text.strip_suffix(&ending).unwrap_or(&text);
-    let mut refusal = Refusal::new(code, text);
-    refusal.0.place = Some(Place {
-        field,
-        line: known(line),
-        column: known(column),
-        case: None,
-    });
+    let ending = format!(" at line {} column {}", error.line(), error.column());
+    let mut refusal = Refusal::new(code, text.strip_suffix(&ending).unwrap_or(&text));
+    refusal.0.place = Some(Place::of(error, request));
     refusal
 }
