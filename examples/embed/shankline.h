@@ -48,7 +48,7 @@ typedef struct shankline_answer {
 uint32_t shankline_interface(void);
 
 /*
- * Answers a question: "check", "lengths", "design", "explain", "draw", "assembly", "check_connection",
+ * Answers a question: "verdict", "check", "lengths", "design", "explain", "draw", "assembly", "check_connection",
  * "draw_connection", "catalogue", "tables", "schema" or "version". The request is UTF-8 and need not end with a zero.
  * `answer` is overwritten without being read: give back what was in it first.
  */

@@ -30,7 +30,7 @@ for (const name of ['davit_socket', 'seesaw_pivot', 'winch_foot']) {
   assert.equal(working, data(`${name}_working.md`));
   assert.ok(shankline.ask('draw', { joint, picture: 'section', format: 'svg' }).startsWith('<svg '));
   const request = JSON.stringify({ joint });
-  console.log(`${name}: check ${timed(7, 200, () => shankline.ask('check', { joint })).toFixed(3)} ms, ` +
+  console.log(`${name}: verdict ${timed(7, 200, () => shankline.ask('verdict', { joint })).toFixed(3)} ms, check ${timed(7, 200, () => shankline.ask('check', { joint })).toFixed(3)} ms, ` +
     `of which the module ${timed(7, 200, () => shankline.askText('check', request)).toFixed(3)} ms, ` +
     `section ${timed(5, 50, () => shankline.ask('draw', { joint, picture: 'section', format: 'svg' })).toFixed(3)} ms`);
 }

@@ -17,6 +17,15 @@ pub struct Text {
     length: usize,
 }
 
+impl Text {
+    /// What is in it, without the zero.
+    #[must_use]
+    pub fn bytes(&self) -> &[u8] {
+        // SAFETY: it was made by `give`, and is given back by nobody while it is borrowed.
+        unsafe { read(self.text, self.length) }
+    }
+}
+
 /// There is an answer.
 pub const ANSWERED: i32 = 0;
 /// There is none; the text is an error document.

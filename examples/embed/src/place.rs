@@ -20,22 +20,59 @@ pub struct Place {
 }
 
 impl Place {
-    /// What `serde_json` says, and the field that stands there.
-    pub(crate) fn of(error: &serde_json::Error, request: &[u8]) -> Self {
+    /// Where `serde_json` stopped, and the field that it was reading. `again` reads another request as this one was read.
+    ///
+    /// It stops behind a value which it cannot read, except for one that only turns out to be wrong when it is whole: then the
+    /// comma behind it is read as well, or the bracket in which it is the last. Whether the last value is wrong or all
+    /// between the brackets is told by reading once more with another value behind it.
+    pub(crate) fn of(
+        error: &serde_json::Error,
+        request: &[u8],
+        again: impl FnOnce(&[u8]) -> Option<serde_json::Error>,
+    ) -> Self {
         let (line, column) = (error.line(), error.column());
-        let known = |number: usize| Some(number).filter(|_| line > 0);
-        let before = request.split_inclusive(|&byte| byte == b'\n');
-        let before: usize = before.take(line.saturating_sub(1)).map(<[u8]>::len).sum();
-        // The last byte that was read.
-        let at = (before + column).saturating_sub(1);
-        let field = field_at(request, at);
+        if line == 0 {
+            return Self::default();
+        }
+        let at = last_read(error, request);
+        let mut field = field_at(request, at);
+        let more: &[u8] = match request.get(at) {
+            Some(b'}') => b",\"\":0",
+            Some(b']') => b",0",
+            _ => b"",
+        };
+        if !more.is_empty() {
+            let longer = [&request[..at], more, &request[at..]].concat();
+            let other = again(&longer).filter(|other| sentence(other) == sentence(error));
+            let before = other.map(|other| last_read(&other, &longer));
+            if let Some(before) = before.filter(|&before| before < at) {
+                field = field_at(&longer, before);
+            }
+        }
         Self {
-            field: Some(field).filter(|field| line > 0 && !field.is_empty()),
-            line: known(line),
-            column: known(column),
+            field: Some(field).filter(|field| !field.is_empty()),
+            line: Some(line),
+            column: Some(column),
             case: None,
         }
     }
+}
+
+/// What is wrong, without the place.
+pub fn sentence(error: &serde_json::Error) -> String {
+    let text = error.to_string();
+    let ending = format!(" at line {} column {}", error.line(), error.column());
+    text.strip_suffix(&ending).unwrap_or(&text).into()
+}
+
+/// The last byte that was read, but for a comma and for blanks.
+fn last_read(error: &serde_json::Error, request: &[u8]) -> usize {
+    let lines = request.split_inclusive(|&byte| byte == b'\n');
+    let before: usize = lines.take(error.line() - 1).map(<[u8]>::len).sum();
+    let read = request.get(..before + error.column()).unwrap_or(request);
+    let read = read.trim_ascii_end();
+    let read = read.strip_suffix(b",").unwrap_or(read).trim_ascii_end();
+    read.len().saturating_sub(1)
 }
 
 /// What a value lies in.
@@ -60,6 +97,8 @@ fn field_at(request: &[u8], at: usize) -> String {
                 }
                 from += text.len() + 1;
             }
+            // The bracket itself belongs to the whole.
+            (b'{' | b'[', _) if from == at => {}
             (b'{', _) => inside.push(Inside::Object(None)),
             (b'[', _) => inside.push(Inside::List(0)),
             (b'}' | b']', _) => drop(inside.pop()),

@@ -4,7 +4,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::error::Category;
 
-use crate::place::Place;
+use crate::place::{Place, sentence};
 
 /// Why a question has no answer.
 ///
@@ -103,19 +103,17 @@ pub fn read<T: DeserializeOwned>(request: &[u8]) -> Result<T, Refusal> {
             "a request is an object with named fields, not a list",
         ));
     }
-    serde_json::from_slice(request).map_err(|error| unread(&error, request))
+    serde_json::from_slice(request).map_err(|error| unread::<T>(&error, request))
 }
 
 #[cold]
-fn unread(error: &serde_json::Error, request: &[u8]) -> Refusal {
+fn unread<T: DeserializeOwned>(error: &serde_json::Error, request: &[u8]) -> Refusal {
     let code = match error.classify() {
         Category::Data => "request",
         Category::Syntax | Category::Eof | Category::Io => "request_json",
     };
-    let text = error.to_string();
-    // The place has a field of its own.
-    let ending = format!(" at line {} column {}", error.line(), error.column());
-    let mut refusal = Refusal::new(code, text.strip_suffix(&ending).unwrap_or(&text));
-    refusal.0.place = Some(Place::of(error, request));
+    let mut refusal = Refusal::new(code, sentence(error));
+    let again = |request: &[u8]| serde_json::from_slice::<T>(request).err();
+    refusal.0.place = Some(Place::of(error, request, again));
     refusal
 }
