@@ -1,9 +1,10 @@
 // The door for a page and for node: `const shankline = await open(bytes)`, then `shankline.ask("check", {joint})`.
 
-/** What the module refuses: `code`, `message`, `place` (field, line, column, case), and the whole document. */
+/** What the module refuses: `code`, `message`, `place` (field, line, column, case), the whole document, and its `text`. */
 export class Refusal extends Error {
-  constructor(document) {
+  constructor(document, text) {
     super(document.text);
+    this.text = text;
     this.name = 'Refusal';
     this.code = document.code;
     this.place = document.place;
@@ -50,7 +51,7 @@ export async function open(bytes) {
     const [at, length] = new Uint32Array(to.memory.buffer, answer, 2);
     const text = decoder.decode(new Uint8Array(to.memory.buffer, at, length));
     to.shankline_free(answer);
-    if (status === REFUSED) throw new Refusal(JSON.parse(text));
+    if (status === REFUSED) throw new Refusal(JSON.parse(text), text);
     return text;
   }
 

@@ -53,10 +53,13 @@ class Place:
 
 
 class Refusal(ValueError):
-    """Why there is no answer: ``code`` for programs, the message for people, ``place``, and the whole ``document``."""
+    """Why there is no answer: ``code`` for programs, ``text`` for people, ``place``, and the whole ``document``."""
 
-    def __init__(self, document: dict) -> None:
-        self.document = document
+    def __init__(self, raw: bytes) -> None:
+        document = json.loads(raw)
+        #: The document as it came.
+        self.raw = raw
+        self.document: dict = document
         self.code: str = document["code"]
         self.text: str = document["text"]
         self.place: Optional[Place] = Place(**document["place"]) if document["place"] else None
@@ -64,7 +67,7 @@ class Refusal(ValueError):
         super().__init__(self.text + where)
 
     def __reduce__(self):
-        return Refusal, (self.document,)
+        return Refusal, (self.raw,)
 
 
 def taken(status: int, answer: _Answer) -> bytes:
@@ -74,7 +77,7 @@ def taken(status: int, answer: _Answer) -> bytes:
     text = ctypes.string_at(answer.text, answer.length)
     door.shankline_free(ctypes.byref(answer))
     if status == _REFUSED:
-        raise Refusal(json.loads(text))
+        raise Refusal(text)
     return text
 
 
