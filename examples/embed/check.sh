@@ -38,11 +38,8 @@ gcc -std=c99 "${warnings[@]}" callers/sweep.c -o "$scratch/sweep" "${with_librar
 g++ -std=c++11 "${warnings[@]}" callers/verdict.cpp -o "$scratch/verdict_cpp" "${with_library[@]}"
 gcc -std=c99 "${warnings[@]}" callers/verdict.c -o "$scratch/verdict_static" "$built/libshankline_embed.a" -lm -lpthread -ldl
 for caller in verdict verdict_cpp verdict_static; do
-    "$scratch/$caller" ../data/davit_socket.json > "$scratch/report" || fail "$caller"
-    # It ends with a line more.
-    head -c -1 "$scratch/report" > "$scratch/cut"
-    [ $caller = verdict_static ] || "$scratch/$caller" ../data/davit_socket.json | grep -q 'HOLDS (the whole joint)' || fail "$caller says otherwise"
-    grep -q 'HOLDS (the whole joint)' "$scratch/report" || fail "$caller says otherwise"
+    # They end the text with a line of their own.
+    "$scratch/$caller" ../data/davit_socket.json | head -c -1 | cmp - ../data/davit_socket_report.txt || fail "$caller prints another report"
     code=0
     "$scratch/$caller" callers/sweep.c 2> "$scratch/refusal" || code=$?
     test $code = 2 || fail "$caller took a file that is no joint"
@@ -58,12 +55,14 @@ fi
 if command -v valgrind >/dev/null 2>&1; then
     # Reads, writes and leaks. Not whether a value was set: the compiler reads both sides of an `and` at once where one
     # side cannot matter, which looks the same; safe Rust reads nothing that was not set, and the unsafe code reads nothing.
-    checked=(valgrind --quiet --leak-check=full --errors-for-leak-kinds=definite,indirect,possible --undef-value-errors=no --error-exitcode=9)
+    checked=(valgrind --quiet --leak-check=full --errors-for-leak-kinds=definite,indirect --undef-value-errors=no --error-exitcode=9)
     "${checked[@]}" "$scratch/verdict" ../data/davit_socket.json >/dev/null || fail "verdict.c"
     "${checked[@]}" "$scratch/verdict_cpp" ../data/seesaw_pivot.json >/dev/null || fail "verdict.cpp"
     "${checked[@]}" "$scratch/sweep" ../data/winch_foot.json 20000 3000 >/dev/null || fail "sweep.c"
-    spoiled=$(cargo test --locked --release --test spoiled --no-run --message-format=json 2>/dev/null | sed -n 's/.*"executable":"\([^"]*spoiled[^"]*\)".*/\1/p')
-    SPOILED_REQUESTS=2000 "${checked[@]}" "$spoiled" --test-threads=1 spoiled_requests null_is || fail "spoiled requests"
+    spoiled=$(cargo test --locked --release --test spoiled --no-run --message-format=json 2>/dev/null |
+        sed -n 's/.*"executable":"\([^"]*spoiled[^"]*\)".*/\1/p')
+    test -x "$spoiled" || fail "the test of spoiled requests is not found"
+    SPOILED_REQUESTS=1000 "${checked[@]}" "$spoiled" --test-threads=1 spoiled_requests null_is || fail "spoiled requests"
 else
     left_out "valgrind cannot be installed: no memory checker"
 fi

@@ -1,5 +1,6 @@
 """The answers are those that the library keeps in examples/data, to the bit. python -m unittest discover tests"""
 
+import doctest
 import gc
 import json
 import math
@@ -49,6 +50,9 @@ class Documents(unittest.TestCase):
         for question in shankline.version()["questions"]:
             self.assertTrue(callable(getattr(shankline, question)), question)
         self.assertEqual(shankline.version()["interface"], shankline.INTERFACE)
+
+    def test_the_example_is_true(self):
+        self.assertEqual(doctest.testmod(shankline), (0, 5))
 
     def test_the_other_questions(self):
         joint = kept("seesaw_pivot.json")
