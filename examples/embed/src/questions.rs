@@ -135,7 +135,7 @@ fn verdict(request: &[u8]) -> Result<Vec<u8>, Refusal> {
         length: shown(verdict.candidate.screw.nominal, units).to_string(),
         governing: verdict.governing().map(|check| Governing {
             mode: check.mode,
-            place: check.place.clone(),
+            place: check.place,
             utilisation: check.utilisation.value,
             holds: check.holds(),
         }),

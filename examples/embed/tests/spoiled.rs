@@ -6,7 +6,7 @@
 
 use std::alloc::{GlobalAlloc, Layout, System};
 use std::cell::Cell;
-use std::ffi::{CString, c_char};
+use std::ffi::CString;
 use std::mem::MaybeUninit;
 use std::ptr;
 
@@ -16,7 +16,7 @@ use shankline_embed::door::{self, shankline_ask, shankline_free, shankline_sweep
 
 thread_local! {
     /// Bytes that a thread has allocated and not given back: the library starts none of its own.
-    static HELD: Cell<isize> = const { Cell::new(0) };
+    static HELD: Cell<usize> = const { Cell::new(0) };
 }
 
 struct Counting;
@@ -24,11 +24,11 @@ struct Counting;
 // SAFETY: the system's allocator, with a count beside it.
 unsafe impl GlobalAlloc for Counting {
     unsafe fn alloc(&self, layout: Layout) -> *mut u8 {
-        HELD.set(HELD.get() + layout.size().cast_signed());
+        HELD.set(HELD.get().wrapping_add(layout.size()));
         unsafe { System.alloc(layout) }
     }
     unsafe fn dealloc(&self, at: *mut u8, layout: Layout) {
-        HELD.set(HELD.get() - layout.size().cast_signed());
+        HELD.set(HELD.get().wrapping_sub(layout.size()));
         unsafe { System.dealloc(at, layout) }
     }
 }
@@ -372,12 +372,7 @@ fn null_is_refused_without_a_word() {
         assert_eq!(shankline_ask(name, none, 0, out), door::REFUSED);
         shankline_free(out);
         assert_eq!(
-            shankline_ask(
-                b"\xff\xfe\0".as_ptr().cast::<c_char>(),
-                request.as_ptr(),
-                2,
-                out
-            ),
+            shankline_ask(c"\xff\xfe".as_ptr(), request.as_ptr(), 2, out),
             door::REFUSED
         );
         shankline_free(out);

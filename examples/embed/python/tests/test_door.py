@@ -46,6 +46,10 @@ class Documents(unittest.TestCase):
         for name in ["joint", "design_space", "report", "length_report", "design_report", "connection"]:
             self.assertEqual(shankline.schema(name), kept(f"{name}.schema.json"))
 
+    def test_the_types_have_the_fields_of_the_schemas(self):
+        for name, own in [("joint", shankline.Joint), ("report", shankline.Report)]:
+            self.assertEqual(set(own.__annotations__), set(shankline.schema(name)["properties"]), name)
+
     def test_every_question_has_a_function(self):
         for question in shankline.version()["questions"]:
             self.assertTrue(callable(getattr(shankline, question)), question)

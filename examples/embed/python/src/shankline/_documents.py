@@ -13,14 +13,15 @@ class Joint(TypedDict, total=False):
     bolt: dict
     nut: dict
     stack: dict
-    plies: List[dict]
-    pattern: dict
+    pattern: Any
     load: dict
     environment: dict
     tightening: Any
     rules: Any
     methods: Any
     scope: str
+    set_aside: List[dict]
+    granted: List[dict]
 
 
 class Governing(TypedDict):
