@@ -55,7 +55,8 @@ fi
 if command -v valgrind >/dev/null 2>&1; then
     # Reads, writes and leaks. Not whether a value was set: the compiler reads both sides of an `and` at once where one
     # side cannot matter, which looks the same; safe Rust reads nothing that was not set, and the unsafe code reads nothing.
-    checked=(valgrind --quiet --leak-check=full --errors-for-leak-kinds=definite,indirect --undef-value-errors=no --error-exitcode=9)
+    checked=(valgrind --quiet --leak-check=full --show-leak-kinds=definite,indirect --errors-for-leak-kinds=definite,indirect
+        --undef-value-errors=no --error-exitcode=9)
     "${checked[@]}" "$scratch/verdict" ../data/davit_socket.json >/dev/null || fail "verdict.c"
     "${checked[@]}" "$scratch/verdict_cpp" ../data/seesaw_pivot.json >/dev/null || fail "verdict.cpp"
     "${checked[@]}" "$scratch/sweep" ../data/winch_foot.json 20000 3000 >/dev/null || fail "sweep.c"
