@@ -39,9 +39,9 @@ fn level(module: &str) -> Option<usize> {
 fn code(text: &str) -> String {
     let lines = text.lines().map(|line| line.split("//").next().unwrap());
     let lines: Vec<&str> = lines.collect();
-    let tests = lines
-        .windows(2)
-        .position(|two| two[0] == "#[cfg(test)]" && two[1].ends_with('{'));
+    let tests = lines.windows(2).position(|two| {
+        two[0].starts_with("#[cfg(") && two[0].contains("test") && two[1].ends_with('{')
+    });
     lines[..tests.unwrap_or(lines.len())].join("\n")
 }
 
