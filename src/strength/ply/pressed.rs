@@ -5,6 +5,7 @@ use crate::error::{Error, sane_length, sane_stress};
 use crate::math::sqrt;
 use crate::source::Method;
 use crate::strength::check::Resistance;
+use crate::strength::code::aisc_360::YIELDING;
 use crate::tables::methods;
 use crate::units::{Force, Length, Stress, from_base, ksi, megapascals};
 
@@ -70,7 +71,8 @@ pub(crate) fn pressed_plate(plate: &PressedPlate, method: PlyMethod) -> Result<P
     let (resistance, method) = match method {
         PlyMethod::Aisc360 { .. } => {
             let nominal = bears(aisc_stress(yields, slender));
-            let levels = (Some(nominal), Some(0.90 * nominal), Some(nominal / 1.67));
+            let (phi, omega) = YIELDING;
+            let levels = (Some(nominal), Some(phi * nominal), Some(nominal / omega));
             (levels, methods::AISC_360_J4_4)
         }
         PlyMethod::En1993 => {
