@@ -18,7 +18,7 @@ fn main() {
     let searched = joint.check().expect("a verdict");
     match arguments[1].as_str() {
         "check_of_a_given_length" => {
-            joint.bolt.length = Some(searched.candidate.length);
+            joint.bolt.length = Some(searched.candidate.screw.nominal);
             repeat(times, || joint.check());
         }
         "check_with_the_length_searched" => repeat(times, || joint.check()),

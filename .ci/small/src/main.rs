@@ -3,7 +3,7 @@
 fn main() {
     let name = std::env::args().nth(1).unwrap_or_else(|| "M16".into());
     match name.parse::<shankline::prelude::Thread>() {
-        Ok(thread) => println!("{:?}", thread.stress_area()),
+        Ok(thread) => println!("{:?}", thread.tensile_stress_area()),
         Err(why) => println!("{why}"),
     }
 }
