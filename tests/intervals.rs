@@ -205,5 +205,9 @@ fn narrower_plies_never_spoil_a_joint() {
         }
         Ok(())
     });
-    assert!(compared.get() > 200, "only {} were compared", compared.get());
+    assert!(
+        compared.get() > 200,
+        "only {} were compared",
+        compared.get()
+    );
 }
