@@ -440,8 +440,8 @@ fn fitting(joint: &Joint, has_others: bool) -> Result<(), Error> {
         }
         let row = Washer::find(style, &joint.bolt.thread)?;
         if let Ok(thickness) = row.thickness() {
-            if (washer.thickness.min > thickness.max + SAME_LENGTH
-                || washer.thickness.max < thickness.min - SAME_LENGTH)
+            if washer.thickness.min > thickness.max + SAME_LENGTH
+                || washer.thickness.max < thickness.min - SAME_LENGTH
             {
                 return Err(Error::Mismatch(format!(
                     "\"{}\" is not as thick as a {style} for {}",
