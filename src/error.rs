@@ -247,9 +247,9 @@ pub enum DesignationProblem {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum Allowed {
-    /// Finite and greater than zero.
+    /// Finite and greater than zero; nor so small or great (1e-60, 1e60 in SI base units) that no product of it is a number.
     Positive,
-    /// Finite and not less than zero.
+    /// Finite and not less than zero, and of a size as for [`Positive`](Self::Positive).
     NotNegative,
     /// From the first to the second, both included.
     FromTo(Amount, Amount),
@@ -286,13 +286,18 @@ impl fmt::Display for Allowed {
     }
 }
 
+/// What no part and no load has, in SI base units. Between these, a product or quotient of several figures stays in the
+/// range of numbers: beyond, a square is zero or without end, and results were so too.
+const SMALLEST: f64 = 1e-60;
+const GREATEST: f64 = 1e60;
+
 /// Refuses a value that is not finite and greater than zero.
 #[inline]
 pub(crate) fn positive<Q>(quantity: &'static str, value: Q) -> Result<Q, Error>
 where
     Q: Copy + Into<Amount> + Finite,
 {
-    if value.raw() > 0.0 && value.raw() < f64::INFINITY {
+    if (SMALLEST..=GREATEST).contains(&value.raw()) {
         Ok(value)
     } else {
         Err(out_of_range(quantity, value, Allowed::Positive))
@@ -305,7 +310,8 @@ pub(crate) fn not_negative<Q>(quantity: &'static str, value: Q) -> Result<Q, Err
 where
     Q: Copy + Into<Amount> + Finite,
 {
-    if value.raw() >= 0.0 && value.raw() < f64::INFINITY {
+    // Zero is right, next to it is not.
+    if value.raw() == 0.0 || (SMALLEST..=GREATEST).contains(&value.raw()) {
         Ok(value)
     } else {
         Err(out_of_range(quantity, value, Allowed::NotNegative))

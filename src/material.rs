@@ -661,12 +661,14 @@ mod tests {
         use crate::units::from_base;
         let of = |stress: f64, area: f64| {
             let bolt = BoltStrength::stated(millimetres(12.0), None, None, from_base(stress));
-            bolt.unwrap().loads_on(from_base(area))
+            bolt.and_then(|bolt| bolt.loads_on(from_base(area)))
         };
         assert!(of(800e6, 84.3e-6).is_ok());
         assert!(of(1e308, 10.0).is_err());
+        assert!(of(1e60, 10.0).is_err());
         // A product that vanishes is no load either.
         assert!(of(5e-324, 84.3e-6).is_err());
+        assert!(of(1e-59, 84.3e-6).is_err());
         let nut = NutGrade::Iso898_2Class8;
         let nut = nut.strength(
             crate::tables::nut_grades::NutShape::Style1,

@@ -3,7 +3,7 @@
 //! serde's derive reads a struct from a list too, field after field, and from an empty list where every field
 //! has a default: `"load": []` would be no load at all. Input types name this module with
 //! `#[serde(crate = "crate::objects")]`. It is serde itself, but for [`de::SeqAccess`], through which the derived code
-//! would read a list: here it refuses. `tests/serde.rs` walks every input type.
+//! would read a list: here it refuses. `tests/every_input.rs` walks every object of every document.
 
 use core::fmt::Display;
 

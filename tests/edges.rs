@@ -247,7 +247,8 @@ fn the_working_of_200_layers_can_be_read() {
 #[test]
 fn a_share_is_a_number() {
     let m = |value| millimetres(1e3 * value);
-    let share = share_in_sleeve(m(1e-302), m(0.02), m(0.01)).unwrap();
+    assert!(share_in_sleeve(m(1e-302), m(0.02), m(0.01)).is_err());
+    let share = share_in_sleeve(m(1e-59), m(0.02), m(0.01)).unwrap();
     assert!((0.0..=1.0).contains(&share.value), "{share:?}");
     let thin = share_in_sleeve(m(0.01), m(0.010_000_000_000_000_002), m(0.01)).unwrap();
     assert!((thin.value - 1.0).abs() < 1e-12);

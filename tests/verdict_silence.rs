@@ -3,83 +3,11 @@
 
 use shankline::joint::*;
 use shankline::strength::check::{Mode, Place};
-use shankline::units::newtons;
 
 #[path = "support/verdicts.rs"]
 mod verdicts;
 
 use verdicts::{documents, for_all, is_odd, why};
-
-/// What may be left out without the verdict having to fall silent, by path, each with its reason. To leave any of
-/// these out asks about another joint, or about the same with a standing rule in place of the fact. Elements of lists
-/// are parts, and are not told apart here: a joint without them is another joint.
-const ANOTHER_QUESTION: &[(&str, &str)] = &[
-    ("bolt.length", "the best length is looked for: another bolt"),
-    (
-        "stack.washers_under_head",
-        "no washers there: another stack",
-    ),
-    ("stack.washers_under_nut", "no washers there: another stack"),
-    (
-        "stack.other_washers_under_nut",
-        "no washers there: another stack",
-    ),
-    (
-        "stack.washer_to_add_under_head",
-        "none to add: another stack",
-    ),
-    ("stack.gaps", "plies that touch: another stack"),
-    ("stack.sleeves", "no sleeve: another stack"),
-    ("stack.head_seat", "a flat seat: another part"),
-    ("stack.spot_face_under_nut", "a flat seat: another part"),
-    (
-        "stack.tapped_part.counterbore",
-        "thread from the face on: another part",
-    ),
-    (
-        "stack.tapped_part.lock",
-        "no lock: another screw, which may do where nothing shakes",
-    ),
-    ("stack.plies.*.crush", "a hard ply: another part"),
-    ("stack.plies.*.slot", "a round hole: another part"),
-    (
-        "stack.plies.*.pull",
-        "the planes are loaded alike: another load on the same parts",
-    ),
-    (
-        "rules.protrusion_max_pitches",
-        "no such limit is set: another rule",
-    ),
-    (
-        "rules.washers_under_head_max",
-        "no such limit is set: another rule",
-    ),
-    ("rules.washers_max", "no such limit is set: another rule"),
-    (
-        "rules.thread_in_holes_max_pitches",
-        "no such limit is set: another rule",
-    ),
-    (
-        "rules.end_not_counted_pitches",
-        "chamfers count: another rule",
-    ),
-    (
-        "tightening.torque.settling",
-        "left to the relaxation, which is then the whole loss",
-    ),
-    (
-        "tightening.torque.relaxation",
-        "left to the settling, which is then the whole loss; without both nothing is decided",
-    ),
-    (
-        "tightening.torque.prevailing",
-        "measured on each nut and added: a thing to do",
-    ),
-    ("tightening.torque.stiffness", "worked out from the parts"),
-];
-
-/// Distances that machine design asks for only where a load across wants them; given, they are held against geometry.
-const OF_A_LOAD_ACROSS: [&str; 5] = ["end_distance", "edge_distance", "pitch", "gauge", "width"];
 
 /// Taking information away never makes a joint hold that did not; nor does it settle a mode that was not, unless
 /// it leaves another one open for it. (So a fault is seen also where the joint fails for other reasons too.)
@@ -95,7 +23,7 @@ fn silence_never_helps() {
         let document = serde_json::to_value(joint).unwrap();
         let paths: Vec<_> = documents::paths(&document)
             .into_iter()
-            .filter(|path| !is_another_question(joint, path))
+            .filter(|path| !documents::is_another_question(joint, path))
             .collect();
         let pairs: Vec<_> = (0..8)
             .map(|_| {
@@ -149,26 +77,6 @@ fn general(path: &[String]) -> String {
         }
     };
     path.iter().map(key).collect::<Vec<_>>().join(".")
-}
-
-fn is_another_question(joint: &Joint, path: &[String]) -> bool {
-    // Where nothing is sheared, planes say only where shank has to be: a rule for the length.
-    if documents::is_like(path, "stack.shear_planes") && joint.load.across == newtons(0.0) {
-        return true;
-    }
-    let distance = path
-        .last()
-        .is_some_and(|last| OF_A_LOAD_ACROSS.contains(&last.as_str()));
-    if distance && joint.load.across == newtons(0.0) {
-        return true;
-    }
-    let element = path
-        .last()
-        .is_some_and(|last| last.parse::<usize>().is_ok());
-    element
-        || ANOTHER_QUESTION
-            .iter()
-            .any(|(own, _)| documents::is_like(path, own))
 }
 
 /// Facts that a ply, a nut or a load lacks do not hide each other: what is asked for when one of them is gone is asked for

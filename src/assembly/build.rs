@@ -348,10 +348,10 @@ fn layers(
         }
         let at = next(&mut x, ply.clamped());
         layers.push(Layer::ply(ply, number, at));
-        if let Some((last, end)) = sleeve_end
-            && last == number
-        {
-            (x, sleeve_end) = (end, None);
+        if let Some((last, end)) = sleeve_end {
+            if last == number {
+                (x, sleeve_end) = (end, None);
+            }
         }
         if let Some(gap) = stack.gap_after(number) {
             let at = next(&mut x, gap);

@@ -230,19 +230,19 @@ fn names<'a>(list: impl Iterator<Item = &'a str>) -> String {
 
 fn methods(connection: &Connection) -> Result<(), Error> {
     let has_plate = |name: &str| connection.plates.iter().any(|plate| plate.ply == name);
-    if let Some(OutOfPlane::PressedEdge { ply }) = &connection.out_of_plane
-        && !has_plate(ply)
-    {
-        return no(format!(
-            "moments are to tilt \"{ply}\" about its edge, and its outline is not given"
-        ));
+    if let Some(OutOfPlane::PressedEdge { ply }) = &connection.out_of_plane {
+        if !has_plate(ply) {
+            return no(format!(
+                "moments are to tilt \"{ply}\" about its edge, and its outline is not given"
+            ));
+        }
     }
-    if let Some(OutOfPlane::Clamped) = connection.out_of_plane
-        && connection.joint.torque().is_none()
-    {
-        return no(
+    if let Some(OutOfPlane::Clamped) = connection.out_of_plane {
+        if connection.joint.torque().is_none() {
+            return no(
             "moments are to be carried with the plies clamped, and no torque is controlled that clamps them".into(),
         );
+        }
     }
     if let (Some(InPlane::InstantaneousCentre(_)), [_, ..]) =
         (connection.in_plane, connection.alternations.as_slice())

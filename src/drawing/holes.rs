@@ -20,10 +20,10 @@ impl Widened {
     /// The radius of a hole at a place, which lies on one side of `middle`, a point without a step between.
     fn radius(&self, hole: f64, x: f64, middle: f64) -> f64 {
         let mut radius = hole;
-        if let Some([end, wide]) = self.recess
-            && middle < end
-        {
-            radius = radius.max(wide);
+        if let Some([end, wide]) = self.recess {
+            if middle < end {
+                radius = radius.max(wide);
+            }
         }
         if let Some([top, neck, height]) = self.cone {
             if middle < 0.0 {
@@ -32,10 +32,10 @@ impl Widened {
                 radius = radius.max(top - (top - neck) * x / height);
             }
         }
-        if let Some([start, wide]) = self.spot_face
-            && middle > start
-        {
-            radius = radius.max(wide);
+        if let Some([start, wide]) = self.spot_face {
+            if middle > start {
+                radius = radius.max(wide);
+            }
         }
         for [from, to, wide] in &self.sleeves {
             if middle > *from && middle < *to {

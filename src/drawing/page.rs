@@ -172,10 +172,10 @@ impl Table {
         #[allow(clippy::cast_precision_loss)] // a handful
         let gaps = GAP * columns.len().saturating_sub(1) as f64;
         let over = columns.iter().sum::<f64>() + gaps - width;
-        if over > 0.0
-            && let Some(column) = columns.get_mut(self.flexible)
-        {
-            *column = (*column - over).max(90.0_f64.min(*column));
+        if over > 0.0 {
+            if let Some(column) = columns.get_mut(self.flexible) {
+                *column = (*column - over).max(90.0_f64.min(*column));
+            }
         }
         columns
     }

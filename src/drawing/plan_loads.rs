@@ -114,10 +114,10 @@ impl Load<'_> {
         spots.extend(around(at, LONG));
         // A dot in a circle or a cross for what leaves the plane, as at the bolts.
         let sign = if out == 0.0 { 0.0 } else { 16.0 };
-        if let Some(place) = room.put(page, Style::Note, &text, sign, &spots)
-            && out != 0.0
-        {
-            out_of_plane(page, place, out > 0.0);
+        if let Some(place) = room.put(page, Style::Note, &text, sign, &spots) {
+            if out != 0.0 {
+                out_of_plane(page, place, out > 0.0);
+            }
         }
     }
 }

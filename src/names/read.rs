@@ -1,6 +1,6 @@
 //! Reads names as people type them, and finds those that are near.
 
-use alloc::{borrow::ToOwned, format, string::String, vec, vec::Vec};
+use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
 
 use super::Key;
 use crate::error::Error;
@@ -253,18 +253,21 @@ fn near(wanted: &Wanted, names: &[Name]) -> Vec<&'static str> {
         .collect()
 }
 
-/// How many letters must be put in, left out or changed to make one text of the other. Beyond a hundred
-/// letters the rest does not count: nobody types such a name.
+/// How many letters must be put in, left out or changed to make one text of the other. Beyond what is counted the
+/// rest does not matter: no name is so long.
 fn distance(a: &str, b: &str) -> usize {
-    let b: Vec<char> = b.chars().take(100).collect();
+    const COUNTED: usize = 50;
+    let b: Vec<char> = b.chars().take(COUNTED).collect();
     let mut row: Vec<usize> = (0..=b.len()).collect();
-    for (i, from) in a.chars().take(100).enumerate() {
-        let mut next = vec![i + 1];
+    for from in a.chars().take(COUNTED) {
+        // Of the row before: the field to the upper left of the next one.
+        let mut before = row[0];
+        row[0] += 1;
         for (j, to) in b.iter().enumerate() {
-            let change = row[j] + usize::from(from != *to);
-            next.push(change.min(row[j + 1] + 1).min(next[j] + 1));
+            let change = before + usize::from(from != *to);
+            before = row[j + 1];
+            row[j + 1] = change.min(before + 1).min(row[j] + 1);
         }
-        row = next;
     }
     row.last().copied().unwrap_or_default()
 }

@@ -3,7 +3,9 @@
 use core::f64::consts::PI;
 
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, positive, sane_length, sane_stiffness};
+use crate::error::{
+    Allowed, Error, not_negative, out_of_range, positive, sane_length, sane_stiffness,
+};
 use crate::units::{Angle, Force, Length, Stiffness, from_base};
 
 mod range;
@@ -193,8 +195,9 @@ impl ElasticJoint {
     /// ```
     #[inline]
     pub fn preload(&self, turn: Angle) -> Result<Force, Error> {
+        let turn = not_negative("turn", turn)?;
         let preload = turn.value * (self.pitch.value * (self.both.value / (2.0 * PI)));
-        if turn.value >= 0.0 && preload < f64::INFINITY {
+        if preload < f64::INFINITY {
             Ok(from_base(preload))
         } else {
             Err(out_of_range("turn", turn, Allowed::NotNegative))
@@ -215,8 +218,9 @@ impl ElasticJoint {
     /// ```
     #[inline]
     pub fn turn(&self, preload: Force) -> Result<Angle, Error> {
+        let preload = not_negative("preload", preload)?;
         let turn = preload.value / (self.pitch.value * (self.both.value / (2.0 * PI)));
-        if preload.value >= 0.0 && turn < f64::INFINITY {
+        if turn < f64::INFINITY {
             Ok(from_base(turn))
         } else {
             Err(out_of_range("preload", preload, Allowed::NotNegative))

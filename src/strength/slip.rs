@@ -421,7 +421,7 @@ mod tests {
             other => panic!("{other}"),
         };
         for (method, share) in [(aisc, 1.13), (en, 1.25), (stated, 1.0)] {
-            for tension in [3e5, 1e300] {
+            for tension in [3e5, 1e60] {
                 let error = slip_resistance(
                     method,
                     of(method, newtons(1e5)),

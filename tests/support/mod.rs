@@ -3,6 +3,11 @@
 
 use std::{collections::BTreeMap, fs, path::PathBuf};
 
+#[path = "random.rs"]
+mod random;
+
+pub use random::Random;
+
 pub fn repository(path: &str) -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR")).join(path)
 }
@@ -124,32 +129,5 @@ fn read_table(resource: &serde_json::Value) -> Table {
         name: path.strip_suffix(".csv").unwrap().into(),
         fields,
         rows,
-    }
-}
-
-/// Random numbers, the same on every machine (splitmix64).
-pub struct Random(pub u64);
-
-impl Random {
-    pub fn bits(&mut self) -> u64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        z ^ (z >> 31)
-    }
-
-    pub fn below(&mut self, count: usize) -> usize {
-        usize::try_from(self.bits() % count as u64).unwrap()
-    }
-
-    /// True once in so many times.
-    pub fn once_in(&mut self, count: usize) -> bool {
-        self.below(count) == 0
-    }
-
-    /// A number of hundredths between two, so that exact ties come up.
-    pub fn hundredths(&mut self, from: usize, thru: usize) -> f64 {
-        f64::from(u32::try_from(from + self.below(thru - from + 1)).unwrap()) / 100.0
     }
 }

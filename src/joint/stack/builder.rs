@@ -840,13 +840,13 @@ fn tapped(parts: &Parts) -> Result<(), Error> {
     if let Some(JointMaterial::Own(own)) = &tapped.material {
         own.checked().map_err(|error| named(error, &tapped.name))?;
         // A part is at least as thick as the thread that it fills.
-        if let (Some(thru), Some(engaged)) = (own.thickness_thru, tapped.engagement)
-            && engaged > thru + SAME_LENGTH
-        {
-            return Err(Error::Mismatch(format!(
-                "the thread of \"{}\" is longer than the thickness that the strengths of {} are stated for",
-                tapped.name, own.name
-            )));
+        if let (Some(thru), Some(engaged)) = (own.thickness_thru, tapped.engagement) {
+            if engaged > thru + SAME_LENGTH {
+                return Err(Error::Mismatch(format!(
+                    "the thread of \"{}\" is longer than the thickness that the strengths of {} are stated for",
+                    tapped.name, own.name
+                )));
+            }
         }
     }
     ordered("depth of the counterbore", tapped.counterbore)?;

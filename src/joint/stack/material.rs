@@ -344,28 +344,28 @@ impl OwnMaterial {
             let [least, most] = self.kind.moduli();
             within("modulus of elasticity", modulus, least, most)?;
         }
-        if let (Some(yields), Some(breaks)) = (self.yield_strength, self.tensile_strength)
-            && yields > breaks
-        {
-            let allowed = Allowed::AtMost(breaks.into());
-            return Err(out_of_range("yield strength", yields, allowed));
+        if let (Some(yields), Some(breaks)) = (self.yield_strength, self.tensile_strength) {
+            if yields > breaks {
+                let allowed = Allowed::AtMost(breaks.into());
+                return Err(out_of_range("yield strength", yields, allowed));
+            }
         }
         // Grey cast iron bears some 3.6 times its tensile strength (VDI 2230, Table A9); nothing bears five times.
-        if let (Some(pressure), Some(breaks)) = (self.surface_pressure, self.tensile_strength)
-            && pressure > 5.0 * breaks
-        {
-            let allowed = Allowed::AtMost((5.0 * breaks).into());
-            return Err(out_of_range("limiting surface pressure", pressure, allowed));
+        if let (Some(pressure), Some(breaks)) = (self.surface_pressure, self.tensile_strength) {
+            if pressure > 5.0 * breaks {
+                let allowed = Allowed::AtMost((5.0 * breaks).into());
+                return Err(out_of_range("limiting surface pressure", pressure, allowed));
+            }
         }
         if let Some(expansion) = self.expansion {
             let [least, most] = self.kind.expansions();
             within("coefficient of expansion", expansion, least, most)?;
         }
-        if let Some(ratio) = self.shear_ratio
-            && !(ratio > 0.0 && ratio <= 2.0)
-        {
-            let allowed = Allowed::OverThru(0.0.into(), 2.0.into());
-            return Err(out_of_range("shear over tensile strength", ratio, allowed));
+        if let Some(ratio) = self.shear_ratio {
+            if !(ratio > 0.0 && ratio <= 2.0) {
+                let allowed = Allowed::OverThru(0.0.into(), 2.0.into());
+                return Err(out_of_range("shear over tensile strength", ratio, allowed));
+            }
         }
         for (quantity, length) in [
             ("least thickness", self.thickness_from),
@@ -375,11 +375,11 @@ impl OwnMaterial {
                 sane_length(quantity, length)?;
             }
         }
-        if let (Some(from), Some(thru)) = (self.thickness_from, self.thickness_thru)
-            && from > thru
-        {
-            let allowed = Allowed::AtMost(thru.into());
-            return Err(out_of_range("least thickness", from, allowed));
+        if let (Some(from), Some(thru)) = (self.thickness_from, self.thickness_thru) {
+            if from > thru {
+                let allowed = Allowed::AtMost(thru.into());
+                return Err(out_of_range("least thickness", from, allowed));
+            }
         }
         Ok(())
     }

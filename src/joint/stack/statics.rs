@@ -128,10 +128,10 @@ impl Parts {
             };
             let whole = thickness(group);
             for index in group.clone() {
-                if let (Some(ply), Some(pull)) = (self.plies.get(index), pulls.get_mut(index))
-                    && ply.pull.is_none()
-                {
-                    *pull = sign * planes * share * (ply.clamped().min / whole).value;
+                if let (Some(ply), Some(pull)) = (self.plies.get(index), pulls.get_mut(index)) {
+                    if ply.pull.is_none() {
+                        *pull = sign * planes * share * (ply.clamped().min / whole).value;
+                    }
                 }
             }
             sign = -sign;

@@ -400,12 +400,12 @@ fn fitting(joint: &Joint, has_others: bool) -> Result<(), Error> {
             of_nut.map(NutGrade::stainless_metal),
         ),
     ] {
-        if let (Some(Finish::Bare(metal)), Some(steel)) = (finish, steel)
-            && is_stainless(metal) != steel.is_some()
-        {
-            return Err(Error::Mismatch(format!(
-                "the {part} is bare {metal}, and its grade is of other steel"
-            )));
+        if let (Some(Finish::Bare(metal)), Some(steel)) = (finish, steel) {
+            if is_stainless(metal) != steel.is_some() {
+                return Err(Error::Mismatch(format!(
+                    "the {part} is bare {metal}, and its grade is of other steel"
+                )));
+            }
         }
     }
     for washer in washers(stack) {
@@ -439,14 +439,15 @@ fn fitting(joint: &Joint, has_others: bool) -> Result<(), Error> {
             )));
         }
         let row = Washer::find(style, &joint.bolt.thread)?;
-        if let Ok(thickness) = row.thickness()
-            && (washer.thickness.min > thickness.max + SAME_LENGTH
-                || washer.thickness.max < thickness.min - SAME_LENGTH)
-        {
-            return Err(Error::Mismatch(format!(
-                "\"{}\" is not as thick as a {style} for {}",
-                washer.name, joint.bolt.thread
-            )));
+        if let Ok(thickness) = row.thickness() {
+            if washer.thickness.min > thickness.max + SAME_LENGTH
+                || washer.thickness.max < thickness.min - SAME_LENGTH
+            {
+                return Err(Error::Mismatch(format!(
+                    "\"{}\" is not as thick as a {style} for {}",
+                    washer.name, joint.bolt.thread
+                )));
+            }
         }
     }
     for ply in stack.plies() {

@@ -208,11 +208,11 @@ impl OwnStrength {
                 allowed,
             ));
         }
-        if let (Some(proof), Some(yields)) = (self.proof_stress, self.yield_strength)
-            && proof > yields
-        {
-            let allowed = Allowed::AtMost(yields.into());
-            return Err(out_of_range("proof stress of the bolt", proof, allowed));
+        if let (Some(proof), Some(yields)) = (self.proof_stress, self.yield_strength) {
+            if proof > yields {
+                let allowed = Allowed::AtMost(yields.into());
+                return Err(out_of_range("proof stress of the bolt", proof, allowed));
+            }
         }
         BoltStrength::stated(
             diameter,

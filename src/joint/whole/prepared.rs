@@ -259,10 +259,10 @@ impl PreparedJoint {
             // Refused there, with the reason.
             return self.whole(case);
         };
-        if let Some(Some(Kind::Laws(laws))) = self.kinds.get(loads.kind())
-            && let Some(answer) = laws.answer(&loads)
-        {
-            return Ok(answer);
+        if let Some(Some(Kind::Laws(laws))) = self.kinds.get(loads.kind()) {
+            if let Some(answer) = laws.answer(&loads) {
+                return Ok(answer);
+            }
         }
         self.first_or_whole(case, &loads)
     }

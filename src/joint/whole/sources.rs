@@ -142,15 +142,17 @@ fn plies(joint: &Joint, verdict: &Verdict, all: &mut Sources) -> Result<(), Erro
             None => {}
         }
     }
-    if let Some(part) = stack.tapped_part()
-        && let Some(material) = &part.material
-    {
-        let engaged = engaged(part, &verdict.candidate);
-        of_material(joint, verdict, material, engaged, all)?;
+    if let Some(part) = stack.tapped_part() {
+        if let Some(material) = &part.material {
+            let engaged = engaged(part, &verdict.candidate);
+            of_material(joint, verdict, material, engaged, all)?;
+        }
     }
     let warms = verdict.preload.is_some() && !joint.environment.is_at_room_temperature();
-    if warms && let Ok(row) = Expansion::of_bolt(joint.bolt.grade) {
-        all.add("expansion of the bolt", &row.provenance);
+    if warms {
+        if let Ok(row) = Expansion::of_bolt(joint.bolt.grade) {
+            all.add("expansion of the bolt", &row.provenance);
+        }
     }
     Ok(())
 }

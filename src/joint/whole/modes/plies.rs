@@ -58,10 +58,10 @@ pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
             bears = Some(bears.map_or(whole, |least| least.min(whole)));
         }
     }
-    if let (Some(most), Some(bears)) = (shear.bearing_at_most, bears)
-        && bears > most
-    {
-        out.find(Finding::BearingMustGovern { bears, most });
+    if let (Some(most), Some(bears)) = (shear.bearing_at_most, bears) {
+        if bears > most {
+            out.find(Finding::BearingMustGovern { bears, most });
+        }
     }
     for mode in OF_A_PLY {
         out.not_concerned(
@@ -130,10 +130,10 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
             without_figures(own, asked.as_ref(), mode, out);
             continue;
         }
-        if let Some(force) = in_mode(case, own, asked.as_ref(), mode, out)
-            && mode == Mode::Bearing
-        {
-            bears = Some(force);
+        if let Some(force) = in_mode(case, own, asked.as_ref(), mode, out) {
+            if mode == Mode::Bearing {
+                bears = Some(force);
+            }
         }
     }
     if method == PlyMethod::En1993 {

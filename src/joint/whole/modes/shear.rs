@@ -60,14 +60,14 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
             shear.complete = false;
             continue;
         };
-        if found.bearing_must_govern
-            && let Ok(most) = found.resistance.at(case.level)
-        {
-            let whole = most / plane.share;
-            shear.bearing_at_most = Some(match shear.bearing_at_most {
-                Some(least) => least.min(whole),
-                None => whole,
-            });
+        if found.bearing_must_govern {
+            if let Ok(most) = found.resistance.at(case.level) {
+                let whole = most / plane.share;
+                shear.bearing_at_most = Some(match shear.bearing_at_most {
+                    Some(least) => least.min(whole),
+                    None => whole,
+                });
+            }
         }
         shear.planes.push((plane.zone, check.clone()));
         out.check(check);

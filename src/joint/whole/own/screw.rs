@@ -301,14 +301,14 @@ impl OwnScrew {
         let mut nominal: Vec<Length> = self.nominal_lengths().collect();
         nominal.sort_by(|a, b| a.value.total_cmp(&b.value));
         for pair in nominal.windows(2) {
-            if let [shorter, longer] = pair
-                && *longer - *shorter <= SAME_LENGTH
-            {
-                return Err(Error::Mismatch(format!(
-                    "\"{}\" has two lengths of {}: which of them is meant?",
-                    self.name,
-                    in_its_units(*longer, thread)
-                )));
+            if let [shorter, longer] = pair {
+                if *longer - *shorter <= SAME_LENGTH {
+                    return Err(Error::Mismatch(format!(
+                        "\"{}\" has two lengths of {}: which of them is meant?",
+                        self.name,
+                        in_its_units(*longer, thread)
+                    )));
+                }
             }
         }
         for (quantity, width) in [
