@@ -1,0 +1,213 @@
+// The page: one request, and the answer to exactly that request or none.
+import { open, Refusal } from '../callers/shankline.mjs';
+import { WORDS, showNone, showReport } from './answer.mjs';
+import { byId, el } from './dom.mjs';
+import { makeForm } from './form.mjs';
+import { saidIn } from './layout.mjs';
+import { jointOf, linkOf, written } from './link.mjs';
+import { pathOf, readSchema, valueAt } from './schema.mjs';
+
+const inlined = id => JSON.parse(byId(id).textContent);
+
+async function moduleBytes() {
+  const packed = Uint8Array.from(atob(byId('module').textContent.trim()), letter => letter.charCodeAt(0));
+  return new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer();
+}
+
+async function start() {
+  const shankline = await open(await moduleBytes());
+  const catalogue = shankline.ask('catalogue');
+  const schema = readSchema(inlined('schema'));
+  const demonstrations = inlined('demonstrations');
+  const { version } = shankline.ask('version');
+  const modes = new Map(catalogue.families.modes.map(({ code, label }) => [code, label]));
+
+  /** The joint that the form shows, and the text that is asked: they are the same, or the text is not JSON yet. */
+  let joint = {};
+  let text = '{}';
+  let units = 'si';
+  /** The last answer, if it is that to the text; and what was changed since there was one. */
+  let report, suspect;
+  const drawn = new Set(['section', 'checks', 'springs']);
+  const kept = new Map();
+  let isWorkingOpen = false;
+
+  const fits = new Map();
+  function fitsOf(thread) {
+    if (!fits.has(thread)) {
+      let found;
+      try { found = shankline.ask('catalogue', { thread }); } catch { /* no thread is made for a word half typed */ }
+      fits.set(thread, found);
+    }
+    return fits.get(thread);
+  }
+
+  const form = makeForm(byId('fields'), {
+    schema, catalogue, fitsOf, joint: () => joint,
+    expanded: path => report?.joint && structuredClone(valueAt(report.joint, path)),
+    changed: path => {
+      suspect ??= path;
+      text = written(joint);
+      byId('text').value = text;
+      refresh();
+    },
+  });
+
+  /** Asks with the text as it stands. It was read as JSON before, so that it cannot be more than a joint. */
+  const ask = (question, rest = '') => shankline.askText(question, `{"joint":${text},"units":${JSON.stringify(units)}${rest}}`);
+
+  function refresh() {
+    report = undefined;
+    let reason, asked;
+    try {
+      asked = JSON.parse(ask('check'));
+      showReport(asked, {
+        kept, modes, drawn, units, go: form.go, where: form.placeOf, working, draw,
+        made: `Made on ${new Date().toISOString().slice(0, 10)} with shankline ${version}, from published tables and formulas. The answer is to the joint as it is described here, and to no other.`,
+      });
+      form.mark([], asked.missing.map(missing => ({ path: saidIn(missing), text: `Wanted: ${missing.text}` })).filter(({ path }) => path));
+      report = asked;
+      suspect = undefined;
+    } catch (problem) {
+      reason = problem instanceof Refusal ? problem.message : `a fault of this page: ${problem.message}`;
+      showNone(`${reason}.`);
+      const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
+      markWrong(place ?? suspect, reason);
+    }
+    document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
+    tell(report ? `${WORDS[report.word]}. ${report.headline}` : `No answer: ${reason}`);
+    byId('link').href = linkOf(text, units);
+    keepAddress();
+  }
+
+  /** The words of the module stand beside the field it names; the schema finds the other fields at once. */
+  function markWrong(path, reason) {
+    const own = form.faults();
+    const place = path && form.placeOf(path);
+    const others = own.filter(one => !place || form.placeOf(one.path) !== place);
+    const plainer = own.find(one => place && form.placeOf(one.path) === place && one.text !== 'needed' && typeof valueAt(joint, one.path) !== 'string');
+    form.mark([...others, ...place && path.length > 0 ? [{ path, text: plainer?.text ?? reason }] : []], []);
+  }
+
+  /** A picture that cannot be drawn is left out. */
+  function draw(picture) {
+    try {
+      return ask('draw', `,"picture":"${picture}","format":"svg"`);
+    } catch (problem) {
+      if (problem instanceof Refusal && problem.code === 'not_drawn') return undefined;
+      throw problem;
+    }
+  }
+
+  /** Every step with its formula, worked out only while it is open. */
+  function working() {
+    const place = el('pre', { tabindex: '0' });
+    const fill = () => { place.textContent = ask('explain', ',"show":"working","format":"text"'); };
+    if (isWorkingOpen) fill();
+    const more = el('details', { class: 'group screen', open: isWorkingOpen, on: { toggle: () => { isWorkingOpen = more.open; if (more.open) fill(); } } },
+      el('summary', {}, 'The working of every step'), place);
+    return more;
+  }
+
+  /** The word is read out once the typing rests, and only if it is another. */
+  let told = '', teller;
+  function tell(line) {
+    clearTimeout(teller);
+    teller = setTimeout(() => {
+      if (line !== told) byId('live').textContent = line;
+      told = line;
+    }, 900);
+  }
+
+  let keeper;
+  function keepAddress() {
+    clearTimeout(keeper);
+    keeper = setTimeout(() => history.replaceState(null, '', linkOf(text, units)), 250);
+  }
+
+  /** Takes another joint as a text: from a link, a demonstration or the box. What is not JSON is not asked. */
+  function take(given, { fromBox = false } = {}) {
+    let found, reason;
+    try {
+      found = JSON.parse(given);
+      if (typeof found !== 'object' || found === null || Array.isArray(found)) reason = 'a joint is an object with named fields';
+    } catch (problem) {
+      reason = problem.message;
+    }
+    byId('broken').hidden = reason === undefined;
+    byId('fields').inert = reason !== undefined;
+    byId('textWrong').hidden = reason === undefined;
+    byId('textWrong').textContent = reason ?? '';
+    byId('text').toggleAttribute('aria-invalid', false);
+    if (!fromBox) byId('text').value = given;
+    suspect = undefined;
+    if (reason === undefined) {
+      [joint, text] = [found, given];
+      form.render();
+      refresh();
+      return;
+    }
+    byId('text').setAttribute('aria-invalid', 'true');
+    byId('asText').open = true;
+    report = undefined;
+    showNone(`The text of the request is not JSON: ${reason}.`);
+    form.mark([], []);
+    tell('No answer: the text of the request is not JSON');
+    // A link to what cannot be read holds it as it is, and so has no answer either.
+    byId('link').href = linkOf(given, units);
+    keeper && clearTimeout(keeper);
+    keeper = setTimeout(() => history.replaceState(null, '', linkOf(given, units)), 250);
+  }
+
+  function fromAddress() {
+    const found = jointOf(location.hash);
+    if (!found) return false;
+    if (found.units) setUnits(found.units);
+    take(found.text);
+    return true;
+  }
+
+  function setUnits(code) {
+    const input = [...byId('units').querySelectorAll('input')].find(one => one.value === code);
+    if (!input) return;
+    units = code;
+    input.checked = true;
+  }
+
+  for (const { code, label } of catalogue.families.units) {
+    byId('units').append(el('label', { title: label }, el('input', {
+      type: 'radio', name: 'units', value: code, checked: code === units, 'aria-label': label, on: { change: () => { units = code; refresh(); } },
+    }), /\((\w+)/.exec(label)?.[1] ?? code));
+  }
+  byId('demo').append(...demonstrations.map(({ title }, at) => el('option', { value: at }, title)), el('option', { value: 'empty' }, 'An empty form'));
+  byId('load').addEventListener('click', () => {
+    const at = byId('demo').value;
+    // "Back" of the browser gives the joint of before.
+    history.replaceState(null, '', linkOf(text, units));
+    history.pushState(null, '', linkOf(text, units));
+    take(written(at === 'empty' ? schema.blank(schema.root) : demonstrations[at]));
+  });
+  byId('text').addEventListener('input', () => take(byId('text').value, { fromBox: true }));
+  byId('discard').addEventListener('click', () => { take(written(joint)); byId('text').focus(); });
+  byId('print').addEventListener('click', () => print());
+  byId('copy').addEventListener('click', async () => {
+    const link = new URL(byId('link').getAttribute('href'), location.href).href;
+    try {
+      await navigator.clipboard.writeText(link);
+      byId('told').textContent = 'Copied.';
+    } catch {
+      byId('told').textContent = 'Not copied: copy the address of the link.';
+    }
+  });
+  byId('link').addEventListener('click', event => { event.preventDefault(); history.replaceState(null, '', byId('link').getAttribute('href')); });
+  for (const skip of document.querySelectorAll('[data-skip]')) {
+    skip.addEventListener('click', event => { event.preventDefault(); byId(skip.dataset.skip).focus(); byId(skip.dataset.skip).scrollIntoView(); });
+  }
+  for (const own of document.querySelectorAll('form')) own.addEventListener('submit', event => event.preventDefault());
+  addEventListener('hashchange', () => fromAddress());
+  addEventListener('popstate', () => fromAddress());
+
+  if (!fromAddress()) take(written(demonstrations[0]));
+}
+
+start().catch(problem => showNone(`The module did not start: ${problem.message}. Nothing here says that a joint holds.`));
