@@ -17,15 +17,18 @@ const FIGURES = [
 /** The headline begins with the word in capitals, which stands beside it already. */
 const withoutWord = headline => headline.replace(/^(HOLDS|DOES NOT HOLD|UNDECIDED)\s*/, '');
 
-/** What is said where there is no answer: the old one goes, all of it. */
-export function showNone(reason) {
+/** What is said where there is no answer: the old one goes, all of it. `wrong` lists fields of the form, `{ path, text }`. */
+export function showNone(reason, wrong = [], form = undefined) {
   const box = byId('verdict');
   box.className = 'verdict none';
   byId('word').textContent = 'No answer';
   byId('why').textContent = reason;
-  byId('answer').replaceChildren(el('section', {}, el('p', {}, 'There is no answer to what the form shows now.')));
+  byId('answer').replaceChildren(el('section', {}, el('p', {}, 'There is no answer to what the form shows now.'),
+    el('ul', {}, wrong.map(({ path, text }) => el('li', {}, fieldLink(path, path.map(step => typeof step === 'number' ? step + 1 : humane(step)).join(', '), form.go), `: ${text}`)))));
   byId('made').textContent = '';
 }
+
+const fieldLink = (path, text, go) => el('a', { href: '#form', on: { click: event => { event.preventDefault(); go(path); } } }, text);
 
 const section = (title, ...inside) => el('section', {}, el('h3', {}, title), inside);
 const list = (lines, tag = 'ul') => el(tag, {}, lines.map(line => el('li', {}, line)));
@@ -77,12 +80,20 @@ function figure([picture, title, caption], draw, kept) {
   return el('figure', {}, el('h3', {}, title), el('div', { class: 'scroll', role: 'region', tabindex: '0', 'aria-label': title }, holder), el('figcaption', {}, caption));
 }
 
+/** Which pictures are drawn. What takes a box to be ticked keeps its focus when the answer is made anew. */
+function picker(drawn, redraw) {
+  const box = ([name, title]) => el('label', {}, el('input', {
+    type: 'checkbox', id: `draw:${name}`, checked: drawn.has(name), on: { change: event => redraw(name, event.target.checked) },
+  }), ` ${title}`);
+  return el('fieldset', { class: 'pick screen' }, el('legend', {}, 'Pictures'), FIGURES.map(box));
+}
+
 function wanted(report, go, where) {
   if (report.missing.length === 0) return undefined;
   const line = missing => {
     const path = saidIn(missing);
     return path && where(path)
-      ? el('li', {}, el('a', { href: '#form', on: { click: event => { event.preventDefault(); go(path); } } }, missing.text))
+      ? el('li', {}, fieldLink(path, missing.text, go))
       : el('li', {}, missing.text);
   };
   return section('Still to be said or decided', el('ul', {}, report.missing.map(line)));
@@ -92,23 +103,22 @@ function wanted(report, go, where) {
  * Shows a report. `kept` has the images between answers, `modes` the labels of the modes, `draw` gives a picture or nothing,
  * `go` goes to the field of a path, and `where` tells whether there is one.
  */
-export function showReport(report, { kept, modes, draw, drawn, units, go, where, working, made }) {
+export function showReport(report, { kept, modes, draw, drawn, redraw, units, go, where, working, made }) {
   const box = byId('verdict');
   const mode = code => modes.get(code) ?? humane(code);
   const governs = report.checks[0] && `Governs: ${report.checks[0].text}.`;
   const figures = FIGURES.filter(([name]) => drawn.has(name)).map(picture => figure(picture, draw, kept)).filter(Boolean);
-  const notDrawn = FIGURES.filter(([name]) => drawn.has(name)).length - figures.length;
+  const isLeftOut = figures.length < FIGURES.filter(([name]) => drawn.has(name)).length;
   const unconcerned = new Map();
   for (const { mode: code, why } of report.not_concerned) unconcerned.set(why, [...unconcerned.get(why) ?? [], mode(code)]);
   const parts = [
     el('section', {}, el('h2', { class: 'title' }, report.title),
-      governs && el('p', {}, governs),
       el('p', {}, report.bolt.name, report.bolt.nut && `; ${report.bolt.nut}`, report.tightening && `; torque ${shown(report.tightening.torque, units)}`, '.')),
     wanted(report, go, where),
     report.faults.length > 0 && section('What forbids it', list(report.faults.map(({ text }) => text))),
     report.granted.length > 0 && section('Taken for granted', list(report.granted.map(({ fact, value }) => `${humane(fact)}: ${value}`))),
     report.set_aside.length > 0 && section('Set aside by the engineer', list(report.set_aside.map(one => `${mode(one.mode)}: ${one.reason}`))),
-    el('section', { class: 'pictures' }, figures, notDrawn > 0 && el('p', { class: 'source' }, 'No joint diagram: no preload is known, or not how stiff the parts are.')),
+    el('section', { class: 'pictures' }, picker(drawn, redraw), figures, isLeftOut && el('p', { class: 'source' }, 'No joint diagram: no preload is known, or not how stiff the parts are.')),
     section('Checks', report.checks.length > 0 ? checksTable(report, modes, units) : el('p', {}, 'Nothing could be compared.')),
     report.notes.length > 0 && section('To know and to do', list(report.notes.map(({ text }) => text))),
     section('What it was checked for', list(report.conditions)),
@@ -126,6 +136,6 @@ export function showReport(report, { kept, modes, draw, drawn, units, go, where,
   byId('answer').replaceChildren(...parts.filter(Boolean));
   box.className = `verdict ${report.word}`;
   byId('word').textContent = WORDS[report.word];
-  byId('why').textContent = [withoutWord(report.headline), governs].filter(Boolean).join(' ');
+  byId('why').replaceChildren(withoutWord(report.headline), governs ? el('span', { class: 'governs' }, governs) : '');
   byId('made').textContent = made;
 }

@@ -1,12 +1,20 @@
 // The form: made from the schema, and in step with a joint. A text input only writes into the joint; whatever changes which
 // fields there are makes the form anew.
 import { byId, el } from './dom.mjs';
-import { FAMILIES, LABELS, SHOWN, fitting } from './layout.mjs';
+import { DEPENDS_ON_THREAD, FAMILIES, LABELS, SHOWN, fitting } from './layout.mjs';
 import { humane, idOf, setAt, valueAt } from './schema.mjs';
 
 const squeezed = text => String(text).toLowerCase().replace(/[^a-z0-9]/g, '');
-const labelOf = name => LABELS[name] ?? humane(String(name));
+const labelOf = name => LABELS[name] ?? humane(String(name).split('.').at(-1));
 const NUMBER = /^\s*[-+]?(\d+\.?\d*|\.\d+)([eE][-+]?\d+)?\s*$/;
+
+/** A description, unless it says no more than the label: "The thread." */
+function telling(description, label) {
+  const small = new Set(['the', 'its', 'a', 'an', 'of', 'what', 'it', 'how', 'is', 'or', 'by']);
+  const words = text => text.toLowerCase().match(/[a-z]+/g) ?? [];
+  const said = new Set(words(label));
+  return words(description).every(word => small.has(word) || said.has(word)) ? '' : description;
+}
 
 /** "plies" is a list of what is each a "ply". */
 function singular(name) {
@@ -54,8 +62,10 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
 
   function field(path, node, name, { required, quiet }, make) {
     const id = idOf(path);
-    const { description, kind, at } = schema.plain(node);
-    const such = kind === 'quantity' ? /such as ("[^"]+")/.exec(schema.root.$defs[schema.plain(node).name]?.description ?? '')?.[1] : undefined;
+    const { kind, at } = schema.plain(node);
+    const description = telling(schema.plain(node).description, labelOf(name));
+    const isEmpty = ['', undefined, null].includes(valueAt(joint(), path));
+    const such = isEmpty && kind === 'quantity' ? /such as (.+)\.$/.exec(schema.root.$defs[schema.plain(node).name]?.description ?? '')?.[1] : undefined;
     const hint = [description, such && !description.includes('such as') && `Such as ${such}.`].filter(Boolean).join(' ');
     const [hinted, note] = below(id, hint, quiet);
     const input = make({
@@ -63,7 +73,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     });
     places.set(id, { path, node, required, input, note, kind, at });
     return el('div', { class: kind === 'text' || kind === 'choice' ? 'field wide' : 'field' },
-      el('label', { for: id }, labelOf(name), required ? '' : el('span', { class: 'source' }, ' (may stay empty)')), input, hinted, note);
+      el('label', { for: id }, labelOf(name), required ? '' : el('span', { class: 'hint' }, ' if known')), input, hinted, note);
   }
 
   function textField(path, node, name, how) {
@@ -132,7 +142,9 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     const inner = el('div');
     const fill = () => {
       const current = currentOf();
-      meaning.textContent = current?.description ?? '';
+      // Where the catalogue has a name, that says it.
+      meaning.textContent = names.get(current?.from)?.has(current.value) ? '' : current?.description ?? '';
+      meaning.hidden = meaning.textContent === '';
       for (const id of places.keys()) if (id.startsWith(`${idOf(path)}.`)) places.delete(id);
       inner.replaceChildren(...[
         current?.tag && anyField([...path, current.tag], current.node, current.tag, { ...how, required: true }),
@@ -160,8 +172,9 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
       return select;
     });
     const place = places.get(idOf(path));
-    place.regroup = () => place.input.replaceChildren(...optionsOf(all, currentOf(), valueAt(joint(), path), how.required, path).flat(2).filter(Boolean));
-    place.regroup();
+    const refill = () => place.input.replaceChildren(...optionsOf(all, currentOf(), valueAt(joint(), path), how.required, path).flat(2).filter(Boolean));
+    if (all.some(one => DEPENDS_ON_THREAD.has(one.from))) place.regroup = refill;
+    refill();
     place.input.after(meaning);
     fill();
     return [row, inner];
@@ -169,7 +182,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
 
   /** Other products and grades are made with another thread, and other grades of another product. */
   function regroup() {
-    for (const place of places.values()) if (place.kind === 'choice') place.regroup();
+    for (const place of places.values()) place.regroup?.();
   }
 
   /** What is shown at once of an object, and the rest folded away. */
@@ -180,7 +193,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     const required = new Set(at.required);
     const known = SHOWN[own]?.filter(key => all.includes(key));
     const shown = known ?? [...all.filter(key => required.has(key)), ...all.filter(key => !required.has(key))];
-    const make = key => anyField([...path, key], at.properties[key], key, { required: required.has(key), quiet });
+    const make = key => anyField([...path, key], at.properties[key], LABELS[`${own}.${key}`] ? `${own}.${key}` : key, { required: required.has(key), quiet });
     const rest = all.filter(key => !shown.includes(key));
     const holder = path.length === 0 ? {} : { class: 'pairs' };
     const parts = [el('div', holder, shown.map(make))];
@@ -196,23 +209,26 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     return parts;
   }
 
-  function group(path, legend, description, quiet, ...inside) {
+  /** `must` is the node of what must be there. */
+  function group(path, legend, description, { quiet, must }, ...inside) {
     const id = idOf(path);
-    const [hint, note] = below(id, description, quiet);
-    places.set(id, { path, note, group: true });
-    return el('fieldset', { id, tabindex: '-1', 'aria-describedby': `${description ? `${id}:hint ` : ''}${id}:note` }, el('legend', {}, legend), hint, note, inside);
+    const told = telling(description ?? '', legend);
+    const [hint, note] = below(id, told, quiet);
+    places.set(id, { path, note, node: must, required: true });
+    return el('fieldset', { id, tabindex: '-1', 'aria-describedby': `${told ? `${id}:hint ` : ''}${id}:note` }, el('legend', {}, legend), hint, note, inside);
   }
 
   function objectField(path, node, name, how) {
     const { description, at } = schema.plain(node);
     const value = valueAt(joint(), path);
     const isThere = typeof value === 'object' && value !== null;
-    if (how.required && isThere) return group(path, labelOf(name), description, how.quiet, membersOf(path, node, how));
+    const own = { quiet: how.quiet, must: how.required ? node : undefined };
+    if (how.required && isThere) return group(path, labelOf(name), description, own, membersOf(path, node, how));
     const id = `${idOf(path)}:is`;
     const select = el('select', { id, on: { change: () => restructure(path, select.value ? schema.blank(node) : undefined) } },
       el('option', { value: '' }, isThere || value === undefined || value === null || value === '' ? 'not said' : `as written: ${JSON.stringify(value)}`),
       el('option', { value: 'is', selected: isThere }, 'described below'));
-    return group(path, labelOf(name), description, how.quiet,
+    return group(path, labelOf(name), description, own,
       el('div', { class: 'field' }, el('label', { for: id, class: 'unseen' }, labelOf(name)), select), isThere && at && membersOf(path, node, how));
   }
 
@@ -242,7 +258,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
         button(`${id}:down`, 'Down', `Move ${called} down`, index === list.length - 1, () => moved(index, index + 1)),
         button(`${id}:remove`, 'Remove', `Remove ${called}`, false, () => restructure(path, list.filter((_, at) => at !== index), addId)));
       return isObject
-        ? group(here, humane(called), undefined, true, membersOf(here, at.items, inner), moves)
+        ? group(here, humane(called), undefined, { quiet: true }, membersOf(here, at.items, inner), moves)
         : el('div', {}, anyField(here, at.items, called, inner), moves);
     });
     const add = button(addId, `Add ${/^[aeiou]/.test(one) ? 'an' : 'a'} ${one}`, undefined, false, () => {
@@ -250,7 +266,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
       const first = isObject ? SHOWN[schema.plain(at.items).name]?.[0] ?? Object.keys(schema.plain(at.items).at.properties)[0] : undefined;
       restructure(path, [...list, schema.blank(at.items)], idOf(first === undefined ? here : [...here, first]));
     });
-    return group(path, labelOf(name), description, how.quiet, items, add);
+    return group(path, labelOf(name), description, { quiet: how.quiet, must: how.required ? node : undefined }, items, add);
   }
 
   function anyField(path, node, name, how) {

@@ -20,10 +20,10 @@ export const SHOWN = {
   CutRule: ['allowed', 'tolerance', 'step'],
 };
 
-/** Names that read better than those of the schema. */
+/** Names that read better than those of the schema; with the object they belong to where the bare name means something else too. */
 export const LABELS = {
   stack: 'Stack, from the head', environment: 'Surroundings', load: 'Loads of one bolt', set_aside: 'Set aside',
-  rules: 'Rules for the length', methods: 'Methods', pattern: 'Bolts together', across: 'Across the axis', along: 'Along the axis',
+  rules: 'Rules for the length', methods: 'Methods', pattern: 'Bolts together', 'JointLoad.across': 'Across the axis', 'JointLoad.along': 'Along the axis',
   min: 'Least', max: 'Greatest',
 };
 
@@ -32,6 +32,8 @@ export const FAMILIES = {
   ScrewProduct: 'products', BoltGrade: 'bolt_grades', NutStyle: 'nut_styles', NutGrade: 'nut_grades', WasherStyle: 'washer_styles',
   Metal: 'metals', JointMaterial: 'materials', JointTimber: 'timbers', RuleSet: 'rules', Mode: 'modes', Level: 'levels',
 };
+
+export const DEPENDS_ON_THREAD = new Set(['ScrewProduct', 'BoltGrade', 'NutStyle', 'NutGrade', 'WasherStyle']);
 
 /** What fits the thread of a joint: the codes that the catalogue gives for it. */
 export function fitting(from, fits, joint, path) {

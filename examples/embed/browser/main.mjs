@@ -5,7 +5,7 @@ import { byId, el } from './dom.mjs';
 import { makeForm } from './form.mjs';
 import { saidIn } from './layout.mjs';
 import { jointOf, linkOf, written } from './link.mjs';
-import { pathOf, readSchema, valueAt } from './schema.mjs';
+import { humane, pathOf, readSchema, valueAt } from './schema.mjs';
 
 const inlined = id => JSON.parse(byId(id).textContent);
 
@@ -62,17 +62,18 @@ async function start() {
     try {
       asked = JSON.parse(ask('check'));
       showReport(asked, {
-        kept, modes, drawn, units, go: form.go, where: form.placeOf, working, draw,
+        kept, modes, drawn, units, go: form.go, where: form.placeOf, working, draw, redraw,
         made: `Made on ${new Date().toISOString().slice(0, 10)} with shankline ${version}, from published tables and formulas. The answer is to the joint as it is described here, and to no other.`,
       });
-      form.mark([], asked.missing.map(missing => ({ path: saidIn(missing), text: `Wanted: ${missing.text}` })).filter(({ path }) => path));
+      form.mark([], wantedBeside(asked.missing));
       report = asked;
       suspect = undefined;
     } catch (problem) {
-      reason = problem instanceof Refusal ? problem.message : `a fault of this page: ${problem.message}`;
-      showNone(`${reason}.`);
+      reason = problem instanceof Refusal ? plainer(problem.message) : `a fault of this page: ${problem.message}`;
       const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
-      markWrong(place ?? suspect, reason);
+      const wrong = allWrong(place?.length ? place : suspect, reason);
+      form.mark(wrong, []);
+      showNone(`${reason}.`, wrong, form);
     }
     document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
     tell(report ? `${WORDS[report.word]}. ${report.headline}` : `No answer: ${reason}`);
@@ -80,13 +81,29 @@ async function start() {
     keepAddress();
   }
 
-  /** The words of the module stand beside the field it names; the schema finds the other fields at once. */
-  function markWrong(path, reason) {
+  /** For each field that a verdict waits for: for what. */
+  function wantedBeside(missing) {
+    const found = new Map();
+    for (const line of missing) {
+      const path = saidIn(line);
+      const place = path && form.placeOf(path);
+      if (!place) continue;
+      const mode = modes.get(line.mode) ?? line.text;
+      found.set(place, { path, modes: (found.get(place)?.modes ?? new Set()).add(mode) });
+    }
+    return [...found.values()].map(({ path, modes }) => ({ path, text: `Wanted for: ${[...modes].join(', ')}` }));
+  }
+
+  const plainer = message => message.replace(/^missing field `(\w+)`$/, (_, name) => `"${humane(name)}" is needed`);
+
+  /** The words of the module are for the field it names, or that was changed last; the schema finds the other fields at once. */
+  function allWrong(path, reason) {
     const own = form.faults();
-    const place = path && form.placeOf(path);
-    const others = own.filter(one => !place || form.placeOf(one.path) !== place);
-    const plainer = own.find(one => place && form.placeOf(one.path) === place && one.text !== 'needed' && typeof valueAt(joint, one.path) !== 'string');
-    form.mark([...others, ...place && path.length > 0 ? [{ path, text: plainer?.text ?? reason }] : []], []);
+    if (!path?.length) return own;
+    const isBelow = one => path.every((step, at) => one.path[at] === step);
+    // An empty field, or one that is no number, is better told of by the schema than by a reader of JSON.
+    if (own.some(one => isBelow(one) && (one.text === 'needed' || typeof valueAt(joint, path) !== 'string' || one.text === 'not a number'))) return own;
+    return [{ path, text: reason }, ...own.filter(one => !isBelow(one))];
   }
 
   /** A picture that cannot be drawn is left out. */
@@ -97,6 +114,13 @@ async function start() {
       if (problem instanceof Refusal && problem.code === 'not_drawn') return undefined;
       throw problem;
     }
+  }
+
+  function redraw(picture, isWanted) {
+    if (isWanted) drawn.add(picture);
+    else drawn.delete(picture);
+    refresh();
+    byId(`draw:${picture}`)?.focus();
   }
 
   /** Every step with its formula, worked out only while it is open. */
@@ -210,4 +234,4 @@ async function start() {
   if (!fromAddress()) take(written(demonstrations[0]));
 }
 
-start().catch(problem => showNone(`The module did not start: ${problem.message}. Nothing here says that a joint holds.`));
+start().catch(problem => showNone(`The module did not start: ${problem.message}. Nothing is decided.`));

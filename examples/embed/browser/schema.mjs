@@ -1,6 +1,9 @@
 // The schema of a joint, read for a form: what kind of field a value is, what there is to choose, what is wrong with a value.
 // Paths are lists of names and numbers: ['stack', 'plies', 0, 'hole'].
 
+/** Comments of the source as they read for people: no marks of code, and of `tables::plies` the last word. */
+const prose = text => text.replaceAll('`', '').replace(/\b\w+::(\w+)/g, (_, word) => word.replaceAll('_', ' '));
+
 /** A reader of a schema with what its `$defs` hold. */
 export function readSchema(schema) {
   const cache = new Map();
@@ -22,7 +25,7 @@ export function readSchema(schema) {
     }
     const types = [at.type ?? []].flat();
     const found = {
-      at, name, description: (description ?? '').replaceAll('`', ''),
+      at, name, description: prose(description ?? ''),
       optional: optional || types.includes('null'), type: types.find(type => type !== 'null'),
     };
     found.kind = kindOf(found);
@@ -62,6 +65,7 @@ export function readSchema(schema) {
 
   /** Which of the options a value is, or nothing. `same` tells whether a text is another name of a code. */
   function chosen(all, value, same) {
+    if (value === undefined || value === null || value === '') return undefined;
     if (typeof value === 'object' && value !== null) {
       const keys = Object.keys(value);
       return all.find(one => one.tag && keys.length === 1 && keys[0] === one.tag) ?? all.find(one => one.own);
@@ -107,6 +111,10 @@ export function readSchema(schema) {
       case 'text': case 'thread':
         if (typeof value !== 'string') return 'not a text';
         return at.pattern && !matches(at.pattern, value) ? 'not understood' : undefined;
+      case 'object': return typeof value === 'object' && !Array.isArray(value) ? undefined : 'needed';
+      case 'list':
+        if (!Array.isArray(value)) return 'not a list';
+        return value.length < (at.minItems ?? 0) ? `at least ${at.minItems} is needed` : undefined;
       default: return undefined;
     }
   }
