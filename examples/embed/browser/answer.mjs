@@ -56,10 +56,13 @@ function checksTable(report, modes, units) {
     el('td', { class: 'number' }, check.reserve === null ? '–' : check.reserve.toPrecision(3)),
     el('td', {}, check.method));
   const heads = ['Used', '', 'Of', 'Where', 'Load', 'Resistance', 'Level', 'n', 'By'];
-  return el('div', { class: 'scroll', role: 'region', tabindex: '0', 'aria-label': 'Table of checks' }, el('table', {},
-    el('caption', {}, 'Every load against its resistance, the most used first. n is resistance over load as they stand in the row; safety that is in an allowable or design resistance already is not in n.'),
-    el('thead', {}, el('tr', {}, heads.map((head, at) => el('th', { scope: 'col', class: [0, 4, 5, 7].includes(at) ? 'number' : undefined }, head || el('span', { class: 'unseen' }, 'Kept'))))),
-    el('tbody', {}, report.checks.map(row))));
+  return [
+    el('p', { class: 'hint' }, 'Every load against its resistance, the most used first. n is resistance over load as they stand in the row; safety that is in an allowable or design resistance already is not in n.'),
+    el('div', { class: 'scroll', role: 'region', tabindex: '0', 'aria-label': 'Table of checks' }, el('table', {},
+      el('caption', { class: 'unseen' }, 'Checks, the most used first'),
+      el('thead', {}, el('tr', {}, heads.map((head, at) => el('th', { scope: 'col', class: [0, 4, 5, 7].includes(at) ? 'number' : undefined }, head || el('span', { class: 'unseen' }, 'Kept'))))),
+      el('tbody', {}, report.checks.map(row)))),
+  ];
 }
 
 function stackTable(report, units) {
@@ -106,7 +109,8 @@ function wanted(report, go, where) {
 export function showReport(report, { kept, modes, draw, drawn, redraw, units, go, where, working, made }) {
   const box = byId('verdict');
   const mode = code => modes.get(code) ?? humane(code);
-  const governs = report.checks[0] && `Governs: ${report.checks[0].text}.`;
+  // What was not compared may be worse than what was.
+  const governs = report.checks[0] && `Governs${report.missing.length > 0 ? ', as far as it was compared' : ''}: ${report.checks[0].text}.`;
   const figures = FIGURES.filter(([name]) => drawn.has(name)).map(picture => figure(picture, draw, kept)).filter(Boolean);
   const isLeftOut = figures.length < FIGURES.filter(([name]) => drawn.has(name)).length;
   const unconcerned = new Map();

@@ -184,6 +184,15 @@ const tests = {
       await fresh(bad);
       assert.equal(await word(), 'No answer', bad);
     }
+    // Another demonstration, and back.
+    await fresh(hash);
+    await page.choose('demo', '2');
+    await page.click('load');
+    assert.match(await request(), /Winch foot/);
+    await page.until('decodeURIComponent(location.hash) === decodeURIComponent(document.getElementById("link").getAttribute("href"))');
+    await page.value('history.back()');
+    await page.until('document.getElementById("text").value.includes("Davit socket")');
+    assert.equal(await page.text('answer'), shown);
     const joint = data('davit_socket');
     for (const [name, text] of [
       ['a name twice', JSON.stringify(joint).replace('"load":{', '"load":{"across":"1 N",')],

@@ -58,6 +58,7 @@ async function start() {
 
   function refresh() {
     report = undefined;
+    byId('told').textContent = '';
     let reason, asked;
     try {
       asked = JSON.parse(ask('check'));
@@ -77,7 +78,6 @@ async function start() {
     }
     document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
     tell(report ? `${WORDS[report.word]}. ${report.headline}` : `No answer: ${reason}`);
-    byId('link').href = linkOf(text, units);
     keepAddress();
   }
 
@@ -143,10 +143,12 @@ async function start() {
     }, 900);
   }
 
+  /** The address follows a little later: browsers allow only so many changes of it. */
   let keeper;
-  function keepAddress() {
+  function keepAddress(given = text) {
     clearTimeout(keeper);
-    keeper = setTimeout(() => history.replaceState(null, '', linkOf(text, units)), 250);
+    byId('link').href = linkOf(given, units);
+    keeper = setTimeout(() => history.replaceState(null, '', linkOf(given, units)), 250);
   }
 
   /** Takes another joint as a text: from a link, a demonstration or the box. What is not JSON is not asked. */
@@ -178,9 +180,7 @@ async function start() {
     form.mark([], []);
     tell('No answer: the text of the request is not JSON');
     // A link to what cannot be read holds it as it is, and so has no answer either.
-    byId('link').href = linkOf(given, units);
-    keeper && clearTimeout(keeper);
-    keeper = setTimeout(() => history.replaceState(null, '', linkOf(given, units)), 250);
+    keepAddress(given);
   }
 
   function fromAddress() {
