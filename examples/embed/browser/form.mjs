@@ -1,7 +1,7 @@
 // The form: made from the schema, and in step with a joint. A text input only writes into the joint; whatever changes which
 // fields there are makes the form anew.
 import { byId, el } from './dom.mjs';
-import { DEPENDS_ON_THREAD, FAMILIES, LABELS, SHOWN, fitting } from './layout.mjs';
+import { DEPEND_ON, FAMILIES, LABELS, SHOWN, fitting } from './layout.mjs';
 import { humane, idOf, setAt, valueAt } from './schema.mjs';
 
 const squeezed = text => String(text).toLowerCase().replace(/[^a-z0-9]/g, '');
@@ -97,7 +97,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
         on: {
           input: () => {
             setAt(joint(), path, read(input.value));
-            if (kind === 'thread') regroup();
+            if (kind === 'thread') regroup(['Thread']);
             changed(path);
           },
         },
@@ -164,7 +164,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
           change: () => {
             setAt(joint(), path, becomes(all.find(one => one.key === select.value)));
             fill();
-            regroup();
+            regroup(place.from);
             changed(path);
           },
         },
@@ -173,16 +173,18 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     });
     const place = places.get(idOf(path));
     const refill = () => place.input.replaceChildren(...optionsOf(all, currentOf(), valueAt(joint(), path), how.required, path).flat(2).filter(Boolean));
-    if (all.some(one => DEPENDS_ON_THREAD.has(one.from))) place.regroup = refill;
+    place.from = new Set(all.map(one => one.from));
+    place.refill = refill;
     refill();
     place.input.after(meaning);
     fill();
     return [row, inner];
   }
 
-  /** Other products and grades are made with another thread, and other grades of another product. */
-  function regroup() {
-    for (const place of places.values()) place.regroup?.();
+  /** Other products are made with another thread, other grades of another product: `changed` are the enumerations. */
+  function regroup(changed) {
+    const some = new Set([...changed].flatMap(from => DEPEND_ON[from] ?? []));
+    for (const { from, refill } of places.values()) if (from && [...from].some(one => some.has(one))) refill();
   }
 
   /** What is shown at once of an object, and the rest folded away. */

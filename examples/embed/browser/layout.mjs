@@ -33,7 +33,10 @@ export const FAMILIES = {
   Metal: 'metals', JointMaterial: 'materials', JointTimber: 'timbers', RuleSet: 'rules', Mode: 'modes', Level: 'levels',
 };
 
-export const DEPENDS_ON_THREAD = new Set(['ScrewProduct', 'BoltGrade', 'NutStyle', 'NutGrade', 'WasherStyle']);
+/** The enumerations of which a thread, and of which a choice, has only some. */
+export const DEPEND_ON = {
+  Thread: ['ScrewProduct', 'BoltGrade', 'NutStyle', 'NutGrade', 'WasherStyle'], ScrewProduct: ['BoltGrade'], NutStyle: ['NutGrade'],
+};
 
 /** What fits the thread of a joint: the codes that the catalogue gives for it. */
 export function fitting(from, fits, joint, path) {
