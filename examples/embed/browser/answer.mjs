@@ -15,7 +15,7 @@ const FIGURES = [
 ];
 
 /** The headline begins with the word in capitals, which stands beside it already. */
-const withoutWord = headline => headline.replace(/^(HOLDS|DOES NOT HOLD|UNDECIDED)\s*/, '');
+export const withoutWord = headline => headline.replace(/^(HOLDS|DOES NOT HOLD|UNDECIDED)\s*/, '');
 
 /** What is said where there is no answer: the old one goes, all of it. `wrong` lists fields of the form, `{ path, text }`. */
 export function showNone(reason, wrong = [], form = undefined) {

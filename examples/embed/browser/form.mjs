@@ -339,6 +339,18 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     return found;
   }
 
+  /**
+   * The field that a quantity of a refusal speaks of, by the words in its name: "load across the axis" is `load.across`. Nothing
+   * where two fields answer to it alike.
+   */
+  function named(quantity) {
+    const said = new Set(quantity.toLowerCase().match(/[a-z]+/g));
+    const has = step => typeof step === 'string' && step.split('_').every(word => said.has(word));
+    const found = [...places.values()].filter(({ input, path }) => input && has(path.at(-1)))
+      .map(({ path }) => ({ path, hits: path.filter(has).length })).sort((a, b) => b.hits - a.hits);
+    return found.length > 0 && found[0].hits !== found[1]?.hits ? found[0].path : undefined;
+  }
+
   /** Goes to the field of a path. */
   function go(path) {
     const place = placeOf(path);
@@ -349,5 +361,5 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     target.scrollIntoView({ block: 'center' });
   }
 
-  return { render, mark, faults, go, placeOf };
+  return { render, mark, faults, go, named, placeOf };
 }

@@ -1,6 +1,6 @@
 // The page: one request, and the answer to exactly that request or none.
 import { open, Refusal } from '../callers/shankline.mjs';
-import { WORDS, showNone, showReport } from './answer.mjs';
+import { WORDS, showNone, showReport, withoutWord } from './answer.mjs';
 import { byId, el } from './dom.mjs';
 import { makeForm } from './form.mjs';
 import { saidIn } from './layout.mjs';
@@ -72,12 +72,12 @@ async function start() {
     } catch (problem) {
       reason = problem instanceof Refusal ? plainer(problem.message) : `a fault of this page: ${problem.message}`;
       const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
-      const wrong = allWrong(place?.length ? place : suspect, reason);
+      const wrong = allWrong(place?.length ? place : suspect ?? form.named(problem.document?.quantity ?? ''), reason);
       form.mark(wrong, []);
       showNone(`${reason}.`, wrong, form);
     }
     document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
-    tell(report ? `${WORDS[report.word]}. ${report.headline}` : `No answer: ${reason}`);
+    tell(report ? `${WORDS[report.word]} ${withoutWord(report.headline)}` : `No answer: ${reason}`);
     keepAddress();
   }
 
