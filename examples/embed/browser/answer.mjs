@@ -106,7 +106,7 @@ function wanted(report, go, where) {
  * Shows a report. `kept` has the images between answers, `modes` the labels of the modes, `draw` gives a picture or nothing,
  * `go` goes to the field of a path, and `where` tells whether there is one.
  */
-export function showReport(report, { kept, modes, draw, drawn, redraw, units, go, where, working, made }) {
+export function showReport(report, { kept, modes, draw, drawn, redraw, units, request, go, where, working, made }) {
   const box = byId('verdict');
   const mode = code => modes.get(code) ?? humane(code);
   // What was not compared may be worse than what was.
@@ -134,6 +134,7 @@ export function showReport(report, { kept, modes, draw, drawn, redraw, units, go
       ...[...unconcerned].map(([why, some]) => `Not concerned (${why}): ${some.join(', ')}`)].filter(Boolean))),
     section('Cautions', list(report.cautions.map(({ text }) => text))),
     section('Where the numbers come from', list(report.sources)),
+    el('section', { class: 'paper' }, el('h3', {}, 'What was asked'), el('pre', {}, request)),
     working(),
   ];
   // Only once all of it is there is any of it shown.

@@ -293,6 +293,10 @@ const tests = {
     for (const part of ['Holds', 'Davit socket on a deck', 'invented', 'Checks', 'For the workshop', 'For the inspector', 'Cautions', 'licensed', 'Tighten to 196 N m', 'HOLDS (the whole joint)']) {
       assert.ok(text.replace(/\s+/g, ' ').includes(part), `the sheet has no "${part}"`);
     }
+    // The whole of the request, so that the answer can be told to be to it.
+    const words = new Set(text.match(/[\w.]+/g));
+    assert.deepEqual((await request()).match(/[\w.]+/g).filter(one => !words.has(one)), []);
+    assert.match(text, /What was asked/);
     assert.doesNotMatch(text, /Load\s+Show in|if known|Remove/);
   },
 

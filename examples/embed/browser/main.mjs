@@ -63,7 +63,7 @@ async function start() {
     try {
       asked = JSON.parse(ask('check'));
       showReport(asked, {
-        kept, modes, drawn, units, go: form.go, where: form.placeOf, working, draw, redraw,
+        kept, modes, drawn, units, request: text, go: form.go, where: form.placeOf, working, draw, redraw,
         made: `Made on ${new Date().toISOString().slice(0, 10)} with shankline ${version}, from published tables and formulas. The answer is to the joint as it is described here, and to no other.`,
       });
       form.mark([], wantedBeside(asked.missing));
