@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { startBrowser } from './chrome.mjs';
-import { identical } from './identical.mjs';
+import { identical, openDoor } from './identical.mjs';
 import { reachable } from './reachable.mjs';
 
 const [file, library, pictures] = process.argv.slice(2).map(given => resolve(given));
@@ -234,6 +234,51 @@ const tests = {
     await isSilent('the misspelt name is still there');
   },
 
+  async 'a text that is not JSON stays without answer, whatever else is touched'() {
+    await fresh();
+    await page.value(`(() => { const box = document.getElementById('text'); box.value = box.value.slice(0, -9); box.dispatchEvent(new Event('input')); })()`);
+    await page.value('document.querySelector("[name=units][value=us_customary]").click()');
+    await isSilent('other units');
+    await page.value('document.getElementById("link").click()');
+    await isSilent('the link');
+    const cut = await request();
+    await page.click('load');
+    assert.equal(await word(), 'Holds');
+    await page.value('history.back()');
+    await page.until(`document.getElementById('text').value === ${JSON.stringify(cut)}`);
+    await isSilent('back to it');
+  },
+
+  async 'whatever stands in the text, the word is that of the module or none'() {
+    await fresh();
+    await openDoor(page);
+    const found = await page.value(`(() => {
+      const whole = JSON.parse(document.getElementById('text').value), box = document.getElementById('text'), odd = [null, 7, 'x', [], {}, true, [[]], { a: [null] }];
+      const paths = []; const walk = (at, path) => { if (path.length) paths.push(path); if (at && typeof at === 'object') for (const key of Object.keys(at)) walk(at[key], [...path, key]); };
+      walk(whole, []);
+      const wrong = [], words = {}; let count = 0;
+      const words_of = { holds: 'Holds', does_not_hold: 'Does not hold', undecided: 'Undecided' };
+      paths.forEach((path, turn) => { for (const value of [odd[turn % 8], odd[(turn + 3) % 8], odd[(turn + 5) % 8]]) {
+        const joint = structuredClone(whole); let at = joint;
+        for (const step of path.slice(0, -1)) at = at[step];
+        at[path.at(-1)] = value;
+        // The answer before this one says that it holds: it must not stay.
+        box.value = JSON.stringify(whole); box.dispatchEvent(new Event('input'));
+        if (document.getElementById('word').textContent !== 'Holds') wrong.push('the joint itself');
+        box.value = JSON.stringify(joint); box.dispatchEvent(new Event('input'));
+        let expected = 'No answer';
+        try { expected = words_of[JSON.parse(window.door.askText('check', '{"joint":' + box.value + '}')).word]; } catch { }
+        const shown = document.getElementById('word').textContent;
+        words[shown] = (words[shown] ?? 0) + 1; count++;
+        if (shown !== expected || (shown === 'No answer') !== (document.querySelectorAll('#answer table').length === 0)) wrong.push(path.join('.') + ' ' + JSON.stringify(value) + ': ' + shown + ', not ' + expected);
+        if (document.getElementById('why').textContent.includes('fault of')) wrong.push(path.join('.') + ' ' + JSON.stringify(value) + ': ' + document.getElementById('why').textContent);
+      } });
+      return { wrong, words, count }; })()`);
+    console.log(`   ${found.count} odd texts: ${JSON.stringify(found.words)}`);
+    assert.deepEqual(found.wrong, []);
+    assert.deepEqual(page.complaints, []);
+  },
+
   async 'plies are added, moved and taken away, and the focus stays'() {
     await fresh();
     const names = () => page.value('[...document.querySelectorAll("input")].filter(one => /^f:stack\\.plies\\.\\d+\\.name$/.test(one.id)).map(one => one.value)');
@@ -310,9 +355,13 @@ const tests = {
       writeFileSync(join(scratch, 'spoiled.html'), spoiled);
       await page.go(pathToFileURL(join(scratch, 'spoiled.html')).href);
       await page.until(STARTED, name);
-      assert.match(await why(), /did not start/);
+      assert.match(await why(), /did not start/, name);
       await isSilent(name);
     }
+    await fresh();
+    await page.value('setTimeout(() => { throw new Error("spoiled"); }, 0)');
+    await page.until('document.getElementById("word").textContent === "No answer"');
+    await isSilent('a fault of the page');
     page.complaints.length = 0;
     await page.call('Emulation.setScriptExecutionDisabled', { value: true });
     await page.go(address);

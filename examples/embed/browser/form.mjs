@@ -49,9 +49,13 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
   function restructure(path, value, focus) {
     setAt(joint(), path, value);
     const wanted = focus ?? document.activeElement?.id;
-    render();
-    byId(wanted)?.focus();
-    changed(path);
+    try {
+      render();
+      byId(wanted)?.focus();
+    } finally {
+      // Whatever the form comes to: the old answer is to another joint.
+      changed(path);
+    }
   }
 
   /** What is said below a field: the description, and what is wrong or wanted. */
@@ -96,9 +100,8 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
         list: kind === 'thread' ? 'threads' : undefined,
         on: {
           input: () => {
-            setAt(joint(), path, read(input.value));
+            put(path, read(input.value));
             if (kind === 'thread') regroup(['Thread']);
-            changed(path);
           },
         },
       });
@@ -163,9 +166,12 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
         on: {
           change: () => {
             setAt(joint(), path, becomes(all.find(one => one.key === select.value)));
-            fill();
-            regroup(place.from);
-            changed(path);
+            try {
+              fill();
+              regroup(place.from);
+            } finally {
+              changed(path);
+            }
           },
         },
       });

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url';
 
 const text = name => readFileSync(new URL(`../../data/${name}`, import.meta.url), 'utf8');
 
-export function requests() {
+function requests() {
   // Not `version` and no question that is none: both list the questions, and the module of the page has fewer.
   const asked = [['catalogue', '{}'], ['check', ''], ['check', '[]']];
   for (const thread of ['M12', 'M16x1.5', '3/4-10 UNC', 'M17.3']) asked.push(['catalogue', JSON.stringify({ thread })]);
@@ -39,18 +39,23 @@ export function requests() {
   return asked;
 }
 
+/** Opens the module of the page a second time, beside the page: `window.door`. */
+export async function openDoor(page) {
+  const door = readFileSync(new URL('../callers/shankline.mjs', import.meta.url), 'utf8').replaceAll(/^export /gm, '');
+  await page.value(`(async () => { ${door}
+    const packed = Uint8Array.from(atob(document.getElementById('module').textContent), letter => letter.charCodeAt(0));
+    window.door = await open(await new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
+  })()`);
+}
+
 /** The number of answers that are the same, their size, and the least time of a check in milliseconds. */
 export async function identical(page, library) {
   const asked = requests();
   const native = execFileSync('python3', [fileURLToPath(new URL('native.py', import.meta.url)), library],
     { input: asked.map(one => `${JSON.stringify(one)}\n`).join(''), encoding: 'utf8', maxBuffer: 1 << 30 }).trim().split('\n').map(line => JSON.parse(line));
-  const door = readFileSync(new URL('../callers/shankline.mjs', import.meta.url), 'utf8').replaceAll(/^export /gm, '');
-  await page.value(`(async () => { ${door}
-    const packed = Uint8Array.from(atob(document.getElementById('module').textContent), letter => letter.charCodeAt(0));
-    window.door = await open(await new Response(new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))).arrayBuffer());
-    window.answered = asked => asked.map(([question, request]) => {
-      try { return [0, window.door.askText(question, request)]; } catch (problem) { return [1, problem.document]; } });
-  })()`);
+  await openDoor(page);
+  await page.value(`window.answered = asked => asked.map(([question, request]) => {
+    try { return [0, window.door.askText(question, request)]; } catch (problem) { return [1, problem.document]; } })`);
   let bytes = 0;
   for (let from = 0; from < asked.length; from += 50) {
     const some = asked.slice(from, from + 50);

@@ -28,12 +28,16 @@ async function start() {
   let units = 'si';
   /** The last answer, if it is that to the text; and what was changed since there was one. */
   let report, suspect;
+  /** Why the text cannot be read, while it cannot: the form then shows the joint of before, and waits. */
+  let unread;
   const drawn = new Set(['section', 'checks', 'springs']);
   const kept = new Map();
   let isWorkingOpen = false;
 
   const fits = new Map();
   function fitsOf(thread) {
+    // Without a thread the catalogue lists everything.
+    if (typeof thread !== 'string') return undefined;
     if (!fits.has(thread)) {
       let found;
       try { found = shankline.ask('catalogue', { thread }); } catch { /* no thread is made for a word half typed */ }
@@ -59,8 +63,9 @@ async function start() {
   function refresh() {
     report = undefined;
     byId('told').textContent = '';
-    let reason, asked;
+    let reason = unread, asked;
     try {
+      if (unread !== undefined) throw new Refusal({ text: unread });
       asked = JSON.parse(ask('check'));
       showReport(asked, {
         kept, modes, drawn, units, request: text, go: form.go, where: form.placeOf, working, draw, redraw,
@@ -71,14 +76,25 @@ async function start() {
       suspect = undefined;
     } catch (problem) {
       reason = problem instanceof Refusal ? plainer(problem.message) : `a fault of this page: ${problem.message}`;
-      const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
-      const wrong = allWrong(place?.length ? place : suspect ?? form.named(problem.document?.quantity ?? ''), reason);
-      form.mark(wrong, []);
-      showNone(`${reason}.`, wrong, form);
+      // Before anything else the old answer goes.
+      showNone(`${reason}.`);
+      explain(problem, reason);
     }
     document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
     tell(report ? `${WORDS[report.word]} ${withoutWord(report.headline)}` : `No answer: ${reason}`);
     keepAddress();
+  }
+
+  /** Says beside the fields what is wrong. */
+  function explain(problem, reason) {
+    if (unread !== undefined) {
+      form.mark([], []);
+      return;
+    }
+    const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
+    const wrong = allWrong(place?.length ? place : suspect ?? form.named(problem.document?.quantity ?? ''), reason);
+    form.mark(wrong, []);
+    showNone(`${reason}.`, wrong, form);
   }
 
   /** For each field that a verdict waits for: for what. */
@@ -143,44 +159,36 @@ async function start() {
     }, 900);
   }
 
-  /** The address follows a little later: browsers allow only so many changes of it. */
+  /** The address follows a little later: browsers allow only so many changes of it. It holds what the box holds. */
   let keeper;
-  function keepAddress(given = text) {
+  function keepAddress() {
     clearTimeout(keeper);
-    byId('link').href = linkOf(given, units);
-    keeper = setTimeout(() => history.replaceState(null, '', linkOf(given, units)), 250);
+    const link = linkOf(byId('text').value, units);
+    byId('link').href = link;
+    keeper = setTimeout(() => history.replaceState(null, '', link), 250);
   }
 
   /** Takes another joint as a text: from a link, a demonstration or the box. What is not JSON is not asked. */
   function take(given, { fromBox = false } = {}) {
-    let found, reason;
-    try {
-      found = JSON.parse(given);
-      if (typeof found !== 'object' || found === null || Array.isArray(found)) reason = 'a joint is an object with named fields';
-    } catch (problem) {
-      reason = problem.message;
-    }
-    byId('broken').hidden = reason === undefined;
-    byId('fields').inert = reason !== undefined;
-    byId('textWrong').hidden = reason === undefined;
-    byId('textWrong').textContent = reason ?? '';
-    byId('text').toggleAttribute('aria-invalid', false);
+    showNone('Another joint is being read.');
     if (!fromBox) byId('text').value = given;
     suspect = undefined;
-    if (reason === undefined) {
+    unread = undefined;
+    try {
+      const found = JSON.parse(given);
+      if (typeof found !== 'object' || found === null || Array.isArray(found)) throw new TypeError('a joint is an object with named fields');
       [joint, text] = [found, given];
-      form.render();
-      refresh();
-      return;
+    } catch (problem) {
+      unread = `the text of the request is not a joint in JSON: ${problem.message}`;
+      byId('asText').open = true;
     }
-    byId('text').setAttribute('aria-invalid', 'true');
-    byId('asText').open = true;
-    report = undefined;
-    showNone(`The text of the request is not JSON: ${reason}.`);
-    form.mark([], []);
-    tell('No answer: the text of the request is not JSON');
-    // A link to what cannot be read holds it as it is, and so has no answer either.
-    keepAddress(given);
+    if (unread === undefined) form.render();
+    byId('broken').hidden = unread === undefined;
+    byId('fields').inert = unread !== undefined;
+    byId('textWrong').hidden = unread === undefined;
+    byId('textWrong').textContent = unread ?? '';
+    byId('text').setAttribute('aria-invalid', String(unread !== undefined));
+    refresh();
   }
 
   function fromAddress() {
@@ -207,8 +215,8 @@ async function start() {
   byId('load').addEventListener('click', () => {
     const at = byId('demo').value;
     // "Back" of the browser gives the joint of before.
-    history.replaceState(null, '', linkOf(text, units));
-    history.pushState(null, '', linkOf(text, units));
+    history.replaceState(null, '', byId('link').href);
+    history.pushState(null, '', byId('link').href);
     take(written(at === 'empty' ? schema.blank(schema.root) : demonstrations[at]));
   });
   byId('text').addEventListener('input', () => take(byId('text').value, { fromBox: true }));
@@ -231,6 +239,8 @@ async function start() {
   addEventListener('hashchange', () => fromAddress());
   addEventListener('popstate', () => fromAddress());
 
+  // After a fault nobody knows what is shown.
+  addEventListener('error', ({ message }) => showNone(`A fault of this page: ${message}.`));
   if (!fromAddress()) take(written(demonstrations[0]));
 }
 
