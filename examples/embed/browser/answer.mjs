@@ -1,7 +1,7 @@
 // The answer: what must be said still, a picture, a table, the sheet for the workshop. Everything here is made anew from one
 // report, or is gone.
 import { byId, el } from './dom.mjs';
-import { saidIn } from './layout.mjs';
+import { LABELS, saidIn } from './layout.mjs';
 import { humane } from './schema.mjs';
 import { shown, spread } from './units.mjs';
 
@@ -24,9 +24,12 @@ export function showNone(reason, wrong = [], form = undefined) {
   byId('word').textContent = 'No answer';
   byId('why').textContent = reason;
   byId('answer').replaceChildren(el('section', {}, el('p', {}, 'There is no answer to what the form shows now.'),
-    el('ul', {}, wrong.map(({ path, text }) => el('li', {}, fieldLink(path, path.map(step => typeof step === 'number' ? step + 1 : humane(step)).join(', '), form.go), `: ${text}`)))));
+    el('ul', {}, wrong.map(({ path, text }) => el('li', {}, fieldLink(path, pathName(path), form.go), ` – ${text}`)))));
   byId('made').textContent = '';
 }
+
+/** "Stack, from the head: Plies: 1: Hole". */
+export const pathName = path => path.map(step => typeof step === 'number' ? step + 1 : LABELS[step] ?? humane(step)).join(': ');
 
 const fieldLink = (path, text, go) => el('a', { href: '#form', on: { click: event => { event.preventDefault(); go(path); } } }, text);
 

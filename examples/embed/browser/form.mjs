@@ -316,7 +316,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
         const place = placeOf(path);
         if (!place) continue;
         const { note, input } = place;
-        note.className = name;
+        note.className = text === 'needed' ? `${name} empty` : name;
         note.append(note.hidden ? text : `; ${text}`);
         note.hidden = false;
         input?.setAttribute(attribute, 'true');

@@ -1,6 +1,6 @@
 // The page: one request, and the answer to exactly that request or none.
 import { open, Refusal } from '../callers/shankline.mjs';
-import { WORDS, showNone, showReport, withoutWord } from './answer.mjs';
+import { WORDS, pathName, showNone, showReport, withoutWord } from './answer.mjs';
 import { byId, el } from './dom.mjs';
 import { makeForm } from './form.mjs';
 import { saidIn } from './layout.mjs';
@@ -78,23 +78,27 @@ async function start() {
       reason = problem instanceof Refusal ? plainer(problem.message) : `a fault of this page: ${problem.message}`;
       // Before anything else the old answer goes.
       showNone(`${reason}.`);
-      explain(problem, reason);
+      reason = explain(problem, reason);
     }
     document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
     tell(report ? `${WORDS[report.word]} ${withoutWord(report.headline)}` : `No answer: ${reason}`);
     keepAddress();
   }
 
-  /** Says beside the fields what is wrong. */
+  /** Says beside the fields what is wrong, and gives it in one line. */
   function explain(problem, reason) {
     if (unread !== undefined) {
       form.mark([], []);
-      return;
+      return reason;
     }
     const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
     const wrong = allWrong(place?.length ? place : suspect ?? form.named(problem.document?.quantity ?? ''), reason);
     form.mark(wrong, []);
-    showNone(`${reason}.`, wrong, form);
+    const [first] = wrong;
+    const more = wrong.length > 1 ? `, and ${wrong.length - 1} more (see below)` : '';
+    const line = first && first.text !== reason ? `${pathName(first.path)} – ${first.text}${more}` : reason;
+    showNone(`${line}.`, wrong, form);
+    return line;
   }
 
   /** For each field that a verdict waits for: for what. */
