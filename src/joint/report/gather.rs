@@ -150,6 +150,7 @@ fn of_amount(amount: Amount) -> Amount {
         Amount::Force(v) => Amount::Force(tidy(v)),
         Amount::Stress(v) => Amount::Stress(tidy(v)),
         Amount::Torque(v) => Amount::Torque(tidy(v)),
+        Amount::Number(v) => Amount::Number(twelve_digits(v)),
         other => other,
     }
 }
