@@ -56,7 +56,7 @@ fn special_size(diameter: Length, n: f64) -> String {
     if let Some(number) = found {
         return format!("#{number}");
     }
-    let text = trimmed_number(diameter.value / INCH);
+    let text = without_zeros(format!("{:.6}", diameter.value / INCH));
     let number = text.parse().ok().and_then(number_size);
     if number.is_some_and(|size| Thread::unified_special(size, n).is_ok()) {
         format!("{text}.0")

@@ -85,12 +85,12 @@ impl Cones {
     pub fn new(hole: Length, bearing: Length, half_angle: Angle) -> Result<Self, Error> {
         part_length("hole", hole)?;
         part_length("diameter of the bearing face", bearing)?;
-        // The ratio is under the logarithm: below this it would be all rounding.
+        // The ratio is under the logarithm: near one or without end it would be all rounding. No face is as wide as 100 holes.
         within(
             "diameter of the bearing face",
             bearing,
             hole * (1.0 + 1e-6),
-            hole * 1e6,
+            hole * 100.0,
         )?;
         within("half angle", half_angle, degrees(1.0), degrees(60.0))?;
         Ok(Self {
@@ -148,7 +148,7 @@ impl Cones {
             "small diameter of the frustum",
             small_diameter,
             self.hole * (1.0 + 1e-6),
-            self.hole * 1e12,
+            self.hole * 1e3,
         )?;
         let stiffness =
             from_base(1.0 / self.resilience(layer.thickness, layer.modulus.value, small_diameter));
@@ -158,8 +158,9 @@ impl Cones {
     #[inline]
     fn logarithm(&self, thickness: Length, small: Length) -> f64 {
         let (d, s) = (self.hole.value, small.value);
-        let large = 2.0 * thickness.value * self.tangent + s;
-        math::ln(((large - d) * (s + d)) / ((large + d) * (s - d)))
+        let wider = 2.0 * thickness.value * self.tangent;
+        // The same as of ((D' - d) (D + d)) / ((D' + d) (D - d)), D' = D + wider, whose logarithm is nothing for a thin layer.
+        math::ln_1p(2.0 * d * wider / ((s + wider + d) * (s - d)))
     }
 
     #[inline]
