@@ -2,6 +2,7 @@
 
 mod support;
 
+use approx::{assert_abs_diff_eq, assert_relative_eq};
 use proptest::prelude::*;
 use shankline::prelude::*;
 use shankline::strength::check::{Level, Mode};
@@ -235,10 +236,7 @@ fn printed_blocks_of_other_codes() {
             .at(Level::Design)
             .unwrap()
             .get::<kilonewton>();
-        assert!(
-            (design - printed).abs() <= rounding,
-            "{method}: {design} and {printed}"
-        );
+        assert_abs_diff_eq!(design, printed, epsilon = rounding);
     }
     // S355 and a steel with little between yield and tensile strength: Ke 1.1, and py at most Us / 1.2 with Ke 1.
     for (fy, fu, py, ke) in [(355.0, 490.0, 355.0, 1.1), (450.0, 500.0, 500.0 / 1.2, 1.0)] {
@@ -248,7 +246,7 @@ fn printed_blocks_of_other_codes() {
         );
         let design = found.unwrap().resistance.at(Level::Design).unwrap();
         let hand = 0.6 * py * (2800.0 + ke * 390.0) / 1e3;
-        assert!((design.get::<kilonewton>() - hand).abs() < 1e-6, "{fy}");
+        assert_relative_eq!(design.get::<kilonewton>(), hand, max_relative = 1e-12);
     }
 }
 
@@ -619,7 +617,7 @@ fn sections_of_bs_5950() {
                 .at(Level::Design)
                 .unwrap()
                 .get::<kilonewton>();
-            assert!((design - py * area / 1e3).abs() < 1e-9, "{fy} {mode}");
+            assert_relative_eq!(design, py * area / 1e3, max_relative = 1e-12);
         }
     }
 }

@@ -74,8 +74,8 @@ impl Cones {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bearing face that is not wider
-    /// than the hole, or an angle outside its range.
+    /// [`Error::OutOfRange`] for lengths outside the [ranges](crate::tension#ranges), a bearing face not between one hole and a hundred
+    /// of them, or an angle outside its range.
     ///
     /// ```
     /// use shankline::{prelude::*, tension::Cones, units::degrees};
