@@ -6,6 +6,7 @@ use std::{collections::BTreeMap, fs, path::PathBuf};
 #[path = "random.rs"]
 mod random;
 
+#[allow(unused_imports)] // not every test has a use for it
 pub use random::Random;
 
 pub fn repository(path: &str) -> PathBuf {
