@@ -1111,8 +1111,12 @@ fn what_makes_no_sense_is_refused() {
     let mut many = DesignSpace::new();
     many.threads = vec![joint.bolt.thread; 400];
     assert!(joint.design(&many, &[]).is_ok()); // repetitions do not count
-    // Numbers at the edge of what a number can be: reasons, no panic.
-    for across in [1e12, f64::MIN_POSITIVE, 5e-324] {
+    for nothing in [f64::MIN_POSITIVE, 5e-324] {
+        loaded.load.across = newtons(nothing);
+        assert!(loaded.design(&DesignSpace::new(), &[]).is_err());
+    }
+    // Numbers at the edge of what a load can be: reasons, no panic.
+    for across in [1e12, 1e-55] {
         for shock in [1.0, 100.0] {
             let mut extreme = joint.clone();
             extreme.load.across = newtons(across);

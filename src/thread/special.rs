@@ -3,11 +3,10 @@
 use super::{Form, Profile, Thread};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::round;
-use crate::units::{INCH, Length, from_base, inches, millimetres};
+use crate::units::{Length, from_base, inches, millimetres};
 
 impl Thread {
-    /// A Unified thread of special diameter or pitch (UNS), with the Unified profile. The diameter is taken to a millionth of
-    /// an inch, as it is printed.
+    /// A Unified thread of special diameter or pitch (UNS), with the Unified profile.
     ///
     /// # Errors
     ///
@@ -40,7 +39,6 @@ impl Thread {
             ));
         }
         let pitch = inches(1.0 / threads_per_inch);
-        let diameter = inches(round(diameter.value / INCH * 1e6) / 1e6);
         // Below this the minor diameter of the thread shrinks toward nothing.
         if diameter < 3.0 * pitch {
             return Err(out_of_range(
