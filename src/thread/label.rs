@@ -10,7 +10,7 @@ use crate::math::round;
 use crate::tables::nanometres;
 use crate::tables::thread_tolerances::EngagementGroup;
 use crate::tables::threads::{MetricThread, UnifiedThread};
-use crate::units::{INCH, Length, inch_fraction, inches, millimetres};
+use crate::units::{INCH, Length, inch_fraction, millimetres};
 
 impl fmt::Display for Thread {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -56,15 +56,7 @@ fn special_size(diameter: Length, n: f64) -> String {
     if let Some(number) = found {
         return format!("#{number}");
     }
-    let value = diameter.value / INCH;
-    let mut text = without_zeros(format!("{value:.6}"));
-    // All digits where fewer would be read as another thread.
-    if text
-        .parse::<f64>()
-        .is_ok_and(|read| inches(read) != diameter)
-    {
-        text = format!("{value}");
-    }
+    let text = trimmed_number(diameter.value / INCH);
     let number = text.parse().ok().and_then(number_size);
     if number.is_some_and(|size| Thread::unified_special(size, n).is_ok()) {
         format!("{text}.0")
