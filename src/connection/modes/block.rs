@@ -2,7 +2,7 @@
 //!
 //! ```text
 //!   U:  shear along two columns, tension between them
-//!   L:  shear along the outermost column, tension across all of them to the opposite side
+//!   L:  shear along one column, tension from it across those beyond it to their side
 //!   II: shear along two columns, tension from each to its side
 //! ```
 //!
@@ -41,6 +41,8 @@ struct Block {
     tension: f64,
     tension_holes: f64,
     even: bool,
+    /// Lines of bolts of a block torn to one side.
+    to_one_side: Option<usize>,
 }
 
 struct Plate<'a> {
@@ -96,7 +98,7 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
             told.push(not_in_rows());
             return;
         };
-        for (bolts, block) in grid.blocks(&plate) {
+        for (bolts, block) in grid.blocks(&plate, &rule) {
             let sum = loaded.sum(|n| {
                 loaded
                     .places
@@ -115,13 +117,17 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
                 continue;
             };
             let even = match method {
-                PlyMethod::En1993 => block.even && !loaded.turned,
+                PlyMethod::En1993 | PlyMethod::CsaS16 => block.even && !loaded.turned,
                 // Uneven only with several columns in the tension line (commentary of AISC 360; recalled).
-                _ => block.even || grid.columns.len() == 1,
+                _ => match block.to_one_side {
+                    Some(lines) => lines == 1 || block.even && !loaded.turned,
+                    None => block.even,
+                },
             };
             let by = if even { rule.even } else { rule.uneven };
             match checked(&plate, &block, by, from_base(load), loaded) {
                 Ok(check) => {
+                    let check = check.warned(rule.cautions_to_one_side(block.to_one_side));
                     if worst
                         .as_ref()
                         .is_none_or(|worst| check.utilisation > worst.utilisation)
@@ -244,7 +250,7 @@ impl Grid {
 
     /// Every block with the bolts in it; without its lines where an edge is not found.
     #[allow(clippy::cast_precision_loss)] // at most 10 000 bolts
-    fn blocks(&self, plate: &Plate) -> Vec<(Takes, Option<Block>)> {
+    fn blocks(&self, plate: &Plate, rule: &BlockRule) -> Vec<(Takes, Option<Block>)> {
         let (Some(first), Some(last)) = (self.columns.first(), self.columns.last()) else {
             return Vec::new();
         };
@@ -257,23 +263,29 @@ impl Grid {
             let ahead = |column: f64| plate.outline.reach(self.place(row, column), self.ahead);
             let low = plate.outline.reach(self.place(row, *first), back);
             let high = plate.outline.reach(self.place(row, *last), across);
-            for (side, column) in [(low, *last), (high, *first)] {
-                let lines = side.zip(ahead(column)).map(|(side, shear)| Block {
-                    shear,
-                    shear_holes: holes,
-                    tension: last - first + side,
-                    tension_holes: count - 0.5,
-                    even: false,
-                });
-                blocks.push((
-                    Takes {
+            for (at, &column) in self.columns.iter().enumerate() {
+                let sides = [
+                    (low, *first, column, at + 1),
+                    (high, column, *last, self.columns.len() - at),
+                ];
+                for (side, from, to, lines) in sides {
+                    let lines_of = side.zip(ahead(column)).map(|(side, shear)| Block {
+                        shear,
+                        shear_holes: holes,
+                        tension: to - from + side,
+                        tension_holes: rule.holes_to_one_side(lines),
+                        // Beside one of some columns its mirror tears with it, and both go straight; all of them turn.
+                        even: lines < self.columns.len(),
+                        to_one_side: Some(lines),
+                    });
+                    let takes = Takes {
                         from_row: row,
-                        low: *first,
-                        high: *last,
+                        low: from,
+                        high: to,
                         within: true,
-                    },
-                    lines,
-                ));
+                    };
+                    blocks.push((takes, lines_of));
+                }
             }
             for (at, &from) in self.columns.iter().enumerate() {
                 for (to_at, &to) in self.columns.iter().enumerate().skip(at + 1) {
@@ -296,6 +308,7 @@ impl Grid {
                             tension: to - from,
                             tension_holes: between,
                             even: true,
+                            to_one_side: None,
                         }),
                     ));
                     let sides = low.zip(high).zip(shear);
@@ -307,6 +320,7 @@ impl Grid {
                             tension: low + (from - first) + (last - to) + high,
                             tension_holes: count - between,
                             even: true,
+                            to_one_side: None,
                         }),
                     ));
                 }

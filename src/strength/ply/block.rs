@@ -179,6 +179,29 @@ impl BlockRule {
     }
 }
 
+impl BlockRule {
+    /// Holes that lie in the tension face of a block torn to one side, by its lines of bolts along the shear.
+    #[allow(clippy::cast_precision_loss)] // at most some hundreds
+    pub(crate) fn holes_to_one_side(&self, lines: usize) -> f64 {
+        match self.even {
+            // k of 6.2.4 is 0.5 of one line and 2.5 of two (recalled): a hole more than there are, of more lines too, of which
+            // the clause has nothing.
+            BlockMethod::Bs5950 if lines > 1 => lines as f64 + 0.5,
+            _ => lines as f64 - 0.5,
+        }
+    }
+
+    /// What the user must be told of them.
+    pub(crate) fn cautions_to_one_side(&self, lines: Option<usize>) -> Cautions {
+        let recalled = self.even == BlockMethod::Bs5950 && lines.is_some_and(|lines| lines > 1);
+        Cautions::default().with(
+            recalled
+                .then_some(methods::BS_5950_1_2000_6_2_4_TWO_LINES)
+                .and_then(Caution::of_method),
+        )
+    }
+}
+
 impl fmt::Display for BlockMethod {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.pad(self.method().citation)

@@ -110,6 +110,7 @@ pub(crate) const AISC_LRFD_1999_J4_3: &Method = &Method { key: "aisc-lrfd-1999-j
 pub(crate) const AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT: &Method = &Method { key: "aisc-lrfd-1999-j4.3-at-most-0.6-fu-anv-fu-ant", citation: "AISC LRFD 1999 J4.3, at most 0.6 Fu Anv + Fu Ant", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3, limit"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const EN_1993_1_8_2005_3_10_2: &Method = &Method { key: "en-1993-1-8-2005-3.10.2", citation: "EN 1993-1-8:2005 3.10.2", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.10.2"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "worked examples of a European guide" };
 pub(crate) const BS_5950_1_2000_6_2_4_BLOCK_SHEAR: &Method = &Method { key: "bs-5950-1-2000-6.2.4-block-shear", citation: "BS 5950-1:2000 6.2.4, block shear", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.2.4"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Reproduced, read_in: "a worked fin plate of the Steel Designers' Manual, 6th ed." };
+pub(crate) const BS_5950_1_2000_6_2_4_TWO_LINES: &Method = &Method { key: "bs-5950-1-2000-6.2.4-two-lines", citation: "BS 5950-1:2000 6.2.4, holes of two lines of bolts", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.2.4, two lines"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const BS_5950_1_2000_4_6_1: &Method = &Method { key: "bs-5950-1-2000-4.6.1", citation: "BS 5950-1:2000 4.6.1", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("4.6.1 and 3.4.3"), modes: Some("net_section gross_section"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the Steel Designers' Manual, 6th ed., chapter 14, and a lecture" };
 pub(crate) const IS_800_2007_6_4_1: &Method = &Method { key: "is-800-2007-6.4.1", citation: "IS 800:2007 6.4.1", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.4.1"), modes: Some("block_shear"), levels: Some("design"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const AS_4100_9_1_9: &Method = &Method { key: "as-4100-9.1.9", citation: "AS 4100 9.1.9", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: None, clause: Some("9.1.9, amendment of 2012"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "recalled, not read" };
@@ -424,7 +425,7 @@ pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 421] = [
+pub(in crate::tables) static METHODS: [&Method; 422] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -533,6 +534,7 @@ pub(in crate::tables) static METHODS: [&Method; 421] = [
     AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT,
     EN_1993_1_8_2005_3_10_2,
     BS_5950_1_2000_6_2_4_BLOCK_SHEAR,
+    BS_5950_1_2000_6_2_4_TWO_LINES,
     BS_5950_1_2000_4_6_1,
     IS_800_2007_6_4_1,
     AS_4100_9_1_9,

@@ -54,10 +54,12 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) {
     // At most 1e6: exact.
     #[allow(clippy::cast_precision_loss)]
     let load = count as f64 * own.load;
-    for (method, block) in [
-        (concentric, shape.between_rows()),
-        (one_sided, Some(shape.to_one_edge())),
-        (concentric, shape.to_both_edges()),
+    let lines = case.joint.pattern.across();
+    let to_one_edge = shape.to_one_edge(rule.holes_to_one_side(lines));
+    for (method, block, lines) in [
+        (concentric, shape.between_rows(), None),
+        (one_sided, Some(to_one_edge), Some(lines)),
+        (concentric, shape.to_both_edges(), None),
     ] {
         let Some(block) = block else { continue };
         let Some(found) = out.attempt(MODE, own.place, block_shear(&block, method)) else {
@@ -65,6 +67,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) {
         };
         out.work_at(own.place, || found.derivation());
         let check = found.check(load, case.level, own.number);
+        let check = check.map(|check| check.warned(rule.cautions_to_one_side(lines)));
         out.try_check(MODE, own.place, check);
     }
 }
@@ -157,9 +160,9 @@ impl Shape {
     }
 
     /// L.
-    fn to_one_edge(&self) -> BlockShear {
+    fn to_one_edge(&self, holes: f64) -> BlockShear {
         let tension = (self.across - 1.0) * self.gauge + self.edge;
-        self.block(1.0, tension, self.across - 0.5)
+        self.block(1.0, tension, holes)
     }
 
     /// II.
