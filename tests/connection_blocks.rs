@@ -1,12 +1,11 @@
 //! Blocks that tear out of one side of a plate, by hand beside each.
 
-use shankline::error::Amount;
 use shankline::connection::{Connection, InPlane, Outline, Side};
+use shankline::error::Amount;
 use shankline::joint::{RuleSet, Word};
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Mode, Place};
 use shankline::strength::group::Point;
-
 
 /// M20 in two columns 200 mm apart and rows 60 mm apart, in a plate of 15 mm S275 from x -130 to `right`, whose end lies
 /// 40 mm over the upper row.
@@ -154,5 +153,10 @@ fn two_lines_by_bs_5950_lose_two_and_a_half_holes() {
         .unwrap();
     let check = block(&tab);
     near(check.resistance, 351.5);
-    assert!(check.cautions.iter().any(|own| own.to_string().contains("two lines")));
+    assert!(
+        check
+            .cautions
+            .iter()
+            .any(|own| own.to_string().contains("two lines"))
+    );
 }

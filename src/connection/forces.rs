@@ -2,7 +2,7 @@
 
 use alloc::{format, string::String, vec::Vec};
 
-use super::outline::dot;
+use super::outline::{Vector, dot};
 use super::{Connection, InPlane, LoadCase, OutOfPlane};
 use crate::error::{Allowed, Error, LONGEST, out_of_range};
 use crate::joint::{Slip, Stack};
@@ -200,6 +200,16 @@ pub(super) struct Distribution {
     pub(super) methods: [Option<&'static Method>; 2],
     /// A ply that an edge presses on, of which nobody says how far it reaches.
     unknown: Option<String>,
+    /// The edge that a plate is tilted onto.
+    pub(super) edge: Option<Edge>,
+}
+
+/// An edge of a plate that presses.
+pub(super) struct Edge {
+    pub(super) ply: String,
+    /// From it to the bolts.
+    pub(super) up: Vector,
+    pub(super) force: Force,
 }
 
 /// What comes to each bolt, where a word may be said of it.
@@ -220,6 +230,7 @@ pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Distributio
         tensions,
         method: out_of_plane,
         unknown,
+        edge,
     } = along(connection, case)?;
     let pulled = tensions.iter().any(|tension| tension.value != 0.0);
     let (mut loads, in_plane) = across(connection, case, pulled)?;
@@ -245,6 +256,7 @@ pub(super) fn of(connection: &Connection, case: &Resolved) -> Result<Distributio
         loads,
         methods: [in_plane, out_of_plane],
         unknown,
+        edge,
     })
 }
 
@@ -309,6 +321,7 @@ struct Pulled {
     tensions: Vec<Force>,
     method: Option<&'static Method>,
     unknown: Option<String>,
+    edge: Option<Edge>,
 }
 
 fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
@@ -327,9 +340,10 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
             tensions: even.tensions,
             method: None,
             unknown: None,
+            edge: None,
         });
     }
-    let mut unknown = None;
+    let (mut unknown, mut edge) = (None, None);
     let found = match &connection.out_of_plane {
         None => {
             return Err(Error::Mismatch(format!(
@@ -344,6 +358,11 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
             let found = bolts.pull(pull, Tilting::AboutEdge(corners))?;
             if found.edge > Force::default() {
                 unknown = on_something(connection, case, ply, corners)?;
+                edge = Some(Edge {
+                    ply: ply.clone(),
+                    up: away_from_edge(case),
+                    force: found.edge,
+                });
             }
             Ok(found)
         }
@@ -353,7 +372,17 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
         tensions: found.tensions,
         method: Some(found.method),
         unknown,
+        edge,
     })
+}
+
+/// From the edge that a moment presses to the bolts.
+fn away_from_edge(case: &Resolved) -> Vector {
+    let size = hypot(case.pull.about_x.value, case.pull.about_y.value);
+    (
+        -case.pull.about_y.value / size,
+        case.pull.about_x.value / size,
+    )
 }
 
 /// Refuses an edge that hangs over what it is to press on, and would make the arms of the bolts longer than they are. A ply
@@ -365,11 +394,7 @@ fn on_something(
     corners: &[Point],
 ) -> Result<Option<String>, Error> {
     let centroid = connection.bolts.centroid();
-    let size = hypot(case.pull.about_x.value, case.pull.about_y.value);
-    let up = (
-        -case.pull.about_y.value / size,
-        case.pull.about_x.value / size,
-    );
+    let up = away_from_edge(case);
     let from = |corner: &Point| {
         dot(
             ((corner.x - centroid.x).value, (corner.y - centroid.y).value),

@@ -86,7 +86,8 @@ pub enum OutOfPlane {
     /// The preload keeps the plies together: neutral axis through the centroid of the bolts.
     Clamped,
     /// The plate tilts about the edge of its outline that the moment presses. A force that presses takes nothing off. The
-    /// plies on which the edge lies want outlines too, and it may not hang over them.
+    /// plies on which the edge lies want outlines too, and it may not hang over them. A plate that this bends to more than
+    /// 0.6 of its yield between the edge and the bolts next to it leaves the word undecided: no method here has that.
     PressedEdge {
         /// The ply whose outline has the edge.
         ply: String,

@@ -4,6 +4,7 @@
 
 use alloc::vec::Vec;
 
+use super::forces::Edge;
 use super::outline::Vector;
 use super::verdict::{ConnectionCheck, worse};
 use super::{BoltLoad, Connection, Plate};
@@ -12,6 +13,7 @@ use crate::error::Error;
 use crate::joint::{Finding, Joint, Missing, Need, PlyFacts, Word};
 use crate::strength::check::{Check, Level, Mode, Place};
 
+mod bent;
 mod block;
 pub(super) mod group;
 mod held;
@@ -32,6 +34,8 @@ pub(super) struct OfCase<'a> {
     pub(super) loads: &'a [BoltLoad],
     /// Whether the load turns the connection in its plane.
     pub(super) turned: bool,
+    /// What it tilts a plate onto.
+    pub(super) edge: Option<&'a Edge>,
 }
 
 /// One ply under the bolts of a case.
@@ -120,16 +124,20 @@ impl Own {
     pub(super) fn look(&mut self, case: &OfCase) -> (Word, Option<f64>) {
         let joint = &case.connection.joint;
         let sheared = case.loads.iter().any(|load| load.across.value > 0.0);
-        if !sheared {
-            return (Word::Holds, None);
+        let mut told: Vec<(Place, Vec<Told>)> = Vec::new();
+        if let Some(edge) = case.edge {
+            bent::look(case.connection, self, edge, &mut told);
         }
         let level = joint.methods.level;
         let factor = joint.load_factor(level);
         let acts_on = case.connection.loaded.as_deref();
         let own = |facts: &&PlyFacts| facts.name.as_deref() == acts_on && facts.pull != 0.0;
         let acts_on = acts_on.and_then(|_| self.plies.iter().find(own));
-        let mut told: Vec<(Place, Vec<Told>)> = Vec::new();
-        for facts in self.plies.iter().filter(|facts| facts.pull != 0.0) {
+        for facts in self
+            .plies
+            .iter()
+            .filter(|facts| sheared && facts.pull != 0.0)
+        {
             let share = factor * facts.pull.abs();
             let bring = |load: &BoltLoad| (share * load.x.value, share * load.y.value);
             let name = facts.name.as_deref();

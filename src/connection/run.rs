@@ -36,7 +36,10 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     let mut methods: Vec<&'static Method> = Vec::new();
     for case in every_case(connection)? {
         let Distribution {
-            loads, methods: by, ..
+            loads,
+            methods: by,
+            edge,
+            ..
         } = of_known(connection, &case)?;
         for method in by.into_iter().flatten() {
             add(&mut methods, method);
@@ -64,6 +67,7 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
             number: cases.len(),
             loads: &loads,
             turned,
+            edge: edge.as_ref(),
         });
         verdict.word = worse(verdict.word, word);
         verdict.utilisation = greater(verdict.utilisation, used);
