@@ -3,9 +3,11 @@
 use shankline::connection::{
     Alternation, Combination, Connection, ConnectionBuilder, LoadCase, OutOfPlane, Outline, Side,
 };
-use shankline::joint::{JointBuilder, Prying, RuleSet, Word};
+use shankline::error::Amount;
+use shankline::joint::{JointBuilder, Prying, RuleSet, Slip, Word};
 use shankline::prelude::*;
-use shankline::strength::check::Mode;
+use shankline::strength::check::{Check, Mode, Place};
+use shankline::strength::slip::{SlipClass, SlipMethod};
 
 fn bolt() -> JointBuilder {
     Joint::builder("M16")
@@ -484,4 +486,52 @@ fn no_plate_counts_to_edges_that_its_load_does_not_reach() {
         .unwrap();
     let used = gross(&mut link.bolts[0].verdict.checks.iter());
     assert!((used - 30.0 / 240.625).abs() < 1e-6, "{used}");
+}
+
+/// Joints of category C may not slip at the limit, and their net section may not yield either (EN 1993-1-8 3.4.1, recalled):
+/// 275 (140 - 2 x 18) 10 N = 286.0 kN, less than the 0.9 x 410 x 1040 / 1.25 = 307.0 kN at which it breaks.
+#[test]
+fn what_may_not_slip_may_not_yield_at_its_holes() {
+    let resisting = |serviceability| {
+        let slip = SlipMethod::En1993 {
+            class: SlipClass::B,
+            serviceability,
+        };
+        let methods = JointMethods {
+            slip: Slip::Resisted(slip),
+            ..JointMethods::en_1993()
+        };
+        let bolts = Joint::builder("M16")
+            .ply("foot", "10 mm")
+            .material("S275 steel")
+            .hole("18 mm")
+            .ply("post", "12 mm")
+            .material("S275 steel")
+            .hole("18 mm")
+            .washers(WasherStyle::Iso7090)
+            .methods(methods)
+            .load_factor(1.5)
+            .rules(RuleSet::En1090.rules(UnitSystem::Si));
+        let strap = Connection::builder(bolts)
+            .rows_and_columns(2, 2, "60 mm", "60 mm")
+            .plate("foot", square("140 mm"))
+            .held(Side::Bottom)
+            .plate("post", square("140 mm"))
+            .held(Side::Top)
+            .loaded("foot")
+            .cases([force("pull", [0.0, -60.0, 0.0])])
+            .build()
+            .unwrap();
+        let verdict = strap.check().unwrap();
+        let of_foot =
+            |check: &&Check| check.mode == Mode::NetSection && check.place == Place::Ply(1);
+        let checks = verdict.checks.iter().map(|own| &own.check);
+        let bears = checks.filter(of_foot).map(|check| match check.resistance {
+            Amount::Force(force) => force.value,
+            other => panic!("{other}"),
+        });
+        bears.fold(f64::INFINITY, f64::min)
+    };
+    assert!((resisting(true) - 307.0e3).abs() < 100.0);
+    assert!((resisting(false) - 286.0e3).abs() < 100.0);
 }

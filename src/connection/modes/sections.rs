@@ -13,6 +13,7 @@ use super::{Loaded, Told, pressed};
 use crate::caution::{Caution, Cautions};
 use crate::connection::Connection;
 use crate::connection::outline::{Vector, dot, metres, turned};
+use crate::error::Error;
 use crate::joint::{Finding, Need};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode};
@@ -140,17 +141,12 @@ fn in_tension(
         ..Ply::without_strengths(held.thickness, held.hole)
     };
     let by_spread = spread_method(connection.joint.methods.plies);
-    let mut look = |mode: Mode, width: f64, cut: &Cut, zigzag: bool, told: &mut Vec<Told>| {
-        ply.width = Some(metres(width));
+    let tell = |mode: Mode,
+                outcome: Result<PlyOutcome, Error>,
+                cut: &Cut,
+                zigzag: bool,
+                told: &mut Vec<Told>| {
         let load: Force = from_base(cut.pull.abs());
-        // The method of the code takes one hole off.
-        let diameter = connection.joint.bolt.thread.nominal_diameter();
-        let no_bolt = PlyBolt {
-            yield_strength: None,
-            tensile_strength: None,
-        };
-        let asked = ply.asked(diameter, no_bolt, connection.joint.methods.plies);
-        let outcome = asked.and_then(|asked| asked.in_mode(mode));
         told.push(match outcome {
             Ok(PlyOutcome::Found(found)) => match found.check(load, loaded.level, facts.number) {
                 Ok(check) => {
@@ -185,6 +181,23 @@ fn in_tension(
             }),
             Err(error) => Told::Missing(mode, Need::Refused(error.into())),
         });
+    };
+    let mut look = |mode: Mode, width: f64, cut: &Cut, zigzag: bool, told: &mut Vec<Told>| {
+        ply.width = Some(metres(width));
+        // The method of the code takes one hole off.
+        let diameter = connection.joint.bolt.thread.nominal_diameter();
+        let no_bolt = PlyBolt {
+            yield_strength: None,
+            tensile_strength: None,
+        };
+        let methods = &connection.joint.methods;
+        let asked = ply.asked(diameter, no_bolt, methods.plies);
+        let outcome = asked.and_then(|asked| asked.in_mode(mode));
+        tell(mode, outcome, cut, zigzag, told);
+        if mode == Mode::NetSection && methods.slip.is_category_c() {
+            let outcome = ply.net_section_without_slip(diameter, methods.plies);
+            tell(mode, outcome, cut, zigzag, told);
+        }
     };
     // Rows come the farthest from the held side first.
     let mut narrowest = f64::INFINITY;

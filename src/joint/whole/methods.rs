@@ -70,6 +70,19 @@ pub enum Slip {
     Resisted(SlipMethod),
 }
 
+impl Slip {
+    /// Whether it may not slip at the limit by EN 1993-1-8: category C, of which more is asked.
+    pub(crate) const fn is_category_c(&self) -> bool {
+        matches!(
+            self,
+            Self::Resisted(SlipMethod::En1993 {
+                serviceability: false,
+                ..
+            })
+        )
+    }
+}
+
 impl JointMethods {
     /// Machine design: onset of yield by distortion energy over a design factor, service loads. The factor holds
     /// for every mode.

@@ -9,12 +9,11 @@ use crate::joint::JointPly;
 use crate::joint::whole::case::{Case, CasePly};
 use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
-use crate::joint::whole::{Finding, Need, NotConcerned, Slip};
+use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::code::en_1993;
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
-use crate::strength::slip::SlipMethod;
 use crate::units::{Force, SAME_LENGTH, megapascals};
 
 /// The modes that are worked out for each ply.
@@ -150,14 +149,11 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
                 };
             }
         }
-        let at_the_limit = matches!(
-            case.joint.methods.slip,
-            Slip::Resisted(SlipMethod::En1993 {
-                serviceability: false,
-                ..
-            })
-        );
-        if at_the_limit && case.member.is_none() && hole.is_some() && own.material.is_some() {
+        if case.joint.methods.slip.is_category_c()
+            && case.member.is_none()
+            && hole.is_some()
+            && own.material.is_some()
+        {
             let net = ply.net_section_without_slip(case.diameter, method);
             if let Some(net) = out.attempt(Mode::NetSection, own.place, net) {
                 outcome(case, own, Mode::NetSection, &net, out);
