@@ -247,8 +247,8 @@ impl fmt::Display for Publisher {
 /// assert_eq!(shear.to_string(), "AISC 360-10 J3.6");
 /// assert_eq!((shear.document, shear.edition), ("AISC 360", Some("2010")));
 /// assert_eq!(shear.basis, Basis::Published);
-/// // The edition of 2016 was not read.
-/// assert!(Method::find("aisc-360-16-j3.6").unwrap().basis.is_weak());
+/// // Recalled.
+/// assert!(Method::find("is-800-2007-6.4.1").unwrap().basis.is_weak());
 /// ```
 #[derive(Clone, Copy, Debug, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
