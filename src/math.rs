@@ -20,9 +20,6 @@ mod with {
     pub(crate) fn ln(x: f64) -> f64 {
         x.ln()
     }
-    pub(crate) fn ln_1p(x: f64) -> f64 {
-        x.ln_1p()
-    }
     pub(crate) fn exp(x: f64) -> f64 {
         x.exp()
     }
@@ -69,9 +66,6 @@ mod with {
     pub(crate) fn ln(x: f64) -> f64 {
         libm::log(x)
     }
-    pub(crate) fn ln_1p(x: f64) -> f64 {
-        libm::log1p(x)
-    }
     pub(crate) fn exp(x: f64) -> f64 {
         libm::exp(x)
     }
@@ -103,5 +97,5 @@ mod with {
 
 #[cfg(any(feature = "std", feature = "libm"))]
 pub(crate) use with::{
-    acos, asin, atan, cbrt, ceil, cos, exp, hypot, ln, ln_1p, powf, round, sin, sqrt, tan,
+    acos, asin, atan, cbrt, ceil, cos, exp, hypot, ln, powf, round, sin, sqrt, tan,
 };

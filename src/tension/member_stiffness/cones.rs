@@ -158,9 +158,8 @@ impl Cones {
     #[inline]
     fn logarithm(&self, thickness: Length, small: Length) -> f64 {
         let (d, s) = (self.hole.value, small.value);
-        let wider = 2.0 * thickness.value * self.tangent;
-        // The same as of ((D' - d) (D + d)) / ((D' + d) (D - d)), D' = D + wider, whose logarithm is nothing for a thin layer.
-        math::ln_1p(2.0 * d * wider / ((s + wider + d) * (s - d)))
+        let large = 2.0 * thickness.value * self.tangent + s;
+        math::ln(((large - d) * (s + d)) / ((large + d) * (s - d)))
     }
 
     #[inline]
