@@ -63,6 +63,10 @@
 //! is said here, nor of any whose [loaded part](Connection::loaded) is not known. Every case counts for itself, so that of
 //! loads that alternate the plate that one pulls is pressed by the other.
 //!
+//! Plates that bend between their bolts and what pulls at them pry, or yield before any bolt does. One that does so is given as a
+//! [flange](PlatePrying); of others the [footprint](Plate::footprint) shows whether they are stiff. What neither shows leaves
+//! the word undecided, until it is set aside with a reason.
+//!
 //! These are estimates: a structure on which people depend is checked to the local code by a licensed engineer.
 
 use alloc::{string::String, vec::Vec};
@@ -139,6 +143,10 @@ pub struct Plate {
         schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub buckling_length: Option<Length>,
+    /// Outline of what is fixed to it and brings its load or takes it: the foot of a post, a stem, a rib. Between it and bolts
+    /// that are pulled the plate bends; without it nobody knows how much.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub footprint: Option<Outline>,
     /// Direction of the grain of a ply of timber, anticlockwise from x. It takes the place of the angle in the template,
     /// which is that to one load.
     #[cfg_attr(
@@ -167,6 +175,7 @@ impl Plate {
             outline,
             held: None,
             buckling_length: None,
+            footprint: None,
             grain: None,
         }
     }

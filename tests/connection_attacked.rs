@@ -81,7 +81,8 @@ fn tilted(ply: &str) -> ConnectionBuilder {
     Connection::builder(
         bolt()
             .prying(Prying::None)
-            .set_aside(Mode::GrossSection, ribbed),
+            .set_aside(Mode::GrossSection, ribbed)
+            .set_aside(Mode::Prying, ribbed),
     )
     .rows_and_columns(2, 2, "60 mm", "60 mm")
     .out_of_plane(OutOfPlane::PressedEdge { ply: ply.into() })
@@ -134,7 +135,8 @@ fn a_plate_that_bends_before_its_edge_presses_is_not_known() {
             .methods(JointMethods::en_1993())
             .load_factor(1.5)
             .rules(RuleSet::En1090.rules(UnitSystem::Si))
-            .prying(Prying::None);
+            .prying(Prying::None)
+            .set_aside(Mode::Prying, "ribs at every bolt (invented)");
         Connection::builder(bolts)
             .rows_and_columns(2, 2, "60 mm", "60 mm")
             .out_of_plane(OutOfPlane::PressedEdge { ply: "foot".into() })

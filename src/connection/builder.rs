@@ -250,6 +250,27 @@ impl ConnectionBuilder {
         self
     }
 
+    /// What is fixed to the plate added last and brings its load or takes it ([`Plate::footprint`]).
+    ///
+    /// ```
+    /// # use shankline::connection::{Connection, Outline};
+    /// # use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// # let bolt = Joint::builder("M16").ply("foot", "20 mm").ply("sill", "20 mm");
+    /// let plate = Outline::rectangle("200 mm", "200 mm")?;
+    /// let post = Connection::builder(bolt).plate("foot", plate).footprint(Outline::rectangle("90 mm", "90 mm")?);
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn footprint(mut self, outline: Outline) -> Self {
+        match self.plates.last_mut() {
+            Some(plate) if plate.footprint.is_none() => plate.footprint = Some(outline),
+            Some(_) => return self.refuse("said twice: what is fixed to a plate".into()),
+            None => return self.refuse("what is fixed to a plate is said before any plate".into()),
+        }
+        self
+    }
+
     /// The direction of the grain of the plate added last, anticlockwise from x.
     ///
     /// ```

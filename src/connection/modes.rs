@@ -126,8 +126,9 @@ impl Own {
         let sheared = case.loads.iter().any(|load| load.across.value > 0.0);
         let mut told: Vec<(Place, Vec<Told>)> = Vec::new();
         if let Some(edge) = case.edge {
-            bent::look(case.connection, self, edge, &mut told);
+            bent::at_edge(case.connection, self, edge, &mut told);
         }
+        bent::between(case.connection, self, case.loads, &mut told);
         let level = joint.methods.level;
         let factor = joint.load_factor(level);
         let acts_on = case.connection.loaded.as_deref();

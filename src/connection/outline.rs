@@ -294,6 +294,15 @@ impl Outline {
             .reduce(f64::min)
     }
 
+    /// The point of the outline that is nearest.
+    pub(super) fn nearest_point(&self, from: Vector) -> Vector {
+        let far = |at: &Vector| hypot(from.0 - at.0, from.1 - at.1);
+        let feet = self.sides().map(|side| foot(from, side));
+        let nearest = feet.min_by(|a, b| far(a).total_cmp(&far(b)));
+        // An outline has three sides at least.
+        nearest.unwrap_or((f64::INFINITY, f64::INFINITY))
+    }
+
     /// How far it is to the outline in any direction.
     pub(super) fn nearest_at_all(&self, from: Vector) -> f64 {
         let sides = self.sides().map(|side| away(from, side));
@@ -347,8 +356,8 @@ impl Outline {
     }
 }
 
-/// From a point to the nearest of a side.
-fn away(from: Vector, (a, b): (Vector, Vector)) -> f64 {
+/// The point of a side that is nearest to another.
+fn foot(from: Vector, (a, b): (Vector, Vector)) -> Vector {
     let along = (b.0 - a.0, b.1 - a.1);
     let offset = (from.0 - a.0, from.1 - a.1);
     let square = dot(along, along);
@@ -357,7 +366,13 @@ fn away(from: Vector, (a, b): (Vector, Vector)) -> f64 {
     } else {
         0.0
     };
-    hypot(offset.0 - foot * along.0, offset.1 - foot * along.1)
+    (a.0 + foot * along.0, a.1 + foot * along.1)
+}
+
+/// From a point to the nearest of a side.
+fn away(from: Vector, side: (Vector, Vector)) -> f64 {
+    let foot = foot(from, side);
+    hypot(from.0 - foot.0, from.1 - foot.1)
 }
 
 /// Whether two sides have a point in common.

@@ -136,6 +136,7 @@ fn plates(connection: &Connection) -> Result<(), Error> {
             });
         }
         buckling(connection, plate)?;
+        footprint(plate)?;
         if plate.grain.is_some() && own.all(|ply| ply.timber.is_none()) {
             return no(format!("\"{name}\" has a grain, and is not of timber"));
         }
@@ -222,6 +223,25 @@ fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
         ));
     }
     Ok(())
+}
+
+/// What is fixed to a plate lies on it.
+fn footprint(plate: &Plate) -> Result<(), Error> {
+    let Some(footprint) = &plate.footprint else {
+        return Ok(());
+    };
+    let outline = &plate.outline;
+    let is_on = |corner: &Point| {
+        outline.contains(*corner)
+            || outline.nearest_at_all((corner.x.value, corner.y.value)) <= IN_ROW
+    };
+    if footprint.corners().iter().all(is_on) {
+        return Ok(());
+    }
+    no(format!(
+        "what is fixed to \"{}\" reaches beyond its outline",
+        plate.ply
+    ))
 }
 
 fn names<'a>(list: impl Iterator<Item = &'a str>) -> String {

@@ -126,6 +126,8 @@ pub enum Need {
     LoadedPly,
     /// Over which length a plate of a connection can buckle where the load presses it.
     BucklingLength,
+    /// What is fixed to a plate of a connection, where bolts that are pulled bend it.
+    Footprint,
     /// Angle between load and grain.
     GrainAngle,
     /// Style or diameters of a washer.
@@ -251,13 +253,14 @@ impl Need {
             Self::Pitch => "pitch",
             Self::Gauge => "gauge",
             Self::EdgeFinish => "edge finish",
-            Self::Distance(_) => "longer distance",
+            Self::Distance(_) => "distance that needs no test",
             Self::SlotLength => "slot length",
             Self::Width => "width",
             Self::Outline => "outline",
             Self::HeldSide => "side on which it is held",
             Self::LoadedPly => "ply that is loaded",
             Self::BucklingLength => "buckling length",
+            Self::Footprint => "footprint",
             Self::GrainAngle => "grain angle",
             Self::Washer => "washer style",
             Self::BoltFinish => "coating of the bolt",
@@ -315,7 +318,7 @@ impl fmt::Display for Need {
             Self::Distance(clause) => {
                 return write!(
                     f,
-                    "a distance is so short that only a test or the engineer can allow it: {clause}"
+                    "a distance is one that only a test or the engineer can allow: {clause}"
                 );
             }
             Self::SlotLength => "the length of its slot is not given",
@@ -327,6 +330,9 @@ impl fmt::Display for Need {
             }
             Self::BucklingLength => {
                 "the load presses the plate, and its buckling length from the bolts to where it is held is not given"
+            }
+            Self::Footprint => {
+                "bolts pull at the plate, and what is fixed to it, and so how far it bends between that and them, is not given"
             }
             Self::GrainAngle => "the angle between load and grain is not given",
             Self::Washer => "style or diameters of a washer are not given",
