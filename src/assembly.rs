@@ -54,6 +54,7 @@ pub use nut::{End, NutBody, TappedBody};
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Extent {
     /// The end nearer to the head.
@@ -80,6 +81,7 @@ pub struct Extent {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Bolt {
     /// Thread and length, as it is sold: `M16 x 80 mm`.
@@ -95,18 +97,21 @@ pub struct Bolt {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub pitch: Length,
     /// Basic major diameter d.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub diameter: Length,
     /// Diameter at the root of its thread, by the design profile.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub root_diameter: Length,
     /// Its head.
     pub head: Head,
@@ -117,12 +122,14 @@ pub struct Bolt {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub shank_end: Length,
     /// From where on the thread is sure to be full, LG max. Between the two lies the run-out.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub thread_start: Length,
     /// Its length as bought.
     #[cfg_attr(
@@ -172,6 +179,7 @@ pub struct Bolt {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Assembly {
     /// What a drawing would call it; empty where only a length was asked about.
@@ -202,5 +210,19 @@ pub struct Assembly {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub jam_margin: Length,
+}
+
+/// JSON Schema (draft 2020-12) of an [`Assembly`] as it is written; kept as `examples/data/assembly.schema.json`. A later
+/// version may add fields.
+///
+/// ```
+/// assert!(shankline::assembly::schema().contains("\"jam_margin\""));
+/// ```
+#[cfg(feature = "schema")]
+#[must_use]
+pub fn schema() -> String {
+    use schemars::generate::SchemaSettings;
+    crate::joint::schema::text_of::<Assembly>(SchemaSettings::draft2020_12().for_serialize())
 }

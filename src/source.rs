@@ -21,6 +21,7 @@ use core::fmt;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Basis {
     /// Read in the document itself.
     Published,
@@ -69,6 +70,7 @@ impl fmt::Display for Basis {
 /// ```
 #[derive(Clone, Copy, Debug, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Source {
     /// Short name of this row.
@@ -124,6 +126,7 @@ impl fmt::Display for Source {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Provenance {
     /// The document.

@@ -19,9 +19,10 @@ use verdicts::{for_all, selection, space};
 
 #[test]
 fn the_schemas_are_current() {
-    for name in schema::NAMES {
+    let named = schema::NAMES.map(|name| (name, schema::named(name).unwrap()));
+    let assembly = ("assembly", shankline::assembly::schema());
+    for (name, current) in named.into_iter().chain([assembly]) {
         let file = format!("examples/data/{name}.schema.json");
-        let current = schema::named(name).unwrap();
         if std::env::var_os("UPDATE_EXAMPLES").is_some() {
             std::fs::write(&file, &current).unwrap();
         }
@@ -55,6 +56,12 @@ fn random_documents_are_laid_out() {
         } else {
             UnitSystem::UsCustomary
         };
+        let assembly = joint.check().and_then(|verdict| joint.assembly(&verdict.candidate));
+        if let Ok(assembly) = assembly {
+            let document = serde_json::to_value(&assembly).unwrap();
+            let line = json!({ "schema": "assembly", "document": document });
+            writeln!(lines, "{line}").unwrap();
+        }
         if let Ok(report) = joint.report(units) {
             let document = serde_json::to_value(&report).unwrap();
             let line = json!({ "schema": "report", "document": document });

@@ -24,6 +24,7 @@ use crate::units::Length;
     derive(serde::Serialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum End {
     /// A nut.
@@ -64,6 +65,7 @@ impl End {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct NutBody {
     /// What it is, as ordered.
@@ -108,6 +110,7 @@ pub struct NutBody {
 /// ```
 #[derive(Clone, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct TappedBody {
     /// The name of the part.
@@ -125,6 +128,10 @@ pub struct TappedBody {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub depth: Option<Length>,
     /// Whether the hole goes through.
     pub through: bool,
@@ -133,6 +140,7 @@ pub struct TappedBody {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub minor_diameter: Length,
     /// Material, as it was named.
     pub material: Option<String>,

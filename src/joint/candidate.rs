@@ -113,6 +113,7 @@ pub struct Candidate {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Cut {
     /// Finished length, from under the head.
@@ -120,6 +121,7 @@ pub struct Cut {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub length: Length,
     /// The same with its tolerance. A bolt at its least length may be shorter than the cut, and is
     /// then left as it is.
@@ -133,12 +135,14 @@ pub struct Cut {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub removed: Length,
     /// Thread left between LG and the cut end.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
     )]
+    #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub thread_left: Length,
     /// Bolt length beyond the nut after the cut.
     #[cfg_attr(

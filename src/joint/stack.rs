@@ -265,6 +265,7 @@ impl TryFrom<Parts> for Stack {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Plane {
     /// The plane lies after this ply, counted from 1 at the head.

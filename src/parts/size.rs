@@ -15,6 +15,7 @@ use crate::units::Length;
     derive(serde::Serialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum Origin {
     /// A row of the tables.
@@ -64,6 +65,7 @@ impl Origin {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Size {
     /// The least.
@@ -71,17 +73,29 @@ pub struct Size {
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub min: Option<Length>,
     /// The one aimed at.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
+    )]
     pub nominal: Option<Length>,
     /// The greatest.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub max: Option<Length>,
     /// Where it comes from.

@@ -418,11 +418,12 @@ fn schema(request: &[u8]) -> Result<Vec<u8>, Refusal> {
     let Asked { document } = read(request)?;
     let text = match document.as_str() {
         "connection" => Some(shankline::connection::schema()),
+        "assembly" => Some(shankline::assembly::schema()),
         name => joint::schema::named(name),
     };
     text.map(String::into_bytes).ok_or_else(|| {
         let names = joint::schema::NAMES.join(", ");
-        let text = format!("no schema \"{document}\"; there are {names}, connection");
+        let text = format!("no schema \"{document}\"; there are {names}, connection, assembly");
         Refusal::new("request", text).in_field("document")
     })
 }

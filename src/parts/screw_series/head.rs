@@ -30,6 +30,7 @@ const SHARP: f64 = 1.154_700_538_379_251_7;
     derive(serde::Serialize, serde::Deserialize),
     serde(rename_all = "snake_case")
 )]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum HeadForm {
     /// A hexagon.
@@ -57,6 +58,7 @@ pub enum HeadForm {
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Head {
     /// Its shape.
@@ -73,6 +75,10 @@ pub struct Head {
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Angle>>")
     )]
     pub cone_angle: Option<Angle>,
     /// Diameter of the face that bears, dw.
