@@ -162,7 +162,7 @@ impl GalvanicPair {
     /// ```
     /// use shankline::joint::{Part, galvanic_pair};
     /// use shankline::tables::galvanic::{Exposure, Metal};
-    /// let zinc = Some(Metal::Zinc); // recalled
+    /// let zinc = Some(Metal::HotDipZinc); // recalled
     /// let pair = galvanic_pair(Exposure::Harsh, (Part::Bolt, zinc), (Part::Nut, zinc));
     /// assert_eq!(pair.cautions().iter().count(), 1);
     /// ```

@@ -188,7 +188,7 @@ impl AnodicIndex {
     ///
     /// ```
     /// use shankline::tables::galvanic::{AnodicIndex, Metal};
-    /// assert_eq!(AnodicIndex::of(Metal::Zinc).unwrap().cautions().iter().count(), 1);
+    /// assert_eq!(AnodicIndex::of(Metal::HotDipZinc).unwrap().cautions().iter().count(), 1);
     /// assert_eq!(AnodicIndex::of(Metal::Copper).unwrap().cautions().iter().count(), 0);
     /// ```
     #[must_use]

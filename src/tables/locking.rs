@@ -119,7 +119,7 @@ impl PrevailingTorque {
     /// Every row for metric threads, by size and property class.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 153);
+    /// assert_eq!(shankline::tables::locking::PrevailingTorque::all_metric().len(), 169);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

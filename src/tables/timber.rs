@@ -273,7 +273,7 @@ impl TimberCompression {
     /// ```
     /// use shankline::tables::timber::Timber;
     /// let row = Timber::find("GL 24c").unwrap().compression().unwrap();
-    /// assert_eq!(row.cautions().iter().count(), 1);
+    /// assert_eq!(row.cautions().iter().count(), 0);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {

@@ -7,12 +7,12 @@ use crate::tables::galvanic::{AnodicIndex, Metal};
 use crate::units::{volts};
 
 pub(in crate::tables) static ANODIC_INDICES: [AnodicIndex; 19] = [
-    AnodicIndex { metal: Metal::Magnesium, anodic_index: volts(1.75), note: None, provenance: known(&sources::ANODIC_INDEX_RECALLED, Basis::Memory) },
-    AnodicIndex { metal: Metal::Zinc, anodic_index: volts(1.25), note: Some("wrought, die cast and plated; a chromate on it does not count"), provenance: known(&sources::ANODIC_INDEX_RECALLED, Basis::Memory) },
+    AnodicIndex { metal: Metal::Magnesium, anodic_index: volts(1.75), note: None, provenance: known(&sources::ANODIC_INDEX_LOW, Basis::Reproduced) },
+    AnodicIndex { metal: Metal::Zinc, anodic_index: volts(1.25), note: Some("wrought, die cast and plated; a chromate on it does not count"), provenance: known(&sources::ANODIC_INDEX_LOW, Basis::Reproduced) },
     AnodicIndex { metal: Metal::HotDipZinc, anodic_index: volts(1.20), note: None, provenance: known(&sources::ANODIC_INDEX_RECALLED, Basis::Memory) },
-    AnodicIndex { metal: Metal::Cadmium, anodic_index: volts(0.95), note: Some("plated; a chromate on it does not count"), provenance: known(&sources::ANODIC_INDEX_RECALLED, Basis::Memory) },
-    AnodicIndex { metal: Metal::Aluminium, anodic_index: volts(0.90), note: Some("wrought alloys other than the 2000 series"), provenance: known(&sources::ANODIC_INDEX_RECALLED, Basis::Memory) },
-    AnodicIndex { metal: Metal::Steel, anodic_index: volts(0.85), note: Some("plain carbon and low-alloy steel and iron"), provenance: known(&sources::ANODIC_INDEX_RECALLED, Basis::Memory) },
+    AnodicIndex { metal: Metal::Cadmium, anodic_index: volts(0.95), note: Some("plated; a chromate on it does not count"), provenance: known(&sources::ANODIC_INDEX_LOW, Basis::Reproduced) },
+    AnodicIndex { metal: Metal::Aluminium, anodic_index: volts(0.90), note: Some("wrought alloys other than the 2000 series"), provenance: known(&sources::ANODIC_INDEX_LOW, Basis::Reproduced) },
+    AnodicIndex { metal: Metal::Steel, anodic_index: volts(0.85), note: Some("plain carbon and low-alloy steel and iron"), provenance: known(&sources::ANODIC_INDEX_LOW, Basis::Reproduced) },
     AnodicIndex { metal: Metal::Aluminium2000, anodic_index: volts(0.75), note: Some("wrought alloys of the 2000 series"), provenance: known(&sources::ANODIC_INDEX, Basis::Reproduced) },
     AnodicIndex { metal: Metal::Lead, anodic_index: volts(0.70), note: None, provenance: known(&sources::ANODIC_INDEX, Basis::Reproduced) },
     AnodicIndex { metal: Metal::Tin, anodic_index: volts(0.65), note: Some("tin plate and tin-lead solder"), provenance: known(&sources::ANODIC_INDEX, Basis::Reproduced) },

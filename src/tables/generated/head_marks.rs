@@ -121,6 +121,6 @@ pub(in crate::tables) static HEAD_MARKS: [HeadMark; 116] = [
     HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m10_9Alloy), lines: 0, letters: Some("10.9"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
     HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m10_9_3), lines: 0, letters: Some("10.9.3"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
     HeadMark { bolt: BoltGrade::Astm(AstmGrade::F568m12_9), lines: 0, letters: Some("12.9"), underlined: false, note: None, provenance: known(&sources::F568M, Basis::Reproduced) },
-    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F3125A325m), lines: 0, letters: Some("A325M"), underlined: false, note: None, provenance: known(&sources::F3125M_RECALLED, Basis::Memory) },
-    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F3125A490m), lines: 0, letters: Some("A490M"), underlined: false, note: None, provenance: known(&sources::F3125M_RECALLED, Basis::Memory) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F3125A325m), lines: 0, letters: Some("A325M"), underlined: false, note: None, provenance: known(&sources::F3125M_MARKS, Basis::Reproduced) },
+    HeadMark { bolt: BoltGrade::Astm(AstmGrade::F3125A490m), lines: 0, letters: Some("A490M"), underlined: false, note: None, provenance: known(&sources::F3125M_MARKS, Basis::Reproduced) },
 ];

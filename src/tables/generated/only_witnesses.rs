@@ -3,10 +3,9 @@
 use crate::names::{AstmGrade, BoltGrade, SaeGrade, StainlessClass};
 use crate::units::{Length, inches, millimetres};
 
-pub(crate) static ONLY_WITNESSES: [(BoltGrade, Option<Length>, Length); 23] = [
+pub(crate) static ONLY_WITNESSES: [(BoltGrade, Option<Length>, Length); 22] = [
     (BoltGrade::Sae(SaeGrade::Grade4), None, inches(1.5)),
-    (BoltGrade::Astm(AstmGrade::A325To2014), None, inches(1.0)),
-    (BoltGrade::Astm(AstmGrade::A325To2014), Some(inches(1.0)), inches(1.5)),
+    (BoltGrade::Astm(AstmGrade::F3125A325m), None, millimetres(36.0)),
     (BoltGrade::Astm(AstmGrade::F568m10_9_3), None, millimetres(36.0)),
     (BoltGrade::Stainless(StainlessClass::A1_70), Some(millimetres(24.0)), millimetres(39.0)),
     (BoltGrade::Stainless(StainlessClass::A1_80), Some(millimetres(24.0)), millimetres(39.0)),

@@ -19,7 +19,7 @@ pub(in crate::tables) static J429_1_SHIGLEY5: Source = Source { key: "j429-1-shi
 pub(in crate::tables) static J429_1_TWO: Source = Source { key: "j429-1-two", document: "SAE J429", edition: None, locator: "Table 1", read_in: "two secondary pages" };
 pub(in crate::tables) static J429_OLD: Source = Source { key: "j429-old", document: "SAE J429", edition: Some("editions before 2011"), locator: "Table 1", read_in: "Shigley & Mischke 5th ed., p. 341; Machine Design fastening reference issue, November 1977" };
 pub(in crate::tables) static J429_8_1: Source = Source { key: "j429-8.1", document: "SAE J429", edition: None, locator: "grade 8.1", read_in: "two secondary pages" };
-pub(in crate::tables) static ISO898_1_3: Source = Source { key: "iso898-1-3", document: "ISO 898-1", edition: Some("2009 and 2013"), locator: "Table 3", read_in: "two full reproductions and one with footnotes; the 1999 table has the same Rm, Sp and HV" };
+pub(in crate::tables) static ISO898_1_3: Source = Source { key: "iso898-1-3", document: "ISO 898-1", edition: Some("2009 and 2013"), locator: "Table 3", read_in: "two full reproductions and one with footnotes; the 1999 table has the same Rm, Sp and HV; least tempering temperatures in Table 2, of which two copies have the underlined class" };
 pub(in crate::tables) static ISO898_1_1999_3: Source = Source { key: "iso898-1-1999-3", document: "ISO 898-1", edition: Some("1999"), locator: "Table 3", read_in: "reproduction of EN ISO 898-1:1999" };
 pub(in crate::tables) static B18_2_1_HCS: Source = Source { key: "b18.2.1-hcs", document: "ASME B18.2.1", edition: Some("1996 and 2010"), locator: "hex cap screw dimensions", read_in: "supplier reproductions" };
 pub(in crate::tables) static ISO4014_A: Source = Source { key: "iso4014-a", document: "ISO 4014", edition: None, locator: "product grade A table", read_in: "reproduction; fillet radius from an IS 1364/ISO 4014/DIN 931 supplier table; a = 3P from a BS/DIN 933 reproduction" };
@@ -94,7 +94,7 @@ pub(in crate::tables) static ISO4161_GOST: Source = Source { key: "iso4161-gost"
 pub(in crate::tables) static F436_11: Source = Source { key: "f436-11", document: "ASTM F436", edition: Some("2011"), locator: "Table 2", read_in: "supplier page" };
 pub(in crate::tables) static B18_21_1_A_SUPPLIER: Source = Source { key: "b18.21.1-a-supplier", document: "ASME B18.21.1", edition: None, locator: "plain washers, type A", read_in: "supplier page printing the type A table (its least thickness of narrow 7/8, .180, is taken as a misprint of .108)" };
 pub(in crate::tables) static ISO7090_AS_7089: Source = Source { key: "iso7090-as-7089", document: "ISO 7090", edition: None, locator: "dimension table", read_in: "computed: the dimensions of ISO 7089, from which it differs by the chamfer only (supplier page)" };
-pub(in crate::tables) static B18_2_8_1: Source = Source { key: "b18.2.8-1", document: "ASME B18.2.8", edition: Some("1999 (R2017)"), locator: "Table 1, clearance holes for inch fasteners", read_in: "Machinery's Handbook, 31st ed., p. 1741 (loose fit, some normal drills, and the classes H12, H13 and H14), and a distributor table; greatest diameters that are computed add the grade 12 or 13 of ANSI B4.1 in inches, whose table was read" };
+pub(in crate::tables) static B18_2_8_1: Source = Source { key: "b18.2.8-1", document: "ASME B18.2.8", edition: Some("1999 (R2017)"), locator: "Table 1, clearance holes for inch fasteners", read_in: "Machinery's Handbook, 31st ed., p. 1741 (loose fit, some normal drills, and the classes H12, H13 and H14), and a distributor table; close drills of #4 to #6 in an open data file transcribed from two public charts; greatest diameters that are computed add the grade 12 or 13 of ANSI B4.1 in inches, whose table was read" };
 pub(in crate::tables) static ISO273: Source = Source { key: "iso273", document: "ISO 273", edition: Some("1979"), locator: "clearance holes", read_in: "three tables compared; one page for M60" };
 pub(in crate::tables) static BS4186: Source = Source { key: "bs4186", document: "BS 4186", edition: Some("1967"), locator: "clearance holes", read_in: "Machinery's Handbook, 31st ed., p. 2173, Table 8" };
 pub(in crate::tables) static AISC360_J3_3: Source = Source { key: "aisc360-j3.3", document: "AISC 360", edition: Some("all editions"), locator: "Table J3.3, bolts under 1 in", read_in: "RCSC Table 3.1 and AISC tables as reproduced" };
@@ -102,14 +102,14 @@ pub(in crate::tables) static AISC360_J3_3_2010: Source = Source { key: "aisc360-
 pub(in crate::tables) static AISC360_J3_3_2016: Source = Source { key: "aisc360-j3.3-2016", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Table J3.3, bolts of 1 in and more", read_in: "1 in: a copy of the table of 2022, and an open data file of that of 2016; larger bolts: the formula row of the table of 2022" };
 pub(in crate::tables) static AISC360_05_J3_3M: Source = Source { key: "aisc360-05-j3.3m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.3M", read_in: "Brockenbrough, Structural Steel Designer's Handbook, Table 5.11, p. 5.47" };
 pub(in crate::tables) static TAP_DRILL_INCH: Source = Source { key: "tap-drill-inch", document: "common practice, no source", edition: None, locator: "tap drill charts, about 75 per cent thread", read_in: "two or more charts agree unless noted" };
-pub(in crate::tables) static TAP_DRILL_INCH_RECALLED: Source = Source { key: "tap-drill-inch-recalled", document: "common practice, no source", edition: None, locator: "tap drill charts, about 75 per cent thread", read_in: "recalled, not read" };
+pub(in crate::tables) static TAP_DRILL_MH31: Source = Source { key: "tap-drill-mh31", document: "Machinery's Handbook", edition: Some("31st ed."), locator: "p. 2168, Table 4, tap drills of American National threads", read_in: "a page of the handbook; the share of thread is computed" };
 pub(in crate::tables) static TAP_DRILL_METRIC: Source = Source { key: "tap-drill-metric", document: "common practice, no source", edition: None, locator: "metric tap drill charts", read_in: "charts read" };
 pub(in crate::tables) static TAP_DRILL_RULE: Source = Source { key: "tap-drill-rule", document: "common practice, no source", edition: None, locator: "rule: drill = diameter less pitch", read_in: "computed" };
 pub(in crate::tables) static A307: Source = Source { key: "a307", document: "ASTM A307", edition: None, locator: "Tables 2 to 4", read_in: "two secondary reproductions that agree" };
 pub(in crate::tables) static A449: Source = Source { key: "a449", document: "ASTM A449", edition: Some("2014"), locator: "mechanical requirements", read_in: "supplier reproduction dated 2016; three pages agree on strengths; scope text read in the 2004 edition" };
 pub(in crate::tables) static A449_1993: Source = Source { key: "a449-1993", document: "ASTM A449", edition: Some("1993"), locator: "scope, type 2 (withdrawn 2003)", read_in: "scope text and supplier pages" };
 pub(in crate::tables) static F3125_2015: Source = Source { key: "f3125-2015", document: "ASTM F3125", edition: Some("2015"), locator: "mechanical requirements", read_in: "four secondary reproductions that agree; proof and hardness in a supplier reproduction dated 2016" };
-pub(in crate::tables) static A325_OLD: Source = Source { key: "a325-old", document: "ASTM A325", edition: Some("before 2015"), locator: "mechanical requirements", read_in: "Shigley & Mischke, Mechanical Engineering Design, 5th ed., p. 341" };
+pub(in crate::tables) static A325_OLD: Source = Source { key: "a325-old", document: "ASTM A325", edition: Some("before 2015"), locator: "mechanical requirements", read_in: "Shigley & Mischke, Mechanical Engineering Design, 5th ed., p. 341; hardness, elongation and reduction of area in a distributor's chart of marks and strengths" };
 pub(in crate::tables) static A354: Source = Source { key: "a354", document: "ASTM A354", edition: Some("before 2012"), locator: "mechanical requirements", read_in: "three secondary pages that agree on hardness and strengths" };
 pub(in crate::tables) static A354_CURRENT: Source = Source { key: "a354-current", document: "ASTM A354", edition: Some("after 2011"), locator: "grade BD, mechanical requirements", read_in: "two supplier pages" };
 pub(in crate::tables) static A193_2: Source = Source { key: "a193-2", document: "ASTM A193/A193M", edition: None, locator: "Table 2, inch products", read_in: "two to three secondary pages that agree" };
@@ -127,7 +127,7 @@ pub(in crate::tables) static A563_3: Source = Source { key: "a563-3", document: 
 pub(in crate::tables) static A194: Source = Source { key: "a194", document: "ASTM A194/A194M", edition: None, locator: "proof stress and hardness", read_in: "two supplier reproductions; stresses stated in the footnotes of the table" };
 pub(in crate::tables) static A194_HEX: Source = Source { key: "a194-hex", document: "ASTM A194/A194M", edition: None, locator: "proof stress, hex nuts of grades 2 and 2HM", read_in: "recalled, not read" };
 pub(in crate::tables) static A194_8: Source = Source { key: "a194-8", document: "ASTM A194/A194M", edition: None, locator: "proof stress of grades 8 and 8M", read_in: "recalled, not read" };
-pub(in crate::tables) static ISO898_2: Source = Source { key: "iso898-2", document: "ISO 898-2", edition: Some("1992"), locator: "table of proof loads", read_in: "proof load over stress area of the load table, the same for every size of a band within rounding" };
+pub(in crate::tables) static ISO898_2: Source = Source { key: "iso898-2", document: "ISO 898-2", edition: Some("1992"), locator: "table of proof loads", read_in: "proof load over stress area of the load table, the same for every size of a band within rounding; hardness of class 6 on a distributor's sheet of hex nuts" };
 pub(in crate::tables) static ISO898_2_RECALLED: Source = Source { key: "iso898-2-recalled", document: "ISO 898-2", edition: Some("2012"), locator: "Table 5, classes 04, 05 and 9", read_in: "recalled, not read" };
 pub(in crate::tables) static ISO898_6: Source = Source { key: "iso898-6", document: "ISO 898-6", edition: None, locator: "proof stress and hardness", read_in: "one page; the boundary at 16 mm is hard to read there" };
 pub(in crate::tables) static ISO10684: Source = Source { key: "iso10684", document: "ISO 10684", edition: Some("2004"), locator: "Annex A, M8 and M10", read_in: "one page" };
@@ -151,7 +151,9 @@ pub(in crate::tables) static ISO898_1_MARKS: Source = Source { key: "iso898-1-ma
 pub(in crate::tables) static ISO898_1_1999_MARKS: Source = Source { key: "iso898-1-1999-marks", document: "EN ISO 898-1", edition: Some("1999"), locator: "property class as mark", read_in: "a reproduction" };
 pub(in crate::tables) static ISO3506_1_MARKS: Source = Source { key: "iso3506-1-marks", document: "ISO 3506-1", edition: None, locator: "steel group and class as mark", read_in: "an extract of JIS B 1054, which adopts it" };
 pub(in crate::tables) static F568M: Source = Source { key: "f568m", document: "ASTM F568M", edition: Some("2002 and 2007"), locator: "Table 3", read_in: "three secondary pages; withdrawn 2012, ISO 898-1 recommended instead" };
-pub(in crate::tables) static F3125M_RECALLED: Source = Source { key: "f3125m-recalled", document: "ASTM F3125", edition: Some("2015"), locator: "metric grades A325M and A490M", read_in: "recalled, not read" };
+pub(in crate::tables) static F3125M_A325M: Source = Source { key: "f3125m-a325m", document: "ASTM A325M", edition: None, locator: "proof stress, yield and tensile strength", read_in: "a sheet of metric bolt classes on a document site and a chart of A325M" };
+pub(in crate::tables) static A490M_SCOPE: Source = Source { key: "a490m-scope", document: "ASTM A490M", edition: Some("2003"), locator: "title and scope", read_in: "first page of a copy; classes 10.9 and 10.9.3 as read for ASTM F568M" };
+pub(in crate::tables) static F3125M_MARKS: Source = Source { key: "f3125m-marks", document: "ASTM F3125", edition: Some("2015"), locator: "head marks of the metric grades", read_in: "two suppliers' pages that agree" };
 pub(in crate::tables) static AISC_ASD_1989: Source = Source { key: "aisc-asd-1989", document: "AISC ASD Specification", edition: Some("1989"), locator: "Table J3.2", read_in: "a scan of the page" };
 pub(in crate::tables) static AISC360_05_J32: Source = Source { key: "aisc360-05-j32", document: "AISC 360", edition: Some("2005"), locator: "Table J3.2", read_in: "Brockenbrough & Merritt, Structural Steel Designers Handbook, Table 5.16" };
 pub(in crate::tables) static AISC360_10_J32: Source = Source { key: "aisc360-10-j32", document: "AISC 360", edition: Some("2010"), locator: "Table J3.2", read_in: "a scan of the page" };
@@ -237,6 +239,7 @@ pub(in crate::tables) static MH_B1_13M_EXTERNAL: Source = Source { key: "mh-b1.1
 pub(in crate::tables) static B1_13M_6G_CHART: Source = Source { key: "b1.13m-6g-chart", document: "ASME B1.13M", edition: None, locator: "limits of class 6g", read_in: "three supplier pages; the value is the difference of printed limits" };
 pub(in crate::tables) static B1_13M_ROLL: Source = Source { key: "b1.13m-roll", document: "ASME B1.13M", edition: None, locator: "limits of classes 6g and 4g6g", read_in: "a table of rolled threads; the value is the difference of printed limits" };
 pub(in crate::tables) static B1_13M_INTERNAL_PAGE: Source = Source { key: "b1.13m-internal-page", document: "ASME B1.13M", edition: Some("1995"), locator: "limits of internal threads", read_in: "an engineering-reference page; the value is the difference of printed limits" };
+pub(in crate::tables) static ISO965_1_DEVIATIONS: Source = Source { key: "iso965-1-deviations", document: "ISO 965-1", edition: None, locator: "Table 1, deviations e, f and g", read_in: "an open inspection code file that names the table; its g agrees with every value read in print, its other e and f with the values computed" };
 pub(in crate::tables) static ISO965_1_TAP_CHART: Source = Source { key: "iso965-1-tap-chart", document: "ISO 965-1", edition: None, locator: "pitch-diameter tolerances of classes 4H to 6H and deviation G", read_in: "tap makers' charts" };
 pub(in crate::tables) static ISO965_1_TAP_LIMITS: Source = Source { key: "iso965-1-tap-limits", document: "ISO 965-1", edition: None, locator: "limits of the pitch diameter of class 6H", read_in: "a tap maker's table; the value is the difference of printed limits" };
 pub(in crate::tables) static ISO965_6H_PAGE: Source = Source { key: "iso965-6h-page", document: "ISO 965-2", edition: None, locator: "limits of class 6h below M1.6 and lengths of engagement", read_in: "a tool maker's page; the value is the difference of printed limits" };
@@ -292,6 +295,7 @@ pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", docu
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
 pub(in crate::tables) static ANODIC_INDEX: Source = Source { key: "anodic-index", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "a page that prints the list down to the aluminium alloys of the 2000 series; a second page showed no more than its head" };
+pub(in crate::tables) static ANODIC_INDEX_LOW: Source = Source { key: "anodic-index-low", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "an open corrosion screening file that names the republished list (steel, aluminium, cadmium, zinc and magnesium); an engineering reference sheet has steel, aluminium and zinc alike and cadmium at 0.80" };
 pub(in crate::tables) static ANODIC_INDEX_RECALLED: Source = Source { key: "anodic-index-recalled", document: "anodic index of metals", edition: None, locator: "list of metallurgical categories, after MIL-F-14072", read_in: "recalled; the order and the groups were read in a connector maker's catalogue" };
 pub(in crate::tables) static EN14399_6: Source = Source { key: "en14399-6", document: "EN 14399-6", edition: None, locator: "dimension table of chamfered washers", read_in: "a supplier page" };
 pub(in crate::tables) static EN14399_3_NUT: Source = Source { key: "en14399-3-nut", document: "EN 14399-3", edition: None, locator: "scope: regular nut height according to ISO 4032 (style 1)", read_in: "the same sentence in the scopes of parts 7 and 10 on a standards page; heights from the table of ISO 4032" };
@@ -305,13 +309,13 @@ pub(in crate::tables) static EN14080: Source = Source { key: "en14080", document
 pub(in crate::tables) static NDS_FC_PERP: Source = Source { key: "nds-fc-perp", document: "National Design Specification for Wood Construction, Supplement", edition: Some("2015"), locator: "Table 4A, compression perpendicular to grain", read_in: "an open data file of the table, all species and grades; five species again in open data files of 2018" };
 pub(in crate::tables) static EN338_COMPRESSION: Source = Source { key: "en338-compression", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic compression perpendicular to grain", read_in: "lecture notes of a Dutch university of technology on building materials; C14 to C30 again in an open library of material data, and 0.007 times the density of the class, to the nearest 0.1" };
 pub(in crate::tables) static PORTEOUS_COMPRESSION: Source = Source { key: "porteous-compression", document: "Porteous and Kermani, Structural Timber Design to Eurocode 5", edition: Some("2007"), locator: "Table 1.3, EN 338:2003, characteristic compression perpendicular to grain", read_in: "web reproduction of the worked examples: C24" };
-pub(in crate::tables) static EN14080_COMPRESSION: Source = Source { key: "en14080-compression", document: "EN 14080", edition: Some("2013"), locator: "Tables 4 and 5, characteristic compression perpendicular to grain", read_in: "recalled" };
+pub(in crate::tables) static EN14080_COMPRESSION: Source = Source { key: "en14080-compression", document: "EN 14080", edition: Some("2013"), locator: "Table 4, characteristic compression perpendicular to grain", read_in: "a teaching page on timber design: all combined classes, GL 20c to GL 32c" };
 pub(in crate::tables) static AISC360_05_J3_1: Source = Source { key: "aisc360-05-j3.1", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1", read_in: "a copy of the page (16.1-103)" };
 pub(in crate::tables) static AISC360_05_J3_1M: Source = Source { key: "aisc360-05-j3.1m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1M", read_in: "a copy of the page (16.1-103)" };
 pub(in crate::tables) static AISC360_16_J3_1: Source = Source { key: "aisc360-16-j3.1", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Tables J3.1 and J3.1M", read_in: "0.70 times the least tensile strength and the stress area, to the nearest kip or kN: the footnote of the tables of 2005, whose page was read; that bolts of grade A325 over 1 in have a higher strength and pretension from 2016: R. E. Shaw, New Twists and Turns in Structural Bolting, Structure magazine, November 2015. A490M M20 is recalled" };
 pub(in crate::tables) static EN1993_NA_FPC: Source = Source { key: "en1993-na-fpc", document: "EN 1993-1-8/NA (Germany)", edition: Some("2010"), locator: "NA to 3.4, reduced preload of class 10.9", read_in: "a washer maker's guide" };
 pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en1993-1-1-expansion", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "a design aid on structural steel that names the clause: 210 GPa, 0.30 and 12 ppm/K; a part of a European design guide has the modulus" };
-pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("2007"), locator: "3.2.5", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("draft of May 2004"), locator: "3.2.5", read_in: "a page of the draft prEN 1999-1-1 on a document site" };
 pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "a table of a stainless steel association after the standard, on three pages: 304, 2205, 430, 410 and 630" };
 pub(in crate::tables) static ISO2320_INSERT_RECALLED: Source = Source { key: "iso2320-insert-recalled", document: "ISO 2320", edition: Some("2008"), locator: "first installation of nuts with non-metallic insert", read_in: "half of the recalled value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
 pub(in crate::tables) static AISC360_05_J3_4: Source = Source { key: "aisc360-05-j3.4", document: "AISC 360", edition: Some("2005"), locator: "Tables J3.4, J3.4M, J3.5 and J3.5M", read_in: "metric: a structural designers' handbook, Table 5.13, both kinds of edge; inch: a drafting page of the table from 5/8 in, the other edges of 1/2 in as in 2016; additions in a copy of the page" };
@@ -319,9 +323,9 @@ pub(in crate::tables) static AISC360_16_J3_4: Source = Source { key: "aisc360-16
 pub(in crate::tables) static EN1090_2_11: Source = Source { key: "en1090-2-11", document: "EN 1090-2", edition: Some("2008 and 2018"), locator: "Table 11, nominal clearances", read_in: "a holing procedure and a Spanish rule that agree" };
 pub(in crate::tables) static EN10025_2_7: Source = Source { key: "en10025-2-7", document: "EN 10025-2", edition: Some("2004"), locator: "Table 7", read_in: "a reference page; a page of EN 10025:1993 agrees in the yield strengths of S235 and S275 to 250 mm" };
 pub(in crate::tables) static EN1993_1_1_3_2_6: Source = Source { key: "en1993-1-1-3.2.6", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "a design aid on structural steel that names the clause: 210 GPa, 0.30 and 12 ppm/K; a part of a European design guide has the modulus" };
-pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; that each goes with the bolt class of its number is recalled" };
+pub(in crate::tables) static ISO10684_PAIRS: Source = Source { key: "iso10684-pairs", document: "ISO 10684", edition: Some("2004"), locator: "nuts with Z or X for hot-dip galvanized bolts", read_in: "marks read on a page that reproduces Annex A; from M12 these nuts meet ISO 898-2 (clause 7, read in the Australian adoption of 2016), so that its pairs hold; M8 and M10 carry the smaller loads of Annex A" };
 pub(in crate::tables) static A325_14_NUTS: Source = Source { key: "a325-14-nuts", document: "ASTM A325", edition: Some("2014"), locator: "3.2", read_in: "a page copied from the standard" };
-pub(in crate::tables) static ISO898_2_PAIR_12U: Source = Source { key: "iso898-2-pair-12u", document: "ISO 898-2", edition: Some("2012"), locator: "nuts of class 12 for bolts of class 12.9 underlined", read_in: "recalled, not read" };
+pub(in crate::tables) static ISO898_2_PAIR_12U: Source = Source { key: "iso898-2-pair-12u", document: "ISO 898-2", edition: Some("2012"), locator: "nuts of class 12 for bolts of class 12.9 underlined", read_in: "by the pair read for 12.9, whose strengths the underlined class has" };
 pub(in crate::tables) static VDI2230_2003_A9: Source = Source { key: "vdi2230-2003-a9", document: "VDI 2230 Part 1", edition: Some("2003"), locator: "Table A9, limiting surface pressure", read_in: "supplier's technical page that prints both editions side by side" };
 pub(in crate::tables) static VDI2230_1986_SURFACE: Source = Source { key: "vdi2230-1986-surface", document: "VDI 2230", edition: Some("1986"), locator: "table of limiting surface pressures", read_in: "supplier's technical page that prints both editions side by side" };
 pub(in crate::tables) static VDI2230_1986_SURFACE_RECALLED: Source = Source { key: "vdi2230-1986-surface-recalled", document: "VDI 2230", edition: Some("1986"), locator: "table of limiting surface pressures", read_in: "recalled" };
@@ -362,10 +366,12 @@ pub(in crate::tables) static STEEL_1018: Source = Source { key: "steel-1018", do
 pub(in crate::tables) static TI_6_4_MAKER: Source = Source { key: "ti-6-4-maker", document: "Ti-6Al-4V", edition: None, locator: "annealed, specification minimum", read_in: "a maker's data sheet" };
 pub(in crate::tables) static ISO2320_04: Source = Source { key: "iso2320-04", document: "ISO 2320", edition: Some("1997"), locator: "prevailing torque of nuts of class 04, M3 to M39", read_in: "a translated copy of the table on a personal page; the first four rows again on a maker's page after GB/T 3098.9-2020" };
 pub(in crate::tables) static ISO2320_INSERT_04: Source = Source { key: "iso2320-insert-04", document: "ISO 2320", edition: Some("1997"), locator: "first installation of nuts of class 04 with non-metallic insert", read_in: "half of the printed value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
+pub(in crate::tables) static ISO2320_05: Source = Source { key: "iso2320-05", document: "ISO 2320", edition: Some("2008"), locator: "Table 2, prevailing torque of nuts of class 05, M3 to M6", read_in: "a page of the Russian adoption GOST R ISO 2320-2009, which breaks off at M7" };
+pub(in crate::tables) static ISO2320_INSERT_05: Source = Source { key: "iso2320-insert-05", document: "ISO 2320", edition: Some("2008"), locator: "first installation of nuts of class 05 with non-metallic insert", read_in: "half of the printed value of all-metal nuts, a rule read in the Chinese adoption GB/T 3098.9" };
 pub(in crate::tables) static ISO2320_10_REMOVAL: Source = Source { key: "iso2320-10-removal", document: "ISO 2320", edition: None, locator: "least removal torque, M10 to M39", read_in: "an engineering reference page, which has one column for nuts of classes 8 and 10; to M24 its values are those recalled as the fifth removal of class 10" };
 pub(in crate::tables) static EN14399_3: Source = Source { key: "en14399-3", document: "EN 14399-3", edition: None, locator: "bolt dimension table, system HR", read_in: "two UK suppliers of preloaded bolts; its thread lengths are those of ISO 4014" };
 pub(in crate::tables) static EN1999_1_1_32B: Source = Source { key: "en1999-1-1-32b", document: "EN 1999-1-1", edition: Some("2007"), locator: "Table 3.2b, extruded profiles, tube and bar", read_in: "a copy of the table on a page of translated standards; it ends before alloy 6082" };
-pub(in crate::tables) static EN1999_1_1_325: Source = Source { key: "en1999-1-1-325", document: "EN 1999-1-1", edition: Some("2007"), locator: "clause 3.2.5, modulus of 70 GPa", read_in: "recalled, not read" };
+pub(in crate::tables) static EN1999_1_1_325: Source = Source { key: "en1999-1-1-325", document: "EN 1999-1-1", edition: Some("draft of May 2004"), locator: "clause 3.2.5, modulus of 70 GPa", read_in: "a page of the draft prEN 1999-1-1 on a document site; a guide to structural aluminium names the modulus as that of EN 1999" };
 pub(in crate::tables) static NDS_FC_PERP_4B: Source = Source { key: "nds-fc-perp-4b", document: "National Design Specification for Wood Construction, Supplement", edition: Some("2018"), locator: "Table 4B, compression perpendicular to grain", read_in: "an open data file of the table, visual grades" };
 pub(in crate::tables) static EN338_COURSE: Source = Source { key: "en338-course", document: "EN 338", edition: Some("2016"), locator: "Table 1, characteristic density", read_in: "lecture notes of a Dutch university of technology on building materials; a Danish design script has the same" };
 pub(in crate::tables) static EN14080_COURSE: Source = Source { key: "en14080-course", document: "EN 14080", edition: Some("2013"), locator: "Table 5, characteristic compression perpendicular to grain", read_in: "lecture notes of a Dutch university of technology on building materials" };
@@ -384,7 +390,7 @@ pub(in crate::tables) static NAS1149_10: Source = Source { key: "nas1149-10", do
 pub(in crate::tables) static ISO4762_CAD: Source = Source { key: "iso4762-cad", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static B18_3_LARGE: Source = Source { key: "b18.3-large", document: "ASME B18.3", edition: None, locator: "hexagon socket head cap screws, 7/8 and 1 in", read_in: "a supplier's page: body and head; key and its engagement in an open CAD parts library. From #6 on its least head diameters are smaller than those of 2003" };
 
-pub(in crate::tables) static SOURCES: [&Source; 381] = [
+pub(in crate::tables) static SOURCES: [&Source; 387] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -485,7 +491,7 @@ pub(in crate::tables) static SOURCES: [&Source; 381] = [
     &AISC360_J3_3_2016,
     &AISC360_05_J3_3M,
     &TAP_DRILL_INCH,
-    &TAP_DRILL_INCH_RECALLED,
+    &TAP_DRILL_MH31,
     &TAP_DRILL_METRIC,
     &TAP_DRILL_RULE,
     &A307,
@@ -534,7 +540,9 @@ pub(in crate::tables) static SOURCES: [&Source; 381] = [
     &ISO898_1_1999_MARKS,
     &ISO3506_1_MARKS,
     &F568M,
-    &F3125M_RECALLED,
+    &F3125M_A325M,
+    &A490M_SCOPE,
+    &F3125M_MARKS,
     &AISC_ASD_1989,
     &AISC360_05_J32,
     &AISC360_10_J32,
@@ -620,6 +628,7 @@ pub(in crate::tables) static SOURCES: [&Source; 381] = [
     &B1_13M_6G_CHART,
     &B1_13M_ROLL,
     &B1_13M_INTERNAL_PAGE,
+    &ISO965_1_DEVIATIONS,
     &ISO965_1_TAP_CHART,
     &ISO965_1_TAP_LIMITS,
     &ISO965_6H_PAGE,
@@ -675,6 +684,7 @@ pub(in crate::tables) static SOURCES: [&Source; 381] = [
     &EN1090_COMBINED,
     &SHIGLEY_8_17,
     &ANODIC_INDEX,
+    &ANODIC_INDEX_LOW,
     &ANODIC_INDEX_RECALLED,
     &EN14399_6,
     &EN14399_3_NUT,
@@ -745,6 +755,8 @@ pub(in crate::tables) static SOURCES: [&Source; 381] = [
     &TI_6_4_MAKER,
     &ISO2320_04,
     &ISO2320_INSERT_04,
+    &ISO2320_05,
+    &ISO2320_INSERT_05,
     &ISO2320_10_REMOVAL,
     &EN14399_3,
     &EN1999_1_1_32B,

@@ -31,9 +31,9 @@ pub(in crate::tables) static TIMBER_COMPRESSION: [TimberCompression; 29] = [
     TimberCompression { name: "C30", design_value: None, characteristic: optional::megapascals(2.7), note: None, provenance: known(&sources::EN338_COMPRESSION, Basis::Reproduced) },
     TimberCompression { name: "D30", design_value: None, characteristic: optional::megapascals(5.3), note: Some("8.0 in the editions before 2016"), provenance: known(&sources::EN338_COMPRESSION, Basis::Reproduced) },
     TimberCompression { name: "D40", design_value: None, characteristic: optional::megapascals(5.5), note: Some("8.3 in the editions before 2016"), provenance: known(&sources::EN338_COMPRESSION, Basis::Reproduced) },
-    TimberCompression { name: "GL 24c", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COMPRESSION, Basis::Memory) },
+    TimberCompression { name: "GL 24c", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COMPRESSION, Basis::Reproduced) },
     TimberCompression { name: "GL 24h", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COURSE, Basis::Reproduced) },
-    TimberCompression { name: "GL 28c", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COMPRESSION, Basis::Memory) },
+    TimberCompression { name: "GL 28c", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COMPRESSION, Basis::Reproduced) },
     TimberCompression { name: "GL 28h", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COURSE, Basis::Reproduced) },
     TimberCompression { name: "GL 32h", design_value: None, characteristic: optional::megapascals(2.5), note: None, provenance: known(&sources::EN14080_COURSE, Basis::Reproduced) },
 ];
