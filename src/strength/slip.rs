@@ -5,15 +5,17 @@
 //! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B), hsc 1.00 / 0.85 / 0.70 | 1.0 and 1.5 (serviceability); oversize holes and slots along the load 0.85 and 1.76 (required strength) | worked example and hsc read, the second pair of factors recalled |
 //! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | 2016 and 2022 read, 2010 recalled |
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
+//! | [`Is800`](SlipMethod::Is800) | mu n Kh F0, mu by the treatment of the faces, Kh 1.0 / 0.85 / 0.7 | 1 / 1.25, at service loads 1 / 1.10 | reproduced; slip factors but that of untreated faces, and 1.10, recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!
 //! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tb is the specified pretension of
 //! AISC Table J3.1, and no other: 1.13 is the mean of installed pretensions over it. Fp,C is that of EN 1993-1-8
-//! or, where it is not reached, what is known to be there at least; Fi is the least preload. Holes and fillers
+//! or, where it is not reached, what is known to be there at least, as F0 = 0.70 fub Anb of IS 800; Fi is the least preload. Holes and fillers
 //! come with [`SlipFaces`], for they are facts of the plies. Tension T on the bolt takes
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
 //! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
-//! stiffness and is the cautious end.
+//! stiffness and is the cautious end. IS 800 10.4.6 has the ellipse of V over Vdf and T over Tdf, which allows more than the
+//! clamp force that statics leaves: the check of a joint says nothing there.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
 use alloc::format;
@@ -22,11 +24,13 @@ use crate::caution::Cautions;
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::units::Force;
 
+mod faces;
 mod method;
 mod working;
 
+pub use faces::Is800Surface;
 pub(crate) use method::BEST_CLASS;
-pub(in crate::strength) use method::Numbers;
+pub(in crate::strength) use method::{Numbers, fillers_unread};
 pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
 
 /// The preload that a slip resistance is worked out from.
@@ -197,7 +201,7 @@ pub fn slip_resistance(
     }
     let numbers = method.numbers(faces)?;
     let used = (tension / force).value;
-    let [design, service] = method.taken_off().map(|share| 1.0 - share * used);
+    let [design, service] = method.left(used);
     if design <= 0.0 {
         return Err(no_clamp_left(tension, force / method.taken_off()[0]));
     }
@@ -283,6 +287,20 @@ impl SlipResistance {
         })
     }
 
+    /// Whether a load is more than the clamp force would hold that statics leaves, the preload less the tension: where an
+    /// ellipse allows it all the same.
+    pub(crate) fn is_beyond_statics(&self, load: Force, level: Level) -> Result<bool, Error> {
+        let [design, service] = self.left;
+        let left = if level == Level::Allowable {
+            service
+        } else {
+            design
+        };
+        let whole = self.resistance.at(level)? / left;
+        let by_statics = 1.0 - (self.tension / self.preload.force()).value;
+        Ok(self.method.is_ellipse() && load > by_statics * whole)
+    }
+
     /// What the user must be told.
     ///
     /// ```
@@ -344,22 +362,95 @@ mod tests {
         assert!((11.0 * at(Level::Allowable) - 81.2).abs() < 0.05);
     }
 
-    /// IS 800:2007 bolt table: M20 of class 8.8, mu 0.2, F0 = 0.7 x 830 x 0.78 A, divided by 1.25: 22.78 kN.
+    /// Each kind of hole, factor and treatment of IS 800, and what of them was recalled.
     #[test]
-    fn published_is_800_cell() {
-        let method = SlipMethod::Stated {
-            friction: 0.2,
-            safety_factor: 1.25,
+    fn holes_and_factors_of_is_800() {
+        let of = |surface, serviceability, hole| {
+            let method = SlipMethod::Is800 {
+                surface,
+                serviceability,
+            };
+            let found = slip_resistance(
+                method,
+                SlipPreload::Specified(newtons(1e5)),
+                SlipFaces::new(2, hole),
+                newtons(0.0),
+            );
+            let found = found.unwrap();
+            let design = found.resistance.at(Level::Design).unwrap().value;
+            (design / 2e5, found.cautions().iter().count())
         };
-        let area = core::f64::consts::FRAC_PI_4 * 400.0;
-        let slip = slip_resistance(
-            method,
-            SlipPreload::Least(newtons(0.7 * 830.0 * 0.78 * area)),
-            standard(1),
-            newtons(0.0),
-        );
-        let load = slip.unwrap().resistance.at(Level::Allowable).unwrap();
-        assert!((load.value / 1e3 - 22.78).abs() < 0.01);
+        for (hole, kh) in [
+            (SlipHole::Standard, 1.0),
+            (SlipHole::Oversize, 0.85),
+            (SlipHole::ShortSlotAcross, 0.85),
+            (SlipHole::ShortSlotAlong, 0.85),
+            (SlipHole::LongSlotAcross, 0.85),
+            (SlipHole::LongSlotAlong, 0.7),
+        ] {
+            for (surface, mu, unread) in [
+                (Is800Surface::Untreated, 0.20, 0),
+                (Is800Surface::CleanMillScale, 0.33, 1),
+                (Is800Surface::Blasted, 0.50, 1),
+                (Is800Surface::SprayedZinc, 0.25, 1),
+                (Is800Surface::SprayedAluminium, 0.50, 1),
+                (Is800Surface::ZincSilicate, 0.30, 1),
+                (Is800Surface::Galvanized, 0.10, 1),
+                (Is800Surface::RedLead, 0.10, 1),
+            ] {
+                let (ultimate, cautions) = of(surface, false, hole);
+                assert!(
+                    (ultimate - mu * kh / 1.25).abs() < 1e-12,
+                    "{surface} {hole:?}"
+                );
+                assert_eq!(cautions, unread, "{surface}");
+                let (service, cautions) = of(surface, true, hole);
+                assert!(
+                    (service - mu * kh / 1.10).abs() < 1e-12,
+                    "{surface} {hole:?}"
+                );
+                assert_eq!(cautions, 1, "{surface}");
+            }
+        }
+    }
+
+    /// IS 800 10.4.6 at its ends: without tension all is left, and Tdf = 0.9 fub Anb / 1.25 leaves nothing.
+    #[test]
+    fn ellipse_of_is_800() {
+        let method = SlipMethod::Is800 {
+            surface: Is800Surface::Untreated,
+            serviceability: false,
+        };
+        let left = |tension: f64| {
+            slip_resistance(
+                method,
+                of(method, newtons(0.7e5)),
+                standard(1),
+                newtons(tension),
+            )
+            .map(|found| found.resistance.at(Level::Design).unwrap().value / (0.2 * 0.7e5 / 1.25))
+        };
+        let most = 0.9e5 / 1.25;
+        for part in [0.0, 0.3, 0.6, 0.8, 0.999] {
+            let found = left(part * most).unwrap();
+            assert!((found * found + part * part - 1.0).abs() < 1e-12, "{part}");
+        }
+        assert!(left(1.0001 * most).is_err());
+        assert!(left(1.2 * most).is_err());
+    }
+
+    #[test]
+    fn fillers_that_nobody_read_of_are_refused() {
+        let method = SlipMethod::Is800 {
+            surface: Is800Surface::Untreated,
+            serviceability: false,
+        };
+        let faces = SlipFaces {
+            fillers: 1,
+            ..standard(1)
+        };
+        let found = slip_resistance(method, of(method, newtons(1e5)), faces, newtons(0.0));
+        assert!(matches!(found, Err(Error::NoValue { .. })));
     }
 
     /// AISC 360-05 J3.8 (recalled): slip in oversize holes and along slots is excluded at the required strength
@@ -447,6 +538,7 @@ mod tests {
             let methods = [
                 SlipMethod::Stated { friction: mu, safety_factor: 1.5 },
                 SlipMethod::En1993 { class: SlipClass::C, serviceability: true },
+                SlipMethod::Is800 { surface: Is800Surface::Untreated, serviceability: false },
                 SlipMethod::Aisc360 {
                     edition: AiscEdition::E2016, class: SlipClass::B,
                 },

@@ -9,7 +9,7 @@ use shankline::parts::Locking;
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::ply::{EdgeFinish, SlotDirection};
-use shankline::strength::slip::{SlipClass, SlipMethod};
+use shankline::strength::slip::{Is800Surface, SlipClass, SlipMethod};
 use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::tables::timber::TimberKind;
@@ -377,6 +377,10 @@ fn further(dice: &mut Dice, methods: JointMethods, timber: bool, inch: bool) -> 
             },
             (ShearMethod::En1993, 0) => SlipMethod::En1993 {
                 class: SlipClass::B,
+                serviceability: dice.now_and_then(50.0),
+            },
+            (ShearMethod::Is800, 0) => SlipMethod::Is800 {
+                surface: Is800Surface::Untreated,
                 serviceability: dice.now_and_then(50.0),
             },
             _ => stated,

@@ -8,7 +8,7 @@ use crate::error::Error;
 use crate::joint::stack::one_line;
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::ScrewProduct;
-use crate::strength::slip::{SlipClass, SlipMethod};
+use crate::strength::slip::{Is800Surface, SlipClass, SlipMethod};
 use crate::tables::galvanic::Metal;
 
 /// Refuses a slip class of blasted steel on a ply whose surface is said to be of another metal: one of the two is not
@@ -27,12 +27,35 @@ pub(super) fn blasted(joint: &Joint) -> Result<(), Error> {
             class: SlipClass::A,
             ..
         } => &[Metal::Steel],
+        SlipMethod::Is800 { surface, .. } => return of_is_800(joint, surface),
         _ => return Ok(()),
     };
     for ply in joint.stack.plies() {
         if let Some(metal) = ply.metal.filter(|metal| !can_be.contains(metal)) {
             return Err(Error::Mismatch(format!(
                 "the slip class is of blasted steel, and the surface of \"{}\" is said to be {metal}: say the class that it has",
+                ply.name
+            )));
+        }
+    }
+    Ok(())
+}
+
+/// Refuses faces of Table 20 of IS 800 on a ply whose surface is said to be of a metal that they are not: zinc from a bath has
+/// half of the friction that the table gives faces that are not treated.
+fn of_is_800(joint: &Joint, surface: Is800Surface) -> Result<(), Error> {
+    let can_be: &[Metal] = match surface {
+        Is800Surface::SprayedZinc => &[Metal::Zinc],
+        Is800Surface::Galvanized => &[Metal::HotDipZinc],
+        Is800Surface::SprayedAluminium => &[Metal::Aluminium],
+        Is800Surface::ZincSilicate => &[Metal::Steel, Metal::Zinc],
+        _ => &[Metal::Steel],
+    };
+    for ply in joint.stack.plies() {
+        if let Some(metal) = ply.metal.filter(|metal| !can_be.contains(metal)) {
+            return Err(Error::Mismatch(format!(
+                "the faces are said to be {surface} by IS 800 Table 20, and the surface of \"{}\" to be {metal}: say the faces \
+                 that it has",
                 ply.name
             )));
         }

@@ -194,8 +194,8 @@ impl JointMethods {
 
     /// IS 800:2007, with factored loads.
     ///
-    /// Without what it has of fatigue (section 13), slip (10.4.3) and prying (10.4.7): such modes are
-    /// undecided where they are concerned.
+    /// Without what it has of fatigue (section 13) and prying (10.4.7): such modes are undecided where they are concerned. A
+    /// joint that must not slip says so: [`SlipMethod::Is800`].
     ///
     /// ```
     /// use shankline::joint::JointMethods;

@@ -25,12 +25,14 @@ impl SlipResistance {
         let (kind, symbol, mean) = match self.method {
             SlipMethod::Aisc360 { .. } => ("specified pretension", "Tb", "Du * h * "),
             SlipMethod::En1993 { .. } => ("preload", "FpC", "ks * "),
+            SlipMethod::Is800 { .. } => ("proof load", "F0", "Kh * "),
             SlipMethod::Stated { .. } => ("preload", "Fi", ""),
         };
         let known = match (self.method, self.preload) {
             (SlipMethod::Aisc360 { .. }, _) => methods::AISC_360_TABLE_J3_1_SPECIFIED,
-            (_, SlipPreload::Specified(_)) => methods::EN_1993_1_8_2005_3_9_1_SPECIFIED_PRELOAD,
             (_, SlipPreload::Least(_)) => methods::LEAST_PRELOAD,
+            (SlipMethod::Is800 { .. }, _) => source,
+            (_, SlipPreload::Specified(_)) => methods::EN_1993_1_8_2005_3_9_1_SPECIFIED_PRELOAD,
         };
         let force = self.preload.force();
         let mut derivation = Derivation::new("Slip resistance of one bolt")
@@ -53,6 +55,10 @@ impl SlipResistance {
                         .source(methods::EN_1993_1_8_2005_TABLE_3_6),
                 );
             }
+            SlipMethod::Is800 { .. } => {
+                derivation =
+                    derivation.step(Step::given("holes", "Kh", self.joint_factor).source(source));
+            }
             SlipMethod::Stated { .. } => (),
         }
         let load = |what, name, before: &str, after: &str, value, left, factor: Option<f64>| {
@@ -63,6 +69,7 @@ impl SlipResistance {
                     .with("Du", self.mean_over_specified)
                     .with("h", self.joint_factor),
                 SlipMethod::En1993 { .. } => step.with("ks", self.joint_factor),
+                SlipMethod::Is800 { .. } => step.with("Kh", self.joint_factor),
                 SlipMethod::Stated { .. } => step,
             };
             step = step
@@ -78,13 +85,24 @@ impl SlipResistance {
         let (left, reserve) = match self.method {
             SlipMethod::Aisc360 { .. } => ("1 - T / (1.13 * Tb)", "1 - 1.5 * T / (1.13 * Tb)"),
             SlipMethod::En1993 { .. } => ("1 - 0.8 * T / FpC", "1 - 0.8 * T / FpC"),
+            // T over Tdf = 0.9 fub Anb / 1.25, and F0 = 0.7 fub Anb.
+            SlipMethod::Is800 { .. } => (
+                "sqrt(1 - (1.25 * 7 * T / (9 * F0))^2)",
+                "sqrt(1 - (1.25 * 7 * T / (9 * F0))^2)",
+            ),
             SlipMethod::Stated { .. } => ("1 - T / Fi", "1 - T / Fi"),
         };
         let clamp = |formula, value: f64| {
-            Step::new("share of the clamp force left", "k", formula, value)
+            let (what, by) = match self.method {
+                SlipMethod::Is800 { .. } => {
+                    ("share that the tension leaves", methods::IS_800_2007_10_4_6)
+                }
+                _ => ("share of the clamp force left", source),
+            };
+            Step::new(what, "k", formula, value)
                 .with("T", self.tension)
                 .with(symbol, force)
-                .source(source)
+                .source(by)
         };
         derivation = derivation.step(clamp(left, design));
         if let Some(nominal) = self.resistance.nominal {

@@ -264,6 +264,21 @@ fn least_reached(
         let why = "EN 1993-1-8 3.1.2 preloads sets to EN 14399 only: bolt and nut of one part, HV of class 10.9";
         out.missing(MODE, Place::Bolt(1), Need::Method(why));
     }
+    if let Slip::Resisted(SlipMethod::Is800 { .. }) = case.joint.methods.slip {
+        let written_for = "friction grip bolts to IS 3757";
+        if is_set {
+            out.warn(
+                &Cautions::default().with(Some(Caution::MaterialOutsideMethod {
+                    method: methods::IS_800_2007_10_4_3,
+                    written_for,
+                })),
+            );
+        } else {
+            let why = "IS 800 10.4 has friction grip bolts to IS 3757: no other than a set for preloading, as to EN 14399, comes \
+                       near to them";
+            out.missing(MODE, Place::Bolt(1), Need::Method(why));
+        }
+    }
     let edition = match case.joint.methods.slip {
         Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => Some(edition),
         _ => pretension_for_tension(case),
