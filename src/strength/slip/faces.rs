@@ -50,3 +50,32 @@ impl fmt::Display for Is800Surface {
         })
     }
 }
+
+/// Friction faces by AS 4100: as rolled, or of a slip factor that a test has shown.
+///
+/// ```
+/// use shankline::strength::slip::{As4100Faces, SlipMethod};
+/// let painted = SlipMethod::As4100 { faces: As4100Faces::Tested { slip_factor: -0.1 } };
+/// assert!(painted.checked().is_err());
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(
+    feature = "serde",
+    derive(serde::Serialize, serde::Deserialize),
+    serde(
+        crate = "crate::objects",
+        rename_all = "snake_case",
+        deny_unknown_fields
+    )
+)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[non_exhaustive]
+pub enum As4100Faces {
+    /// Clean and as rolled, without paint or other coating: 0.35.
+    AsRolled,
+    /// Of any other kind, tested by the appendix of AS 4100 that is for it.
+    Tested {
+        /// What the test gave.
+        slip_factor: f64,
+    },
+}

@@ -8,7 +8,9 @@ use crate::joint::whole::outcome::{Outcomes, Turn};
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::slip::{BEST_CLASS, SlipFaces, SlipMethod, SlipPreload, slip_resistance};
+use crate::strength::slip::{
+    As4100Faces, BEST_CLASS, SlipFaces, SlipMethod, SlipPreload, slip_resistance,
+};
 use crate::tables::methods;
 use crate::tension::JointDiagram;
 use crate::units::Force;
@@ -76,7 +78,14 @@ const BEYOND_STATICS: &str = "IS 800 10.4.6 allows more shear beside this tensio
 
 /// The slip classes are of structural steel, and none holds better than the best.
 fn of_steel(case: &Case, method: SlipMethod, out: &mut Outcomes) {
-    if let SlipMethod::Stated { friction, .. } = method {
+    let stated = match method {
+        SlipMethod::Stated { friction, .. } => Some(friction),
+        SlipMethod::As4100 {
+            faces: As4100Faces::Tested { slip_factor },
+        } => Some(slip_factor),
+        _ => None,
+    };
+    if let Some(friction) = stated {
         if friction > BEST_CLASS {
             let why = "the friction stated is above that of every class of the codes, 0.5: set this aside with the test \
                        that shows it";
@@ -181,11 +190,11 @@ fn counted_on(
     preload: &JointPreload,
 ) -> Result<SlipPreload, Error> {
     method.covers(case.strength.grade)?;
-    if let SlipMethod::Is800 { .. } = method {
+    if method.counts_on_its_own() {
         // A joint that is tightened less has less, one that is tightened more no more by the code.
-        let proof = method.proof_load(case.thread, &case.strength)?;
-        return Ok(if preload.in_service >= proof {
-            SlipPreload::Specified(proof)
+        let specified = method.specified_preload(case.thread, &case.strength)?;
+        return Ok(if preload.in_service >= specified {
+            SlipPreload::Specified(specified)
         } else {
             SlipPreload::Least(preload.in_service)
         });

@@ -22,7 +22,7 @@ pub(in crate::strength) fn covers(grade: BoltGrade) -> bool {
 }
 
 /// F0 = 0.70 fub Anb, of the sizes of IS 3757.
-pub(in crate::strength) fn proof_load(
+pub(in crate::strength) fn specified(
     thread: &Thread,
     strength: &BoltStrength,
 ) -> Result<Force, Error> {
