@@ -17,7 +17,8 @@ use shankline::strength::shear::{
     shear_resistance_on_printed_area,
 };
 use shankline::strength::slip::{
-    SlipClass, SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance,
+    As4100Faces, Is800Surface, SlipClass, SlipFaces, SlipHole, SlipMethod, SlipPreload,
+    slip_resistance,
 };
 use shankline::units::{kip, kip_per_square_inch, newton_metres, pound_force};
 use shankline::uom::si::force::{kilonewton, newton};
@@ -160,7 +161,7 @@ fn shear(inputs: &Inputs) -> Force {
 }
 
 fn slip(inputs: &Inputs) -> Force {
-    let class = match inputs.text("class") {
+    let class = || match inputs.text("class") {
         "a" => SlipClass::A,
         "d" => SlipClass::D,
         other => panic!("{other}"),
@@ -168,11 +169,21 @@ fn slip(inputs: &Inputs) -> Force {
     let method = match inputs.text("method") {
         "aisc_2005" => SlipMethod::Aisc360 {
             edition: AiscEdition::E2005,
-            class,
+            class: class(),
         },
         "en_ser" => SlipMethod::En1993 {
-            class,
+            class: class(),
             serviceability: true,
+        },
+        "is_800" => SlipMethod::Is800 {
+            surface: match inputs.text("surface") {
+                "untreated" => Is800Surface::Untreated,
+                other => panic!("{other}"),
+            },
+            serviceability: false,
+        },
+        "as_4100" => SlipMethod::As4100 {
+            faces: As4100Faces::AsRolled,
         },
         other => panic!("{other}"),
     };
@@ -269,7 +280,7 @@ fn printed_values() {
             read += 1;
         }
     }
-    assert_eq!((read, weak), (38, 6));
+    assert_eq!((read, weak), (40, 6));
 }
 
 fn every_method() -> Vec<ShearMethod> {

@@ -70,6 +70,47 @@ impl Pretension {
         })
     }
 
+    /// Po, the least tension of a friction grip bolt of general grade by BS 4604-1, recalled.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] for a thread it does not have.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::pretension::Pretension;
+    /// use shankline::units::kilonewtons;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(Pretension::bs_4604(&"M20".parse()?)?.pretension, kilonewtons(144.0));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn bs_4604(thread: &Thread) -> Result<&'static Self, Error> {
+        Self::find("BS 4604-1", thread, |row| row.code == "BS 4604")
+    }
+
+    /// Nti, the least tension of a bolt of class 8.8 by AS 4100 Table 15.2.5.1, recalled but for M20.
+    ///
+    /// # Errors
+    ///
+    /// [`Error::NotInTable`] for a thread it does not have.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::tables::pretension::Pretension;
+    /// use shankline::units::kilonewtons;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// assert_eq!(Pretension::as_4100(&"M20".parse()?)?.pretension, kilonewtons(145.0));
+    /// assert!(Pretension::as_4100(&"M22".parse()?).is_err());
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn as_4100(thread: &Thread) -> Result<&'static Self, Error> {
+        Self::find("AS 4100 Table 15.2.5.1", thread, |row| {
+            row.code == "AS 4100"
+        })
+    }
+
     fn find(
         table: &'static str,
         thread: &Thread,

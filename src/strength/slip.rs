@@ -5,15 +5,20 @@
 //! | [`Aisc360`](SlipMethod::Aisc360), 2005 | mu 1.13 hsc Tb ns, mu 0.35 (A), 0.50 (B), hsc 1.00 / 0.85 / 0.70 | 1.0 and 1.5 (serviceability); oversize holes and slots along the load 0.85 and 1.76 (required strength) | worked example and hsc read, the second pair of factors recalled |
 //! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | 2016 and 2022 read, 2010 recalled |
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
+//! | [`Is800`](SlipMethod::Is800) | mu n Kh F0, mu by the treatment of the faces, Kh 1.0 / 0.85 / 0.7 | 1 / 1.25, at service loads 1 / 1.10 | reproduced; slip factors but that of untreated faces, and 1.10, recalled |
+//! | [`Bs5950`](SlipMethod::Bs5950) | none: Ks mu n Po has its factor, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D), Ks 1.0 / 0.85 / 0.6 | 0.9, in service 1.1 | reproduced; mu, the last Ks and Po of BS 4604 recalled |
+//! | [`As4100`](SlipMethod::As4100) | mu n kh Nti, mu 0.35 or by test, kh 1.0 / 0.85 / 0.7 | 0.7, in service only | reproduced; kh and Nti but of M20 recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!
 //! Tb, Fp,C and Fi are preloads per bolt, n = ns the number of friction faces. Tb is the specified pretension of
 //! AISC Table J3.1, and no other: 1.13 is the mean of installed pretensions over it. Fp,C is that of EN 1993-1-8
-//! or, where it is not reached, what is known to be there at least; Fi is the least preload. Holes and fillers
+//! or, where it is not reached, what is known to be there at least, as F0 = 0.70 fub Anb of IS 800, Po of BS 4604 and Nti of AS 4100; Fi is the least preload. Holes and fillers
 //! come with [`SlipFaces`], for they are facts of the plies. Tension T on the bolt takes
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
 //! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
-//! stiffness and is the cautious end.
+//! stiffness and is the cautious end. IS 800 10.4.6 has the ellipse of V over Vdf and T over Tdf, which allows more than the
+//! clamp force that statics leaves: the check of a joint says nothing there. BS 5950-1 6.4.4 goes along a line to 1.1 Po (0.9 Po under
+//! factored loads), AS 4100 9.3.3.3 to 0.7 Nti; both recalled.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
 use alloc::format;
@@ -22,11 +27,13 @@ use crate::caution::Cautions;
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
 use crate::units::Force;
 
+mod faces;
 mod method;
 mod working;
 
+pub use faces::{As4100Faces, Is800Surface};
 pub(crate) use method::BEST_CLASS;
-pub(in crate::strength) use method::Numbers;
+pub(in crate::strength) use method::{MOST_FRICTION, Numbers, fillers_unread};
 pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
 
 /// The preload that a slip resistance is worked out from.
@@ -197,7 +204,7 @@ pub fn slip_resistance(
     }
     let numbers = method.numbers(faces)?;
     let used = (tension / force).value;
-    let [design, service] = method.taken_off().map(|share| 1.0 - share * used);
+    let [design, service] = method.left(used);
     if design <= 0.0 {
         return Err(no_clamp_left(tension, force / method.taken_off()[0]));
     }
@@ -206,7 +213,10 @@ pub fn slip_resistance(
     let count = faces.count as f64;
     let whole = numbers.mean * numbers.joint * numbers.friction * count * force;
     let resistance = Resistance::from_levels(
-        Some(design * whole),
+        method
+            .levels()
+            .contains(&Level::Nominal)
+            .then(|| design * whole),
         numbers.resistance.map(|factor| factor * design * whole),
         numbers
             .safety
@@ -283,6 +293,20 @@ impl SlipResistance {
         })
     }
 
+    /// Whether a load is more than the clamp force would hold that statics leaves, the preload less the tension: where an
+    /// ellipse allows it all the same.
+    pub(crate) fn is_beyond_statics(&self, load: Force, level: Level) -> Result<bool, Error> {
+        let [design, service] = self.left;
+        let left = if level == Level::Allowable {
+            service
+        } else {
+            design
+        };
+        let whole = self.resistance.at(level)? / left;
+        let by_statics = 1.0 - (self.tension / self.preload.force()).value;
+        Ok(self.method.is_ellipse() && load > by_statics * whole)
+    }
+
     /// What the user must be told.
     ///
     /// ```
@@ -344,22 +368,184 @@ mod tests {
         assert!((11.0 * at(Level::Allowable) - 81.2).abs() < 0.05);
     }
 
-    /// IS 800:2007 bolt table: M20 of class 8.8, mu 0.2, F0 = 0.7 x 830 x 0.78 A, divided by 1.25: 22.78 kN.
+    /// Each kind of hole, factor and treatment of IS 800, and what of them was recalled.
     #[test]
-    fn published_is_800_cell() {
-        let method = SlipMethod::Stated {
-            friction: 0.2,
-            safety_factor: 1.25,
+    fn holes_and_factors_of_is_800() {
+        let of = |surface, serviceability, hole| {
+            let method = SlipMethod::Is800 {
+                surface,
+                serviceability,
+            };
+            let found = slip_resistance(
+                method,
+                SlipPreload::Specified(newtons(1e5)),
+                SlipFaces::new(2, hole),
+                newtons(0.0),
+            );
+            let found = found.unwrap();
+            let design = found.resistance.at(Level::Design).unwrap().value;
+            (design / 2e5, found.cautions().iter().count())
         };
-        let area = core::f64::consts::FRAC_PI_4 * 400.0;
-        let slip = slip_resistance(
-            method,
-            SlipPreload::Least(newtons(0.7 * 830.0 * 0.78 * area)),
-            standard(1),
-            newtons(0.0),
-        );
-        let load = slip.unwrap().resistance.at(Level::Allowable).unwrap();
-        assert!((load.value / 1e3 - 22.78).abs() < 0.01);
+        for (hole, kh) in [
+            (SlipHole::Standard, 1.0),
+            (SlipHole::Oversize, 0.85),
+            (SlipHole::ShortSlotAcross, 0.85),
+            (SlipHole::ShortSlotAlong, 0.85),
+            (SlipHole::LongSlotAcross, 0.85),
+            (SlipHole::LongSlotAlong, 0.7),
+        ] {
+            for (surface, mu, unread) in [
+                (Is800Surface::Untreated, 0.20, 0),
+                (Is800Surface::CleanMillScale, 0.33, 1),
+                (Is800Surface::Blasted, 0.50, 1),
+                (Is800Surface::SprayedZinc, 0.25, 1),
+                (Is800Surface::SprayedAluminium, 0.50, 1),
+                (Is800Surface::ZincSilicate, 0.30, 1),
+                (Is800Surface::Galvanized, 0.10, 1),
+                (Is800Surface::RedLead, 0.10, 1),
+            ] {
+                let (ultimate, cautions) = of(surface, false, hole);
+                assert!(
+                    (ultimate - mu * kh / 1.25).abs() < 1e-12,
+                    "{surface} {hole:?}"
+                );
+                assert_eq!(cautions, unread, "{surface}");
+                let (service, cautions) = of(surface, true, hole);
+                assert!(
+                    (service - mu * kh / 1.10).abs() < 1e-12,
+                    "{surface} {hole:?}"
+                );
+                assert_eq!(cautions, 1, "{surface}");
+            }
+        }
+    }
+
+    /// IS 800 10.4.6 at its ends: without tension all is left, and Tdf = 0.9 fub Anb / 1.25 leaves nothing.
+    #[test]
+    fn ellipse_of_is_800() {
+        let method = SlipMethod::Is800 {
+            surface: Is800Surface::Untreated,
+            serviceability: false,
+        };
+        let left = |tension: f64| {
+            slip_resistance(
+                method,
+                of(method, newtons(0.7e5)),
+                standard(1),
+                newtons(tension),
+            )
+            .map(|found| found.resistance.at(Level::Design).unwrap().value / (0.2 * 0.7e5 / 1.25))
+        };
+        let most = 0.9e5 / 1.25;
+        for part in [0.0, 0.3, 0.6, 0.8, 0.999] {
+            let found = left(part * most).unwrap();
+            assert!((found * found + part * part - 1.0).abs() < 1e-12, "{part}");
+        }
+        assert!(left(1.0001 * most).is_err());
+        assert!(left(1.2 * most).is_err());
+    }
+
+    /// Each kind of hole by BS 5950-1 and AS 4100, their factors, and the levels they give.
+    #[test]
+    fn holes_and_factors_of_bs_5950_and_as_4100() {
+        let of = |method: SlipMethod, hole| {
+            let preload = SlipPreload::Specified(newtons(1e5));
+            let found = slip_resistance(method, preload, SlipFaces::new(2, hole), newtons(0.0));
+            let found = found.unwrap();
+            // Both have recalled parts always.
+            assert_eq!(found.cautions().iter().count(), 1);
+            assert_eq!(
+                found.resistance.nominal.is_some(),
+                method.levels().contains(&Level::Nominal)
+            );
+            assert!(found.resistance.allowable.is_none());
+            found.resistance.at(Level::Design).unwrap().value / 2e5
+        };
+        for (hole, ks, kh) in [
+            (SlipHole::Standard, 1.0, 1.0),
+            (SlipHole::Oversize, 0.85, 0.85),
+            (SlipHole::ShortSlotAcross, 0.85, 0.85),
+            (SlipHole::ShortSlotAlong, 0.85, 0.85),
+            (SlipHole::LongSlotAcross, 0.85, 0.7),
+            (SlipHole::LongSlotAlong, 0.6, 0.7),
+        ] {
+            for (class, mu) in [
+                (SlipClass::A, 0.5),
+                (SlipClass::B, 0.4),
+                (SlipClass::C, 0.3),
+                (SlipClass::D, 0.2),
+            ] {
+                for (serviceability, factor) in [(false, 0.9), (true, 1.1)] {
+                    let method = SlipMethod::Bs5950 {
+                        class,
+                        serviceability,
+                    };
+                    assert!(
+                        (of(method, hole) - factor * ks * mu).abs() < 1e-12,
+                        "{hole:?}"
+                    );
+                    assert_eq!(method.wants_factored_loads(Level::Design), !serviceability);
+                }
+            }
+            let rolled = SlipMethod::As4100 {
+                faces: As4100Faces::AsRolled,
+            };
+            assert!(
+                (of(rolled, hole) - 0.7 * 0.35 * kh).abs() < 1e-12,
+                "{hole:?}"
+            );
+            assert!(!rolled.wants_factored_loads(Level::Design));
+        }
+    }
+
+    /// What tension leaves by BS 5950-1 6.4.4 and AS 4100 9.3.3.3 (recalled), and the workings of both.
+    #[test]
+    fn lines_of_bs_5950_and_as_4100() {
+        let bs = |serviceability| SlipMethod::Bs5950 {
+            class: SlipClass::C,
+            serviceability,
+        };
+        let rolled = SlipMethod::As4100 {
+            faces: As4100Faces::AsRolled,
+        };
+        for (method, most) in [(bs(false), 0.9), (bs(true), 1.1), (rolled, 0.7)] {
+            let left = |tension: f64| {
+                let force = SlipPreload::Specified(newtons(1e5));
+                slip_resistance(method, force, standard(1), newtons(tension)).map(|found| {
+                    found.derivation().check().unwrap();
+                    found.resistance.at(Level::Design).unwrap().value
+                })
+            };
+            let whole = left(0.0).unwrap();
+            let half = left(0.5e5 * most).unwrap();
+            assert!((half / whole - 0.5).abs() < 1e-12, "{method}");
+            assert!(left(1.0001e5 * most).is_err(), "{method}");
+        }
+    }
+
+    #[test]
+    fn fillers_that_nobody_read_of_are_refused() {
+        let methods = [
+            SlipMethod::Is800 {
+                surface: Is800Surface::Untreated,
+                serviceability: false,
+            },
+            SlipMethod::Bs5950 {
+                class: SlipClass::D,
+                serviceability: false,
+            },
+            SlipMethod::As4100 {
+                faces: As4100Faces::AsRolled,
+            },
+        ];
+        for method in methods {
+            let faces = SlipFaces {
+                fillers: 1,
+                ..standard(1)
+            };
+            let found = slip_resistance(method, of(method, newtons(1e5)), faces, newtons(0.0));
+            assert!(matches!(found, Err(Error::NoValue { .. })), "{method}");
+        }
     }
 
     /// AISC 360-05 J3.8 (recalled): slip in oversize holes and along slots is excluded at the required strength
@@ -447,6 +633,8 @@ mod tests {
             let methods = [
                 SlipMethod::Stated { friction: mu, safety_factor: 1.5 },
                 SlipMethod::En1993 { class: SlipClass::C, serviceability: true },
+                SlipMethod::Is800 { surface: Is800Surface::Untreated, serviceability: false },
+                SlipMethod::As4100 { faces: As4100Faces::Tested { slip_factor: mu } },
                 SlipMethod::Aisc360 {
                     edition: AiscEdition::E2016, class: SlipClass::B,
                 },

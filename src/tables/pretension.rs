@@ -28,6 +28,9 @@ pub enum PretensionGroup {
     /// Class 10.9 to EN 14399.
     #[cfg_attr(feature = "serde", serde(rename = "class_10_9"))]
     Class10_9,
+    /// Class 8.8: general grade of BS 4395-1, category 8.8/TF and 8.8/TB of AS 4100.
+    #[cfg_attr(feature = "serde", serde(rename = "class_8_8"))]
+    Class8_8,
 }
 
 impl core::fmt::Display for PretensionGroup {
@@ -36,6 +39,7 @@ impl core::fmt::Display for PretensionGroup {
             Self::A325 => "A325",
             Self::A490 => "A490",
             Self::Class10_9 => "class 10.9",
+            Self::Class8_8 => "class 8.8",
         })
     }
 }
@@ -118,7 +122,7 @@ impl Pretension {
     /// Every row for metric bolts, by code, group, edition and size.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::pretension::Pretension::all_metric().len(), 36);
+    /// assert_eq!(shankline::tables::pretension::Pretension::all_metric().len(), 49);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

@@ -9,7 +9,7 @@ use shankline::parts::Locking;
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::ply::{EdgeFinish, SlotDirection};
-use shankline::strength::slip::{SlipClass, SlipMethod};
+use shankline::strength::slip::{As4100Faces, Is800Surface, SlipClass, SlipMethod};
 use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::tables::timber::TimberKind;
@@ -378,6 +378,17 @@ fn further(dice: &mut Dice, methods: JointMethods, timber: bool, inch: bool) -> 
             (ShearMethod::En1993, 0) => SlipMethod::En1993 {
                 class: SlipClass::B,
                 serviceability: dice.now_and_then(50.0),
+            },
+            (ShearMethod::Is800, 0) => SlipMethod::Is800 {
+                surface: Is800Surface::Untreated,
+                serviceability: dice.now_and_then(50.0),
+            },
+            (ShearMethod::Bs5950, 0) => SlipMethod::Bs5950 {
+                class: SlipClass::D,
+                serviceability: dice.now_and_then(50.0),
+            },
+            (ShearMethod::As4100, 0) => SlipMethod::As4100 {
+                faces: As4100Faces::AsRolled,
             },
             _ => stated,
         });

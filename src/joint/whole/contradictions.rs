@@ -8,7 +8,7 @@ use crate::error::Error;
 use crate::joint::stack::one_line;
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::ScrewProduct;
-use crate::strength::slip::{SlipClass, SlipMethod};
+use crate::strength::slip::{As4100Faces, Is800Surface, SlipClass, SlipMethod};
 use crate::tables::galvanic::Metal;
 
 /// Refuses a slip class of blasted steel on a ply whose surface is said to be of another metal: one of the two is not
@@ -27,12 +27,51 @@ pub(super) fn blasted(joint: &Joint) -> Result<(), Error> {
             class: SlipClass::A,
             ..
         } => &[Metal::Steel],
-        _ => return Ok(()),
+        _ => return of_other_codes(joint, method),
     };
     for ply in joint.stack.plies() {
         if let Some(metal) = ply.metal.filter(|metal| !can_be.contains(metal)) {
             return Err(Error::Mismatch(format!(
                 "the slip class is of blasted steel, and the surface of \"{}\" is said to be {metal}: say the class that it has",
+                ply.name
+            )));
+        }
+    }
+    Ok(())
+}
+
+/// Refuses faces by IS 800 Table 20, BS 5950-1 Table 35 or AS 4100 on a ply whose surface is said to be of a metal that they are
+/// not (all recalled): by IS 800, zinc from a bath has half of the friction of faces that are not treated.
+fn of_other_codes(joint: &Joint, method: SlipMethod) -> Result<(), Error> {
+    let (can_be, faces): (&[Metal], _) = match method {
+        SlipMethod::Is800 { surface, .. } => {
+            let can_be: &[Metal] = match surface {
+                Is800Surface::SprayedZinc => &[Metal::Zinc],
+                Is800Surface::Galvanized => &[Metal::HotDipZinc],
+                Is800Surface::SprayedAluminium => &[Metal::Aluminium],
+                Is800Surface::ZincSilicate => &[Metal::Steel, Metal::Zinc],
+                _ => &[Metal::Steel],
+            };
+            (can_be, format!("{surface} by IS 800 Table 20"))
+        }
+        SlipMethod::Bs5950 { class, .. } => {
+            let can_be: &[Metal] = match class {
+                SlipClass::A => &[Metal::Steel, Metal::Aluminium],
+                SlipClass::B => &[Metal::Steel, Metal::Zinc],
+                SlipClass::C => &[Metal::Steel],
+                SlipClass::D => &[Metal::Steel, Metal::HotDipZinc],
+            };
+            (can_be, format!("of {class} by BS 5950-1 Table 35"))
+        }
+        SlipMethod::As4100 {
+            faces: As4100Faces::AsRolled,
+        } => (&[Metal::Steel], "as rolled by AS 4100".into()),
+        _ => return Ok(()),
+    };
+    for ply in joint.stack.plies() {
+        if let Some(metal) = ply.metal.filter(|metal| !can_be.contains(metal)) {
+            return Err(Error::Mismatch(format!(
+                "the faces are said to be {faces}, and the surface of \"{}\" to be {metal}: say the faces that it has",
                 ply.name
             )));
         }

@@ -174,8 +174,8 @@ impl JointMethods {
 
     /// BS 5950-1:2000, with factored loads.
     ///
-    /// Without what it has of fatigue, pins (6.5) and slip (6.4): such
-    /// modes are undecided where they are concerned. Its simple method for tension (6.3.4.2) has prying in it.
+    /// Without what it has of fatigue and pins (6.5): such modes are undecided where they are concerned. A joint that must not
+    /// slip says so: [`SlipMethod::Bs5950`]. Its simple method for tension (6.3.4.2) has prying in it.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -194,8 +194,8 @@ impl JointMethods {
 
     /// IS 800:2007, with factored loads.
     ///
-    /// Without what it has of fatigue (section 13), slip (10.4.3) and prying (10.4.7): such modes are
-    /// undecided where they are concerned.
+    /// Without what it has of fatigue (section 13) and prying (10.4.7): such modes are undecided where they are concerned. A
+    /// joint that must not slip says so: [`SlipMethod::Is800`].
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -214,8 +214,8 @@ impl JointMethods {
 
     /// AS 4100, with factored loads.
     ///
-    /// Without what it has of fatigue (section 11), pins (9.5), slip (9.3.3) and distances (9.6): such
-    /// modes are undecided where they are concerned.
+    /// Without what it has of fatigue (section 11), pins (9.5) and distances (9.6): such modes are undecided where they are
+    /// concerned. A joint that must not slip says so: [`SlipMethod::As4100`].
     ///
     /// ```
     /// use shankline::joint::JointMethods;

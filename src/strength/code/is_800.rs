@@ -1,4 +1,6 @@
-//! IS 800:2007, 10.3: bolts in shear and tension, and the plies they bear on.
+//! IS 800:2007, 10.3: bolts in shear and tension, and the plies they bear on; 10.4: against slip.
+
+pub(in crate::strength) mod slip;
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{BlockFaces, Factor, Factors, gripped_over_five, not_listed};

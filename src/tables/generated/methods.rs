@@ -72,6 +72,13 @@ pub(crate) const IS_800_2007_10_3_4_HOLES: &Method = &Method { key: "is-800-2007
 pub(crate) const IS_800_2007_6_2: &Method = &Method { key: "is-800-2007-6.2", citation: "IS 800:2007 6.2", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.2"), modes: Some("gross_section"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a course page with the factors of Table 5" };
 pub(crate) const IS_800_2007_6_3: &Method = &Method { key: "is-800-2007-6.3", citation: "IS 800:2007 6.3", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("6.3.1"), modes: Some("net_section"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a sheet of a design office" };
 pub(crate) const IS_800_2007_10_2: &Method = &Method { key: "is-800-2007-10.2", citation: "IS 800:2007 10.2, distances", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.2"), modes: Some("distances"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const IS_800_2007_10_4_3: &Method = &Method { key: "is-800-2007-10.4.3", citation: "IS 800:2007 10.4.3", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.4.3 and 10.4.5"), modes: Some("slip"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a lecture of an institute of technology (IIT Kharagpur); a design office's table of bolts" };
+pub(crate) const IS_800_2007_10_4_6: &Method = &Method { key: "is-800-2007-10.4.6", citation: "IS 800:2007 10.4.6", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.4.6"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a course book of an institute of technology (IIT Madras), Eq. 3.14" };
+pub(crate) const IS_800_2007_10_4_3_SURFACES_AND_SERVICE: &Method = &Method { key: "is-800-2007-10.4.3-surfaces-and-service", citation: "IS 800:2007 10.4.3, surfaces of Table 20 and the factor in service", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("Table 20 but untreated surfaces; Table 5, 1.10"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const BS_5950_1_2000_6_4_2: &Method = &Method { key: "bs-5950-1-2000-6.4.2", citation: "BS 5950-1:2000 6.4.2", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("6.4.2"), modes: Some("slip"), levels: Some("design"), basis: Basis::Reproduced, read_in: "the Steel Designers' Manual, 6th ed., pages 680 and 1162" };
+pub(crate) const BS_5950_1_2000_TABLE_35_RECALLED: &Method = &Method { key: "bs-5950-1-2000-table-35-recalled", citation: "BS 5950-1:2000 6.4, Table 35, tension and the bolts of BS 4604", publisher: Publisher::Bsi, document: "BS 5950-1", edition: Some("2000"), clause: Some("Table 35, 6.4.4, long slots; BS 4604"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const AS_4100_9_3_3: &Method = &Method { key: "as-4100-9.3.3", citation: "AS 4100 9.3.3", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.3.3.1"), modes: Some("slip"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a maker's pages of bolted joints; NZS 3404 Table 3.3(2) for the factor" };
+pub(crate) const AS_4100_9_3_3_RECALLED: &Method = &Method { key: "as-4100-9.3.3-recalled", citation: "AS 4100 9.3.3, holes, tension and Table 15.2.5.1", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.3.3.1, kh; 9.3.3.3; Table 15.2.5.1"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const AS_4100_9_3_2_4: &Method = &Method { key: "as-4100-9.3.2.4", citation: "AS 4100 9.3.2.4", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.3.2.4"), modes: Some("bearing tear_out"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a maker's table of bolts in purlins by NZS 3404, which says the same" };
 pub(crate) const AS_4100_7_2: &Method = &Method { key: "as-4100-7.2", citation: "AS 4100 7.2", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("7.2"), modes: Some("net_section gross_section"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "the formulas were read in public calculations, the factor recalled" };
 pub(crate) const AS_4100_9_6_NOT_READ: &Method = &Method { key: "as-4100-9.6-not-read", citation: "AS 4100 9.6, distances", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: Some("1998"), clause: Some("9.6"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled that there is one, not read" };
@@ -425,7 +432,7 @@ pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 422] = [
+pub(in crate::tables) static METHODS: [&Method; 429] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -496,6 +503,13 @@ pub(in crate::tables) static METHODS: [&Method; 422] = [
     IS_800_2007_6_2,
     IS_800_2007_6_3,
     IS_800_2007_10_2,
+    IS_800_2007_10_4_3,
+    IS_800_2007_10_4_6,
+    IS_800_2007_10_4_3_SURFACES_AND_SERVICE,
+    BS_5950_1_2000_6_4_2,
+    BS_5950_1_2000_TABLE_35_RECALLED,
+    AS_4100_9_3_3,
+    AS_4100_9_3_3_RECALLED,
     AS_4100_9_3_2_4,
     AS_4100_7_2,
     AS_4100_9_6_NOT_READ,

@@ -6,7 +6,7 @@ use crate::tables::known;
 use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
 use crate::units::{kilonewtons, millimetres};
 
-pub(in crate::tables) static PRETENSIONS_METRIC: [Pretension; 36] = [
+pub(in crate::tables) static PRETENSIONS_METRIC: [Pretension; 49] = [
     Pretension { code: "AISC 360", editions: Some(PretensionEditions::To2010), group: PretensionGroup::A325, size: "M16", nominal_diameter: millimetres(16.0), pretension: kilonewtons(91.0), note: None, provenance: known(&sources::AISC360_05_J3_1M, Basis::Published) },
     Pretension { code: "AISC 360", editions: Some(PretensionEditions::To2010), group: PretensionGroup::A325, size: "M20", nominal_diameter: millimetres(20.0), pretension: kilonewtons(142.0), note: None, provenance: known(&sources::AISC360_05_J3_1M, Basis::Published) },
     Pretension { code: "AISC 360", editions: Some(PretensionEditions::To2010), group: PretensionGroup::A325, size: "M22", nominal_diameter: millimetres(22.0), pretension: kilonewtons(176.0), note: None, provenance: known(&sources::AISC360_05_J3_1M, Basis::Published) },
@@ -43,4 +43,17 @@ pub(in crate::tables) static PRETENSIONS_METRIC: [Pretension; 36] = [
     Pretension { code: "EN 1993-1-8/NA", editions: None, group: PretensionGroup::Class10_9, size: "M27", nominal_diameter: millimetres(27.0), pretension: kilonewtons(290.0), note: None, provenance: known(&sources::EN1993_NA_FPC, Basis::Reproduced) },
     Pretension { code: "EN 1993-1-8/NA", editions: None, group: PretensionGroup::Class10_9, size: "M30", nominal_diameter: millimetres(30.0), pretension: kilonewtons(350.0), note: None, provenance: known(&sources::EN1993_NA_FPC, Basis::Reproduced) },
     Pretension { code: "EN 1993-1-8/NA", editions: None, group: PretensionGroup::Class10_9, size: "M36", nominal_diameter: millimetres(36.0), pretension: kilonewtons(510.0), note: None, provenance: known(&sources::EN1993_NA_FPC, Basis::Reproduced) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M12", nominal_diameter: millimetres(12.0), pretension: kilonewtons(49.4), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M16", nominal_diameter: millimetres(16.0), pretension: kilonewtons(92.1), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M20", nominal_diameter: millimetres(20.0), pretension: kilonewtons(144.0), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M22", nominal_diameter: millimetres(22.0), pretension: kilonewtons(177.0), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M24", nominal_diameter: millimetres(24.0), pretension: kilonewtons(207.0), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M27", nominal_diameter: millimetres(27.0), pretension: kilonewtons(234.0), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M30", nominal_diameter: millimetres(30.0), pretension: kilonewtons(286.0), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "BS 4604", editions: None, group: PretensionGroup::Class8_8, size: "M36", nominal_diameter: millimetres(36.0), pretension: kilonewtons(418.0), note: Some("general grade of BS 4395-1"), provenance: known(&sources::BS4604_1, Basis::Memory) },
+    Pretension { code: "AS 4100", editions: None, group: PretensionGroup::Class8_8, size: "M16", nominal_diameter: millimetres(16.0), pretension: kilonewtons(95.0), note: None, provenance: known(&sources::AS4100_15_2_5_1, Basis::Memory) },
+    Pretension { code: "AS 4100", editions: None, group: PretensionGroup::Class8_8, size: "M20", nominal_diameter: millimetres(20.0), pretension: kilonewtons(145.0), note: None, provenance: known(&sources::AS4100_15_2_5_1, Basis::Reproduced) },
+    Pretension { code: "AS 4100", editions: None, group: PretensionGroup::Class8_8, size: "M24", nominal_diameter: millimetres(24.0), pretension: kilonewtons(210.0), note: None, provenance: known(&sources::AS4100_15_2_5_1, Basis::Memory) },
+    Pretension { code: "AS 4100", editions: None, group: PretensionGroup::Class8_8, size: "M30", nominal_diameter: millimetres(30.0), pretension: kilonewtons(335.0), note: None, provenance: known(&sources::AS4100_15_2_5_1, Basis::Memory) },
+    Pretension { code: "AS 4100", editions: None, group: PretensionGroup::Class8_8, size: "M36", nominal_diameter: millimetres(36.0), pretension: kilonewtons(490.0), note: None, provenance: known(&sources::AS4100_15_2_5_1, Basis::Memory) },
 ];

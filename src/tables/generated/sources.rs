@@ -314,6 +314,8 @@ pub(in crate::tables) static AISC360_05_J3_1: Source = Source { key: "aisc360-05
 pub(in crate::tables) static AISC360_05_J3_1M: Source = Source { key: "aisc360-05-j3.1m", document: "AISC 360", edition: Some("2005"), locator: "Table J3.1M", read_in: "a copy of the page (16.1-103)" };
 pub(in crate::tables) static AISC360_16_J3_1: Source = Source { key: "aisc360-16-j3.1", document: "AISC 360", edition: Some("2016 and 2022"), locator: "Tables J3.1 and J3.1M", read_in: "0.70 times the least tensile strength and the stress area, to the nearest kip or kN: the footnote of the tables of 2005, whose page was read; that bolts of grade A325 over 1 in have a higher strength and pretension from 2016: R. E. Shaw, New Twists and Turns in Structural Bolting, Structure magazine, November 2015. A490M M20 is recalled" };
 pub(in crate::tables) static EN1993_NA_FPC: Source = Source { key: "en1993-na-fpc", document: "EN 1993-1-8/NA (Germany)", edition: Some("2010"), locator: "NA to 3.4, reduced preload of class 10.9", read_in: "a washer maker's guide" };
+pub(in crate::tables) static BS4604_1: Source = Source { key: "bs4604-1", document: "BS 4604-1", edition: Some("1970"), locator: "least tensions of general grade bolts", read_in: "recalled, not read" };
+pub(in crate::tables) static AS4100_15_2_5_1: Source = Source { key: "as4100-15.2.5.1", document: "AS 4100", edition: Some("1998"), locator: "Table 15.2.5.1", read_in: "a maker's page (design value of M20, 8.8/TF); rows of basis memory were recalled" };
 pub(in crate::tables) static EN1993_1_1_EXPANSION: Source = Source { key: "en1993-1-1-expansion", document: "EN 1993-1-1", edition: Some("2005"), locator: "3.2.6", read_in: "a design aid on structural steel that names the clause: 210 GPa, 0.30 and 12 ppm/K; a part of a European design guide has the modulus" };
 pub(in crate::tables) static EN1999_1_1_EXPANSION: Source = Source { key: "en1999-1-1-expansion", document: "EN 1999-1-1", edition: Some("draft of May 2004"), locator: "3.2.5", read_in: "a page of the draft prEN 1999-1-1 on a document site" };
 pub(in crate::tables) static EN10088_EXPANSION: Source = Source { key: "en10088-expansion", document: "EN 10088-1", edition: Some("2005"), locator: "coefficients of expansion, 20 to 100 degC", read_in: "a table of a stainless steel association after the standard, on three pages: 304, 2205, 430, 410 and 630" };
@@ -390,7 +392,7 @@ pub(in crate::tables) static NAS1149_10: Source = Source { key: "nas1149-10", do
 pub(in crate::tables) static ISO4762_CAD: Source = Source { key: "iso4762-cad", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static B18_3_LARGE: Source = Source { key: "b18.3-large", document: "ASME B18.3", edition: None, locator: "hexagon socket head cap screws, 7/8 and 1 in", read_in: "a supplier's page: body and head; key and its engagement in an open CAD parts library. From #6 on its least head diameters are smaller than those of 2003" };
 
-pub(in crate::tables) static SOURCES: [&Source; 387] = [
+pub(in crate::tables) static SOURCES: [&Source; 389] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -703,6 +705,8 @@ pub(in crate::tables) static SOURCES: [&Source; 387] = [
     &AISC360_05_J3_1M,
     &AISC360_16_J3_1,
     &EN1993_NA_FPC,
+    &BS4604_1,
+    &AS4100_15_2_5_1,
     &EN1993_1_1_EXPANSION,
     &EN1999_1_1_EXPANSION,
     &EN10088_EXPANSION,

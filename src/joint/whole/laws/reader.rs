@@ -201,6 +201,10 @@ impl Reader {
                 along: 0.0,
             });
         }
+        // An ellipse is flat at small loads, and looks like a line.
+        if matches!(self.joint.methods.slip, Slip::Resisted(method) if method.is_ellipse()) {
+            return None;
+        }
         let free = Loads {
             along: 0.0,
             along_least: (small.along_least - small.along).min(0.0),

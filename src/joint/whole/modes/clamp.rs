@@ -8,7 +8,9 @@ use crate::joint::whole::outcome::{Outcomes, Turn};
 use crate::joint::whole::{Finding, JointPreload, Need, NotConcerned, Slip, Tightening};
 use crate::preload::PreloadTarget;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::slip::{BEST_CLASS, SlipFaces, SlipMethod, SlipPreload, slip_resistance};
+use crate::strength::slip::{
+    As4100Faces, BEST_CLASS, SlipFaces, SlipMethod, SlipPreload, slip_resistance,
+};
 use crate::tables::methods;
 use crate::tension::JointDiagram;
 use crate::units::Force;
@@ -71,9 +73,19 @@ fn separation(
     out.try_check(MODE, Place::Joint, check);
 }
 
+const BEYOND_STATICS: &str = "IS 800 10.4.6 allows more shear beside this tension than the clamp force holds that statics \
+                              leaves: tighten, or take more bolts";
+
 /// The slip classes are of structural steel, and none holds better than the best.
 fn of_steel(case: &Case, method: SlipMethod, out: &mut Outcomes) {
-    if let SlipMethod::Stated { friction, .. } = method {
+    let stated = match method {
+        SlipMethod::Stated { friction, .. } => Some(friction),
+        SlipMethod::As4100 {
+            faces: As4100Faces::Tested { slip_factor },
+        } => Some(slip_factor),
+        _ => None,
+    };
+    if let Some(friction) = stated {
         if friction > BEST_CLASS {
             let why = "the friction stated is above that of every class of the codes, 0.5: set this aside with the test \
                        that shows it";
@@ -121,10 +133,16 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
     }
     let answer = counted_on(case, method, preload);
     let force = out.attempt(MODE, place, answer)?;
-    out.turns_at(Turn::Along(
-        force.force() / case.joint.load.factor(case.level),
-    ));
-    if force.force() <= case.along {
+    // A method for loads in service takes the tension in service as well.
+    let load = &case.joint.load;
+    let factor = if method.wants_factored_loads(case.level) {
+        load.factor(case.level)
+    } else {
+        load.shock_factor
+    };
+    let along = factor * load.along;
+    out.turns_at(Turn::Along(force.force() / factor));
+    if force.force() <= along {
         // The pull takes all of the clamp force.
         out.find(Finding::Slips);
         return Some(false);
@@ -140,7 +158,7 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
             hole,
             fillers: plane.packings,
         };
-        let check = slip_resistance(method, force, faces, case.along).and_then(|slip| {
+        let check = slip_resistance(method, force, faces, along).and_then(|slip| {
             out.work_at(place, || slip.derivation());
             let load = if method.wants_factored_loads(case.level) {
                 plane.load
@@ -149,6 +167,10 @@ fn slip(case: &Case, preload: Option<&JointPreload>, out: &mut Outcomes) -> Opti
             };
             let mut check = slip.check(load, case.level)?;
             check.place = place;
+            if check.holds() && slip.is_beyond_statics(load, case.level)? {
+                out.missing(MODE, place, Need::Method(BEYOND_STATICS));
+                held = None;
+            }
             Ok(check)
         });
         let check = out.attempt(MODE, place, check);
@@ -168,6 +190,15 @@ fn counted_on(
     preload: &JointPreload,
 ) -> Result<SlipPreload, Error> {
     method.covers(case.strength.grade)?;
+    if method.counts_on_its_own() {
+        // A joint that is tightened less has less, one that is tightened more no more by the code.
+        let specified = method.specified_preload(case.thread, &case.strength)?;
+        return Ok(if preload.in_service >= specified {
+            SlipPreload::Specified(specified)
+        } else {
+            SlipPreload::Least(preload.in_service)
+        });
+    }
     let target = case.torque().map(|torque| torque.target);
     let specified = match (method, target) {
         (SlipMethod::Aisc360 { edition, .. }, _) => Some(PreloadTarget::AiscJ31 { edition }),

@@ -309,6 +309,7 @@ pub(super) fn slip_hole(case: &Case, method: SlipMethod, out: &mut Outcomes) -> 
     let rule = match method {
         SlipMethod::Aisc360 { edition, .. } => HoleRule::Aisc360 { edition },
         SlipMethod::En1993 { .. } => HoleRule::En1090,
+        method if method.counts_on_its_own() => HoleRule::Steelwork,
         _ => hole_rule(case.joint.methods.plies),
     };
     let mut holes = alloc::vec::Vec::with_capacity(case.plies.len());

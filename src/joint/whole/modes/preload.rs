@@ -264,6 +264,27 @@ fn least_reached(
         let why = "EN 1993-1-8 3.1.2 preloads sets to EN 14399 only: bolt and nut of one part, HV of class 10.9";
         out.missing(MODE, Place::Bolt(1), Need::Method(why));
     }
+    if let Slip::Resisted(method) = case.joint.methods.slip {
+        let written_for = match method {
+            SlipMethod::Is800 { .. } => Some("friction grip bolts to IS 3757"),
+            SlipMethod::Bs5950 { .. } => Some("friction grip bolts to BS 4395"),
+            SlipMethod::As4100 { .. } => Some("structural bolts to AS/NZS 1252"),
+            _ => None,
+        };
+        if let Some(written_for) = written_for.filter(|_| is_set) {
+            let method = method.method();
+            out.warn(
+                &Cautions::default().with(Some(Caution::MaterialOutsideMethod {
+                    method,
+                    written_for,
+                })),
+            );
+        } else if written_for.is_some() {
+            let why = "the code has structural bolts of its own against slip, IS 3757, BS 4395 or AS/NZS 1252: none but a set for \
+                       preloading, as to EN 14399, comes near to them";
+            out.missing(MODE, Place::Bolt(1), Need::Method(why));
+        }
+    }
     let edition = match case.joint.methods.slip {
         Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => Some(edition),
         _ => pretension_for_tension(case),

@@ -1,0 +1,63 @@
+//! BS 5950-1:2000, 6.4: preloaded bolts in joints that must not slip. Its slip resistance is a design resistance.
+
+use crate::error::Error;
+use crate::material::{BoltGrade, PropertyClass};
+use crate::source::Method;
+use crate::strength::slip::{Numbers, SlipClass, SlipFaces, SlipHole, fillers_unread};
+use crate::tables::methods;
+use crate::tables::pretension::Pretension;
+use crate::thread::Thread;
+use crate::units::Force;
+
+pub(in crate::strength) const COVERED: &str = "BS 5950-1 has friction grip bolts to BS 4395, of which the general grade, class 8.8, is \
+                                               held here";
+
+pub(in crate::strength) fn covers(grade: BoltGrade) -> bool {
+    grade == BoltGrade::Iso(PropertyClass::Class8_8)
+}
+
+/// Po, the least tension of BS 4604.
+pub(in crate::strength) fn specified(thread: &Thread) -> Result<Force, Error> {
+    Pretension::bs_4604(thread).map(|row| row.pretension)
+}
+
+/// What Ks mu Po is multiplied by: against slip in service, or under factored loads.
+pub(in crate::strength) const fn factor(serviceability: bool) -> f64 {
+    if serviceability { 1.1 } else { 0.9 }
+}
+
+/// Ks. Long slots along the load are recalled as 0.7 and, of the edition of 1990, as 0.6: the lesser is taken.
+pub(in crate::strength) const fn hole_factor(hole: SlipHole) -> f64 {
+    match hole {
+        SlipHole::Standard => 1.0,
+        SlipHole::Oversize
+        | SlipHole::ShortSlotAcross
+        | SlipHole::ShortSlotAlong
+        | SlipHole::LongSlotAcross => 0.85,
+        SlipHole::LongSlotAlong => 0.6,
+    }
+}
+
+/// mu of Table 35.
+pub(in crate::strength) fn numbers(
+    class: SlipClass,
+    serviceability: bool,
+    faces: SlipFaces,
+) -> Result<Numbers, Error> {
+    fillers_unread(faces, "BS 5950-1 6.4")?;
+    Ok(Numbers {
+        friction: match class {
+            SlipClass::A => 0.5,
+            SlipClass::B => 0.4,
+            SlipClass::C => 0.3,
+            SlipClass::D => 0.2,
+        },
+        mean: 1.0,
+        joint: hole_factor(faces.hole),
+        resistance: Some(factor(serviceability)),
+        safety: None,
+    })
+}
+
+/// The classes, with the tensions of BS 4604 and the line of 6.4.4.
+pub(in crate::strength) const RECALLED: &Method = methods::BS_5950_1_2000_TABLE_35_RECALLED;
