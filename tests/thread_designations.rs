@@ -253,10 +253,23 @@ fn fractions_of_special_threads_read_back_or_are_none() {
         let bits = |own: &Thread| own.nominal_diameter().value.to_bits();
         assert_eq!(bits(&back), bits(&thread), "{text}");
     }
-    for text in ["2-5/6-8 UNS", "5/6-8 UNS", "1-1/3-8 UNS", "3/256-80 UNS", "8/6-18 UNS", "1-4/2-8 UNS"] {
+    for text in [
+        "2-5/6-8 UNS",
+        "5/6-8 UNS",
+        "1-1/3-8 UNS",
+        "3/256-80 UNS",
+        "8/6-18 UNS",
+        "1-4/2-8 UNS",
+    ] {
         let error = text.parse::<Thread>().unwrap_err();
         assert!(
-            matches!(error, Error::Designation { problem: DesignationProblem::Size, .. }),
+            matches!(
+                error,
+                Error::Designation {
+                    problem: DesignationProblem::Size,
+                    ..
+                }
+            ),
             "{text}: {error}"
         );
     }

@@ -9,7 +9,7 @@ use core::str::FromStr;
 
 use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of, unified_near};
 use super::{Profile, Thread};
-use crate::error::{DesignationProblem, Error};
+use crate::error::{DesignationProblem, Error, sane_text};
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Length, inches, millimetres};
 
@@ -26,8 +26,9 @@ impl FromStr for Thread {
     ///
     /// # Errors
     ///
-    /// [`Error::Designation`] tells what is wrong and at which character.
+    /// [`Error::Designation`] tells what is wrong and at which character; [`Error::OutOfRange`] for more than 1000 characters.
     fn from_str(text: &str) -> Result<Self, Error> {
+        sane_text("thread designation", text)?;
         let mut cursor = Cursor {
             bytes: text.as_bytes(),
             at: 0,
