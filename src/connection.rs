@@ -253,7 +253,8 @@ impl Connection {
     ///
     /// # Errors
     ///
-    /// Those of [`Joint::check`], [`Error::Mismatch`] for a description that contradicts itself (a template that has loads,
+    /// Those of [`Joint::check`], [`Error::OutOfRange`] for more bolts (500), load cases (1 000 000) or bolts times load cases
+    /// (1 000 000) than can be checked; [`Error::Mismatch`] for a description that contradicts itself (a template that has loads,
     /// a plate of no ply, a bolt outside its plate, a case twice or in no combination), and for loads that the chosen
     /// methods do not cover; the message says what to choose.
     ///
@@ -299,7 +300,7 @@ impl Connection {
     /// ```
     pub fn forces(&self, name: &str) -> Result<Vec<BoltLoad>, Error> {
         sane::checked(self)?;
-        let case = forces::resolved_by_name(self, name)?;
+        let case = forces::Known::of(self).by_name(name)?;
         Ok(forces::of(self, &case)?.loads)
     }
 

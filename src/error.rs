@@ -1,9 +1,38 @@
 //! What can be wrong with a question, and how the answer says so.
+//!
+//! # How much there may be
+//!
+//! More than this is refused, mostly with [`Error::OutOfRange`], which says how many there are and may be. Below it time and
+//! memory grow with what is given, or hardly faster, but where the table says so.
+//!
+//! | of | at most | where |
+//! |---|---|---|
+//! | characters of a name, title, reason or designation, and of the text of a quantity | 1000 | every reader; names where they are first checked |
+//! | plies | 1000 | [`Stack`](crate::joint::Stack) |
+//! | washers under the head, under the nut | 100 each | [`Stack`](crate::joint::Stack) |
+//! | bolts along and across a load, friction faces | 1000 each | [`Pattern`](crate::joint::Pattern), [`strength::slip`](crate::strength::slip) |
+//! | lengths of a bolt of one's own | 1000, as each is looked up among all | [`OwnScrew`](crate::joint::OwnScrew) |
+//! | modes set aside | as many as there are | [`Joint`](crate::joint::Joint) |
+//! | lengths of a chain | 10 000 | [`ToleranceChain`](crate::joint::ToleranceChain) |
+//! | kinds of bolts in a bin; bolts of one kind, joints to pick for | 10 000; 1 000 000 | [`Bin`](crate::joint::Bin) |
+//! | joints of a shopping list, choices of one, of all | 1000, 1000, 100 000 | [`shopping_list`](crate::joint::shopping_list), which stops its search after 200 000 branches |
+//! | combinations of a design, kinds of bolts on hand | 100 000, 10 000 | [`DesignSpace`](crate::joint::DesignSpace) |
+//! | bolts of a pattern | 10 000 | [`BoltPattern`](crate::strength::group::BoltPattern) |
+//! | bolts of a connection | 500, as blocks and paths between holes grow with the square | [`Connection`](crate::connection::Connection) |
+//! | corners of an outline | 200, as every two sides are held against each other | [`Outline`](crate::connection::Outline) |
+//! | plates of a connection | as many as plies | [`Connection`](crate::connection::Connection) |
+//! | load cases with combinations and alternations, parts of combinations | 1 000 000 each | [`Connection`](crate::connection::Connection) |
+//! | bolts times what is checked of cases, three for one that alternates | 1 000 000 | [`Connection`](crate::connection::Connection) |
+//! | patterns of a design | 1000 | [`Connection::design`](crate::connection::Connection::design) |
+//!
+//! Documents are as deep as their types: none of them holds itself. A method that takes a list and adds it up has no limit, as
+//! the list is there already.
 
 use alloc::string::String;
 use core::fmt;
 
 use crate::units::{Dimension, Length, Stiffness, Stress, TextError};
+use crate::units::{MOST_CHARACTERS, is_too_long};
 
 mod amount;
 
@@ -315,6 +344,27 @@ where
         Ok(value)
     } else {
         Err(out_of_range(quantity, value, Allowed::NotNegative))
+    }
+}
+
+/// Refuses a text of the caller that is longer than any name.
+pub(crate) fn sane_text(what: &str, text: &str) -> Result<(), Error> {
+    if !is_too_long(text) {
+        return Ok(());
+    }
+    at_most(
+        alloc::format!("number of characters of the {what}"),
+        text.chars().count(),
+        MOST_CHARACTERS,
+    )
+}
+
+/// Refuses more of something than there may be.
+pub(crate) fn at_most(quantity: impl Into<String>, count: usize, most: usize) -> Result<(), Error> {
+    if count <= most {
+        Ok(())
+    } else {
+        Err(out_of_range(quantity, count, Allowed::AtMost(most.into())))
     }
 }
 

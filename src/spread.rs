@@ -7,7 +7,7 @@ use core::str::FromStr;
 use crate::error::{
     Allowed, Amount, Error, Finite, TextProblem, not_negative, out_of_range, sane_length,
 };
-use crate::units::{Length, Measured, parse, starts_unit};
+use crate::units::{Length, Measured, is_too_long, parse, starts_unit, too_long};
 
 #[cfg(feature = "serde")]
 pub(crate) mod quantity;
@@ -91,6 +91,9 @@ impl<Q: Measured + Add<Output = Q> + Sub<Output = Q>> FromStr for Spread<Q> {
     /// # }
     /// ```
     fn from_str(text: &str) -> Result<Self, Error> {
+        if is_too_long(text) {
+            return Err(too_long(text, Q::DIMENSION).into());
+        }
         // Text from a drawing has a minus sign where a keyboard has a hyphen.
         let text = &text.replace('−', "-");
         let lacking = || Error::QuantityText {

@@ -46,7 +46,10 @@ pub use exact_torque::{pound_force_foot, pound_force_inch};
 pub use text::{
     Dimension, Measured, Shown, TextError, TextProblem, UnitSystem, inch_fraction, parse, shown,
 };
-pub(crate) use text::{Rounding, decimals_for, plain, rounded, starts_unit, tidy, twelve_digits};
+pub(crate) use text::{
+    MOST_CHARACTERS, Rounding, decimals_for, is_too_long, plain, rounded, starts_unit, tidy,
+    too_long, twelve_digits,
+};
 pub use uom::si::f64::{
     Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Volume,

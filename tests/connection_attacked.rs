@@ -4,7 +4,9 @@ use shankline::connection::{
     Alternation, Combination, Connection, ConnectionBuilder, LoadCase, OutOfPlane, Outline, Side,
 };
 use shankline::error::Amount;
-use shankline::joint::{JointBuilder, Prying, RuleSet, Slip, Word};
+use shankline::joint::{
+    JointBuilder, JointMaterial, MaterialKind, Need, OwnMaterial, Prying, RuleSet, Slip, Word,
+};
 use shankline::prelude::*;
 use shankline::strength::check::{Check, Mode, Place};
 use shankline::strength::slip::{SlipClass, SlipMethod};
@@ -160,6 +162,47 @@ fn a_plate_that_bends_before_its_edge_presses_is_not_known() {
         "{open:?}"
     );
     assert_eq!(on_edge("60 mm").word(), Word::Holds);
+}
+
+/// The foot of before on a wider post: straight up to 0.6 of its yield, 1.5 x 128.2 kN x 0.12 m = 0.6 x 255 x 300 t^2 / 6 at
+/// t = 54.9 mm. How wide the post is does not matter, and of what the foot is not known to be made nothing is said.
+#[test]
+fn a_plate_is_straight_up_to_a_part_of_its_yield() {
+    let on_edge = |thickness: &str, material: Option<JointMaterial>| {
+        let mut bolts = Joint::builder("M16").ply("foot", thickness);
+        if let Some(material) = material {
+            bolts = bolts.material(material);
+        }
+        let bolts = bolts
+            .ply("post", "12 mm")
+            .material("S275 steel")
+            .washers(WasherStyle::Iso7090)
+            .methods(JointMethods::en_1993())
+            .load_factor(1.5)
+            .rules(RuleSet::En1090.rules(UnitSystem::Si))
+            .prying(Prying::None);
+        let connection = Connection::builder(bolts)
+            .rows_and_columns(2, 2, "60 mm", "60 mm")
+            .out_of_plane(OutOfPlane::PressedEdge { ply: "foot".into() })
+            .plate("post", square("400 mm"))
+            .plate("foot", square("300 mm"))
+            .cases([LoadCase::of_moment(
+                "push",
+                [20e3, 0.0, 0.0].map(newton_metres),
+            )]);
+        let verdict = connection.build().unwrap().check().unwrap();
+        let of_plate = verdict.missing.iter();
+        let of_plate = of_plate.filter(|own| own.mode == Mode::GrossSection);
+        of_plate.map(|own| own.need.clone()).collect::<Vec<Need>>()
+    };
+    let steel = || Some(JointMaterial::from("S275 steel"));
+    assert_eq!(on_edge("55.0 mm", steel()), []);
+    let bent = on_edge("54.8 mm", steel());
+    assert!(matches!(bent[..], [Need::Method(_)]), "{bent:?}");
+    assert_eq!(on_edge("60 mm", None), [Need::Material]);
+    let unread = OwnMaterial::new("plate of the yard", MaterialKind::CarbonSteel);
+    let unread = on_edge("60 mm", Some(unread.into()));
+    assert_eq!(unread, [Need::YieldStrength]);
 }
 
 /// What an edge presses on must be there: to leave its outline out helps nobody.

@@ -1080,3 +1080,46 @@ mod documents {
         assert_eq!(std::fs::read_to_string(file).unwrap(), schema);
     }
 }
+
+/// What the check of the group by EN 1993-1-8 3.7(1) uses, if there is one.
+fn group_rule(connection: &Connection) -> Option<f64> {
+    let verdict = connection.check().unwrap();
+    let mut checks = verdict.checks.iter();
+    let own = checks.find(|own| own.check.method.citation.contains("3.7(1)"));
+    own.map(|own| own.check.utilisation.value)
+}
+
+/// Four bolts share a load through their centroid evenly, so that the group is used as much as each; the clause is of no load
+/// that turns or pulls.
+#[test]
+fn the_group_rule_is_of_loads_through_the_centroid() {
+    let on = |bolts: JointBuilder, columns: usize, case: LoadCase| {
+        let own = Connection::builder(bolts).rows_and_columns(2, columns, "60 mm", "60 mm");
+        let square = || Outline::rectangle("160 mm", "160 mm").unwrap();
+        let own = own.plate("plate", square()).plate("support", square());
+        let own = own.in_plane(InPlane::Elastic);
+        own.cases([case]).build().unwrap()
+    };
+    let pushed = || at_origin("push", [80e3, 0.0, 0.0]);
+    let straight = on(bolt(), 2, pushed());
+    let verdict = straight.check().unwrap();
+    let used = |mode: Mode| {
+        let checks = verdict.bolts[0].verdict.checks.iter();
+        let checks = checks.filter(|check| check.mode == mode);
+        checks
+            .map(|check| check.utilisation.value)
+            .fold(0.0, f64::max)
+    };
+    let each = used(Mode::BoltShear).max(used(Mode::Bearing));
+    assert!(each > 0.1);
+    let group = group_rule(&straight).unwrap();
+    assert!((group / each - 1.0).abs() < 1e-9, "{group} {each}");
+    let off = LoadCase::new(
+        "turn",
+        [80e3, 0.0, 0.0].map(newtons),
+        [0.0, 50.0, 0.0].map(mm),
+    );
+    assert_eq!(group_rule(&on(bolt(), 2, off)), None);
+    let pulled = at_origin("pull", [80e3, 0.0, 20e3]);
+    assert_eq!(group_rule(&on(bolt(), 2, pulled)), None);
+}

@@ -56,7 +56,9 @@ fn random_documents_are_laid_out() {
         } else {
             UnitSystem::UsCustomary
         };
-        let assembly = joint.check().and_then(|verdict| joint.assembly(&verdict.candidate));
+        let assembly = joint
+            .check()
+            .and_then(|verdict| joint.assembly(&verdict.candidate));
         if let Ok(assembly) = assembly {
             let document = serde_json::to_value(&assembly).unwrap();
             let line = json!({ "schema": "assembly", "document": document });

@@ -1,7 +1,7 @@
 //! Designations: every thread, class, profile, hand and number of starts reads back; nothing panics.
 
 use proptest::prelude::*;
-use shankline::error::DesignationProblem;
+use shankline::error::{DesignationProblem, Error};
 use shankline::prelude::*;
 use shankline::tables::thread_tolerances::EngagementGroup;
 use shankline::tables::threads::{MetricThread, UnifiedThread};
@@ -238,6 +238,45 @@ fn every_tenth_of_a_thread_per_inch_reads_back() {
     }
 }
 
+/// What is written is read back to the same bits, and what nobody divides an inch into is no size.
+#[test]
+fn fractions_of_special_threads_read_back_or_are_none() {
+    for (text, printed) in [
+        ("2-33/64-8 UNS", "2.515625-8 UNS"),
+        ("5/128-80 UNS", "0.0390625-80 UNS"),
+        ("1-7/128-8 UNS", "1.0546875-8 UNS"),
+        ("3/4-15 UNS", "0.75-15 UNS"),
+    ] {
+        let thread: Thread = text.parse().unwrap();
+        assert_eq!(thread.to_string(), printed);
+        let back: Thread = printed.parse().unwrap();
+        let bits = |own: &Thread| own.nominal_diameter().value.to_bits();
+        assert_eq!(bits(&back), bits(&thread), "{text}");
+    }
+    for text in [
+        "2-5/6-8 UNS",
+        "5/6-8 UNS",
+        "1-1/3-8 UNS",
+        "3/256-80 UNS",
+        "8/6-18 UNS",
+        "1-4/2-8 UNS",
+    ] {
+        let error = text.parse::<Thread>().unwrap_err();
+        assert!(
+            matches!(
+                error,
+                Error::Designation {
+                    problem: DesignationProblem::Size,
+                    ..
+                }
+            ),
+            "{text}: {error}"
+        );
+    }
+    let third: Thread = "1/2-13 UNC-2A SE 0.3333333".parse().unwrap();
+    assert_eq!(third.to_string().parse::<Thread>().unwrap(), third);
+}
+
 proptest! {
     #![proptest_config(ProptestConfig { cases: 2048, failure_persistence: None, ..ProptestConfig::default() })]
 
@@ -253,15 +292,31 @@ proptest! {
         prop_assert_eq!(text.parse::<Thread>().unwrap(), thread, "{}", text);
     }
 
-    /// A size in ten-thousandths of an inch may differ by the last bit of f64 after its decimal form.
     #[test]
     fn any_special_reads_back(thread in any_special()) {
         let text = thread.to_string();
         let back: Thread = text.parse().unwrap();
-        prop_assert!((back.nominal_diameter() - thread.nominal_diameter()).abs() < millimetres(1e-12));
-        prop_assert_eq!(back.threads_per_inch(), thread.threads_per_inch(), "{}", &text);
+        prop_assert_eq!(back.nominal_diameter().value.to_bits(), thread.nominal_diameter().value.to_bits());
+        prop_assert_eq!(back.pitch().value.to_bits(), thread.pitch().value.to_bits(), "{}", &text);
         prop_assert_eq!((back.starts(), back.profile()), (thread.starts(), thread.profile()));
         prop_assert_eq!(back.to_string(), text);
+    }
+
+    /// Whatever size, number of threads and length of engagement somebody computed: what is printed is what it has.
+    #[test]
+    fn any_computed_special_reads_back(
+        size in 0.2..99.0_f64,
+        n in 20.0..100.0_f64,
+        length in 0.1..9.0_f64,
+    ) {
+        let engagement = Some(Engagement::Length(inches(length)));
+        let thread = Thread::unified_special(inches(size), n).unwrap().with_engagement(engagement).unwrap();
+        let text = thread.to_string();
+        let back: Thread = text.parse().unwrap();
+        prop_assert_eq!(back.nominal_diameter().value.to_bits(), thread.nominal_diameter().value.to_bits());
+        prop_assert_eq!(back.pitch().value.to_bits(), thread.pitch().value.to_bits(), "{}", &text);
+        prop_assert_eq!(back.engagement(), thread.engagement());
+        prop_assert_eq!(back, thread);
     }
 
     /// Case of letters and spaces between the parts do not matter, but for those of the class.

@@ -1,9 +1,10 @@
 //! What comes to each bolt of a load.
 
+use alloc::collections::BTreeMap;
 use alloc::{format, string::String, vec::Vec};
 
 use super::outline::{Vector, dot};
-use super::{Connection, InPlane, LoadCase, OutOfPlane};
+use super::{Combination, Connection, InPlane, LoadCase, OutOfPlane};
 use crate::error::{Allowed, Error, LONGEST, out_of_range};
 use crate::joint::{Slip, Stack};
 use crate::math::hypot;
@@ -80,39 +81,62 @@ impl Resolved {
     }
 }
 
-/// What is checked: every combination, or every case where there are none.
-pub(super) fn resolved(connection: &Connection) -> Result<Vec<Resolved>, Error> {
-    let of_case = |case: &LoadCase| resolve(connection, &case.name, &[(1.0, case)]);
-    if connection.combinations.is_empty() {
-        return connection.cases.iter().map(of_case).collect();
-    }
-    let combinations = connection.combinations.iter();
-    combinations
-        .map(|own| resolved_by_name(connection, &own.name))
-        .collect()
+/// Cases and combinations by name, so that many of them are found as soon as one.
+pub(super) struct Known<'a> {
+    connection: &'a Connection,
+    cases: BTreeMap<&'a str, &'a LoadCase>,
+    combinations: BTreeMap<&'a str, &'a Combination>,
 }
 
-/// A case or combination by its name.
-pub(super) fn resolved_by_name(connection: &Connection, name: &str) -> Result<Resolved, Error> {
-    let find = |name: &str| connection.cases.iter().find(|case| case.name == name);
-    if let Some(case) = find(name) {
-        return resolve(connection, name, &[(1.0, case)]);
+impl<'a> Known<'a> {
+    pub(super) fn of(connection: &'a Connection) -> Self {
+        let cases = connection.cases.iter();
+        let combinations = connection.combinations.iter();
+        Self {
+            connection,
+            cases: cases.map(|own| (own.name.as_str(), own)).collect(),
+            combinations: combinations.map(|own| (own.name.as_str(), own)).collect(),
+        }
     }
-    let Some(combination) = connection.combinations.iter().find(|own| own.name == name) else {
-        let cases = connection.cases.iter().map(|case| case.name.as_str());
-        let combined = connection.combinations.iter().map(|own| own.name.as_str());
-        let known: Vec<&str> = cases.chain(combined).take(20).collect();
-        return Err(Error::UnknownName {
-            what: "load case",
-            text: name.into(),
-            known: known.join(", "),
-        });
-    };
-    let parts = combination.parts.iter();
-    let parts: Vec<(f64, &LoadCase)> = parts
-        .filter_map(|part| Some((part.factor, find(&part.case)?)))
-        .collect();
-    resolve(connection, name, &parts)
+
+    /// What is checked: every combination, or every case where there are none.
+    pub(super) fn resolved(&self) -> Result<Vec<Resolved>, Error> {
+        let connection = self.connection;
+        let of_case = |case: &LoadCase| resolve(connection, &case.name, &[(1.0, case)]);
+        if connection.combinations.is_empty() {
+            return connection.cases.iter().map(of_case).collect();
+        }
+        let combinations = connection.combinations.iter();
+        combinations.map(|own| self.by_name(&own.name)).collect()
+    }
+
+    /// A case or combination by its name.
+    pub(super) fn by_name(&self, name: &str) -> Result<Resolved, Error> {
+        let connection = self.connection;
+        if let Some(case) = self.cases.get(name) {
+            return resolve(connection, name, &[(1.0, case)]);
+        }
+        let Some(combination) = self.combinations.get(name) else {
+            return Err(unknown_case(connection, name));
+        };
+        let parts = combination.parts.iter();
+        let parts: Vec<(f64, &LoadCase)> = parts
+            .filter_map(|part| Some((part.factor, *self.cases.get(part.case.as_str())?)))
+            .collect();
+        resolve(connection, name, &parts)
+    }
+}
+
+#[cold]
+fn unknown_case(connection: &Connection, name: &str) -> Error {
+    let cases = connection.cases.iter().map(|case| case.name.as_str());
+    let combined = connection.combinations.iter().map(|own| own.name.as_str());
+    let known: Vec<&str> = cases.chain(combined).take(20).collect();
+    Error::UnknownName {
+        what: "load case",
+        text: name.into(),
+        known: known.join(", "),
+    }
 }
 
 fn resolve(

@@ -1,8 +1,9 @@
 //! The check of a connection: every bolt in every case, and what the bolts do together.
 
+use alloc::collections::BTreeSet;
 use alloc::{format, string::String, vec::Vec};
 
-use super::forces::{Distribution, Resolved, is_turned, of_known, resolved, resolved_by_name};
+use super::forces::{Distribution, Known, Resolved, is_turned, of_known};
 use super::modes::{OfCase, Own, group};
 use super::verdict::{is_worse, worse};
 use super::{
@@ -34,7 +35,8 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
     let mut missing: Vec<Missing> = Vec::new();
     let mut cautions: Vec<Caution> = Vec::new();
     let mut methods: Vec<&'static Method> = Vec::new();
-    for case in every_case(connection)? {
+    let known = Known::of(connection);
+    for case in every_case(&known, connection)? {
         let Distribution {
             loads,
             methods: by,
@@ -74,7 +76,7 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
         cases.push(verdict);
     }
     for alternation in &connection.alternations {
-        let asked = alternating(connection, alternation)?;
+        let asked = alternating(connection, &known, alternation)?;
         let name = format!("{} <> {}", alternation.from, alternation.to);
         let (verdict, _) = one_case(
             connection,
@@ -131,7 +133,7 @@ fn greater(a: Option<f64>, b: Option<f64>) -> Option<f64> {
 pub(super) fn most_loaded(connection: &Connection) -> Result<BoltLoad, Error> {
     sane::checked(connection)?;
     let mut most: Option<BoltLoad> = None;
-    for case in every_case(connection)? {
+    for case in every_case(&Known::of(connection), connection)? {
         for load in of_known(connection, &case)?.loads {
             let is_more = most.is_none_or(|most| {
                 (load.across, load.along)
@@ -147,15 +149,16 @@ pub(super) fn most_loaded(connection: &Connection) -> Result<BoltLoad, Error> {
 }
 
 /// What is checked, and the ends of what alternates.
-fn every_case(connection: &Connection) -> Result<Vec<Resolved>, Error> {
-    let mut cases = resolved(connection)?;
+fn every_case(known: &Known, connection: &Connection) -> Result<Vec<Resolved>, Error> {
+    let mut cases = known.resolved()?;
+    let mut names: BTreeSet<String> = cases.iter().map(|case| case.name.clone()).collect();
     for name in connection
         .alternations
         .iter()
         .flat_map(|own| [&own.from, &own.to])
     {
-        if cases.iter().all(|case| case.name != *name) {
-            cases.push(resolved_by_name(connection, name)?);
+        if names.insert(name.clone()) {
+            cases.push(known.by_name(name)?);
         }
     }
     Ok(cases)
@@ -298,9 +301,13 @@ fn bolt_of(
 }
 
 /// Each bolt between two loads.
-fn alternating(connection: &Connection, own: &Alternation) -> Result<Vec<Asked>, Error> {
+fn alternating(
+    connection: &Connection,
+    known: &Known,
+    own: &Alternation,
+) -> Result<Vec<Asked>, Error> {
     let [from, to] = [&own.from, &own.to].map(|name| {
-        let case = resolved_by_name(connection, name)?;
+        let case = known.by_name(name)?;
         of_known(connection, &case).map(|found| found.loads)
     });
     let (from, to) = (from?, to?);
@@ -324,7 +331,7 @@ fn alternating(connection: &Connection, own: &Alternation) -> Result<Vec<Asked>,
 
 /// The verdict of one bolt, counted from 1, in a case or combination by its name.
 pub(super) fn one_bolt(connection: &Connection, name: &str, bolt: usize) -> Result<Verdict, Error> {
-    let case = resolved_by_name(connection, name)?;
+    let case = Known::of(connection).by_name(name)?;
     let loads = of_known(connection, &case)?.loads;
     let Some((n, load)) = loads.iter().enumerate().find(|(n, _)| n + 1 == bolt) else {
         return Err(Error::Mismatch(format!("there is no bolt {bolt}")));

@@ -1,10 +1,11 @@
 //! What a connection may not say.
 
+use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::{format, string::String, vec::Vec};
 
 use super::outline::{Vector, dot};
 use super::{Combination, Connection, InPlane, OutOfPlane, Plate};
-use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::error::{Allowed, Error, at_most, out_of_range, sane_length, sane_text};
 use crate::joint::{JointPly, Pattern, Repeats};
 use crate::math::hypot;
 use crate::strength::bolt_tension::TensionMethod;
@@ -13,7 +14,10 @@ use crate::units::{Force, Length, from_base};
 
 /// Enough for any code and any program; few enough for memory.
 const MOST_CASES: usize = 1_000_000;
-/// More than any connection has, and few enough to try every block of them.
+/// So many bolts in so many cases, each a whole check; what comes to each is kept.
+const MOST_BOLT_CASES: usize = 1_000_000;
+/// More than any connection has, and few enough to try every block of them: blocks and paths between holes grow with the
+/// square of their number.
 const MOST_BOLTS: usize = 500;
 /// Factors of combinations: a slip of the pen beyond. Notional loads of codes are two thousandths of others, unit loads are
 /// taken a thousand times; less than a thousandth hides a case from the rule that each is in a combination.
@@ -26,6 +30,7 @@ const IN_ROW: f64 = 1e-5;
 
 /// Refuses a description that contradicts itself.
 pub(super) fn checked(connection: &Connection) -> Result<(), Error> {
+    texts(connection)?;
     template(connection)?;
     plates(connection)?;
     loaded(connection)?;
@@ -35,6 +40,22 @@ pub(super) fn checked(connection: &Connection) -> Result<(), Error> {
 
 fn no(why: String) -> Result<(), Error> {
     Err(Error::Mismatch(why))
+}
+
+fn texts(connection: &Connection) -> Result<(), Error> {
+    sane_text("title of a connection", &connection.title)?;
+    at_most(
+        "number of plates",
+        connection.plates.len(),
+        connection.joint.stack.plies().len(),
+    )?;
+    for plate in &connection.plates {
+        sane_text("name of a plate", &plate.ply)?;
+    }
+    if let Some(name) = &connection.loaded {
+        sane_text("name of the loaded ply", name)?;
+    }
+    Ok(())
 }
 
 fn template(connection: &Connection) -> Result<(), Error> {
@@ -93,19 +114,27 @@ fn template(connection: &Connection) -> Result<(), Error> {
 /// Bolts that can be there, and as many as can be checked.
 fn stands(connection: &Connection) -> Result<(), Error> {
     let bolts = connection.bolts.bolts();
-    if bolts.len() > MOST_BOLTS {
-        let allowed = Allowed::AtMost(MOST_BOLTS.into());
-        return Err(out_of_range("bolts of a connection", bolts.len(), allowed));
-    }
-    let diameter = connection.joint.bolt.thread.nominal_diameter();
-    for (n, bolt) in bolts.iter().enumerate() {
-        for (m, other) in bolts.iter().enumerate().skip(n + 1) {
-            let away = hypot((bolt.x - other.x).value, (bolt.y - other.y).value);
-            if away < diameter.value {
-                let (n, m) = (n + 1, m + 1);
-                return no(format!("bolts {n} and {m} stand in one another"));
-            }
+    at_most("bolts of a connection", bolts.len(), MOST_BOLTS)?;
+    let diameter = connection.joint.bolt.thread.nominal_diameter().value;
+    // By squares as wide as a bolt: one that stands in another is in its square or beside it.
+    let mut squares: BTreeMap<(i64, i64), Vec<usize>> = BTreeMap::new();
+    for (m, bolt) in bolts.iter().enumerate() {
+        // At most a kilometre, and no bolt is thinner than a micrometre: it fits.
+        #[allow(clippy::cast_possible_truncation)]
+        let [x, y] = [bolt.x, bolt.y].map(|at| (at.value / diameter) as i64);
+        let beside = (-1..=1)
+            .flat_map(|dx| (-1..=1).map(move |dy| (x.saturating_add(dx), y.saturating_add(dy))));
+        let near = beside.filter_map(|at| squares.get(&at)).flatten();
+        let mut within = near.filter(|n| {
+            bolts.get(**n).is_some_and(|other| {
+                hypot((bolt.x - other.x).value, (bolt.y - other.y).value) < diameter
+            })
+        });
+        if let Some(n) = within.next() {
+            let (n, m) = (n + 1, m + 1);
+            return no(format!("bolts {n} and {m} stand in one another"));
         }
+        squares.entry((x, y)).or_default().push(m);
     }
     Ok(())
 }
@@ -299,9 +328,30 @@ fn loads(connection: &Connection) -> Result<(), Error> {
     let cases = connection.cases.iter().map(|case| case.name.as_str());
     let combined = connection.combinations.iter().map(|own| own.name.as_str());
     let mut names: Vec<&str> = cases.chain(combined).collect();
-    if names.len() > MOST_CASES {
-        let allowed = Allowed::AtMost(MOST_CASES.into());
-        return Err(out_of_range("number of load cases", names.len(), allowed));
+    let alternations = connection.alternations.len();
+    at_most(
+        "number of load cases",
+        names.len().saturating_add(alternations),
+        MOST_CASES,
+    )?;
+    let parts = connection.combinations.iter().map(|own| own.parts.len());
+    let parts = parts.fold(0, usize::saturating_add);
+    at_most("number of parts of combinations", parts, MOST_CASES)?;
+    let checked = if connection.combinations.is_empty() {
+        connection.cases.len()
+    } else {
+        connection.combinations.len()
+    };
+    // An end of what alternates is a case that is checked too.
+    let checked = checked.saturating_add(alternations.saturating_mul(3));
+    let each = connection.bolts.bolts().len();
+    at_most(
+        "number of bolts times that of load cases",
+        checked.saturating_mul(each),
+        MOST_BOLT_CASES,
+    )?;
+    for name in &names {
+        sane_text("name of a load case", name)?;
     }
     if connection.cases.is_empty() {
         return no("a connection without a load case".into());
@@ -328,8 +378,14 @@ fn loads(connection: &Connection) -> Result<(), Error> {
             }
         }
     }
+    let mut cases: Vec<&str> = connection
+        .cases
+        .iter()
+        .map(|case| case.name.as_str())
+        .collect();
+    cases.sort_unstable();
     for combination in &connection.combinations {
-        combination_is_sane(connection, combination)?;
+        combination_is_sane(&cases, combination)?;
     }
     if connection.combinations.is_empty() {
         return Ok(());
@@ -352,12 +408,14 @@ fn loads(connection: &Connection) -> Result<(), Error> {
     }
 }
 
-fn combination_is_sane(connection: &Connection, combination: &Combination) -> Result<(), Error> {
+/// By the names of the cases, in order.
+fn combination_is_sane(cases: &[&str], combination: &Combination) -> Result<(), Error> {
     let name = &combination.name;
     if combination.parts.is_empty() {
         return no(format!("the combination \"{name}\" has no load cases"));
     }
-    for (n, part) in combination.parts.iter().enumerate() {
+    let mut once: BTreeSet<&str> = BTreeSet::new();
+    for part in &combination.parts {
         let near = part.factor.abs() <= MOST_FACTOR; // false for NaN
         if !near {
             let allowed = Allowed::FromTo((-MOST_FACTOR).into(), MOST_FACTOR.into());
@@ -372,18 +430,13 @@ fn combination_is_sane(connection: &Connection, combination: &Combination) -> Re
                 allowed,
             ));
         }
-        if combination
-            .parts
-            .iter()
-            .skip(n + 1)
-            .any(|other| other.case == part.case)
-        {
+        if !once.insert(&part.case) {
             return no(format!(
                 "the combination \"{name}\" has \"{}\" twice",
                 part.case
             ));
         }
-        if connection.cases.iter().all(|case| case.name != part.case) {
+        if cases.binary_search(&part.case.as_str()).is_err() {
             return no(format!(
                 "the combination \"{name}\" has \"{}\", which is no load case",
                 part.case

@@ -4,7 +4,7 @@ use alloc::{string::String, vec::Vec};
 
 use super::{BoltInHand, BoltTrait, Candidate, CutRule, LengthRules, LengthSearch, NutEnd, Stack};
 use crate::caution::Cautions;
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Allowed, Error, at_most, out_of_range, sane_text};
 use crate::parts::{AnBolt, ScrewLength, ScrewSeries};
 use crate::thread::Thread;
 use crate::units::Length;
@@ -30,6 +30,9 @@ use crate::units::Length;
 pub struct Bin {
     items: Vec<BinItem>,
 }
+
+/// Kinds of bolts in a bin: each is looked at for every stack.
+const MOST_KINDS: usize = 10_000;
 
 /// One kind of bolt in the bin.
 ///
@@ -74,7 +77,7 @@ impl Bin {
     ///
     /// # Errors
     ///
-    /// Those of [`ScrewSeries::length`]; [`Error::OutOfRange`] for a count beyond a million.
+    /// Those of [`ScrewSeries::length`]; [`Error::OutOfRange`] for a count beyond a million, or more than 10 000 kinds.
     ///
     /// ```
     /// use shankline::{joint::Bin, prelude::*};
@@ -106,7 +109,7 @@ impl Bin {
     ///
     /// # Errors
     ///
-    /// Those of [`BoltInHand::screw`]; [`Error::OutOfRange`] for a count beyond a million.
+    /// Those of [`BoltInHand::screw`]; [`Error::OutOfRange`] for a count beyond a million, or more than 10 000 kinds.
     ///
     /// ```
     /// use shankline::{joint::{Bin, BoltInHand}, prelude::*};
@@ -137,7 +140,7 @@ impl Bin {
     ///
     /// # Errors
     ///
-    /// Those of [`AnBolt::screw_length`]; [`Error::OutOfRange`] for a count beyond a million.
+    /// Those of [`AnBolt::screw_length`]; [`Error::OutOfRange`] for a count beyond a million, or more than 10 000 kinds.
     ///
     /// ```
     /// use shankline::joint::Bin;
@@ -187,10 +190,9 @@ impl Bin {
 
     fn with(mut self, item: BinItem) -> Result<Self, Error> {
         const MOST: usize = 1_000_000;
-        if item.count > MOST {
-            let allowed = Allowed::AtMost(MOST.into());
-            return Err(out_of_range("number of bolts", item.count, allowed));
-        }
+        at_most("number of bolts", item.count, MOST)?;
+        at_most("number of kinds of bolts", self.items.len() + 1, MOST_KINDS)?;
+        sane_text("name of a bolt in a bin", &item.part)?;
         self.items.push(item);
         Ok(self)
     }

@@ -3,7 +3,7 @@
 use alloc::{format, string::String, vec, vec::Vec};
 
 use super::Selection;
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Error, at_most, sane_text};
 
 #[cfg(test)]
 mod tests;
@@ -259,13 +259,6 @@ struct Cover {
 impl Problem {
     /// The part names, in the order in which the needs first name them, and the problem.
     fn of(needs: &[JointNeed]) -> Result<(Vec<&str>, Self), Error> {
-        let at_most = |quantity, count: usize, most: usize| {
-            if count <= most {
-                Ok(())
-            } else {
-                Err(out_of_range(quantity, count, Allowed::AtMost(most.into())))
-            }
-        };
         at_most("number of joints", needs.len(), 1000)?;
         let all = needs.iter().map(|need| need.choices.len()).sum();
         at_most("number of choices of all joints", all, 100_000)?;
@@ -273,10 +266,12 @@ impl Problem {
         let mut by_name = alloc::collections::BTreeMap::new();
         let mut choices = Vec::with_capacity(needs.len());
         for need in needs {
+            sane_text("name of a joint", &need.name)?;
             at_most("number of choices of a joint", need.choices.len(), 1000)?;
             at_most("number of bolts of a joint", need.count, 1_000_000)?;
             let mut own: Vec<usize> = Vec::with_capacity(need.choices.len());
             for choice in &need.choices {
+                sane_text("part number", choice)?;
                 let part = *by_name.entry(choice.as_str()).or_insert_with(|| {
                     parts.push(choice);
                     parts.len() - 1

@@ -3,7 +3,7 @@
 use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
 
 use super::Key;
-use crate::error::Error;
+use crate::error::{Error, sane_text};
 
 /// A family so small that an error lists all of it.
 const FEW: usize = 8;
@@ -25,6 +25,7 @@ pub(super) fn key<K: Key>(text: &str) -> Result<K, Error> {
     if let Some(key) = K::ALL.iter().find(|key| text == key.label()) {
         return Ok(*key);
     }
+    sane_text(K::FAMILY, text)?;
     // What follows is compiled once, and not for every family.
     let mut names: Vec<Name> = Vec::with_capacity(K::ALL.len());
     for key in K::ALL {

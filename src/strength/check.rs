@@ -34,7 +34,7 @@ use crate::units::{Force, Ratio};
 /// use shankline::strength::check::Place;
 /// assert_eq!(Place::Plane(2).to_string(), "shear plane 2");
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),

@@ -6,7 +6,7 @@
 use alloc::{format, string::String, vec::Vec};
 
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_text};
 use crate::math;
 use crate::units::{Force, Length};
 
@@ -86,6 +86,7 @@ impl LoadTerm {
     /// ```
     pub fn new(name: impl Into<String>, load: Force, factor: f64) -> Result<Self, Error> {
         let name = name.into();
+        sane_text("name of a load", &name)?;
         not_negative("load", load.abs())?;
         if !(0.0..=100.0).contains(&factor) {
             let allowed = Allowed::FromTo(0.0.into(), 100.0.into());

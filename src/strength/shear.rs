@@ -296,6 +296,32 @@ mod tests {
         edition: AiscEdition::E2010,
     };
 
+    /// The area that the method takes where a thread lies in the plane is one of its own; a plane in the shank has none of it.
+    #[test]
+    fn basic_minor_area_is_cautioned_where_a_thread_is_cut() {
+        let thread: Thread = "3/4-10 UNC".parse().unwrap();
+        let strength = SaeGrade::Grade8.strength(inches(0.75)).unwrap();
+        let method = ShearMethod::NasaStd5020 {
+            shear_strength: ksi(90.0),
+            ultimate_factor: 1.4,
+            fitting_factor: 1.15,
+        };
+        for (planes, warns) in [
+            (&[Zone::Shank][..], false),
+            (&[Zone::Thread], true),
+            (&[Zone::RunOut], true),
+            (&[Zone::Shank, Zone::Shank], false),
+            (&[Zone::Shank, Zone::Thread], true),
+        ] {
+            let shear = bolt_shear(&thread, &strength, planes, method).unwrap();
+            let cautions = shear.cautions();
+            let found = cautions
+                .iter()
+                .any(|own| *own == crate::caution::Caution::BasicMinorArea);
+            assert_eq!(found, warns, "{planes:?}");
+        }
+    }
+
     #[test]
     fn governing_plane_is_the_first_in_thread() {
         let thread: Thread = "3/4-10 UNC".parse().unwrap();

@@ -10,7 +10,7 @@ use core::fmt;
 
 use super::{generated, nanometres};
 use crate::caution::{Caution, Cautions};
-use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::error::{Allowed, Error, out_of_range, sane_length, sane_text};
 use crate::source::{Basis, Provenance, Source};
 use crate::spread::Spread;
 use crate::units::{Length, inches};
@@ -127,6 +127,7 @@ impl AircraftBolt {
     /// );
     /// ```
     pub fn find(name: &str) -> Result<&'static Self, Error> {
+        sane_text("name of an aircraft bolt", name)?;
         let name = name.trim();
         Self::all()
             .iter()
@@ -291,6 +292,7 @@ impl AircraftGrip {
     /// assert!(AircraftGrip::find("AN8-12").is_err());
     /// ```
     pub fn find(designation: &str) -> Result<Self, Error> {
+        sane_text("designation of an aircraft bolt", designation)?;
         let (name, dash) = parts(designation).ok_or_else(|| Error::UnknownName {
             what: "designation of an aircraft bolt",
             text: designation.into(),

@@ -3,7 +3,7 @@
 use alloc::string::String;
 use core::{fmt, str::FromStr};
 
-use crate::error::Error;
+use crate::error::{Error, sane_text};
 use crate::names::UnifiedClass;
 use crate::tables::thread_tolerances::ThreadKind;
 
@@ -145,6 +145,7 @@ impl ThreadKind {
 impl FromStr for ToleranceClass {
     type Err = Error;
     fn from_str(text: &str) -> Result<Self, Error> {
+        sane_text("thread tolerance class", text)?;
         let bytes = text.trim().as_bytes();
         Self::unified(bytes)
             .or_else(|| Self::metric(bytes))

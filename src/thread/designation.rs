@@ -9,7 +9,7 @@ use core::str::FromStr;
 
 use super::label::{not_standard_metric, not_standard_unified, threads_per_inch_of, unified_near};
 use super::{Profile, Thread};
-use crate::error::{DesignationProblem, Error};
+use crate::error::{DesignationProblem, Error, sane_text};
 use crate::tables::threads::{MetricThread, UnifiedSeries, UnifiedThread};
 use crate::units::{Length, inches, millimetres};
 
@@ -26,8 +26,9 @@ impl FromStr for Thread {
     ///
     /// # Errors
     ///
-    /// [`Error::Designation`] tells what is wrong and at which character.
+    /// [`Error::Designation`] tells what is wrong and at which character; [`Error::OutOfRange`] for more than 1000 characters.
     fn from_str(text: &str) -> Result<Self, Error> {
+        sane_text("thread designation", text)?;
         let mut cursor = Cursor {
             bytes: text.as_bytes(),
             at: 0,
@@ -326,8 +327,8 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
     let whole = value as u32;
     if is_whole && cursor.take(b'/') {
         let at = cursor.at;
-        // 8/6 is no size: whoever writes it means another.
-        let denominator = cursor.whole().filter(|d| *d > whole).ok_or(bad(at))?;
+        let denominator = cursor.whole().filter(|d| is_of_a_rule(whole, *d));
+        let denominator = denominator.ok_or(bad(at))?;
         return size_in_inches(fraction(whole, denominator), None, start);
     }
     // "1-1/2" and "1 1/2": look ahead for a fraction, else the hyphen belongs to the pitch.
@@ -337,7 +338,8 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
         if let Some(numerator) = cursor.whole() {
             if cursor.take(b'/') {
                 let at = cursor.at;
-                let denominator = cursor.whole().filter(|d| *d > numerator).ok_or(bad(at))?;
+                let denominator = cursor.whole().filter(|d| is_of_a_rule(numerator, *d));
+                let denominator = denominator.ok_or(bad(at))?;
                 return size_in_inches(value + fraction(numerator, denominator), None, start);
             }
         }
@@ -348,6 +350,12 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
     }
     let number = if is_whole { number_size(whole) } else { None };
     size_in_inches(value, number, start)
+}
+
+/// Whether a fraction is one of those that inches are divided into: halves to 128ths, below 1. Whoever writes 5/6 or 8/6
+/// means another, and may have left out a digit of 5/16.
+fn is_of_a_rule(numerator: u32, denominator: u32) -> bool {
+    numerator < denominator && denominator <= 128 && denominator.is_power_of_two()
 }
 
 /// Whether a whole number begins with a zero more than it needs: 00 and 000 are sizes of watch screws

@@ -4,6 +4,7 @@ use alloc::{borrow::ToOwned, format, string::String, vec::Vec};
 use core::fmt::{self, Write};
 
 use super::designation::number_size;
+use super::special::five_decimals;
 use super::{Engagement, Form, Hand, Profile, Thread};
 use crate::error::DesignationProblem;
 use crate::math::round;
@@ -56,7 +57,7 @@ fn special_size(diameter: Length, n: f64) -> String {
     if let Some(number) = found {
         return format!("#{number}");
     }
-    let text = trimmed_number(diameter.value / INCH);
+    let text = without_zeros(format!("{:.7}", diameter.value / INCH));
     let number = text.parse().ok().and_then(number_size);
     if number.is_some_and(|size| Thread::unified_special(size, n).is_ok()) {
         format!("{text}.0")
@@ -117,14 +118,14 @@ fn pitch_decimals(n: f64) -> usize {
 /// The number of threads per inch that a pitch written with some decimals stands for: the roundest
 /// whose pitch is that one rounded. `0.0769` and `0.07692` are 13 threads per inch.
 pub(super) fn threads_per_inch_of(pitch: f64, decimals: usize) -> f64 {
-    let exact = 1.0 / pitch;
+    let exact = five_decimals(1.0 / pitch);
     if decimals < 4 {
         return exact;
     }
     let half_a_unit = [5e-5, 5e-6, 5e-7, 5e-8][(decimals - 4).min(3)];
     [1.0, 10.0, 100.0, 1000.0]
         .into_iter()
-        .map(|scale| round(exact * scale) / scale)
+        .map(|scale| round(scale / pitch) / scale)
         .find(|n| (1.0 / n - pitch).abs() <= half_a_unit)
         .unwrap_or(exact)
 }

@@ -4,10 +4,11 @@ use alloc::format;
 use core::f64::consts::PI;
 
 use super::Thread;
+use super::special::five_decimals;
 use crate::error::{Allowed, Error, out_of_range, sane_length};
 use crate::math::atan;
 use crate::tables::thread_tolerances::EngagementGroup;
-use crate::units::{Angle, Length, from_base};
+use crate::units::{Angle, INCH, Length, from_base, inches, millimetres};
 
 /// Which way a thread winds. A designation without `LH` is right-hand.
 ///
@@ -105,7 +106,8 @@ impl Thread {
         }
     }
 
-    /// The same thread with a length of engagement, or with the usual one.
+    /// The same thread with a length of engagement, or with the usual one. A length is taken to five decimals of an inch or a
+    /// millimetre, as it is printed.
     ///
     /// # Errors
     ///
@@ -137,7 +139,14 @@ impl Thread {
             }
             Some(Engagement::Length(length)) => {
                 sane_length("length of engagement", length)?;
-                Some(Engagement::Length(length))
+                let printed = if self.is_unified() {
+                    inches(five_decimals(length.value / INCH))
+                } else {
+                    millimetres(five_decimals(length.value * 1e3))
+                };
+                // Next to nothing is printed as zero.
+                sane_length("length of engagement", printed)?;
+                Some(Engagement::Length(printed))
             }
             group => group,
         };

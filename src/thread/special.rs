@@ -3,10 +3,11 @@
 use super::{Form, Profile, Thread};
 use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::math::round;
-use crate::units::{Length, from_base, inches, millimetres};
+use crate::units::{INCH, Length, from_base, inches, millimetres};
 
 impl Thread {
-    /// A Unified thread of special diameter or pitch (UNS), with the Unified profile.
+    /// A Unified thread of special diameter or pitch (UNS), with the Unified profile. The diameter is taken to a
+    /// ten-millionth of an inch (1/128 is 0.0078125) and the number of threads per inch to five decimals, as they are printed.
     ///
     /// # Errors
     ///
@@ -38,6 +39,8 @@ impl Thread {
                 Allowed::FromTo(1.0.into(), 100.0.into()),
             ));
         }
+        let threads_per_inch = five_decimals(threads_per_inch);
+        let diameter = inches(round(diameter.value / INCH * 1e7) / 1e7);
         let pitch = inches(1.0 / threads_per_inch);
         // Below this the minor diameter of the thread shrinks toward nothing.
         if diameter < 3.0 * pitch {
@@ -108,4 +111,9 @@ impl Thread {
             Profile::M,
         ))
     }
+}
+
+/// A number as designations print it: what they say is what the thread has.
+pub(super) fn five_decimals(number: f64) -> f64 {
+    round(number * 1e5) / 1e5
 }

@@ -315,12 +315,32 @@ pub fn parse<Q: Measured>(text: &str) -> Result<Q, TextError> {
         expected: Q::DIMENSION,
         problem,
     };
+    if is_too_long(text) {
+        return Err(too_long(text, Q::DIMENSION));
+    }
     let trimmed = text.trim();
     let split = trimmed
         .find(starts_unit)
         .ok_or_else(|| refuse(TextProblem::NoUnit))?;
     let (number, unit_text) = trimmed.split_at(split);
     in_unit(unit_text, || parse_number(number)).map_err(refuse)
+}
+
+/// More characters than any name or quantity has: a file pasted by mistake. Shown in a report or a picture, a text costs as
+/// often as it stands there.
+pub(crate) const MOST_CHARACTERS: usize = 1000;
+
+pub(crate) fn is_too_long(text: &str) -> bool {
+    text.len() > MOST_CHARACTERS && text.chars().nth(MOST_CHARACTERS).is_some()
+}
+
+#[cold]
+pub(crate) fn too_long(text: &str, expected: Dimension) -> TextError {
+    TextError {
+        text: text.chars().take(20).collect(),
+        expected,
+        problem: TextProblem::TooLong,
+    }
 }
 
 /// The text of a quantity that cannot be read, and why. [`Error::QuantityText`](crate::Error::QuantityText) is made of it.
@@ -364,6 +384,8 @@ pub enum TextProblem {
     BelowAbsoluteZero,
     /// The tolerance is negative, or one of its sides is missing.
     Tolerance,
+    /// It has more than 1000 characters, of which the error keeps the first.
+    TooLong,
 }
 
 impl TextProblem {
@@ -380,6 +402,9 @@ impl TextProblem {
             Self::Tolerance => format!(
                 "\"{text}\" has no readable tolerance (write it as in \"20 mm +/- 0.3 mm\" or \"20 mm +0.1/-0.2\")"
             ),
+            Self::TooLong => {
+                format!("\"{text} ...\" has more than 1000 characters {hint}")
+            }
             Self::BelowAbsoluteZero => format!("\"{text}\" is below absolute zero {hint}"),
         }
     }

@@ -98,16 +98,12 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
             told.push(not_in_rows());
             return;
         };
+        let sums = Sums::of(&grid, loaded);
         for (bolts, block) in grid.blocks(&plate, &rule) {
-            let sum = loaded.sum(|n| {
-                loaded
-                    .places
-                    .get(n)
-                    .is_some_and(|place| grid.takes(*place, &bolts))
-            });
+            let sum = sums.of_block(&bolts);
             let load = hypot(sum.0, sum.1);
             let ahead = dot(sum, grid.ahead).abs();
-            if load <= 0.0 || ahead < load * (1.0 - 1e-9) / sqrt(2.0) {
+            if load <= ROUNDING * sums.size || ahead < load * (1.0 - 1e-9) / sqrt(2.0) {
                 continue;
             }
             none = false;
@@ -203,12 +199,65 @@ pub(in crate::connection) fn levels(places: &[Vector], direction: Vector) -> Vec
     levels
 }
 
-/// Which bolts a block has: rows from one on, and columns within or without two.
+/// Which bolts a block has: rows from one on, and columns within or without two, which are in it; counted from 0.
 struct Takes {
-    from_row: f64,
-    low: f64,
-    high: f64,
+    from_row: usize,
+    low: usize,
+    high: usize,
     within: bool,
+}
+
+/// What is left of forces that cancel, as part of all of them.
+const ROUNDING: f64 = 1e-12;
+
+/// What the bolts of a grid bring, added up, so that a block of many costs no more than one of few.
+struct Sums {
+    /// Of each row and those beyond it, in the columns before each: one more than there are columns.
+    beyond: Vec<Vec<Vector>>,
+    size: f64,
+}
+
+impl Sums {
+    fn of(grid: &Grid, loaded: &Loaded) -> Self {
+        let none = alloc::vec![(0.0, 0.0); grid.columns.len()];
+        let mut own = alloc::vec![none; grid.rows.len()];
+        let mut size = 0.0;
+        for (place, force) in loaded.places.iter().zip(&loaded.forces) {
+            size += hypot(force.0, force.1);
+            let (row, column) = grid.cell(*place);
+            if let Some(cell) = own.get_mut(row).and_then(|row| row.get_mut(column)) {
+                *cell = (cell.0 + force.0, cell.1 + force.1);
+            }
+        }
+        let mut of_columns = alloc::vec![(0.0, 0.0); grid.columns.len()];
+        let mut beyond = Vec::with_capacity(own.len());
+        for row in own.iter().rev() {
+            let (mut sums, mut so_far) = (Vec::with_capacity(row.len() + 1), (0.0, 0.0));
+            sums.push(so_far);
+            for (column, cell) in of_columns.iter_mut().zip(row) {
+                *column = (column.0 + cell.0, column.1 + cell.1);
+                so_far = (so_far.0 + column.0, so_far.1 + column.1);
+                sums.push(so_far);
+            }
+            beyond.push(sums);
+        }
+        beyond.reverse();
+        Self { beyond, size }
+    }
+
+    fn of_block(&self, bolts: &Takes) -> Vector {
+        let Some(row) = self.beyond.get(bolts.from_row) else {
+            return (0.0, 0.0);
+        };
+        let before = |column: usize| row.get(column).copied().unwrap_or_default();
+        let less = |a: Vector, b: Vector| (a.0 - b.0, a.1 - b.1);
+        if bolts.within {
+            return less(before(bolts.high + 1), before(bolts.low));
+        }
+        let all = row.last().copied().unwrap_or_default();
+        let between = less(before(bolts.high), before(bolts.low + 1));
+        less(all, between)
+    }
 }
 
 impl Grid {
@@ -220,16 +269,24 @@ impl Grid {
             columns: levels(places, turned(ahead)),
         };
         let full = grid.rows.len() * grid.columns.len() == places.len();
-        let mut all = grid
-            .rows
-            .iter()
-            .flat_map(|row| grid.columns.iter().map(|column| grid.place(*row, *column)));
-        let stands = |at: Vector| {
-            let mut places = places.iter();
-            places.any(|place| hypot(place.0 - at.0, place.1 - at.1) <= 2.0 * IN_LINE)
+        // As many bolts as crossings, and no two at one.
+        let mut cells: Vec<(usize, usize)> = places.iter().map(|place| grid.cell(*place)).collect();
+        cells.sort_unstable();
+        cells.dedup();
+        (full && cells.len() == places.len()).then_some(grid)
+    }
+
+    /// Row and column of a bolt: the levels next to it. Those of a level begin with the lowest of them.
+    fn cell(&self, place: Vector) -> (usize, usize) {
+        let at = |levels: &[f64], level: f64| {
+            levels
+                .partition_point(|own| *own <= level)
+                .saturating_sub(1)
         };
-        let is_full = full && all.all(stands);
-        is_full.then_some(grid)
+        (
+            at(&self.rows, dot(place, self.ahead)),
+            at(&self.columns, dot(place, turned(self.ahead))),
+        )
     }
 
     fn place(&self, row: f64, column: f64) -> Vector {
@@ -238,14 +295,6 @@ impl Grid {
             row * self.ahead.0 + column * across.0,
             row * self.ahead.1 + column * across.1,
         )
-    }
-
-    fn takes(&self, place: Vector, bolts: &Takes) -> bool {
-        let column = dot(place, turned(self.ahead));
-        let inside = column >= bolts.low - IN_LINE && column <= bolts.high + IN_LINE;
-        let outside = column <= bolts.low + IN_LINE || column >= bolts.high - IN_LINE;
-        dot(place, self.ahead) >= bolts.from_row - IN_LINE
-            && if bolts.within { inside } else { outside }
     }
 
     /// Every block with the bolts in it; without its lines where an edge is not found.
@@ -264,11 +313,13 @@ impl Grid {
             let low = plate.outline.reach(self.place(row, *first), back);
             let high = plate.outline.reach(self.place(row, *last), across);
             for (at, &column) in self.columns.iter().enumerate() {
+                let end = self.columns.len() - 1;
                 let sides = [
-                    (low, *first, column, at + 1),
-                    (high, column, *last, self.columns.len() - at),
+                    (low, (0, *first), (at, column)),
+                    (high, (at, column), (end, *last)),
                 ];
-                for (side, from, to, lines) in sides {
+                for (side, (low_at, from), (high_at, to)) in sides {
+                    let lines = high_at - low_at + 1;
                     let lines_of = side.zip(ahead(column)).map(|(side, shear)| Block {
                         shear,
                         shear_holes: holes,
@@ -279,25 +330,29 @@ impl Grid {
                         to_one_side: Some(lines),
                     });
                     let takes = Takes {
-                        from_row: row,
-                        low: from,
-                        high: to,
+                        from_row: n,
+                        low: low_at,
+                        high: high_at,
                         within: true,
                     };
                     blocks.push((takes, lines_of));
                 }
             }
-            for (at, &from) in self.columns.iter().enumerate() {
-                for (to_at, &to) in self.columns.iter().enumerate().skip(at + 1) {
-                    let shear = ahead(from).zip(ahead(to)).map(|(a, b)| a + b);
-                    // Between two columns there may be a notch.
-                    let solid = plate.outline.reach(self.place(row, from), across);
+            let shears: Vec<Option<f64>> =
+                self.columns.iter().map(|column| ahead(*column)).collect();
+            for (at, (&from, from_shear)) in self.columns.iter().zip(&shears).enumerate() {
+                // Between two columns there may be a notch.
+                let solid = plate.outline.reach(self.place(row, from), across);
+                for (to_at, (&to, to_shear)) in
+                    self.columns.iter().zip(&shears).enumerate().skip(at + 1)
+                {
+                    let shear = from_shear.zip(*to_shear).map(|(a, b)| a + b);
                     let shear = shear.filter(|_| solid.is_some_and(|solid| solid > to - from));
                     let between = (to_at - at) as f64;
                     let takes = |within| Takes {
-                        from_row: row,
-                        low: from,
-                        high: to,
+                        from_row: n,
+                        low: at,
+                        high: to_at,
                         within,
                     };
                     blocks.push((

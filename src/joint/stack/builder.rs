@@ -7,7 +7,9 @@ use super::{
     Gap, HeadSeat, JointMaterial, JointPly, JointTimber, JointWasher, NutWashers, Parts, Sleeve,
     Stack, TappedPart,
 };
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_length, within};
+use crate::error::{
+    Allowed, Error, at_most, not_negative, out_of_range, positive, sane_length, sane_text, within,
+};
 use crate::spread::{Spread, ordered, sane_spread};
 use crate::tables::washer_rules::WasherHardness;
 use crate::thread::Thread;
@@ -565,9 +567,10 @@ fn counts(parts: &Parts) -> Result<(), Error> {
             MOST_WASHERS,
         ),
     ] {
-        if count > most {
-            return Err(out_of_range(quantity, count, Allowed::AtMost(most.into())));
-        }
+        at_most(quantity, count, most)?;
+    }
+    for ply in &parts.plies {
+        sane_text("name of a ply", &ply.name)?;
     }
     if parts.plies.is_empty() {
         return Err(out_of_range(

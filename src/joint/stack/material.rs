@@ -3,7 +3,7 @@
 use alloc::string::String;
 use core::fmt;
 
-use crate::error::{Allowed, Error, out_of_range, sane_length, within};
+use crate::error::{Allowed, Error, out_of_range, sane_length, sane_text, within};
 #[cfg(feature = "serde")]
 use crate::joint::data::ListedOr;
 use crate::units::{Length, Stress, TemperatureCoefficient, megapascals, ppm_per_kelvin};
@@ -404,8 +404,9 @@ pub(crate) fn own_name(part: &str, name: &str) -> Result<(), Error> {
     one_line(part, name)
 }
 
-/// A name of several lines could pass for lines of a report.
+/// A name of several lines could pass for lines of a report, and one without end fills it.
 pub(in crate::joint) fn one_line(what: &str, text: &str) -> Result<(), Error> {
+    sane_text(&alloc::format!("name of a {what}"), text)?;
     if text.contains(char::is_control) {
         return Err(Error::Mismatch(alloc::format!(
             "the name of a {what} is one line of text: {text:?} is not"

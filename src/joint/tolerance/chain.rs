@@ -4,7 +4,7 @@ use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
 use super::normal;
-use crate::error::{Allowed, Error, out_of_range, sane_length};
+use crate::error::{Allowed, Error, at_most, out_of_range, sane_length};
 use crate::math::sqrt;
 use crate::spread::Spread;
 use crate::units::{Length, Ratio, from_base};
@@ -139,6 +139,9 @@ pub struct ToleranceChain {
     terms: Vec<ChainTerm>,
 }
 
+/// More than the thickest stack has, whose plies, gaps and washers are 2300 at most.
+const MOST_TERMS: usize = 10_000;
+
 impl ToleranceChain {
     /// An empty chain.
     ///
@@ -215,6 +218,7 @@ impl ToleranceChain {
     /// ```
     pub fn range(&self, method: ToleranceMethod) -> Result<ChainRange, Error> {
         let method = method.checked()?;
+        at_most("number of lengths of a chain", self.terms.len(), MOST_TERMS)?;
         let zero = Length::default();
         let mut worst = Spread::exact(zero);
         // Square metres, as plain numbers: uom has no square root without std.

@@ -4,10 +4,11 @@ use alloc::{format, vec::Vec};
 
 use super::{Joint, Slip};
 use crate::catalogue::Key;
-use crate::error::Error;
+use crate::error::{Error, at_most, sane_text};
 use crate::joint::stack::one_line;
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::ScrewProduct;
+use crate::strength::check::Mode;
 use crate::strength::slip::{As4100Faces, Is800Surface, SlipClass, SlipMethod};
 use crate::tables::galvanic::Metal;
 
@@ -81,6 +82,12 @@ fn of_other_codes(joint: &Joint, method: SlipMethod) -> Result<(), Error> {
 
 /// Refuses texts of the caller that could pass for lines of a report.
 pub(super) fn texts(joint: &Joint) -> Result<(), Error> {
+    sane_text("title of a joint", &joint.title)?;
+    at_most(
+        "number of modes set aside",
+        joint.set_aside.len(),
+        Mode::ALL.len(),
+    )?;
     let stack = &joint.stack;
     for ply in stack.plies() {
         one_line("ply", &ply.name)?;

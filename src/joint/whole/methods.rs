@@ -1,6 +1,6 @@
 //! By which methods a joint is checked.
 
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Allowed, Error, out_of_range, sane_text};
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::Level;
 use crate::strength::interaction::InteractionRule;
@@ -292,6 +292,7 @@ impl JointMethods {
     /// # }
     /// ```
     pub fn named(name: &str) -> Result<Self, Error> {
+        sane_text("name of the methods", name)?;
         let name = name.trim();
         let edition = match name.rsplit_once('_') {
             Some((_, "2005")) => Some(AiscEdition::E2005),

@@ -1,6 +1,7 @@
 //! What a mode finds: figures, faults, what is missing, or why it is not concerned.
 
 use crate::source::Method;
+use alloc::collections::BTreeMap;
 use alloc::{boxed::Box, vec::Vec};
 use core::fmt;
 
@@ -477,6 +478,8 @@ pub(super) struct Outcomes {
     pub(super) checks: Vec<Check>,
     pub(super) findings: Vec<Finding>,
     pub(super) missing: Vec<Missing>,
+    /// Which of what is missing is of a mode at a place, so that no list of a thousand plies is compared with itself.
+    missing_at: BTreeMap<(usize, Place), Vec<usize>>,
     pub(super) in_order: [bool; MODES],
     pub(super) not_concerned: [Option<NotConcerned>; MODES],
     pub(super) cautions: Vec<Caution>,
@@ -494,6 +497,7 @@ impl Outcomes {
             checks: Vec::with_capacity(32),
             findings: Vec::with_capacity(8),
             missing: Vec::new(),
+            missing_at: BTreeMap::new(),
             in_order: [false; MODES],
             not_concerned: [None; MODES],
             cautions: Vec::with_capacity(8),
@@ -526,7 +530,10 @@ impl Outcomes {
     /// Lists what a mode lacks, once.
     pub(super) fn missing(&mut self, mode: Mode, place: Place, need: Need) {
         let missing = Missing::new(mode, place, need);
-        if !self.missing.contains(&missing) {
+        let known = self.missing_at.entry((mode as usize, place)).or_default();
+        let mut same = known.iter().filter_map(|at| self.missing.get(*at));
+        if same.all(|own| *own != missing) {
+            known.push(self.missing.len());
             self.missing.push(missing);
         }
     }

@@ -5,6 +5,7 @@ use super::cursor::{Cursor, same};
 use crate::error::DesignationProblem;
 use crate::math::round;
 use crate::tables::thread_tolerances::EngagementGroup;
+use crate::thread::special::five_decimals;
 use crate::thread::{Engagement, Hand, Profile, Thread, ToleranceClass};
 use crate::units::{inches, millimetres};
 
@@ -96,7 +97,8 @@ pub(super) fn read_marks(cursor: &mut Cursor<'_>, profile: Profile) -> Result<Ma
         } else if profile.is_unified() && same(word, "SE") && !has_engagement {
             cursor.skip_spaces();
             let at = cursor.at;
-            let length = cursor.decimal().filter(|length| *length > 0.0);
+            let length = cursor.decimal().map(five_decimals);
+            let length = length.filter(|length| *length > 0.0);
             let length = length.ok_or((at, DesignationProblem::Engagement))?;
             marks.engagement = Some(Engagement::Length(inches(length)));
             has_engagement = true;
@@ -130,6 +132,7 @@ fn read_metric_engagement(cursor: &mut Cursor<'_>) -> Result<Option<Engagement>,
     cursor.at = at;
     let length = cursor
         .decimal()
+        .map(five_decimals)
         .filter(|length| *length > 0.0 && cursor.at == end);
     let length = length.ok_or((at, DesignationProblem::Engagement))?;
     Ok(Some(Engagement::Length(millimetres(length))))

@@ -4,7 +4,7 @@ use alloc::{format, string::ToString};
 use core::{fmt, str::FromStr};
 
 use super::{Limits, ThreadLimits};
-use crate::error::{DesignationProblem, Error};
+use crate::error::{DesignationProblem, Error, sane_text};
 use crate::tables::nanometres;
 use crate::thread::{Profile, Thread, ToleranceClass};
 use crate::units::{Length, millimetres};
@@ -216,6 +216,7 @@ impl FromStr for ThreadFit {
     /// [`Error::Designation`] tells what is wrong and at which character; those of
     /// [`Thread::limits`] and [`Thread::goes_into`].
     fn from_str(text: &str) -> Result<Self, Error> {
+        sane_text("designation of a fit", text)?;
         let wrong = |before: &str, problem| Error::Designation {
             text: text.into(),
             position: before.chars().count(),

@@ -1,0 +1,530 @@
+//! What there may be of everything that costs time or memory: so many are taken, one more is refused, and what is taken costs
+//! hardly more each where there are many. The limits are listed in the documentation of `shankline::error`.
+
+#![allow(clippy::cast_precision_loss)] // counts below a million
+
+use std::time::{Duration, Instant};
+
+use shankline::connection::{
+    Alternation, Combination, Connection, InPlane, LoadCase, Outline, Side,
+};
+use shankline::error::{Amount, Error};
+use shankline::joint::{
+    Bin, Joint, JointNeed, OwnLength, OwnMaterial, OwnScrew, Pattern, Prying, RuleSet, SetAside,
+    ToleranceChain, ToleranceMethod, shopping_list,
+};
+use shankline::parts::AnBolt;
+use shankline::prelude::*;
+use shankline::strength::check::Mode;
+use shankline::strength::group::{BoltPattern, DeformationLaw, GroupBolt, PlaneLoad, Point};
+use shankline::strength::loads::LoadTerm;
+use shankline::tables::plies::PlyMaterial;
+use shankline::thread::{ThreadFit, ToleranceClass};
+use shankline::units::{Length, TextProblem, parse};
+
+fn mm(value: f64) -> Length {
+    millimetres(value)
+}
+
+fn stack(plies: usize) -> Result<Stack, Error> {
+    let thin = Spread::exact(mm(0.1));
+    let own = (0..plies).fold(Stack::builder(), |own, n| {
+        own.ply(format!("sheet {n}"), thin)
+    });
+    own.build()
+}
+
+/// Two plates, a bolt through them (figures invented).
+fn bolt() -> shankline::joint::JointBuilder {
+    Joint::builder("M16")
+        .ply("plate", "10 mm")
+        .material("S275 steel")
+        .ply("support", "12 mm")
+        .material("S275 steel")
+        .washers(WasherStyle::Iso7090)
+        .methods(JointMethods::en_1993())
+        .load_factor(1.0)
+        .prying(Prying::None)
+        .rules(RuleSet::En1090.rules(UnitSystem::Si))
+}
+
+fn cases(count: usize) -> impl Iterator<Item = LoadCase> {
+    (0..count).map(|n| {
+        let force = [500.0 + n as f64, 0.0, 0.0].map(newtons);
+        LoadCase::new(format!("case {n}"), force, [0.0; 3].map(mm))
+    })
+}
+
+/// Bolts in rows and columns at 60 mm, in plates that are held at their right.
+fn connection(bolts: BoltPattern, cases: impl IntoIterator<Item = LoadCase>) -> Connection {
+    let far = |of: fn(&GroupBolt) -> Length| {
+        let most = bolts.bolts().iter().map(|own| of(own).abs());
+        2.0 * (most.fold(Length::default(), Length::max) + mm(50.0))
+    };
+    let (width, height) = (far(|own| own.x), far(|own| own.y));
+    let outline = || {
+        let half = |side: Length| 0.5 * side;
+        let corner = |x: f64, y: f64| Point {
+            x: x * half(width),
+            y: y * half(height),
+        };
+        Outline::between(corner(-1.0, -1.0), corner(1.0, 1.0)).unwrap()
+    };
+    Connection::builder(bolt())
+        .bolts(bolts)
+        .plate("plate", outline())
+        .held(Side::Right)
+        .plate("support", outline())
+        .held(Side::Left)
+        .loaded("plate")
+        .in_plane(InPlane::Elastic)
+        .cases(cases)
+        .build()
+        .unwrap()
+}
+
+fn grid(rows: usize, columns: usize) -> BoltPattern {
+    BoltPattern::rows_and_columns(rows, columns, mm(60.0), mm(60.0)).unwrap()
+}
+
+/// No two of them in one row or column.
+fn scattered(count: usize) -> BoltPattern {
+    let bolts = (0..count).map(|n| {
+        let turn = n as f64 * 2.399_963; // the golden angle
+        let far = 40.0 * (n as f64).sqrt();
+        GroupBolt::new(mm(far * turn.cos()), mm(far * turn.sin()))
+    });
+    BoltPattern::new(bolts).unwrap()
+}
+
+/// So many are taken, and of one more the error says how many there may be.
+fn holds(what: &str, most: usize, take: impl Fn(usize) -> Result<(), Error>) {
+    assert_eq!(take(most).map_err(|why| why.to_string()), Ok(()), "{what}");
+    beyond(what, most + 1, most, take(most + 1));
+}
+
+fn beyond(what: &str, count: usize, most: usize, taken: Result<(), Error>) {
+    match taken {
+        Err(Error::OutOfRange { value, .. }) => {
+            assert_eq!(value, Amount::from(count), "{what}");
+        }
+        Err(Error::Mismatch(text)) => assert!(text.contains(&most.to_string()), "{what}: {text}"),
+        other => panic!("{what}: {other:?}"),
+    }
+}
+
+#[test]
+fn numbers_of_things() {
+    holds("plies", 1000, |n| stack(n).map(|_| ()));
+    let washer = || JointWasher::new("shim", Spread::exact(mm(1.0)));
+    let pile = |n: usize| {
+        let own = Stack::builder().ply("plate", Spread::exact(mm(5.0)));
+        (0..n)
+            .fold(own, |own, _| own.washer_under_head(washer()))
+            .build()
+            .map(|_| ())
+    };
+    holds("washers under the head", 100, pile);
+    holds("bolts of a pattern", 10_000, |n| {
+        BoltPattern::rows_and_columns(n, 1, mm(60.0), mm(60.0)).map(|_| ())
+    });
+    holds("bolts of a pattern one by one", 10_000, |n| {
+        let places = (0..n).map(|n| GroupBolt::new(mm(n as f64), mm(0.0)));
+        BoltPattern::new(places).map(|_| ())
+    });
+    holds("corners of an outline", 200, |n| outline(n).map(|_| ()));
+    holds("lengths of a chain", 10_000, |n| {
+        let exact = Spread::exact(mm(1.0));
+        let chain = (0..n).fold(ToleranceChain::new(), |own, _| own.plus("shim", exact));
+        chain.range(ToleranceMethod::WorstCase).map(|_| ())
+    });
+    let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M8".parse().unwrap()).unwrap();
+    let drawer = |bin: Bin, count| bin.product("M8 x 30", &screws, mm(30.0), count);
+    holds("bolts in a drawer", 1_000_000, |n| {
+        drawer(Bin::new(), n).map(|_| ())
+    });
+    holds("drawers", 10_000, |n| {
+        (0..n)
+            .try_fold(Bin::new(), |bin, _| drawer(bin, 1))
+            .map(|_| ())
+    });
+    let need = |choices: usize| JointNeed::new("hinge", 1, (0..choices).map(|n| n.to_string()));
+    holds("joints of a shopping list", 1000, |n| {
+        shopping_list(&vec![need(1); n]).map(|_| ())
+    });
+    holds("choices of a joint", 1000, |n| {
+        shopping_list(&[need(n)]).map(|_| ())
+    });
+    holds("bolts along a load", 1000, |along| {
+        let joint = bolt().across("5 kN").build().unwrap();
+        let pattern = Pattern::Rows { along, across: 1 };
+        Joint { pattern, ..joint }.check().map(|_| ())
+    });
+    holds("lengths of a bolt of one's own", 1000, |n| {
+        let lengths = (0..n).map(|n| {
+            let length = mm(40.0 + 0.1 * n as f64);
+            OwnLength::of_thread(Spread::exact(length), Spread::exact(mm(25.0)), mm(3.0)).unwrap()
+        });
+        bolt()
+            .own_bolt(OwnScrew::new("long series", lengths))
+            .across("5 kN")
+            .build()?
+            .check()
+            .map(|_| ())
+    });
+    holds("modes set aside", Mode::ALL.len(), |n| {
+        let joint = bolt().across("5 kN").build().unwrap();
+        let aside = SetAside::new(Mode::BlockShear, "by hand");
+        Joint {
+            set_aside: vec![aside; n],
+            ..joint
+        }
+        .check()
+        .map(|_| ())
+    });
+}
+
+/// Load cases are looked over as a whole before any of them is worked out.
+#[test]
+fn numbers_of_bolts_and_cases_of_a_connection() {
+    let taken = |own: &Connection| own.forces("case 0").map(|_| ());
+    holds("bolts of a connection", 500, |n| {
+        taken(&connection(grid(1, n), cases(1)))
+    });
+    let many = connection(grid(2, 250), cases(2000));
+    taken(&many).unwrap();
+    let one_more = connection(grid(2, 250), cases(2001));
+    beyond("bolts times cases", 1_000_500, 1_000_000, taken(&one_more));
+    let alternating = |count| Connection {
+        alternations: vec![Alternation::new("case 0", "case 1"); count],
+        ..connection(grid(2, 250), cases(1400))
+    };
+    taken(&alternating(200)).unwrap();
+    beyond(
+        "ends of what alternates",
+        1_001_500,
+        1_000_000,
+        taken(&alternating(201)),
+    );
+    let mut most = connection(grid(1, 1), cases(1_000_000));
+    taken(&most).unwrap();
+    most.cases.extend(cases(1_000_001).skip(1_000_000));
+    beyond("load cases", 1_000_001, 1_000_000, taken(&most));
+    let combined = |parts: usize| {
+        let own = (0..parts).map(|n| format!("case {n}"));
+        let all = own.fold(Combination::new("all"), |all, name| all.plus(1.0, name));
+        let last = Combination::new("last").plus(1.0, "case 0");
+        Connection {
+            combinations: vec![all, last],
+            ..connection(grid(1, 1), cases(parts))
+        }
+    };
+    // With the two names of the combinations the cases are two fewer than a million.
+    taken(&combined(999_000)).unwrap();
+}
+
+fn named(count: usize) -> String {
+    "n".repeat(count)
+}
+
+#[test]
+fn characters_of_names() {
+    const MOST: usize = 1000;
+    let exact = Spread::exact(mm(5.0));
+    let joint = || bolt().across("5 kN").build().unwrap();
+    let whole = || connection(grid(1, 2), cases(2));
+    holds("ply", MOST, |n| {
+        Stack::builder().ply(named(n), exact).build().map(|_| ())
+    });
+    holds("title", MOST, |n| {
+        Joint {
+            title: named(n),
+            ..joint()
+        }
+        .check()
+        .map(|_| ())
+    });
+    holds("reason", MOST, |n| {
+        let set_aside = vec![SetAside::new(Mode::BlockShear, named(n))];
+        Joint {
+            set_aside,
+            ..joint()
+        }
+        .check()
+        .map(|_| ())
+    });
+    holds("own material", MOST, |n| {
+        let own = OwnMaterial::new(named(n), shankline::joint::MaterialKind::CarbonSteel);
+        let ply = bolt().ply("third", "5 mm").material(own).shear_planes([1]);
+        ply.across("5 kN").build()?.check().map(|_| ())
+    });
+    holds("title of a connection", MOST, |n| {
+        Connection {
+            title: named(n),
+            ..whole()
+        }
+        .forces("case 0")
+        .map(|_| ())
+    });
+    holds("load case", MOST, |n| {
+        let mut own = whole();
+        own.cases[1].name = named(n);
+        own.forces("case 0").map(|_| ())
+    });
+    holds("load", MOST, |n| {
+        LoadTerm::new(named(n), newtons(5.0), 1.0).map(|_| ())
+    });
+    holds("joint to buy for", MOST, |n| {
+        shopping_list(&[JointNeed::new(named(n), 1, ["a"])]).map(|_| ())
+    });
+    // As many letters of several bytes.
+    holds("ply in Greek", MOST, |n| {
+        Stack::builder()
+            .ply("\u{3bb}".repeat(n), exact)
+            .build()
+            .map(|_| ())
+    });
+    for count in [MOST, MOST + 1] {
+        let known = |found: Result<(), Error>| {
+            let refused = matches!(found, Err(Error::OutOfRange { .. }));
+            assert_eq!(refused, count > MOST, "{found:?}");
+            assert!(found.is_err(), "it is no name of anything");
+        };
+        let text = named(count);
+        known(text.parse::<Thread>().map(|_| ()));
+        known(text.parse::<ThreadFit>().map(|_| ()));
+        known(text.parse::<ToleranceClass>().map(|_| ()));
+        known(text.parse::<BoltGrade>().map(|_| ()));
+        known(text.parse::<NutGrade>().map(|_| ()));
+        known(text.parse::<WasherStyle>().map(|_| ()));
+        known(text.parse::<AnBolt>().map(|_| ()));
+        known(PlyMaterial::find(&text).map(|_| ()));
+        known(JointMethods::named(&text).map(|_| ()));
+    }
+}
+
+/// A quantity keeps the start of what was too long.
+#[test]
+fn characters_of_quantities() {
+    let padded = |count: usize| format!("{}16 mm", " ".repeat(count - 5));
+    assert_eq!(
+        parse::<Length>(&padded(1000)).unwrap(),
+        parse::<Length>("16 mm").unwrap()
+    );
+    let error = parse::<Length>(&padded(1001)).unwrap_err();
+    assert_eq!(
+        (error.problem, error.text.len()),
+        (TextProblem::TooLong, 20)
+    );
+    assert!(padded(1000).parse::<Spread<Length>>().is_ok());
+    let error = padded(1001).parse::<Spread<Length>>().unwrap_err();
+    assert!(matches!(
+        error,
+        Error::QuantityText {
+            problem: TextProblem::TooLong,
+            ..
+        }
+    ));
+}
+
+fn outline(corners: usize) -> Result<Outline, Error> {
+    let corner = |n: usize| {
+        let (sin, cos) = (std::f64::consts::TAU * n as f64 / corners as f64).sin_cos();
+        Point {
+            x: 500.0 * cos * mm(1.0),
+            y: 500.0 * sin * mm(1.0),
+        }
+    };
+    Outline::polygon((0..corners).map(corner))
+}
+
+/// The best of some runs; of long ones fewer, as a pause of the machine is little beside them.
+fn best_of(times: usize, run: &mut dyn FnMut()) -> Duration {
+    let begun = Instant::now();
+    let mut best = Duration::MAX;
+    for _ in 0..times {
+        let start = Instant::now();
+        run();
+        best = best.min(start.elapsed());
+        if begun.elapsed() > Duration::from_millis(500) {
+            break;
+        }
+    }
+    best
+}
+
+/// Times at an eighth and at the whole. The bound is wide, six times what n or n squared gives and some milliseconds, as
+/// others use the machine; n squared where n is allowed is beyond it, and so is n cubed where n squared is.
+fn grows(what: &str, power: i32, most: usize, run: &dyn Fn(usize) -> Box<dyn FnMut()>) {
+    let small = best_of(5, &mut run(most / 8));
+    let great = best_of(4, &mut run(most));
+    println!(
+        "| {what} | {most} | {:.1} ms | {:.1} |",
+        great.as_secs_f64() * 1e3,
+        great.as_secs_f64() / small.as_secs_f64()
+    );
+    let allowed = small * 8_u32.pow(power.unsigned_abs()) * 6 + Duration::from_millis(100);
+    assert!(
+        great <= allowed,
+        "{what}: {small:?} at {}, {great:?} at {most}",
+        most / 8
+    );
+}
+
+/// `cargo test --release --all-features --test limits -- --nocapture growth` prints the table of DEVELOPERS.md.
+#[test]
+#[allow(clippy::too_many_lines)] // one list
+fn growth() {
+    grows("plies of a joint: check", 1, 1000, &|n| {
+        let sheets = (0..n).fold(Joint::builder("M16"), |own, n| {
+            own.ply(format!("sheet {n}"), "0.1 mm")
+                .material("S275 steel")
+        });
+        let joint = sheets
+            .washers(WasherStyle::Iso7090)
+            .methods(JointMethods::en_1993())
+            .load_factor(1.0)
+            .across("5 kN")
+            .build()
+            .unwrap();
+        Box::new(move || drop(joint.check().unwrap()))
+    });
+    grows("bolts of a pattern: elastic", 1, 10_000, &|n| {
+        let (bolts, load) = (
+            grid(n / 10, 10),
+            PlaneLoad::new(newtons(1e4), newtons(1e4), mm(900.0), mm(0.0)),
+        );
+        Box::new(move || drop(bolts.elastic(&[load]).unwrap()))
+    });
+    grows(
+        "bolts of a pattern: instantaneous centre",
+        1,
+        10_000,
+        &|n| {
+            let (bolts, load) = (
+                grid(n / 10, 10),
+                PlaneLoad::new(newtons(1e4), newtons(1e4), mm(900.0), mm(0.0)),
+            );
+            let law = DeformationLaw::Aisc;
+            Box::new(move || drop(bolts.instantaneous_centre(&[load], law).unwrap()))
+        },
+    );
+    grows("bolts of a connection in rows: check", 2, 500, &|n| {
+        let own = connection(grid(n.isqrt(), n.isqrt()), cases(1));
+        Box::new(move || drop(own.check().unwrap()))
+    });
+    grows(
+        "bolts of a connection, one row across: check",
+        2,
+        500,
+        &|n| {
+            let own = connection(grid(n, 1), cases(1));
+            Box::new(move || drop(own.check().unwrap()))
+        },
+    );
+    grows(
+        "bolts of a connection, one row along: check",
+        2,
+        500,
+        &|n| {
+            let own = connection(grid(1, n), cases(1));
+            Box::new(move || drop(own.check().unwrap()))
+        },
+    );
+    grows("bolts of a connection, scattered: check", 2, 500, &|n| {
+        let own = connection(scattered(n), cases(1));
+        Box::new(move || drop(own.check().unwrap()))
+    });
+    grows(
+        "load cases of a connection of two bolts: check",
+        1,
+        2000,
+        &|n| {
+            let own = connection(grid(1, 2), cases(n));
+            Box::new(move || drop(own.check().unwrap()))
+        },
+    );
+    grows(
+        "load cases, each in a combination: forces",
+        1,
+        100_000,
+        &|n| {
+            let combinations =
+                (0..n).map(|n| Combination::new(format!("{n}")).plus(1.5, format!("case {n}")));
+            let combinations = combinations.collect();
+            let own = Connection {
+                combinations,
+                ..connection(grid(1, 1), cases(n))
+            };
+            Box::new(move || drop(own.forces("0").unwrap()))
+        },
+    );
+    grows("load cases in combinations: check", 1, 2000, &|n| {
+        let combinations =
+            (0..n).map(|n| Combination::new(format!("{n}")).plus(1.5, format!("case {n}")));
+        let combinations = combinations.collect();
+        let own = Connection {
+            combinations,
+            ..connection(grid(1, 1), cases(n))
+        };
+        Box::new(move || drop(own.check().unwrap()))
+    });
+    grows("parts of one combination: forces", 1, 100_000, &|n| {
+        let all = (0..n).fold(Combination::new("all"), |all, n| {
+            all.plus(1.0, format!("case {n}"))
+        });
+        let own = Connection {
+            combinations: vec![all],
+            ..connection(grid(1, 1), cases(n))
+        };
+        Box::new(move || drop(own.forces("all").unwrap()))
+    });
+    grows("corners of an outline: made", 2, 200, &|n| {
+        Box::new(move || drop(outline(n).unwrap()))
+    });
+    grows("lengths of a bolt of one's own: search", 2, 1000, &|n| {
+        let lengths = (0..n).map(|n| {
+            OwnLength::of_thread(
+                Spread::exact(mm(40.0 + 0.1 * n as f64)),
+                Spread::exact(mm(25.0)),
+                mm(3.0),
+            )
+            .unwrap()
+        });
+        let joint = bolt()
+            .own_bolt(OwnScrew::new("long series", lengths))
+            .across("5 kN")
+            .build()
+            .unwrap();
+        Box::new(move || drop(joint.check().unwrap()))
+    });
+    grows("characters of the name of a grade", 1, 1000, &|n| {
+        let text = "grade 8 ".repeat(n / 8);
+        Box::new(move || assert!(text.parse::<BoltGrade>().is_err()))
+    });
+    grows("drawers of a bin: pick", 1, 10_000, &|n| {
+        let thread: Thread = "M8".parse().unwrap();
+        let screws = ScrewSeries::new(ScrewProduct::Iso4017, &thread).unwrap();
+        let bin = (0..n).fold(Bin::new(), |bin, _| {
+            bin.product("M8 x 30", &screws, mm(30.0), 1).unwrap()
+        });
+        let stack = Stack::builder()
+            .ply("a", Spread::exact(mm(10.0)))
+            .ply("b", Spread::exact(mm(8.0)))
+            .build()
+            .unwrap();
+        Box::new(move || {
+            let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread).unwrap()).unwrap();
+            drop(
+                bin.pick(
+                    &stack,
+                    &thread,
+                    nut,
+                    LengthRules::fabrication(UnitSystem::Si),
+                    1,
+                )
+                .unwrap(),
+            );
+        })
+    });
+}
