@@ -318,6 +318,26 @@ fn nut_heights_rise_with_size() {
     }
 }
 
+/// ASME B18.2.2: over the thread by 0.030 in up to 3/8 in, 1.08 times it above, to the rounding of the table.
+#[test]
+fn countersinks_of_inch_nuts_follow_their_rule() {
+    let mut seen = 0;
+    for nut in Nut::all_inch() {
+        let Some(found) = nut.countersink_diameter_max else {
+            continue;
+        };
+        let d = nut.nominal_diameter;
+        let rule = if d <= inches(0.375) {
+            d + inches(0.030)
+        } else {
+            1.08 * d
+        };
+        assert!((found - rule).abs() <= inches(0.000_051), "{nut}");
+        seen += 1;
+    }
+    assert_eq!(seen, 109);
+}
+
 #[test]
 fn screw_dimensions_follow_their_rules() {
     for row in HexCapScrew::all() {

@@ -596,6 +596,7 @@ fn nuts() {
             height_min "height_min_in", wrenching_height_min "wrenching_height_min_in",
             flange_diameter_max "flange_diameter_max_in",
             flange_diameter_min "flange_diameter_min_in",
+            countersink_diameter_max "countersink_diameter_max_in",
             unslotted_height_max "unslotted_height_max_in",
             unslotted_height_min "unslotted_height_min_in", slot_width_max "slot_width_max_in",
             slot_width_min "slot_width_min_in", thread_series "thread_series", note "note"],

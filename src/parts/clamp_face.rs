@@ -74,7 +74,7 @@ pub struct ClampFace {
     pub outer_min: Length,
     /// How it is known.
     pub rule: FaceRule,
-    /// Greatest diameter da of the transition under a head, within which it need not bear.
+    /// Greatest diameter da within which it need not bear: of the transition under a head, of the countersink of a nut.
     pub inner_max: Option<Length>,
     /// Least width across flats; none of a socket head.
     pub across_flats_min: Option<Length>,
@@ -274,6 +274,7 @@ impl ClampFace {
             }
         };
         Ok(Self {
+            inner_max: nut.countersink_diameter_max,
             across_flats_min: nut.width_across_flats_min,
             across_corners_min: nut.width_across_corners_min,
             flange_diameter_min: nut.flange_diameter_min,
@@ -549,6 +550,25 @@ mod tests {
         }
         assert!(faces > 200, "{faces}");
         assert!(refused.is_empty(), "{refused:?}");
+    }
+
+    /// A nut does not bear on its countersink, 13 mm of M12 and 1.08 in of an inch, which a close hole leaves open.
+    #[test]
+    fn nuts_do_not_bear_on_their_countersinks() {
+        for (style, thread, inner) in [
+            (NutStyle::Iso4032, "M12", millimetres(13.0)),
+            (NutStyle::Hex, "1-8 UNC", crate::units::inches(1.08)),
+        ] {
+            let nut = Nut::find(style, &thread.parse().unwrap()).unwrap();
+            let face = ClampFace::of_nut(nut).unwrap();
+            assert_eq!(face.inner_max, Some(inner));
+        }
+        for nut in Nut::all_inch().iter().chain(Nut::all_metric()) {
+            if let Ok(face) = ClampFace::of_nut(nut) {
+                let bears = face.inner_max.is_none_or(|inner| inner < face.outer_min);
+                assert!(bears, "{nut}");
+            }
+        }
     }
 
     /// M20: 28.19 mm of grade A, 27.7 mm of grade B; the length is not known here.

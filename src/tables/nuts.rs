@@ -130,7 +130,8 @@ pub struct Nut {
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub bearing_diameter_min: Option<Length>,
-    /// Greatest diameter of the countersink of the thread at the bearing face, metric.
+    /// Greatest diameter of the countersink of the thread at the bearing face; of inch nuts by the rule of ASME B18.2.2,
+    /// 0.030 in over the thread up to 3/8 in and 1.08 times it above.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round_option")
