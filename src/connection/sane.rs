@@ -284,7 +284,16 @@ fn methods(connection: &Connection) -> Result<(), Error> {
     ) {
         return no("prying is worked out here for connections by AISC 360 only: for others say in the template whether the load has it in it".into());
     }
-    let plies = connection.joint.stack.plies();
+    let stack = &connection.joint.stack;
+    let plies = stack.plies();
+    let pulls = plies.iter().zip(stack.pulls());
+    let mut own = pulls.filter(|(ply, _)| ply.name == prying.ply);
+    if stack.pulls().iter().any(|pull| *pull != 0.0) && own.any(|(_, pull)| *pull == 0.0) {
+        return no(format!(
+            "\"{}\" is to pry, and is packing that pulls nothing",
+            prying.ply
+        ));
+    }
     if plies.iter().filter(|ply| ply.name == prying.ply).count() == 1 {
         return super::prying::fits(connection, prying);
     }
