@@ -144,7 +144,7 @@ pub struct Plate {
     )]
     pub buckling_length: Option<Length>,
     /// Outline of what is fixed to it and brings its load or takes it: the foot of a post, a stem, a rib. Between it and bolts
-    /// that are pulled the plate bends; without it nobody knows how much.
+    /// that are pulled the plate bends; without it nobody knows how much. Its edge runs beside the bolts, not through them.
     #[cfg_attr(feature = "serde", serde(default))]
     pub footprint: Option<Outline>,
     /// Direction of the grain of a ply of timber, anticlockwise from x. It takes the place of the angle in the template,
@@ -254,8 +254,8 @@ impl Connection {
     /// # Errors
     ///
     /// Those of [`Joint::check`], [`Error::Mismatch`] for a description that contradicts itself (a template that has loads,
-    /// a plate of no ply, a bolt outside its plate, a case twice or in no combination), and for loads that the chosen
-    /// methods do not cover; the message says what to choose.
+    /// a plate of no ply, a bolt outside its plate, a case twice or in no combination, loads that cancel everywhere), and for
+    /// loads that the chosen methods do not cover; the message says what to choose.
     ///
     /// ```
     /// use shankline::connection::Connection;

@@ -368,8 +368,7 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
                     ply: ply.clone(),
                     up,
                     force: found.edge,
-                    pressed: (press.value > 0.0)
-                        .then(|| (press, middle - size / press.value)),
+                    pressed: (press.value > 0.0).then(|| (press, middle - size / press.value)),
                 });
             }
             Ok(found)

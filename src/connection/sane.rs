@@ -136,7 +136,7 @@ fn plates(connection: &Connection) -> Result<(), Error> {
             });
         }
         buckling(connection, plate)?;
-        footprint(plate)?;
+        footprint(connection, plate)?;
         if plate.grain.is_some() && own.all(|ply| ply.timber.is_none()) {
             return no(format!("\"{name}\" has a grain, and is not of timber"));
         }
@@ -225,8 +225,8 @@ fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     Ok(())
 }
 
-/// What is fixed to a plate lies on it.
-fn footprint(plate: &Plate) -> Result<(), Error> {
+/// What is fixed to a plate lies on it, and its edge beside the bolts.
+fn footprint(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     let Some(footprint) = &plate.footprint else {
         return Ok(());
     };
@@ -235,13 +235,25 @@ fn footprint(plate: &Plate) -> Result<(), Error> {
         outline.contains(*corner)
             || outline.nearest_at_all((corner.x.value, corner.y.value)) <= IN_ROW
     };
-    if footprint.corners().iter().all(is_on) {
-        return Ok(());
+    if !footprint.corners().iter().all(is_on) {
+        return no(format!(
+            "what is fixed to \"{}\" reaches beyond its outline",
+            plate.ply
+        ));
     }
-    no(format!(
-        "what is fixed to \"{}\" reaches beyond its outline",
-        plate.ply
-    ))
+    let diameter = connection.joint.bolt.thread.nominal_diameter();
+    let mut bolts = connection.bolts.bolts().iter().enumerate();
+    let in_edge = bolts.find(|(_, bolt)| {
+        footprint.nearest_at_all((bolt.x.value, bolt.y.value)) < 0.5 * diameter.value
+    });
+    match in_edge {
+        None => Ok(()),
+        Some((n, _)) => no(format!(
+            "bolt {} stands in the edge of what is fixed to \"{}\"",
+            n + 1,
+            plate.ply
+        )),
+    }
 }
 
 fn names<'a>(list: impl Iterator<Item = &'a str>) -> String {

@@ -30,7 +30,7 @@ pub(super) fn at_edge(
 ) {
     let is_own = |facts: &&PlyFacts| facts.name.as_deref() == Some(&edge.ply);
     let parts = parts(connection).into_iter();
-    let others = parts.map(|part| own.plies.get(part).unwrap_or_default().iter().collect());
+    let others = parts.map(|part| bearing(own, part));
     let others = others.filter(|part: &Vec<&PlyFacts>| !part.iter().any(is_own));
     let tilted: Vec<&PlyFacts> = own.plies.iter().filter(is_own).collect();
     for plies in core::iter::once(tilted).chain(others) {
@@ -80,9 +80,7 @@ fn pressed(
     };
     let is_straight = match &plate.footprint {
         None => true,
-        Some(footprint) => {
-            is_straight_to(footprint, &plate.outline, edge, level, (factor, bears))
-        }
+        Some(footprint) => is_straight_to(footprint, &plate.outline, edge, level, (factor, bears)),
     };
     if !is_straight || is_tilted && to_bolts() != Some(true) {
         return Some((
@@ -155,7 +153,7 @@ pub(super) fn between(
         return;
     }
     for part in parts(connection) {
-        let plies = own.plies.get(part).unwrap_or_default();
+        let plies = bearing(own, part);
         let mut needs = plies
             .iter()
             .filter_map(|facts| Some((facts, bends(connection, own, loads, facts)?)));
@@ -186,6 +184,16 @@ fn parts(connection: &Connection) -> Vec<Range<usize>> {
     let ends = faces.iter().copied().chain(end);
     let parts = starts.zip(ends).map(|(from, to)| from..to);
     parts.filter(|part| !part.is_empty()).collect()
+}
+
+/// The plies of a part that can bear for all: packing does not, where others pull.
+fn bearing(own: &Own, part: Range<usize>) -> Vec<&PlyFacts> {
+    let plies = own.plies.get(part).unwrap_or_default();
+    let some = plies.iter().any(|facts| facts.pull != 0.0);
+    plies
+        .iter()
+        .filter(|facts| !some || facts.pull != 0.0)
+        .collect()
 }
 
 /// What keeps a ply from being taken for stiff.
