@@ -123,7 +123,8 @@ pub enum OutOfPlane {
 pub struct PlatePrying {
     /// The ply that bends; no packing. Without its outline the word stays undecided.
     pub ply: String,
-    /// Length p of flange that belongs to one bolt: at most the pitch, and its share of the outline.
+    /// Length p of flange that belongs to one bolt: at most the pitch, and what belongs to the bolt that has least, half the
+    /// way to the next and at the ends what is there.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub tributary: Length,

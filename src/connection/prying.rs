@@ -103,23 +103,27 @@ fn room(places: &[Vector], outline: Option<&Outline>, along: Vector) -> Option<R
     }
     let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
     let apart = gaps.reduce(f64::max).unwrap_or(f64::INFINITY);
-    // At most 500: exact.
-    #[allow(clippy::cast_precision_loss)]
-    let count = rows.len() as f64;
+    // To each bolt belongs half the way to the next, and at the ends what is there.
     let back = (-along.0, -along.1);
-    let long = |line: &f64| {
-        let outline = outline?;
-        let at = |row: f64| {
-            (
-                row * along.0 + line * across.0,
-                row * along.1 + line * across.1,
-            )
-        };
-        let (first, last) = (*rows.first()?, *rows.last()?);
-        let ends = outline.reach(at(first), back)? + outline.reach(at(last), along)?;
-        Some((ends + last - first) / count)
+    let end = |row: Option<&f64>, line: f64, way: Vector| {
+        let row = *row?;
+        let at = (
+            row * along.0 + line * across.0,
+            row * along.1 + line * across.1,
+        );
+        outline?.reach(at, way)
     };
-    let whole = lines.iter().filter_map(long).fold(f64::INFINITY, f64::min);
+    let share = |line: &f64| {
+        let halves = rows.iter().zip(rows.iter().skip(1));
+        let halves = halves.map(|(a, b)| Some(0.5 * (b - a)));
+        let before = end(rows.first(), *line, back);
+        let behind = end(rows.last(), *line, along);
+        let before = core::iter::once(before).chain(halves.clone());
+        let both = before.zip(halves.chain([behind]));
+        let shares = both.filter_map(|(before, behind)| Some(before? + behind?));
+        shares.fold(f64::INFINITY, f64::min)
+    };
+    let whole = lines.iter().map(share).fold(f64::INFINITY, f64::min);
     let middle = 0.5 * (low + high);
     let outward = |at: &Vector| {
         let sign = if dot(*at, across) < middle { -1.0 } else { 1.0 };
