@@ -65,7 +65,8 @@
 //!
 //! Plates that bend between their bolts and what pulls at them pry, or yield before any bolt does. One that does so is given as a
 //! [flange](PlatePrying); of others the [footprint](Plate::footprint) shows whether they are stiff. What neither shows leaves
-//! the word undecided, until it is set aside with a reason.
+//! the word undecided, until it is set aside with a reason. A tapped part has no outline here and is taken for a stiff block:
+//! a thin plate with threads in it is not one.
 //!
 //! These are estimates: a structure on which people depend is checked to the local code by a licensed engineer.
 

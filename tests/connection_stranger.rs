@@ -199,9 +199,9 @@ fn a_plate_is_no_wider_than_its_neck() {
     undecided(&pulled(connection.bolts(bolts), 10.0, (0.0, 0.0)));
 }
 
-/// Five rows behind one another, 60 mm apart, the first 50 mm from the post: to a strip of 60 mm come F (50 + 110 + 170 + 230
-/// + 290) = F x 850 mm, not the 290 mm of the last alone. A plate of
-/// 40 mm takes 0.6 x 265 x 60 x 40^2 / 6 = 2.54 kN m: 1.99 kN a bolt without the factor, where the last alone would have 5.85.
+/// Five rows behind one another, 60 mm apart, the first 50 mm from the post: to a strip of 60 mm come F x 850 mm, the sum of
+/// 50, 110, 170, 230 and 290 mm, not the 290 mm of the last alone. A plate of 40 mm takes 0.6 x 265 x 60 x 40^2 / 6, or
+/// 2.54 kN m: 1.99 kN a bolt without the factor, where the last alone would have 5.85.
 #[test]
 fn rows_behind_one_another_bend_the_plate_together() {
     let rows = [50.0, 110.0, 170.0, 230.0, 290.0].map(|x| x + 50.0);

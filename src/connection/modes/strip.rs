@@ -105,14 +105,15 @@ fn beside(plate: &Outline, from: Vector, way: Vector, far: f64) -> (f64, f64) {
             continue;
         }
         // The part of the side that lies beside the way.
-        let at = |level: f64| {
-            let level = level.clamp(0.0, far);
-            if a.0 == b.0 {
-                return None;
+        let (rise, run) = (b.0 - a.0, b.1 - a.1);
+        let at = |level: f64, aside: f64| {
+            if rise.abs() > 0.0 {
+                a.1 + (level.clamp(0.0, far) - a.0) / rise * run
+            } else {
+                aside
             }
-            Some(a.1 + (level - a.0) / (b.0 - a.0) * (b.1 - a.1))
         };
-        let (first, last) = (at(a.0).unwrap_or(a.1), at(b.0).unwrap_or(b.1));
+        let (first, last) = (at(a.0, a.1), at(b.0, b.1));
         if first.min(last) <= 0.0 && first.max(last) >= 0.0 {
             return (0.0, 0.0);
         }
