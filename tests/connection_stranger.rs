@@ -481,3 +481,48 @@ fn a_bolt_has_no_more_flange_than_its_own() {
     holds(&of(2.5).unwrap());
     assert!(of(2.6).is_err());
 }
+
+/// A foot of 10 mm on a bigger plate of packing that is loose: the foot presses by its own edge, 60 mm from the bolts and not 160.
+#[test]
+fn packing_does_not_lengthen_a_foot() {
+    let bolt = Joint::builder("M16")
+        .ply("foot", "10 mm")
+        .material("S275 steel")
+        .ply("packing", "40 mm")
+        .material("S275 steel")
+        .pulls(0.0)
+        .ply("ground", "20 mm")
+        .material("S275 steel")
+        .shear_planes([2])
+        .washers(WasherStyle::Iso7090)
+        .methods(JointMethods::en_1993())
+        .load_factor(1.5)
+        .prying(Prying::None)
+        .rules(RuleSet::En1090.rules(UnitSystem::Si));
+    let tilting = |ply: &str| {
+        let square = |side: &str| Outline::rectangle(side, side).unwrap();
+        let case = LoadCase::of_moment("tilt", [2000.0, 0.0, 0.0].map(newton_metres));
+        Connection::builder(bolt.clone())
+            .rows_and_columns(2, 2, "140 mm", "140 mm")
+            .plate("foot", square("200 mm"))
+            .footprint(square("110 mm"))
+            .plate("packing", square("400 mm"))
+            .footprint(square("199 mm"))
+            .plate("ground", square("500 mm"))
+            .footprint(square("499 mm"))
+            .out_of_plane(OutOfPlane::PressedEdge { ply: ply.into() })
+            .cases([case])
+            .build()
+            .unwrap()
+            .check()
+    };
+    let foot = tilting("foot").unwrap();
+    assert!(
+        foot.word() != Word::Holds,
+        "{}",
+        foot.render(UnitSystem::Si)
+    );
+    let longer = tilting("packing");
+    let longer = longer.map(|found| found.render(UnitSystem::Si).to_string());
+    assert!(longer.is_err(), "{longer:?}");
+}

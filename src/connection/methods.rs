@@ -94,7 +94,7 @@ pub enum OutOfPlane {
     /// more than 0.6 of its yield, between the edge and the bolts next to it or what is fixed to it, leaves the word undecided:
     /// no method here has that. Where a force that presses meets the moment beyond what is fixed, all of it presses the edge too.
     PressedEdge {
-        /// The ply whose outline has the edge.
+        /// The ply whose outline has the edge; no packing.
         ply: String,
     },
 }

@@ -268,6 +268,11 @@ fn methods(connection: &Connection) -> Result<(), Error> {
                 "moments are to tilt \"{ply}\" about its edge, and its outline is not given"
             ));
         }
+        if is_packing(connection, ply) {
+            return no(format!(
+                "moments are to tilt \"{ply}\" about its edge, and it is packing that pulls nothing"
+            ));
+        }
     }
     if let Some(OutOfPlane::Clamped) = connection.out_of_plane {
         if connection.joint.torque().is_none() {
@@ -296,16 +301,13 @@ fn methods(connection: &Connection) -> Result<(), Error> {
     ) {
         return no("prying is worked out here for connections by AISC 360 only: for others say in the template whether the load has it in it".into());
     }
-    let stack = &connection.joint.stack;
-    let plies = stack.plies();
-    let pulls = plies.iter().zip(stack.pulls());
-    let mut own = pulls.filter(|(ply, _)| ply.name == prying.ply);
-    if stack.pulls().iter().any(|pull| *pull != 0.0) && own.any(|(_, pull)| *pull == 0.0) {
+    if is_packing(connection, &prying.ply) {
         return no(format!(
             "\"{}\" is to pry, and is packing that pulls nothing",
             prying.ply
         ));
     }
+    let plies = connection.joint.stack.plies();
     if plies.iter().filter(|ply| ply.name == prying.ply).count() == 1 {
         return super::prying::fits(connection, prying);
     }
@@ -314,6 +316,14 @@ fn methods(connection: &Connection) -> Result<(), Error> {
         text: prying.ply.clone(),
         known: names(plies.iter().map(|ply| ply.name.as_str())),
     })
+}
+
+/// Whether a ply of a name pulls nothing where others do.
+fn is_packing(connection: &Connection, name: &str) -> bool {
+    let stack = &connection.joint.stack;
+    let some = stack.pulls().iter().any(|pull| *pull != 0.0);
+    let mut plies = stack.plies().iter().zip(stack.pulls());
+    some && plies.any(|(ply, pull)| ply.name == name && *pull == 0.0)
 }
 
 fn loads(connection: &Connection) -> Result<(), Error> {
