@@ -65,7 +65,8 @@
 //!
 //! Plates that bend between their bolts and what pulls at them pry, or yield before any bolt does. One that does so is given as a
 //! [flange](PlatePrying); of others the [footprint](Plate::footprint) shows whether they are stiff. What neither shows leaves
-//! the word undecided, until it is set aside with a reason.
+//! the word undecided, until it is set aside with a reason. A tapped part has no outline here and is taken for a stiff block:
+//! a thin plate with threads in it is not one.
 //!
 //! These are estimates: a structure on which people depend is checked to the local code by a licensed engineer.
 
@@ -144,7 +145,7 @@ pub struct Plate {
     )]
     pub buckling_length: Option<Length>,
     /// Outline of what is fixed to it and brings its load or takes it: the foot of a post, a stem, a rib. Between it and bolts
-    /// that are pulled the plate bends; without it nobody knows how much.
+    /// that are pulled the plate bends; without it nobody knows how much. Its edge runs beside the bolts, not through them.
     #[cfg_attr(feature = "serde", serde(default))]
     pub footprint: Option<Outline>,
     /// Direction of the grain of a ply of timber, anticlockwise from x. It takes the place of the angle in the template,
@@ -255,8 +256,8 @@ impl Connection {
     ///
     /// Those of [`Joint::check`], [`Error::OutOfRange`] for more bolts (500), load cases (1 000 000) or bolts times load cases
     /// (1 000 000) than can be checked; [`Error::Mismatch`] for a description that contradicts itself (a template that has loads,
-    /// a plate of no ply, a bolt outside its plate, a case twice or in no combination), and for loads that the chosen
-    /// methods do not cover; the message says what to choose.
+    /// a plate of no ply, a bolt outside its plate, a case twice or in no combination, loads that cancel everywhere), and for
+    /// loads that the chosen methods do not cover; the message says what to choose.
     ///
     /// ```
     /// use shankline::connection::Connection;

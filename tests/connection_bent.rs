@@ -73,9 +73,9 @@ fn a_stiff_plate_is_shown_to_be_one() {
         assert_eq!(found.word(), word, "{}", found.render(UnitSystem::Si));
         assert_eq!(found.cases[0].word, word);
     }
-    // A foot all around the bolts, 5 mm from them: 7.5e3 x 5 = 0.6 x 275 x 10 x t^2 / 6 at 11.7 mm.
+    // A foot all around the bolts, 10 mm from them: 7.5e3 x 10 = 0.6 x 275 x 20 x t^2 / 6 at 11.7 mm.
     for (thickness, word) in [("11.6 mm", Word::Undecided), ("11.8 mm", Word::Holds)] {
-        let around = square("140 mm");
+        let around = square("150 mm");
         let found = pulled(
             both(
                 hanger(thickness, JointMethods::en_1993(), Prying::None),

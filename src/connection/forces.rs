@@ -234,6 +234,8 @@ pub(super) struct Edge {
     /// From it to the bolts.
     pub(super) up: Vector,
     pub(super) force: Force,
+    /// What presses beside the moment, and where both meet, along `up`.
+    pub(super) pressed: Option<(Force, f64)>,
 }
 
 /// What comes to each bolt, where a word may be said of it.
@@ -382,10 +384,15 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
             let found = bolts.pull(pull, Tilting::AboutEdge(corners))?;
             if found.edge > Force::default() {
                 unknown = on_something(connection, case, ply, corners)?;
+                let up = away_from_edge(case);
+                let centroid = bolts.centroid();
+                let middle = dot((centroid.x.value, centroid.y.value), up);
+                let press = -pull.force;
                 edge = Some(Edge {
                     ply: ply.clone(),
-                    up: away_from_edge(case),
+                    up,
                     force: found.edge,
+                    pressed: (press.value > 0.0).then(|| (press, middle - size / press.value)),
                 });
             }
             Ok(found)

@@ -66,7 +66,8 @@ impl InPlane {
 /// Both leave out what plates that bend add: that is [`PlatePrying`], or the word of the caller in
 /// [`JointLoad::prying`](crate::joint::JointLoad::prying). Of several bolts the plates must be shown to be stiff beside that
 /// word: between bolts that are pulled and the [footprint](super::Plate::footprint) of what is fixed to a plate it is bent to
-/// at most 0.6 of its yield, each bolt spreading its force at 45 degrees (common practice, no source). Other plates leave the
+/// at most 0.6 of its yield, each bolt spreading its force at 45 degrees (common practice, no source), as far as plate and
+/// footprint are so wide; what comes to the same place of rows behind or of bolts beside is added up. Other plates leave the
 /// word undecided.
 ///
 /// ```
@@ -89,10 +90,11 @@ pub enum OutOfPlane {
     /// The preload keeps the plies together: neutral axis through the centroid of the bolts.
     Clamped,
     /// The plate tilts about the edge of its outline that the moment presses. A force that presses takes nothing off. The
-    /// plies on which the edge lies want outlines too, and it may not hang over them. A plate that this bends to more than
-    /// 0.6 of its yield between the edge and the bolts next to it leaves the word undecided: no method here has that.
+    /// plies on which the edge lies want outlines too, and it may not hang over them. A plate on either side that this bends to
+    /// more than 0.6 of its yield, between the edge and the bolts next to it or what is fixed to it, leaves the word undecided:
+    /// no method here has that. Where a force that presses meets the moment beyond what is fixed, all of it presses the edge too.
     PressedEdge {
-        /// The ply whose outline has the edge.
+        /// The ply whose outline has the edge; no packing.
         ply: String,
     },
 }
@@ -101,7 +103,8 @@ pub enum OutOfPlane {
 /// plate, with a stem that pulls midway between two lines of bolts.
 ///
 /// See [`AiscFlange`](crate::tension::AiscFlange), whose lengths these are; thickness, hole and strength are those of the
-/// ply. The other side of the joint is asked like any plate that bolts pull at.
+/// ply. Where the ply has a footprint, the stem is no nearer than that. The other side of the joint is asked like any plate that
+/// bolts pull at.
 ///
 /// ```
 /// use shankline::connection::PlatePrying;
@@ -118,9 +121,10 @@ pub enum OutOfPlane {
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct PlatePrying {
-    /// The ply that bends.
+    /// The ply that bends; no packing. Without its outline the word stays undecided.
     pub ply: String,
-    /// Length p of flange that belongs to one bolt: at most the pitch, and its share of the outline.
+    /// Length p of flange that belongs to one bolt: at most the pitch, and what belongs to the bolt that has least, half the
+    /// way to the next and at the ends what is there.
     #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
     #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
     pub tributary: Length,

@@ -19,6 +19,7 @@ pub(super) mod group;
 mod held;
 mod pressed;
 mod sections;
+mod strip;
 
 pub(super) use block::{axis, levels};
 pub(super) use held::BESIDE;

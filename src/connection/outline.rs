@@ -258,7 +258,7 @@ impl Outline {
         corners.map(|corner| (corner.x.value, corner.y.value))
     }
 
-    fn sides(&self) -> impl Iterator<Item = (Vector, Vector)> + Clone + '_ {
+    pub(super) fn sides(&self) -> impl Iterator<Item = (Vector, Vector)> + Clone + '_ {
         self.vectors().zip(self.vectors().cycle().skip(1))
     }
 
@@ -370,7 +370,7 @@ fn foot(from: Vector, (a, b): (Vector, Vector)) -> Vector {
 }
 
 /// From a point to the nearest of a side.
-fn away(from: Vector, side: (Vector, Vector)) -> f64 {
+pub(super) fn away(from: Vector, side: (Vector, Vector)) -> f64 {
     let foot = foot(from, side);
     hypot(from.0 - foot.0, from.1 - foot.1)
 }

@@ -7,6 +7,7 @@ use super::outline::{Outline, Vector, dot, turned};
 use super::{Connection, PlatePrying};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{Joint, JointLoad, Verdict};
+use crate::math::hypot;
 use crate::strength::check::{Check, Level, Mode};
 use crate::tables::methods;
 use crate::tension::{AiscBasis, AiscFlange};
@@ -36,6 +37,20 @@ pub(super) fn fits(connection: &Connection, flange: &PlatePrying) -> Result<(), 
     let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
     let plate = connection.plates.iter().find(|own| own.ply == flange.ply);
     let outline = plate.map(|plate| &plate.outline);
+    let footprint = plate.and_then(|plate| plate.footprint.as_ref());
+    let away = places.iter().filter_map(|at| {
+        let foot = footprint?.nearest_point(*at);
+        Some(hypot(foot.0 - at.0, foot.1 - at.1))
+    });
+    let away = away.fold(0.0, f64::max);
+    if flange.to_stem.value < away * (1.0 - 1e-6) {
+        let away: Length = from_base(away);
+        return Err(out_of_range(
+            "way from the bolts to the stem, by the outline of what is fixed to the flange",
+            flange.to_stem,
+            Allowed::AtLeast(away.into()),
+        ));
+    }
     let axis = axis(&places);
     let ways = axis.map(|axis| [axis, turned(axis)]);
     let ways = ways.into_iter().flatten();
@@ -88,16 +103,27 @@ fn room(places: &[Vector], outline: Option<&Outline>, along: Vector) -> Option<R
     }
     let gaps = rows.iter().zip(rows.iter().skip(1)).map(|(a, b)| b - a);
     let apart = gaps.reduce(f64::max).unwrap_or(f64::INFINITY);
-    let whole = outline.map_or(f64::INFINITY, |outline| {
-        let ends = outline.levels(along);
-        let (least, most) = ends.fold((f64::INFINITY, f64::NEG_INFINITY), |(a, b), end| {
-            (a.min(end), b.max(end))
-        });
-        // At most 500: exact.
-        #[allow(clippy::cast_precision_loss)]
-        let count = rows.len() as f64;
-        (most - least) / count
-    });
+    // To each bolt belongs half the way to the next, and at the ends what is there.
+    let back = (-along.0, -along.1);
+    let end = |row: Option<&f64>, line: f64, way: Vector| {
+        let row = *row?;
+        let at = (
+            row * along.0 + line * across.0,
+            row * along.1 + line * across.1,
+        );
+        outline?.reach(at, way)
+    };
+    let share = |line: &f64| {
+        let halves = rows.iter().zip(rows.iter().skip(1));
+        let halves = halves.map(|(a, b)| Some(0.5 * (b - a)));
+        let before = end(rows.first(), *line, back);
+        let behind = end(rows.last(), *line, along);
+        let before = core::iter::once(before).chain(halves.clone());
+        let both = before.zip(halves.chain([behind]));
+        let shares = both.filter_map(|(before, behind)| Some(before? + behind?));
+        shares.fold(f64::INFINITY, f64::min)
+    };
+    let whole = lines.iter().map(share).fold(f64::INFINITY, f64::min);
     let middle = 0.5 * (low + high);
     let outward = |at: &Vector| {
         let sign = if dot(*at, across) < middle { -1.0 } else { 1.0 };

@@ -89,6 +89,13 @@ pub(super) fn run(connection: &Connection) -> Result<ConnectionVerdict, Error> {
         )?;
         cases.push(verdict);
     }
+    let comes = |load: &BoltLoad| load.across != Force::default() || load.along != Force::default();
+    if !cases.iter().flat_map(|case| &case.loads).any(comes) {
+        return Err(Error::Mismatch(
+            "the loads cancel each other in every case and combination: none comes to any bolt"
+                .into(),
+        ));
+    }
     let own = own.done();
     for each in own.missing {
         add(&mut missing, each);

@@ -165,7 +165,7 @@ fn plates(connection: &Connection) -> Result<(), Error> {
             });
         }
         buckling(connection, plate)?;
-        footprint(plate)?;
+        footprint(connection, plate)?;
         if plate.grain.is_some() && own.all(|ply| ply.timber.is_none()) {
             return no(format!("\"{name}\" has a grain, and is not of timber"));
         }
@@ -254,8 +254,8 @@ fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     Ok(())
 }
 
-/// What is fixed to a plate lies on it.
-fn footprint(plate: &Plate) -> Result<(), Error> {
+/// What is fixed to a plate lies on it, and its edge beside the bolts.
+fn footprint(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     let Some(footprint) = &plate.footprint else {
         return Ok(());
     };
@@ -264,13 +264,25 @@ fn footprint(plate: &Plate) -> Result<(), Error> {
         outline.contains(*corner)
             || outline.nearest_at_all((corner.x.value, corner.y.value)) <= IN_ROW
     };
-    if footprint.corners().iter().all(is_on) {
-        return Ok(());
+    if !footprint.corners().iter().all(is_on) {
+        return no(format!(
+            "what is fixed to \"{}\" reaches beyond its outline",
+            plate.ply
+        ));
     }
-    no(format!(
-        "what is fixed to \"{}\" reaches beyond its outline",
-        plate.ply
-    ))
+    let diameter = connection.joint.bolt.thread.nominal_diameter();
+    let mut bolts = connection.bolts.bolts().iter().enumerate();
+    let in_edge = bolts.find(|(_, bolt)| {
+        footprint.nearest_at_all((bolt.x.value, bolt.y.value)) < 0.5 * diameter.value
+    });
+    match in_edge {
+        None => Ok(()),
+        Some((n, _)) => no(format!(
+            "bolt {} stands in the edge of what is fixed to \"{}\"",
+            n + 1,
+            plate.ply
+        )),
+    }
 }
 
 fn names<'a>(list: impl Iterator<Item = &'a str>) -> String {
@@ -283,6 +295,11 @@ fn methods(connection: &Connection) -> Result<(), Error> {
         if !has_plate(ply) {
             return no(format!(
                 "moments are to tilt \"{ply}\" about its edge, and its outline is not given"
+            ));
+        }
+        if is_packing(connection, ply) {
+            return no(format!(
+                "moments are to tilt \"{ply}\" about its edge, and it is packing that pulls nothing"
             ));
         }
     }
@@ -313,6 +330,12 @@ fn methods(connection: &Connection) -> Result<(), Error> {
     ) {
         return no("prying is worked out here for connections by AISC 360 only: for others say in the template whether the load has it in it".into());
     }
+    if is_packing(connection, &prying.ply) {
+        return no(format!(
+            "\"{}\" is to pry, and is packing that pulls nothing",
+            prying.ply
+        ));
+    }
     let plies = connection.joint.stack.plies();
     if plies.iter().filter(|ply| ply.name == prying.ply).count() == 1 {
         return super::prying::fits(connection, prying);
@@ -322,6 +345,14 @@ fn methods(connection: &Connection) -> Result<(), Error> {
         text: prying.ply.clone(),
         known: names(plies.iter().map(|ply| ply.name.as_str())),
     })
+}
+
+/// Whether a ply of a name pulls nothing where others do.
+fn is_packing(connection: &Connection, name: &str) -> bool {
+    let stack = &connection.joint.stack;
+    let some = stack.pulls().iter().any(|pull| *pull != 0.0);
+    let mut plies = stack.plies().iter().zip(stack.pulls());
+    some && plies.any(|(ply, pull)| ply.name == name && *pull == 0.0)
 }
 
 fn loads(connection: &Connection) -> Result<(), Error> {
