@@ -239,6 +239,12 @@ fn every_judged_joint_comes_out_as_judged() {
         wrong.len(),
         wrong.join("\n")
     );
+    let readme = std::fs::read_to_string("README.md").unwrap();
+    let counted = format!("by {count} invented joints");
+    assert!(
+        readme.contains(&counted),
+        "the README does not say: {counted}"
+    );
 }
 
 /// Every mode that compares figures governs somewhere, on both sides of its limit; every other one is at fault

@@ -32,13 +32,41 @@ fn digits(number: u32, before: usize, after: usize) -> &'static str {
     TRIPLES.get(at + before..at + 3 - after).unwrap_or_default()
 }
 
+/// What stands behind a whole number, by its hundredths: from nothing over ".01" and ".5" to ".99". In one piece, as each
+/// addition to a document costs as much as the digits.
+static HUNDREDTHS: [&str; 100] = {
+    const BYTES: &[u8; 300] = &hundredths();
+    let mut all = [""; 100];
+    let mut number = 1;
+    while number < 100 {
+        let (_, from) = BYTES.split_at(3 * number);
+        let (own, _) = from.split_at(if number % 10 == 0 { 2 } else { 3 });
+        if let Ok(text) = core::str::from_utf8(own) {
+            all[number] = text;
+        }
+        number += 1;
+    }
+    all
+};
+
+const fn hundredths() -> [u8; 300] {
+    let mut text = [b'.'; 300];
+    let mut number: u8 = 0;
+    while number < 100 {
+        let at = 3 * number as usize;
+        text[at + 1] = b'0' + number / 10;
+        text[at + 2] = b'0' + number % 10;
+        number += 1;
+    }
+    text
+}
+
 /// Adds a coordinate, in hundredths at most. What is not finite, which no caller has, becomes zero.
 pub(super) fn push_number(document: &mut String, value: f64) {
     let (whole, rest) = split(document, value, 100);
     push_whole(document, whole);
-    if rest > 0 {
-        document.push('.');
-        document.push_str(digits(rest, 1, usize::from(rest % 10 == 0)));
+    if let Some(text) = HUNDREDTHS.get(rest as usize).filter(|_| rest > 0) {
+        document.push_str(text);
     }
 }
 
