@@ -32,41 +32,16 @@ fn digits(number: u32, before: usize, after: usize) -> &'static str {
     TRIPLES.get(at + before..at + 3 - after).unwrap_or_default()
 }
 
-/// What stands behind a whole number, by its hundredths: from nothing over ".01" and ".5" to ".99". In one piece, as each
-/// addition to a document costs as much as the digits.
-static HUNDREDTHS: [&str; 100] = {
-    const BYTES: &[u8; 300] = &hundredths();
-    let mut all = [""; 100];
-    let mut number = 1;
-    while number < 100 {
-        let (_, from) = BYTES.split_at(3 * number);
-        let (own, _) = from.split_at(if number % 10 == 0 { 2 } else { 3 });
-        if let Ok(text) = core::str::from_utf8(own) {
-            all[number] = text;
-        }
-        number += 1;
-    }
-    all
-};
-
-const fn hundredths() -> [u8; 300] {
-    let mut text = [b'.'; 300];
-    let mut number: u8 = 0;
-    while number < 100 {
-        let at = 3 * number as usize;
-        text[at + 1] = b'0' + number / 10;
-        text[at + 2] = b'0' + number % 10;
-        number += 1;
-    }
-    text
-}
-
 /// Adds a coordinate, in hundredths at most. What is not finite, which no caller has, becomes zero.
 pub(super) fn push_number(document: &mut String, value: f64) {
     let (whole, rest) = split(document, value, 100);
     push_whole(document, whole);
-    if let Some(text) = HUNDREDTHS.get(rest as usize).filter(|_| rest > 0) {
-        document.push_str(text);
+    if rest > 0 {
+        document.push('.');
+        push_digit(document, rest / 10);
+        if rest % 10 > 0 {
+            push_digit(document, rest % 10);
+        }
     }
 }
 
@@ -88,10 +63,21 @@ pub(super) fn push_fixed(document: &mut String, scaled: f64, decimals: usize) {
     document.push_str(digits(rest, before, 0));
 }
 
+fn push_digit(document: &mut String, digit: u32) {
+    // One digit: with the mask a single byte of text.
+    #[allow(clippy::cast_possible_truncation)]
+    document.push(char::from((b'0' + digit as u8) & 0x7f));
+}
+
 fn push_whole(document: &mut String, number: u32) {
     if number < 1000 {
-        let before = usize::from(number < 100) + usize::from(number < 10);
-        document.push_str(digits(number, before, 0));
+        if number >= 100 {
+            push_digit(document, number / 100);
+        }
+        if number >= 10 {
+            push_digit(document, number / 10 % 10);
+        }
+        push_digit(document, number % 10);
     } else {
         push_whole(document, number / 1000);
         document.push_str(digits(number % 1000, 0, 0));
