@@ -278,6 +278,12 @@ fn bears(check: &Check, of: f64) -> f64 {
 #[test]
 fn printed_values() {
     let rows = csv_rows("tests/data/connections.csv");
+    let readme = std::fs::read_to_string("README.md").unwrap();
+    let counted = format!("{} of connections", rows.len());
+    assert!(
+        readme.contains(&counted),
+        "the README does not say: {counted}"
+    );
     let mut wrong = Vec::new();
     for row in &rows {
         let found = Printed::new(row).found();
