@@ -343,6 +343,13 @@ impl Connection {
     }
 }
 
+impl Connection {
+    /// The outline of a ply, and what goes with it.
+    fn plate_of(&self, ply: &str) -> Option<&Plate> {
+        self.plates.iter().find(|plate| plate.ply == ply)
+    }
+}
+
 /// JSON Schema (draft 2020-12) of a [`Connection`] as it is read; kept as `examples/data/connection.schema.json`. See
 /// [`joint::schema`](crate::joint::schema) for what such a schema knows.
 ///

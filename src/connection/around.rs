@@ -4,7 +4,7 @@ use alloc::vec::Vec;
 
 use super::modes::BESIDE;
 use super::outline::{Vector, dot, metres, turned, unit};
-use super::{BoltLoad, Connection, sane};
+use super::{BoltLoad, Connection};
 use crate::error::Error;
 use crate::joint::{Joint, JointPly, Member};
 use crate::math::{atan, hypot};
@@ -36,7 +36,7 @@ pub(super) fn joint_of(
     let set = |ply: &mut JointPly| {
         ply.pitch = pitch.map(metres);
         ply.gauge = gauge.map(metres);
-        let plate = sane::plate_of(connection, ply);
+        let plate = connection.plate_of(&ply.name);
         if ply.timber.is_some() {
             // The angle in the template is that to one load; here every bolt may have its own.
             let grain = plate.and_then(|plate| plate.grain);

@@ -379,7 +379,7 @@ fn along(connection: &Connection, case: &Resolved) -> Result<Pulled, Error> {
         }
         Some(OutOfPlane::Clamped) => bolts.pull(pull, Tilting::Clamped),
         Some(OutOfPlane::PressedEdge { ply }) => {
-            let plate = connection.plates.iter().find(|plate| plate.ply == *ply);
+            let plate = connection.plate_of(ply);
             let corners = plate.map_or(&[][..], |plate| plate.outline.corners());
             let found = bolts.pull(pull, Tilting::AboutEdge(corners))?;
             if found.edge > Force::default() {
@@ -441,7 +441,7 @@ fn on_something(
     };
     let mut unknown = None;
     for name in beside(&connection.joint.stack, ply) {
-        let Some(plate) = connection.plates.iter().find(|plate| plate.ply == name) else {
+        let Some(plate) = connection.plate_of(name) else {
             unknown.get_or_insert_with(|| name.into());
             continue;
         };

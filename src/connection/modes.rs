@@ -3,6 +3,7 @@
 //! Every mode says something of every ply that the load reaches: a check, what is missing, or that it is not concerned.
 
 use alloc::vec::Vec;
+use core::cell::OnceCell;
 
 use super::forces::Edge;
 use super::outline::Vector;
@@ -11,6 +12,7 @@ use super::{BoltLoad, Connection, Plate};
 use crate::caution::{Caution, GENERAL};
 use crate::error::Error;
 use crate::joint::{Finding, Joint, Missing, Need, PlyFacts, Word};
+use crate::math::hypot;
 use crate::strength::check::{Check, Level, Mode, Place};
 
 mod bent;
@@ -74,6 +76,8 @@ pub(super) struct Done {
 pub(super) struct Own {
     plies: Vec<PlyFacts>,
     places: Vec<Vector>,
+    /// How far each is from the next; found when it is asked for, for it grows with the square of their number.
+    apart: OnceCell<Vec<f64>>,
     in_line: bool,
     done: Done,
 }
@@ -84,6 +88,7 @@ impl Own {
         Ok(Self {
             plies: connection.joint.ply_facts()?,
             places: bolts.map(|bolt| (bolt.x.value, bolt.y.value)).collect(),
+            apart: OnceCell::new(),
             in_line: is_in_line(&connection.joint),
             done: Done {
                 checks: Vec::new(),
@@ -91,6 +96,19 @@ impl Own {
                 missing: Vec::new(),
                 cautions: GENERAL.to_vec(),
             },
+        })
+    }
+
+    /// From each bolt to the nearest of the others; without end where there is none.
+    fn apart(&self) -> &[f64] {
+        self.apart.get_or_init(|| {
+            let places = || self.places.iter().enumerate();
+            let nearest = places().map(|(n, at)| {
+                let others = places().filter(|(m, _)| *m != n);
+                let others = others.map(|(_, other)| hypot(other.0 - at.0, other.1 - at.1));
+                others.fold(f64::INFINITY, f64::min)
+            });
+            nearest.collect()
         })
     }
 
@@ -143,10 +161,9 @@ impl Own {
             let share = factor * facts.pull.abs();
             let bring = |load: &BoltLoad| (share * load.x.value, share * load.y.value);
             let name = facts.name.as_deref();
-            let plates = case.connection.plates.iter();
             let loaded = Loaded {
                 facts,
-                plate: name.and_then(|name| plates.clone().find(|plate| plate.ply == name)),
+                plate: name.and_then(|name| case.connection.plate_of(name)),
                 places: &self.places,
                 forces: case.loads.iter().map(bring).collect(),
                 sense: acts_on.map(|own| (own.pull * facts.pull).signum()),

@@ -7,7 +7,6 @@ use super::outline::{Outline, Vector, dot, turned};
 use super::{Connection, PlatePrying};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::joint::{Joint, JointLoad, Verdict};
-use crate::math::hypot;
 use crate::strength::check::{Check, Level, Mode};
 use crate::tables::methods;
 use crate::tension::{AiscBasis, AiscFlange};
@@ -35,13 +34,11 @@ struct Room {
 pub(super) fn fits(connection: &Connection, flange: &PlatePrying) -> Result<(), Error> {
     let bolts = connection.bolts.bolts().iter();
     let places: Vec<Vector> = bolts.map(|own| (own.x.value, own.y.value)).collect();
-    let plate = connection.plates.iter().find(|own| own.ply == flange.ply);
+    let plate = connection.plate_of(&flange.ply);
     let outline = plate.map(|plate| &plate.outline);
     let footprint = plate.and_then(|plate| plate.footprint.as_ref());
-    let away = places.iter().filter_map(|at| {
-        let foot = footprint?.nearest_point(*at);
-        Some(hypot(foot.0 - at.0, foot.1 - at.1))
-    });
+    let away = places.iter();
+    let away = away.filter_map(|at| Some(footprint?.nearest_at_all(*at)));
     let away = away.fold(0.0, f64::max);
     if flange.to_stem.value < away * (1.0 - 1e-6) {
         let away: Length = from_base(away);

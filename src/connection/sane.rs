@@ -6,7 +6,7 @@ use alloc::{format, string::String, vec::Vec};
 use super::outline::{Vector, dot};
 use super::{Combination, Connection, InPlane, OutOfPlane, Plate};
 use crate::error::{Allowed, Error, at_most, out_of_range, sane_length, sane_text};
-use crate::joint::{JointPly, Pattern, Repeats};
+use crate::joint::{Pattern, Repeats};
 use crate::math::hypot;
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::group::Point;
@@ -102,7 +102,7 @@ fn template(connection: &Connection) -> Result<(), Error> {
             ));
         }
         let stated = ply.end_distance.or(ply.edge_distance).or(ply.width);
-        if stated.is_some() && plate_of(connection, ply).is_some() {
+        if stated.is_some() && connection.plate_of(&ply.name).is_some() {
             return no(format!(
                 "\"{name}\" has an outline and distances of its own: say one of them"
             ));
@@ -137,11 +137,6 @@ fn stands(connection: &Connection) -> Result<(), Error> {
         squares.entry((x, y)).or_default().push(m);
     }
     Ok(())
-}
-
-/// The plate of a ply, if its outline is given.
-pub(super) fn plate_of<'a>(connection: &'a Connection, ply: &JointPly) -> Option<&'a Plate> {
-    connection.plates.iter().find(|plate| plate.ply == ply.name)
 }
 
 fn plates(connection: &Connection) -> Result<(), Error> {
@@ -290,7 +285,7 @@ fn names<'a>(list: impl Iterator<Item = &'a str>) -> String {
 }
 
 fn methods(connection: &Connection) -> Result<(), Error> {
-    let has_plate = |name: &str| connection.plates.iter().any(|plate| plate.ply == name);
+    let has_plate = |name: &str| connection.plate_of(name).is_some();
     if let Some(OutOfPlane::PressedEdge { ply }) = &connection.out_of_plane {
         if !has_plate(ply) {
             return no(format!(

@@ -33,7 +33,7 @@ mod working;
 
 pub use faces::{As4100Faces, Is800Surface};
 pub(crate) use method::BEST_CLASS;
-pub(in crate::strength) use method::{MOST_FRICTION, Numbers, fillers_unread};
+pub(in crate::strength) use method::{Numbers, fillers_unread, stated_friction};
 pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
 
 /// The preload that a slip resistance is worked out from.

@@ -13,7 +13,6 @@ use crate::connection::forces::Edge;
 use crate::connection::outline::{Outline, Vector, dot};
 use crate::connection::{BoltLoad, Connection};
 use crate::joint::{Need, PlyFacts};
-use crate::math::hypot;
 use crate::strength::check::{Mode, Place};
 
 /// Part of its yield at which a plate may be taken for straight: common practice, no source.
@@ -34,17 +33,23 @@ pub(super) fn at_edge(
     let others = others.filter(|part: &Vec<&PlyFacts>| !part.iter().any(is_own));
     let tilted: Vec<&PlyFacts> = own.plies.iter().filter(is_own).collect();
     for plies in core::iter::once(tilted).chain(others) {
-        let mut needs = plies.iter().filter_map(|facts| {
-            let found = pressed(connection, own, edge, facts, is_own(facts))?;
-            Some((facts.place, found))
-        });
-        if needs.clone().count() < plies.len() {
-            continue;
-        }
-        if let Some((place, (mode, need))) = needs.next() {
-            told.push((place, alloc::vec![Told::Missing(mode, need)]));
-        }
+        told.extend(of_part(&plies, |facts| {
+            pressed(connection, own, edge, facts, is_own(&facts))
+        }));
     }
+}
+
+/// What is told of a part: nothing if one of its plies lacks nothing, for that bears for all.
+fn of_part(
+    plies: &[&PlyFacts],
+    lacks: impl Fn(&PlyFacts) -> Option<(Mode, Need)>,
+) -> Option<(Place, Vec<Told>)> {
+    let mut first = None;
+    for facts in plies {
+        let (mode, need) = lacks(facts)?;
+        first.get_or_insert_with(|| (facts.place, alloc::vec![Told::Missing(mode, need)]));
+    }
+    first
 }
 
 /// What keeps a ply from being taken for straight where an edge presses it.
@@ -57,18 +62,15 @@ fn pressed(
 ) -> Option<(Mode, Need)> {
     // The plate of one bolt is shown to be stiff by the word of the caller, as far as nobody says what is fixed to it.
     let is_asked = own.places.len() > 1;
-    let plate = connection
-        .plates
-        .iter()
-        .find(|plate| Some(&plate.ply) == facts.name.as_ref());
-    let Some(plate) = plate else {
+    let name = facts.name.as_deref();
+    let Some(plate) = name.and_then(|name| connection.plate_of(name)) else {
         return is_asked.then_some((Mode::Prying, Need::Outline));
     };
     let bears = match bears(facts) {
         Ok(bears) => bears,
         Err(need) => return Some((Mode::GrossSection, need)),
     };
-    let tilted = connection.plates.iter().find(|own| own.ply == edge.ply)?;
+    let tilted = connection.plate_of(&edge.ply)?;
     let level = tilted.outline.levels(edge.up).fold(f64::INFINITY, f64::min);
     let factor = connection.joint.load_factor(connection.joint.methods.level);
     let to_bolts = || {
@@ -147,22 +149,14 @@ pub(super) fn between(
     loads: &[BoltLoad],
     told: &mut Vec<(Place, Vec<Told>)>,
 ) {
-    const MODE: Mode = Mode::Prying;
     let pulled = loads.iter().any(|load| load.along.value > 0.0);
     if !pulled {
         return;
     }
     for part in parts(connection) {
-        let plies = bearing(own, part);
-        let mut needs = plies
-            .iter()
-            .filter_map(|facts| Some((facts, bends(connection, own, loads, facts)?)));
-        if needs.clone().count() < plies.len() {
-            continue;
-        }
-        if let Some((facts, need)) = needs.next() {
-            told.push((facts.place, alloc::vec![Told::Missing(MODE, need)]));
-        }
+        told.extend(of_part(&bearing(own, part), |facts| {
+            bends(connection, own, loads, facts).map(|need| (Mode::Prying, need))
+        }));
     }
 }
 
@@ -201,10 +195,7 @@ fn bends(connection: &Connection, own: &Own, loads: &[BoltLoad], facts: &PlyFact
     let name = facts.name.as_deref();
     let prying = connection.prying.as_ref();
     let pries = prying.is_some_and(|flange| Some(flange.ply.as_str()) == name);
-    let plate = connection
-        .plates
-        .iter()
-        .find(|plate| Some(plate.ply.as_str()) == name);
+    let plate = name.and_then(|name| connection.plate_of(name));
     let footprint = plate.and_then(|plate| plate.footprint.as_ref());
     if own.places.len() < 2 && footprint.is_none() {
         return None;
@@ -227,9 +218,7 @@ fn bends(connection: &Connection, own: &Own, loads: &[BoltLoad], facts: &PlyFact
     let strips = bolts.filter_map(|(n, (at, load))| {
         // Where the preload holds what a moment presses together, the plate brings that too.
         let force = factor * load.along.value.abs();
-        let others = own.places.iter().enumerate().filter(|(m, _)| *m != n);
-        let apart = others.map(|(_, other)| hypot(other.0 - at.0, other.1 - at.1));
-        let apart = apart.fold(f64::INFINITY, f64::min);
+        let apart = own.apart().get(n).copied().unwrap_or(f64::INFINITY);
         let room = plate.outline.nearest_at_all(*at).min(0.5 * apart);
         Strip::new(&plate.outline, footprint, *at, room, force)
     });

@@ -30,15 +30,19 @@ pub(super) fn blasted(joint: &Joint) -> Result<(), Error> {
         } => &[Metal::Steel],
         _ => return of_other_codes(joint, method),
     };
-    for ply in joint.stack.plies() {
-        if let Some(metal) = ply.metal.filter(|metal| !can_be.contains(metal)) {
-            return Err(Error::Mismatch(format!(
-                "the slip class is of blasted steel, and the surface of \"{}\" is said to be {metal}: say the class that it has",
-                ply.name
-            )));
-        }
+    match other_metal(joint, can_be) {
+        None => Ok(()),
+        Some((name, metal)) => Err(Error::Mismatch(format!(
+            "the slip class is of blasted steel, and the surface of \"{name}\" is said to be {metal}: say the class that it has"
+        ))),
     }
-    Ok(())
+}
+
+/// The first ply whose surface is said to be of a metal that it cannot be.
+fn other_metal<'a>(joint: &'a Joint, can_be: &[Metal]) -> Option<(&'a str, Metal)> {
+    let said = joint.stack.plies().iter();
+    let mut said = said.filter_map(|ply| Some((ply.name.as_str(), ply.metal?)));
+    said.find(|(_, metal)| !can_be.contains(metal))
 }
 
 /// Refuses faces by IS 800 Table 20, BS 5950-1 Table 35 or AS 4100 on a ply whose surface is said to be of a metal that they are
@@ -69,15 +73,12 @@ fn of_other_codes(joint: &Joint, method: SlipMethod) -> Result<(), Error> {
         } => (&[Metal::Steel], "as rolled by AS 4100".into()),
         _ => return Ok(()),
     };
-    for ply in joint.stack.plies() {
-        if let Some(metal) = ply.metal.filter(|metal| !can_be.contains(metal)) {
-            return Err(Error::Mismatch(format!(
-                "the faces are said to be {faces}, and the surface of \"{}\" to be {metal}: say the faces that it has",
-                ply.name
-            )));
-        }
+    match other_metal(joint, can_be) {
+        None => Ok(()),
+        Some((name, metal)) => Err(Error::Mismatch(format!(
+            "the faces are said to be {faces}, and the surface of \"{name}\" to be {metal}: say the faces that it has"
+        ))),
     }
-    Ok(())
 }
 
 /// Refuses texts of the caller that could pass for lines of a report.

@@ -17,7 +17,23 @@ use crate::units::Force;
 use super::{As4100Faces, Is800Surface};
 
 /// No plies hold on each other by more: a slip of the pen. Clean steel on steel has some 0.8 (common practice, no source).
-pub(in crate::strength) const MOST_FRICTION: f64 = 1.0;
+const MOST_FRICTION: f64 = 1.0;
+/// Friction that the caller states, by what it is called.
+pub(in crate::strength) fn stated_friction(
+    name: &'static str,
+    friction: f64,
+) -> Result<f64, Error> {
+    positive(name, friction)?;
+    if friction > MOST_FRICTION {
+        return Err(out_of_range(
+            name,
+            friction,
+            Allowed::AtMost(MOST_FRICTION.into()),
+        ));
+    }
+    Ok(friction)
+}
+
 /// The best faces of the codes: class A of EN 1090-2, class B of AISC 360.
 pub(crate) const BEST_CLASS: f64 = 0.5;
 
@@ -447,15 +463,7 @@ impl SlipMethod {
                 friction,
                 safety_factor,
             } => {
-                positive("friction between the plies", friction)?;
-                if friction > MOST_FRICTION {
-                    let allowed = Allowed::AtMost(MOST_FRICTION.into());
-                    return Err(out_of_range(
-                        "friction between the plies",
-                        friction,
-                        allowed,
-                    ));
-                }
+                let friction = stated_friction("friction between the plies", friction)?;
                 if !(1.0..=100.0).contains(&safety_factor) {
                     let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
                     return Err(out_of_range("safety factor", safety_factor, allowed));

@@ -1,10 +1,10 @@
 //! AS 4100, 9.3.3: friction-type connections, at the serviceability limit state.
 
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::Error;
 use crate::material::{BoltGrade, PropertyClass};
 use crate::source::Method;
 use crate::strength::slip::{
-    As4100Faces, MOST_FRICTION, Numbers, SlipFaces, SlipHole, fillers_unread,
+    As4100Faces, Numbers, SlipFaces, SlipHole, fillers_unread, stated_friction,
 };
 use crate::tables::methods;
 use crate::tables::pretension::Pretension;
@@ -42,14 +42,7 @@ pub(in crate::strength) fn numbers(faces: As4100Faces, under: SlipFaces) -> Resu
     fillers_unread(under, "AS 4100 9.3.3")?;
     let friction = match faces {
         As4100Faces::AsRolled => 0.35,
-        As4100Faces::Tested { slip_factor } => {
-            positive("slip factor", slip_factor)?;
-            if slip_factor > MOST_FRICTION {
-                let allowed = Allowed::AtMost(MOST_FRICTION.into());
-                return Err(out_of_range("slip factor", slip_factor, allowed));
-            }
-            slip_factor
-        }
+        As4100Faces::Tested { slip_factor } => stated_friction("slip factor", slip_factor)?,
     };
     Ok(Numbers {
         friction,
