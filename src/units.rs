@@ -35,11 +35,13 @@
 
 use core::marker::PhantomData;
 
+mod digits;
 pub(crate) mod text;
 
 #[cfg(feature = "serde")]
 pub mod quantity;
 
+pub(crate) use digits::twelve_digits;
 pub use exact_force::{kip, pound_force};
 pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
@@ -48,7 +50,7 @@ pub use text::{
 };
 pub(crate) use text::{
     MOST_CHARACTERS, Rounding, decimals_for, is_too_long, plain, rounded, starts_unit, tidy,
-    too_long, twelve_digits,
+    too_long,
 };
 pub use uom::si::f64::{
     Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
