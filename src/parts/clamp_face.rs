@@ -17,8 +17,11 @@ use crate::thread::Thread;
 use crate::units::{Length, millimetres};
 
 /// Share of the width across flats that the washer face of an inch head keeps at least. ASME B18.2.1 and B18.2.6 give the
-/// face the greatest width across flats less 10 %, nuts of B18.2.2 less 5 % (recalled); the least width is taken here.
+/// face the greatest width across flats less 10 % (recalled); the least width is taken here, and for nuts too of which no
+/// rule was read.
 const INCH_FACE: f64 = 0.9;
+/// Of hex and heavy hex nuts of ASME B18.2.2, by its notes.
+const INCH_NUT_FACE: f64 = 0.95;
 /// ISO 4759-1 (recalled; it gives every face that the table of ISO 4014 has): the least width across flats less the
 /// tolerance IT16 up to a width of 21 mm, 0.95 of it over that.
 const METRIC_FACE: f64 = 0.95;
@@ -44,8 +47,11 @@ const METRIC_FACE_OVER: Length = millimetres(21.0);
 pub enum FaceRule {
     /// The table has the least diameter of the face.
     Tabled,
-    /// 0.9 of the least width across flats, or that width less IT16 if it is less, inch; recalled.
+    /// 0.9 of the least width across flats, or that width less IT16 if it is less, inch heads and the inch nuts without
+    /// a rule that was read; recalled.
     InchFlats,
+    /// 0.95 of the least width across flats, hex and heavy hex nuts of ASME B18.2.2: the least that its notes allow.
+    InchNutFlats,
     /// The least width across flats less IT16 up to 21 mm, 0.95 of it over that, metric; recalled.
     MetricFlats,
     /// 0.9 of the least diameter of a socket head, of which only the diameter is tabled. Metric heads keep 0.94 at least.
@@ -254,6 +260,12 @@ impl ClampFace {
         }
         let face = match (nut.bearing_diameter_min, nut.width_across_flats_min) {
             (Some(outer), _) => Self::tabled(outer, nut.provenance),
+            (None, Some(flats)) if matches!(nut.style, NutStyle::Hex | NutStyle::HeavyHex) => {
+                Self {
+                    rule: FaceRule::InchNutFlats,
+                    ..Self::tabled(INCH_NUT_FACE * flats, nut.provenance)
+                }
+            }
             (None, Some(flats)) if nut.pitch.is_none() => Self {
                 rule: FaceRule::InchFlats,
                 ..Self::tabled(inch_face(flats), nut.provenance)
@@ -342,7 +354,10 @@ impl ClampFace {
         let method = match self.rule {
             FaceRule::Tabled | FaceRule::Stated => None,
             FaceRule::InchFlats => {
-                Some(methods::THE_WASHER_FACES_OF_ASME_B18_2_1_B18_2_2_AND_B18_2_6)
+                Some(methods::THE_WASHER_FACES_OF_ASME_B18_2_1_AND_B18_2_6_AND_OF_OTHER_INCH_NUTS)
+            }
+            FaceRule::InchNutFlats => {
+                Some(methods::THE_BEARING_FACES_OF_ASME_B18_2_2_HEX_AND_HEAVY_HEX_NUTS)
             }
             FaceRule::MetricFlats => Some(methods::THE_BEARING_FACES_OF_ISO_4759_1),
             FaceRule::SocketHead => Some(methods::THE_BEARING_FACE_OF_ASME_B18_3_SOCKET_HEADS),

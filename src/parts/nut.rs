@@ -1,16 +1,16 @@
 //! The nut for a thread.
 
-use alloc::{format, string::ToString};
+use alloc::{format, string::ToString, vec::Vec};
 
-use crate::error::Error;
+use crate::error::{Error, sane_text};
 use crate::tables::nuts::{Nut, NutStyle};
 use crate::tables::threads::UnifiedSeries;
 use crate::tables::{nanometres, rows_of, size_range};
 use crate::thread::{Thread, rows::stock_thread};
 
 impl Nut {
-    /// The nut of a style for a thread. At M10 some ASME styles list a second nut with 15 mm
-    /// flats; this gives the one with 16 mm flats.
+    /// The nut of a style for a thread, of the newest edition that was read; [`find_edition`](Self::find_edition) gives
+    /// another. At M10 some ASME styles list a second nut with 15 mm flats; this gives the one with 16 mm flats.
     ///
     /// # Errors
     ///
@@ -30,35 +30,17 @@ impl Nut {
     /// # }
     /// ```
     pub fn find(style: NutStyle, thread: &Thread) -> Result<&'static Self, Error> {
-        stock_thread("the tables of nuts", thread)?;
-        let size = nanometres(thread.nominal_diameter());
-        let pitch = nanometres(thread.pitch());
-        // Inch threads are found in the inch table, metric ones in the other: looked at first.
-        let own = if thread.is_unified() {
-            Self::all_inch()
-        } else {
-            Self::all_metric()
-        };
-        let rows = match rows_of(own, &style, |nut| nut.style) {
-            [] => Self::of_style(style),
-            rows => rows,
-        };
-        rows.iter()
-            .find(|nut| {
-                nanometres(nut.nominal_diameter) == size
-                    && match nut.pitch {
-                        Some(own) => nanometres(own) == pitch,
-                        None => nut.is_made_with(thread),
-                    }
-            })
+        let rows = Self::rows_for(style, thread)?;
+        Self::fitting(rows, thread)
+            .next()
             .ok_or_else(|| Error::NotInTable {
-                table: rows
-                    .first()
-                    .map_or("the nut tables", |nut| nut.style.table()),
+                table: Self::table_of(rows),
                 wanted: thread.to_string(),
                 available: rows
                     .iter()
-                    .find(|nut| nanometres(nut.nominal_diameter) == size)
+                    .find(|nut| {
+                        nanometres(nut.nominal_diameter) == nanometres(thread.nominal_diameter())
+                    })
                     .and_then(|nut| nut.thread_series)
                     .map_or_else(
                         || {
@@ -69,6 +51,88 @@ impl Nut {
                         |series| format!("at that size it is made with {series} threads"),
                     ),
             })
+    }
+
+    /// The nut of a style for a thread in one edition of its standard, by the name [`edition`](Self::edition) gives.
+    ///
+    /// Of most nuts one edition alone was read. An edition that no row has is refused, never answered by another one.
+    ///
+    /// # Errors
+    ///
+    /// As [`find`](Self::find); and [`Error::NotInTable`] if no row of that size is of the edition: the message names
+    /// those that are held.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread = "M20".parse()?;
+    /// let new = Nut::find(NutStyle::Iso4034, &thread)?;
+    /// let old = Nut::find_edition(NutStyle::Iso4034, &thread, "GB/T 41-2000")?;
+    /// assert_eq!((new.height_max, old.height_max), (Some(millimetres(19.0)), Some(millimetres(18.7))));
+    ///
+    /// let none = Nut::find_edition(NutStyle::Iso4034, &thread, "1986").unwrap_err();
+    /// assert_eq!(
+    ///     none.to_string(),
+    ///     "M20, edition 1986 is not in the table of ISO 4034 nuts; \
+    ///      of that size it has: not later than 2020, GB/T 41-2000",
+    /// );
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn find_edition(
+        style: NutStyle,
+        thread: &Thread,
+        edition: &str,
+    ) -> Result<&'static Self, Error> {
+        sane_text("edition", edition)?;
+        Self::find(style, thread)?;
+        let rows = Self::rows_for(style, thread)?;
+        Self::fitting(rows, thread)
+            .find(|nut| nut.edition() == Some(edition))
+            .ok_or_else(|| {
+                let held: Vec<&str> = Self::fitting(rows, thread)
+                    .map(|nut| nut.edition().unwrap_or("one that is not known"))
+                    .collect();
+                Error::NotInTable {
+                    table: Self::table_of(rows),
+                    wanted: format!("{thread}, edition {}", edition),
+                    available: format!("of that size it has: {}", held.join(", ")),
+                }
+            })
+    }
+
+    /// The rows of a style, in the table for the thread: inch threads are found in the inch table, metric ones in the other.
+    fn rows_for(style: NutStyle, thread: &Thread) -> Result<&'static [Self], Error> {
+        stock_thread("the tables of nuts", thread)?;
+        let own = if thread.is_unified() {
+            Self::all_inch()
+        } else {
+            Self::all_metric()
+        };
+        Ok(match rows_of(own, &style, |nut| nut.style) {
+            [] => Self::of_style(style),
+            rows => rows,
+        })
+    }
+
+    /// Those of them that fit the thread, the newest edition that was read first.
+    fn fitting(
+        rows: &'static [Self],
+        thread: &Thread,
+    ) -> impl Iterator<Item = &'static Self> + use<> {
+        let thread = *thread;
+        rows.iter().filter(move |nut| {
+            nanometres(nut.nominal_diameter) == nanometres(thread.nominal_diameter())
+                && match nut.pitch {
+                    Some(own) => nanometres(own) == nanometres(thread.pitch()),
+                    None => nut.is_made_with(&thread),
+                }
+        })
+    }
+
+    fn table_of(rows: &[Self]) -> &'static str {
+        rows.first()
+            .map_or("the nut tables", |nut| nut.style.table())
     }
 
     /// Whether an inch nut is made in the series of a thread: `thread_series` lists them.

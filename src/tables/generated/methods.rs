@@ -325,7 +325,8 @@ pub(crate) const VDI2230_R8: &Method = &Method { key: "vdi2230-r8", citation: "V
 pub(crate) const VDI2230_R10: &Method = &Method { key: "vdi2230-r10", citation: "VDI 2230 Part 1, R10", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: None, clause: Some("R10, surface pressure"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "public study notes after a university script on aircraft elements (2025), chapter 9; the number of the step recalled" };
 pub(crate) const VDI2230_R12_SLIP: &Method = &Method { key: "vdi2230-r12-slip", citation: "VDI 2230 Part 1, R12, slipping", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: None, clause: Some("R12, safety against slipping"), modes: Some("slip"), levels: Some("allowable"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const VDI2230_R12_SHEAR: &Method = &Method { key: "vdi2230-r12-shear", citation: "VDI 2230 Part 1, R12, shearing", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: None, clause: Some("R12, shear stress"), modes: Some("bolt_shear"), levels: Some("allowable"), basis: Basis::Memory, read_in: "recalled, not read" };
-pub(crate) const THE_WASHER_FACES_OF_ASME_B18_2_1_B18_2_2_AND_B18_2_6: &Method = &Method { key: "the-washer-faces-of-asme-b18.2.1-b18.2.2-and-b18.2.6", citation: "the washer faces of ASME B18.2.1, B18.2.2 and B18.2.6", publisher: Publisher::Asme, document: "ASME B18.2.1, B18.2.2, B18.2.6", edition: None, clause: Some("washer faces"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const THE_WASHER_FACES_OF_ASME_B18_2_1_AND_B18_2_6_AND_OF_OTHER_INCH_NUTS: &Method = &Method { key: "the-washer-faces-of-asme-b18.2.1-and-b18.2.6-and-of-other-inch-nuts", citation: "the washer faces of ASME B18.2.1 and B18.2.6, and of other inch nuts", publisher: Publisher::Asme, document: "ASME B18.2.1, B18.2.6", edition: None, clause: Some("washer faces"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const THE_BEARING_FACES_OF_ASME_B18_2_2_HEX_AND_HEAVY_HEX_NUTS: &Method = &Method { key: "the-bearing-faces-of-asme-b18.2.2-hex-and-heavy-hex-nuts", citation: "the bearing faces of ASME B18.2.2 hex and heavy hex nuts", publisher: Publisher::Asme, document: "ASME B18.2.2", edition: None, clause: Some("notes to the tables of nuts"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a supplier's catalogue with the notes of a fastener institute's book, to hex nuts and to heavy hex nuts of structural bolts: at least 95 % of the least width across flats" };
 pub(crate) const THE_BEARING_FACES_OF_ISO_4759_1: &Method = &Method { key: "the-bearing-faces-of-iso-4759-1", citation: "the bearing faces of ISO 4759-1", publisher: Publisher::Iso, document: "ISO 4759-1", edition: None, clause: Some("bearing faces"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const THE_BEARING_FACE_OF_ASME_B18_3_SOCKET_HEADS: &Method = &Method { key: "the-bearing-face-of-asme-b18.3-socket-heads", citation: "the bearing face of ASME B18.3 socket heads", publisher: Publisher::Asme, document: "ASME B18.3", edition: None, clause: Some("bearing face"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const THE_WIDTHS_OF_EN_14399_3_AND_OF_THE_NUTS_OF_EN_14399_4: &Method = &Method { key: "the-widths-of-en-14399-3-and-of-the-nuts-of-en-14399-4", citation: "the widths of EN 14399-3 and of the nuts of EN 14399-4", publisher: Publisher::Cen, document: "EN 14399-3, EN 14399-4", edition: None, clause: Some("widths across flats"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
@@ -432,7 +433,7 @@ pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 429] = [
+pub(in crate::tables) static METHODS: [&Method; 430] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -756,7 +757,8 @@ pub(in crate::tables) static METHODS: [&Method; 429] = [
     VDI2230_R10,
     VDI2230_R12_SLIP,
     VDI2230_R12_SHEAR,
-    THE_WASHER_FACES_OF_ASME_B18_2_1_B18_2_2_AND_B18_2_6,
+    THE_WASHER_FACES_OF_ASME_B18_2_1_AND_B18_2_6_AND_OF_OTHER_INCH_NUTS,
+    THE_BEARING_FACES_OF_ASME_B18_2_2_HEX_AND_HEAVY_HEX_NUTS,
     THE_BEARING_FACES_OF_ISO_4759_1,
     THE_BEARING_FACE_OF_ASME_B18_3_SOCKET_HEADS,
     THE_WIDTHS_OF_EN_14399_3_AND_OF_THE_NUTS_OF_EN_14399_4,

@@ -51,7 +51,12 @@ pub(in crate::tables) static ISO4033: Source = Source { key: "iso4033", document
 pub(in crate::tables) static ISO4035: Source = Source { key: "iso4035", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "two reproductions compared" };
 pub(in crate::tables) static ISO4035_DIN439: Source = Source { key: "iso4035-din439", document: "ISO 4035", edition: None, locator: "dimension tables", read_in: "heights, s and e read in a reproduction of DIN 439-2, identical by class" };
 pub(in crate::tables) static ISO4036: Source = Source { key: "iso4036", document: "ISO 4036", edition: None, locator: "dimension table", read_in: "reproduction of EN ISO 4036" };
-pub(in crate::tables) static ISO4034: Source = Source { key: "iso4034", document: "ISO 4034", edition: None, locator: "heights and flats", read_in: "DIN-ISO comparison table in a fastener catalogue, 2020" };
+pub(in crate::tables) static ISO4034: Source = Source { key: "iso4034", document: "ISO 4034", edition: Some("not later than 2020"), locator: "heights and flats", read_in: "DIN-ISO comparison table in a fastener catalogue, 2020" };
+pub(in crate::tables) static ISO7093_GBT96_1: Source = Source { key: "iso7093-gbt96.1", document: "ISO 7093-1", edition: Some("2000 (GB/T 96.1-2002)"), locator: "hardness classes", read_in: "foreword of the Chinese adoption GB/T 96.1-2002, on a document site" };
+pub(in crate::tables) static ISO7094_GBT5287: Source = Source { key: "iso7094-gbt5287", document: "ISO 7094", edition: Some("2000 (GB/T 5287-2002)"), locator: "hardness class", read_in: "scope of the Chinese adoption GB/T 5287-2002, in translation on a page of standards" };
+pub(in crate::tables) static B18_2_8_3A: Source = Source { key: "b18.2.8-3a", document: "ASME B18.2.8", edition: Some("1999 (R2017)"), locator: "Table 3a, metric drills for inch fasteners", read_in: "Machinery's Handbook, 31st ed., p. 1743: the metric drill of each fit; the inch drill is the nearest on thirty-seconds of an inch, as all that were read of close and normal fits from 1/2 in are" };
+pub(in crate::tables) static ISO4034_2000: Source = Source { key: "iso4034-2000", document: "ISO 4034", edition: Some("GB/T 41-2000"), locator: "heights and flats", read_in: "two copies of a Chinese handbook table of GB/T 41-2000; greatest and least heights of M6 and M36 in a DIN-ISO comparison table of a fastener catalogue, 2020" };
+pub(in crate::tables) static ISO4034_2000_IT17: Source = Source { key: "iso4034-2000-it17", document: "ISO 4034", edition: Some("GB/T 41-2000"), locator: "greatest heights and flats", read_in: "two copies of a Chinese handbook table of GB/T 41-2000; least heights by IT17 of ISO 286-1" };
 pub(in crate::tables) static ISO4034_RECALLED: Source = Source { key: "iso4034-recalled", document: "ISO 4034", edition: None, locator: "dimension table", read_in: "recalled, not read" };
 pub(in crate::tables) static DIN934: Source = Source { key: "din934", document: "DIN 934", edition: Some("withdrawn"), locator: "dimension table", read_in: "reproduction; nominal heights agree with a second page" };
 pub(in crate::tables) static B18_2_4_4M: Source = Source { key: "b18.2.4.4m", document: "ANSI/ASME B18.2.4.4M", edition: Some("1982, withdrawn"), locator: "hex flange nuts", read_in: "Machinery's Handbook, 31st ed., Table 26" };
@@ -392,7 +397,7 @@ pub(in crate::tables) static NAS1149_10: Source = Source { key: "nas1149-10", do
 pub(in crate::tables) static ISO4762_CAD: Source = Source { key: "iso4762-cad", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static B18_3_LARGE: Source = Source { key: "b18.3-large", document: "ASME B18.3", edition: None, locator: "hexagon socket head cap screws, 7/8 and 1 in", read_in: "a supplier's page: body and head; key and its engagement in an open CAD parts library. From #6 on its least head diameters are smaller than those of 2003" };
 
-pub(in crate::tables) static SOURCES: [&Source; 389] = [
+pub(in crate::tables) static SOURCES: [&Source; 394] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -443,6 +448,11 @@ pub(in crate::tables) static SOURCES: [&Source; 389] = [
     &ISO4035_DIN439,
     &ISO4036,
     &ISO4034,
+    &ISO7093_GBT96_1,
+    &ISO7094_GBT5287,
+    &B18_2_8_3A,
+    &ISO4034_2000,
+    &ISO4034_2000_IT17,
     &ISO4034_RECALLED,
     &DIN934,
     &B18_2_4_4M,

@@ -19,8 +19,8 @@ pub(in crate::tables) static WASHER_HARDNESSES: [WasherHardness; 15] = [
     WasherHardness { style: WasherStyle::Iso7091, property_class: Some("100HV"), hardness_min: 100.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::WASHER_CLASSES, Basis::Reproduced) },
     WasherHardness { style: WasherStyle::Iso7092, property_class: Some("200HV"), hardness_min: 200.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::WASHER_HARDNESS_RECALLED, Basis::Memory) },
     WasherHardness { style: WasherStyle::Iso7092, property_class: Some("300HV"), hardness_min: 300.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::WASHER_HARDNESS_RECALLED, Basis::Memory) },
-    WasherHardness { style: WasherStyle::Iso7093, property_class: Some("200HV"), hardness_min: 200.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::WASHER_HARDNESS_RECALLED, Basis::Memory) },
-    WasherHardness { style: WasherStyle::Iso7093, property_class: Some("300HV"), hardness_min: 300.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::WASHER_HARDNESS_RECALLED, Basis::Memory) },
-    WasherHardness { style: WasherStyle::Iso7094, property_class: Some("100HV"), hardness_min: 100.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::WASHER_HARDNESS_RECALLED, Basis::Memory) },
+    WasherHardness { style: WasherStyle::Iso7093, property_class: Some("200HV"), hardness_min: 200.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::ISO7093_GBT96_1, Basis::Reproduced) },
+    WasherHardness { style: WasherStyle::Iso7093, property_class: Some("300HV"), hardness_min: 300.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::ISO7093_GBT96_1, Basis::Reproduced) },
+    WasherHardness { style: WasherStyle::Iso7094, property_class: Some("100HV"), hardness_min: 100.0, hardness_scale: HardnessScale::Vickers, note: None, provenance: known(&sources::ISO7094_GBT5287, Basis::Reproduced) },
     WasherHardness { style: WasherStyle::En14399_6, property_class: None, hardness_min: 300.0, hardness_scale: HardnessScale::Vickers, note: Some("300 to 370 HV"), provenance: known(&sources::EN14399_6_HARDNESS, Basis::Reproduced) },
 ];
