@@ -209,3 +209,60 @@ fn aircraft_bolts_shear_at_75_ksi() {
     }
     assert_eq!(checked, 11);
 }
+
+/// What is recalled among the strengths: no stress of a code; nuts that no pair names, so that nobody comes to them who
+/// did not name them; and bolts that must be named too. Whatever joins this list was a default's, or is a step back.
+#[test]
+fn no_recalled_strength_is_the_default_of_anything() {
+    for file in ["design_stresses_inch", "design_stresses_metric"] {
+        for row in csv_rows(&format!("tables/{file}.csv")) {
+            assert_ne!(row["basis"], "memory", "{file}: {row:?}");
+        }
+    }
+    let recalled = |file: &str, key: &str, basis: &str| {
+        let rows = csv_rows(&format!("tables/{file}.csv"));
+        let mut names: Vec<String> = rows
+            .iter()
+            .filter(|row| row[basis] == "memory")
+            .map(|row| row[key].clone())
+            .collect();
+        names.dedup();
+        names
+    };
+    let mut nuts = recalled("nut_grades_inch", "grade", "basis");
+    assert_eq!(
+        nuts,
+        [
+            "ASTM A194 2HM",
+            "ASTM A194 2",
+            "ASTM A194 8 class 1",
+            "ASTM A194 8M class 1"
+        ]
+    );
+    // Of style 2 up to M4: there is no such nut, ISO 4033 begins at M5.
+    assert_eq!(
+        recalled("nut_grades_metric", "grade", "basis"),
+        ["ISO 898-2 class 9"]
+    );
+    assert_eq!(Nut::of_style(NutStyle::Iso4033)[0].size, "M5");
+    nuts.push("ASTM A194 8".into());
+    nuts.push("ASTM A194 8M".into());
+    for pair in csv_rows("tables/nut_pairings.csv") {
+        assert!(!nuts.contains(&pair["nut"]), "{pair:?}");
+    }
+    for (file, key) in [
+        ("sae_j429_grades", "grade"),
+        ("iso_898_1_classes", "class"),
+        ("astm_grades_metric", "grade"),
+    ] {
+        assert!(recalled(file, key, "basis").is_empty(), "{file}");
+    }
+    let astm = recalled("astm_grades", "grade", "basis");
+    assert!(astm.len() == 8 && astm.iter().all(|grade| grade.starts_with("F593 group")));
+    let stainless = recalled("iso_3506_1_classes", "class", "basis");
+    assert_eq!(stainless.len(), 18);
+    for class in stainless {
+        let named = class.starts_with('D') || class.starts_with("A8") || class.ends_with("-100");
+        assert!(named || class == "C1-110", "{class}");
+    }
+}

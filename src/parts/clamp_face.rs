@@ -586,6 +586,31 @@ mod tests {
         }
     }
 
+    /// The notes of ASME B18.2.2 to hex nuts, and of B18.2.6 to heavy hex nuts of structural bolts: 95 % of the least width
+    /// across flats at least, 0.428 in of 1/4 in and 1.212 in of 3/4 in. Of nuts without a rule the smaller face stays.
+    #[test]
+    fn hex_nuts_have_the_face_of_their_notes_and_other_inch_nuts_less() {
+        let face = |style, thread: &str| {
+            ClampFace::of_nut(Nut::find(style, &thread.parse().unwrap()).unwrap()).unwrap()
+        };
+        for (style, thread, flats) in [
+            (NutStyle::Hex, "1/4-20 UNC", 0.428),
+            (NutStyle::HeavyHex, "3/4-10 UNC", 1.212),
+        ] {
+            let nut = face(style, thread);
+            assert_eq!(nut.rule, FaceRule::InchNutFlats);
+            let expected = crate::units::inches(0.95 * flats);
+            assert!((nut.outer_min - expected).abs() < millimetres(1e-9));
+            assert_eq!(nut.cautions().iter().count(), 0);
+        }
+        for style in [NutStyle::HexSlotted, NutStyle::HexJam, NutStyle::HexThick] {
+            let nut = face(style, "3/4-10 UNC");
+            assert_eq!(nut.rule, FaceRule::InchFlats);
+            assert!(nut.outer_min < face(NutStyle::Hex, "3/4-10 UNC").outer_min);
+            assert_eq!(nut.cautions().iter().count(), 1);
+        }
+    }
+
     /// M20: 28.19 mm of grade A, 27.7 mm of grade B; the length is not known here.
     #[test]
     fn of_two_product_grades_the_smaller_face_counts() {
@@ -641,7 +666,7 @@ mod tests {
                 Err(other) => panic!("{nut}: {other}"),
             }
         }
-        assert_eq!((known, holes), (586 - 29, 29));
+        assert_eq!((known, holes), (587 - 29, 29));
         let washers = Washer::all_inch().iter().chain(Washer::all_metric());
         let faces: Vec<WasherFace> = washers
             .filter_map(|washer| WasherFace::of(washer).ok())

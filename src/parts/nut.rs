@@ -146,3 +146,79 @@ impl Nut {
             .is_some_and(|list| list.split(['/', ' ']).any(|listed| listed == symbol))
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::names::Key;
+    use crate::units::millimetres;
+
+    /// Two documents: the heights of ISO 4034 in a DIN-ISO comparison table of a fastener catalogue (2020), and those of
+    /// GB/T 41-2000 in a Chinese handbook table. M20 differs; of M6 and M36 both print the older height.
+    #[test]
+    fn the_edition_decides_the_height_and_the_newest_that_was_read_is_found() {
+        let prints = [
+            ("M6", None, 6.1),
+            ("M20", None, 19.0),
+            ("M36", None, 31.5),
+            ("M6", Some("GB/T 41-2000"), 6.1),
+            ("M20", Some("GB/T 41-2000"), 18.7),
+            ("M20", Some("not later than 2020"), 19.0),
+            ("M36", Some("GB/T 41-2000"), 31.5),
+            ("M42", Some("GB/T 41-2000"), 34.9),
+        ];
+        for (size, edition, height) in prints {
+            let thread = size.parse().unwrap();
+            let nut = match edition {
+                Some(edition) => Nut::find_edition(NutStyle::Iso4034, &thread, edition),
+                None => Nut::find(NutStyle::Iso4034, &thread),
+            };
+            assert_eq!(
+                nut.unwrap().height_max,
+                Some(millimetres(height)),
+                "{size} {edition:?}"
+            );
+        }
+    }
+
+    /// An edition that was not read is refused, and so is the name of one that is no edition: no row stands in for it.
+    #[test]
+    fn an_edition_that_no_row_has_is_refused() {
+        let m12 = "M12".parse().unwrap();
+        let long = "2".repeat(10_000);
+        for edition in ["2025", "", "gb/t 41-2000", &long] {
+            for style in NutStyle::ALL.iter().copied() {
+                assert!(
+                    Nut::find_edition(style, &m12, edition).is_err(),
+                    "{style:?}"
+                );
+            }
+        }
+    }
+
+    /// Every row that knows its edition is found by it, and by it alone: no two rows of a size are of one edition. M10 of
+    /// two widths across flats, and of one edition, is the exception.
+    #[test]
+    fn every_row_is_found_by_its_edition() {
+        let mut several = 0;
+        for thread in Thread::tabled() {
+            for style in NutStyle::ALL.iter().copied() {
+                let Ok(rows) = Nut::rows_for(style, &thread) else {
+                    continue;
+                };
+                let fitting: Vec<_> = Nut::fitting(rows, &thread).collect();
+                let one_width = fitting
+                    .windows(2)
+                    .all(|pair| pair[0].width_across_flats_max == pair[1].width_across_flats_max);
+                if fitting.len() > 1 && one_width {
+                    several += 1;
+                    for nut in fitting {
+                        let edition = nut.edition().unwrap();
+                        assert_eq!(Nut::find_edition(style, &thread, edition), Ok(nut));
+                    }
+                }
+            }
+        }
+        assert_eq!(several, 1);
+    }
+}
