@@ -7,6 +7,7 @@
 //! | sizes of a head or shank, of every product | [`ScrewSeries::head`], [`ScrewSeries::body_diameter`] |
 //! | a bolt measured with a caliper | [`ScrewLength::measured`] |
 //! | a nut or washer for a thread | [`Nut::find`], [`Washer::find`] |
+//! | a nut by an older edition of its standard | [`Nut::find_edition`] |
 //! | the face with which a head, nut or washer clamps | [`ClampFace::of_screw`], [`ClampFace::of_nut`], [`WasherFace::of`] |
 //! | an aircraft bolt by its designation | [`AnBolt`] |
 //!

@@ -135,6 +135,24 @@ pub struct Provenance {
     pub basis: Basis,
 }
 
+impl Provenance {
+    /// The edition of the document that the row is of, as far as it is known: many were read in tables that name none.
+    /// Where the numbers of several editions are held, the look-up takes it by this name.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let nut = Nut::find(NutStyle::Iso4034, &"M36".parse()?)?;
+    /// assert_eq!(nut.provenance.edition(), Some("GB/T 41-2000"));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[must_use]
+    pub const fn edition(&self) -> Option<&'static str> {
+        self.source.edition
+    }
+}
+
 impl fmt::Display for Provenance {
     /// One line; `{:#}` adds where the value was read.
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {

@@ -53,7 +53,8 @@ impl Nut {
             })
     }
 
-    /// The nut of a style for a thread in one edition of its standard, by the name [`edition`](Self::edition) gives.
+    /// The nut of a style for a thread in one edition of its standard, by the name that
+    /// [`Provenance::edition`](crate::source::Provenance::edition) of its rows gives.
     ///
     /// Of most nuts one edition alone was read. An edition that no row has is refused, never answered by another one.
     ///
@@ -88,14 +89,14 @@ impl Nut {
         Self::find(style, thread)?;
         let rows = Self::rows_for(style, thread)?;
         Self::fitting(rows, thread)
-            .find(|nut| nut.edition() == Some(edition))
+            .find(|nut| nut.provenance.edition() == Some(edition))
             .ok_or_else(|| {
                 let held: Vec<&str> = Self::fitting(rows, thread)
-                    .map(|nut| nut.edition().unwrap_or("one that is not known"))
+                    .map(|nut| nut.provenance.edition().unwrap_or("one that is not known"))
                     .collect();
                 Error::NotInTable {
                     table: Self::table_of(rows),
-                    wanted: format!("{thread}, edition {}", edition),
+                    wanted: format!("{thread}, edition {edition}"),
                     available: format!("of that size it has: {}", held.join(", ")),
                 }
             })
@@ -213,7 +214,7 @@ mod tests {
                 if fitting.len() > 1 && one_width {
                     several += 1;
                     for nut in fitting {
-                        let edition = nut.edition().unwrap();
+                        let edition = nut.provenance.edition().unwrap();
                         assert_eq!(Nut::find_edition(style, &thread, edition), Ok(nut));
                     }
                 }

@@ -254,22 +254,6 @@ impl Nut {
         }
     }
 
-    /// The edition of [`standard`](Self::standard) that the dimensions are of, as far as it is known: the document was
-    /// often read in tables that name none.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let nut = Nut::find(NutStyle::Iso4034, &"M36".parse()?)?;
-    /// assert_eq!(nut.edition(), Some("GB/T 41-2000"));
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub const fn edition(&self) -> Option<&'static str> {
-        self.provenance.source.edition
-    }
-
     /// What the user of this nut must be told, if its dimensions were recalled, not read.
     ///
     /// ```

@@ -70,8 +70,8 @@ impl WasherHardness {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::tables::washer_rules::WasherHardness;
-    /// let rows = WasherHardness::of(WasherStyle::Iso7094);
-    /// assert_eq!(rows.map(|row| row.cautions().iter().count()).sum::<usize>(), 1);
+    /// let rows = WasherHardness::of(WasherStyle::Iso7092);
+    /// assert_eq!(rows.map(|row| row.cautions().iter().count()).sum::<usize>(), 2);
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
