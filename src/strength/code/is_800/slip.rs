@@ -5,7 +5,7 @@ use alloc::string::ToString;
 use crate::error::Error;
 use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
-use crate::strength::slip::{Is800Surface, Numbers, SlipFaces, SlipHole, fillers_unread};
+use crate::strength::slip::{Is800Surface, Numbers, SlipFaces, SlipHole, Symbols, fillers_unread};
 use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Force, SAME_LENGTH, millimetres};
@@ -86,4 +86,14 @@ pub(in crate::strength) fn recalled(
 ) -> Option<&'static Method> {
     let read = surface == Is800Surface::Untreated && !serviceability;
     (!read).then_some(methods::IS_800_2007_10_4_3_SURFACES_AND_SERVICE)
+}
+
+/// How 10.4.3 and 10.4.6 write their formulas: T over Tdf = 0.9 fub Anb / 1.25, and F0 = 0.7 fub Anb.
+pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
+    let left = "sqrt(1 - (1.25 * 7 * T / (9 * F0))^2)";
+    let ellipse = methods::IS_800_2007_10_4_6;
+    Symbols {
+        share: ("share that the tension leaves", ellipse),
+        ..Symbols::new(["proof load", "F0"], own, "Kh", left, own)
+    }
 }
