@@ -1,5 +1,7 @@
 //! BS 5950-1:2000, 6.3: bolts in shear and tension, and the plies they bear on; 6.4: against slip. Its stresses are design strengths.
 
+pub(in crate::strength) mod distances;
+pub(in crate::strength) mod ply;
 pub(in crate::strength) mod slip;
 
 use super::{

@@ -1,5 +1,7 @@
 //! EN 1993-1-8:2005, section 3: bolts in shear and tension, and both; against slip.
 
+pub(in crate::strength) mod distances;
+pub(in crate::strength) mod ply;
 pub(in crate::strength) mod slip;
 
 use super::{BlockFaces, Factor, Factors, not_listed, packed_over_a_third, plane, row_for_class};
