@@ -2,6 +2,7 @@
 
 pub(in crate::strength) mod distances;
 pub(in crate::strength) mod ply;
+pub(crate) mod pretension;
 pub(in crate::strength) mod slip;
 
 use super::{BlockFaces, Factor, Factors, lesser, plane};

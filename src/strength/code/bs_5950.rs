@@ -2,7 +2,7 @@
 
 pub(in crate::strength) mod distances;
 pub(in crate::strength) mod ply;
-pub(in crate::strength) mod slip;
+pub(crate) mod slip;
 
 use super::{
     BlockFaces, Factor, Factors, gripped_over_five, lesser, not_listed, packed_over_a_third,

@@ -2,7 +2,7 @@
 
 pub(in crate::strength) mod distances;
 pub(in crate::strength) mod ply;
-pub(in crate::strength) mod slip;
+pub(crate) mod slip;
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{BlockFaces, Factor, Factors, gripped_over_five, not_listed};

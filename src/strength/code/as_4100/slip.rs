@@ -1,8 +1,9 @@
 //! AS 4100, 9.3.3: friction-type connections, at the serviceability limit state.
 
 use crate::error::Error;
-use crate::material::{BoltGrade, PropertyClass};
+use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
+use crate::strength::code::not_listed;
 use crate::strength::slip::{
     As4100Faces, Numbers, SlipFaces, SlipHole, Symbols, fillers_unread, stated_friction,
 };
@@ -66,4 +67,19 @@ pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
         left,
         own,
     )
+}
+
+/// Nti of a bolt of category 8.8/TF, which its tension is to reach.
+pub(crate) fn least_tension(
+    thread: &Thread,
+    strength: &BoltStrength,
+) -> Result<&'static Pretension, Error> {
+    if !covers(strength.grade) {
+        return Err(not_listed(
+            "least tension of the bolt",
+            strength.grade,
+            COVERED,
+        ));
+    }
+    Pretension::as_4100(thread)
 }

@@ -1,8 +1,9 @@
 //! BS 5950-1:2000, 6.4: preloaded bolts in joints that must not slip. Its slip resistance is a design resistance.
 
 use crate::error::Error;
-use crate::material::{BoltGrade, PropertyClass};
+use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
+use crate::strength::code::not_listed;
 use crate::strength::slip::{Numbers, SlipClass, SlipFaces, SlipHole, Symbols, fillers_unread};
 use crate::tables::methods;
 use crate::tables::pretension::Pretension;
@@ -76,4 +77,19 @@ pub(in crate::strength) const fn symbols(serviceability: bool, own: &'static Met
         left,
         own,
     )
+}
+
+/// Po of a bolt of general grade, which its tension is to reach.
+pub(crate) fn least_tension(
+    thread: &Thread,
+    strength: &BoltStrength,
+) -> Result<&'static Pretension, Error> {
+    if !covers(strength.grade) {
+        return Err(not_listed(
+            "least tension of the bolt",
+            strength.grade,
+            COVERED,
+        ));
+    }
+    Pretension::bs_4604(thread)
 }
