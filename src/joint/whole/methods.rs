@@ -154,6 +154,18 @@ impl JointMethods {
 
     /// EN 1993-1-8:2005 with design loads.
     ///
+    /// Its categories of bolted joints (3.4, recalled) are no methods of their own, but how a joint is tightened and held:
+    ///
+    /// | category | of bolts | said by | checked against it |
+    /// |---|---|---|---|
+    /// | A | in shear, bearing | [`Slip::Permitted`], any tightening | shear, bearing |
+    /// | B | in shear, no slip in service | [`Slip::Resisted`] with [`SlipMethod::En1993`] and `serviceability` | slip at the loads without their factor; shear, bearing |
+    /// | C | in shear, no slip at the limit | the same without it | slip, bearing, the net section at yield |
+    /// | D | in tension, no preload | [`Tightening::Snug`](super::Tightening::Snug) | tension, pull-through; a pull that varies is undecided |
+    /// | E | in tension, preloaded | [`PreloadTarget::En1993`](crate::preload::PreloadTarget::En1993) | tension, pull-through; beyond the category that the plies do not part |
+    ///
+    /// B, C and E ask for sets to EN 14399 of classes 8.8 and 10.9, or the joint is undecided.
+    ///
     /// ```
     /// use shankline::joint::JointMethods;
     /// assert_eq!(JointMethods::en_1993().shear.to_string(), "EN 1993-1-8:2005 Table 3.4");

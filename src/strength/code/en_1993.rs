@@ -28,6 +28,9 @@ pub(in crate::strength) const INTERACTION: Form = Form::Corner {
 
 const CODE: StressCode = StressCode::En1993_1_8;
 
+/// The recommended gamma M2: of bolts, pins and whatever breaks.
+pub(in crate::strength) const GAMMA_M2: f64 = 1.25;
+
 /// The recommended partial factor gamma M2 = 1.25, which is the 0.80 that others multiply by.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
 
@@ -155,7 +158,7 @@ pub(in crate::strength) fn block(block: &BlockShear, eccentric: bool) -> BlockFa
     BlockFaces {
         shear: block.yield_strength * block.net_shear / sqrt(3.0),
         shear_formula: "Fy * Anv / sqrt(3)",
-        tension: k * block.tensile_strength * block.net_tension / 1.25,
+        tension: k * block.tensile_strength * block.net_tension / GAMMA_M2,
         tension_formula: "k * Fu * Ant / 1.25",
         factor: k,
         factors: Factors::within(Level::Design),

@@ -3,10 +3,10 @@
 use crate::math::{powf, sqrt};
 use crate::source::Method;
 use crate::strength::check::Mode;
-use crate::strength::ply::{HoleKind, euler};
+use crate::strength::ply::{HoleKind, PlateShear, euler};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
-use crate::units::{Length, Stress, inches, ksi};
+use crate::units::{Force, Length, Stress, inches, ksi};
 
 /// What a hole counts more in the net section (B4.3b).
 pub(in crate::strength) const MORE_OF_HOLE: Length = inches(1.0 / 16.0);
@@ -52,6 +52,17 @@ pub(in crate::strength) fn recalled(
         AiscEdition::E2022 => Some(methods::AISC_360_22_J3_11),
         AiscEdition::E2005 | AiscEdition::E2010 => None,
     }
+}
+
+/// J4.2(a): phi and omega of yielding in shear.
+pub(in crate::strength) const SHEAR_YIELDING: (f64, f64) = (1.00, 1.50);
+
+/// J4.2: nominal yielding of the gross section in shear, and rupture of the net section.
+pub(in crate::strength) fn plate_shear(plate: &PlateShear) -> [Force; 2] {
+    [
+        0.6 * plate.yield_strength * plate.gross,
+        0.6 * plate.tensile_strength * plate.net,
+    ]
 }
 
 /// Below this slenderness J4.4 has yielding alone.

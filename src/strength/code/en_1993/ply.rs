@@ -2,16 +2,17 @@
 
 use alloc::vec::Vec;
 
+use super::GAMMA_M2;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Amount, Error};
 use crate::math::sqrt;
 use crate::source::Method;
 use crate::strength::check::{Mode, Resistance};
 use crate::strength::ply::{
-    Asked, Geometry, PlyMethod, PlyNeed, PlyOutcome, PlyResistance, euler, need,
+    Asked, Geometry, PlateShear, PlyMethod, PlyNeed, PlyOutcome, PlyResistance, euler, need,
 };
 use crate::tables::methods;
-use crate::units::{Length, Stress, megapascals};
+use crate::units::{Force, Length, Stress, megapascals};
 
 /// EN 1993-1-1, 6.2.3(2): of fu on the net section.
 pub(in crate::strength) const NET: f64 = 0.9;
@@ -24,7 +25,7 @@ const WITHOUT_SLIP_CLAUSE: &Method = methods::EN_1993_1_1_2005_6_2_3_4_CATEGORY_
 pub(in crate::strength) const fn factor(mode: Mode) -> f64 {
     match mode {
         Mode::GrossSection => 1.0,
-        _ => 1.0 / 1.25,
+        _ => 1.0 / GAMMA_M2,
     }
 }
 
@@ -158,6 +159,21 @@ pub(in crate::strength) fn is_by_table_3_4(found: &PlyResistance) -> bool {
     found.method == PlyMethod::En1993
         && found.mode == Mode::Bearing
         && found.clause != SINGLE_LAP_CLAUSE
+}
+
+/// Plates that carry the load in shear (Steel Buildings in Europe, Part 5, after EN 1993-1-1 6.2.6): of the gross section, what
+/// bending beside it takes.
+pub(in crate::strength) const fn bent(bent: bool) -> f64 {
+    if bent { 1.27 } else { 1.0 }
+}
+
+/// Such a plate: yielding of its gross section, rupture of its net section, both design resistances.
+pub(in crate::strength) fn plate_shear(plate: &PlateShear, is_bent: bool) -> [Force; 2] {
+    let root = sqrt(3.0);
+    [
+        plate.yield_strength * plate.gross / (bent(is_bent) * root),
+        plate.tensile_strength * plate.net / (root * GAMMA_M2),
+    ]
 }
 
 /// EN 1993-1-1, imperfection of curve c, which Table 6.2 gives solid sections.
