@@ -187,7 +187,8 @@ impl JointMethods {
     /// BS 5950-1:2000, with factored loads.
     ///
     /// Without what it has of fatigue and pins (6.5): such modes are undecided where they are concerned. A joint that must not
-    /// slip says so: [`SlipMethod::Bs5950`]. Its simple method for tension (6.3.4.2) has prying in it.
+    /// slip says so: [`SlipMethod::Bs5950`], and is tightened to
+    /// [`PreloadTarget::Bs4604`](crate::preload::PreloadTarget::Bs4604), or its least preload is held against that. Its simple method for tension (6.3.4.2) has prying in it.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -207,7 +208,8 @@ impl JointMethods {
     /// IS 800:2007, with factored loads.
     ///
     /// Without what it has of fatigue (section 13) and prying (10.4.7): such modes are undecided where they are concerned. A
-    /// joint that must not slip says so: [`SlipMethod::Is800`].
+    /// joint that must not slip says so: [`SlipMethod::Is800`], and is tightened to
+    /// [`PreloadTarget::Is800`](crate::preload::PreloadTarget::Is800), or its least preload is held against that.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -227,7 +229,8 @@ impl JointMethods {
     /// AS 4100, with factored loads.
     ///
     /// Without what it has of fatigue (section 11), pins (9.5) and distances (9.6): such modes are undecided where they are
-    /// concerned. A joint that must not slip says so: [`SlipMethod::As4100`].
+    /// concerned. A joint that must not slip says so: [`SlipMethod::As4100`], and is tightened to
+    /// [`PreloadTarget::As4100`](crate::preload::PreloadTarget::As4100), or its least preload is held against that.
     ///
     /// ```
     /// use shankline::joint::JointMethods;

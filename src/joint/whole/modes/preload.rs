@@ -323,20 +323,26 @@ fn least_reached(
     out.try_check(MODE, Place::Joint, check);
 }
 
-/// What a code has against a torque that was worked out, where its least tension is to be reached.
+/// What a code has against a torque that was worked out, where its least tension is to be reached; and that it was recalled.
 fn against_torque(required: PreloadTarget) -> Cautions {
     let by_turn = "part turn from snug, or a device that indicates the tension, for the code does not tighten by torque";
-    let (method, advice) = match required {
-        PreloadTarget::AiscJ31 { .. } => (
-            methods::RCSC_2014_SECTIONS_7_AND_8_2_RECALLED,
-            "a torque found by the pre-installation test of every lot, none from a table or a formula",
-        ),
-        PreloadTarget::Is800 => (methods::IS_4000_1992_TIGHTENING, by_turn),
-        PreloadTarget::As4100 => (methods::AS_4100_15_2_5_TIGHTENING, by_turn),
-        _ => return Cautions::default(),
+    let advice = match required {
+        PreloadTarget::AiscJ31 { .. } => Some(Caution::AgainstAdvice {
+            method: methods::RCSC_2014_SECTIONS_7_AND_8_2_RECALLED,
+            advice: "a torque found by the pre-installation test of every lot, none from a table or a formula",
+        }),
+        PreloadTarget::Is800 => Some(Caution::AgainstAdvice {
+            method: methods::IS_4000_1992_TIGHTENING,
+            advice: by_turn,
+        }),
+        PreloadTarget::As4100 => Some(Caution::AgainstAdvice {
+            method: methods::AS_4100_15_2_5_TIGHTENING,
+            advice: by_turn,
+        }),
+        _ => None,
     };
     Cautions::default()
-        .with(Some(Caution::AgainstAdvice { method, advice }))
+        .with(advice)
         .with(Caution::of_method(required.rule()))
 }
 
