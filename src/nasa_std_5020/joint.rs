@@ -106,7 +106,7 @@ impl Allowable {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a strength outside the [ranges](crate::strength#ranges).
+    /// [`Error::OutOfRange`] for a strength that is not positive, or beyond any material.
     ///
     /// ```
     /// use shankline::nasa_std_5020::Allowable;
