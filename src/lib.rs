@@ -91,6 +91,7 @@
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |
 //! | [`vdi_2230`] | the steps R1 to R13 of VDI 2230 Part 1 for one bolt clamped and loaded through its axis, with each safety |
+//! | [`nasa_std_5020`] | NASA-STD-5020 for one bolt, from its greatest and least preload to its margins of safety |
 //! | [`joint`] | stack (gaps, sleeves, soft plies, tapped parts), shear planes, length selection; bolts in the hand and in the bin, advice, cut plans, tolerances, shopping lists, dash numbers; the whole check of a joint, the search for the best one, nut choice, order of tightening, workshop sheet |
 //! | [`connection`] | several bolts in a pattern with outlines of their plates and many load cases: what comes to each bolt, every bolt as a joint, block shear and sections |
 //! | [`assembly`] | a joint as geometry: every part along and across the axis, with its tolerances and the source of each size |
@@ -215,6 +216,7 @@ pub mod joint;
 pub mod material;
 mod math;
 mod names;
+pub mod nasa_std_5020;
 #[cfg(feature = "serde")]
 mod objects;
 pub mod parts;

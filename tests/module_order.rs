@@ -16,7 +16,7 @@ const ORDER: &[&[&str]] = &[
     &["parts"],
     &["strength"],
     &["preload", "tension"],
-    &["vdi_2230"],
+    &["vdi_2230", "nasa_std_5020"],
     &["catalogue"],
     &["joint"],
     &["connection"],

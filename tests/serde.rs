@@ -273,6 +273,13 @@ fn every_input_type_reads_back() {
     round_trip(&PreloadTarget::AiscJ31 {
         edition: AiscEdition::E2016,
     });
+    for target in [
+        PreloadTarget::Is800,
+        PreloadTarget::Bs4604,
+        PreloadTarget::As4100,
+    ] {
+        round_trip(&target);
+    }
     round_trip(&TorsionModel::Vdi2230);
     round_trip(&BearingFace::new(millimetres(16.6), millimetres(13.5)).unwrap());
     round_trip(&BearingPressure::UniformPressure);

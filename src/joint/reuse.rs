@@ -30,7 +30,7 @@ pub enum Reuse {
     WithApproval,
     /// A325 of which nobody says whether they are coated.
     FinishUnknown,
-    /// Once tightened to the preload of EN 1993 and slackened, bolt, nut and washer are thrown away.
+    /// Once tightened to the preload of EN 1993, IS 800, BS 4604 or AS 4100 and slackened, bolt, nut and washer are thrown away.
     ScrapWhenSlackened,
     /// Below three quarters of the proof load: meant to be used again.
     Reusable,
@@ -128,7 +128,13 @@ pub fn reuse(grade: BoltGrade, finish: Option<Finish>, target: Option<PreloadTar
         };
     }
     match target {
-        Some(PreloadTarget::En1993 | PreloadTarget::En1993German) => Reuse::ScrapWhenSlackened,
+        Some(
+            PreloadTarget::En1993
+            | PreloadTarget::En1993German
+            | PreloadTarget::Is800
+            | PreloadTarget::Bs4604
+            | PreloadTarget::As4100,
+        ) => Reuse::ScrapWhenSlackened,
         Some(PreloadTarget::Reusable) => Reuse::Reusable,
         _ => Reuse::NoRule,
     }

@@ -9,8 +9,8 @@ use crate::tables::{nanometres, rows_of, size_range};
 use crate::thread::{Thread, rows::stock_thread};
 
 impl Nut {
-    /// The nut of a style for a thread, of the newest edition that was read; [`find_edition`](Self::find_edition) gives
-    /// another. At M10 some ASME styles list a second nut with 15 mm flats; this gives the one with 16 mm flats.
+    /// The nut of a style for a thread, of the latest edition that there is a row of, which may be a recalled one
+    /// (`provenance`); [`find_edition`](Self::find_edition) gives another. At M10 some ASME styles list a second nut with 15 mm flats; this gives the one with 16 mm flats.
     ///
     /// # Errors
     ///
@@ -116,7 +116,7 @@ impl Nut {
         })
     }
 
-    /// Those of them that fit the thread, the newest edition that was read first.
+    /// Those of them that fit the thread, the latest edition first.
     fn fitting(
         rows: &'static [Self],
         thread: &Thread,
@@ -155,16 +155,16 @@ mod tests {
     use crate::units::millimetres;
 
     /// Two documents: the heights of ISO 4034 in a DIN-ISO comparison table of a fastener catalogue (2020), and those of
-    /// GB/T 41-2000 in a Chinese handbook table. M20 differs; of M6 and M36 both print the older height.
+    /// GB/T 41-2000 in a Chinese handbook table. M6, M20 and M36 differ; the later height of M6 and M36 is recalled.
     #[test]
-    fn the_edition_decides_the_height_and_the_newest_that_was_read_is_found() {
+    fn the_edition_decides_the_height_and_the_latest_is_found() {
         let prints = [
-            ("M6", None, 6.1),
             ("M20", None, 19.0),
-            ("M36", None, 31.5),
+            ("M6", None, 6.4),
             ("M6", Some("GB/T 41-2000"), 6.1),
             ("M20", Some("GB/T 41-2000"), 18.7),
             ("M20", Some("not later than 2020"), 19.0),
+            ("M36", None, 31.9),
             ("M36", Some("GB/T 41-2000"), 31.5),
             ("M42", Some("GB/T 41-2000"), 34.9),
         ];
@@ -220,6 +220,6 @@ mod tests {
                 }
             }
         }
-        assert_eq!(several, 1);
+        assert_eq!(several, 3);
     }
 }

@@ -67,6 +67,8 @@ impl core::fmt::Display for TargetBase {
 /// | [`AiscJ31`](Self::AiscJ31) | as printed | nothing: the pretension is a least | the aim |
 /// | [`En1993`](Self::En1993) | 0.7 fub As | 0.9 fub As | the aim |
 /// | [`En1993German`](Self::En1993German) | as printed, else 0.7 fyb As | fyb As | the aim |
+/// | [`Is800`](Self::Is800) | 0.7 fub Anb | 0.9 fub As | the aim |
+/// | [`Bs4604`](Self::Bs4604), [`As4100`](Self::As4100) | as printed | 0.9 fub As | the aim |
 ///
 /// VDI 2230 aims at 90 % of the yield strength under tension *and* torsion, which depends on the
 /// friction: [`FrictionForm::assembly_preload`](super::FrictionForm::assembly_preload). FAA
@@ -120,6 +122,64 @@ pub enum PreloadTarget {
     ///
     /// Source: German national annex of EN 1993-1-8, as a washer maker's guide reproduces it.
     En1993German,
+    /// F0 = 0.70 fub Anb, the least tension at installation of friction grip bolts of classes 8.8 and 10.9 to IS 3757, M16
+    /// to M36, with the tensile strength and the stress area of ISO 898-1. IS 4000 tightens by part turn or by a device that
+    /// indicates the tension; since 1992 it has torque no more, and the check of a joint says so.
+    ///
+    /// Source: IS 800:2007, 10.4.3 (a lecture); IS 4000:1992, foreword.
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::units::kilonewtons;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M20".parse()?;
+    /// let bolt = PropertyClass::Class8_8.strength(thread.nominal_diameter())?;
+    /// let aim = PreloadTarget::Is800.aim(&thread, &bolt)?;
+    /// // 0.70 x 830 MPa x 244.8 mm2
+    /// assert!((aim.preload - kilonewtons(142.2)).abs() < kilonewtons(0.05));
+    /// assert_eq!(aim.least_required, Some(aim.preload));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[cfg_attr(feature = "serde", serde(rename = "is_800"))]
+    Is800,
+    /// Po, the least shank tension of friction grip bolts of general grade, class 8.8, for joints by BS 5950-1 6.4: as BS 4604-1
+    /// prints it, recalled.
+    ///
+    /// Source: BS 4604-1, [`Pretension::bs_4604`](crate::tables::pretension::Pretension::bs_4604).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::units::kilonewtons;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M20".parse()?;
+    /// let bolt = PropertyClass::Class8_8.strength(thread.nominal_diameter())?;
+    /// let aim = PreloadTarget::Bs4604.aim(&thread, &bolt)?;
+    /// assert_eq!(aim.least_required, Some(kilonewtons(144.0)));
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[cfg_attr(feature = "serde", serde(rename = "bs_4604"))]
+    Bs4604,
+    /// Nti, the least tension of bolts of class 8.8 in the categories TF and TB, as AS 4100 prints it, recalled but for M20. The
+    /// code tightens by part turn or by a device that indicates the tension (recalled), and the check of a joint says so.
+    ///
+    /// Source: AS 4100, Table 15.2.5.1: [`Pretension::as_4100`](crate::tables::pretension::Pretension::as_4100).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::units::kilonewtons;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let thread: Thread = "M24".parse()?;
+    /// let bolt = PropertyClass::Class8_8.strength(thread.nominal_diameter())?;
+    /// let aim = PreloadTarget::As4100.aim(&thread, &bolt)?;
+    /// assert_eq!(aim.least_required, Some(kilonewtons(210.0)));
+    /// assert!(aim.cautions().iter().next().is_some()); // recalled
+    /// # Ok(())
+    /// # }
+    /// ```
+    #[cfg_attr(feature = "serde", serde(rename = "as_4100"))]
+    As4100,
 }
 
 /// What is aimed at, in words.
@@ -132,6 +192,9 @@ impl core::fmt::Display for PreloadTarget {
             Self::AiscJ31 { .. } => "at least the pretension of AISC 360 Table J3.1",
             Self::En1993 => "at least 0.7 fub As of EN 1993-1-8",
             Self::En1993German => "0.7 fyb As of the German annex of EN 1993-1-8",
+            Self::Is800 => "at least 0.7 fub Anb of IS 800",
+            Self::Bs4604 => "at least the tension of BS 4604-1",
+            Self::As4100 => "at least the tension of AS 4100 Table 15.2.5.1",
         })
     }
 }
@@ -149,7 +212,12 @@ impl PreloadTarget {
         match self {
             Self::Reusable => percent(75.0),
             Self::Permanent | Self::JuvinallMarshek => percent(90.0),
-            Self::AiscJ31 { .. } | Self::En1993 | Self::En1993German => percent(70.0),
+            Self::AiscJ31 { .. }
+            | Self::En1993
+            | Self::En1993German
+            | Self::Is800
+            | Self::Bs4604
+            | Self::As4100 => percent(70.0),
         }
     }
 
@@ -163,7 +231,9 @@ impl PreloadTarget {
     pub const fn base(self) -> TargetBase {
         match self {
             Self::Reusable | Self::Permanent | Self::JuvinallMarshek => TargetBase::ProofLoad,
-            Self::AiscJ31 { .. } | Self::En1993 => TargetBase::TensileLoad,
+            Self::AiscJ31 { .. } | Self::En1993 | Self::Is800 | Self::Bs4604 | Self::As4100 => {
+                TargetBase::TensileLoad
+            }
             Self::En1993German => TargetBase::YieldLoad,
         }
     }

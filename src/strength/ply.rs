@@ -48,7 +48,6 @@
 //! [`BlockShear`], plates that carry the load in shear in [`PlateShear`].
 
 mod block;
-mod codes;
 mod distances;
 mod holes;
 mod in_shear;
@@ -72,8 +71,11 @@ pub use modes::{PlyMode, PlyNeed, PlyOutcome};
 pub use shared::{SharedResistance, shared_resistance};
 
 use super::check::{Mode, Resistance};
+pub(in crate::strength) use distances::{AskedDistance, Limits};
 pub(crate) use modes::Asked;
 use modes::MODES;
+pub(in crate::strength) use modes::{Geometry, NOTHING, OTHER_HOLES, lesser, need};
+pub(in crate::strength) use pressed::euler;
 pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 
 use super::code::en_1993;
@@ -308,7 +310,7 @@ impl Ply {
     }
 
     /// How far the hole reaches across the load; none for a slot of unknown length.
-    fn hole_across(&self) -> Option<Length> {
+    pub(in crate::strength) fn hole_across(&self) -> Option<Length> {
         if self.hole_kind.is_slot_across() {
             self.slot_length
         } else {
@@ -526,8 +528,8 @@ impl Ply {
     /// # }
     /// ```
     pub fn single_lap(&self, diameter: Length, method: PlyMethod) -> Result<PlyOutcome, Error> {
-        self.asked(diameter, PlyBolt::default(), method)?
-            .single_lap()
+        let asked = self.asked(diameter, PlyBolt::default(), method)?;
+        en_1993::ply::single_lap(&asked)
     }
 
     /// The most the net section bears where the joint must not slip at the ultimate limit state, category C of EN
@@ -557,8 +559,8 @@ impl Ply {
         diameter: Length,
         method: PlyMethod,
     ) -> Result<PlyOutcome, Error> {
-        self.asked(diameter, PlyBolt::default(), method)?
-            .net_section_without_slip()
+        let asked = self.asked(diameter, PlyBolt::default(), method)?;
+        en_1993::ply::net_section_without_slip(&asked)
     }
 
     /// The question, its inputs looked at once for all modes.

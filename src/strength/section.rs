@@ -8,12 +8,10 @@ use crate::error::Error;
 use crate::material::BoltStrength;
 use crate::source::Method;
 use crate::source::Provenance;
+use crate::strength::code::is_800;
 use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Area, Stress};
-
-/// Net area of a thread over shank area, IS 800.
-const IS_800_NET: f64 = 0.78;
 
 /// A section that a method takes its area on.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -40,7 +38,7 @@ impl Section {
                 .tabulated_stress_area()
                 .unwrap_or_else(|| thread.tensile_stress_area()),
             Self::Root => thread.minor_area(),
-            Self::Net => IS_800_NET * thread.shank_area(),
+            Self::Net => is_800::NET_OF_SHANK * thread.shank_area(),
         }
     }
 

@@ -35,6 +35,7 @@ pub use faces::{As4100Faces, Is800Surface};
 pub(crate) use method::BEST_CLASS;
 pub(in crate::strength) use method::{Numbers, fillers_unread, stated_friction};
 pub use method::{SlipClass, SlipFaces, SlipHole, SlipMethod};
+pub(in crate::strength) use working::{CLAMP_LEFT, Symbols};
 
 /// The preload that a slip resistance is worked out from.
 ///

@@ -84,6 +84,9 @@ pub fn tightening(dice: &mut Dice, silent: f64, shear: ShearMethod) -> Option<Ti
     let target = match (shear, dice.below(8)) {
         (ShearMethod::En1993, 4..) => PreloadTarget::En1993,
         (ShearMethod::Aisc360 { edition }, 4..) => PreloadTarget::AiscJ31 { edition },
+        (ShearMethod::Is800, 4..) => PreloadTarget::Is800,
+        (ShearMethod::Bs5950, 4..) => PreloadTarget::Bs4604,
+        (ShearMethod::As4100, 4..) => PreloadTarget::As4100,
         (_, 7) => dice.one(&[
             PreloadTarget::Permanent,
             PreloadTarget::JuvinallMarshek,

@@ -154,6 +154,18 @@ impl JointMethods {
 
     /// EN 1993-1-8:2005 with design loads.
     ///
+    /// Its categories of bolted joints (3.4, recalled) are no methods of their own, but how a joint is tightened and held:
+    ///
+    /// | category | of bolts | said by | checked against it |
+    /// |---|---|---|---|
+    /// | A | in shear, bearing | [`Slip::Permitted`], any tightening | shear, bearing |
+    /// | B | in shear, no slip in service | [`Slip::Resisted`] with [`SlipMethod::En1993`] and `serviceability` | slip at the loads without their factor; shear, bearing |
+    /// | C | in shear, no slip at the limit | the same without it | slip, bearing, the net section at yield |
+    /// | D | in tension, no preload | [`Tightening::Snug`](super::Tightening::Snug) | tension, pull-through; a pull that varies is undecided |
+    /// | E | in tension, preloaded | [`PreloadTarget::En1993`](crate::preload::PreloadTarget::En1993) | tension, pull-through; beyond the category that the plies do not part |
+    ///
+    /// B, C and E ask for sets to EN 14399 of classes 8.8 and 10.9, or the joint is undecided.
+    ///
     /// ```
     /// use shankline::joint::JointMethods;
     /// assert_eq!(JointMethods::en_1993().shear.to_string(), "EN 1993-1-8:2005 Table 3.4");
@@ -175,7 +187,8 @@ impl JointMethods {
     /// BS 5950-1:2000, with factored loads.
     ///
     /// Without what it has of fatigue and pins (6.5): such modes are undecided where they are concerned. A joint that must not
-    /// slip says so: [`SlipMethod::Bs5950`]. Its simple method for tension (6.3.4.2) has prying in it.
+    /// slip says so: [`SlipMethod::Bs5950`], and is tightened to
+    /// [`PreloadTarget::Bs4604`](crate::preload::PreloadTarget::Bs4604), or its least preload is held against that. Its simple method for tension (6.3.4.2) has prying in it.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -195,7 +208,8 @@ impl JointMethods {
     /// IS 800:2007, with factored loads.
     ///
     /// Without what it has of fatigue (section 13) and prying (10.4.7): such modes are undecided where they are concerned. A
-    /// joint that must not slip says so: [`SlipMethod::Is800`].
+    /// joint that must not slip says so: [`SlipMethod::Is800`], and is tightened to
+    /// [`PreloadTarget::Is800`](crate::preload::PreloadTarget::Is800), or its least preload is held against that.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -215,7 +229,8 @@ impl JointMethods {
     /// AS 4100, with factored loads.
     ///
     /// Without what it has of fatigue (section 11), pins (9.5) and distances (9.6): such modes are undecided where they are
-    /// concerned. A joint that must not slip says so: [`SlipMethod::As4100`].
+    /// concerned. A joint that must not slip says so: [`SlipMethod::As4100`], and is tightened to
+    /// [`PreloadTarget::As4100`](crate::preload::PreloadTarget::As4100), or its least preload is held against that.
     ///
     /// ```
     /// use shankline::joint::JointMethods;

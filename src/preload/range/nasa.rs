@@ -231,6 +231,11 @@ impl NasaPreload {
         })
     }
 
+    /// Whether nothing averages out over several bolts.
+    pub(crate) const fn is_separation_critical(&self) -> bool {
+        self.bolts.is_none()
+    }
+
     fn averaged(&self) -> f64 {
         self.bolts
             .map_or(1.0, |bolts| math::sqrt(f64::from(bolts.get())))

@@ -6,18 +6,14 @@ use super::{PreloadTarget, TargetBase};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
-use crate::material::{AstmGrade, BoltGrade, BoltStrength, PROOF_OF_YIELD, PropertyClass};
+use crate::material::{BoltGrade, BoltStrength, PROOF_OF_YIELD, PropertyClass};
 use crate::source::Method;
 use crate::source::Provenance;
-use crate::strength::code::en_1993;
-use crate::strength::shear::AiscEdition;
+use crate::strength::code::{aisc_360, as_4100, bs_5950, en_1993, is_800};
 use crate::tables::methods;
-use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
-use crate::thread::{Thread, rows::stock_thread};
-use crate::units::{Area, Force, Length, Ratio, Stress, inches, megapascals, millimetres, percent};
-
-/// Upper fractile of the preload by the methods of EN 1090-2, as a share of fub As.
-const EN_UPPER: Ratio = percent(90.0);
+use crate::tables::pretension::Pretension;
+use crate::thread::Thread;
+use crate::units::{Force, Ratio};
 
 /// What the greatest preload, the top of its scatter, is held against by the code of its target.
 ///
@@ -67,7 +63,7 @@ pub enum PreloadLimit {
     /// A share of the tensile load.
     ///
     /// Source: EN 1090-2:2008, 8.5: the upper fractile of its methods is 0.9 fub As, as read in a report for its
-    /// committee (2012).
+    /// committee (2012). It stands in for IS 800, BS 4604 and AS 4100, of which no greatest preload was read.
     TensileFraction {
         /// The share.
         #[cfg_attr(
@@ -90,6 +86,15 @@ pub enum PreloadLimit {
 }
 
 impl PreloadLimit {
+    /// That of EN 1090-2.
+    fn upper_fractile(tensile: Force) -> Self {
+        let fraction = en_1993::pretension::UPPER;
+        Self::TensileFraction {
+            fraction,
+            load: fraction * tensile,
+        }
+    }
+
     /// The load; none where the code gives no greatest preload.
     ///
     /// ```
@@ -241,6 +246,17 @@ impl PreloadTarget {
             Self::AiscJ31 { .. } => methods::AISC_360_TABLE_J3_1,
             Self::En1993 => methods::EN_1993_1_8_2005_3_6_1_AND_TABLE_3_1,
             Self::En1993German => methods::GERMAN_NATIONAL_ANNEX_OF_EN_1993_1_8,
+            Self::Is800 => methods::IS_800_2007_10_4_3_LEAST_TENSION,
+            Self::Bs4604 => methods::BS_4604_1_LEAST_TENSION,
+            Self::As4100 => methods::AS_4100_15_2_5_LEAST_TENSION,
+        }
+    }
+
+    /// Where the code says that a bolt has to have this preload at least.
+    pub(crate) const fn rule(self) -> &'static Method {
+        match self {
+            Self::AiscJ31 { .. } => methods::AISC_360_TABLE_J3_1_LEAST_PRETENSION,
+            _ => self.source(),
         }
     }
 
@@ -251,8 +267,9 @@ impl PreloadTarget {
     /// [`Error::Mismatch`] if the strengths are those of another diameter. [`Error::NoValue`] for a machine
     /// target where the grade has neither proof stress nor yield strength (ASTM A307), for an EN target of any
     /// grade but classes 8.8 and 10.9 or any thread but M12 to M36 coarse, and for AISC of any grade but A325 and A490
-    /// with their sisters, or of A325 to 2014 over 1 in with an edition that counts on 120 ksi;
-    /// [`Error::NotInTable`] for sizes that AISC or the German annex does not print.
+    /// with their sisters, or of A325 to 2014 over 1 in with an edition that counts on 120 ksi, for IS 800 of any grade but
+    /// classes 8.8 and 10.9 or any thread but M16 to M36 coarse, for BS 4604 and AS 4100 of any grade but class 8.8;
+    /// [`Error::NotInTable`] for sizes that AISC, the German annex, BS 4604 or AS 4100 does not print.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -301,22 +318,19 @@ impl PreloadTarget {
                 self.share_of(base, base_load, limit, None)
             }
             Self::AiscJ31 { edition } => {
-                let row = aisc_row(thread, strength, edition)?;
+                let row = aisc_360::pretension::pretension(thread, strength, edition)?;
                 let limit = PreloadLimit::NoGreatest;
                 self.as_printed(TargetBase::TensileLoad, loads.tensile, limit, row)
             }
             Self::En1993 => {
-                let area = en_area(thread, strength.grade)?;
+                let area = en_1993::pretension::stress_area(thread, strength.grade)?;
                 let tensile = en_1993::tensile_strength(strength.grade)? * area;
-                let limit = PreloadLimit::TensileFraction {
-                    fraction: EN_UPPER,
-                    load: EN_UPPER * tensile,
-                };
+                let limit = PreloadLimit::upper_fractile(tensile);
                 let least = Some(self.fraction() * tensile);
                 self.share_of(TargetBase::TensileLoad, tensile, limit, least)
             }
             Self::En1993German => {
-                let area = en_area(thread, strength.grade)?;
+                let area = en_1993::pretension::stress_area(thread, strength.grade)?;
                 let load = en_1993::yield_strength(strength.grade)? * area;
                 let limit = PreloadLimit::Yield { load };
                 if strength.grade == BoltGrade::Iso(PropertyClass::Class10_9) {
@@ -325,6 +339,25 @@ impl PreloadTarget {
                 }
                 let least = Some(self.fraction() * load);
                 self.share_of(TargetBase::YieldLoad, load, limit, least)
+            }
+            Self::Is800 => {
+                let least = is_800::slip::least_tension(thread, strength)?;
+                let limit = PreloadLimit::upper_fractile(loads.tensile);
+                let base = TargetBase::TensileLoad;
+                Ok(PreloadAim {
+                    preload: least,
+                    ..self.share_of(base, loads.tensile, limit, Some(least))?
+                })
+            }
+            Self::Bs4604 => {
+                let row = bs_5950::slip::least_tension(thread, strength)?;
+                let limit = PreloadLimit::upper_fractile(loads.tensile);
+                self.as_printed(TargetBase::TensileLoad, loads.tensile, limit, row)
+            }
+            Self::As4100 => {
+                let row = as_4100::slip::least_tension(thread, strength)?;
+                let limit = PreloadLimit::upper_fractile(loads.tensile);
+                self.as_printed(TargetBase::TensileLoad, loads.tensile, limit, row)
             }
         }
     }
@@ -366,83 +399,6 @@ impl PreloadTarget {
         })
     }
 }
-
-/// The stress area that the code prints with, of a thread and class that EN 14399 has.
-fn en_area(thread: &Thread, grade: BoltGrade) -> Result<Area, Error> {
-    let refused = |reason| Error::NoValue {
-        quantity: "preload by EN 1993-1-8",
-        subject: format!("{thread} of {grade}"),
-        reason,
-    };
-    let BoltGrade::Iso(PropertyClass::Class8_8 | PropertyClass::Class10_9) = grade else {
-        return Err(refused(
-            "3.4.1 preloads classes 8.8 and 10.9 to EN 14399 only",
-        ));
-    };
-    stock_thread("EN 14399", thread)?;
-    let size = thread.nominal_diameter();
-    let slack = crate::units::SAME_LENGTH;
-    let in_range = millimetres(12.0) <= size + slack && size <= millimetres(36.0) + slack;
-    match thread.tabulated_stress_area() {
-        Some(area) if in_range && thread.is_coarse() && !thread.is_unified() => Ok(area),
-        _ => Err(refused(
-            "EN 14399 has bolts of M12 to M36 with coarse thread",
-        )),
-    }
-}
-
-/// The row of Table J3.1 for a structural bolt.
-fn aisc_row(
-    thread: &Thread,
-    strength: &BoltStrength,
-    edition: AiscEdition,
-) -> Result<&'static Pretension, Error> {
-    use AstmGrade as G;
-    let refused = |reason| Error::NoValue {
-        quantity: "pretension by AISC 360 Table J3.1",
-        subject: format!("{thread} of {}", strength.grade),
-        reason,
-    };
-    let (group, least_tensile) = match strength.grade {
-        BoltGrade::Astm(
-            G::A325To2014
-            | G::F3125A325Type1
-            | G::F3125A325Type3
-            | G::F3125A325m
-            | G::F3125F1852Type1
-            | G::F3125F1852Type3,
-        ) => (PretensionGroup::A325, LARGE_A325_FROM_2016),
-        BoltGrade::Astm(
-            G::F3125A490Type1
-            | G::F3125A490Type3
-            | G::F3125A490m
-            | G::F3125F2280Type1
-            | G::F3125F2280Type3,
-        ) => (PretensionGroup::A490, megapascals(0.0)),
-        _ => {
-            return Err(refused(
-                "the rows that are held are for A325 and A490 bolts and their twist-off and metric sisters",
-            ));
-        }
-    };
-    let row = Pretension::aisc(thread, group, edition)?;
-    // An old A325 over 1 in is weaker than the bolt that the later tables count on.
-    if row.editions == Some(PretensionEditions::From2016)
-        && thread.is_unified()
-        && row.nominal_diameter > LARGE_FROM
-        && strength.tensile_strength < least_tensile
-    {
-        return Err(refused(
-            "editions from 2016 count on 120 ksi over 1 in, which these bolts have not",
-        ));
-    }
-    Ok(row)
-}
-
-/// A325 over this diameter gained strength with ASTM F3125.
-const LARGE_FROM: Length = inches(1.0 + 1e-9);
-/// Tensile strength that the larger A325 of editions from 2016 has, with the slack of rounding.
-const LARGE_A325_FROM_2016: Stress = crate::units::ksi(120.0 - 1e-6);
 
 #[cfg(test)]
 mod tests;

@@ -1,5 +1,8 @@
 //! AISC 360, J3 and J5: bolts in shear and tension, and both; against slip.
 
+pub(in crate::strength) mod distances;
+pub(in crate::strength) mod ply;
+pub(crate) mod pretension;
 pub(in crate::strength) mod slip;
 
 use super::{BlockFaces, Factor, Factors, lesser, plane};

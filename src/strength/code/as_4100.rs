@@ -1,6 +1,7 @@
 //! AS 4100, 9.3.2: bolts in shear and tension, and the plies they bear on; 9.3.3: against slip.
 
-pub(in crate::strength) mod slip;
+pub(in crate::strength) mod ply;
+pub(crate) mod slip;
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{BlockFaces, Factor, Factors, lesser};

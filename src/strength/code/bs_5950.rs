@@ -1,6 +1,8 @@
 //! BS 5950-1:2000, 6.3: bolts in shear and tension, and the plies they bear on; 6.4: against slip. Its stresses are design strengths.
 
-pub(in crate::strength) mod slip;
+pub(in crate::strength) mod distances;
+pub(in crate::strength) mod ply;
+pub(crate) mod slip;
 
 use super::{
     BlockFaces, Factor, Factors, gripped_over_five, lesser, not_listed, packed_over_a_third,

@@ -1,5 +1,7 @@
 //! CSA S16, 13.12: bolts in shear and tension, and the plies they bear on.
 
+pub(in crate::strength) mod ply;
+
 use super::{BlockFaces, Factor, Factors, cautions_of};
 use crate::caution::Cautions;
 use crate::error::{Allowed, Error, out_of_range};

@@ -1,5 +1,8 @@
 //! EN 1993-1-8:2005, section 3: bolts in shear and tension, and both; against slip.
 
+pub(in crate::strength) mod distances;
+pub(in crate::strength) mod ply;
+pub(crate) mod pretension;
 pub(in crate::strength) mod slip;
 
 use super::{BlockFaces, Factor, Factors, not_listed, packed_over_a_third, plane, row_for_class};
@@ -24,6 +27,9 @@ pub(in crate::strength) const INTERACTION: Form = Form::Corner {
 };
 
 const CODE: StressCode = StressCode::En1993_1_8;
+
+/// The recommended gamma M2: of bolts, pins and whatever breaks.
+pub(in crate::strength) const GAMMA_M2: f64 = 1.25;
 
 /// The recommended partial factor gamma M2 = 1.25, which is the 0.80 that others multiply by.
 pub(in crate::strength) const FACTORS: Factors = Factors::nominal(Some(0.80), None);
@@ -152,7 +158,7 @@ pub(in crate::strength) fn block(block: &BlockShear, eccentric: bool) -> BlockFa
     BlockFaces {
         shear: block.yield_strength * block.net_shear / sqrt(3.0),
         shear_formula: "Fy * Anv / sqrt(3)",
-        tension: k * block.tensile_strength * block.net_tension / 1.25,
+        tension: k * block.tensile_strength * block.net_tension / GAMMA_M2,
         tension_formula: "k * Fu * Ant / 1.25",
         factor: k,
         factors: Factors::within(Level::Design),

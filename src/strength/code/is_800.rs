@@ -1,6 +1,8 @@
 //! IS 800:2007, 10.3: bolts in shear and tension, and the plies they bear on; 10.4: against slip.
 
-pub(in crate::strength) mod slip;
+pub(in crate::strength) mod distances;
+pub(in crate::strength) mod ply;
+pub(crate) mod slip;
 
 pub(in crate::strength) use super::cautions_of_metric as cautions;
 use super::{BlockFaces, Factor, Factors, gripped_over_five, not_listed};
@@ -27,6 +29,9 @@ pub(in crate::strength) const REDUCTIONS: [Option<&Method>; 3] = [
     Some(methods::IS_800_2007_10_3_3_2),
     Some(methods::IS_800_2007_10_3_3_3),
 ];
+
+/// Net area of a thread over shank area, as the design office tables have it.
+pub(in crate::strength) const NET_OF_SHANK: f64 = 0.78;
 
 /// The code writes sqrt 3.
 const ONE_OVER_SQRT_3: f64 = 0.577_350_269_189_625_8;

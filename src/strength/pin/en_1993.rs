@@ -6,13 +6,12 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_st
 use crate::math;
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::code::en_1993::GAMMA_M2;
 use crate::tables::methods;
 use crate::thread::area::circle;
 use crate::units::{Area, Force, Length, Stress, Torque};
 
 pub(crate) const METHOD: &Method = methods::EN_1993_1_8_2005_TABLE_3_10;
-/// Partial factor of pins in shear, recommended value.
-const GAMMA_M2: f64 = 1.25;
 
 /// Strengths a pin joint is checked with by EN 1993-1-8.
 ///

@@ -13,6 +13,7 @@ use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_le
 use crate::math;
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::code::en_1993::GAMMA_M2;
 use crate::tables::methods;
 use crate::thread::area::circle;
 use crate::units::{Force, Length, Stress, Torque, from_base};
@@ -387,7 +388,7 @@ impl SingleShearBending {
             positive("moment resistance", moment)?,
             positive(
                 "shear resistance",
-                0.6 / 1.25 * (circle(self.joint.diameter) * fup),
+                0.6 / GAMMA_M2 * (circle(self.joint.diameter) * fup),
             )?,
         ))
     }

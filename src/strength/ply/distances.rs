@@ -2,6 +2,8 @@
 
 mod rules;
 
+pub(in crate::strength) use rules::AskedDistance;
+
 use super::{Ply, PlyMethod, PlyNeed};
 use crate::caution::Cautions;
 use crate::error::Error;
@@ -333,7 +335,7 @@ pub struct PlyDistances {
 
 /// One limit of a distance.
 #[derive(Clone)]
-struct Limit {
+pub(in crate::strength) struct Limit {
     length: Length,
     standing: DistanceStanding,
     clause: &'static Method,
@@ -343,11 +345,11 @@ struct Limit {
 /// The limits of one kind of distance. Of several broken ones on one side the worst counts, of equal ones the
 /// one that is broken furthest.
 #[derive(Default)]
-struct Limits {
-    least: Vec<Limit>,
-    greatest: Vec<Limit>,
+pub(in crate::strength) struct Limits {
+    pub(in crate::strength) least: Vec<Limit>,
+    pub(in crate::strength) greatest: Vec<Limit>,
     /// No limit is known: undecided by this clause.
-    unknown: Option<&'static Method>,
+    pub(in crate::strength) unknown: Option<&'static Method>,
 }
 
 impl Ply {
@@ -401,7 +403,7 @@ impl Ply {
             let Some(distance) = distance else {
                 continue;
             };
-            let asked = rules::Asked {
+            let asked = AskedDistance {
                 ply: self,
                 diameter,
                 conditions,

@@ -93,15 +93,15 @@ impl HoleKind {
         }
     }
 
-    pub(super) const fn is_standard(self) -> bool {
+    pub(in crate::strength) const fn is_standard(self) -> bool {
         matches!(self, Self::Standard)
     }
 
-    pub(super) const fn is_slot_along(self) -> bool {
+    pub(in crate::strength) const fn is_slot_along(self) -> bool {
         matches!(self, Self::ShortSlotAlong | Self::LongSlotAlong)
     }
 
-    pub(super) const fn is_slot_across(self) -> bool {
+    pub(in crate::strength) const fn is_slot_across(self) -> bool {
         matches!(self, Self::ShortSlotAcross | Self::LongSlotAcross)
     }
 }

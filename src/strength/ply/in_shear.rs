@@ -8,6 +8,7 @@ use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
 use crate::strength::code::aisc_360::RUPTURE;
+use crate::strength::code::{aisc_360, en_1993};
 use crate::tables::methods;
 use crate::units::{Area, Force, Length, Stress, Torque, from_base};
 
@@ -196,21 +197,19 @@ pub fn plate_shear(
     }
     let (yielding, rupture) = match method {
         PlateShearMethod::Aisc360 => {
-            let factored = |nominal: Force, phi: f64, omega: f64| {
+            let factored = |nominal: Force, (phi, omega): (f64, f64)| {
                 Resistance::from_levels(Some(nominal), Some(phi * nominal), Some(nominal / omega))
             };
+            let [yields, tears] = aisc_360::ply::plate_shear(plate);
             (
-                factored(0.6 * fy * plate.gross, 1.00, 1.50)?,
-                factored(0.6 * fu * plate.net, RUPTURE.0, RUPTURE.1)?,
+                factored(yields, aisc_360::ply::SHEAR_YIELDING)?,
+                factored(tears, RUPTURE)?,
             )
         }
         PlateShearMethod::En1993 { bent } => {
-            let root = crate::math::sqrt(3.0);
             let design = |load| Resistance::from_levels(None, Some(load), None);
-            (
-                design(fy * plate.gross / (bending(bent) * root))?,
-                design(fu * plate.net / (root * 1.25))?,
-            )
+            let [yields, tears] = en_1993::ply::plate_shear(plate, bent);
+            (design(yields)?, design(tears)?)
         }
     };
     Ok(PlateShearResistance {
@@ -245,10 +244,6 @@ pub(crate) fn plate_bending(
 /// Source: the same, 3.2.4.
 pub(crate) fn shortest_plate_that_buckles(thickness: Length) -> Length {
     thickness / 0.15
-}
-
-const fn bending(bent: bool) -> f64 {
-    if bent { 1.27 } else { 1.0 }
 }
 
 impl PlateShearResistance {
@@ -316,7 +311,8 @@ impl PlateShearResistance {
                     .with("Anv", net)
                     .source(other);
                 let derivation = title.step(yielding);
-                let derivation = self.yielding.factored(derivation, Some(1.00), Some(1.50));
+                let (phi, omega) = aisc_360::ply::SHEAR_YIELDING;
+                let derivation = self.yielding.factored(derivation, Some(phi), Some(omega));
                 self.rupture
                     .factored(derivation.step(rupture), Some(RUPTURE.0), Some(RUPTURE.1))
             }
@@ -330,7 +326,7 @@ impl PlateShearResistance {
                     )
                     .with("Agv", gross)
                     .with("fy", fy)
-                    .with("k", bending(bent))
+                    .with("k", en_1993::ply::bent(bent))
                     .with("gM0", 1.0)
                     .source(own),
                 )
@@ -343,7 +339,7 @@ impl PlateShearResistance {
                     )
                     .with("Anv", net)
                     .with("fu", fu)
-                    .with("gM2", 1.25)
+                    .with("gM2", en_1993::GAMMA_M2)
                     .source(other),
                 ),
         }

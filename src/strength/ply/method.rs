@@ -6,7 +6,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Method;
 use crate::strength::check::Mode;
-use crate::strength::code::bs_5950;
+use crate::strength::code::{aisc_360, as_4100, bs_5950, is_800};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
 use crate::units::Stress;
@@ -120,31 +120,14 @@ impl PlyMethod {
     }
 
     pub(super) fn cautions(self, mode: Mode, hole: HoleKind, stress: Stress) -> Cautions {
-        let section = matches!(mode, Mode::NetSection | Mode::GrossSection);
         let recalled = match self {
-            Self::Aisc360 { .. } if section => Some(methods::AISC_360_D2),
-            Self::Aisc360 { .. } if hole == HoleKind::LongSlotAcross => {
-                Some(methods::AISC_360_J3_10_2_0_AND_1_0_OF_LONG_SLOTS)
-            }
             Self::Aisc360 {
-                deformation_matters: false,
-                ..
-            } => Some(methods::AISC_360_J3_10_3_0_AND_1_5),
-            Self::Aisc360 {
-                edition: AiscEdition::E2016,
-                ..
-            } => Some(methods::AISC_360_16_J3_10),
-            Self::Aisc360 {
-                edition: AiscEdition::E2022,
-                ..
-            } => Some(methods::AISC_360_22_J3_11),
-            Self::Bs5950 if !section && !bs_5950::is_bearing_read(stress) => {
-                Some(bs_5950::RECALLED_BEARING)
-            }
-            Self::Is800 if mode == Mode::Bearing && hole != HoleKind::Standard => {
-                Some(methods::IS_800_2007_10_3_4_HOLES)
-            }
-            Self::As4100 if section => Some(methods::AS_4100_7_2),
+                edition,
+                deformation_matters,
+            } => aisc_360::ply::recalled(edition, deformation_matters, mode, hole),
+            Self::Bs5950 => bs_5950::ply::recalled(mode, stress),
+            Self::Is800 => is_800::ply::recalled(mode, hole),
+            Self::As4100 => as_4100::ply::clause(mode),
             _ => None,
         };
         Cautions::default().with(recalled.and_then(Caution::of_method))

@@ -3,15 +3,13 @@
 use alloc::vec::Vec;
 use core::fmt;
 
-use super::codes::lesser;
 use super::{HoleKind, Ply, PlyBolt, PlyMethod, PlyResistance};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::Method;
 use crate::strength::check::{Mode, Resistance};
-use crate::strength::code::aisc_360;
-use crate::strength::code::{as_4100, csa_s16, is_800};
+use crate::strength::code::{aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800};
 use crate::tables::methods;
-use crate::units::{Area, Length, Stress, inches, millimetres};
+use crate::units::{Area, Length, Stress};
 
 /// The modes of a ply and of the bolt in it, in the order they are given.
 pub(super) const MODES: [Mode; 5] = [
@@ -21,12 +19,6 @@ pub(super) const MODES: [Mode; 5] = [
     Mode::NetSection,
     Mode::GrossSection,
 ];
-
-/// EN 1993-1-8, 3.6.1(10): the most a ply bears in a single lap with one row of bolts, over fu d t.
-const SINGLE_LAP: f64 = 1.5;
-pub(super) const SINGLE_LAP_CLAUSE: &Method =
-    methods::EN_1993_1_8_2005_3_6_1_10_SINGLE_LAP_ONE_ROW_OF_BOLTS;
-const WITHOUT_SLIP_CLAUSE: &Method = methods::EN_1993_1_1_2005_6_2_3_4_CATEGORY_C_RECALLED;
 
 /// What a mode or a code needs to know of a ply and was not told.
 ///
@@ -164,14 +156,18 @@ pub struct PlyMode {
 
 /// What is asked of a ply.
 pub(crate) struct Asked<'a> {
-    pub(super) ply: &'a Ply,
-    pub(super) diameter: Length,
-    pub(super) bolt: PlyBolt,
-    pub(super) method: PlyMethod,
+    pub(in crate::strength) ply: &'a Ply,
+    pub(in crate::strength) diameter: Length,
+    pub(in crate::strength) bolt: PlyBolt,
+    pub(in crate::strength) method: PlyMethod,
 }
 
 /// The value, or a note of what is missing.
-pub(super) fn need<T>(value: Option<T>, name: PlyNeed, missing: &mut Vec<PlyNeed>) -> Option<T> {
+pub(in crate::strength) fn need<T>(
+    value: Option<T>,
+    name: PlyNeed,
+    missing: &mut Vec<PlyNeed>,
+) -> Option<T> {
     if value.is_none() {
         missing.push(name);
     }
@@ -192,29 +188,32 @@ impl Asked<'_> {
 
     fn bearing(&self) -> Result<PlyOutcome, Error> {
         let ply = self.ply;
-        let across = ply.hole_kind == HoleKind::LongSlotAcross;
         let (coefficient, stress, name) = match self.method {
             PlyMethod::MachineDesign { .. } => (1.0, ply.yield_strength, PlyNeed::YieldStrength),
             PlyMethod::Aisc360 {
                 deformation_matters,
                 ..
             } => {
-                let coefficient = match (across, deformation_matters) {
-                    (true, _) => 2.0,
-                    (false, true) => 2.4,
-                    (false, false) => 3.0,
-                };
+                let coefficient = aisc_360::ply::bearing(ply.hole_kind, deformation_matters);
                 (coefficient, ply.tensile_strength, PlyNeed::TensileStrength)
             }
-            PlyMethod::En1993 => return self.en_bearing(),
+            PlyMethod::En1993 => return en_1993::ply::bearing(self),
             PlyMethod::MilHdbk5 { .. } => (1.0, ply.bearing_strength, PlyNeed::BearingStrength),
-            PlyMethod::Bs5950 => return self.bs_5950_bearing(),
-            PlyMethod::Is800 => return self.is_800_bearing(),
+            PlyMethod::Bs5950 => return bs_5950::ply::bearing(self),
+            PlyMethod::Is800 => return is_800::ply::bearing(self),
             PlyMethod::As4100 | PlyMethod::CsaS16 if ply.hole_kind != HoleKind::Standard => {
                 return Ok(OTHER_HOLES);
             }
-            PlyMethod::As4100 => (3.2, ply.tensile_strength, PlyNeed::TensileStrength),
-            PlyMethod::CsaS16 => (3.0, ply.tensile_strength, PlyNeed::TensileStrength),
+            PlyMethod::As4100 => (
+                as_4100::ply::BEARING,
+                ply.tensile_strength,
+                PlyNeed::TensileStrength,
+            ),
+            PlyMethod::CsaS16 => (
+                csa_s16::ply::BEARING,
+                ply.tensile_strength,
+                PlyNeed::TensileStrength,
+            ),
         };
         let Some(stress) = stress else {
             let mut missing = Vec::from([name]);
@@ -226,44 +225,6 @@ impl Asked<'_> {
         };
         let area = Geometry::new(self.diameter * ply.thickness, "d * t", ply.hole);
         self.found(Mode::Bearing, coefficient, stress, area)
-    }
-
-    /// k1 ab of EN 1993-1-8 Table 3.4, which has no value without a distance along and one across the load. An
-    /// inner hole may have a pitch or a gauge in their place.
-    fn en_bearing(&self) -> Result<PlyOutcome, Error> {
-        let ply = self.ply;
-        let Some(hole) = ply.hole_kind.en_bearing_factor() else {
-            return Ok(PlyOutcome::NotGiven(
-                "EN 1993-1-8 Table 3.4 has no bearing in slots along the load",
-            ));
-        };
-        let d0 = ply.hole;
-        let end = ply.end_distance.map(|e1| (e1 / (3.0 * d0)).value);
-        let pitch = ply.pitch.map(|p1| (p1 / (3.0 * d0)).value - 0.25);
-        let edge = ply.edge_distance.map(|e2| 2.8 * (e2 / d0).value - 1.7);
-        let gauge = ply.gauge.map(|p2| 1.4 * (p2 / d0).value - 1.7);
-        let lesser = |a: Option<f64>, b: Option<f64>| match (a, b) {
-            (Some(a), Some(b)) => Some(a.min(b)),
-            (a, b) => a.or(b),
-        };
-        let mut missing = Vec::new();
-        let along = need(lesser(end, pitch), PlyNeed::EndDistance, &mut missing);
-        let side = need(lesser(edge, gauge), PlyNeed::EdgeDistance, &mut missing);
-        let fu = need(ply.tensile_strength, PlyNeed::TensileStrength, &mut missing);
-        let fub = self.bolt.tensile_strength;
-        let fub = need(fub, PlyNeed::BoltTensileStrength, &mut missing);
-        let (Some(along), Some(side), Some(fu), Some(fub)) = (along, side, fu, fub) else {
-            return Ok(PlyOutcome::Missing(missing));
-        };
-        let alpha = along.min((fub / fu).value).min(1.0);
-        let k1 = side.min(2.5);
-        if alpha <= 0.0 || k1 <= 0.0 {
-            return Ok(PlyOutcome::Nothing(
-                "EN 1993-1-8 Table 3.4 leaves no bearing so near to an edge or to the next hole",
-            ));
-        }
-        let area = Geometry::new(self.diameter * ply.thickness, "d * t", d0);
-        self.found(Mode::Bearing, hole * k1 * alpha, fu, area)
     }
 
     /// The ply bears on the bolt as the bolt on the ply.
@@ -285,7 +246,7 @@ impl Asked<'_> {
                     "MIL-HDBK-5 has the bearing of the sheet only",
                 ));
             }
-            PlyMethod::Bs5950 => return self.bs_5950_bolt_bearing(),
+            PlyMethod::Bs5950 => return bs_5950::ply::bolt_bearing(self),
             PlyMethod::Is800 => {
                 return Ok(PlyOutcome::NotNeeded("fub / fu in kb of IS 800 10.3.4"));
             }
@@ -313,11 +274,7 @@ impl Asked<'_> {
                 deformation_matters,
                 ..
             } => {
-                let coefficient = match (ply.hole_kind, deformation_matters) {
-                    (HoleKind::LongSlotAcross, _) => 1.0,
-                    (_, true) => 1.2,
-                    (_, false) => 1.5,
-                };
+                let coefficient = aisc_360::ply::tear_out(ply.hole_kind, deformation_matters);
                 let name = PlyNeed::TensileStrength;
                 (coefficient, ply.tensile_strength, name, 1.0)
             }
@@ -339,8 +296,8 @@ impl Asked<'_> {
             PlyMethod::Is800 => {
                 return Ok(PlyOutcome::NotNeeded("e / (3 d0) in kb of IS 800 10.3.4"));
             }
-            PlyMethod::As4100 => return self.as_4100_tear_out(),
-            PlyMethod::CsaS16 => return self.csa_s16_tear_out(),
+            PlyMethod::As4100 => return as_4100::ply::tear_out(self),
+            PlyMethod::CsaS16 => return csa_s16::ply::tear_out(self),
         };
         let mut missing = Vec::new();
         let stress = need(stress, name, &mut missing);
@@ -354,9 +311,7 @@ impl Asked<'_> {
         let inside = ply.pitch.map(|p1| p1 - hole);
         let (clear, to_end) = lesser(end, inside).unwrap_or_default();
         if clear <= Length::default() {
-            return Ok(PlyOutcome::Nothing(
-                "the hole reaches the end of the ply or the next hole",
-            ));
+            return Ok(NOTHING);
         }
         let formula = match (planes > 1.0, to_end) {
             (true, true) => "2 * (e1 - dh / 2) * t",
@@ -368,9 +323,8 @@ impl Asked<'_> {
         self.found(Mode::TearOut, coefficient, stress, area)
     }
 
-    fn net_section(&self) -> Result<PlyOutcome, Error> {
+    pub(in crate::strength) fn net_section(&self) -> Result<PlyOutcome, Error> {
         let ply = self.ply;
-        let sixteenth = inches(1.0 / 16.0);
         let (coefficient, stress, name, more, formula) = match self.method {
             PlyMethod::MachineDesign { .. } => (
                 1.0,
@@ -383,37 +337,35 @@ impl Asked<'_> {
                 1.0,
                 ply.tensile_strength,
                 PlyNeed::TensileStrength,
-                sixteenth,
-                "(w - dh - in / 16) * t",
+                aisc_360::ply::MORE_OF_HOLE,
+                aisc_360::ply::NET_AREA,
             ),
             PlyMethod::En1993 => (
-                0.9,
+                en_1993::ply::NET,
                 ply.tensile_strength,
                 PlyNeed::TensileStrength,
                 Length::default(),
                 "(w - dh) * t",
             ),
             PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
-            PlyMethod::Bs5950 => return self.bs_5950_section(Mode::NetSection),
-            // kt is 1 where the whole width is bolted.
+            PlyMethod::Bs5950 => return bs_5950::ply::section(self, Mode::NetSection),
             PlyMethod::Is800 | PlyMethod::As4100 => (
                 if self.method == PlyMethod::Is800 {
-                    0.9
+                    is_800::ply::NET
                 } else {
-                    0.85
+                    as_4100::ply::NET
                 },
                 ply.tensile_strength,
                 PlyNeed::TensileStrength,
                 Length::default(),
                 "(w - dh) * t",
             ),
-            // Punched holes count 2 mm more; drilled ones are taken like them.
             PlyMethod::CsaS16 => (
                 1.0,
                 ply.tensile_strength,
                 PlyNeed::TensileStrength,
-                millimetres(2.0),
-                "(w - dh - 2 * mm) * t",
+                csa_s16::ply::MORE_OF_HOLE,
+                csa_s16::ply::NET_AREA,
             ),
         };
         let mut missing = Vec::new();
@@ -435,7 +387,7 @@ impl Asked<'_> {
         let ply = self.ply;
         match self.method {
             PlyMethod::MilHdbk5 { .. } => return Ok(NO_SECTIONS),
-            PlyMethod::Bs5950 => return self.bs_5950_section(Mode::GrossSection),
+            PlyMethod::Bs5950 => return bs_5950::ply::section(self, Mode::GrossSection),
             _ => {}
         }
         let mut missing = Vec::new();
@@ -448,42 +400,7 @@ impl Asked<'_> {
         self.found(Mode::GrossSection, 1.0, stress, area)
     }
 
-    pub(super) fn single_lap(&self) -> Result<PlyOutcome, Error> {
-        if self.method != PlyMethod::En1993 {
-            return Ok(PlyOutcome::NotNeeded("the rule is of EN 1993-1-8 only"));
-        }
-        let Some(stress) = self.ply.tensile_strength else {
-            return Ok(PlyOutcome::Missing([PlyNeed::TensileStrength].into()));
-        };
-        let area = Geometry::new(self.diameter * self.ply.thickness, "d * t", self.ply.hole);
-        let mut outcome = self.found(Mode::Bearing, SINGLE_LAP, stress, area)?;
-        if let PlyOutcome::Found(resistance) = &mut outcome {
-            resistance.clause = SINGLE_LAP_CLAUSE;
-        }
-        Ok(outcome)
-    }
-
-    /// The net section of EN 1993-1-8 category C.
-    pub(super) fn net_section_without_slip(&self) -> Result<PlyOutcome, Error> {
-        if self.method != PlyMethod::En1993 {
-            return Ok(PlyOutcome::NotNeeded("the rule is of EN 1993-1-8 only"));
-        }
-        let mut outcome = self.net_section()?;
-        let Some(fy) = self.ply.yield_strength else {
-            return Ok(PlyOutcome::Missing([PlyNeed::YieldStrength].into()));
-        };
-        if let PlyOutcome::Found(found) = &mut outcome {
-            let nominal = fy * found.area;
-            found.coefficient = 1.0;
-            found.stress = fy;
-            found.resistance_factor = Some(1.0);
-            found.resistance = Resistance::from_levels(Some(nominal), Some(nominal), None)?;
-            found.clause = WITHOUT_SLIP_CLAUSE;
-        }
-        Ok(outcome)
-    }
-
-    pub(super) fn found(
+    pub(in crate::strength) fn found(
         &self,
         mode: Mode,
         coefficient: f64,
@@ -499,8 +416,7 @@ impl Asked<'_> {
             }
             PlyMethod::Aisc360 { .. } if gross => both(aisc_360::YIELDING),
             PlyMethod::Aisc360 { .. } => both(aisc_360::RUPTURE),
-            PlyMethod::En1993 if gross => (Some(1.0), None),
-            PlyMethod::En1993 => (Some(1.0 / 1.25), None),
+            PlyMethod::En1993 => (Some(en_1993::ply::factor(mode)), None),
             PlyMethod::MilHdbk5 { ultimate_factor } => {
                 (None, Some(factor("ultimate factor", ultimate_factor)?))
             }
@@ -542,20 +458,24 @@ impl Asked<'_> {
 const NO_SECTIONS: PlyOutcome =
     PlyOutcome::NotGiven("MIL-HDBK-5 has strengths of materials, and no rule for sections");
 
-pub(super) const OTHER_HOLES: PlyOutcome = PlyOutcome::NotGiven(
+/// Nothing is left between the hole and the next edge.
+pub(in crate::strength) const NOTHING: PlyOutcome =
+    PlyOutcome::Nothing("the hole reaches the end of the ply or the next hole");
+
+pub(in crate::strength) const OTHER_HOLES: PlyOutcome = PlyOutcome::NotGiven(
     "what the code takes off for holes that are oversize or slots was not read",
 );
 
 /// The area a stress acts on, how it is worked out, and the size of the hole in it.
 #[derive(Clone, Copy)]
-pub(super) struct Geometry {
+pub(in crate::strength) struct Geometry {
     area: Area,
     formula: &'static str,
     hole: Length,
 }
 
 impl Geometry {
-    pub(super) const fn new(area: Area, formula: &'static str, hole: Length) -> Self {
+    pub(in crate::strength) const fn new(area: Area, formula: &'static str, hole: Length) -> Self {
         Self {
             area,
             formula,
@@ -565,21 +485,21 @@ impl Geometry {
 }
 
 /// The clause a mode follows, where that is not the one the method is named by.
-const fn clause(method: PlyMethod, mode: Mode) -> &'static Method {
-    match (method, mode) {
-        (PlyMethod::MachineDesign { .. }, Mode::BoltBearing) => methods::BOLT_BEARING_YIELD,
-        (PlyMethod::En1993, Mode::NetSection | Mode::GrossSection) => {
-            methods::EN_1993_1_1_2005_6_2_3
+fn clause(method: PlyMethod, mode: Mode) -> &'static Method {
+    let own = match method {
+        PlyMethod::MachineDesign { .. } if mode == Mode::BoltBearing => {
+            Some(methods::BOLT_BEARING_YIELD)
         }
-        (PlyMethod::Bs5950, Mode::BoltBearing) => methods::BS_5950_1_2000_6_3_3_2,
-        (PlyMethod::Bs5950, Mode::NetSection | Mode::GrossSection) => methods::BS_5950_1_2000_4_6_1,
-        (PlyMethod::Is800, Mode::NetSection) => methods::IS_800_2007_6_3,
-        (PlyMethod::Is800, Mode::GrossSection) => methods::IS_800_2007_6_2,
-        (PlyMethod::As4100, Mode::NetSection | Mode::GrossSection) => methods::AS_4100_7_2,
-        (PlyMethod::CsaS16, Mode::TearOut) => methods::CSA_S16_13_11_TEAR_OUT,
-        (PlyMethod::CsaS16, Mode::NetSection | Mode::GrossSection) => methods::CSA_S16_13_2,
-        _ => method.method(),
-    }
+        PlyMethod::En1993 => en_1993::ply::clause(mode),
+        PlyMethod::Bs5950 => bs_5950::ply::clause(mode),
+        PlyMethod::Is800 => is_800::ply::clause(mode),
+        PlyMethod::As4100 => as_4100::ply::clause(mode),
+        PlyMethod::CsaS16 => csa_s16::ply::clause(mode),
+        PlyMethod::MachineDesign { .. }
+        | PlyMethod::Aisc360 { .. }
+        | PlyMethod::MilHdbk5 { .. } => None,
+    };
+    own.unwrap_or_else(|| method.method())
 }
 
 pub(super) fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
@@ -591,5 +511,17 @@ pub(super) fn factor(name: &'static str, factor: f64) -> Result<f64, Error> {
             factor,
             Allowed::FromTo(1.0.into(), 100.0.into()),
         ))
+    }
+}
+
+/// The lesser of what lies before the end and inside, and whether it is the end.
+pub(in crate::strength) fn lesser(
+    end: Option<Length>,
+    inside: Option<Length>,
+) -> Option<(Length, bool)> {
+    match (end, inside) {
+        (Some(end), Some(inside)) if inside < end => Some((inside, false)),
+        (Some(end), _) => Some((end, true)),
+        (None, inside) => inside.map(|inside| (inside, false)),
     }
 }

@@ -5,18 +5,9 @@ use crate::error::{Error, sane_length, sane_stress};
 use crate::math::sqrt;
 use crate::source::Method;
 use crate::strength::check::Resistance;
-use crate::strength::code::aisc_360::YIELDING;
+use crate::strength::code::{aisc_360, en_1993};
 use crate::tables::methods;
-use crate::units::{Force, Length, Stress, from_base, ksi, megapascals};
-
-/// Below this slenderness AISC 360 J4.4 has yielding alone.
-const STOCKY: f64 = 25.0;
-/// EN 1993-1-1, imperfection of curve c, which Table 6.2 gives solid sections.
-const CURVE_C: f64 = 0.49;
-/// EN 1993-1-8 Table 3.3: a pitch of so many epsilon t needs no check of buckling between fasteners.
-const NEAR: f64 = 9.0;
-/// The same: buckling length between fasteners over their pitch.
-const BETWEEN: f64 = 0.6;
+use crate::units::{Force, Length, Stress, from_base};
 
 /// A strip of a plate that stands for itself as a column: what lies beside it does not help it.
 pub(crate) struct PressedPlate {
@@ -50,8 +41,7 @@ pub(crate) fn length_between(
     if method != PlyMethod::En1993 {
         return Some(pitch);
     }
-    let epsilon = sqrt((megapascals(235.0) / yields).value);
-    (pitch > NEAR * epsilon * thickness).then_some(BETWEEN * pitch)
+    en_1993::ply::length_between(pitch, thickness, yields)
 }
 
 /// The resistance of a strip that is pressed.
@@ -70,13 +60,13 @@ pub(crate) fn pressed_plate(plate: &PressedPlate, method: PlyMethod) -> Result<P
     let bears = |stress: Stress| -> Force { stress * (width * thickness) };
     let (resistance, method) = match method {
         PlyMethod::Aisc360 { .. } => {
-            let nominal = bears(aisc_stress(yields, slender));
-            let (phi, omega) = YIELDING;
+            let nominal = bears(aisc_360::ply::pressed(yields, slender));
+            let (phi, omega) = aisc_360::YIELDING;
             let levels = (Some(nominal), Some(phi * nominal), Some(nominal / omega));
             (levels, methods::AISC_360_J4_4)
         }
         PlyMethod::En1993 => {
-            let design = bears(en_1993_stress(yields, slender));
+            let design = bears(en_1993::ply::pressed(yields, slender));
             (
                 (None, Some(design), None),
                 methods::EN_1993_1_1_2005_6_3_1_CURVE_C,
@@ -102,32 +92,9 @@ pub(crate) fn pressed_plate(plate: &PressedPlate, method: PlyMethod) -> Result<P
 }
 
 /// Euler's stress.
-fn euler(modulus: Stress, slender: f64) -> Stress {
+pub(in crate::strength) fn euler(modulus: Stress, slender: f64) -> Stress {
     let pi = core::f64::consts::PI;
     pi * pi * modulus / (slender * slender)
-}
-
-fn aisc_stress(yields: Stress, slender: f64) -> Stress {
-    if slender <= STOCKY {
-        return yields;
-    }
-    let modulus = ksi(29_000.0);
-    let elastic = euler(modulus, slender);
-    if slender <= 4.71 * sqrt((modulus / yields).value) {
-        crate::math::powf(0.658, (yields / elastic).value) * yields
-    } else {
-        0.877 * elastic
-    }
-}
-
-fn en_1993_stress(yields: Stress, slender: f64) -> Stress {
-    let ratio = sqrt((yields / euler(megapascals(210e3), slender)).value);
-    let phi = 0.5 * (1.0 + CURVE_C * (ratio - 0.2) + ratio * ratio);
-    let chi = 1.0 / (phi + sqrt((phi * phi - ratio * ratio).max(0.0)));
-    if ratio <= 0.2 {
-        return yields;
-    }
-    chi.min(1.0) * yields
 }
 
 fn johnson_stress(yields: Stress, modulus: Stress, slender: f64) -> Stress {
@@ -143,7 +110,9 @@ fn johnson_stress(yields: Stress, modulus: Stress, slender: f64) -> Stress {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::{inches, millimetres};
+    use crate::strength::code::aisc_360::ply::pressed as aisc_stress;
+    use crate::strength::code::en_1993::ply::pressed as en_1993_stress;
+    use crate::units::{inches, ksi, megapascals, millimetres};
 
     /// Design stresses of the LRFD Manual, 2nd ed., Table 3-36 (36 ksi), which has 0.85 in them: the curve is that of E3.
     #[test]
@@ -188,7 +157,7 @@ mod tests {
     fn curve_c_by_hand() {
         let yields = megapascals(275.0);
         let unit = core::f64::consts::PI * sqrt(210e3 / 275.0);
-        let chi = |times: f64| (en_1993_stress(yields, times * unit) / yields).value;
+        let chi = |times: f64| (en_1993::ply::pressed(yields, times * unit) / yields).value;
         assert!((chi(1.0) - 0.539_94).abs() < 1e-5);
         assert!((chi(0.2) - 1.0).abs() < 1e-12 && (chi(0.199) - 1.0).abs() < 1e-12);
         assert!((chi(0.201) - 1.0).abs() < 1e-3);

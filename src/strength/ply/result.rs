@@ -1,14 +1,11 @@
 //! What is done with the resistance of a ply: compared with a load, worked out in steps.
 
-use alloc::vec::Vec;
-
-use super::modes::SINGLE_LAP_CLAUSE;
 use super::{PlyMethod, PlyResistance};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
-use crate::error::{Amount, Error};
+use crate::error::Error;
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::code::is_800;
+use crate::strength::code::{en_1993, is_800};
 use crate::units::{Force, inches, millimetres};
 
 impl PlyResistance {
@@ -95,11 +92,10 @@ impl PlyResistance {
                 area = area.with(symbol, length);
             }
         }
-        let table_3_4 = self.method == PlyMethod::En1993 && self.mode == Mode::Bearing;
-        let coefficient = if table_3_4 && self.clause != SINGLE_LAP_CLAUSE {
-            self.en_working()
+        let coefficient = if en_1993::ply::is_by_table_3_4(self) {
+            en_1993::ply::bearing_working(self)
         } else if self.method == PlyMethod::Is800 && self.mode == Mode::Bearing {
-            self.is_800_working()
+            is_800::ply::bearing_working(self)
         } else {
             Derivation::new("")
                 .step(Step::given("coefficient", "c", self.coefficient).source(self.clause))
@@ -134,75 +130,5 @@ impl PlyResistance {
             }
             _ => Step::given("strength", "F", self.stress),
         }
-    }
-
-    /// kb of IS 800 10.3.4, with the distances that are known.
-    fn is_800_working(&self) -> Derivation {
-        let ply = &self.ply;
-        let mut kb = Vec::from(["1", "fub / fu"]);
-        let fub = self.bolt.tensile_strength.unwrap_or_default();
-        let hole = is_800::hole_factor(ply.hole_kind).unwrap_or(1.0);
-        let mut step = Vec::from([
-            ("fub", Amount::from(fub)),
-            ("fu", self.stress.into()),
-            ("d0", ply.hole.into()),
-            ("ch", hole.into()),
-        ]);
-        for (known, symbol, limit) in [
-            (ply.end_distance, "e1", "e1 / (3 * d0)"),
-            (ply.pitch, "p1", "p1 / (3 * d0) - 1 / 4"),
-        ] {
-            if let Some(length) = known {
-                kb.push(limit);
-                step.push((symbol, length.into()));
-            }
-        }
-        let formula = alloc::format!("ch * 2.5 * min({})", kb.join(", "));
-        let first = Step::new("coefficient 2.5 kb", "c", formula, self.coefficient)
-            .source(self.method.method());
-        Derivation::new("").step(
-            step.into_iter()
-                .fold(first, |step, (symbol, value)| step.with(symbol, value)),
-        )
-    }
-
-    /// k1 and ab of EN 1993-1-8 Table 3.4, with the distances that are known.
-    fn en_working(&self) -> Derivation {
-        let ply = &self.ply;
-        let mut alpha = Vec::from(["1"]);
-        let mut k1 = Vec::from(["2.5"]);
-        let mut terms = Vec::from([("d0", Amount::from(ply.hole)), ("fu", self.stress.into())]);
-        for (known, symbol, limit, list) in [
-            (ply.end_distance, "e1", "e1 / (3 * d0)", &mut alpha),
-            (ply.edge_distance, "e2", "2.8 * e2 / d0 - 1.7", &mut k1),
-        ] {
-            if let Some(length) = known {
-                list.push(limit);
-                terms.push((symbol, length.into()));
-            }
-        }
-        for (known, symbol, limit, list) in [
-            (ply.pitch, "p1", "p1 / (3 * d0) - 1 / 4", &mut alpha),
-            (ply.gauge, "p2", "1.4 * p2 / d0 - 1.7", &mut k1),
-        ] {
-            if let Some(length) = known {
-                list.push(limit);
-                terms.push((symbol, length.into()));
-            }
-        }
-        if let Some(bolt) = self.bolt.tensile_strength {
-            alpha.push("fub / fu");
-            terms.push(("fub", bolt.into()));
-        }
-        // No bearing was worked out where the table has no factor.
-        let hole = ply.hole_kind.en_bearing_factor().unwrap_or(1.0);
-        let formula = alloc::format!("ch * min({}) * min({})", k1.join(", "), alpha.join(", "));
-        let step = Step::new("coefficient ch k1 ab", "c", formula, self.coefficient)
-            .with("ch", hole)
-            .source(self.method.method());
-        let step = terms
-            .into_iter()
-            .fold(step, |step, (symbol, value)| step.with(symbol, value));
-        Derivation::new("").step(step)
     }
 }

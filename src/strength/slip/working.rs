@@ -5,65 +5,64 @@ use alloc::format;
 use super::{SlipMethod, SlipPreload, SlipResistance};
 use crate::derivation::{Derivation, Step};
 use crate::source::Method;
+use crate::strength::code::{aisc_360, as_4100, bs_5950, en_1993, is_800};
 use crate::tables::methods;
 
-/// How a method writes its formula.
-struct Symbols {
+/// How a method writes its formula. Each publisher's are in its room.
+pub(in crate::strength) struct Symbols {
     /// What it calls the preload, and the symbol.
-    preload: [&'static str; 2],
+    pub(in crate::strength) preload: [&'static str; 2],
     /// Where a specified preload is from.
-    specified: &'static Method,
-    /// Holes, and for AISC fillers.
-    joint: Option<&'static str>,
-    /// What the tension leaves, for design loads and for service loads.
-    left: [&'static str; 2],
+    pub(in crate::strength) specified: &'static Method,
+    /// Mean over specified pretension, where the method has it.
+    pub(in crate::strength) mean: Option<&'static str>,
+    /// What holes leave: name, symbol and source.
+    pub(in crate::strength) joint: Option<(&'static str, &'static str, &'static Method)>,
+    /// What it calls that which the tension leaves, and where that is from.
+    pub(in crate::strength) share: (&'static str, &'static Method),
+    /// The formula of it, for design loads and for service loads.
+    pub(in crate::strength) left: [&'static str; 2],
 }
 
 impl Symbols {
+    /// Of a method which writes one formula for all loads, and has no more than holes in it.
+    pub(in crate::strength) const fn new(
+        preload: [&'static str; 2],
+        specified: &'static Method,
+        holes: &'static str,
+        left: &'static str,
+        own: &'static Method,
+    ) -> Self {
+        Self {
+            preload,
+            specified,
+            mean: None,
+            joint: Some(("holes", holes, own)),
+            share: (CLAMP_LEFT, own),
+            left: [left, left],
+        }
+    }
+
     fn of(method: SlipMethod) -> Self {
         let own = method.method();
-        let symbols = |name, symbol, specified, joint, left| Self {
-            preload: [name, symbol],
-            specified,
-            joint,
-            left: [left, left],
-        };
         match method {
-            SlipMethod::Aisc360 { .. } => Self {
-                preload: ["specified pretension", "Tb"],
-                specified: methods::AISC_360_TABLE_J3_1_SPECIFIED,
-                joint: Some("h"),
-                left: ["1 - T / (1.13 * Tb)", "1 - 1.5 * T / (1.13 * Tb)"],
-            },
-            SlipMethod::En1993 { .. } => {
-                let specified = methods::EN_1993_1_8_2005_3_9_1_SPECIFIED_PRELOAD;
-                let left = "1 - 0.8 * T / FpC";
-                symbols("preload", "FpC", specified, Some("ks"), left)
-            }
-            // T over Tdf = 0.9 fub Anb / 1.25, and F0 = 0.7 fub Anb.
-            SlipMethod::Is800 { .. } => {
-                let left = "sqrt(1 - (1.25 * 7 * T / (9 * F0))^2)";
-                symbols("proof load", "F0", own, Some("Kh"), left)
-            }
+            SlipMethod::Aisc360 { .. } => aisc_360::slip::symbols(own),
+            SlipMethod::En1993 { .. } => en_1993::slip::symbols(own),
+            SlipMethod::Is800 { .. } => is_800::slip::symbols(own),
             SlipMethod::Bs5950 { serviceability, .. } => {
-                let specified = methods::BS_5950_1_2000_TABLE_35_RECALLED;
-                let left = if serviceability {
-                    "1 - T / (1.1 * Po)"
-                } else {
-                    "1 - T / (0.9 * Po)"
-                };
-                let name = "least tension of the bolt";
-                symbols(name, "Po", specified, Some("Ks"), left)
+                bs_5950::slip::symbols(serviceability, own)
             }
-            SlipMethod::As4100 { .. } => {
-                let (name, left) = ("least tension of the bolt", "1 - T / (0.7 * Nti)");
-                let specified = methods::AS_4100_9_3_3_RECALLED;
-                symbols(name, "Nti", specified, Some("kh"), left)
-            }
-            SlipMethod::Stated { .. } => symbols("preload", "Fi", own, None, "1 - T / Fi"),
+            SlipMethod::As4100 { .. } => as_4100::slip::symbols(own),
+            SlipMethod::Stated { .. } => Self {
+                joint: None,
+                ..Self::new(["preload", "Fi"], own, "", "1 - T / Fi", own)
+            },
         }
     }
 }
+
+/// What most methods call that which the tension leaves.
+pub(in crate::strength) const CLAMP_LEFT: &str = "share of the clamp force left";
 
 impl SlipResistance {
     /// The working.
@@ -83,7 +82,6 @@ impl SlipResistance {
         let source = self.method.method();
         let symbols = Symbols::of(self.method);
         let [kind, symbol] = symbols.preload;
-        let is_aisc = matches!(self.method, SlipMethod::Aisc360 { .. });
         let known = match self.preload {
             SlipPreload::Specified(_) => symbols.specified,
             SlipPreload::Least(_) => methods::LEAST_PRELOAD,
@@ -97,18 +95,14 @@ impl SlipResistance {
             )
             .step(Step::given("friction", "mu", self.friction).source(source));
         let mut before = alloc::string::String::new();
-        if is_aisc {
-            let mean = self.mean_over_specified;
+        if let Some(mean) = symbols.mean {
+            let value = self.mean_over_specified;
             derivation = derivation
-                .step(Step::given("mean over specified pretension", "Du", mean).source(source));
-            before += "Du * ";
+                .step(Step::given("mean over specified pretension", mean, value).source(source));
+            before += mean;
+            before += " * ";
         }
-        if let Some(joint) = symbols.joint {
-            let (what, by) = match self.method {
-                SlipMethod::Aisc360 { .. } => ("holes and fillers", source),
-                SlipMethod::En1993 { .. } => ("holes", methods::EN_1993_1_8_2005_TABLE_3_6),
-                _ => ("holes", source),
-            };
+        if let Some((what, joint, by)) = symbols.joint {
             derivation = derivation.step(Step::given(what, joint, self.joint_factor).source(by));
             before += joint;
             before += " * ";
@@ -116,10 +110,10 @@ impl SlipResistance {
         let load = |what, name, first: &str, after: &str, value, left, factor: Option<f64>| {
             let formula = format!("{first}k * {before}mu * n * {symbol}{after}");
             let mut step = Step::new(what, name, formula, value).with("k", left);
-            if is_aisc {
-                step = step.with("Du", self.mean_over_specified);
+            if let Some(mean) = symbols.mean {
+                step = step.with(mean, self.mean_over_specified);
             }
-            if let Some(joint) = symbols.joint {
+            if let Some((_, joint, _)) = symbols.joint {
                 step = step.with(joint, self.joint_factor);
             }
             step = step
@@ -134,12 +128,7 @@ impl SlipResistance {
         };
         let [left, reserve] = symbols.left;
         let clamp = |formula, value: f64| {
-            let (what, by) = match self.method {
-                SlipMethod::Is800 { .. } => {
-                    ("share that the tension leaves", methods::IS_800_2007_10_4_6)
-                }
-                _ => ("share of the clamp force left", source),
-            };
+            let (what, by) = symbols.share;
             Step::new(what, "k", formula, value)
                 .with("T", self.tension)
                 .with(symbol, force)

@@ -9,11 +9,9 @@ use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::math;
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode, Place, Resistance};
+use crate::strength::code::en_1993::GAMMA_M2;
 use crate::tables::methods;
 use crate::units::{Force, Length, Stress};
-
-/// Partial factor gamma M2 of EN 1993-1-8 Table 2.1, the recommended value.
-const GAMMA_M2: f64 = 1.25;
 
 /// How the resistance to pulling a head or nut through its ply is taken.
 ///

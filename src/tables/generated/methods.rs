@@ -299,8 +299,21 @@ pub(crate) const AISC_360_TABLE_J3_1: &Method = &Method { key: "aisc-360-table-j
 pub(crate) const AISC_360_TABLE_J3_1_LEAST_PRETENSION: &Method = &Method { key: "aisc-360-table-j3.1-least-pretension", citation: "AISC 360 Table J3.1, least pretension", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("Table J3.1"), modes: Some("preload"), levels: None, basis: Basis::Published, read_in: "a copy of the page (2005)" };
 pub(crate) const EN_1993_1_8_2005_3_6_1_AND_TABLE_3_1: &Method = &Method { key: "en-1993-1-8-2005-3.6.1-and-table-3.1", citation: "EN 1993-1-8:2005, 3.6.1 and Table 3.1", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.6.1, Table 3.1"), modes: Some("preload"), levels: None, basis: Basis::Published, read_in: "a copied text of section 3" };
 pub(crate) const GERMAN_NATIONAL_ANNEX_OF_EN_1993_1_8: &Method = &Method { key: "german-national-annex-of-en-1993-1-8", citation: "German national annex of EN 1993-1-8", publisher: Publisher::Din, document: "EN 1993-1-8/NA (Germany)", edition: Some("2010"), clause: Some("NA to 3.4"), modes: Some("preload"), levels: None, basis: Basis::Reproduced, read_in: "a washer maker's guide" };
+pub(crate) const IS_800_2007_10_4_3_LEAST_TENSION: &Method = &Method { key: "is-800-2007-10.4.3-least-tension", citation: "IS 800:2007 10.4.3, least tension of the bolt", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.4.3, F0"), modes: Some("preload"), levels: None, basis: Basis::Reproduced, read_in: "a lecture of an institute of technology (IIT Kharagpur)" };
+pub(crate) const BS_4604_1_LEAST_TENSION: &Method = &Method { key: "bs-4604-1-least-tension", citation: "BS 4604-1, least tension of the bolt", publisher: Publisher::Bsi, document: "BS 4604-1", edition: None, clause: Some("least shank tension"), modes: Some("preload"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const AS_4100_15_2_5_LEAST_TENSION: &Method = &Method { key: "as-4100-15.2.5-least-tension", citation: "AS 4100 15.2.5, least tension of the bolt", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: None, clause: Some("15.2.5.1, Table 15.2.5.1"), modes: Some("preload"), levels: None, basis: Basis::Memory, read_in: "the value of M20 was read, the rule and the others are recalled" };
+pub(crate) const IS_4000_1992_TIGHTENING: &Method = &Method { key: "is-4000-1992-tightening", citation: "IS 4000:1992, tightening", publisher: Publisher::Bis, document: "IS 4000", edition: Some("1992"), clause: Some("foreword (iii)"), modes: None, levels: None, basis: Basis::Published, read_in: "a copy of the code" };
+pub(crate) const AS_4100_15_2_5_TIGHTENING: &Method = &Method { key: "as-4100-15.2.5-tightening", citation: "AS 4100 15.2.5, tightening", publisher: Publisher::StandardsAustralia, document: "AS 4100", edition: None, clause: Some("15.2.5.2 and 15.2.5.3"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const NASA_STD_5020_MAXIMUM_AND_MINIMUM_PRELOAD: &Method = &Method { key: "nasa-std-5020-maximum-and-minimum-preload", citation: "NASA-STD-5020, maximum and minimum preload", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("maximum and minimum preload"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const NASA_STD_5020_PRELOAD: &Method = &Method { key: "nasa-std-5020-preload", citation: "NASA-STD-5020 (recalled)", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("maximum and minimum preload"), modes: Some("preload"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const NASA_STD_5020_EQ_10_AND_11: &Method = &Method { key: "nasa-std-5020-eq-10-and-11", citation: "NASA-STD-5020 Eq. 10 and 11", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("Eq. 10 and 11"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a published comparison of methods (2022), Revision A or newer" };
+pub(crate) const NASA_STD_5020_EQ_6_AND_7: &Method = &Method { key: "nasa-std-5020-eq-6-and-7", citation: "NASA-STD-5020 Eq. 6 and 7", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("Eq. 6 and 7"), modes: Some("bolt_tension"), levels: Some("nominal"), basis: Basis::Reproduced, read_in: "a published comparison of methods (2022), Revision A or newer" };
+pub(crate) const NASA_STD_5020_EQ_6_AND_7_AT_YIELD: &Method = &Method { key: "nasa-std-5020-eq-6-and-7-at-yield", citation: "NASA-STD-5020 Eq. 6 and 7, at yield", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("Eq. 6 and 7, with the allowables and the factor of yield"), modes: Some("bolt_tension"), levels: Some("nominal"), basis: Basis::Reproduced, read_in: "a published comparison of methods (2022), Revision A or newer" };
+pub(crate) const NASA_STD_5020_EQ_19: &Method = &Method { key: "nasa-std-5020-eq-19", citation: "NASA-STD-5020 Eq. 19", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("Eq. 19"), modes: Some("separation"), levels: Some("nominal"), basis: Basis::Reproduced, read_in: "a published comparison of methods (2022); a question in a forum of engineers, with its number of 2012" };
+pub(crate) const NASA_STD_5020_FIGURE_1: &Method = &Method { key: "nasa-std-5020-figure-1", citation: "NASA-STD-5020 Figure 1, factor against separation", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("Figure 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a published comparison of methods (2022), Revision A or newer" };
+pub(crate) const NASA_STD_5020_FITTING_FACTOR: &Method = &Method { key: "nasa-std-5020-fitting-factor", citation: "NASA-STD-5020, fitting factor", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("fitting factor"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a published comparison of methods (2022), Revision A or newer" };
+pub(crate) const NASA_STD_5020_JOINT_SLIP: &Method = &Method { key: "nasa-std-5020-joint-slip", citation: "NASA-STD-5020, slip of the joint", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("joint slip"), modes: Some("slip"), levels: Some("nominal"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const NASA_STD_5020_FRICTION: &Method = &Method { key: "nasa-std-5020-friction", citation: "NASA-STD-5020, friction against slip", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: None, clause: Some("joint slip, friction without a test"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const RCSC_2014_SECTIONS_7_AND_8_2_RECALLED: &Method = &Method { key: "rcsc-2014-sections-7-and-8.2-recalled", citation: "RCSC 2014 (sections 7 and 8.2, recalled)", publisher: Publisher::Rcsc, document: "RCSC Specification", edition: Some("2014"), clause: Some("7 and 8.2"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const WORST_CASE_ARITHMETIC: &Method = &Method { key: "worst-case-arithmetic", citation: "worst-case arithmetic", publisher: Publisher::Mechanics, document: "statics", edition: None, clause: None, modes: None, levels: None, basis: Basis::Computed, read_in: "arithmetic of limits" };
 pub(crate) const SHIGLEY_9TH_ED_TABLE_8_7: &Method = &Method { key: "shigley-9th-ed-table-8-7", citation: "Shigley, 9th ed., Table 8-7", publisher: Publisher::Textbook, document: "Shigley's Mechanical Engineering Design", edition: Some("9th ed."), clause: Some("Table 8-7"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "the text of the book" };
@@ -433,7 +446,7 @@ pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 430] = [
+pub(in crate::tables) static METHODS: [&Method; 443] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -731,8 +744,21 @@ pub(in crate::tables) static METHODS: [&Method; 430] = [
     AISC_360_TABLE_J3_1_LEAST_PRETENSION,
     EN_1993_1_8_2005_3_6_1_AND_TABLE_3_1,
     GERMAN_NATIONAL_ANNEX_OF_EN_1993_1_8,
+    IS_800_2007_10_4_3_LEAST_TENSION,
+    BS_4604_1_LEAST_TENSION,
+    AS_4100_15_2_5_LEAST_TENSION,
+    IS_4000_1992_TIGHTENING,
+    AS_4100_15_2_5_TIGHTENING,
     NASA_STD_5020_MAXIMUM_AND_MINIMUM_PRELOAD,
     NASA_STD_5020_PRELOAD,
+    NASA_STD_5020_EQ_10_AND_11,
+    NASA_STD_5020_EQ_6_AND_7,
+    NASA_STD_5020_EQ_6_AND_7_AT_YIELD,
+    NASA_STD_5020_EQ_19,
+    NASA_STD_5020_FIGURE_1,
+    NASA_STD_5020_FITTING_FACTOR,
+    NASA_STD_5020_JOINT_SLIP,
+    NASA_STD_5020_FRICTION,
     RCSC_2014_SECTIONS_7_AND_8_2_RECALLED,
     WORST_CASE_ARITHMETIC,
     SHIGLEY_9TH_ED_TABLE_8_7,

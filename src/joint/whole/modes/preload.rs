@@ -285,19 +285,20 @@ fn least_reached(
             out.missing(MODE, Place::Bolt(1), Need::Method(why));
         }
     }
-    let edition = match case.joint.methods.slip {
-        Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => Some(edition),
-        _ => pretension_for_tension(case),
+    let required = match case.joint.methods.slip {
+        Slip::Resisted(SlipMethod::Aisc360 { edition, .. }) => {
+            Some(PreloadTarget::AiscJ31 { edition })
+        }
+        Slip::Resisted(SlipMethod::Is800 { .. }) => Some(PreloadTarget::Is800),
+        Slip::Resisted(SlipMethod::Bs5950 { .. }) => Some(PreloadTarget::Bs4604),
+        Slip::Resisted(SlipMethod::As4100 { .. }) => Some(PreloadTarget::As4100),
+        _ => pretension_for_tension(case).map(|edition| PreloadTarget::AiscJ31 { edition }),
     };
-    let Some(edition) = edition else {
+    let Some(required) = required else {
         out.not_concerned(MODE, NotConcerned::NoRule);
         return;
     };
-    let required = PreloadTarget::AiscJ31 { edition };
-    out.warn(&Cautions::default().with(Some(Caution::AgainstAdvice {
-        method: methods::RCSC_2014_SECTIONS_7_AND_8_2_RECALLED,
-        advice: "a torque found by the pre-installation test of every lot, none from a table or a formula",
-    })));
+    out.warn(&against_torque(required));
     if torque.target == required {
         // The torque is the one that reaches it.
         out.in_order(MODE);
@@ -316,9 +317,33 @@ fn least_reached(
         aim.least_required.unwrap_or(aim.preload),
         worked.preload.min,
         Level::Nominal,
-        methods::AISC_360_TABLE_J3_1_LEAST_PRETENSION,
+        required.rule(),
     );
+    let check = check.map(|check| check.warned(aim.cautions()));
     out.try_check(MODE, Place::Joint, check);
+}
+
+/// What a code has against a torque that was worked out, where its least tension is to be reached; and that it was recalled.
+fn against_torque(required: PreloadTarget) -> Cautions {
+    let by_turn = "part turn from snug, or a device that indicates the tension, for the code does not tighten by torque";
+    let advice = match required {
+        PreloadTarget::AiscJ31 { .. } => Some(Caution::AgainstAdvice {
+            method: methods::RCSC_2014_SECTIONS_7_AND_8_2_RECALLED,
+            advice: "a torque found by the pre-installation test of every lot, none from a table or a formula",
+        }),
+        PreloadTarget::Is800 => Some(Caution::AgainstAdvice {
+            method: methods::IS_4000_1992_TIGHTENING,
+            advice: by_turn,
+        }),
+        PreloadTarget::As4100 => Some(Caution::AgainstAdvice {
+            method: methods::AS_4100_15_2_5_TIGHTENING,
+            advice: by_turn,
+        }),
+        _ => None,
+    };
+    Cautions::default()
+        .with(advice)
+        .with(Caution::of_method(required.rule()))
 }
 
 /// What is taken off a preload.

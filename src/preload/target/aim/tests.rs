@@ -2,7 +2,10 @@
 
 use super::*;
 use crate::material::{SaeGrade, StainlessClass};
-use crate::units::{kilonewtons, kips, square_millimetres};
+use crate::strength::shear::AiscEdition;
+use crate::units::{
+    inches, kilonewtons, kips, megapascals, millimetres, percent, square_millimetres,
+};
 
 fn aim(target: PreloadTarget, thread: &str, grade: &str) -> Result<PreloadAim, Error> {
     let thread: Thread = thread.parse().unwrap();
@@ -122,4 +125,48 @@ fn machine_targets_do_without_a_proof_load() {
     assert!(PreloadTarget::Reusable.aim(&half, &other).is_err());
     let bolt = StainlessClass::A2_50.strength(millimetres(12.0)).unwrap();
     assert!(E2005.aim(&thread, &bolt).is_err());
+}
+
+/// Least tensions of IS 800 (0.70 x 830 MPa x 244.8 mm2), BS 4604-1 and AS 4100, what they are held against, and what their codes
+/// have no tension for.
+#[test]
+fn friction_grip_codes_print_or_compute_a_least() {
+    use PreloadTarget::{As4100, Bs4604, Is800};
+    for (target, thread, grade, kn, told) in [
+        (Is800, "M20", "8.8", 142.226, false),
+        (Is800, "M16", "10.9", 114.0546, false),
+        (Bs4604, "M20", "8.8", 144.0, true),
+        (Bs4604, "M27", "8.8", 234.0, true),
+        (As4100, "M20", "8.8", 145.0, false),
+        (As4100, "M30", "8.8", 335.0, true),
+    ] {
+        let found = aim(target, thread, grade).unwrap();
+        assert!(
+            (found.preload - kilonewtons(kn)).abs() < kilonewtons(0.001),
+            "{found:?}"
+        );
+        assert_eq!(found.least_required, Some(found.preload));
+        assert_eq!(found.cautions().iter().next().is_some(), told, "{target}");
+        let PreloadLimit::TensileFraction { fraction, load } = found.limit else {
+            panic!("{found:?}");
+        };
+        assert_eq!(fraction, percent(90.0));
+        assert_eq!(load, fraction * found.base_load);
+        assert!(found.preload < load);
+    }
+    for (target, thread, grade) in [
+        (Is800, "M12", "8.8"),
+        (Is800, "M20", "12.9"),
+        (Is800, "M20x1.5", "8.8"),
+        (Bs4604, "M20", "10.9"),
+        (Bs4604, "M14", "8.8"),
+        (As4100, "M22", "8.8"),
+        (As4100, "M20", "10.9"),
+        (As4100, "3/4-10 UNC", "grade 5"),
+    ] {
+        assert!(
+            aim(target, thread, grade).is_err(),
+            "{target} {thread} {grade}"
+        );
+    }
 }

@@ -6,7 +6,7 @@ use crate::error::Error;
 use crate::material::{AstmGrade, BoltGrade};
 use crate::source::Method;
 use crate::strength::shear::AiscEdition;
-use crate::strength::slip::{Numbers, SlipClass, SlipFaces, SlipHole};
+use crate::strength::slip::{CLAMP_LEFT, Numbers, SlipClass, SlipFaces, SlipHole, Symbols};
 use crate::tables::methods;
 
 /// Mean installed pretension over the least specified one, Du.
@@ -125,5 +125,17 @@ pub(in crate::strength) fn recalled(
         }
         AiscEdition::E2010 => Some(methods::AISC_360_10_J3_8),
         AiscEdition::E2016 | AiscEdition::E2022 => None,
+    }
+}
+
+/// How J3.8 writes its formula. Holes and fillers are one factor: h is for the hole in 2005, for fillers from 2010 on.
+pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
+    Symbols {
+        preload: ["specified pretension", "Tb"],
+        specified: methods::AISC_360_TABLE_J3_1_SPECIFIED,
+        mean: Some("Du"),
+        joint: Some(("holes and fillers", "h", own)),
+        share: (CLAMP_LEFT, own),
+        left: ["1 - T / (1.13 * Tb)", "1 - 1.5 * T / (1.13 * Tb)"],
     }
 }

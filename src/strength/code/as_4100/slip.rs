@@ -1,10 +1,11 @@
 //! AS 4100, 9.3.3: friction-type connections, at the serviceability limit state.
 
 use crate::error::Error;
-use crate::material::{BoltGrade, PropertyClass};
+use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
+use crate::strength::code::not_listed;
 use crate::strength::slip::{
-    As4100Faces, Numbers, SlipFaces, SlipHole, fillers_unread, stated_friction,
+    As4100Faces, Numbers, SlipFaces, SlipHole, Symbols, fillers_unread, stated_friction,
 };
 use crate::tables::methods;
 use crate::tables::pretension::Pretension;
@@ -55,3 +56,30 @@ pub(in crate::strength) fn numbers(faces: As4100Faces, under: SlipFaces) -> Resu
 
 /// Holes, tension and Table 15.2.5.1.
 pub(in crate::strength) const RECALLED: &Method = methods::AS_4100_9_3_3_RECALLED;
+
+/// How 9.3.3 writes its formulas.
+pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
+    let left = "1 - T / (0.7 * Nti)";
+    Symbols::new(
+        ["least tension of the bolt", "Nti"],
+        RECALLED,
+        "kh",
+        left,
+        own,
+    )
+}
+
+/// Nti of a bolt of category 8.8/TF, which its tension is to reach.
+pub(crate) fn least_tension(
+    thread: &Thread,
+    strength: &BoltStrength,
+) -> Result<&'static Pretension, Error> {
+    if !covers(strength.grade) {
+        return Err(not_listed(
+            "least tension of the bolt",
+            strength.grade,
+            COVERED,
+        ));
+    }
+    Pretension::as_4100(thread)
+}

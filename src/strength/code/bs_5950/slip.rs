@@ -1,9 +1,10 @@
 //! BS 5950-1:2000, 6.4: preloaded bolts in joints that must not slip. Its slip resistance is a design resistance.
 
 use crate::error::Error;
-use crate::material::{BoltGrade, PropertyClass};
+use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
-use crate::strength::slip::{Numbers, SlipClass, SlipFaces, SlipHole, fillers_unread};
+use crate::strength::code::not_listed;
+use crate::strength::slip::{Numbers, SlipClass, SlipFaces, SlipHole, Symbols, fillers_unread};
 use crate::tables::methods;
 use crate::tables::pretension::Pretension;
 use crate::thread::Thread;
@@ -61,3 +62,34 @@ pub(in crate::strength) fn numbers(
 
 /// The classes, with the tensions of BS 4604 and the line of 6.4.4.
 pub(in crate::strength) const RECALLED: &Method = methods::BS_5950_1_2000_TABLE_35_RECALLED;
+
+/// How 6.4.2 and 6.4.4 write their formulas.
+pub(in crate::strength) const fn symbols(serviceability: bool, own: &'static Method) -> Symbols {
+    let left = if serviceability {
+        "1 - T / (1.1 * Po)"
+    } else {
+        "1 - T / (0.9 * Po)"
+    };
+    Symbols::new(
+        ["least tension of the bolt", "Po"],
+        RECALLED,
+        "Ks",
+        left,
+        own,
+    )
+}
+
+/// Po of a bolt of general grade, which its tension is to reach.
+pub(crate) fn least_tension(
+    thread: &Thread,
+    strength: &BoltStrength,
+) -> Result<&'static Pretension, Error> {
+    if !covers(strength.grade) {
+        return Err(not_listed(
+            "least tension of the bolt",
+            strength.grade,
+            COVERED,
+        ));
+    }
+    Pretension::bs_4604(thread)
+}

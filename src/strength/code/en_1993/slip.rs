@@ -2,7 +2,7 @@
 
 use crate::material::{BoltGrade, PropertyClass};
 use crate::source::Method;
-use crate::strength::slip::{Numbers, SlipClass, SlipHole};
+use crate::strength::slip::{Numbers, SlipClass, SlipHole, Symbols};
 use crate::tables::methods;
 
 /// What tension takes from the clamp force (3.9.2).
@@ -57,4 +57,14 @@ pub(in crate::strength) fn recalled(
 ) -> Option<&'static Method> {
     let read = matches!(class, SlipClass::A | SlipClass::B) && hole == SlipHole::Standard;
     (!read || tension).then_some(methods::EN_1993_1_8_3_9_CLASSES_SLOTS_AND_TENSION)
+}
+
+/// How 3.9 writes its formula.
+pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
+    let specified = methods::EN_1993_1_8_2005_3_9_1_SPECIFIED_PRELOAD;
+    let left = "1 - 0.8 * T / FpC";
+    Symbols {
+        joint: Some(("holes", "ks", methods::EN_1993_1_8_2005_TABLE_3_6)),
+        ..Symbols::new(["preload", "FpC"], specified, "ks", left, own)
+    }
 }

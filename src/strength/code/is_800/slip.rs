@@ -5,7 +5,8 @@ use alloc::string::ToString;
 use crate::error::Error;
 use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
-use crate::strength::slip::{Is800Surface, Numbers, SlipFaces, SlipHole, fillers_unread};
+use crate::strength::code::not_listed;
+use crate::strength::slip::{Is800Surface, Numbers, SlipFaces, SlipHole, Symbols, fillers_unread};
 use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::{Force, SAME_LENGTH, millimetres};
@@ -86,4 +87,26 @@ pub(in crate::strength) fn recalled(
 ) -> Option<&'static Method> {
     let read = surface == Is800Surface::Untreated && !serviceability;
     (!read).then_some(methods::IS_800_2007_10_4_3_SURFACES_AND_SERVICE)
+}
+
+/// How 10.4.3 and 10.4.6 write their formulas: T over Tdf = 0.9 fub Anb / 1.25, and F0 = 0.7 fub Anb.
+pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
+    let left = "sqrt(1 - (1.25 * 7 * T / (9 * F0))^2)";
+    let ellipse = methods::IS_800_2007_10_4_6;
+    Symbols {
+        share: ("share that the tension leaves", ellipse),
+        ..Symbols::new(["proof load", "F0"], own, "Kh", left, own)
+    }
+}
+
+/// F0 of a bolt to IS 3757, which its tension is to reach.
+pub(crate) fn least_tension(thread: &Thread, strength: &BoltStrength) -> Result<Force, Error> {
+    if !covers(strength.grade) {
+        return Err(not_listed(
+            "least tension of the bolt",
+            strength.grade,
+            COVERED,
+        ));
+    }
+    specified(thread, strength)
 }
