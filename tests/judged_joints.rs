@@ -17,9 +17,7 @@
 #![cfg(feature = "serde")]
 
 use std::collections::BTreeMap;
-use std::fs;
 
-use serde::Deserialize;
 use serde_json::Value;
 use shankline::joint::{Account, Joint, Verdict, Word};
 use shankline::strength::check::Mode;
@@ -27,110 +25,10 @@ use shankline::units::UnitSystem;
 
 mod support;
 
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct File {
-    base: BTreeMap<String, Value>,
-    case: Vec<Case>,
-}
+#[path = "support/judged.rs"]
+mod judged;
 
-#[derive(Debug, Deserialize)]
-#[serde(deny_unknown_fields)]
-struct Case {
-    name: String,
-    base: String,
-    #[serde(default)]
-    set: BTreeMap<String, Value>,
-    #[serde(default)]
-    remove: Vec<String>,
-    #[serde(default)]
-    word: Option<String>,
-    #[serde(default)]
-    mode: Option<String>,
-    #[serde(default)]
-    place: Option<String>,
-    #[serde(default)]
-    utilisation: Option<f64>,
-    #[serde(default)]
-    fault: Option<String>,
-    #[serde(default)]
-    missing: Vec<String>,
-    #[serde(default)]
-    error: Option<String>,
-    hand: Vec<String>,
-    source: String,
-}
-
-/// A joint described in a file, its cases still to be set.
-fn document(file: &File, case: &Case) -> Value {
-    let base = file.base.get(&case.base);
-    let mut joint = base
-        .unwrap_or_else(|| panic!("{}: no base {}", case.name, case.base))
-        .clone();
-    for (path, value) in &case.set {
-        set(&mut joint, path, value.clone());
-    }
-    for path in &case.remove {
-        assert!(remove(&mut joint, path), "{}: nothing at {path}", case.name);
-    }
-    joint
-}
-
-fn step<'a>(at: &'a mut Value, key: &str) -> &'a mut Value {
-    match key.parse::<usize>() {
-        Ok(index) => at
-            .get_mut(index)
-            .unwrap_or_else(|| panic!("no element {index}")),
-        Err(_) => at
-            .as_object_mut()
-            .unwrap_or_else(|| panic!("{key} of something that is no object"))
-            .entry(key)
-            .or_insert(Value::Object(serde_json::Map::new())),
-    }
-}
-
-fn set(joint: &mut Value, path: &str, value: Value) {
-    let place = path.split('.').fold(joint, step);
-    *place = value;
-}
-
-fn remove(joint: &mut Value, path: &str) -> bool {
-    let (parent, last) = path.rsplit_once('.').unwrap_or(("", path));
-    let place = parent
-        .split('.')
-        .filter(|key| !key.is_empty())
-        .fold(joint, step);
-    match last.parse::<usize>() {
-        Ok(index) => {
-            let items = place.as_array_mut().unwrap();
-            let there = index < items.len();
-            if there {
-                items.remove(index);
-            }
-            there
-        }
-        Err(_) => place.as_object_mut().unwrap().remove(last).is_some(),
-    }
-}
-
-fn files() -> Vec<(String, File)> {
-    let folder = support::repository("tests/data/judged");
-    let mut files: Vec<_> = fs::read_dir(folder)
-        .unwrap()
-        .map(|entry| entry.unwrap().path())
-        .filter(|path| path.extension().is_some_and(|end| end == "toml"))
-        .collect();
-    files.sort();
-    files
-        .into_iter()
-        .map(|path| {
-            let text = fs::read_to_string(&path).unwrap();
-            let name = path.display().to_string();
-            let file = toml::from_str(&text).unwrap_or_else(|e| panic!("{name}: {e}"));
-            (name, file)
-        })
-        .collect()
-}
+use judged::{Case, document, files};
 
 /// What came out other than it must, if anything did.
 fn judge(case: &Case, joint: Value) -> Result<Option<Verdict>, String> {
