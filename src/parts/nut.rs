@@ -10,7 +10,8 @@ use crate::thread::{Thread, rows::stock_thread};
 
 impl Nut {
     /// The nut of a style for a thread, of the latest edition that there is a row of, which may be a recalled one
-    /// (`provenance`); [`find_edition`](Self::find_edition) gives another. At M10 some ASME styles list a second nut with 15 mm flats; this gives the one with 16 mm flats.
+    /// (`provenance`); [`find_edition`](Self::find_edition) gives another. At M10 some ASME styles list a second nut with
+    /// 15 mm flats; this gives the one with 16 mm flats.
     ///
     /// # Errors
     ///
