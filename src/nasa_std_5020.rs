@@ -11,11 +11,11 @@
 //! | separation | Eq. 19: `MS = Pp-min / (FF FSsep PtL) - 1` | [`Margins::separation`] | reproduced |
 //! | factor against separation | Figure 1: [`SeparationHazard`] | [`Factors::separation`] | reproduced |
 //! | ultimate shear | Eq. 12 to 14: `MS = Psu-allow / (FF FSu PsL) - 1` | [`Margins::shear`] | reproduced |
-//! | tension, shear and bending | Eq. 20 (shank in the plane) and 22 (thread) | [`Margins::combined`] | reproduced |
+//! | tension, shear and bending | Eq. 20 (shank in the plane) and 22 (thread); the tension of a joint that does not part first is `Pp-max + n phi FF FSu PtL` | [`Margins::combined`] | reproduced; that the preload counts there is statics |
 //! | slip of the joint | `MS = nf mu Pp-min / (FF FSs (PsL + mu PtL)) - 1` | [`Margins::slip`] | recalled |
 //! | fatigue | left to fracture control and its own analysis (NASA-STD-5019) | [`FastenedCheck::missing`] | recalled |
 //!
-//! Begin at [`FastenedJoint::check`]. Every field of [`FastenedJoint`] has to be said; what cannot be decided is listed in
+//! Begin at [`FastenedJoint::check`]. Every field of [`FastenedJoint`] has to be said, and of the preload its tolerance, creep and heat; what cannot be decided is listed in
 //! [`FastenedCheck::missing`], and then [`FastenedCheck::holds`] gives no answer. A margin of safety is allowable over factored
 //! load, less one: not below nothing where it holds. No factor stands on the preload, for its range has its own.
 //!

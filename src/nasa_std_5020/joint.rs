@@ -2,7 +2,7 @@
 
 use core::num::NonZeroU32;
 
-use crate::error::{Error, sane_stress};
+use crate::error::{Allowed, Error, out_of_range, sane_stress};
 use crate::parts::Zone;
 use crate::preload::NasaPreload;
 use crate::tension::LoadShare;
@@ -23,6 +23,7 @@ use crate::units::{Force, Stress};
 /// let joint = FastenedJoint {
 ///     preload: NasaPreload::new(newtons(30e3), percent(25.0))?
 ///         .with_torque_tolerance(percent(95.0), percent(105.0))?
+///         .with_creep(newtons(0.0))?
 ///         .with_thermal(newtons(1.5e3), newtons(2e3))?,
 ///     share: LoadShare::of_constant(0.30)?.introduced_at(0.5)?,
 ///     allowable: Allowable {
@@ -52,7 +53,7 @@ use crate::units::{Force, Stress};
 #[derive(Clone, Debug, PartialEq)]
 pub struct FastenedJoint {
     /// Nominal initial preload `Ppi-nom` and everything that moves it: uncertainty Gamma, tolerance of the torque, relaxation,
-    /// creep, heat and cold.
+    /// creep, heat and cold. Tolerance, creep and heat that nobody stated are missing: say that there is none.
     pub preload: NasaPreload,
     /// n phi, the share of a load that the bolt feels: stiffness factor phi and load introduction factor n.
     pub share: LoadShare,
@@ -106,7 +107,8 @@ impl Allowable {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a strength that is not positive, or beyond any material.
+    /// [`Error::OutOfRange`] for a strength that is not positive, or beyond any material, and for one in shear or at yield that is
+    /// above the tensile strength.
     ///
     /// ```
     /// use shankline::nasa_std_5020::Allowable;
@@ -131,6 +133,16 @@ impl Allowable {
         sane_stress("tensile strength of the bolt", tensile)?;
         sane_stress("yield strength of the bolt", yielding)?;
         sane_stress("shear strength of the bolt", shear)?;
+        // No metal yields after it breaks or bears more in shear: two of them were swapped.
+        for (quantity, strength) in [
+            ("yield strength of the bolt", yielding),
+            ("shear strength of the bolt", shear),
+        ] {
+            if strength > tensile {
+                let allowed = Allowed::AtMost(tensile.into());
+                return Err(out_of_range(quantity, strength, allowed));
+            }
+        }
         let in_plane = match plane {
             Zone::Shank => thread.shank_area(),
             Zone::RunOut | Zone::Thread => thread.minor_area(),
@@ -175,7 +187,7 @@ pub struct Factors {
     pub fitting: f64,
     /// Ultimate factor of safety `FSu` of the project, from 1.
     pub ultimate: f64,
-    /// Yield factor of safety `FSy` of the project, from 1.
+    /// Yield factor of safety `FSy` of the project, from 1 to the ultimate factor.
     pub yielding: f64,
     /// What a separation of the joint would do.
     pub hazard: SeparationHazard,
@@ -183,7 +195,7 @@ pub struct Factors {
 
 impl Factors {
     /// `FSsep` of Figure 1: 1 where nothing hangs on the separation, the greater of 1.2 and `FSy` for a critical hazard,
-    /// `FSu` for a catastrophic one.
+    /// `FSu` for a catastrophic one, and never less there than for a critical one.
     ///
     /// ```
     /// use shankline::nasa_std_5020::{Factors, SeparationHazard};
@@ -192,11 +204,15 @@ impl Factors {
     /// ```
     #[must_use]
     pub const fn separation(&self) -> f64 {
+        let critical = if self.yielding > 1.2 {
+            self.yielding
+        } else {
+            1.2
+        };
         match self.hazard {
             SeparationHazard::None => 1.0,
-            SeparationHazard::Critical if self.yielding > 1.2 => self.yielding,
-            SeparationHazard::Critical => 1.2,
-            SeparationHazard::Catastrophic => self.ultimate,
+            SeparationHazard::Catastrophic if self.ultimate > critical => self.ultimate,
+            SeparationHazard::Critical | SeparationHazard::Catastrophic => critical,
         }
     }
 }
@@ -278,7 +294,9 @@ pub enum LoadCycles {
 pub enum JointSlip {
     /// It may.
     Permitted,
-    /// It must not, under these limit loads of the whole joint.
+    /// It must not, under these limit loads of the whole joint. The formula of the standard is a sum over bolts that are loaded
+    /// alike: where the [loads of the bolt](LimitLoads) say that it has more than its part of the shear, as beside a moment in
+    /// the plane, slip is missing; stated as bolts times the shear of the most loaded one, it is decided on the safe side.
     Resisted {
         /// Bolts nf that hold it, all tightened alike.
         bolts: NonZeroU32,

@@ -41,7 +41,8 @@ pub struct FastenedCheck {
     pub ultimate: Force,
     /// The same at yield.
     pub yielding: Force,
-    /// Shear, tension and bending together; none where only one of shear and tension acts.
+    /// Shear, tension and bending together; none where only one of shear and tension acts. The tension of a joint that does not
+    /// part first is the preload with the share of the load.
     pub combined: Option<Interaction>,
     /// Margins of safety.
     pub margins: Margins,
@@ -71,7 +72,8 @@ pub struct Margins {
     pub separation: Option<f64>,
     /// Ultimate shear, Eq. 14.
     pub shear: Option<f64>,
-    /// Shear, tension and bending together, Eq. 20 or 22: what all three may grow by.
+    /// Shear, tension and bending together, Eq. 20 or 22: what all three may grow by; of a joint that does not part before its
+    /// bolt breaks the preload counts in the tension, and the margin tells no more than whether it holds.
     pub combined: Option<f64>,
     /// Slip of the joint.
     pub slip: Option<f64>,

@@ -21,6 +21,8 @@ const MOST_LOAD: Force = newtons(1e12);
 const LEAST_ALLOWABLE: Force = newtons(1e-3);
 /// Factors beyond it are slips of the pen.
 const MOST_FACTOR: f64 = 100.0;
+/// Sums of a joint and shares of its bolts are the same load to this part.
+const SAME_LOAD: f64 = 1e-9;
 /// The fitting factor of joints that are not tested to their ultimate load.
 const FITTING: f64 = 1.15;
 
@@ -51,9 +53,11 @@ impl FastenedJoint {
     /// # Errors
     ///
     /// [`Error::OutOfRange`] for loads that are negative or beyond any bolt, for allowables that are not positive or out of
-    /// order, for factors below 1 or above 100, for friction of more than 1, and where the losses take all of the least preload;
+    /// order, for factors below 1 or above 100, for a yield factor above the ultimate one, for a share of the bolt that is not
+    /// from 0 to 1, for friction of more than 1, and where the losses take all of the least preload;
     /// [`Error::Mismatch`] for a preload of [several bolts](crate::preload::NasaPreload::not_separation_critical) where a hazard
-    /// hangs on the separation.
+    /// hangs on the separation, or of others than those that resist slip; and for a bolt that has less than its part of the loads
+    /// that the joint resists slip under.
     ///
     /// ```
     /// use shankline::Error;
@@ -75,7 +79,7 @@ impl FastenedJoint {
         let first = |breaks: Option<Force>, own: Force| match breaks {
             Some(breaks) if !separates_first(separation_load, Some(breaks)) => breaks,
             // Of rigid members: the preload alone.
-            None if greatest >= own => own - greatest,
+            None if greatest > own => own - greatest,
             _ => own,
         };
         let ultimate = first(rupture_load, allowable.ultimate_tension);
@@ -128,8 +132,18 @@ impl FastenedJoint {
         } = self.factors;
         within("fitting factor", fitting, 1.0, MOST_FACTOR)?;
         within("ultimate factor", ultimate, 1.0, MOST_FACTOR)?;
-        within("yield factor", yielding, 1.0, MOST_FACTOR)?;
-        if hazard != SeparationHazard::None && !self.preload.is_separation_critical() {
+        within("yield factor", yielding, 1.0, ultimate)?;
+        // The fields of a share are open.
+        let share = self.share.share;
+        if !(0.0..=1.0).contains(&share.value) {
+            let allowed = Allowed::FromTo(0.0.into(), 1.0.into());
+            return Err(out_of_range(
+                "share of the bolt in the load",
+                share,
+                allowed,
+            ));
+        }
+        if hazard != SeparationHazard::None && self.preload.bolts().is_some() {
             return Err(Error::Mismatch(
                 "the preload is that of a joint that is not separation-critical, and a hazard hangs on its separation"
                     .into(),
@@ -161,12 +175,16 @@ impl FastenedJoint {
         if self.loads.bending != Stress::default() {
             sane_stress("bending stress of the bolt", self.loads.bending)?;
         }
+        self.sound_slip()
+    }
+
+    fn sound_slip(&self) -> Result<(), Error> {
         let JointSlip::Resisted {
+            bolts,
             tension,
             shear,
             friction,
             factor,
-            ..
         } = self.slip
         else {
             return Ok(());
@@ -177,7 +195,33 @@ impl FastenedJoint {
             within("friction of the faces", tested, 1e-3, 1.0)?;
         }
         within("factor against slip", factor, 1.0, MOST_FACTOR)?;
+        if self.preload.bolts().is_some_and(|own| own != bolts) {
+            return Err(Error::Mismatch(format!(
+                "the scatter of the preload averages out over other bolts than the {bolts} that hold the joint against slip"
+            )));
+        }
+        let count = f64::from(bolts.get());
+        for (kind, own, whole) in [
+            ("tension", self.loads.tension, tension),
+            ("shear", self.loads.shear, shear),
+        ] {
+            if own * count < whole * (1.0 - SAME_LOAD) {
+                return Err(Error::Mismatch(format!(
+                    "the {kind} of the bolt is less than its part of the {kind} of the joint, and no bolt has more"
+                )));
+            }
+        }
         Ok(())
+    }
+
+    /// Whether the bolt is sheared by more than its part of the joint, which the formula against slip has no place for.
+    fn has_uneven_shear(&self) -> bool {
+        match self.slip {
+            JointSlip::Resisted { bolts, shear, .. } => {
+                self.loads.shear * f64::from(bolts.get()) > shear * (1.0 + SAME_LOAD)
+            }
+            JointSlip::Permitted => false,
+        }
     }
 
     fn unsaid(&self) -> Vec<NotChecked> {
@@ -192,6 +236,20 @@ impl FastenedJoint {
                 },
             });
         };
+        let unstated = "nobody stated it: say that there is none";
+        if !self.preload.is_torque_tolerance_said() {
+            note(Mode::Tightening, "tolerance of the torque", unstated);
+        }
+        if !self.preload.is_creep_said() {
+            note(Mode::Settling, "loss by creep", unstated);
+        }
+        if !self.preload.is_thermal_said() {
+            note(Mode::Settling, "change with the temperature", unstated);
+        }
+        if self.has_uneven_shear() {
+            let reason = "the bolt has more than its part of the shear of the joint: a moment in the plane, or uneven shares";
+            note(Mode::Slip, "slip of the joint", reason);
+        }
         if self.loads.cycles == LoadCycles::Repeated {
             let reason = "NASA-STD-5020 leaves it to fracture control and an analysis of its own";
             note(Mode::Fatigue, "life", reason);
@@ -207,8 +265,9 @@ impl FastenedJoint {
         missing
     }
 
-    /// Eq. 20 or 22; none where neither bending nor two kinds of load act.
-    fn together(&self, ultimate: Force) -> Result<Option<Interaction>, Error> {
+    /// Eq. 20 or 22; none where neither bending nor two kinds of load act. Of a joint that parts first the bolt has the load alone
+    /// when it breaks; else shear and bending find the preload in it as well.
+    fn together(&self, closed: Option<Force>) -> Result<Option<Interaction>, Error> {
         let none = Force::default();
         let LimitLoads {
             tension,
@@ -217,15 +276,17 @@ impl FastenedJoint {
             ..
         } = self.loads;
         let bent = bending > Stress::default();
-        if !bent && (tension <= none || shear <= none) || ultimate <= none {
+        if !bent && (tension <= none || shear <= none) {
             return Ok(None);
         }
         let factor = self.factors.fitting * self.factors.ultimate;
+        let factored = factor * tension;
+        let felt = closed.map_or(factored, |closed| closed.max(factored));
         let ratio = |load: Ratio| factor * load;
         interaction(
             InteractionRule::NasaStd5020,
             ratio(shear / self.allowable.ultimate_shear),
-            ratio(tension / ultimate),
+            felt / self.allowable.ultimate_tension,
             ratio(bending / self.allowable.bending),
             self.allowable.plane,
         )
@@ -286,10 +347,16 @@ impl FastenedCheck {
             Level::Nominal,
             methods::NASA_STD_5020B_EQ_12_TO_14,
         )?));
-        if let Some(both) = joint.together(self.ultimate)? {
+        let closed =
+            (!self.separates_before_rupture()).then(|| self.closed(fitting * ultimate * tension));
+        if let Some(both) = joint.together(closed)? {
             self.combined = Some(both);
             self.margins.combined = Some(1.0 / both.utilisation.value - 1.0);
-            all.push(both.check(Level::Nominal)?);
+            let check = both.check(Level::Nominal)?;
+            all.push(match closed {
+                Some(_) => check.not_proportional(),
+                None => check,
+            });
         }
         if let JointSlip::Resisted {
             bolts,
@@ -317,6 +384,11 @@ impl FastenedCheck {
         Ok(())
     }
 
+    /// What the bolt of a joint that is still closed has under a load.
+    fn closed(&self, factored: Force) -> Force {
+        self.preload.service_max + self.joint.share.share.value * factored
+    }
+
     /// Eq. 6 or 7. Where tightening takes all, nothing is left to hold against a load: then Eq. 10 as a sum.
     fn tension(
         &self,
@@ -329,8 +401,7 @@ impl FastenedCheck {
         if counts > Force::default() {
             return Check::new(mode, place, factored, counts, Level::Nominal, method).map(checked);
         }
-        let closed = self.preload.service_max + self.joint.share.share.value * factored;
-        let felt = closed.max(factored);
+        let felt = self.closed(factored).max(factored);
         let check = Check::new(mode, place, felt, allowable, Level::Nominal, method)?;
         Ok(checked(check.not_proportional()))
     }

@@ -85,14 +85,26 @@ pub struct NasaPreload {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     thermal_loss: Force,
+    #[cfg_attr(feature = "serde", serde(skip))]
+    said: Said,
+}
+
+/// What was stated and is not the zero that stands for it until then: no tolerance, no creep, no heat.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+struct Said {
+    torque_tolerance: bool,
+    creep: bool,
+    thermal: bool,
 }
 
 impl NasaPreload {
     /// Short-term relaxation of joints of metal: 5 % of the least initial preload (recalled).
     pub const RELAXATION: Ratio = percent(5.0);
 
-    /// A separation-critical joint, no tolerance on the torque, [`RELAXATION`](Self::RELAXATION),
-    /// no creep, no heat.
+    /// A separation-critical joint with [`RELAXATION`](Self::RELAXATION). Until they are stated it counts no tolerance of the
+    /// torque, no creep and no heat; where all of it matters, as in
+    /// [`FastenedJoint::check`](crate::nasa_std_5020::FastenedJoint::check), what nobody stated is missing, and a zero or
+    /// 100 % has to be said.
     ///
     /// # Errors
     ///
@@ -119,6 +131,7 @@ impl NasaPreload {
             creep: zero,
             thermal_gain: zero,
             thermal_loss: zero,
+            said: Said::default(),
         })
     }
 
@@ -146,6 +159,10 @@ impl NasaPreload {
         Ok(Self {
             torque_min: least,
             torque_max: greatest,
+            said: Said {
+                torque_tolerance: true,
+                ..self.said
+            },
             ..self
         })
     }
@@ -206,7 +223,14 @@ impl NasaPreload {
     /// ```
     pub fn with_creep(self, creep: Force) -> Result<Self, Error> {
         not_negative("loss by creep", creep)?;
-        Ok(Self { creep, ..self })
+        Ok(Self {
+            creep,
+            said: Said {
+                creep: true,
+                ..self.said
+            },
+            ..self
+        })
     }
 
     /// Greatest gain and greatest loss by a change of temperature, of
@@ -227,13 +251,29 @@ impl NasaPreload {
         Ok(Self {
             thermal_gain: gain,
             thermal_loss: loss,
+            said: Said {
+                thermal: true,
+                ..self.said
+            },
             ..self
         })
     }
 
-    /// Whether nothing averages out over several bolts.
-    pub(crate) const fn is_separation_critical(&self) -> bool {
-        self.bolts.is_none()
+    /// The bolts over which the scatter averages out; none of a separation-critical joint.
+    pub(crate) const fn bolts(&self) -> Option<NonZeroU32> {
+        self.bolts
+    }
+
+    pub(crate) const fn is_torque_tolerance_said(&self) -> bool {
+        self.said.torque_tolerance
+    }
+
+    pub(crate) const fn is_creep_said(&self) -> bool {
+        self.said.creep
+    }
+
+    pub(crate) const fn is_thermal_said(&self) -> bool {
+        self.said.thermal
     }
 
     fn averaged(&self) -> f64 {
