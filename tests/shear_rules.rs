@@ -415,6 +415,38 @@ fn slip_takes_the_specified_pretension_and_the_worst_hole() {
     assert_eq!(en.worst_hole([]), SlipHole::Standard);
 }
 
+/// The 1.1 of BS 5950-1 6.4.2 in service stands on bolts that were tightened to Po and beyond: of a force that is only known to be
+/// there at least, friction gives what statics does.
+#[test]
+fn a_least_preload_holds_no_more_than_its_friction() {
+    let one = SlipFaces::new(1, SlipHole::Standard);
+    for (serviceability, specified, least) in [(true, 1.1, 1.0), (false, 0.9, 0.9)] {
+        let method = SlipMethod::Bs5950 {
+            class: SlipClass::C,
+            serviceability,
+        };
+        for (tension, preload, factor) in [
+            (0.0, SlipPreload::Specified(newtons(100e3)), specified),
+            (0.0, SlipPreload::Least(newtons(100e3)), least),
+            (20e3, SlipPreload::Specified(newtons(100e3)), specified),
+            (20e3, SlipPreload::Least(newtons(100e3)), least),
+        ] {
+            let slip = slip_resistance(method, preload, one, newtons(tension)).unwrap();
+            // Along the line to factor x Po: 0.3 (factor Po - T).
+            let expected = newtons(0.3 * (factor * 100e3 - tension));
+            let found = slip.resistance.at(Level::Design).unwrap();
+            assert!(
+                (found - expected).abs() < newtons(1e-6),
+                "{preload:?} {tension}: {found:?}"
+            );
+            slip.derivation().check().unwrap();
+        }
+        let all = newtons(least * 100e3 + 1.0);
+        let preload = SlipPreload::Least(newtons(100e3));
+        assert!(slip_resistance(method, preload, one, all).is_err());
+    }
+}
+
 /// A grade or a case that a method does not list is refused in one way by all of them: no value, of the grade,
 /// with a reason.
 #[test]

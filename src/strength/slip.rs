@@ -6,7 +6,7 @@
 //! | [`Aisc360`](SlipMethod::Aisc360), 2010 on | mu 1.13 hf Tb ns, mu 0.30 (A), 0.50 (B) | by hole 1.00 / 0.85 / 0.70 and 1.50 / 1.76 / 2.14 | 2016 and 2022 read, 2010 recalled |
 //! | [`En1993`](SlipMethod::En1993) | ks n mu Fp,C, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D) | 1 / 1.25, in serviceability 1 / 1.1 | reproduced; ks of slots and classes recalled |
 //! | [`Is800`](SlipMethod::Is800) | mu n Kh F0, mu by the treatment of the faces, Kh 1.0 / 0.85 / 0.7 | 1 / 1.25, at service loads 1 / 1.10 | reproduced; slip factors but that of untreated faces, and 1.10, recalled |
-//! | [`Bs5950`](SlipMethod::Bs5950) | none: Ks mu n Po has its factor, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D), Ks 1.0 / 0.85 / 0.6 | 0.9, in service 1.1 | reproduced; mu, the last Ks and Po of BS 4604 recalled |
+//! | [`Bs5950`](SlipMethod::Bs5950) | none: Ks mu n Po has its factor, mu 0.5 (A), 0.4 (B), 0.3 (C), 0.2 (D), Ks 1.0 / 0.85 / 0.6 | 0.9, in service 1.1 on Po and 1.0 on less | reproduced; mu, the last Ks and Po of BS 4604 recalled |
 //! | [`As4100`](SlipMethod::As4100) | mu n kh Nti, mu 0.35 or by test, kh 1.0 / 0.85 / 0.7 | 0.7, in service only | reproduced; kh and Nti but of M20 recalled |
 //! | [`Stated`](SlipMethod::Stated) | mu n Fi, mu the caller's | the caller's | machine design: statics |
 //!
@@ -17,7 +17,7 @@
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
 //! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
 //! stiffness and is the cautious end. IS 800 10.4.6 has the ellipse of V over Vdf and T over Tdf, which allows more than the
-//! clamp force that statics leaves: the check of a joint says nothing there. BS 5950-1 6.4.4 goes along a line to 1.1 Po (0.9 Po under
+//! clamp force that statics leaves: the check of a joint says nothing there. BS 5950-1 6.4.4 goes along a line to 1.1 Po (what is there of less than Po; 0.9 of it under
 //! factored loads), AS 4100 9.3.3.3 to 0.7 Nti; both recalled.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
@@ -203,11 +203,11 @@ pub fn slip_resistance(
         }
         _ => (),
     }
-    let numbers = method.numbers(faces)?;
+    let numbers = method.numbers(faces, preload)?;
     let used = (tension / force).value;
-    let [design, service] = method.left(used);
+    let [design, service] = method.left(used, preload);
     if design <= 0.0 {
-        return Err(no_clamp_left(tension, force / method.taken_off()[0]));
+        return Err(no_clamp_left(tension, force / method.taken_off(preload)[0]));
     }
     // At most 1000: exact.
     #[allow(clippy::cast_precision_loss)]
@@ -273,7 +273,7 @@ impl SlipResistance {
     pub fn check(&self, load: Force, level: Level) -> Result<Check, Error> {
         let [_, service] = self.left;
         if level == Level::Allowable && self.safety_factor.is_some() && service <= 0.0 {
-            let most = self.preload.force() / self.method.taken_off()[1];
+            let most = self.preload.force() / self.method.taken_off(self.preload)[1];
             return Err(no_clamp_left(self.tension, most));
         }
         let resistance = self.resistance.at(level)?;

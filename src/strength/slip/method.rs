@@ -14,7 +14,7 @@ use crate::tables::methods;
 use crate::thread::Thread;
 use crate::units::Force;
 
-use super::{As4100Faces, Is800Surface};
+use super::{As4100Faces, Is800Surface, SlipPreload};
 
 /// No plies hold on each other by more: a slip of the pen. Clean steel on steel has some 0.8 (common practice, no source).
 const MOST_FRICTION: f64 = 1.0;
@@ -248,7 +248,8 @@ impl SlipMethod {
     /// assert!(SlipMethod::Stated { friction: 0.15, safety_factor: -3.0 }.checked().is_err());
     /// ```
     pub fn checked(self) -> Result<Self, Error> {
-        self.numbers(SlipFaces::new(1, SlipHole::Standard))?;
+        let preload = SlipPreload::Least(Force::default());
+        self.numbers(SlipFaces::new(1, SlipHole::Standard), preload)?;
         Ok(self)
     }
 
@@ -443,7 +444,7 @@ impl SlipMethod {
         })
     }
 
-    pub(super) fn numbers(self, faces: SlipFaces) -> Result<Numbers, Error> {
+    pub(super) fn numbers(self, faces: SlipFaces, preload: SlipPreload) -> Result<Numbers, Error> {
         match self {
             Self::Aisc360 { edition, class } => aisc_360::slip::numbers(edition, class, faces),
             Self::En1993 {
@@ -457,7 +458,7 @@ impl SlipMethod {
             Self::Bs5950 {
                 class,
                 serviceability,
-            } => bs_5950::slip::numbers(class, serviceability, faces),
+            } => bs_5950::slip::numbers(class, serviceability, faces, preload),
             Self::As4100 { faces: own } => as_4100::slip::numbers(own, faces),
             Self::Stated {
                 friction,
@@ -480,13 +481,13 @@ impl SlipMethod {
     }
 
     /// One over the tension that takes all of the clamp force, in preloads: for design loads and for service loads.
-    pub(super) const fn taken_off(self) -> [f64; 2] {
+    pub(super) const fn taken_off(self, preload: SlipPreload) -> [f64; 2] {
         match self {
             Self::Aisc360 { .. } => aisc_360::slip::TAKEN_OFF,
             Self::En1993 { .. } => en_1993::slip::TAKEN_OFF,
             Self::Is800 { .. } => is_800::slip::TAKEN_OFF,
             Self::Bs5950 { serviceability, .. } => {
-                let share = 1.0 / bs_5950::slip::factor(serviceability);
+                let share = 1.0 / bs_5950::slip::factor(serviceability, preload);
                 [share, share]
             }
             Self::As4100 { .. } => as_4100::slip::TAKEN_OFF,
@@ -509,8 +510,8 @@ impl SlipMethod {
 
     /// What a tension of so many preloads leaves of the slip resistance, for design loads and for service loads; nothing
     /// or less where it takes all.
-    pub(super) fn left(self, used: f64) -> [f64; 2] {
-        self.taken_off().map(|share| {
+    pub(super) fn left(self, used: f64, preload: SlipPreload) -> [f64; 2] {
+        self.taken_off(preload).map(|share| {
             let part = share * used;
             if self.is_ellipse() && part < 1.0 {
                 sqrt(1.0 - part * part)

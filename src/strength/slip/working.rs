@@ -43,14 +43,14 @@ impl Symbols {
         }
     }
 
-    fn of(method: SlipMethod) -> Self {
+    fn of(method: SlipMethod, preload: SlipPreload) -> Self {
         let own = method.method();
         match method {
             SlipMethod::Aisc360 { .. } => aisc_360::slip::symbols(own),
             SlipMethod::En1993 { .. } => en_1993::slip::symbols(own),
             SlipMethod::Is800 { .. } => is_800::slip::symbols(own),
             SlipMethod::Bs5950 { serviceability, .. } => {
-                bs_5950::slip::symbols(serviceability, own)
+                bs_5950::slip::symbols(serviceability, preload, own)
             }
             SlipMethod::As4100 { .. } => as_4100::slip::symbols(own),
             SlipMethod::Stated { .. } => Self {
@@ -80,7 +80,7 @@ impl SlipResistance {
     pub fn derivation(&self) -> Derivation {
         let [design, service] = self.left;
         let source = self.method.method();
-        let symbols = Symbols::of(self.method);
+        let symbols = Symbols::of(self.method, self.preload);
         let [kind, symbol] = symbols.preload;
         let known = match self.preload {
             SlipPreload::Specified(_) => symbols.specified,

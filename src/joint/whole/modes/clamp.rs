@@ -200,18 +200,19 @@ fn counted_on(
         });
     }
     let target = case.torque().map(|torque| torque.target);
-    let specified = match (method, target) {
-        (SlipMethod::Aisc360 { edition, .. }, _) => Some(PreloadTarget::AiscJ31 { edition }),
-        (SlipMethod::En1993 { .. }, Some(PreloadTarget::En1993)) => Some(PreloadTarget::En1993),
-        _ => None,
-    };
-    let Some(specified) = specified else {
-        return Ok(SlipPreload::Least(preload.in_service));
+    // The codes tighten to a tenth above (EN 1090-2, 8.5.1): that much may be lost and no more. Who aims at something else has no
+    // such tenth.
+    let (specified, enough) = match method {
+        SlipMethod::Aisc360 { edition, .. } => (PreloadTarget::AiscJ31 { edition }, 0.9),
+        SlipMethod::En1993 { .. } if target == Some(PreloadTarget::En1993) => {
+            (PreloadTarget::En1993, 0.9)
+        }
+        SlipMethod::En1993 { .. } => (PreloadTarget::En1993, 1.0),
+        _ => return Ok(SlipPreload::Least(preload.in_service)),
     };
     let aim = specified.aim(case.thread, &case.strength)?;
     let force = aim.least_required.unwrap_or(aim.preload) + preload.thermal[0];
-    // The codes tighten to a tenth above (EN 1090-2, 8.5.1): that much may be lost and no more.
-    if preload.in_service < 0.9 * force {
+    if preload.in_service < enough * force {
         return Ok(SlipPreload::Least(preload.in_service));
     }
     Ok(SlipPreload::Specified(force.max(Force::default())))

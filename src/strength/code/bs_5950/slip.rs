@@ -4,7 +4,9 @@ use crate::error::Error;
 use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
 use crate::strength::code::not_listed;
-use crate::strength::slip::{Numbers, SlipClass, SlipFaces, SlipHole, Symbols, fillers_unread};
+use crate::strength::slip::{
+    Numbers, SlipClass, SlipFaces, SlipHole, SlipPreload, Symbols, fillers_unread,
+};
 use crate::tables::methods;
 use crate::tables::pretension::Pretension;
 use crate::thread::Thread;
@@ -22,9 +24,14 @@ pub(in crate::strength) fn specified(thread: &Thread) -> Result<Force, Error> {
     Pretension::bs_4604(thread).map(|row| row.pretension)
 }
 
-/// What Ks mu Po is multiplied by: against slip in service, or under factored loads.
-pub(in crate::strength) const fn factor(serviceability: bool) -> f64 {
-    if serviceability { 1.1 } else { 0.9 }
+/// What Ks mu Po is multiplied by: against slip in service, or under factored loads. The 1.1 is of bolts that were tightened to Po and
+/// beyond: of a preload that is only known to be there at least, friction gives what statics does.
+pub(in crate::strength) const fn factor(serviceability: bool, preload: SlipPreload) -> f64 {
+    match (serviceability, preload) {
+        (true, SlipPreload::Specified(_)) => 1.1,
+        (true, SlipPreload::Least(_)) => 1.0,
+        (false, _) => 0.9,
+    }
 }
 
 /// Ks. Long slots along the load are recalled as 0.7 and, of the edition of 1990, as 0.6: the lesser is taken.
@@ -44,6 +51,7 @@ pub(in crate::strength) fn numbers(
     class: SlipClass,
     serviceability: bool,
     faces: SlipFaces,
+    preload: SlipPreload,
 ) -> Result<Numbers, Error> {
     fillers_unread(faces, "BS 5950-1 6.4")?;
     Ok(Numbers {
@@ -55,7 +63,7 @@ pub(in crate::strength) fn numbers(
         },
         mean: 1.0,
         joint: hole_factor(faces.hole),
-        resistance: Some(factor(serviceability)),
+        resistance: Some(factor(serviceability, preload)),
         safety: None,
     })
 }
@@ -64,11 +72,15 @@ pub(in crate::strength) fn numbers(
 pub(in crate::strength) const RECALLED: &Method = methods::BS_5950_1_2000_TABLE_35_RECALLED;
 
 /// How 6.4.2 and 6.4.4 write their formulas.
-pub(in crate::strength) const fn symbols(serviceability: bool, own: &'static Method) -> Symbols {
-    let left = if serviceability {
-        "1 - T / (1.1 * Po)"
-    } else {
-        "1 - T / (0.9 * Po)"
+pub(in crate::strength) const fn symbols(
+    serviceability: bool,
+    preload: SlipPreload,
+    own: &'static Method,
+) -> Symbols {
+    let left = match (serviceability, preload) {
+        (true, SlipPreload::Specified(_)) => "1 - T / (1.1 * Po)",
+        (true, SlipPreload::Least(_)) => "1 - T / Po",
+        (false, _) => "1 - T / (0.9 * Po)",
     };
     Symbols::new(
         ["least tension of the bolt", "Po"],
