@@ -16,7 +16,7 @@ use shankline::joint::{
 use shankline::material::Hydrogen;
 use shankline::prelude::*;
 use shankline::strength::bolt_tension::TensionMethod;
-use shankline::strength::check::{Level, Mode, Place};
+use shankline::strength::check::{Check, Level, Mode, Place};
 use shankline::strength::ply::PlyMethod;
 use shankline::strength::slip::{SlipClass, SlipMethod};
 use shankline::strength::timber::TimberMethod;
@@ -1406,4 +1406,25 @@ fn slip_by_en_1993_counts_no_more_than_its_preload() {
     let left = 0.9 * 0.9 * 830.0 * 0.2448;
     let found = of(PreloadTarget::Permanent, 10.0);
     assert!((found - 42.0 / (0.3 * left / 1.25)).abs() < 1e-3, "{found}");
+}
+
+/// AISC 360 has no greatest pretension, and yet a bolt breaks at its tensile load: A325 3/4 in, 0.3345 in2 x 120 ksi = 40.1 kip.
+/// 28 kip at the greatest friction of 0.20 are 28 x 0.20 / 0.13 = 43.1 kip at the least.
+#[test]
+fn a_scatter_that_breaks_the_bolt_at_the_wrench_is_a_fault() {
+    let edition = AiscEdition::E2016;
+    let target = PreloadTarget::AiscJ31 { edition };
+    for (least, account) in [(0.145, true), (0.13, false), (0.08, false)] {
+        let mut joint = structural([0.5, 0.5]);
+        joint.load.across = pounds_force(1e3);
+        tighten(&mut joint, target, [least, 0.18, 0.20]);
+        let found = verdict(&joint);
+        let holds = found.account(Mode::Tightening) == Account::InOrder;
+        assert_eq!(holds, account, "{least}: {}", text(&found));
+        let breaks = found
+            .checks
+            .iter()
+            .find(|check| check.mode == Mode::Tightening);
+        assert_eq!(breaks.is_none_or(Check::holds), account);
+    }
 }

@@ -328,6 +328,7 @@ pub(crate) const JOINT_DIAGRAM_BOUNDS: &Method = &Method { key: "joint-diagram-b
 pub(crate) const GREATEST_PRELOAD_PROOF: &Method = &Method { key: "greatest-preload-proof", citation: "T = K F d, greatest preload against the proof load", publisher: Publisher::Textbook, document: "Shigley's Mechanical Engineering Design", edition: Some("9th ed."), clause: Some("Eq. 8-27"), modes: Some("tightening"), levels: Some("nominal"), basis: Basis::Reproduced, read_in: "the text of the book" };
 pub(crate) const GREATEST_PRELOAD_YIELD: &Method = &Method { key: "greatest-preload-yield", citation: "T = K F d, greatest preload against the yield load", publisher: Publisher::Textbook, document: "Shigley's Mechanical Engineering Design", edition: Some("9th ed."), clause: Some("Eq. 8-27"), modes: Some("tightening"), levels: Some("nominal"), basis: Basis::Reproduced, read_in: "the text of the book" };
 pub(crate) const GREATEST_PRELOAD_CODE: &Method = &Method { key: "greatest-preload-code", citation: "T = K F d, greatest preload against the limit of its code", publisher: Publisher::Textbook, document: "Shigley's Mechanical Engineering Design", edition: Some("9th ed."), clause: Some("Eq. 8-27"), modes: Some("tightening"), levels: Some("nominal"), basis: Basis::Reproduced, read_in: "the text of the book" };
+pub(crate) const GREATEST_PRELOAD_TENSILE: &Method = &Method { key: "greatest-preload-tensile", citation: "T = K F d, greatest preload against the load that breaks the bolt", publisher: Publisher::Mechanics, document: "strength of materials", edition: None, clause: Some("tensile strength on the tensile stress area"), modes: Some("tightening"), levels: Some("nominal"), basis: Basis::Computed, read_in: "mechanics of materials" };
 pub(crate) const EN_14399_SETS_OF_BOLT_AND_NUT: &Method = &Method { key: "en-14399-sets-of-bolt-and-nut", citation: "EN 14399, sets of bolt and nut", publisher: Publisher::Cen, document: "EN 14399", edition: None, clause: Some("sets"), modes: Some("pairing"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const VDI2230_120_C: &Method = &Method { key: "vdi2230-120-c", citation: "That nothing is taken off up to 120 °C (VDI 2230)", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: None, clause: Some("range of temperatures"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "the publisher's abstract" };
 pub(crate) const VDI2230_R2: &Method = &Method { key: "vdi2230-r2", citation: "VDI 2230 Part 1, R2", publisher: Publisher::Vdi, document: "VDI 2230 Part 1", edition: None, clause: Some("R2, required clamp force"), modes: Some("separation"), levels: Some("nominal"), basis: Basis::Memory, read_in: "recalled, not read" };
@@ -446,7 +447,7 @@ pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 443] = [
+pub(in crate::tables) static METHODS: [&Method; 444] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -773,6 +774,7 @@ pub(in crate::tables) static METHODS: [&Method; 443] = [
     GREATEST_PRELOAD_PROOF,
     GREATEST_PRELOAD_YIELD,
     GREATEST_PRELOAD_CODE,
+    GREATEST_PRELOAD_TENSILE,
     EN_14399_SETS_OF_BOLT_AND_NUT,
     VDI2230_120_C,
     VDI2230_R2,

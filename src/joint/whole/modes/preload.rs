@@ -129,12 +129,13 @@ fn worked(
     Ok(worked)
 }
 
-/// Whether the bolt bears its greatest preload: by the limit of the target's own code, and where that is proof or
-/// yield also with the torsion of the thread.
+/// Whether the bolt bears its greatest preload: by the limit of the target's own code, or before it breaks where there is none; and
+/// where the limit is proof or yield also with the torsion of the thread.
 fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut Outcomes) {
     const MODE: Mode = Mode::Tightening;
     out.in_order(MODE);
     let Some(limit) = worked.limit.load() else {
+        breaks_it(case, worked, out);
         return;
     };
     let method = match worked.limit {
@@ -188,6 +189,27 @@ fn bolt_bears_it(case: &Case, form: &ShortForm, worked: &JointPreload, out: &mut
         methods::TIGHTENING_TORSION,
     );
     let check = check.map(|check| check.warned(stress.cautions()));
+    out.try_check(MODE, place, check);
+}
+
+/// A code without a greatest preload leaves nothing to compare, until tightening breaks the bolt.
+fn breaks_it(case: &Case, worked: &JointPreload, out: &mut Outcomes) {
+    const MODE: Mode = Mode::Tightening;
+    let place = Place::Bolt(1);
+    let Some(loads) = out.attempt(MODE, place, case.strength.loads(case.thread)) else {
+        return;
+    };
+    if worked.greatest <= loads.tensile {
+        return;
+    }
+    let check = Check::new(
+        MODE,
+        place,
+        worked.greatest,
+        loads.tensile,
+        Level::Nominal,
+        methods::GREATEST_PRELOAD_TENSILE,
+    );
     out.try_check(MODE, place, check);
 }
 
