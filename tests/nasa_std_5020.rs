@@ -528,6 +528,11 @@ fn cautions() {
     assert_eq!(count(&joint), before + 1);
     joint.slip = JointSlip::Permitted;
     assert_eq!(count(&joint), before - 1);
+    // No way of tightening is without scatter, as far as is recalled.
+    for (variation, more) in [(25.0, 0), (1.0, 0), (0.9, 1), (0.0, 1)] {
+        joint.preload = all_said(30e3, variation);
+        assert_eq!(count(&joint), before - 1 + more, "{variation}");
+    }
 }
 
 prop_compose! {

@@ -199,7 +199,7 @@ fn in_service(
 }
 
 impl PreloadRange {
-    /// What the user must be told: the equations of NASA-STD-5020 were recalled.
+    /// What the user must be told: the equations of NASA-STD-5020 were recalled, and no way of tightening is without scatter.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -212,12 +212,17 @@ impl PreloadRange {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        let recalled = matches!(self.method, PreloadMethod::NasaStd5020(_));
-        Cautions::default().with(
-            recalled
-                .then_some(methods::NASA_STD_5020_MAXIMUM_AND_MINIMUM_PRELOAD)
-                .and_then(Caution::of_method),
-        )
+        let PreloadMethod::NasaStd5020(nasa) = self.method else {
+            return Cautions::default();
+        };
+        Cautions::default()
+            .with(Caution::of_method(
+                methods::NASA_STD_5020_MAXIMUM_AND_MINIMUM_PRELOAD,
+            ))
+            .with(nasa.is_without_scatter().then_some(Caution::AgainstAdvice {
+                method: methods::NASA_STD_5020_PRELOAD,
+                advice: "a variation of the preload that tests show or that is typical of the way of tightening, none below 1 %",
+            }))
     }
 
     /// The working.

@@ -64,7 +64,7 @@ impl core::fmt::Display for TargetBase {
 /// |---|---|---|---|
 /// | [`Reusable`](Self::Reusable) | 75 % of the proof load | proof load, or yield load where none is given | |
 /// | [`Permanent`](Self::Permanent), [`JuvinallMarshek`](Self::JuvinallMarshek) | 90 % of it | the same | |
-/// | [`AiscJ31`](Self::AiscJ31) | as printed | nothing: the pretension is a least | the aim |
+/// | [`AiscJ31`](Self::AiscJ31) | as printed | nothing: the pretension is a least, and the check of a joint finds fault only where it breaks the bolt | the aim |
 /// | [`En1993`](Self::En1993) | 0.7 fub As | 0.9 fub As | the aim |
 /// | [`En1993German`](Self::En1993German) | as printed, else 0.7 fyb As | fyb As | the aim |
 /// | [`Is800`](Self::Is800) | 0.7 fub Anb | 0.9 fub As | the aim |

@@ -264,6 +264,11 @@ impl NasaPreload {
         self.bolts
     }
 
+    /// Less than any way of tightening is known to have: instrumented bolts have 1 % (recalled).
+    pub(super) fn is_without_scatter(&self) -> bool {
+        self.variation < percent(1.0)
+    }
+
     pub(crate) const fn is_torque_tolerance_said(&self) -> bool {
         self.said.torque_tolerance
     }
