@@ -108,6 +108,28 @@ fn every_question_is_answered() {
         found["headline"]
     );
     assert_eq!(found["verdict"]["word"], "holds");
+    assert_eq!(found["governing"]["case"], "crowd");
+    assert_eq!(found["governing"]["holds"], true);
+    assert!(!found["cautions"].as_array().unwrap().is_empty());
+    assert_eq!(found["missing"], json!([]));
+    assert_eq!(found["faults"], json!([]));
+    let mut open = connection.clone();
+    open["joint"]["set_aside"] = json!([]);
+    let found = asked("check_connection", &json!({ "connection": open }));
+    assert_eq!(found["verdict"]["word"], "undecided");
+    let missing = found["missing"].as_array().unwrap();
+    assert!(
+        missing
+            .iter()
+            .any(|own| own["need"] == "held_side" && own["place"] == json!({ "ply": 1 })),
+        "{missing:?}"
+    );
+    assert!(missing.iter().all(|own| own["text"].is_string()));
+    let mut worse = connection.clone();
+    worse["cases"][0]["force_y"] = "-20 MN".into();
+    let found = asked("check_connection", &json!({ "connection": worse }));
+    assert_eq!(found["verdict"]["word"], "does_not_hold");
+    assert_eq!(found["governing"]["holds"], false);
     for format in ["svg", "dxf"] {
         assert!(
             ask(
