@@ -47,6 +47,12 @@ function steps(lines) {
     el('li', {}, el('span', { class: 'box', 'aria-hidden': 'true' }), el('div', {}, line.text, ' ', el('span', { class: 'source' }, `(${source})`)))));
 }
 
+/** Three digits, and no more reserve than there is: as the texts of the module have it. */
+function roundedDown(reserve) {
+  const digit = 10 ** (Math.floor(Math.log10(reserve)) - 2);
+  return (Math.floor(reserve / digit + 1e-9) * digit).toPrecision(3);
+}
+
 /** Checks as a table; `mode` names one. Where they are of several load cases, each row says of which. */
 export function checksTable(checks, mode, units) {
   const hasCase = checks.some(check => check.case !== undefined);
@@ -59,7 +65,7 @@ export function checksTable(checks, mode, units) {
     el('td', { class: 'number' }, shown(check.demand, units)),
     el('td', { class: 'number' }, shown(check.resistance, units)),
     el('td', {}, check.level),
-    el('td', { class: 'number' }, check.reserve === null ? '–' : check.reserve.toPrecision(3)),
+    el('td', { class: 'number' }, check.reserve === null ? '–' : roundedDown(check.reserve)),
     el('td', {}, check.method));
   const heads = [['Used', 'number'], ['', ''], ['Of', ''], ['Where', ''], hasCase && ['Load case', ''], ['Load', 'number'], ['Resistance', 'number'], ['Level', ''], ['n', 'number'], ['By', '']].filter(Boolean);
   return [
@@ -70,7 +76,7 @@ export function checksTable(checks, mode, units) {
 
 /** A table that scrolls in its own box. `heads` are each a text and a class. */
 export function table(caption, heads, rows) {
-  return el('div', { class: 'scroll', role: 'region', tabindex: '0', 'aria-label': `Table: ${caption}` }, el('table', {},
+  return el('div', { class: 'scroll', role: 'region', tabindex: '0', 'aria-label': `Table: ${caption}` }, el('table', { class: heads.length <= 4 ? 'few' : undefined },
     el('caption', { class: 'unseen' }, caption),
     el('thead', {}, el('tr', {}, heads.map(([head, kind]) => el('th', { scope: 'col', class: kind || undefined }, head)))),
     el('tbody', {}, rows)));

@@ -6,7 +6,7 @@ import { shown } from './units.mjs';
 const percent = used => used === null ? '–' : `${(100 * used).toFixed(0)} %`;
 const PLAN = ['plan', 'Plan', 'The bolts, what comes to each, and the loads where they act.'];
 
-/** A check of the verdict as the table wants it: its rule is that it is kept up to a utilisation of one. */
+/** A check of the verdict as the table wants it, with the case if the row is to say it: it is kept up to a utilisation of one. */
 const tabled = (check, name) => ({
   ...check, case: name, holds: check.utilisation <= 1, reserve: check.proportional && check.utilisation > 0 ? 1 / check.utilisation : null,
 });
@@ -78,11 +78,11 @@ export function showConnection(answer, { kept, mode, missing, draw, shownCase, s
     wanted(missing, go, where),
     answer.faults.length > 0 && section('What forbids it', list(answer.faults)),
     verdict.set_aside.length > 0 && section('Set aside by the engineer', list(verdict.set_aside.map(one => `${mode(one.mode)}: ${one.reason}`))),
-    el('section', { class: 'pictures' }, casePicker(verdict, shownCase, showCase), figure(PLAN, draw, kept)),
+    el('section', { class: 'pictures plan' }, casePicker(verdict, shownCase, showCase), figure(PLAN, draw, kept)),
     section('Load cases', casesTable(verdict)),
     section('Bolts', el('p', { class: 'hint' }, 'Each by the worst that comes to it.'), boltsTable(verdict, units)),
     verdict.checks.length > 0 && section('All bolts together', checksTable(verdict.checks.map(own => tabled(own.check, nameOf(own.case))), mode, units)),
-    worst && section(`Bolt ${worst.number} by itself`, worst.checks.length > 0 ? checksTable(worst.checks.map(check => tabled(check, nameOf(worst.case))), mode, units) : el('p', {}, 'Nothing could be compared.')),
+    worst && section(`Bolt ${worst.number} by itself, in “${nameOf(worst.case)}”`, worst.checks.length > 0 ? checksTable(worst.checks.map(check => tabled(check)), mode, units) : el('p', {}, 'Nothing could be compared.')),
     section('Cautions', list(answer.cautions)),
     section('How the loads came to the bolts', list(verdict.methods)),
     el('section', { class: 'paper' }, el('h3', {}, 'What was asked'), el('pre', { class: 'deep' }, request)),

@@ -205,7 +205,8 @@ export function makeForm(host, { schema, catalogue, fitsOf, whole, template, cha
     const make = key => anyField([...path, key], at.properties[key], LABELS[`${own}.${key}`] ? `${own}.${key}` : key, { required: required.has(key), quiet });
     const rest = all.filter(key => !shown.includes(key));
     const holder = path.length === 0 ? {} : { class: 'pairs' };
-    const parts = [el('div', holder, shown.map(make))];
+    // Two coordinates stand side by side on a telephone too.
+    const parts = [el('div', own === 'GroupBolt' || own === 'Point' ? { class: 'pairs two' } : holder, shown.map(make))];
     if (rest.length > 0) {
       const id = `${idOf(path)}:more`;
       const filled = rest.some(key => ![undefined, null, ''].includes(valueAt(whole(), [...path, key])));

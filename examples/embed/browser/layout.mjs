@@ -31,7 +31,7 @@ export const SHOWN = {
 export const LABELS = {
   stack: 'Stack, from the head', environment: 'Surroundings', load: 'Loads of one bolt', set_aside: 'Set aside',
   rules: 'Rules for the length', methods: 'Methods', pattern: 'Bolts together', 'JointLoad.across': 'Across the axis', 'JointLoad.along': 'Along the axis',
-  min: 'Least', max: 'Greatest', joint: 'One of its bolts', cases: 'Load cases', bolts: 'Where the bolts stand', in_plane: 'Loads in the plane', out_of_plane: 'Moments out of the plane',
+  x: 'x', y: 'y', z: 'z', min: 'Least', max: 'Greatest', joint: 'One of its bolts', cases: 'Load cases', bolts: 'Where the bolts stand', in_plane: 'Loads in the plane', out_of_plane: 'Moments out of the plane',
   loaded: 'Ply that is loaded', plates: 'Outlines of plies', 'PlatePrying.ply': 'Flange that bends', alternations: 'Loads that alternate',
 };
 
