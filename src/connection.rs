@@ -98,7 +98,7 @@ pub use load::{Alternation, Combination, LoadCase, Part};
 pub use methods::{InPlane, OutOfPlane, PlatePrying};
 pub use outline::{Outline, Side};
 pub use render::RenderedConnection;
-pub use verdict::{BoltVerdict, CaseVerdict, ConnectionCheck, ConnectionVerdict};
+pub use verdict::{BoltVerdict, CaseVerdict, ConnectionCheck, ConnectionVerdict, Governing};
 
 /// One ply of the template as a plate: its outline, and what goes with it.
 ///

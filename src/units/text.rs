@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 use alloc::{format, string::String};
 use core::fmt;
 
-use super::digits::twelve_digits;
+use super::digits::{twelve_digits, with_decimals};
 use super::{
     Angle, Area, Density, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
     RadiantExposure, TemperatureCoefficient, ThermodynamicTemperature, Torque,
@@ -609,26 +609,28 @@ pub(crate) enum Rounding {
 /// A number with so many decimals, rounded one way. What differs by less than a calculation can (1e-10 of it) is
 /// not pushed a whole digit on.
 pub(crate) fn rounded(value: f64, decimals: usize, rounding: Rounding) -> String {
-    let nearest = format!("{value:.decimals$}");
-    let (Ok(written), true) = (nearest.parse::<f64>(), value.is_finite()) else {
+    let nearest = with_decimals(value, decimals);
+    if rounding == Rounding::Nearest || !value.is_finite() {
+        return nearest;
+    }
+    let Ok(written) = nearest.parse::<f64>() else {
         return nearest;
     };
     let missing = match rounding {
-        Rounding::Nearest => return nearest,
-        Rounding::Up => value - written,
         Rounding::Down => written - value,
+        _ => value - written,
     };
     if missing <= 1e-10 * value.abs() {
         return nearest;
     }
     let digit = (0..decimals).fold(1.0, |digit, _| 0.1 * digit);
     let sign = if rounding == Rounding::Up { 1.0 } else { -1.0 };
-    format!("{:.decimals$}", written + sign * digit)
+    with_decimals(written + sign * digit, decimals)
 }
 
 /// A bare number for a sentence: at most two decimals, and none that are zero.
 pub(crate) fn plain(value: f64) -> String {
-    let text = format!("{value:.2}");
+    let text = with_decimals(value, 2);
     text.trim_end_matches('0').trim_end_matches('.').into()
 }
 
@@ -805,8 +807,11 @@ impl fmt::Display for Shown {
             Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,
             _ => &number,
         };
+        let Some(width) = f.width() else {
+            return write!(f, "{number} {unit}");
+        };
         let text = format!("{number} {unit}");
-        let padding = f.width().unwrap_or(0).saturating_sub(text.chars().count());
+        let padding = width.saturating_sub(text.chars().count());
         let (left, right) = match f.align() {
             Some(fmt::Alignment::Right) => (padding, 0),
             Some(fmt::Alignment::Center) => (padding / 2, padding - padding / 2),
