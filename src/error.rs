@@ -18,7 +18,7 @@
 //! | joints of a shopping list, choices of one, of all | 1000, 1000, 100 000 | [`shopping_list`](crate::joint::shopping_list), which stops its search after 200 000 branches |
 //! | combinations of a design, kinds of bolts on hand | 100 000, 10 000 | [`DesignSpace`](crate::joint::DesignSpace) |
 //! | bolts of a pattern | 10 000 | [`BoltPattern`](crate::strength::group::BoltPattern) |
-//! | bolts of a connection | 500, as blocks and paths between holes grow with the square | [`Connection`](crate::connection::Connection) |
+//! | bolts of a connection | 200, as blocks grow with the square, and zigzags between holes, once a plate, with the cube | [`Connection`](crate::connection::Connection) |
 //! | corners of an outline | 200, as every two sides are held against each other | [`Outline`](crate::connection::Outline) |
 //! | plates of a connection | as many as plies | [`Connection`](crate::connection::Connection) |
 //! | load cases with combinations and alternations, parts of combinations | 1 000 000 each | [`Connection`](crate::connection::Connection) |
