@@ -3,6 +3,7 @@
 
 #![allow(clippy::cast_precision_loss)] // counts below a million
 
+use std::ops::ControlFlow;
 use std::time::{Duration, Instant};
 
 use shankline::connection::{
@@ -10,14 +11,18 @@ use shankline::connection::{
 };
 use shankline::error::{Amount, Error};
 use shankline::joint::{
-    Bin, Joint, JointNeed, OwnLength, OwnMaterial, OwnScrew, Pattern, Prying, RuleSet, SetAside,
-    ToleranceChain, ToleranceMethod, shopping_list,
+    Bin, DesignSpace, Fact, Granted, Joint, JointNeed, Objective, OnHand, OwnLength, OwnMaterial,
+    OwnScrew, OwnStrength, Pattern, Prying, RuleSet, SetAside, StackBuilder, ToleranceChain,
+    ToleranceMethod, shopping_list,
 };
 use shankline::parts::AnBolt;
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::group::{BoltPattern, DeformationLaw, GroupBolt, PlaneLoad, Point};
 use shankline::strength::loads::LoadTerm;
+use shankline::strength::slip::{
+    SlipClass, SlipFaces, SlipHole, SlipMethod, SlipPreload, slip_resistance,
+};
 use shankline::tables::plies::PlyMaterial;
 use shankline::thread::{ThreadFit, ToleranceClass};
 use shankline::units::{Length, TextProblem, parse};
@@ -184,6 +189,125 @@ fn numbers_of_things() {
     });
 }
 
+#[test]
+fn numbers_of_washers_and_friction_faces() {
+    let washer = || JointWasher::new("shim", Spread::exact(mm(1.0)));
+    let plate = || Stack::builder().ply("plate", Spread::exact(mm(5.0)));
+    holds("washers under the nut", 100, |n| {
+        plate().washers_under_nut(washer(), n).build().map(|_| ())
+    });
+    holds("other washers under the nut", 100, |n| {
+        let all = (0..n).fold(plate(), |own, _| own.washer_under_nut(washer()));
+        all.build().map(|_| ())
+    });
+    holds("friction faces", 1000, |n| {
+        let method = SlipMethod::En1993 {
+            class: SlipClass::B,
+            serviceability: false,
+        };
+        let faces = SlipFaces::new(n, SlipHole::Standard);
+        let preload = SlipPreload::Specified(newtons(1e5));
+        slip_resistance(method, preload, faces, newtons(0.0)).map(|_| ())
+    });
+    holds("bolts across a load", 1000, |across| {
+        let joint = bolt().across("5 kN").build().unwrap();
+        let pattern = Pattern::Rows { along: 1, across };
+        Joint { pattern, ..joint }.check().map(|_| ())
+    });
+    holds("things taken for granted", 1000, |n| {
+        let joint = bolt().across("5 kN").build().unwrap();
+        let granted = vec![Granted::new(Fact::Nut, "none of these"); n];
+        Joint { granted, ..joint }.check().map(|_| ())
+    });
+    holds("plies of a thing taken for granted", 1000, |n| {
+        let mut joint = bolt().across("5 kN").build().unwrap();
+        joint.granted.truncate(1);
+        joint.granted[0].plies = vec![1; n];
+        joint.check().map(|_| ())
+    });
+}
+
+#[test]
+fn numbers_of_what_is_bought() {
+    // A hundred joints with a thousand choices each, and one more with one.
+    let names: Vec<String> = (0..1000).map(|n| n.to_string()).collect();
+    let most = vec![JointNeed::new("hinge", 1, names); 100];
+    shopping_list(&most).unwrap();
+    let mut beyond_it = most;
+    beyond_it.push(JointNeed::new("latch", 1, ["one more"]));
+    let taken = shopping_list(&beyond_it).map(|_| ());
+    beyond("choices of all joints", 100_001, 100_000, taken);
+    holds("bolts of a joint to buy for", 1_000_000, |n| {
+        shopping_list(&[JointNeed::new("hinge", n, ["a"])]).map(|_| ())
+    });
+    let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M8".parse().unwrap()).unwrap();
+    let drawer = Bin::new().product("M8 x 30", &screws, mm(30.0), 5).unwrap();
+    let thread: Thread = "M8".parse().unwrap();
+    holds("joints to pick for", 1_000_000, |joints| {
+        let plate = Stack::builder().ply("plate", Spread::exact(mm(18.0)));
+        let nut = NutEnd::of(Nut::find(NutStyle::Iso4032, &thread)?)?;
+        let rules = LengthRules::fabrication(UnitSystem::Si);
+        let picked = drawer.pick(&plate.build()?, &thread, nut, rules, joints);
+        picked.map(|_| ())
+    });
+}
+
+/// What a design chooses from; the search is stopped as soon as it begins.
+#[test]
+fn numbers_of_a_design() {
+    let stop = |_: usize, _: usize| ControlFlow::Break(());
+    let joint = bolt().across("5 kN").build().unwrap();
+    let begins = |space: &DesignSpace| {
+        let begun = joint.design_watched(space, &[Objective::Mass], stop);
+        begun.map(|begun| assert!(begun.is_break()))
+    };
+    let threads = [
+        "M6", "M8", "M10", "M12", "M14", "M16", "M20", "M24", "M30", "M36",
+    ];
+    let of_threads = |count: usize| {
+        let threads = threads.iter().take(count);
+        DesignSpace::new()
+            .threads(threads.map(|thread| thread.parse::<Thread>().unwrap()))
+            .products(
+                ScrewProduct::ALL
+                    .iter()
+                    .copied()
+                    .filter(|own| *own != ScrewProduct::Own)
+                    .take(10),
+            )
+            .grades(
+                BoltGrade::ALL
+                    .iter()
+                    .copied()
+                    .filter(|own| *own != BoltGrade::Stated)
+                    .take(10),
+            )
+            .nut_styles(NutStyle::ALL.iter().copied().take(10))
+            .washers(WasherStyle::ALL.iter().copied().take(10))
+    };
+    let ten = of_threads(10);
+    begins(&ten).unwrap();
+    let eleven = ten
+        .clone()
+        .washers(WasherStyle::ALL.iter().copied().take(11));
+    beyond("combinations", 110_000, 100_000, begins(&eleven));
+    let mut bolt = joint.bolt;
+    bolt.length = Some(mm(50.0));
+    holds("bolts on hand", 10_000, |n| {
+        begins(&DesignSpace::new().on_hand(vec![OnHand { bolt, count: 1 }; n], 1))
+    });
+    let whole = connection(grid(1, 2), cases(1));
+    holds("patterns", 1000, |n| {
+        let begun = whole.design_watched(
+            &DesignSpace::new(),
+            &vec![grid(1, 2); n],
+            &[Objective::Mass],
+            stop,
+        );
+        begun.map(|begun| assert!(begun.is_break()))
+    });
+}
+
 /// Load cases are looked over as a whole before any of them is worked out.
 #[test]
 fn numbers_of_bolts_and_cases_of_a_connection() {
@@ -221,6 +345,29 @@ fn numbers_of_bolts_and_cases_of_a_connection() {
     };
     // With the two names of the combinations the cases are two fewer than a million.
     taken(&combined(999_000)).unwrap();
+    let plates = |more: usize| {
+        let mut own = connection(grid(1, 2), cases(1));
+        let plate = own.plates[0].clone();
+        own.plates.extend(vec![plate; more]);
+        own
+    };
+    taken(&plates(0)).unwrap();
+    // Two plies.
+    beyond("plates", 3, 2, taken(&plates(1)));
+    let parts = |count: usize| {
+        let all = (0..count).fold(Combination::new("all"), |all, n| {
+            all.plus(1.0, format!("case {}", n % 2))
+        });
+        let mut own = connection(grid(1, 1), cases(2));
+        own.combinations = vec![all];
+        own
+    };
+    beyond(
+        "parts of combinations",
+        1_000_001,
+        1_000_000,
+        taken(&parts(1_000_001)),
+    );
 }
 
 fn named(count: usize) -> String {
@@ -277,6 +424,64 @@ fn characters_of_names() {
     holds("joint to buy for", MOST, |n| {
         shopping_list(&[JointNeed::new(named(n), 1, ["a"])]).map(|_| ())
     });
+    let washer = |n: usize| JointWasher::new(named(n), Spread::exact(mm(3.0)));
+    type Adds = fn(StackBuilder, JointWasher) -> StackBuilder;
+    let places: [(&str, Adds); 3] = [
+        ("washer under the head", StackBuilder::washer_under_head),
+        ("washer under the nut", StackBuilder::washer_under_nut),
+        ("washers under the nut", |own, washer| {
+            own.washers_under_nut(washer, 1)
+        }),
+    ];
+    for (what, add) in places {
+        holds(what, MOST, |n| {
+            let mut joint = joint();
+            joint.stack = add(joint.stack.to_builder(), washer(n)).build()?;
+            joint.check().map(|_| ())
+        });
+    }
+    holds("thing taken for granted", MOST, |n| {
+        let granted = vec![Granted::new(Fact::Nut, named(n))];
+        Joint { granted, ..joint() }.check().map(|_| ())
+    });
+    holds("own bolt", MOST, |n| {
+        let length =
+            OwnLength::of_thread(Spread::exact(mm(50.0)), Spread::exact(mm(40.0)), mm(3.0));
+        let own = bolt().own_bolt(OwnScrew::new(named(n), [length?]));
+        own.across("5 kN").build()?.check().map(|_| ())
+    });
+    holds("own strength", MOST, |n| {
+        let own = bolt().own_strength(OwnStrength::new(named(n), megapascals(800.0)));
+        own.across("5 kN").build()?.check().map(|_| ())
+    });
+    holds("bolt in a bin", MOST, |n| {
+        let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M8".parse()?)?;
+        Bin::new()
+            .product(named(n), &screws, mm(30.0), 1)
+            .map(|_| ())
+    });
+    holds("part to buy", MOST, |n| {
+        shopping_list(&[JointNeed::new("hinge", 1, [named(n)])]).map(|_| ())
+    });
+    holds("length of a chain", MOST, |n| {
+        let chain = ToleranceChain::new().plus(named(n), exact);
+        chain.range(ToleranceMethod::WorstCase).map(|_| ())
+    });
+    holds("combination", MOST, |n| {
+        let mut own = whole();
+        let all = Combination::new(named(n)).plus(1.0, "case 0");
+        own.combinations = vec![all.plus(1.0, "case 1")];
+        own.forces("case 0").map(|_| ())
+    });
+    // A plate is named as a ply is, and what has too long a name is none.
+    let mut plate = whole();
+    plate.plates[0].ply = named(MOST + 1);
+    let taken = plate.forces("case 0").map(|_| ());
+    beyond("plate", MOST + 1, MOST, taken);
+    let loaded = Some(named(MOST + 1));
+    let whole = Connection { loaded, ..whole() };
+    let taken = whole.forces("case 0").map(|_| ());
+    beyond("loaded ply", MOST + 1, MOST, taken);
     // As many letters of several bytes.
     holds("ply in Greek", MOST, |n| {
         Stack::builder()
