@@ -370,6 +370,17 @@ fn numbers_of_bolts_and_cases_of_a_connection() {
     );
 }
 
+/// Of many blocks that no rule takes, here as the holes leave nothing between them, the first is told of each plate.
+#[test]
+fn blocks_that_are_refused_are_told_once() {
+    let places = (0..40).map(|n| GroupBolt::new(mm(0.0), mm(17.0 * f64::from(n))));
+    let own = connection(BoltPattern::new(places).unwrap(), cases(2));
+    let verdict = own.check().unwrap();
+    let of_blocks = verdict.missing.iter();
+    let of_blocks = of_blocks.filter(|own| own.mode == Mode::BlockShear);
+    assert_eq!(of_blocks.count(), 2, "{:?}", verdict.missing);
+}
+
 fn named(count: usize) -> String {
     "n".repeat(count)
 }

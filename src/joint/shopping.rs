@@ -1,5 +1,8 @@
 //! One shopping list for many joints: as few different part numbers as they allow.
 
+// Parts and joints are numbered from 0 by `Problem`, and every list of either is as long as there are of them.
+#![allow(clippy::indexing_slicing)]
+
 use alloc::{format, string::String, vec, vec::Vec};
 
 use super::Selection;

@@ -285,13 +285,14 @@ impl<'de> Visitor<'de> for RawVisitor {
                 "unit" if unit.is_some() => return Err(de::Error::duplicate_field("unit")),
                 "value" => value = Some(map.next_value::<f64>()?),
                 "unit" => unit = Some(map.next_value::<String>()?),
-                other => match FIELDS[2..].iter().position(|field| *field == other) {
-                    Some(index) if parts[index].is_some() => {
-                        return Err(de::Error::duplicate_field(FIELDS[index + 2]));
+                other => {
+                    let mut slots = FIELDS.iter().skip(2).zip(&mut parts);
+                    match slots.find(|(field, _)| **field == other) {
+                        Some((field, Some(_))) => return Err(de::Error::duplicate_field(field)),
+                        Some((_, slot)) => *slot = Some(map.next_value()?),
+                        None => return Err(de::Error::unknown_field(other, FIELDS)),
                     }
-                    Some(index) => parts[index] = Some(map.next_value()?),
-                    None => return Err(de::Error::unknown_field(other, FIELDS)),
-                },
+                }
             }
         }
         match (value, unit, parts) {

@@ -539,9 +539,9 @@ fn parse_number(text: &str) -> Option<f64> {
     let Some((before, denominator)) = text.split_once('/') else {
         return plain_decimal(text);
     };
-    let (whole, numerator) = match before.rfind(['-', ' ']) {
-        Some(0) | None => (0.0, before),
-        Some(at) => (whole_number(before[..at].trim())?, &before[at + 1..]),
+    let (whole, numerator) = match before.rsplit_once(['-', ' ']) {
+        Some(("", _)) | None => (0.0, before),
+        Some((whole, numerator)) => (whole_number(whole.trim())?, numerator),
     };
     let numerator = whole_number(numerator.trim())?;
     let denominator = whole_number(denominator.trim())?;

@@ -47,6 +47,18 @@ struct Block {
     to_one_side: Option<usize>,
 }
 
+impl Block {
+    /// Whether the tension on it is even.
+    fn is_even(&self, method: PlyMethod, turned: bool) -> bool {
+        match (method, self.to_one_side) {
+            (PlyMethod::En1993 | PlyMethod::CsaS16, _) => self.even && !turned,
+            // Uneven only with several columns in the tension line (commentary of AISC 360; recalled).
+            (_, Some(lines)) => lines == 1 || self.even && !turned,
+            (_, None) => self.even,
+        }
+    }
+}
+
 struct Plate<'a> {
     outline: &'a Outline,
     thickness: Length,
@@ -115,15 +127,11 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
                 no_edge = true;
                 return;
             };
-            let even = match method {
-                PlyMethod::En1993 | PlyMethod::CsaS16 => block.even && !loaded.turned,
-                // Uneven only with several columns in the tension line (commentary of AISC 360; recalled).
-                _ => match block.to_one_side {
-                    Some(lines) => lines == 1 || block.even && !loaded.turned,
-                    None => block.even,
-                },
+            let by = if block.is_even(method, loaded.turned) {
+                rule.even
+            } else {
+                rule.uneven
             };
-            let by = if even { rule.even } else { rule.uneven };
             match torn(&plate, &block, by, load, loaded.level) {
                 Ok(torn) => {
                     if worst.as_ref().is_none_or(|worst| torn.used > worst.used) {

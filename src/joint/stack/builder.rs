@@ -722,7 +722,7 @@ fn sort_planes(parts: &mut Parts) -> Result<(), Error> {
             )
         });
     }
-    if let Some([twice, _]) = planes.windows(2).find(|pair| pair[0] == pair[1]) {
+    if let Some([twice, _]) = planes.windows(2).find(|pair| pair.first() == pair.last()) {
         return Err(Error::Mismatch(format!(
             "shear plane {twice} is given twice"
         )));
@@ -743,7 +743,7 @@ fn gaps(parts: &mut Parts) -> Result<(), Error> {
             )));
         }
     }
-    let twice = |pair: &&[Gap]| pair[0].after_ply == pair[1].after_ply;
+    let twice = |pair: &&[Gap]| matches!(pair, [one, other] if one.after_ply == other.after_ply);
     if let Some([gap, _]) = parts.gaps.windows(2).find(twice) {
         return Err(Error::Mismatch(format!(
             "gap after ply {} is given twice",
@@ -784,16 +784,17 @@ fn sleeves(parts: &mut Parts) -> Result<(), Error> {
             )));
         }
     }
-    let overlap = |pair: &&[Sleeve]| pair[1].first_ply <= pair[0].last_ply;
+    let overlap = |pair: &&[Sleeve]| matches!(pair, [one, next] if next.first_ply <= one.last_ply);
     if let Some([one, two]) = parts.sleeves.windows(2).find(overlap) {
         return Err(Error::Mismatch(format!(
             "sleeves \"{}\" and \"{}\" lie in the same ply",
             one.name, two.name
         )));
     }
-    for index in 0..parts.sleeves.len() {
-        let around = parts.around_sleeve(&parts.sleeves[index]);
-        let sleeve = &mut parts.sleeves[index];
+    let around: Vec<Spread<Length>> = (parts.sleeves.iter())
+        .map(|sleeve| parts.around_sleeve(sleeve))
+        .collect();
+    for (sleeve, around) in parts.sleeves.iter_mut().zip(around) {
         sleeve.play = sleeve.length.less(around);
     }
     Ok(())
@@ -827,10 +828,10 @@ fn recesses(parts: &Parts) -> Result<(), Error> {
         }
     }
     for number in [1, parts.plies.len()] {
-        if let Some(left) = parts.bearing_thickness(number) {
-            let name = &parts.plies[number - 1].name;
+        let ply = number.checked_sub(1).and_then(|at| parts.plies.get(at));
+        if let (Some(left), Some(ply)) = (parts.bearing_thickness(number), ply) {
             sane_length("thickness left by its recess", left)
-                .map_err(|error| named(error, name))?;
+                .map_err(|error| named(error, &ply.name))?;
         }
     }
     Ok(())
