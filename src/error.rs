@@ -3,7 +3,7 @@
 //! # How much there may be
 //!
 //! More than this is refused, mostly with [`Error::OutOfRange`], which says how many there are and may be. Below it time and
-//! memory grow with what is given, or hardly faster, but where the table says so.
+//! memory grow with what is given, or hardly faster, but where the table says so: there they are little at the limit.
 //!
 //! | of | at most | where |
 //! |---|---|---|
@@ -13,6 +13,7 @@
 //! | bolts along and across a load, friction faces | 1000 each | [`Pattern`](crate::joint::Pattern), [`strength::slip`](crate::strength::slip) |
 //! | lengths of a bolt of one's own | 1000, as each is looked up among all | [`OwnScrew`](crate::joint::OwnScrew) |
 //! | modes set aside | as many as there are | [`Joint`](crate::joint::Joint) |
+//! | things taken for granted, plies of one | 1000 each | [`Joint`](crate::joint::Joint) |
 //! | lengths of a chain | 10 000 | [`ToleranceChain`](crate::joint::ToleranceChain) |
 //! | kinds of bolts in a bin; bolts of one kind, joints to pick for | 10 000; 1 000 000 | [`Bin`](crate::joint::Bin) |
 //! | joints of a shopping list, choices of one, of all | 1000, 1000, 100 000 | [`shopping_list`](crate::joint::shopping_list), which stops its search after 200 000 branches |
