@@ -16,6 +16,7 @@ mod builder;
 mod features;
 mod material;
 mod ply;
+mod sane;
 mod statics;
 #[cfg(test)]
 mod tests;
