@@ -4,6 +4,7 @@ use alloc::{string::String, vec::Vec};
 
 use super::sane;
 use super::statics::Statics;
+use super::terms::times;
 use super::{Gap, HeadSeat, JointPly, JointWasher, NutWashers, Parts, Sleeve, Stack, TappedPart};
 use crate::error::Error;
 use crate::spread::Spread;
@@ -522,7 +523,7 @@ impl StackBuilder {
         let washers = parts.washers_under_nut.as_ref();
         let washers = washers.filter(|washers| washers.count > 0);
         let grip = washers.map_or(grip, |washers| {
-            grip + super::times(washers.count, washers.washer.thickness)
+            grip + times(washers.count, washers.washer.thickness)
         });
         let Statics { pulls, shares } = parts.statics()?;
         Ok(Stack {
