@@ -435,8 +435,42 @@ fn characters_of_names() {
     holds("joint to buy for", MOST, |n| {
         shopping_list(&[JointNeed::new(named(n), 1, ["a"])]).map(|_| ())
     });
+    // As many letters of several bytes.
+    holds("ply in Greek", MOST, |n| {
+        Stack::builder()
+            .ply("\u{3bb}".repeat(n), exact)
+            .build()
+            .map(|_| ())
+    });
+    for count in [MOST, MOST + 1] {
+        let known = |found: Result<(), Error>| {
+            let refused = matches!(found, Err(Error::OutOfRange { .. }));
+            assert_eq!(refused, count > MOST, "{found:?}");
+            assert!(found.is_err(), "it is no name of anything");
+        };
+        let text = named(count);
+        known(text.parse::<Thread>().map(|_| ()));
+        known(text.parse::<ThreadFit>().map(|_| ()));
+        known(text.parse::<ToleranceClass>().map(|_| ()));
+        known(text.parse::<BoltGrade>().map(|_| ()));
+        known(text.parse::<NutGrade>().map(|_| ()));
+        known(text.parse::<WasherStyle>().map(|_| ()));
+        known(text.parse::<AnBolt>().map(|_| ()));
+        known(PlyMaterial::find(&text).map(|_| ()));
+        known(JointMethods::named(&text).map(|_| ()));
+    }
+}
+
+/// Adds a washer to a stack.
+type Adds = fn(StackBuilder, JointWasher) -> StackBuilder;
+
+#[test]
+fn characters_of_names_of_parts() {
+    const MOST: usize = 1000;
+    let exact = Spread::exact(mm(5.0));
+    let joint = || bolt().across("5 kN").build().unwrap();
+    let whole = || connection(grid(1, 2), cases(2));
     let washer = |n: usize| JointWasher::new(named(n), Spread::exact(mm(3.0)));
-    type Adds = fn(StackBuilder, JointWasher) -> StackBuilder;
     let places: [(&str, Adds); 3] = [
         ("washer under the head", StackBuilder::washer_under_head),
         ("washer under the nut", StackBuilder::washer_under_nut),
@@ -493,30 +527,6 @@ fn characters_of_names() {
     let whole = Connection { loaded, ..whole() };
     let taken = whole.forces("case 0").map(|_| ());
     beyond("loaded ply", MOST + 1, MOST, taken);
-    // As many letters of several bytes.
-    holds("ply in Greek", MOST, |n| {
-        Stack::builder()
-            .ply("\u{3bb}".repeat(n), exact)
-            .build()
-            .map(|_| ())
-    });
-    for count in [MOST, MOST + 1] {
-        let known = |found: Result<(), Error>| {
-            let refused = matches!(found, Err(Error::OutOfRange { .. }));
-            assert_eq!(refused, count > MOST, "{found:?}");
-            assert!(found.is_err(), "it is no name of anything");
-        };
-        let text = named(count);
-        known(text.parse::<Thread>().map(|_| ()));
-        known(text.parse::<ThreadFit>().map(|_| ()));
-        known(text.parse::<ToleranceClass>().map(|_| ()));
-        known(text.parse::<BoltGrade>().map(|_| ()));
-        known(text.parse::<NutGrade>().map(|_| ()));
-        known(text.parse::<WasherStyle>().map(|_| ()));
-        known(text.parse::<AnBolt>().map(|_| ()));
-        known(PlyMaterial::find(&text).map(|_| ()));
-        known(JointMethods::named(&text).map(|_| ()));
-    }
 }
 
 /// A quantity keeps the start of what was too long.
