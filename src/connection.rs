@@ -98,7 +98,7 @@ pub use load::{Alternation, Combination, LoadCase, Part};
 pub use methods::{InPlane, OutOfPlane, PlatePrying};
 pub use outline::{Outline, Side};
 pub use render::RenderedConnection;
-pub use verdict::{BoltVerdict, CaseVerdict, ConnectionCheck, ConnectionVerdict};
+pub use verdict::{BoltVerdict, CaseVerdict, ConnectionCheck, ConnectionVerdict, Governing};
 
 /// One ply of the template as a plate: its outline, and what goes with it.
 ///
@@ -254,7 +254,7 @@ impl Connection {
     ///
     /// # Errors
     ///
-    /// Those of [`Joint::check`], [`Error::OutOfRange`] for more bolts (500), load cases (1 000 000) or bolts times load cases
+    /// Those of [`Joint::check`], [`Error::OutOfRange`] for more bolts (200), load cases (1 000 000) or bolts times load cases
     /// (1 000 000) than can be checked; [`Error::Mismatch`] for a description that contradicts itself (a template that has loads,
     /// a plate of no ply, a bolt outside its plate, a case twice or in no combination, loads that cancel everywhere), and for
     /// loads that the chosen methods do not cover; the message says what to choose.

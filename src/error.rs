@@ -3,7 +3,7 @@
 //! # How much there may be
 //!
 //! More than this is refused, mostly with [`Error::OutOfRange`], which says how many there are and may be. Below it time and
-//! memory grow with what is given, or hardly faster, but where the table says so.
+//! memory grow with what is given, or hardly faster, but where the table says so: there they are little at the limit.
 //!
 //! | of | at most | where |
 //! |---|---|---|
@@ -13,12 +13,13 @@
 //! | bolts along and across a load, friction faces | 1000 each | [`Pattern`](crate::joint::Pattern), [`strength::slip`](crate::strength::slip) |
 //! | lengths of a bolt of one's own | 1000, as each is looked up among all | [`OwnScrew`](crate::joint::OwnScrew) |
 //! | modes set aside | as many as there are | [`Joint`](crate::joint::Joint) |
+//! | things taken for granted, plies of one | 1000 each | [`Joint`](crate::joint::Joint) |
 //! | lengths of a chain | 10 000 | [`ToleranceChain`](crate::joint::ToleranceChain) |
 //! | kinds of bolts in a bin; bolts of one kind, joints to pick for | 10 000; 1 000 000 | [`Bin`](crate::joint::Bin) |
 //! | joints of a shopping list, choices of one, of all | 1000, 1000, 100 000 | [`shopping_list`](crate::joint::shopping_list), which stops its search after 200 000 branches |
 //! | combinations of a design, kinds of bolts on hand | 100 000, 10 000 | [`DesignSpace`](crate::joint::DesignSpace) |
 //! | bolts of a pattern | 10 000 | [`BoltPattern`](crate::strength::group::BoltPattern) |
-//! | bolts of a connection | 500, as blocks and paths between holes grow with the square | [`Connection`](crate::connection::Connection) |
+//! | bolts of a connection | 200, as blocks grow with the square, and zigzags between holes, once a plate, with the cube | [`Connection`](crate::connection::Connection) |
 //! | corners of an outline | 200, as every two sides are held against each other | [`Outline`](crate::connection::Outline) |
 //! | plates of a connection | as many as plies | [`Connection`](crate::connection::Connection) |
 //! | load cases with combinations and alternations, parts of combinations | 1 000 000 each | [`Connection`](crate::connection::Connection) |

@@ -99,7 +99,8 @@ pub trait Key: Copy + PartialEq + fmt::Display + 'static {
 /// Code and label of a member, in the list of its family.
 pub(crate) type Named<K> = (K, &'static str, &'static str);
 
-/// The members of a list.
+/// The members of a list. Runs when the library is built.
+#[allow(clippy::indexing_slicing)]
 pub(crate) const fn keys<K: Copy, const N: usize>(names: &[Named<K>; N]) -> [K; N] {
     let mut keys = [names[0].0; N];
     let mut index = 0;

@@ -9,7 +9,7 @@ use crate::error::Amount;
 use crate::names::Key;
 use crate::names::{BoltGrade, NutGrade};
 use crate::spread::Spread;
-use crate::units::{Dimension, Measured, text};
+use crate::units::{Dimension, Measured, text, written_units};
 
 /// What a quantity is in data files: for `#[schemars(with = "crate::schema::Quantity<Length>")]`.
 pub(crate) struct Quantity<Q>(PhantomData<Q>);
@@ -63,7 +63,7 @@ fn object(dimension: Dimension) -> Schema {
 
 /// Value and unit as answers have them: the unit is always the same but for values beyond its range.
 fn written(dimension: Dimension) -> Schema {
-    let units: Vec<&str> = text::written_units(dimension).collect();
+    let units: Vec<&str> = written_units(dimension).collect();
     json_schema!({
         "description": format!("{} {dimension}: value and unit.", article(dimension)),
         "type": "object",

@@ -142,7 +142,7 @@ impl Provenance {
     /// ```
     /// use shankline::prelude::*;
     /// # fn main() -> Result<(), shankline::Error> {
-    /// let nut = Nut::find(NutStyle::Iso4034, &"M36".parse()?)?;
+    /// let nut = Nut::find_edition(NutStyle::Iso4034, &"M36".parse()?, "GB/T 41-2000")?;
     /// assert_eq!(nut.provenance.edition(), Some("GB/T 41-2000"));
     /// # Ok(())
     /// # }

@@ -112,14 +112,16 @@ impl<Q: Measured + Add<Output = Q> + Sub<Output = Q>> FromStr for Spread<Q> {
             // "+0.1/-0.2" and "+0.1 -0.2": a hyphen within a fraction has no blank and no stroke before it.
             let at = rest.rfind("/-").or_else(|| rest.rfind(" -"));
             let (plus, minus) = rest.split_at(at.ok_or_else(lacking)?);
-            (nominal, plus.trim_end().trim_end_matches('/'), &minus[2..])
+            let plus = plus.trim_end().trim_end_matches('/');
+            (nominal, plus, minus.get(2..).unwrap_or_default())
         } else {
             return Ok(Self::exact(parse(text)?));
         };
         // The last unit that is written is that of a number without one; "20 mm +0.1/-0.2" has its unit in front.
         let unit_of = |part: &str| {
             part.find(starts_unit)
-                .map(|at| part[at..].trim().to_owned())
+                .and_then(|at| part.get(at..))
+                .map(|unit| unit.trim().to_owned())
         };
         let unit = unit_of(minus)
             .or_else(|| unit_of(plus))

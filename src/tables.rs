@@ -156,12 +156,9 @@ pub(crate) fn rows_of<T, K: PartialEq>(
     let Some(start) = rows.iter().position(|row| key_of(row) == *key) else {
         return &[];
     };
-    let rest = &rows[start..];
-    let end = rest
-        .iter()
-        .position(|row| key_of(row) != *key)
-        .unwrap_or(rest.len());
-    &rest[..end]
+    let rest = rows.get(start..).unwrap_or_default();
+    let end = rest.iter().position(|row| key_of(row) != *key);
+    end.and_then(|end| rest.get(..end)).unwrap_or(rest)
 }
 
 /// Which sizes a table has and which of them is nearest to the one wanted, for messages.

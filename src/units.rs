@@ -36,7 +36,9 @@
 use core::marker::PhantomData;
 
 mod digits;
+mod shown;
 pub(crate) mod text;
+mod written;
 
 #[cfg(feature = "serde")]
 pub mod quantity;
@@ -45,17 +47,17 @@ pub(crate) use digits::twelve_digits;
 pub use exact_force::{kip, pound_force};
 pub use exact_pressure::{kip_per_square_inch, pound_force_per_square_inch};
 pub use exact_torque::{pound_force_foot, pound_force_inch};
-pub use text::{
-    Dimension, Measured, Shown, TextError, TextProblem, UnitSystem, inch_fraction, parse, shown,
-};
-pub(crate) use text::{
-    MOST_CHARACTERS, Rounding, decimals_for, is_too_long, plain, rounded, starts_unit, tidy,
-    too_long,
-};
+pub(crate) use shown::{Rounding, decimals_for, plain, rounded};
+pub use shown::{Shown, UnitSystem, inch_fraction, shown};
+pub use text::{Dimension, Measured, TextError, TextProblem, parse};
+pub(crate) use text::{MOST_CHARACTERS, is_too_long, starts_unit, too_long};
 pub use uom::si::f64::{
     Angle, Area, ElectricPotential, Force, Length, Mass, Pressure, RadiantExposure, Ratio,
     TemperatureCoefficient, TemperatureInterval, ThermodynamicTemperature, Torque, Volume,
 };
+pub(crate) use written::tidy;
+#[cfg(feature = "schema")]
+pub(crate) use written::written_units;
 
 pub use uom::si::{
     angle::degree,

@@ -37,7 +37,7 @@ fn sum(bytes: impl Iterator<Item = u8>) -> u64 {
     })
 }
 
-fn is_figure(letter: &char) -> bool {
+fn is_figure(letter: char) -> bool {
     letter.is_ascii_digit() || matches!(letter, '.' | '-' | '+')
 }
 
@@ -63,6 +63,9 @@ fn answer(joint: &Joint) -> (String, String) {
     (verdict.word().to_string(), text)
 }
 
+/// The tests of this file run side by side, and each writes its own group.
+static WRITES: std::sync::Mutex<()> = std::sync::Mutex::new(());
+
 /// Compares a group with what is kept of it, or keeps it.
 fn compare(group: &str, answers: Vec<(String, (String, String))>) {
     let file = support::repository(KEPT);
@@ -73,8 +76,8 @@ fn compare(group: &str, answers: Vec<(String, (String, String))>) {
     let mut rows = BTreeMap::new();
     let mut words = String::new();
     for (name, (word, text)) in answers {
-        let figures = sum(text.chars().filter(is_figure).map(|c| c as u8));
-        words.extend(text.chars().filter(|c| !is_figure(c)));
+        let figures = sum(text.chars().filter(|&c| is_figure(c)).map(|c| c as u8));
+        words.extend(text.chars().filter(|&c| !is_figure(c)));
         fs::write(
             folder.join(name.replace(|c: char| !c.is_alphanumeric(), "_")),
             text,
@@ -88,8 +91,6 @@ fn compare(group: &str, answers: Vec<(String, (String, String))>) {
         (String::new(), format!("{:016x}", sum(words.bytes()))),
     );
 
-    // The tests of this file run side by side, and each writes its own group.
-    static WRITES: std::sync::Mutex<()> = std::sync::Mutex::new(());
     let guard = WRITES.lock();
     let mut all: BTreeMap<(String, String), (String, String)> = BTreeMap::new();
     for row in support::csv_rows(KEPT) {

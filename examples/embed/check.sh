@@ -17,6 +17,7 @@ step "format and clippy"
 cargo fmt --check
 cargo clippy --locked --all-targets -- -D warnings
 cargo clippy --locked --no-default-features --lib -- -D warnings
+cargo clippy --locked --no-default-features --features reports,pictures,design,connections --lib -- -D warnings
 
 step "tests"
 cargo test --locked
@@ -93,8 +94,12 @@ else
     node callers/answers.mjs "$scratch/shankline.wasm" > "$scratch/wasm_answers"
     "$python" callers/answers.py > "$scratch/native_answers"
     cmp "$scratch/native_answers" "$scratch/wasm_answers" || fail "native and wasm answer differently"
-    size=$(gzip -9 -c "$scratch/shankline.wasm" | wc -c)
-    test "$size" -lt 850000 || fail "the module has grown to $size bytes compressed"
+    ./wasm.sh "$scratch/small.wasm" ""
+    node callers/verdicts.mjs "$scratch/small.wasm" "$scratch/shankline.wasm"
+    for budget in shankline:850000 small:560000; do
+        size=$(gzip -9 -c "$scratch/${budget%:*}.wasm" | wc -c)
+        test "$size" -lt "${budget#*:}" || fail "the module ${budget%:*} has grown to $size bytes compressed"
+    done
 fi
 
 echo

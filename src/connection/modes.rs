@@ -25,6 +25,7 @@ mod strip;
 
 pub(super) use block::{axis, levels};
 pub(super) use held::BESIDE;
+use held::NetWidth;
 
 /// Modes of the plates that are of the connection.
 pub(super) const OF_PLATES: [Mode; 3] = [Mode::BlockShear, Mode::NetSection, Mode::GrossSection];
@@ -54,6 +55,8 @@ struct Loaded<'a> {
     in_line: bool,
     level: Level,
     turned: bool,
+    /// At its cuts, found when asked for.
+    net_widths: &'a OnceCell<Vec<Option<NetWidth>>>,
 }
 
 /// What a mode says.
@@ -78,6 +81,8 @@ pub(super) struct Own {
     places: Vec<Vector>,
     /// How far each is from the next; found when it is asked for, for it grows with the square of their number.
     apart: OnceCell<Vec<f64>>,
+    /// Net widths of each ply.
+    net_widths: Vec<OnceCell<Vec<Option<NetWidth>>>>,
     in_line: bool,
     done: Done,
 }
@@ -85,8 +90,10 @@ pub(super) struct Own {
 impl Own {
     pub(super) fn new(connection: &Connection) -> Result<Self, Error> {
         let bolts = connection.bolts.bolts().iter();
+        let plies = connection.joint.ply_facts()?;
         Ok(Self {
-            plies: connection.joint.ply_facts()?,
+            net_widths: plies.iter().map(|_| OnceCell::new()).collect(),
+            plies,
             places: bolts.map(|bolt| (bolt.x.value, bolt.y.value)).collect(),
             apart: OnceCell::new(),
             in_line: is_in_line(&connection.joint),
@@ -153,11 +160,8 @@ impl Own {
         let acts_on = case.connection.loaded.as_deref();
         let own = |facts: &&PlyFacts| facts.name.as_deref() == acts_on && facts.pull != 0.0;
         let acts_on = acts_on.and_then(|_| self.plies.iter().find(own));
-        for facts in self
-            .plies
-            .iter()
-            .filter(|facts| sheared && facts.pull != 0.0)
-        {
+        let plies = self.plies.iter().zip(&self.net_widths);
+        for (facts, net_widths) in plies.filter(|(facts, _)| sheared && facts.pull != 0.0) {
             let share = factor * facts.pull.abs();
             let bring = |load: &BoltLoad| (share * load.x.value, share * load.y.value);
             let name = facts.name.as_deref();
@@ -170,6 +174,7 @@ impl Own {
                 in_line: self.in_line,
                 level,
                 turned: case.turned,
+                net_widths,
             };
             told.push((facts.place, of_ply(case.connection, &loaded)));
         }

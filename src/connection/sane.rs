@@ -16,9 +16,9 @@ use crate::units::{Force, Length, from_base};
 const MOST_CASES: usize = 1_000_000;
 /// So many bolts in so many cases, each a whole check; what comes to each is kept.
 const MOST_BOLT_CASES: usize = 1_000_000;
-/// More than any connection has, and few enough to try every block of them: blocks and paths between holes grow with the
-/// square of their number.
-const MOST_BOLTS: usize = 500;
+/// More than any connection has, and few enough to try every block of them: blocks grow with the square of their number, what
+/// bears between two columns is no sum of what each does, and zigzags between holes, once a plate, with the cube.
+const MOST_BOLTS: usize = 200;
 /// Factors of combinations: a slip of the pen beyond. Notional loads of codes are two thousandths of others, unit loads are
 /// taken a thousand times; less than a thousandth hides a case from the rule that each is in a combination.
 const MOST_FACTOR: f64 = 1e3;
@@ -233,7 +233,7 @@ fn buckling(connection: &Connection, plate: &Plate) -> Result<(), Error> {
     let nearest = levels.fold(f64::NEG_INFINITY, f64::max);
     let row = places.iter().filter(|at| dot(**at, to) >= nearest - IN_ROW);
     let ways: Vec<f64> = row.filter_map(|at| plate.outline.reach(*at, to)).collect();
-    // At most 500: exact.
+    // At most some hundreds: exact.
     #[allow(clippy::cast_precision_loss)]
     let mean = ways.iter().sum::<f64>() / ways.len().max(1) as f64;
     let least = STIFFEST_ENDS * mean;

@@ -117,6 +117,31 @@ pub struct ConnectionVerdict {
     pub cautions: Vec<Caution>,
 }
 
+/// What decides the word of a connection, or is nearest to it.
+///
+/// ```
+/// # use shankline::connection::ConnectionVerdict;
+/// fn line(verdict: &ConnectionVerdict) -> Option<String> {
+///     let governs = verdict.governing()?;
+///     let case = verdict.cases.get(governs.case)?;
+///     let check = governs.check?;
+///     Some(match governs.bolt {
+///         Some(bolt) => format!("bolt {} in {}: {check}", bolt.number, case.name),
+///         None => format!("all bolts together in {}: {check}", case.name),
+///     })
+/// }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[non_exhaustive]
+pub struct Governing<'a> {
+    /// The case, counted from 0 in [`ConnectionVerdict::cases`].
+    pub case: usize,
+    /// The bolt; none where it is what all of them do together.
+    pub bolt: Option<&'a BoltVerdict>,
+    /// The check with the highest utilisation; none if nothing was compared. A fault may speak against the bolt all the same.
+    pub check: Option<&'a Check>,
+}
+
 impl ConnectionVerdict {
     /// The word: a fault anywhere makes it one that does not hold, anything open one that is undecided.
     ///
@@ -171,6 +196,44 @@ impl ConnectionVerdict {
             } else {
                 worst
             }
+        })
+    }
+
+    /// What governs: the worst bolt, or what all do together where that is worse; none without a bolt.
+    ///
+    /// ```
+    /// # use shankline::connection::ConnectionVerdict;
+    /// fn governing_case(verdict: &ConnectionVerdict) -> Option<&str> {
+    ///     let governs = verdict.governing()?;
+    ///     verdict.cases.get(governs.case).map(|case| case.name.as_str())
+    /// }
+    /// ```
+    #[must_use]
+    pub fn governing(&self) -> Option<Governing<'_>> {
+        let bolt = self.governing_bolt()?;
+        let check = bolt.verdict.governing();
+        let used = check.map(|check| check.utilisation.value);
+        let rank = (bolt.verdict.word(), used);
+        // They stand with the highest utilisation first.
+        let together = self.checks.first().filter(|own| {
+            let word = if own.check.holds() {
+                Word::Holds
+            } else {
+                Word::DoesNotHold
+            };
+            is_worse((word, Some(own.check.utilisation.value)), rank)
+        });
+        Some(match together {
+            Some(own) => Governing {
+                case: own.case,
+                bolt: None,
+                check: Some(&own.check),
+            },
+            None => Governing {
+                case: bolt.case,
+                bolt: Some(bolt),
+                check,
+            },
         })
     }
 

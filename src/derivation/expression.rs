@@ -81,7 +81,7 @@ impl<'a> Reader<'a> {
     fn take(&mut self, one_of: &str) -> Option<char> {
         self.skip_spaces();
         let next = self.rest.chars().next().filter(|c| one_of.contains(*c))?;
-        self.rest = &self.rest[next.len_utf8()..];
+        self.rest = self.rest.get(next.len_utf8()..).unwrap_or_default();
         Some(next)
     }
 
@@ -490,7 +490,7 @@ impl<'a, V: Fn(&str) -> Option<Substitute>> Written<'a, V> {
             (Notation::Latex, "sqrt") => ("\\sqrt{", "}"),
             (Notation::Latex, "abs") => ("\\left|", "\\right|"),
             (Notation::Latex, "asin" | "acos" | "atan") => {
-                write!(f, "\\arc{}", &name[1..])?;
+                write!(f, "\\arc{}", name.trim_start_matches('a'))?;
                 (open, close)
             }
             (Notation::Latex, _) => {

@@ -72,7 +72,7 @@ impl Widened {
             }
         };
         for two in steps.windows(2) {
-            let (a, b) = (two[0], two[1]);
+            let &[a, b] = two else { continue };
             if b - a < 1e-9 {
                 continue;
             }

@@ -218,12 +218,14 @@ fn says(own: &Candidate, is_best: bool, system: UnitSystem) -> String {
         return reasons.join("; ");
     }
     let mut text = String::from(if is_best { "fits, taken" } else { "fits" });
-    let off = own.planes_in_run_out + own.planes_in_thread;
+    let off = own.planes_in_run_out.saturating_add(own.planes_in_thread);
     if off > 0 {
         let many = if off == 1 { "" } else { "s" };
         let _ = write!(text, ", {off} shear plane{many} in run-out or thread");
     }
-    let added = own.washers_added + own.washers_added_under_head;
+    let added = own
+        .washers_added
+        .saturating_add(own.washers_added_under_head);
     if added > 0 {
         let many = if added == 1 { "" } else { "s" };
         let _ = write!(text, ", {added} washer{many} added");

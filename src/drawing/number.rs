@@ -8,6 +8,8 @@ const TRIPLES: &str = match core::str::from_utf8(&triples()) {
     Err(_) => "",
 };
 
+// Runs when the library is built.
+#[allow(clippy::indexing_slicing)]
 const fn triples() -> [u8; 3000] {
     let mut text = [b'0'; 3000];
     let mut at = 0;

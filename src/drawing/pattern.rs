@@ -9,7 +9,9 @@ use super::page::{MARGIN, WIDTH, head, units, word};
 use super::pattern_tables::{notes, tables};
 use super::plan::plan;
 use super::text::Style;
-use crate::connection::{BoltLoad, CaseVerdict, Connection, ConnectionVerdict, LoadCase};
+use crate::connection::{
+    BoltLoad, CaseVerdict, Connection, ConnectionVerdict, Governing, LoadCase,
+};
 use crate::error::Error;
 use crate::joint::Word;
 use crate::units::{UnitSystem, shown};
@@ -54,20 +56,21 @@ pub fn pattern(
     case: Option<&str>,
     system: UnitSystem,
 ) -> Result<Drawing, Error> {
-    let governs = Governing::of(verdict);
+    let governs = verdict.governing();
     let number = match case {
-        None => governs.case,
+        None => governs.map_or(0, |own| own.case),
         Some(name) => {
             let found = verdict.cases.iter().position(|own| own.name == name);
             found.ok_or_else(|| unknown(verdict, name))?
         }
     };
-    let shown = Shown::new(connection, verdict, number, &governs)?;
+    let shown = Shown::new(connection, verdict, number, governs)?;
     let title = if connection.title.trim().is_empty() {
         "Connection without a title"
     } else {
         connection.title.trim()
     };
+    let governs = governs_text(verdict, governs);
     let mut page = Drawing::new(WIDTH, title, "");
     let lines = [
         format!(
@@ -87,7 +90,7 @@ pub fn pattern(
             shown.case.word,
             shown.case.bolt
         ),
-        format!("Governs: {}.", governs.text),
+        format!("Governs: {governs}."),
     ];
     let y = head(&mut page, title, &lines, None, system);
     let headline = verdict.headline(system).replace(" (see below)", "");
@@ -114,67 +117,28 @@ pub(super) fn quoted(name: &str) -> String {
     format!("\"{}\"", Style::Plain.fit(name, 360.0))
 }
 
-/// What decides the word, or is nearest to it.
-pub(super) struct Governing {
-    pub(super) case: usize,
-    /// The bolt, counted from 1, if it is one alone.
-    pub(super) bolt: Option<usize>,
-    text: String,
-}
-
-impl Governing {
-    fn of(verdict: &ConnectionVerdict) -> Self {
-        let case = |number: usize| verdict.cases.get(number).map_or("", |own| &own.name);
-        let bolt = verdict.governing_bolt();
-        let rank = bolt.map(|own| {
-            let used = own.verdict.governing().map(|own| own.utilisation.value);
-            (own.verdict.word().severity(), used.unwrap_or(-1.0))
-        });
-        // Checks of all bolts together stand with the highest utilisation first.
-        let together = verdict.checks.first().filter(|own| {
-            let used = own.check.utilisation.value;
-            let own = (if own.check.holds() { 0 } else { 2 }, used);
-            rank.is_none_or(|rank| own > rank)
-        });
-        if let Some(own) = together {
-            return Self {
-                case: own.case,
-                bolt: None,
-                text: format!(
-                    "all bolts together in {}, {}",
-                    quoted(case(own.case)),
-                    own.check
-                ),
-            };
+/// What decides the word, or is nearest to it, in words.
+fn governs_text(verdict: &ConnectionVerdict, governs: Option<Governing<'_>>) -> String {
+    let Some(governs) = governs else {
+        return "nothing, as there is no bolt".into();
+    };
+    let case = verdict.cases.get(governs.case);
+    let case = quoted(case.map_or("", |own| &own.name));
+    let check = governs.check;
+    let Some(bolt) = governs.bolt else {
+        let check = check.map(ToString::to_string).unwrap_or_default();
+        return format!("all bolts together in {case}, {check}");
+    };
+    let word = bolt.verdict.word();
+    let check = match check {
+        None => "of which nothing was compared".to_string(),
+        Some(check) if word == Word::DoesNotHold && check.holds() => {
+            format!("by a fault; what was compared is used less, most in {check}")
         }
-        let Some(bolt) = bolt else {
-            return Self {
-                case: 0,
-                bolt: None,
-                text: "nothing, as there is no bolt".into(),
-            };
-        };
-        let word = bolt.verdict.word();
-        let check = match bolt.verdict.governing() {
-            None => "of which nothing was compared".to_string(),
-            Some(check) if word == Word::DoesNotHold && check.holds() => {
-                format!("by a fault; what was compared is used less, most in {check}")
-            }
-            Some(check) if word == Word::Undecided => {
-                format!("as far as it was compared: {check}")
-            }
-            Some(check) => check.to_string(),
-        };
-        Self {
-            case: bolt.case,
-            bolt: Some(bolt.number),
-            text: format!(
-                "bolt {} in {}, {check}",
-                bolt.number,
-                quoted(case(bolt.case))
-            ),
-        }
-    }
+        Some(check) if word == Word::Undecided => format!("as far as it was compared: {check}"),
+        Some(check) => check.to_string(),
+    };
+    format!("bolt {} in {case}, {check}", bolt.number)
 }
 
 /// What is drawn.
@@ -195,7 +159,7 @@ impl<'a> Shown<'a> {
         connection: &'a Connection,
         verdict: &'a ConnectionVerdict,
         number: usize,
-        governs: &Governing,
+        governs: Option<Governing<'_>>,
     ) -> Result<Self, Error> {
         let other = || {
             Error::Mismatch(format!(
@@ -234,7 +198,9 @@ impl<'a> Shown<'a> {
             case,
             parts,
             alternates,
-            governs: governs.case == number && governs.bolt == Some(case.bolt),
+            governs: governs.is_some_and(|own| {
+                own.case == number && own.bolt.is_some_and(|bolt| bolt.number == case.bolt)
+            }),
         })
     }
 
@@ -278,10 +244,10 @@ pub(super) fn along(load: &BoltLoad, system: UnitSystem) -> Option<String> {
     }
 }
 
-fn description(own: &Shown<'_>, headline: &str, governs: &Governing, system: UnitSystem) -> String {
+fn description(own: &Shown<'_>, headline: &str, governs: &str, system: UnitSystem) -> String {
     let mut text = format!(
         "Plan of a connection. {headline}. Governs: {}. Forces on the bolts in {}:",
-        governs.text,
+        governs,
         quoted(&own.case.name)
     );
     for (load, bolt) in own.case.loads.iter().zip(&own.verdict.bolts) {

@@ -256,7 +256,7 @@ fn hatching(page: &mut Drawing, geometry: &Shapes, scale: &Scale, middle: f64) {
             }
             continue;
         }
-        let step = [7.0, 7.0, 10.0, 10.0][first.turn % 4];
+        let step = if first.turn % 4 < 2 { 7.0 } else { 10.0 };
         page.hatch_all(Line::Hatch, &areas, first.turn % 2 == 0, step);
     }
 }

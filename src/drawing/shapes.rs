@@ -370,7 +370,7 @@ impl Builder<'_> {
         };
         let part = Part::Cut(turn);
         for two in wall.windows(2) {
-            let (a, b) = (two[0], two[1]);
+            let &[a, b] = two else { continue };
             if b[0] - a[0] > 1e-9 {
                 self.out.cuttings.push(Cutting {
                     turn,

@@ -58,7 +58,10 @@ impl Goal {
         let planes = match self {
             Self::Fits => 0,
             Self::NoPlaneInThread => candidate.planes_in_thread,
-            Self::EveryPlaneOnShank => candidate.planes_in_run_out + candidate.planes_in_thread,
+            Self::EveryPlaneOnShank => {
+                let in_run_out = candidate.planes_in_run_out;
+                in_run_out.saturating_add(candidate.planes_in_thread)
+            }
         };
         candidate.fits() && planes == 0
     }

@@ -274,7 +274,9 @@ impl Bin {
         let mut cautions = nut.cautions();
         let (mut washers, mut at_head, mut planes_not_on_shank) = (0, 0, 0);
         for found in &assessed {
-            let stocked = &self.items[found.item];
+            let Some(stocked) = self.items.get(found.item) else {
+                continue;
+            };
             let count = missing.min(stocked.count);
             if count > 0 {
                 missing -= count;
@@ -293,7 +295,7 @@ impl Bin {
         let all_alike = assessed
             .iter()
             .map(|found| found.item)
-            .find(|&item| self.items[item].count >= joints);
+            .find(|&item| self.items.get(item).is_some_and(|own| own.count >= joints));
         Ok(BinPick {
             joints,
             fitting: assessed,

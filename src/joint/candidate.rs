@@ -431,6 +431,12 @@ pub struct Selection {
 }
 
 impl Selection {
+    /// Those that fit, and the others.
+    fn split(&self) -> (&[Candidate], &[Candidate]) {
+        let all = self.candidates.as_slice();
+        all.split_at_checked(self.accepted).unwrap_or((all, &[]))
+    }
+
     /// The best length that fits, if any.
     ///
     /// ```
@@ -469,7 +475,8 @@ impl Selection {
     /// ```
     #[must_use]
     pub fn accepted(&self) -> &[Candidate] {
-        &self.candidates[..self.accepted]
+        let (accepted, _) = self.split();
+        accepted
     }
 
     /// The lengths that do not fit, with their reasons; the least bad first.
@@ -495,7 +502,8 @@ impl Selection {
     /// ```
     #[must_use]
     pub fn rejected(&self) -> &[Candidate] {
-        &self.candidates[self.accepted..]
+        let (_, rejected) = self.split();
+        rejected
     }
 
     /// Stock lengths that could not be judged, because a dimension of theirs has not been read.

@@ -1,5 +1,7 @@
 //! Which of two lengths is the better one.
 
+use alloc::vec::Vec;
+
 use crate::units::Length;
 
 /// What makes one length of bolt better than another.
@@ -95,11 +97,14 @@ impl Ranking {
     pub fn by(first: &[Criterion]) -> Self {
         let usual = Self::default();
         let mut order = usual;
-        let mut filled = 0;
+        let mut slots = order.0.iter_mut();
+        let mut given = Vec::with_capacity(usual.0.len());
         for &criterion in first.iter().chain(&usual.0) {
-            if !order.0[..filled].contains(&criterion) {
-                order.0[filled] = criterion;
-                filled += 1;
+            if !given.contains(&criterion) {
+                given.push(criterion);
+                if let Some(slot) = slots.next() {
+                    *slot = criterion;
+                }
             }
         }
         order
@@ -133,7 +138,7 @@ impl Ranking {
                 Criterion::Cut => (1, u128::from(merits.needs_cut)),
                 Criterion::WashersAdded => {
                     let (head, nut) = (merits.added_under_head, merits.added_under_nut);
-                    (32, word(head + nut) << 16 | word(head))
+                    (32, word(head.saturating_add(nut)) << 16 | word(head))
                 }
                 Criterion::Length => (48, u128::from(length_rank(merits.length))),
             };

@@ -147,7 +147,12 @@ impl Trial {
 }
 
 /// Planes by their zone in the worst case.
-type ZoneCounts = [usize; 3];
+#[derive(Clone, Copy, Default)]
+struct ZoneCounts {
+    on_shank: usize,
+    in_run_out: usize,
+    in_thread: usize,
+}
 
 /// One screw with its best number of washers.
 struct Judged {
@@ -472,9 +477,9 @@ impl<'a> LengthSearch<'a> {
             jam_margin: best.jam_margin,
             clear_threads: best.jam_margin.value / self.pitch().value,
             protrusion: best.protrusion,
-            planes_on_shank: zones[Zone::Shank as usize],
-            planes_in_run_out: zones[Zone::RunOut as usize],
-            planes_in_thread: zones[Zone::Thread as usize],
+            planes_on_shank: zones.on_shank,
+            planes_in_run_out: zones.in_run_out,
+            planes_in_thread: zones.in_thread,
             ends_in_tapped_part: self.nut.is_tapped(),
             needs_cut: best.needs_cut,
             cut: None,
@@ -521,10 +526,10 @@ impl<'a> LengthSearch<'a> {
         if !trial.fits {
             return Rank::of_misfit(self.misses(screw, trial), screw.nominal);
         }
-        let in_thread = zones[Zone::Thread as usize];
+        let in_thread = zones.in_thread;
         self.ranking.rank(&Merits {
             planes_in_thread: in_thread,
-            planes_off_shank: zones[Zone::RunOut as usize] + in_thread,
+            planes_off_shank: zones.in_run_out + in_thread,
             needs_cut: trial.needs_cut,
             added_under_head: trial.added.under_head,
             added_under_nut: trial.added.under_nut,
@@ -588,9 +593,13 @@ impl<'a> LengthSearch<'a> {
     /// The shear planes by zone, with so many washers added under the head.
     fn zones(&self, screw: &ScrewLength, under_head: usize) -> ZoneCounts {
         let moved = self.stack.head_washers(under_head).max;
-        let mut counts = [0; 3];
+        let mut counts = ZoneCounts::default();
         for position in self.stack.plane_positions() {
-            counts[screw.zone_at(position.max + moved) as usize] += 1;
+            match screw.zone_at(position.max + moved) {
+                Zone::Shank => counts.on_shank += 1,
+                Zone::RunOut => counts.in_run_out += 1,
+                Zone::Thread => counts.in_thread += 1,
+            }
         }
         counts
     }

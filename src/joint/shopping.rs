@@ -1,5 +1,8 @@
 //! One shopping list for many joints: as few different part numbers as they allow.
 
+// Parts and joints are numbered from 0 by `Problem`, and every list of either is as long as there are of them.
+#![allow(clippy::indexing_slicing)]
+
 use alloc::{format, string::String, vec, vec::Vec};
 
 use super::Selection;
@@ -265,7 +268,9 @@ impl Problem {
         let mut parts: Vec<&str> = Vec::new();
         let mut by_name = alloc::collections::BTreeMap::new();
         let mut choices = Vec::with_capacity(needs.len());
-        for need in needs {
+        // The joint that last named each part.
+        let mut named_by: Vec<usize> = Vec::new();
+        for (number, need) in needs.iter().enumerate() {
             sane_text("name of a joint", &need.name)?;
             at_most("number of choices of a joint", need.choices.len(), 1000)?;
             at_most("number of bolts of a joint", need.count, 1_000_000)?;
@@ -274,9 +279,11 @@ impl Problem {
                 sane_text("part number", choice)?;
                 let part = *by_name.entry(choice.as_str()).or_insert_with(|| {
                     parts.push(choice);
+                    named_by.push(usize::MAX);
                     parts.len() - 1
                 });
-                if own.contains(&part) {
+                let last = named_by.get_mut(part);
+                if last.is_some_and(|last| core::mem::replace(last, number) == number) {
                     return Err(Error::Mismatch(format!(
                         "\"{}\" has \"{choice}\" twice among its choices",
                         need.name

@@ -3,10 +3,9 @@
 use alloc::vec::Vec;
 
 use super::Candidate;
-use crate::error::{Error, not_negative};
+use crate::error::Error;
 #[cfg(feature = "serde")]
 use crate::parts::Washer;
-use crate::parts::{ScrewLength, Zone};
 use crate::spread::Spread;
 #[cfg(feature = "serde")]
 use crate::thread::Thread;
@@ -15,8 +14,11 @@ use crate::units::Length;
 mod builder;
 mod features;
 mod material;
+mod planes;
 mod ply;
+mod sane;
 mod statics;
+mod terms;
 #[cfg(test)]
 mod tests;
 mod timber;
@@ -27,7 +29,10 @@ pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
 pub(in crate::joint) use material::one_line;
 pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub(crate) use material::{STRONGEST, own_name, sane_strength};
+pub use planes::Plane;
 pub use ply::JointPly;
+pub(super) use terms::Term;
+use terms::times;
 pub use timber::{JointTimber, OwnTimber, TimberFigures};
 pub use washer::JointWasher;
 
@@ -196,35 +201,6 @@ pub(super) struct Added {
     pub(super) under_nut: usize,
 }
 
-/// One length of a stack, counted from the head.
-#[derive(Clone, Copy, Debug)]
-pub(super) struct Term<'a> {
-    pub(super) name: &'a str,
-    pub(super) size: Spread<Length>,
-    /// Whether it adds to the distance; a recess takes it off.
-    pub(super) adds: bool,
-}
-
-impl<'a> Term<'a> {
-    const fn plus(name: &'a str, size: Spread<Length>) -> Self {
-        let adds = true;
-        Self { name, size, adds }
-    }
-
-    const fn minus(name: &'a str, size: Spread<Length>) -> Self {
-        let adds = false;
-        Self { name, size, adds }
-    }
-
-    fn added_to(self, x: Spread<Length>) -> Spread<Length> {
-        if self.adds {
-            x + self.size
-        } else {
-            x.less(self.size)
-        }
-    }
-}
-
 #[cfg(feature = "serde")]
 fn is_default<T: Default + PartialEq>(value: &T) -> bool {
     *value == T::default()
@@ -248,38 +224,6 @@ impl TryFrom<Parts> for Stack {
         }
         StackBuilder::of(parts).build()
     }
-}
-
-/// A shear plane seen against one screw.
-///
-/// ```
-/// use shankline::prelude::*;
-/// # fn main() -> Result<(), shankline::Error> {
-/// let plate = Spread::exact(millimetres(10.0));
-/// let stack = Stack::builder().ply("left", plate).ply("right", plate).shear_planes([1]).build()?;
-/// let screws = ScrewSeries::new(ScrewProduct::Iso4017, &"M10".parse()?)?;
-/// let plane = stack.planes(&screws.length(millimetres(35.0))?).next().unwrap();
-/// assert_eq!((plane.after_ply, plane.worst), (1, Zone::Thread)); // threaded to the head
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[non_exhaustive]
-pub struct Plane {
-    /// The plane lies after this ply, counted from 1 at the head.
-    pub after_ply: usize,
-    /// Distance from the bearing face of the head; across a gap, of the far side of the gap.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::spread::quantity::serialize")
-    )]
-    pub position: Spread<Length>,
-    /// What it cuts if every ply has its nominal thickness.
-    pub nominal: Zone,
-    /// What it cuts in the worst case: thickest plies, shortest body.
-    pub worst: Zone,
 }
 
 impl Stack {
@@ -436,109 +380,6 @@ impl Stack {
     /// [`washers_under_nut`](Self::washers_under_nut) counts.
     pub(super) fn terms_at_nut(&self) -> impl Iterator<Item = Term<'_>> {
         self.parts.terms_at_nut()
-    }
-
-    /// Distances of the shear planes from the bearing face of the head.
-    ///
-    /// ```
-    /// # use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let ply = millimetres(10.0).plus_minus(millimetres(0.5));
-    /// let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
-    /// assert_eq!(stack.plane_positions()[0].nominal, millimetres(10.0));
-    /// # Ok(())
-    /// # }
-    /// ```
-    #[must_use]
-    pub fn plane_positions(&self) -> &[Spread<Length>] {
-        &self.positions
-    }
-
-    /// Every shear plane against one screw. Washers under the nut do not move them.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let ply = inches(0.500).plus_minus(inches(0.015));
-    /// let stack = Stack::builder().ply("a", ply).ply("b", ply).shear_planes([1]).build()?;
-    /// let screws = ScrewSeries::new(ScrewProduct::HexCapScrew, &"1/2-13 UNC".parse()?)?;
-    /// let plane = stack.planes(&screws.length(inches(2.0))?).next().unwrap();
-    /// assert_eq!((plane.nominal, plane.worst), (Zone::RunOut, Zone::RunOut)); // LB 0.365 in
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn planes<'a>(&'a self, screw: &ScrewLength) -> impl Iterator<Item = Plane> + use<'a> {
-        self.planes_moved(screw, Spread::exact(Length::default()))
-    }
-
-    /// The same against a candidate, with everything pushed towards the nut by the washers that it adds under
-    /// the head.
-    pub(crate) fn planes_of<'a>(
-        &'a self,
-        candidate: &Candidate,
-    ) -> impl Iterator<Item = Plane> + use<'a> {
-        let moved = self.head_washers(candidate.washers_added_under_head);
-        self.planes_moved(&candidate.screw, moved)
-    }
-
-    fn planes_moved<'a>(
-        &'a self,
-        screw: &ScrewLength,
-        moved: Spread<Length>,
-    ) -> impl Iterator<Item = Plane> + use<'a> {
-        let screw = *screw;
-        let planes = self.parts.shear_planes.iter();
-        planes
-            .zip(&self.positions)
-            .map(move |(&after_ply, &position)| {
-                let position = position + moved;
-                Plane {
-                    after_ply,
-                    position,
-                    nominal: screw.zone_at(position.nominal),
-                    worst: screw.zone_at(position.max),
-                }
-            })
-    }
-
-    /// By how much the joint can (or, negative, cannot) have every shear plane on guaranteed
-    /// shank and still clamp, with any length of a screw whose transition length is `transition`.
-    ///
-    /// margin = (plies after the last plane + nut-side washers, least thickness) - Y -
-    /// (max - min of everything up to the last plane), with Y = LG max - LB min. When it is
-    /// negative, no length of the product does both. `None` without shear planes.
-    ///
-    /// Source: follows from LB >= x max and LG <= G min; own derivation.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a transition length that is negative or not finite.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let leaf = Spread::exact(millimetres(2.0));
-    /// let stack = Stack::builder().ply("a", leaf).ply("b", leaf).shear_planes([1]).build()?;
-    /// // M10: Y = 5 P = 7.5 mm; a 2 mm ply never suffices
-    /// let margin = stack.shank_and_clamp_margin(millimetres(7.5), 0)?.unwrap();
-    /// assert!((margin + millimetres(5.5)).abs() < millimetres(1e-9));
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn shank_and_clamp_margin(
-        &self,
-        transition: Length,
-        washers_added: usize,
-    ) -> Result<Option<Length>, Error> {
-        not_negative("transition length", transition)?;
-        let added = Added {
-            under_nut: washers_added,
-            under_head: 0,
-        };
-        Ok(self.positions.last().map(|last| {
-            let beyond = self.grip_with(added).min - last.min;
-            beyond - transition - (last.max - last.min)
-        }))
     }
 
     /// The gaps between plies, from the head.
@@ -793,122 +634,4 @@ impl Stack {
         self.parts.tapped_part.is_none()
             && !matches!(self.parts.head_seat, HeadSeat::Countersunk { .. })
     }
-}
-
-impl Parts {
-    /// The sleeve that lies in a ply, counted from 1.
-    fn sleeve_in(&self, ply: usize) -> Option<&Sleeve> {
-        let around = |sleeve: &&Sleeve| (sleeve.first_ply..=sleeve.last_ply).contains(&ply);
-        self.sleeves.iter().find(around)
-    }
-
-    fn gap_after(&self, ply: usize) -> Option<Spread<Length>> {
-        let found = self.gaps.iter().find(|gap| gap.after_ply == ply);
-        found.map(|gap| gap.width)
-    }
-
-    fn terms(&self, thru_ply: usize) -> impl Iterator<Item = Term<'_>> {
-        let plies = self.plies.iter().take(thru_ply).zip(1..);
-        let plies = plies.flat_map(|(ply, number)| self.terms_of(ply, number));
-        self.terms_at_head().chain(plies.flatten())
-    }
-
-    /// What lies between the bearing face of the head and the first ply.
-    fn terms_at_head(&self) -> impl Iterator<Item = Term<'_>> {
-        let recess = match self.head_seat {
-            HeadSeat::Flat => None,
-            seat => Some(Term::minus("recess of the head", seat.depth())),
-        };
-        let washers = self.washers_under_head.iter();
-        washers
-            .map(|washer| Term::plus(&washer.name, washer.thickness))
-            .chain(recess)
-    }
-
-    /// A ply and the gap after it; a sleeve stands for the plies and gaps around it, at the last of them.
-    fn terms_of<'a>(&'a self, ply: &'a JointPly, number: usize) -> [Option<Term<'a>>; 2] {
-        match self.sleeve_in(number) {
-            Some(sleeve) if number == sleeve.last_ply => {
-                let clamped = self.clamped_sleeve(sleeve);
-                [
-                    Some(Term::plus(&sleeve.name, clamped)),
-                    self.gap_term(number),
-                ]
-            }
-            Some(_) => [None, None],
-            None => [
-                Some(Term::plus(&ply.name, ply.clamped())),
-                self.gap_term(number),
-            ],
-        }
-    }
-
-    fn gap_term(&self, after_ply: usize) -> Option<Term<'_>> {
-        let width = self.gap_after(after_ply)?;
-        Some(Term::plus("gap", width))
-    }
-
-    fn terms_at_nut(&self) -> impl Iterator<Item = Term<'_>> {
-        let tapped = self.tapped_part.as_ref();
-        let washers = self.other_washers_under_nut.iter();
-        washers
-            .map(|washer| Term::plus(&washer.name, washer.thickness))
-            .chain(
-                self.spot_face_under_nut
-                    .map(|depth| Term::minus("spot face under the nut", depth)),
-            )
-            .chain(tapped.map(|part| Term::plus("counterbore of the thread", part.counterbore)))
-    }
-
-    /// The plies and gaps around a sleeve.
-    fn around_sleeve(&self, sleeve: &Sleeve) -> Spread<Length> {
-        let zero = Spread::exact(Length::default());
-        (sleeve.first_ply..=sleeve.last_ply).fold(zero, |sum, number| {
-            let ply = number
-                .checked_sub(1)
-                .and_then(|index| self.plies.get(index));
-            let gap = self.gap_after(number).filter(|_| number < sleeve.last_ply);
-            sum + ply.map_or(zero, JointPly::clamped) + gap.unwrap_or(zero)
-        })
-    }
-
-    /// What a sleeve and the plies around it are together: whichever is longer is clamped.
-    fn clamped_sleeve(&self, sleeve: &Sleeve) -> Spread<Length> {
-        let (tube, plies) = (sleeve.length, self.around_sleeve(sleeve));
-        Spread {
-            min: tube.min.max(plies.min),
-            nominal: tube.nominal.max(plies.nominal),
-            max: tube.max.max(plies.max),
-        }
-    }
-
-    fn bearing_thickness(&self, ply: usize) -> Option<Length> {
-        let layer = self.plies.get(ply.checked_sub(1)?)?;
-        if self.sleeve_in(ply).is_some() {
-            return None;
-        }
-        let mut thickness = layer.clamped().min;
-        if ply == 1 {
-            thickness -= match self.head_seat {
-                HeadSeat::Flat => Length::default(),
-                HeadSeat::Recessed { depth } => depth.max,
-                HeadSeat::Countersunk {
-                    below_flush,
-                    head_height,
-                } => below_flush.max + 0.5 * head_height,
-            };
-        }
-        if ply == self.plies.len() {
-            let depth = self.spot_face_under_nut;
-            thickness -= depth.map_or(Length::default(), |depth| depth.max);
-        }
-        Some(thickness)
-    }
-}
-
-fn times(count: usize, thickness: Spread<Length>) -> Spread<Length> {
-    // Washer counts are small: exact.
-    #[allow(clippy::cast_precision_loss)]
-    let count = count as f64;
-    thickness.map(|thickness| count * thickness)
 }

@@ -306,7 +306,9 @@ impl BoltStrength {
         ) else {
             return Err(beyond());
         };
-        let (low, high) = (&rows[next.saturating_sub(1)], &rows[next]);
+        let (Some(low), Some(high)) = (rows.get(next.saturating_sub(1)), rows.get(next)) else {
+            return Err(beyond());
+        };
         let (Some(from), Some(to)) = (share(low, room), share(high, room)) else {
             return Err(beyond());
         };

@@ -113,7 +113,11 @@ impl Wanted {
 
     /// Whether it is the end of a label, or has its words in their order up to the last.
     fn ends(&self, label: &[String]) -> bool {
-        let mut ends = (0..label.len()).filter(|at| label[*at..].concat() == self.squeezed);
+        let is_end = |at: &usize| {
+            let end = label.get(*at..).unwrap_or_default();
+            end.concat() == self.squeezed
+        };
+        let mut ends = (0..label.len()).filter(is_end);
         ends.any(|at| may_begin(label, at))
             || (self.words.last() == label.last() && self.is_part(label))
     }
@@ -149,9 +153,9 @@ impl Wanted {
         let Some((first, others)) = self.words.split_first() else {
             return false;
         };
-        let begins = |at: &usize| label[*at] == *first && may_begin(label, *at);
+        let begins = |at: &usize| label.get(*at) == Some(first) && may_begin(label, *at);
         (0..label.len()).filter(begins).any(|at| {
-            let mut rest = label[at + 1..].iter();
+            let mut rest = label.iter().skip(at + 1);
             others.iter().all(|word| rest.any(|other| other == word))
         })
     }
@@ -160,7 +164,8 @@ impl Wanted {
 /// Whether a part of a label may begin at a word: not at a bare number within it. "2A" is a class of threads, and
 /// not the end of "F593 group 2 A".
 fn may_begin(label: &[String], at: usize) -> bool {
-    at == 0 || label[at].contains(char::is_alphabetic)
+    let word = label.get(at);
+    at == 0 || word.is_some_and(|word| word.contains(char::is_alphabetic))
 }
 
 /// The words of a text in small letters; a point is part of a word, what else is no letter and no digit stands
@@ -226,8 +231,8 @@ fn near(wanted: &Wanted, names: &[Name]) -> Vec<&'static str> {
                 let ends = from + 1..=label.len();
                 ends.map(move |end| (from, end))
             });
-            let runs =
-                runs.map(|(from, end)| distance(&wanted.squeezed, &label[from..end].concat()));
+            let runs = runs.filter_map(|(from, end)| label.get(from..end));
+            let runs = runs.map(|run| distance(&wanted.squeezed, &run.concat()));
             let lacks = if wanted.has_words_of(&label) {
                 0
             } else {
@@ -261,13 +266,17 @@ fn distance(a: &str, b: &str) -> usize {
     let b: Vec<char> = b.chars().take(COUNTED).collect();
     let mut row: Vec<usize> = (0..=b.len()).collect();
     for from in a.chars().take(COUNTED) {
-        // Of the row before: the field to the upper left of the next one.
-        let mut before = row[0];
-        row[0] += 1;
-        for (j, to) in b.iter().enumerate() {
+        let mut fields = row.iter_mut();
+        let Some(first) = fields.next() else { break };
+        // Of the row before the field to the upper left of the next one, and of this row the one to its left.
+        let mut before = *first;
+        *first += 1;
+        let mut left = *first;
+        for (field, to) in fields.zip(&b) {
             let change = before + usize::from(from != *to);
-            before = row[j + 1];
-            row[j + 1] = change.min(before + 1).min(row[j] + 1);
+            before = *field;
+            *field = change.min(before + 1).min(left + 1);
+            left = *field;
         }
     }
     row.last().copied().unwrap_or_default()

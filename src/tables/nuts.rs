@@ -195,7 +195,7 @@ impl Nut {
     /// Every metric nut.
     ///
     /// ```
-    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 392);
+    /// assert_eq!(shankline::tables::nuts::Nut::all_metric().len(), 394);
     /// ```
     #[must_use]
     pub fn all_metric() -> &'static [Self] {

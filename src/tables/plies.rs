@@ -194,7 +194,8 @@ const CODES: [&str; 34] = [
     "en_gjs_700_2",
 ];
 
-/// Every row, as a key.
+/// Every row, as a key. Filled when the library is built.
+#[allow(clippy::indexing_slicing)]
 static KEYS: [&PlyMaterial; CODES.len()] = {
     let rows = &generated::ply_materials::PLY_MATERIALS;
     let mut keys = [&rows[0]; CODES.len()];

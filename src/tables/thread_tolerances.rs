@@ -499,12 +499,12 @@ fn range_of<T, K: Ord + Copy>(
         let (row_key, _, thru) = of(row);
         (row_key, nanometres(thru)) < (key, size)
     });
-    let rest = &rows[start..];
+    let rest = rows.get(start..).unwrap_or_default();
     let end = rest.partition_point(|row| {
         let (row_key, over, _) = of(row);
         row_key == key && nanometres(over) < size
     });
-    &rest[..end]
+    rest.get(..end).unwrap_or_default()
 }
 
 /// A length in millimetres for a message, without the noise of the conversion.

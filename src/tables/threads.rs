@@ -427,16 +427,20 @@ macro_rules! diameters {
     }};
 }
 
+// Filled when the library is built.
+#[allow(clippy::indexing_slicing)]
 static UNIFIED_DIAMETERS: [i64; UNIFIED.len()] = diameters!(UNIFIED);
+#[allow(clippy::indexing_slicing)]
 static METRIC_DIAMETERS: [i64; METRIC.len()] = diameters!(METRIC);
 
 #[inline]
 fn of_diameter<T>(rows: &'static [T], diameters: &[i64], diameter: Length) -> &'static [T] {
     let size = nanometres(diameter);
     let start = diameters.partition_point(|known| *known < size);
-    let count = diameters[start..]
+    let count = diameters
         .iter()
+        .skip(start)
         .take_while(|known| **known == size)
         .count();
-    &rows[start..start + count]
+    rows.get(start..start + count).unwrap_or_default()
 }

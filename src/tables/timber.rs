@@ -111,7 +111,8 @@ const CODES: [&str; 29] = [
     "gl_32h",
 ];
 
-/// Every row, as a key.
+/// Every row, as a key. Filled when the library is built.
+#[allow(clippy::indexing_slicing)]
 static KEYS: [&Timber; CODES.len()] = {
     let rows = &generated::timber::TIMBER;
     let mut keys = [&rows[0]; CODES.len()];

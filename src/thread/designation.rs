@@ -73,7 +73,7 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
     // "x", "X", or the multiplication sign (two bytes in UTF-8).
     let has_pitch = cursor.take_letter(b'X')
         || {
-            let sign = cursor.bytes[cursor.at..].starts_with("×".as_bytes());
+            let sign = cursor.rest().starts_with("×".as_bytes());
             cursor.at += if sign { 2 } else { 0 };
             sign
         }
@@ -321,7 +321,8 @@ fn read_size(cursor: &mut Cursor<'_>) -> Result<Size, Failure> {
     let first_at = cursor.at;
     let padded = is_padded(cursor);
     let value = cursor.decimal().ok_or(bad(first_at))?;
-    let is_whole = !cursor.bytes[first_at..cursor.at].contains(&b'.');
+    let number = cursor.bytes.get(first_at..cursor.at).unwrap_or_default();
+    let is_whole = !number.contains(&b'.');
     // Nine digits at most, so a whole value fits.
     #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
     let whole = value as u32;
@@ -361,7 +362,7 @@ fn is_of_a_rule(numerator: u32, denominator: u32) -> bool {
 /// Whether a whole number begins with a zero more than it needs: 00 and 000 are sizes of watch screws
 /// below 0, which no table here has.
 fn is_padded(cursor: &Cursor<'_>) -> bool {
-    matches!(cursor.bytes[cursor.at..], [b'0', b'0'..=b'9', ..])
+    matches!(cursor.rest(), [b'0', b'0'..=b'9', ..])
 }
 
 fn size_in_inches(value: f64, number: Option<Length>, at: usize) -> Result<Size, Failure> {
@@ -402,10 +403,9 @@ fn read_series(cursor: &mut Cursor<'_>) -> Result<(Profile, Option<Series>), Fai
     }
     let mut symbol = [0; 5];
     let word = cursor.word();
-    if word.len() > symbol.len() {
+    let Some(symbol) = symbol.get_mut(..word.len()) else {
         return Err((at, DesignationProblem::Series));
-    }
-    let symbol = &mut symbol[..word.len()];
+    };
     symbol.copy_from_slice(word);
     symbol.make_ascii_uppercase();
     // The hand may follow a pitch without series.

@@ -122,7 +122,12 @@ pub(super) fn threads_per_inch_of(pitch: f64, decimals: usize) -> f64 {
     if decimals < 4 {
         return exact;
     }
-    let half_a_unit = [5e-5, 5e-6, 5e-7, 5e-8][(decimals - 4).min(3)];
+    let half_a_unit = match decimals {
+        4 => 5e-5,
+        5 => 5e-6,
+        6 => 5e-7,
+        _ => 5e-8,
+    };
     [1.0, 10.0, 100.0, 1000.0]
         .into_iter()
         .map(|scale| round(scale / pitch) / scale)
@@ -176,7 +181,9 @@ pub(super) fn unified_near(diameter: Length) -> String {
     let all = UnifiedThread::all();
     let after = all.partition_point(|row| row.nominal_diameter < diameter);
     neighbours(
-        after.checked_sub(1).map(|i| all[i].size.to_owned()),
+        all.get(..after)
+            .and_then(<[_]>::last)
+            .map(|row| row.size.to_owned()),
         all.get(after).map(|row| row.size.to_owned()),
     )
 }
@@ -190,7 +197,7 @@ pub(super) fn metric_near(diameter: Length) -> String {
     let after = all.partition_point(|row| row.nominal_diameter < diameter);
     let name = |row: &MetricThread| format!("M{}", trimmed(row.nominal_diameter));
     neighbours(
-        after.checked_sub(1).map(|i| name(&all[i])),
+        all.get(..after).and_then(<[_]>::last).map(name),
         all.get(after).map(name),
     )
 }

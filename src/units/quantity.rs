@@ -35,7 +35,7 @@ use serde::{
     ser::SerializeStruct,
 };
 
-use super::{Length, Measured, Ratio, TextError, text};
+use super::{Length, Measured, Ratio, TextError, written};
 
 /// Writes a quantity as an object of value and unit.
 ///
@@ -46,7 +46,7 @@ pub fn serialize<Q: Measured, S: Serializer>(
     quantity: &Q,
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
-    let (value, unit) = text::to_value_and_unit(*quantity);
+    let (value, unit) = written::to_value_and_unit(*quantity);
     serialize_value_and_unit(value, unit, serializer)
 }
 
@@ -56,7 +56,7 @@ pub(crate) fn round<Q: Measured, S: Serializer>(
     quantity: &Q,
     serializer: S,
 ) -> Result<S::Ok, S::Error> {
-    let (value, unit) = text::to_rounded_value_and_unit(*quantity);
+    let (value, unit) = written::to_rounded_value_and_unit(*quantity);
     serialize_value_and_unit(value, unit, serializer)
 }
 
@@ -173,7 +173,7 @@ pub(crate) enum RawQuantity {
 impl RawQuantity {
     /// The object a length is written as.
     pub(crate) fn of(length: Length) -> Self {
-        let (value, unit) = text::to_value_and_unit(length);
+        let (value, unit) = written::to_value_and_unit(length);
         Self::Object {
             value,
             unit: unit.into(),
@@ -183,7 +183,7 @@ impl RawQuantity {
     pub(crate) fn quantity<Q: Measured>(&self) -> Result<Q, TextError> {
         match self {
             Self::Text(text) => super::parse(text),
-            Self::Object { value, unit } => text::from_value_and_unit(*value, unit),
+            Self::Object { value, unit } => written::from_value_and_unit(*value, unit),
             Self::Bare(value) => super::parse(&value.to_string()),
         }
     }
@@ -285,13 +285,14 @@ impl<'de> Visitor<'de> for RawVisitor {
                 "unit" if unit.is_some() => return Err(de::Error::duplicate_field("unit")),
                 "value" => value = Some(map.next_value::<f64>()?),
                 "unit" => unit = Some(map.next_value::<String>()?),
-                other => match FIELDS[2..].iter().position(|field| *field == other) {
-                    Some(index) if parts[index].is_some() => {
-                        return Err(de::Error::duplicate_field(FIELDS[index + 2]));
+                other => {
+                    let mut slots = FIELDS.iter().skip(2).zip(&mut parts);
+                    match slots.find(|(field, _)| **field == other) {
+                        Some((field, Some(_))) => return Err(de::Error::duplicate_field(field)),
+                        Some((_, slot)) => *slot = Some(map.next_value()?),
+                        None => return Err(de::Error::unknown_field(other, FIELDS)),
                     }
-                    Some(index) => parts[index] = Some(map.next_value()?),
-                    None => return Err(de::Error::unknown_field(other, FIELDS)),
-                },
+                }
             }
         }
         match (value, unit, parts) {

@@ -5,7 +5,6 @@ use alloc::vec::Vec;
 use alloc::{format, string::String};
 use core::fmt;
 
-use super::digits::twelve_digits;
 use super::{
     Angle, Area, Density, ElectricPotential, Force, INCH, Length, POUND_FORCE, PSI, Pressure,
     RadiantExposure, TemperatureCoefficient, ThermodynamicTemperature, Torque,
@@ -218,13 +217,13 @@ const UNITS: &[Unit] = &[
     unit(Dimension::Expansion, &["ppm/F"], 1.8e-6),
 ];
 
-const CELSIUS_ZERO: f64 = 273.15;
-const FAHRENHEIT_ZERO: f64 = 459.67 * (5.0 / 9.0);
+pub(super) const CELSIUS_ZERO: f64 = 273.15;
+pub(super) const FAHRENHEIT_ZERO: f64 = 459.67 * (5.0 / 9.0);
 
 /// 0.453 592 37 kg over the cube of 0.3048 m.
-const POUND_PER_CUBIC_FOOT: f64 = 0.453_592_37 / (0.3048 * 0.3048 * 0.3048);
+pub(super) const POUND_PER_CUBIC_FOOT: f64 = 0.453_592_37 / (0.3048 * 0.3048 * 0.3048);
 
-const DEGREE: f64 = core::f64::consts::PI / 180.0;
+pub(super) const DEGREE: f64 = core::f64::consts::PI / 180.0;
 
 /// What separates the parts of a unit, and does not count.
 const SEPARATORS: &str = " ·⋅.*-";
@@ -234,16 +233,6 @@ const SEPARATORS: &str = " ·⋅.*-";
 pub(crate) fn unit_names(dimension: Dimension) -> impl Iterator<Item = &'static str> {
     let of_kind = UNITS.iter().filter(move |unit| unit.dimension == dimension);
     of_kind.filter_map(|unit| unit.names.first().copied())
-}
-
-/// The units that quantities of a kind are written in.
-#[cfg(feature = "schema")]
-pub(crate) fn written_units(dimension: Dimension) -> impl Iterator<Item = &'static str> {
-    let plain = match dimension {
-        Dimension::Temperature => Some("K"),
-        _ => plain_unit(dimension),
-    };
-    core::iter::once(machine_unit(dimension).0).chain(plain)
 }
 
 /// Every unit of a kind as [`find_unit`] reads it: a regular expression that ECMA-262 and others have in common.
@@ -417,7 +406,10 @@ pub(crate) fn starts_unit(c: char) -> bool {
 }
 
 /// The quantity of a number of units, or what is wrong with either.
-fn in_unit<Q: Measured>(unit: &str, value: impl Fn() -> Option<f64>) -> Result<Q, TextProblem> {
+pub(super) fn in_unit<Q: Measured>(
+    unit: &str,
+    value: impl Fn() -> Option<f64>,
+) -> Result<Q, TextProblem> {
     let unit = find_unit(unit).ok_or(TextProblem::UnknownUnit)?;
     if unit.dimension != Q::DIMENSION {
         return Err(TextProblem::OtherDimension(unit.dimension));
@@ -438,110 +430,15 @@ pub(crate) fn dimension_of(unit: &str) -> Option<Dimension> {
     find_unit(unit).map(|unit| unit.dimension)
 }
 
-/// Reads the quantity `value` of the unit named `unit`.
-#[cfg(feature = "serde")]
-pub(super) fn from_value_and_unit<Q: Measured>(value: f64, unit: &str) -> Result<Q, TextError> {
-    let refuse = |problem| TextError {
-        text: format!("{value} {unit}"),
-        expected: Q::DIMENSION,
-        problem,
-    };
-    in_unit(unit, || Some(value)).map_err(refuse)
-}
-
-/// The unit that machines read a kind of quantity in, how many SI base units it has, and where it begins.
-const fn machine_unit(dimension: Dimension) -> (&'static str, f64, f64) {
-    match dimension {
-        Dimension::Length => ("mm", 1e-3, 0.0),
-        Dimension::Area => ("mm2", 1e-6, 0.0),
-        Dimension::Force => ("N", 1.0, 0.0),
-        Dimension::Stress => ("MPa", 1e6, 0.0),
-        Dimension::Torque => ("N m", 1.0, 0.0),
-        Dimension::Angle => ("deg", DEGREE, 0.0),
-        Dimension::Stiffness => ("N/mm", 1e3, 0.0),
-        Dimension::Potential => ("V", 1.0, 0.0),
-        Dimension::Temperature => ("C", 1.0, CELSIUS_ZERO),
-        Dimension::Density => ("kg/m3", 1.0, 0.0),
-        Dimension::Expansion => ("ppm/K", 1e-6, 0.0),
-    }
-}
-
-/// The quantity rounded to the twelve digits that it is written with for machines: what is read back is the same.
-pub(crate) fn tidy<Q: Measured>(quantity: Q) -> Q {
-    let (_, factor, zero) = machine_unit(Q::DIMENSION);
-    let value = (quantity.base() - zero) / factor;
-    Q::from_base(twelve_digits(value) * factor + zero)
-}
-
-/// The value and unit a quantity is written in for machines: mm, mm2, N, MPa, N m, deg, N/mm, C, kg/m3, ppm/K. The value
-/// has 12 significant digits, and more only where it would be read as another quantity: a round trip is exact. What
-/// would be infinite there is written in m, m2, Pa, rad or N/m, so that it can be read back.
-#[cfg(feature = "serde")]
-pub(super) fn to_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
-    let (rounded, name) = to_rounded_value_and_unit(quantity);
-    let (_, factor, zero) = machine_unit(Q::DIMENSION);
-    let value = (quantity.base() - zero) / factor;
-    if !value.is_finite() {
-        return (rounded, name);
-    }
-    // The fewest digits that are read as the very same quantity.
-    let reads_back = |value: f64, name: &str| {
-        let back: Result<Q, TextError> = from_value_and_unit(value, name);
-        back.is_ok_and(|back| back.base().to_bits() == quantity.base().to_bits())
-    };
-    let more = (12..=16).filter_map(|digits| format!("{value:.digits$e}").parse().ok());
-    let written = core::iter::once(twelve_digits(value)).chain(more);
-    let bits = value.to_bits();
-    let neighbours = [bits.wrapping_add(1), bits.wrapping_sub(1)].map(f64::from_bits);
-    for written in written.chain(neighbours) {
-        if reads_back(written, name) {
-            return (written, name);
-        }
-    }
-    let plain = match Q::DIMENSION {
-        Dimension::Temperature => "K",
-        _ => plain_unit(Q::DIMENSION).unwrap_or(name),
-    };
-    if reads_back(quantity.base(), plain) {
-        return (quantity.base(), plain);
-    }
-    // What is colder than cold.
-    (rounded, name)
-}
-
-/// The same with twelve digits, whatever is read back.
-#[cfg(feature = "serde")]
-pub(super) fn to_rounded_value_and_unit<Q: Measured>(quantity: Q) -> (f64, &'static str) {
-    let (name, factor, zero) = machine_unit(Q::DIMENSION);
-    let value = (quantity.base() - zero) / factor;
-    if value.is_infinite() && quantity.base().is_finite() {
-        return (quantity.base(), plain_unit(Q::DIMENSION).unwrap_or(name));
-    }
-    (twelve_digits(value), name)
-}
-
-/// The unit in which the number is that of SI base units.
-#[cfg(feature = "serde")]
-const fn plain_unit(dimension: Dimension) -> Option<&'static str> {
-    match dimension {
-        Dimension::Length => Some("m"),
-        Dimension::Area => Some("m2"),
-        Dimension::Stress => Some("Pa"),
-        Dimension::Angle => Some("rad"),
-        Dimension::Stiffness => Some("N/m"),
-        _ => None,
-    }
-}
-
 /// A decimal, a fraction or a mixed number.
 fn parse_number(text: &str) -> Option<f64> {
     let text = text.trim();
     let Some((before, denominator)) = text.split_once('/') else {
         return plain_decimal(text);
     };
-    let (whole, numerator) = match before.rfind(['-', ' ']) {
-        Some(0) | None => (0.0, before),
-        Some(at) => (whole_number(before[..at].trim())?, &before[at + 1..]),
+    let (whole, numerator) = match before.rsplit_once(['-', ' ']) {
+        Some(("", _)) | None => (0.0, before),
+        Some((whole, numerator)) => (whole_number(whole.trim())?, numerator),
     };
     let numerator = whole_number(numerator.trim())?;
     let denominator = whole_number(denominator.trim())?;
@@ -561,299 +458,10 @@ fn plain_decimal(text: &str) -> Option<f64> {
     if plain { text.parse().ok() } else { None }
 }
 
-/// The units a reader wants to see.
-///
-/// ```
-/// use shankline::units::{UnitSystem, ksi, shown};
-/// assert_eq!(shown(ksi(120.0), UnitSystem::Si).to_string(), "827 MPa");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Default)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub enum UnitSystem {
-    /// mm, mm2, kN, MPa, N m, deg, kN/mm, °C.
-    #[default]
-    Si,
-    /// in, in2, lbf, ksi, lbf ft, deg, kip/in, °F.
-    UsCustomary,
-}
-
-/// A quantity ready for `{}`; made by [`shown`].
-///
-/// ```
-/// use shankline::units::{UnitSystem, inches, shown};
-/// assert_eq!(format!("[{:>10.1}]", shown(inches(1.0), UnitSystem::Si)), "[   25.4 mm]");
-/// ```
-#[derive(Clone, Copy, Debug)]
-pub struct Shown {
-    dimension: Dimension,
-    base: f64,
-    system: UnitSystem,
-    rounding: Rounding,
-    /// No more significant digits than so many.
-    figures: Option<usize>,
-}
-
-/// Which way a number is rounded when it is shown.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Rounding {
-    Nearest,
-    Up,
-    Down,
-}
-
-/// A number with so many decimals, rounded one way. What differs by less than a calculation can (1e-10 of it) is
-/// not pushed a whole digit on.
-pub(crate) fn rounded(value: f64, decimals: usize, rounding: Rounding) -> String {
-    let nearest = format!("{value:.decimals$}");
-    let (Ok(written), true) = (nearest.parse::<f64>(), value.is_finite()) else {
-        return nearest;
-    };
-    let missing = match rounding {
-        Rounding::Nearest => return nearest,
-        Rounding::Up => value - written,
-        Rounding::Down => written - value,
-    };
-    if missing <= 1e-10 * value.abs() {
-        return nearest;
-    }
-    let digit = (0..decimals).fold(1.0, |digit, _| 0.1 * digit);
-    let sign = if rounding == Rounding::Up { 1.0 } else { -1.0 };
-    format!("{:.decimals$}", written + sign * digit)
-}
-
-/// A bare number for a sentence: at most two decimals, and none that are zero.
-pub(crate) fn plain(value: f64) -> String {
-    let text = format!("{value:.2}");
-    text.trim_end_matches('0').trim_end_matches('.').into()
-}
-
-/// Shows a quantity to a person, in the unit and with the decimals the trade uses.
-///
-/// Small forces, stresses, torques, areas and stiffnesses get more decimals, so that three digits are left of them;
-/// lengths and angles keep the resolution of the workshop. A precision in the format string overrides the decimals;
-/// width and alignment work as usual.
-///
-/// ```
-/// use shankline::units::{UnitSystem, inches, newtons, shown};
-/// assert_eq!(shown(inches(0.5), UnitSystem::UsCustomary).to_string(), "0.500 in");
-/// assert_eq!(shown(inches(0.5), UnitSystem::Si).to_string(), "12.70 mm");
-/// assert_eq!(format!("{:.1}", shown(newtons(12345.0), UnitSystem::Si)), "12.3 kN");
-/// assert_eq!(shown(newtons(12.0), UnitSystem::Si).to_string(), "0.0120 kN");
-/// ```
-#[must_use]
-pub fn shown<Q: Measured>(quantity: Q, system: UnitSystem) -> Shown {
-    Shown {
-        dimension: Q::DIMENSION,
-        base: quantity.base(),
-        system,
-        rounding: Rounding::Nearest,
-        figures: None,
-    }
-}
-
-/// Decimals that leave so many significant digits; 0 for zero and for what is not finite.
-pub(crate) fn decimals_for(value: f64, digits: usize) -> usize {
-    const MOST: usize = 12;
-    let mut decimals = digits.saturating_sub(1);
-    if value == 0.0 || !value.is_finite() {
-        return 0;
-    }
-    let mut magnitude = value.abs();
-    while magnitude < 1.0 && decimals < MOST {
-        magnitude *= 10.0;
-        decimals += 1;
-    }
-    while magnitude >= 10.0 && decimals > 0 {
-        magnitude /= 10.0;
-        decimals -= 1;
-    }
-    decimals
-}
-
-impl Shown {
-    /// The unit, its size in SI base units, and the decimals the trade writes with it.
-    const fn unit(&self) -> (&'static str, f64, usize) {
-        match (self.dimension, self.system) {
-            (Dimension::Length, UnitSystem::Si) => ("mm", 1e-3, 2),
-            (Dimension::Length, UnitSystem::UsCustomary) => ("in", INCH, 3),
-            (Dimension::Area, UnitSystem::Si) => ("mm²", 1e-6, 1),
-            (Dimension::Area, UnitSystem::UsCustomary) => ("in²", INCH * INCH, 4),
-            (Dimension::Force, UnitSystem::Si) => ("kN", 1e3, 2),
-            (Dimension::Force, UnitSystem::UsCustomary) => ("lbf", POUND_FORCE, 0),
-            (Dimension::Stress, UnitSystem::Si) => ("MPa", 1e6, 0),
-            (Dimension::Stress, UnitSystem::UsCustomary) => ("ksi", 1e3 * PSI, 1),
-            (Dimension::Torque, UnitSystem::Si) => ("N m", 1.0, 1),
-            (Dimension::Torque, UnitSystem::UsCustomary) => {
-                ("lbf ft", POUND_FORCE * 12.0 * INCH, 1)
-            }
-            (Dimension::Angle, _) => ("deg", DEGREE, 1),
-            (Dimension::Stiffness, UnitSystem::Si) => ("kN/mm", 1e6, 1),
-            (Dimension::Stiffness, UnitSystem::UsCustomary) => {
-                ("kip/in", 1e3 * POUND_FORCE / INCH, 1)
-            }
-            (Dimension::Potential, _) => ("V", 1.0, 2),
-            (Dimension::Temperature, UnitSystem::Si) => ("°C", 1.0, 0),
-            (Dimension::Temperature, UnitSystem::UsCustomary) => ("°F", 5.0 / 9.0, 0),
-            (Dimension::Density, UnitSystem::Si) => ("kg/m³", 1.0, 0),
-            (Dimension::Density, UnitSystem::UsCustomary) => ("lb/ft³", POUND_PER_CUBIC_FOOT, 1),
-            (Dimension::Expansion, UnitSystem::Si) => ("ppm/K", 1e-6, 1),
-            (Dimension::Expansion, UnitSystem::UsCustomary) => ("ppm/°F", 1.8e-6, 2),
-        }
-    }
-
-    /// Rounded up, for what must be at least so much: whoever enters what is shown has enough.
-    ///
-    /// ```
-    /// use shankline::units::{UnitSystem, millimetres, shown};
-    /// let least = shown(millimetres(5.8442), UnitSystem::Si).rounded_up();
-    /// assert_eq!(least.to_string(), "5.85 mm");
-    /// ```
-    #[must_use]
-    pub const fn rounded_up(mut self) -> Self {
-        self.rounding = Rounding::Up;
-        self
-    }
-
-    /// Rounded down, for what must be at most so much.
-    ///
-    /// ```
-    /// use shankline::units::{UnitSystem, inches, shown};
-    /// let most = shown(inches(0.3937), UnitSystem::UsCustomary).rounded_down();
-    /// assert_eq!(most.to_string(), "0.393 in");
-    /// ```
-    #[must_use]
-    pub const fn rounded_down(mut self) -> Self {
-        self.rounding = Rounding::Down;
-        self
-    }
-
-    /// With no more significant digits than so many: what a wrench can be set to, or what a scattered value is worth.
-    ///
-    /// ```
-    /// use shankline::units::{UnitSystem, newton_metres, newtons, shown};
-    /// assert_eq!(shown(newton_metres(338.64), UnitSystem::Si).figures(3).to_string(), "339 N m");
-    /// let most = shown(newtons(80_580.0), UnitSystem::UsCustomary).figures(3).rounded_up();
-    /// assert_eq!(most.to_string(), "18200 lbf"); // 18115
-    /// ```
-    #[must_use]
-    pub const fn figures(mut self, digits: usize) -> Self {
-        self.figures = Some(digits);
-        self
-    }
-
-    /// The number as it is written.
-    fn number(&self, precision: Option<usize>) -> String {
-        let value = self.value();
-        let Some(digits) = self.figures.filter(|_| precision.is_none()) else {
-            let decimals = precision.unwrap_or_else(|| self.decimals());
-            return rounded(value, decimals, self.rounding);
-        };
-        // Digits before the point beyond those wanted become zeros.
-        let (mut size, mut zeros) = (value.abs(), 0);
-        while size >= 10.0 && size.is_finite() {
-            size /= 10.0;
-            zeros += 1;
-        }
-        let zeros = (zeros + 1_usize).saturating_sub(digits.max(1));
-        let decimals = decimals_for(value, digits).min(self.decimals());
-        let scale = (0..zeros).fold(1.0, |scale, _| 10.0 * scale);
-        let number = rounded(value / scale, decimals, self.rounding);
-        if zeros == 0 {
-            number
-        } else {
-            format!("{number}{}", "0".repeat(zeros))
-        }
-    }
-
-    /// The number that is shown, before rounding.
-    pub(crate) const fn value(&self) -> f64 {
-        let zero = match (self.dimension, self.system) {
-            (Dimension::Temperature, UnitSystem::Si) => CELSIUS_ZERO,
-            (Dimension::Temperature, UnitSystem::UsCustomary) => FAHRENHEIT_ZERO,
-            _ => 0.0,
-        };
-        (self.base - zero) / self.unit().1
-    }
-
-    /// The decimals it is shown with: those of the trade, or as many as leave three digits of a small value.
-    pub(crate) fn decimals(&self) -> usize {
-        /// Of the unit: smaller than any load or strength, and shown as nothing.
-        const RESIDUE: f64 = 1e-6;
-        let (trade, value) = (self.unit().2, self.value());
-        match self.dimension {
-            Dimension::Length
-            | Dimension::Angle
-            | Dimension::Potential
-            | Dimension::Temperature => trade,
-            _ if value.abs() < RESIDUE => trade,
-            _ => trade.max(decimals_for(value, 3)),
-        }
-    }
-}
-
-impl fmt::Display for Shown {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let unit = self.unit().0;
-        let number = self.number(f.precision());
-        // What rounds to zero must not print as minus zero.
-        let number = match number.strip_prefix('-') {
-            Some(plain) if !plain.contains(|c: char| c != '0' && c != '.') => plain,
-            _ => &number,
-        };
-        let text = format!("{number} {unit}");
-        let padding = f.width().unwrap_or(0).saturating_sub(text.chars().count());
-        let (left, right) = match f.align() {
-            Some(fmt::Alignment::Right) => (padding, 0),
-            Some(fmt::Alignment::Center) => (padding / 2, padding - padding / 2),
-            Some(fmt::Alignment::Left) | None => (0, padding),
-        };
-        write!(f, "{:left$}{text}{:right$}", "", "")
-    }
-}
-
-/// The name of a length as a fraction of an inch, if it is a whole number of sixty-fourths.
-///
-/// ```
-/// use shankline::units::{inch_fraction, inches, millimetres};
-/// assert_eq!(inch_fraction(inches(1.5)).as_deref(), Some("1-1/2"));
-/// assert_eq!(inch_fraction(inches(0.625)).as_deref(), Some("5/8"));
-/// assert_eq!(inch_fraction(inches(4.0)).as_deref(), Some("4"));
-/// assert_eq!(inch_fraction(millimetres(20.0)), None);
-/// ```
-#[must_use]
-pub fn inch_fraction(length: Length) -> Option<String> {
-    let sixty_fourths = length.value / (INCH / 64.0);
-    let rounded = crate::math::round(sixty_fourths);
-    if !(0.0..1e6).contains(&rounded) || (sixty_fourths - rounded).abs() > 1e-6 {
-        return None;
-    }
-    // Within 0..1e6 and whole, so the cast loses nothing.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-    let count = rounded as u32;
-    let (whole, mut numerator, mut denominator) = (count / 64, count % 64, 64);
-    if numerator == 0 {
-        return Some(format!("{whole}"));
-    }
-    while numerator % 2 == 0 {
-        numerator /= 2;
-        denominator /= 2;
-    }
-    Some(if whole == 0 {
-        format!("{numerator}/{denominator}")
-    } else {
-        format!("{whole}-{numerator}/{denominator}")
-    })
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::units::{inches, ksi, millimetres, newton_metres, newtons};
+    use crate::units::{UnitSystem, inches, ksi, millimetres, newton_metres, newtons, shown};
     use alloc::{format, string::ToString};
 
     #[test]

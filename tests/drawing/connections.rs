@@ -149,7 +149,7 @@ pub fn chosen() -> Vec<(&'static str, Connection, Option<&'static str>)> {
         (
             "most",
             plain(
-                grid("M12", 20, 25, 30.0, 30.0).title("As many as there may be"),
+                grid("M12", 10, 20, 30.0, 30.0).title("As many as there may be"),
                 load("turn", [30.0, -90.0, 0.0], [200.0, 100.0, 0.0]),
             ),
             None,

@@ -2,7 +2,8 @@
 //     node build.mjs [PAGE.html] [MODULE.wasm]      the module is built if none is given
 import { execFileSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { dirname, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
@@ -12,16 +13,17 @@ const read = name => readFileSync(resolve(here, name), 'utf8');
 const page = resolve(process.argv[2] ?? resolve(here, 'out/shankline.html'));
 
 /** The scripts, each after those it imports. */
-const SCRIPTS = ['../callers/shankline.mjs', 'dom.mjs', 'schema.mjs', 'layout.mjs', 'units.mjs', 'link.mjs', 'form.mjs', 'answer.mjs', 'main.mjs'];
-const DEMONSTRATIONS = ['davit_socket', 'seesaw_pivot', 'winch_foot'];
+const SCRIPTS = ['../callers/shankline.mjs', 'dom.mjs', 'schema.mjs', 'layout.mjs', 'units.mjs', 'link.mjs', 'form.mjs', 'answer.mjs', 'connection.mjs', 'main.mjs'];
+const DEMONSTRATIONS = {
+  joint: ['../../data/davit_socket.json', '../../data/seesaw_pivot.json', '../../data/winch_foot.json'],
+  connection: ['../callers/bracket.json'],
+};
 
+/** The schema is a file beside the examples, and the page shows no tables: the module is without both. */
 function built() {
-  // The schema is a file beside the examples, and the page shows no tables: without both the module is smaller. As a `cdylib`
-  // alone, because nothing is optimized across crates where an `rlib` is made as well.
-  execFileSync('cargo', ['rustc', '--locked', '--quiet', '--lib', '--crate-type', 'cdylib', '--profile', 'wasm', '--target', 'wasm32-unknown-unknown',
-    '--no-default-features'], { cwd: resolve(here, '..'), stdio: 'inherit' });
-  const target = process.env.CARGO_TARGET_DIR ?? resolve(here, '../target');
-  return resolve(target, 'wasm32-unknown-unknown/wasm/shankline_embed.wasm');
+  const module = resolve(mkdtempSync(resolve(tmpdir(), 'module-')), 'shankline.wasm');
+  execFileSync(resolve(here, '../wasm.sh'), [module], { stdio: 'inherit' });
+  return module;
 }
 
 /** One script of all: nothing is renamed, so that two of a name are an error of the browser and of `node --check`. */
@@ -47,8 +49,8 @@ const policy = `default-src 'none'; script-src ${hashed(script)} 'wasm-unsafe-ev
 const parts = {
   POLICY: `<meta http-equiv="Content-Security-Policy" content="${policy}">`,
   STYLE: `<style>${style}</style>`,
-  SCRIPT: data('schema', JSON.parse(read('../../data/joint.schema.json'))) +
-    data('demonstrations', DEMONSTRATIONS.map(name => JSON.parse(read(`../../data/${name}.json`)))) +
+  SCRIPT: data('schema', JSON.parse(read('../../data/connection.schema.json'))) +
+    data('demonstrations', Object.fromEntries(Object.entries(DEMONSTRATIONS).map(([kind, names]) => [kind, names.map(name => JSON.parse(read(name)))]))) +
     `<script type="application/gzip" id="module">${module.toString('base64')}</script>\n<script type="module">${script}</script>`,
 };
 const html = read('index.html')

@@ -1,4 +1,4 @@
-// The form: made from the schema, and in step with a joint. A text input only writes into the joint; whatever changes which
+// The form: made from the schema, and in step with a document. A text input only writes into the joint; whatever changes which
 // fields there are makes the form anew.
 import { byId, el } from './dom.mjs';
 import { DEPEND_ON, FAMILIES, LABELS, SHOWN, fitting } from './layout.mjs';
@@ -18,16 +18,17 @@ function telling(description, label) {
 
 /** "plies" is a list of what is each a "ply". */
 function singular(name) {
+  if (name === 'outline' || name === 'footprint') return 'corner';
   const [first, ...rest] = String(name).split('_');
   const one = first.replace(/ies$/, 'y').replace(/s$/, '');
   return [one, ...rest].join(' ');
 }
 
 /**
- * `joint()` is the joint as it is now; `changed(path)` is called after each change of it; `expanded(path)` is what a named set
- * stands for, where that is known.
+ * `whole()` is the document as it is now, `template()` the joint in it; `changed(path)` is called after each change;
+ * `expanded(path)` is what a named set stands for, where that is known.
  */
-export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expanded }) {
+export function makeForm(host, { schema, catalogue, fitsOf, whole, template, changed, expanded }) {
   /** Every field and group by its id: where it is, and the paragraph that says what is wrong. */
   let places = new Map();
   const open = new Set();
@@ -41,13 +42,13 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
   const same = from => (code, text) => squeezed(text) === squeezed(code) || squeezed(text) === squeezed(names.get(from)?.get(code) ?? code);
 
   function put(path, value) {
-    setAt(joint(), path, value);
+    setAt(whole(), path, value);
     changed(path);
   }
 
   /** A change after which there are other fields. The one that is wanted, or the one that had it, has the focus again. */
   function restructure(path, value, focus) {
-    setAt(joint(), path, value);
+    setAt(whole(), path, value);
     const wanted = focus ?? document.activeElement?.id;
     try {
       render();
@@ -68,7 +69,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     const id = idOf(path);
     const { kind, at } = schema.plain(node);
     const description = telling(schema.plain(node).description, labelOf(name));
-    const isEmpty = ['', undefined, null].includes(valueAt(joint(), path));
+    const isEmpty = ['', undefined, null].includes(valueAt(whole(), path));
     const such = isEmpty && kind === 'quantity' ? /such as (.+)\.$/.exec(schema.root.$defs[schema.plain(node).name]?.description ?? '')?.[1] : undefined;
     const hint = [description, such && !description.includes('such as') && `Such as ${such}.`].filter(Boolean).join(' ');
     const [hinted, note] = below(id, hint, quiet);
@@ -82,7 +83,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
 
   function textField(path, node, name, how) {
     const { kind } = schema.plain(node);
-    const value = valueAt(joint(), path) ?? '';
+    const value = valueAt(whole(), path) ?? '';
     const isNumber = kind === 'number' || kind === 'integer';
     const shown = typeof value === 'object' ? JSON.stringify(value) : String(value);
     const read = text => {
@@ -111,7 +112,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
   }
 
   function booleanField(path, node, name, how) {
-    const value = valueAt(joint(), path);
+    const value = valueAt(whole(), path);
     return field(path, node, name, how, attributes => {
       const known = value === true || value === false;
       const select = el('select', { ...attributes, on: { change: () => put(path, { yes: true, no: false }[select.value] ?? (how.required ? '' : undefined)) } },
@@ -126,9 +127,9 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     const option = one => el('option', { value: one.key, selected: one === current }, nameOf(one));
     const stray = value !== undefined && value !== null && value !== '' && !current;
     const list = [el('option', { value: '' }, stray ? `as written: ${JSON.stringify(value)}` : required ? 'choose' : 'not said')];
-    const thread = joint().bolt?.thread;
+    const thread = template()?.bolt?.thread;
     const fits = fitsOf(thread);
-    const codes = new Set(all.flatMap(one => fitting(one.from, fits, joint(), path) ?? []).map(({ code }) => code));
+    const codes = new Set(all.flatMap(one => fitting(one.from, fits, template()) ?? []).map(({ code }) => code));
     const own = all.filter(one => one.own || one.tag);
     const words = all.filter(one => !one.own && !one.tag);
     if (codes.size === 0) return [...list, words.map(option), own.map(option)];
@@ -140,7 +141,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
   /** The select itself stays while what it opens changes below it: it keeps the focus, and is not read out anew. */
   function choiceField(path, node, name, how) {
     const all = schema.options(node);
-    const currentOf = () => schema.chosen(all, valueAt(joint(), path), same(all.find(one => one.from)?.from));
+    const currentOf = () => schema.chosen(all, valueAt(whole(), path), same(all.find(one => one.from)?.from));
     const meaning = el('p', { class: 'hint' });
     const inner = el('div');
     const fill = () => {
@@ -165,7 +166,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
         ...attributes,
         on: {
           change: () => {
-            setAt(joint(), path, becomes(all.find(one => one.key === select.value)));
+            setAt(whole(), path, becomes(all.find(one => one.key === select.value)));
             try {
               fill();
               regroup(place.from);
@@ -178,7 +179,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
       return select;
     });
     const place = places.get(idOf(path));
-    const refill = () => place.input.replaceChildren(...optionsOf(all, currentOf(), valueAt(joint(), path), how.required, path).flat(2).filter(Boolean));
+    const refill = () => place.input.replaceChildren(...optionsOf(all, currentOf(), valueAt(whole(), path), how.required, path).flat(2).filter(Boolean));
     place.from = new Set(all.map(one => one.from));
     place.refill = refill;
     refill();
@@ -196,7 +197,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
   /** What is shown at once of an object, and the rest folded away. */
   function membersOf(path, node, { quiet }) {
     const { at, name } = schema.plain(node);
-    const own = path.length === 0 ? 'Joint' : name;
+    const own = path.length === 0 ? schema.root.title : name;
     const all = Object.keys(at.properties);
     const required = new Set(at.required);
     const known = SHOWN[own]?.filter(key => all.includes(key));
@@ -204,10 +205,11 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     const make = key => anyField([...path, key], at.properties[key], LABELS[`${own}.${key}`] ? `${own}.${key}` : key, { required: required.has(key), quiet });
     const rest = all.filter(key => !shown.includes(key));
     const holder = path.length === 0 ? {} : { class: 'pairs' };
-    const parts = [el('div', holder, shown.map(make))];
+    // Two coordinates stand side by side on a telephone too.
+    const parts = [el('div', own === 'GroupBolt' || own === 'Point' ? { class: 'pairs two' } : holder, shown.map(make))];
     if (rest.length > 0) {
       const id = `${idOf(path)}:more`;
-      const filled = rest.some(key => ![undefined, null, ''].includes(valueAt(joint(), [...path, key])));
+      const filled = rest.some(key => ![undefined, null, ''].includes(valueAt(whole(), [...path, key])));
       const details = el('details', {
         id, class: path.length === 0 ? 'group' : undefined, open: open.has(id) || filled,
         on: { toggle: () => { if (details.open) open.add(id); else open.delete(id); } },
@@ -228,7 +230,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
 
   function objectField(path, node, name, how) {
     const { description, at } = schema.plain(node);
-    const value = valueAt(joint(), path);
+    const value = valueAt(whole(), path);
     const isThere = typeof value === 'object' && value !== null;
     const own = { quiet: how.quiet, must: how.required ? node : undefined };
     if (how.required && isThere) return group(path, labelOf(name), description, own, membersOf(path, node, how));
@@ -242,7 +244,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
 
   function listField(path, node, name, how) {
     const { at, description } = schema.plain(node);
-    const found = valueAt(joint(), path);
+    const found = valueAt(whole(), path);
     const list = Array.isArray(found) ? found : [];
     const one = singular(name);
     const addId = `${idOf(path)}:add`;
@@ -274,7 +276,11 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
       const first = isObject ? SHOWN[schema.plain(at.items).name]?.[0] ?? Object.keys(schema.plain(at.items).at.properties)[0] : undefined;
       restructure(path, [...list, schema.blank(at.items)], idOf(first === undefined ? here : [...here, first]));
     });
-    return group(path, labelOf(name), description, { quiet: how.quiet, must: how.required ? node : undefined }, items, add);
+    // That there are none is said too, where it must be.
+    const isSaid = Array.isArray(found);
+    const none = how.required && (isSaid ? list.length === 0 && el('p', { class: 'hint' }, 'None.')
+      : button(`${idOf(path)}:none`, 'There are none', `${labelOf(name)}: there are none`, false, () => restructure(path, [], addId)));
+    return group(path, labelOf(name), description, { quiet: how.quiet, must: how.required ? node : undefined }, items, el('div', { class: 'moves' }, none, add));
   }
 
   function anyField(path, node, name, how) {
@@ -336,7 +342,7 @@ export function makeForm(host, { schema, catalogue, fitsOf, joint, changed, expa
     const found = [];
     for (const { path, node, required, kind } of places.values()) {
       if (!node) continue;
-      const value = valueAt(joint(), path);
+      const value = valueAt(whole(), path);
       const stray = kind === 'choice' && value !== undefined && value !== null && value !== '' &&
         !schema.chosen(schema.options(node), value, () => true);
       const text = stray ? 'not one of these' : schema.fault(node, value, required);

@@ -25,8 +25,10 @@ function requests() {
   }
   asked.push(['check', `{"joint":${joints[0]},"group":${text('davit_group.json')}}`]);
   asked.push(['design', text('walkway_hanger_design.json')]);
-  const connection = text('mezzanine_bracket.json');
-  asked.push(['check_connection', `{"connection":${connection}}`], ['draw_connection', `{"connection":${connection},"format":"svg"}`], ['draw_connection', `{"connection":${connection},"format":"dxf"}`]);
+  // The first has no load case: a refusal.
+  for (const connection of [text('mezzanine_bracket.json'), text('../embed/callers/bracket.json')]) {
+    asked.push(['check_connection', `{"connection":${connection}}`], ['draw_connection', `{"connection":${connection},"format":"svg"}`], ['draw_connection', `{"connection":${connection},"format":"dxf"}`]);
+  }
   // Each line of a joint left out, and each of its numbers changed: refusals and words of every kind.
   for (const joint of joints.slice(0, 3)) {
     const lines = joint.split('\n');

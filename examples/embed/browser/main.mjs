@@ -1,10 +1,11 @@
 // The page: one request, and the answer to exactly that request or none.
 import { open, Refusal } from '../callers/shankline.mjs';
 import { WORDS, pathName, showNone, showReport, withoutWord } from './answer.mjs';
+import { missingOf, showConnection, templateOf } from './connection.mjs';
 import { byId, el } from './dom.mjs';
 import { makeForm } from './form.mjs';
 import { saidIn } from './layout.mjs';
-import { jointOf, linkOf, written } from './link.mjs';
+import { heldBy, linkOf, written } from './link.mjs';
 import { humane, pathOf, readSchema, valueAt } from './schema.mjs';
 
 const inlined = id => JSON.parse(byId(id).textContent);
@@ -17,20 +18,47 @@ async function moduleBytes() {
 async function start() {
   const shankline = await open(await moduleBytes());
   const catalogue = shankline.ask('catalogue');
-  const schema = readSchema(inlined('schema'));
   const demonstrations = inlined('demonstrations');
   const { version } = shankline.ask('version');
   const modes = new Map(catalogue.families.modes.map(({ code, label }) => [code, label]));
 
-  /** The joint that the form shows, and the text that is asked: they are the same, or the text is not JSON yet. */
-  let joint = {};
+  const mode = code => modes.get(code) ?? humane(code);
+
+  /** What may be asked about. The schema of a connection has that of a joint in it: the template of its bolts. */
+  const schema = inlined('schema');
+  const KINDS = {
+    joint: {
+      called: 'One joint', schema: readSchema({ ...schema.$defs.Joint, title: 'Joint', $defs: schema.$defs }), question: 'check', picture: 'draw',
+      show: showReport, headline: answer => `${WORDS[answer.word]} ${withoutWord(answer.headline)}`, missing: answer => answer.missing,
+      /** The joint that is a connection's template. */
+      from: connection => connection.joint,
+    },
+    connection: {
+      called: 'A connection', schema: readSchema(schema), question: 'check_connection', picture: 'draw_connection',
+      show: showConnection, headline: answer => `${WORDS[answer.verdict.word]} ${withoutWord(answer.headline)}`, missing: missingOf,
+      from: joint => ({ ...blankOf('connection'), title: joint.title ?? '', joint: templateOf(joint) }),
+    },
+  };
+
+  /** Empty, and even that nothing is combined or alternates is left to be said. */
+  function blankOf(kind) {
+    const { combinations, alternations, ...blank } = KINDS[kind].schema.blank(KINDS[kind].schema.root);
+    return blank;
+  }
+
+  /** What the form shows, of which kind it is, and the text that is asked: they are the same, or the text is not JSON yet. */
+  let kind = 'joint';
+  let whole = {};
   let text = '{}';
   let units = 'si';
-  /** The last answer, if it is that to the text; and what was changed since there was one. */
-  let report, suspect;
-  /** Why the text cannot be read, while it cannot: the form then shows the joint of before, and waits. */
+  const template = () => kind === 'joint' ? whole : whole.joint;
+  /** Whether there is an answer to the text; and what was changed since there was one. */
+  let isAnswered = false, suspect;
+  /** Why the text cannot be read, while it cannot: the form then shows what it showed before, and waits. */
   let unread;
   const drawn = new Set(['section', 'checks', 'springs']);
+  /** The load case of which the plan is drawn; the one that governs if none is named. */
+  let shownCase;
   const kept = new Map();
   let isWorkingOpen = false;
 
@@ -46,33 +74,53 @@ async function start() {
     return fits.get(thread);
   }
 
-  const form = makeForm(byId('fields'), {
-    schema, catalogue, fitsOf, joint: () => joint,
-    expanded: path => report?.joint && structuredClone(valueAt(report.joint, path)),
-    changed: path => {
-      suspect ??= path;
-      text = written(joint);
-      byId('text').value = text;
-      refresh();
-    },
-  });
+  const forms = new Map();
+  function formOf(own) {
+    if (!forms.has(own)) {
+      forms.set(own, makeForm(byId('fields'), {
+        schema: KINDS[own].schema, catalogue, fitsOf, whole: () => whole, template, expanded,
+        changed: path => {
+          suspect ??= path;
+          text = written(whole);
+          byId('text').value = text;
+          refresh();
+        },
+      }));
+    }
+    return forms.get(own);
+  }
+  let form = formOf(kind);
 
-  /** Asks with the text as it stands. It was read as JSON before, so that it cannot be more than a joint. */
-  const ask = (question, rest = '') => shankline.askText(question, `{"joint":${text},"units":${JSON.stringify(units)}${rest}}`);
+  /** What a named set of the joint stands for: the module writes it out. */
+  function expanded(path) {
+    try {
+      const { joint } = JSON.parse(shankline.askText('check', `{"joint":${JSON.stringify(template())}}`));
+      return valueAt(joint, kind === 'joint' ? path : path.slice(1));
+    } catch {
+      return undefined;
+    }
+  }
+
+  /** Asks with the text as it stands. It was read as JSON before, so that it cannot be more than one document. */
+  const ask = (question, rest = '') => shankline.askText(question, `{"${kind}":${text},"units":${JSON.stringify(units)}${rest}}`);
 
   function refresh() {
-    report = undefined;
+    isAnswered = false;
     byId('told').textContent = '';
-    let reason = unread, asked;
+    let reason = unread, told;
     try {
       if (unread !== undefined) throw new Refusal({ text: unread });
-      asked = JSON.parse(ask('check'));
-      showReport(asked, {
-        kept, modes, drawn, units, request: text, go: form.go, where: form.placeOf, working, draw, redraw,
-        made: `Made on ${new Date().toISOString().slice(0, 10)} with shankline ${version}, from published tables and formulas. The answer is to the joint as it is described here, and to no other.`,
+      const asked = KINDS[kind];
+      const answer = JSON.parse(ask(asked.question));
+      const missing = asked.missing(answer).map(one => ({ ...one, path: saidIn(kind, one, whole) }));
+      if (!answer.verdict?.cases.some(({ name }) => name === shownCase)) shownCase = undefined;
+      asked.show(answer, {
+        kept, mode, missing, drawn, units, request: text, go: form.go, where: form.placeOf, working, draw, redraw, shownCase, showCase,
+        made: `Made on ${new Date().toISOString().slice(0, 10)} with shankline ${version}, from published tables and formulas. The answer is to the ${kind} as it is described here, and to no other.`,
       });
-      form.mark([], wantedBeside(asked.missing));
-      report = asked;
+      form.mark([], wantedBeside(missing));
+      told = asked.headline(answer);
+      isAnswered = true;
       suspect = undefined;
     } catch (problem) {
       reason = problem instanceof Refusal ? plainer(problem.message) : `a fault of this page: ${problem.message}`;
@@ -80,8 +128,8 @@ async function start() {
       showNone(`${reason}.`);
       reason = explain(problem, reason);
     }
-    document.title = joint.title ? `${joint.title} – does the joint hold?` : 'Does the joint hold?';
-    tell(report ? `${WORDS[report.word]} ${withoutWord(report.headline)}` : `No answer: ${reason}`);
+    document.title = whole.title ? `${whole.title} – does the joint hold?` : 'Does the joint hold?';
+    tell(isAnswered ? told : `No answer: ${reason}`);
     keepAddress();
   }
 
@@ -91,7 +139,7 @@ async function start() {
       form.mark([], []);
       return reason;
     }
-    const place = problem instanceof Refusal ? pathOf(problem.place?.field) : undefined;
+    const place = problem instanceof Refusal ? pathOf(problem.place?.field, kind) : undefined;
     const wrong = allWrong(place?.length ? place : suspect ?? form.named(problem.document?.quantity ?? ''), reason);
     form.mark(wrong, []);
     const [first] = wrong;
@@ -104,12 +152,10 @@ async function start() {
   /** For each field that a verdict waits for: for what. */
   function wantedBeside(missing) {
     const found = new Map();
-    for (const line of missing) {
-      const path = saidIn(line);
+    for (const { path, mode: code, text: line } of missing) {
       const place = path && form.placeOf(path);
       if (!place) continue;
-      const mode = modes.get(line.mode) ?? line.text;
-      found.set(place, { path, modes: (found.get(place)?.modes ?? new Set()).add(mode) });
+      found.set(place, { path, modes: (found.get(place)?.modes ?? new Set()).add(modes.get(code) ?? line) });
     }
     return [...found.values()].map(({ path, modes }) => ({ path, text: `Wanted for: ${[...modes].join(', ')}` }));
   }
@@ -122,14 +168,15 @@ async function start() {
     if (!path?.length) return own;
     const isBelow = one => path.every((step, at) => one.path[at] === step);
     // An empty field, or one that is no number, is better told of by the schema than by a reader of JSON.
-    if (own.some(one => isBelow(one) && (one.text === 'needed' || typeof valueAt(joint, path) !== 'string' || one.text === 'not a number'))) return own;
+    if (own.some(one => isBelow(one) && (one.text === 'needed' || typeof valueAt(whole, path) !== 'string' || one.text === 'not a number'))) return own;
     return [{ path, text: reason }, ...own.filter(one => !isBelow(one))];
   }
 
   /** A picture that cannot be drawn is left out. */
   function draw(picture) {
+    const what = kind === 'joint' ? `"picture":"${picture}"` : `"case":${JSON.stringify(shownCase ?? null)}`;
     try {
-      return ask('draw', `,"picture":"${picture}","format":"svg"`);
+      return ask(KINDS[kind].picture, `,${what},"format":"svg"`);
     } catch (problem) {
       if (problem instanceof Refusal && problem.code === 'not_drawn') return undefined;
       throw problem;
@@ -141,6 +188,12 @@ async function start() {
     else drawn.delete(picture);
     refresh();
     byId(`draw:${picture}`)?.focus();
+  }
+
+  function showCase(name) {
+    shownCase = name;
+    refresh();
+    byId('draw:case')?.focus();
   }
 
   /** Every step with its formula, worked out only while it is open. */
@@ -167,26 +220,34 @@ async function start() {
   let keeper;
   function keepAddress() {
     clearTimeout(keeper);
-    const link = linkOf(byId('text').value, units);
+    const link = linkOf(kind, byId('text').value, units);
     byId('link').href = link;
     keeper = setTimeout(() => history.replaceState(null, '', link), 250);
   }
 
-  /** Takes another joint as a text: from a link, a demonstration or the box. What is not JSON is not asked. */
-  function take(given, { fromBox = false } = {}) {
-    showNone('Another joint is being read.');
+  /** Takes another document as a text: from a link, a demonstration or the box. What is not JSON is not asked. */
+  function take(given, { of = kind, fromBox = false } = {}) {
+    showNone(`Another ${of} is being read.`);
     if (!fromBox) byId('text').value = given;
     suspect = undefined;
     unread = undefined;
+    if (of !== kind) {
+      kind = of;
+      whole = blankOf(kind);
+      form = formOf(kind);
+      form.render();
+    }
     try {
       const found = JSON.parse(given);
-      if (typeof found !== 'object' || found === null || Array.isArray(found)) throw new TypeError('a joint is an object with named fields');
-      [joint, text] = [found, given];
+      if (typeof found !== 'object' || found === null || Array.isArray(found)) throw new TypeError(`a ${kind} is an object with named fields`);
+      [whole, text] = [found, given];
     } catch (problem) {
-      unread = `the text of the request is not a joint in JSON: ${problem.message}`;
+      unread = `the text of the request is not a ${kind} in JSON: ${problem.message}`;
       byId('asText').open = true;
     }
     if (unread === undefined) form.render();
+    byId(`kind:${kind}`).checked = true;
+    byId('form').setAttribute('aria-label', KINDS[kind].called);
     byId('broken').hidden = unread === undefined;
     byId('fields').inert = unread !== undefined;
     byId('textWrong').hidden = unread === undefined;
@@ -196,10 +257,10 @@ async function start() {
   }
 
   function fromAddress() {
-    const found = jointOf(location.hash);
+    const found = heldBy(location.hash);
     if (!found) return false;
     if (found.units) setUnits(found.units);
-    take(found.text);
+    take(found.text, { of: found.kind });
     return true;
   }
 
@@ -215,16 +276,33 @@ async function start() {
       type: 'radio', name: 'units', value: code, checked: code === units, 'aria-label': label, on: { change: () => { units = code; refresh(); } },
     }), /\((\w+)/.exec(label)?.[1] ?? code));
   }
-  byId('demo').append(...demonstrations.map(({ title }, at) => el('option', { value: at }, title)), el('option', { value: 'empty' }, 'An empty form'));
-  byId('load').addEventListener('click', () => {
-    const at = byId('demo').value;
-    // "Back" of the browser gives the joint of before.
+  /** "Back" of the browser gives what was there before. */
+  function keepForBack() {
     history.replaceState(null, '', byId('link').href);
     history.pushState(null, '', byId('link').href);
-    take(written(at === 'empty' ? schema.blank(schema.root) : demonstrations[at]));
+  }
+
+  for (const [code, { called, from }] of Object.entries(KINDS)) {
+    // What the form shows goes on: a joint as the template of a connection, and back.
+    const change = () => {
+      const given = from(whole) ?? blankOf(code);
+      keepForBack();
+      take(written(given), { of: code });
+    };
+    byId('kind').append(el('label', {}, el('input', { type: 'radio', name: 'kind', id: `kind:${code}`, value: code, on: { change } }), called));
+  }
+  const offered = Object.keys(KINDS).flatMap(of => demonstrations[of].map(one => [of, one]));
+  const empty = { empty: 'joint', 'empty connection': 'connection' };
+  byId('demo').append(...offered.map(([, { title }], at) => el('option', { value: at }, title)),
+    ...Object.entries(empty).map(([value, of]) => el('option', { value }, `An empty ${of}`)));
+  byId('load').addEventListener('click', () => {
+    const chosen = byId('demo').value;
+    keepForBack();
+    const [of, given] = empty[chosen] ? [empty[chosen], blankOf(empty[chosen])] : offered[chosen];
+    take(written(given), { of });
   });
   byId('text').addEventListener('input', () => take(byId('text').value, { fromBox: true }));
-  byId('discard').addEventListener('click', () => { take(written(joint)); byId('text').focus(); });
+  byId('discard').addEventListener('click', () => { take(written(whole)); byId('text').focus(); });
   byId('print').addEventListener('click', () => print());
   byId('copy').addEventListener('click', async () => {
     const link = new URL(byId('link').getAttribute('href'), location.href).href;
@@ -245,7 +323,7 @@ async function start() {
 
   // After a fault nobody knows what is shown.
   addEventListener('error', ({ message }) => showNone(`A fault of this page: ${message}.`));
-  if (!fromAddress()) take(written(demonstrations[0]));
+  if (!fromAddress()) take(written(demonstrations.joint[0]));
 }
 
 start().catch(problem => showNone(`The module did not start: ${problem.message}. Nothing is decided.`));

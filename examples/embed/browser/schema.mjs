@@ -1,4 +1,4 @@
-// The schema of a joint, read for a form: what kind of field a value is, what there is to choose, what is wrong with a value.
+// A schema, read for a form: what kind of field a value is, what there is to choose, what is wrong with a value.
 // Paths are lists of names and numbers: ['stack', 'plies', 0, 'hole'].
 
 /** Comments of the source as they read for people: no marks of code, and of `tables::plies` the last word. */
@@ -128,20 +128,20 @@ export const humane = name => {
   return words.charAt(0).toUpperCase() + words.slice(1);
 };
 
-/** `joint.stack.plies[0].hole` of an error document, as a path within the joint; nothing for what lies elsewhere. */
-export function pathOf(field) {
+/** `joint.stack.plies[0].hole` of an error document, as a path within the `joint`; nothing for what lies elsewhere. */
+export function pathOf(field, kind) {
   const steps = [];
   for (const [, name, index] of (field ?? '').matchAll(/([^.[\]]+)|\[(\d+)\]/g)) {
     if (name !== undefined && index === undefined) steps.push(name);
     else steps.push(Number(index));
   }
-  return steps[0] === 'joint' ? steps.slice(1) : undefined;
+  return steps[0] === kind ? steps.slice(1) : undefined;
 }
 
 export const idOf = path => `f:${path.join('.')}`;
 
-export function valueAt(joint, path) {
-  let at = joint;
+export function valueAt(whole, path) {
+  let at = whole;
   for (const step of path) {
     if (typeof at !== 'object' || at === null || !Object.hasOwn(at, step)) return undefined;
     at = at[step];
@@ -150,8 +150,8 @@ export function valueAt(joint, path) {
 }
 
 /** Sets or, with `undefined`, takes away a value; what lies above is made where it is missing. */
-export function setAt(joint, path, value) {
-  let at = joint;
+export function setAt(whole, path, value) {
+  let at = whole;
   path.slice(0, -1).forEach((step, index) => {
     if (!Object.hasOwn(at, step) || typeof at[step] !== 'object' || at[step] === null) {
       at[step] = typeof path[index + 1] === 'number' ? [] : {};

@@ -3,7 +3,8 @@
 //!
 //! | file | holds |
 //! |---|---|
-//! | `questions.rs` | [`answer`]: the questions and how each is answered |
+//! | `questions.rs` | [`answer`]: the questions, and how those are answered that everybody asks |
+//! | `reports.rs`, `pictures.rs`, `design.rs`, `connections.rs` | the others, each a feature of its own |
 //! | `catalogue.rs`, `rows.rs` | the lists to choose from; the rows of the tables |
 //! | `sweep.rs` | [`sweep()`]: one joint under many load cases, as numbers and not as JSON |
 //! | `refusal.rs`, `place.rs` | [`Refusal`]: why there is no answer, as a document; [`Place`]: in which field, line and column |
@@ -12,9 +13,17 @@
 pub mod door;
 
 mod catalogue;
+#[cfg(feature = "connections")]
+mod connections;
+#[cfg(feature = "design")]
+mod design;
+#[cfg(feature = "pictures")]
+mod pictures;
 mod place;
 mod questions;
 mod refusal;
+#[cfg(feature = "reports")]
+mod reports;
 #[cfg(feature = "tables")]
 mod rows;
 mod sweep;

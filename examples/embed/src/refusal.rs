@@ -48,6 +48,12 @@ impl Refusal {
         )
     }
 
+    #[cfg(any(
+        feature = "reports",
+        feature = "pictures",
+        feature = "schema",
+        feature = "tables"
+    ))]
     pub(crate) fn in_field(mut self, field: &str) -> Self {
         self.0.place.get_or_insert_default().field = Some(field.into());
         self

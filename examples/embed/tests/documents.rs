@@ -80,6 +80,36 @@ fn the_kept_answers_come_through() {
     assert_eq!(asked("design", &request), designs);
 }
 
+/// A bolt that has a fault, and all bolts together that tear a block out: the worse of the two governs.
+#[test]
+fn the_worse_of_a_bolt_and_all_together_governs() {
+    let path = concat!(env!("CARGO_MANIFEST_DIR"), "/callers/bracket.json");
+    let text = std::fs::read_to_string(path).unwrap();
+    let mut connection: Value = serde_json::from_str(&text).unwrap();
+    connection["combinations"] = json!([]);
+    connection["cases"].as_array_mut().unwrap().truncate(1);
+    connection["bolts"].as_array_mut().unwrap().truncate(4);
+    for ply in connection["joint"]["stack"]["plies"]
+        .as_array_mut()
+        .unwrap()
+    {
+        ply["thickness"] = "10 +/- 0.5 mm".into();
+    }
+    let case = &mut connection["cases"][0];
+    (case["force_x"], case["x"]) = ("0 kN".into(), "0 mm".into());
+    for (force, bolt, mode) in [
+        ("-200 kN", json!(1), "bolt_shear"),
+        ("-300 kN", json!(null), "block_shear"),
+    ] {
+        connection["cases"][0]["force_y"] = force.into();
+        let found = asked("check_connection", &json!({ "connection": connection }));
+        assert_eq!(found["verdict"]["word"], "does_not_hold");
+        assert!(!found["faults"].as_array().unwrap().is_empty());
+        assert_eq!(found["governing"]["bolt"], bolt, "{force}");
+        assert_eq!(found["governing"]["check"]["mode"], mode, "{force}");
+    }
+}
+
 #[test]
 fn every_question_is_answered() {
     let joint = joint("seesaw_pivot");
@@ -108,6 +138,35 @@ fn every_question_is_answered() {
         found["headline"]
     );
     assert_eq!(found["verdict"]["word"], "holds");
+    assert_eq!(found["governing"]["case"], "crowd");
+    assert_eq!(found["governing"]["holds"], true);
+    assert!(!found["cautions"].as_array().unwrap().is_empty());
+    assert_eq!(found["missing"], json!([]));
+    assert_eq!(found["faults"], json!([]));
+    let mut open = connection.clone();
+    open["joint"]["set_aside"] = json!([]);
+    let found = asked("check_connection", &json!({ "connection": open }));
+    assert_eq!(found["verdict"]["word"], "undecided");
+    let missing = found["missing"].as_array().unwrap();
+    assert!(
+        missing
+            .iter()
+            .any(|own| own["need"] == "held_side" && own["place"] == json!({ "ply": 1 })),
+        "{missing:?}"
+    );
+    assert!(missing.iter().all(|own| own["text"].is_string()));
+    let mut worse = connection.clone();
+    worse["cases"][0]["force_y"] = "-20 MN".into();
+    let found = asked("check_connection", &json!({ "connection": worse }));
+    assert_eq!(found["verdict"]["word"], "does_not_hold");
+    assert_eq!(found["governing"]["holds"], false);
+    // With one case and one word for all, what governs is what is used most.
+    for force in ["-20 kN", "-20 MN"] {
+        connection["cases"][0]["force_y"] = force.into();
+        let found = asked("check_connection", &json!({ "connection": connection }));
+        let (governing, verdict) = (&found["governing"], &found["verdict"]);
+        assert_eq!(governing["check"]["utilisation"], verdict["utilisation"]);
+    }
     for format in ["svg", "dxf"] {
         assert!(
             ask(

@@ -17,9 +17,11 @@ use crate::connection::outline::{Outline, Vector, dot, metres, turned, unit};
 use crate::error::Error;
 use crate::joint::Need;
 use crate::math::{hypot, sqrt};
-use crate::strength::check::{Check, Mode};
-use crate::strength::ply::{BlockMethod, BlockRule, BlockShear, PlyMethod, block_shear};
-use crate::units::{Area, Force, Length, Stress, from_base};
+use crate::strength::check::{Check, Level, Mode};
+use crate::strength::ply::{
+    BlockMethod, BlockResistance, BlockRule, BlockShear, PlyMethod, block_shear,
+};
+use crate::units::{Area, Length, Stress, from_base};
 
 const MODE: Mode = Mode::BlockShear;
 /// Bolts so far out of line are in line still: a drawing, not a proof.
@@ -43,6 +45,18 @@ struct Block {
     even: bool,
     /// Lines of bolts of a block torn to one side.
     to_one_side: Option<usize>,
+}
+
+impl Block {
+    /// Whether the tension on it is even.
+    fn is_even(&self, method: PlyMethod, turned: bool) -> bool {
+        match (method, self.to_one_side) {
+            (PlyMethod::En1993 | PlyMethod::CsaS16, _) => self.even && !turned,
+            // Uneven only with several columns in the tension line (commentary of AISC 360; recalled).
+            (_, Some(lines)) => lines == 1 || self.even && !turned,
+            (_, None) => self.even,
+        }
+    }
 }
 
 struct Plate<'a> {
@@ -86,8 +100,10 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
         told.push(not_in_rows());
         return;
     };
-    let mut worst: Option<Check> = None;
+    let mut worst: Option<Torn> = None;
     let mut none = true;
+    // The first of what stops a block: of many that do not tear one way or the other, one is enough to leave it open.
+    let (mut no_edge, mut refused) = (false, None);
     for ahead in [
         axis,
         turned(axis),
@@ -99,47 +115,68 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
             return;
         };
         let sums = Sums::of(&grid, loaded);
-        for (bolts, block) in grid.blocks(&plate, &rule) {
+        grid.each_block(&plate, &rule, |bolts, block| {
             let sum = sums.of_block(&bolts);
             let load = hypot(sum.0, sum.1);
             let ahead = dot(sum, grid.ahead).abs();
             if load <= ROUNDING * sums.size || ahead < load * (1.0 - 1e-9) / sqrt(2.0) {
-                continue;
+                return;
             }
             none = false;
             let Some(block) = block else {
-                let why = "the edge that a block tears out to is not found in the outline";
-                told.push(Told::Missing(MODE, Need::Method(why)));
-                continue;
+                no_edge = true;
+                return;
             };
-            let even = match method {
-                PlyMethod::En1993 | PlyMethod::CsaS16 => block.even && !loaded.turned,
-                // Uneven only with several columns in the tension line (commentary of AISC 360; recalled).
-                _ => match block.to_one_side {
-                    Some(lines) => lines == 1 || block.even && !loaded.turned,
-                    None => block.even,
-                },
+            let by = if block.is_even(method, loaded.turned) {
+                rule.even
+            } else {
+                rule.uneven
             };
-            let by = if even { rule.even } else { rule.uneven };
-            match checked(&plate, &block, by, from_base(load), loaded) {
-                Ok(check) => {
-                    let check = check.warned(rule.cautions_to_one_side(block.to_one_side));
-                    if worst
-                        .as_ref()
-                        .is_none_or(|worst| check.utilisation > worst.utilisation)
-                    {
-                        worst = Some(check);
+            match torn(&plate, &block, by, load, loaded.level) {
+                Ok(torn) => {
+                    if worst.as_ref().is_none_or(|worst| torn.used > worst.used) {
+                        worst = Some(torn);
                     }
                 }
-                Err(error) => told.push(Told::Missing(MODE, Need::Refused(error.into()))),
+                Err(error) => {
+                    refused.get_or_insert(error);
+                }
             }
+        });
+    }
+    if no_edge {
+        let why = "the edge that a block tears out to is not found in the outline";
+        told.push(Told::Missing(MODE, Need::Method(why)));
+    }
+    let worst = worst.map(|worst| {
+        let check = worst
+            .bears
+            .check(from_base(worst.load), loaded.level, facts.number)?;
+        let check = check.warned(rule.cautions_to_one_side(worst.to_one_side));
+        Ok(Check {
+            place: facts.place,
+            ..check
+        })
+    });
+    match worst.transpose() {
+        Ok(Some(worst)) => told.push(Told::Check(worst)),
+        Ok(None) if none => told.push(Told::NotConcerned(MODE)),
+        Ok(None) => {}
+        Err(error) => {
+            refused.get_or_insert(error);
         }
     }
-    match worst {
-        Some(worst) => told.push(Told::Check(worst)),
-        None if none => told.push(Told::NotConcerned(MODE)),
-        None => {}
+    if let Some(error) = refused {
+        told.push(Told::Missing(MODE, Need::Refused(error.into())));
     }
+}
+
+/// A block with its load, and how much of what it bears that is.
+struct Torn {
+    load: f64,
+    bears: BlockResistance,
+    used: f64,
+    to_one_side: Option<usize>,
 }
 
 fn not_in_rows() -> Told {
@@ -147,13 +184,13 @@ fn not_in_rows() -> Told {
     Told::Missing(MODE, Need::Method(why))
 }
 
-fn checked(
+fn torn(
     plate: &Plate,
     block: &Block,
     by: BlockMethod,
-    load: Force,
-    loaded: &Loaded,
-) -> Result<Check, Error> {
+    load: f64,
+    level: Level,
+) -> Result<Torn, Error> {
     let strip = |length: f64, holes: f64| -> (Area, Area) {
         let length = metres(length);
         (
@@ -171,9 +208,14 @@ fn checked(
         gross_tension,
         net_tension,
     };
-    let mut check = block_shear(&areas, by)?.check(load, loaded.level, loaded.facts.number)?;
-    check.place = loaded.facts.place;
-    Ok(check)
+    let bears = block_shear(&areas, by)?;
+    let used = load / bears.resistance.at(level)?.value;
+    Ok(Torn {
+        load,
+        bears,
+        used,
+        to_one_side: block.to_one_side,
+    })
 }
 
 /// The direction from a bolt to its nearest neighbour.
@@ -298,21 +340,27 @@ impl Grid {
     }
 
     /// Every block with the bolts in it; without its lines where an edge is not found.
-    #[allow(clippy::cast_precision_loss)] // at most 10 000 bolts
-    fn blocks(&self, plate: &Plate, rule: &BlockRule) -> Vec<(Takes, Option<Block>)> {
+    #[allow(clippy::cast_precision_loss)] // at most some hundreds
+    fn each_block(
+        &self,
+        plate: &Plate,
+        rule: &BlockRule,
+        mut take: impl FnMut(Takes, Option<Block>),
+    ) {
         let (Some(first), Some(last)) = (self.columns.first(), self.columns.last()) else {
-            return Vec::new();
+            return;
         };
         let across = turned(self.ahead);
         let back = (-across.0, -across.1);
         let count = self.columns.len() as f64;
-        let mut blocks = Vec::new();
         for (n, &row) in self.rows.iter().enumerate() {
             let holes = (self.rows.len() - n) as f64 - 0.5;
             let ahead = |column: f64| plate.outline.reach(self.place(row, column), self.ahead);
             let low = plate.outline.reach(self.place(row, *first), back);
             let high = plate.outline.reach(self.place(row, *last), across);
-            for (at, &column) in self.columns.iter().enumerate() {
+            let shears: Vec<Option<f64>> =
+                self.columns.iter().map(|column| ahead(*column)).collect();
+            for (at, (&column, shear)) in self.columns.iter().zip(&shears).enumerate() {
                 let end = self.columns.len() - 1;
                 let sides = [
                     (low, (0, *first), (at, column)),
@@ -320,7 +368,7 @@ impl Grid {
                 ];
                 for (side, (low_at, from), (high_at, to)) in sides {
                     let lines = high_at - low_at + 1;
-                    let lines_of = side.zip(ahead(column)).map(|(side, shear)| Block {
+                    let lines_of = side.zip(*shear).map(|(side, shear)| Block {
                         shear,
                         shear_holes: holes,
                         tension: to - from + side,
@@ -335,11 +383,9 @@ impl Grid {
                         high: high_at,
                         within: true,
                     };
-                    blocks.push((takes, lines_of));
+                    take(takes, lines_of);
                 }
             }
-            let shears: Vec<Option<f64>> =
-                self.columns.iter().map(|column| ahead(*column)).collect();
             for (at, (&from, from_shear)) in self.columns.iter().zip(&shears).enumerate() {
                 // Between two columns there may be a notch.
                 let solid = plate.outline.reach(self.place(row, from), across);
@@ -355,7 +401,7 @@ impl Grid {
                         high: to_at,
                         within,
                     };
-                    blocks.push((
+                    take(
                         takes(true),
                         shear.map(|shear| Block {
                             shear,
@@ -365,9 +411,9 @@ impl Grid {
                             even: true,
                             to_one_side: None,
                         }),
-                    ));
+                    );
                     let sides = low.zip(high).zip(shear);
-                    blocks.push((
+                    take(
                         takes(false),
                         sides.map(|((low, high), shear)| Block {
                             shear,
@@ -377,10 +423,9 @@ impl Grid {
                             even: true,
                             to_one_side: None,
                         }),
-                    ));
+                    );
                 }
             }
         }
-        blocks
     }
 }

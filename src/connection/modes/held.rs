@@ -68,6 +68,13 @@ impl Cut {
     }
 }
 
+/// What is left of a section beside its holes.
+pub(super) struct NetWidth {
+    pub(super) width: f64,
+    /// Whether its path does not run straight.
+    pub(super) zigzag: bool,
+}
+
 impl<'a> Held<'a> {
     /// By its thickness and holes.
     pub(super) fn new(
@@ -190,14 +197,20 @@ impl<'a> Held<'a> {
         })
     }
 
+    /// The least net width at every cut; found once a plate, as no load changes it. Rows come the farthest from the held side
+    /// first.
+    pub(super) fn net_widths(&self, loaded: &Loaded, cuts: &[Cut]) -> Vec<Option<NetWidth>> {
+        let mut narrowest = f64::INFINITY;
+        let net_width = |cut: &Cut| {
+            narrowest = narrowest.min(cut.width());
+            self.net_width(loaded, cut, narrowest)
+        };
+        cuts.iter().map(net_width).collect()
+    }
+
     /// The least net width through a hole of the row and any beyond it, with the holes counted as the code has them, and
     /// whether its path is a zigzag. One that goes on into rows beyond is no wider than the narrowest of them.
-    pub(super) fn net_width(
-        &self,
-        loaded: &Loaded,
-        cut: &Cut,
-        narrowest: f64,
-    ) -> Option<(f64, bool)> {
+    fn net_width(&self, loaded: &Loaded, cut: &Cut, narrowest: f64) -> Option<NetWidth> {
         let across = turned(self.to);
         let lost = (self.hole + self.more).value;
         let mut holes: Vec<Vector> = loaded
@@ -207,37 +220,46 @@ impl<'a> Held<'a> {
             .filter(|(_, level)| *level <= cut.level + IN_LINE)
             .collect();
         holes.sort_by(|a, b| a.0.total_cmp(&b.0));
-        // Of each hole the most that paths ending there lose: with no hole of the row in them or one, straight or not.
-        let mut paths: Vec<[Option<f64>; 4]> = Vec::with_capacity(holes.len());
-        for (n, hole) in holes.iter().enumerate() {
-            let in_row = hole.1 >= cut.level - IN_LINE;
-            let mut own = [None; 4];
-            *own.get_mut(usize::from(in_row))? = Some(-lost);
-            for (other, path) in holes.iter().zip(&paths).take(n) {
+        // Of each hole the most that paths ending there lose: with no hole of the row in them or one, straight or not; without
+        // end where there is no such path.
+        let mut paths: Vec<[f64; 4]> = Vec::with_capacity(holes.len());
+        for hole in &holes {
+            let in_row = usize::from(hole.1 >= cut.level - IN_LINE);
+            let mut own = [f64::INFINITY; 4];
+            *own.get_mut(in_row)? = -lost;
+            let before = holes.partition_point(|other| hole.0 - other.0 > IN_LINE);
+            for (other, path) in holes.iter().zip(&paths).take(before) {
                 let (gauge, stagger) = (hole.0 - other.0, (hole.1 - other.1).abs());
-                if gauge <= IN_LINE {
-                    continue;
-                }
                 let next = stagger * stagger / (4.0 * gauge) - lost;
-                for (state, from) in path.iter().enumerate() {
-                    let Some(so_far) = from else { continue };
-                    let turns = if stagger > IN_LINE { 2 } else { 0 };
-                    let slot = own.get_mut(state | usize::from(in_row) | turns)?;
-                    let best = slot.map_or(f64::INFINITY, |best: f64| best);
-                    *slot = Some(best.min(so_far + next));
+                let turns = if stagger > IN_LINE { 2 } else { 0 };
+                for (state, so_far) in path.iter().enumerate() {
+                    let slot = own.get_mut(state | in_row | turns)?;
+                    *slot = slot.min(so_far + next);
                 }
             }
             paths.push(own);
         }
-        let straight = paths.iter().filter_map(|[_, through, ..]| *through);
-        let zigzag = paths.iter().filter_map(|[.., through]| *through);
-        let straight = straight.reduce(f64::min).map(|lost| cut.spread + lost);
+        let least = |state: usize| {
+            let ends = paths.iter().filter_map(|path| path.get(state).copied());
+            let least = ends.fold(f64::INFINITY, f64::min);
+            least.is_finite().then_some(least)
+        };
+        let straight = least(1).map(|lost| cut.spread + lost);
         let narrowest = narrowest.min(cut.spread);
-        let zigzag = zigzag.reduce(f64::min).map(|lost| narrowest + lost);
+        let zigzag = least(3).map(|lost| narrowest + lost);
         match (straight, zigzag) {
-            (Some(straight), Some(zigzag)) if zigzag < straight => Some((zigzag, true)),
-            (Some(straight), _) => Some((straight, false)),
-            (None, zigzag) => zigzag.map(|zigzag| (zigzag, true)),
+            (Some(straight), Some(zigzag)) if zigzag < straight => Some(NetWidth {
+                width: zigzag,
+                zigzag: true,
+            }),
+            (Some(width), _) => Some(NetWidth {
+                width,
+                zigzag: false,
+            }),
+            (None, zigzag) => zigzag.map(|width| NetWidth {
+                width,
+                zigzag: true,
+            }),
         }
     }
 }

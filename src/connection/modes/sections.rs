@@ -199,14 +199,14 @@ fn in_tension(
             tell(mode, outcome, cut, zigzag, told);
         }
     };
-    // Rows come the farthest from the held side first.
-    let mut narrowest = f64::INFINITY;
-    for cut in cuts {
+    let net_widths = loaded
+        .net_widths
+        .get_or_init(|| held.net_widths(loaded, cuts));
+    for (cut, net) in cuts.iter().zip(net_widths) {
         look(Mode::GrossSection, cut.spread, cut, false, told);
-        narrowest = narrowest.min(cut.width());
-        if let Some((net, zigzag)) = held.net_width(loaded, cut, narrowest) {
+        if let Some(net) = net {
             let counted = (held.hole + held.more).value;
-            look(Mode::NetSection, net + counted, cut, zigzag, told);
+            look(Mode::NetSection, net.width + counted, cut, net.zigzag, told);
         }
     }
 }
@@ -249,7 +249,7 @@ fn in_bending(
     }
     // The plate is as long as from where it is held to the middle of its bolts, wherever the load acts.
     let count = loaded.places.len().max(1);
-    // At most 500: exact.
+    // At most some hundreds: exact.
     #[allow(clippy::cast_precision_loss)]
     let mean = loaded.places.iter().map(|at| held.level(*at)).sum::<f64>() / count as f64;
     let end = held.outline.levels(held.to).fold(mean, f64::max);

@@ -161,7 +161,8 @@ impl Design {
         let candidate = &self.candidate;
         match objective {
             Objective::ShankInPlanes => {
-                Score::Count(candidate.planes_in_run_out + candidate.planes_in_thread)
+                let in_run_out = candidate.planes_in_run_out;
+                Score::Count(in_run_out.saturating_add(candidate.planes_in_thread))
             }
             Objective::NoCut => Score::Count(usize::from(candidate.needs_cut)),
             Objective::Mass => Score::Mass(self.mass.map(|mass| mass.total())),

@@ -248,9 +248,8 @@ impl Screws {
         let from = self
             .on_hand
             .partition_point(|(screw, _)| screw.nominal < nominal);
-        let mut alike = self.on_hand[from..]
-            .iter()
-            .take_while(|(screw, _)| screw.nominal == nominal);
+        let mut alike =
+            (self.on_hand.iter().skip(from)).take_while(|(screw, _)| screw.nominal == nominal);
         alike.any(|(_, own)| *own == grade)
     }
 

@@ -223,7 +223,8 @@ impl ToDo {
             let fixed = candidate.cut.filter(|cut| cut.holds_window);
             list.push(fixed.map_or_else(|| Self::cut_by_stack(wanted, rules), Self::Cut));
         }
-        let planes = candidate.planes_in_run_out + candidate.planes_in_thread;
+        let in_run_out = candidate.planes_in_run_out;
+        let planes = in_run_out.saturating_add(candidate.planes_in_thread);
         if planes > 0 {
             list.push(Self::CountAsThread { planes });
         }

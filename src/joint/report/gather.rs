@@ -163,11 +163,13 @@ pub(super) fn bolt(joint: &Joint, candidate: &Candidate) -> Result<ReportBolt, E
         length: tidy(candidate.screw.nominal),
         body_length_min: tidy(candidate.screw.body_length_min),
         grip_gaging_length_max: tidy(candidate.screw.grip_gaging_length_max),
-        washers_under_head: joint.stack.washers_under_head().len()
-            + candidate.washers_added_under_head,
-        washers_under_nut: joint.stack.other_washers_under_nut().len()
-            + candidate.washers_under_nut,
-        washers_added: candidate.washers_added + candidate.washers_added_under_head,
+        washers_under_head: (candidate.washers_added_under_head)
+            .saturating_add(joint.stack.washers_under_head().len()),
+        washers_under_nut: (candidate.washers_under_nut)
+            .saturating_add(joint.stack.other_washers_under_nut().len()),
+        washers_added: candidate
+            .washers_added
+            .saturating_add(candidate.washers_added_under_head),
         grip: candidate.grip.map(tidy),
         protrusion: candidate.protrusion.map(tidy),
         clear_threads: twelve_digits(candidate.clear_threads),

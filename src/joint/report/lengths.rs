@@ -284,7 +284,9 @@ impl ReportCandidate {
             shown(self.protrusion.min, units),
             shown(self.protrusion.max, units)
         )?;
-        let added = self.washers_added + self.washers_added_under_head;
+        let added = self
+            .washers_added
+            .saturating_add(self.washers_added_under_head);
         if added > 0 {
             write!(f, "; {added} washers added")?;
         }

@@ -4,7 +4,7 @@ use alloc::{format, string::String, vec::Vec};
 use core::fmt;
 
 use super::normal;
-use crate::error::{Allowed, Error, at_most, out_of_range, sane_length};
+use crate::error::{Allowed, Error, at_most, out_of_range, sane_length, sane_text};
 use crate::math::sqrt;
 use crate::spread::Spread;
 use crate::units::{Length, Ratio, from_base};
@@ -270,6 +270,7 @@ impl ToleranceChain {
 }
 
 fn sane_term(term: &ChainTerm) -> Result<(), Error> {
+    sane_text("name of a length of a chain", &term.name)?;
     let checked = crate::spread::ordered("length", term.size).and_then(|size| {
         if size.max > Length::default() {
             sane_length("length", size.max)?;

@@ -81,6 +81,9 @@ fn of_other_codes(joint: &Joint, method: SlipMethod) -> Result<(), Error> {
     }
 }
 
+/// As many as plies: nothing is taken for granted more often.
+const MOST_GRANTED: usize = 1000;
+
 /// Refuses texts of the caller that could pass for lines of a report.
 pub(super) fn texts(joint: &Joint) -> Result<(), Error> {
     sane_text("title of a joint", &joint.title)?;
@@ -108,6 +111,19 @@ pub(super) fn texts(joint: &Joint) -> Result<(), Error> {
     }
     for aside in &joint.set_aside {
         one_line("reason for setting aside", &aside.reason)?;
+    }
+    at_most(
+        "number of things taken for granted",
+        joint.granted.len(),
+        MOST_GRANTED,
+    )?;
+    for granted in &joint.granted {
+        one_line("thing taken for granted", &granted.value)?;
+        at_most(
+            "number of plies of a thing taken for granted",
+            granted.plies.len(),
+            MOST_GRANTED,
+        )?;
     }
     Ok(())
 }

@@ -56,6 +56,7 @@ impl UnifiedClassRow {
     #[must_use]
     pub fn of(class: UnifiedClass) -> &'static Self {
         // The table and the enum are in the same order, which a test holds.
+        #[allow(clippy::indexing_slicing)]
         &CLASSES[class as usize]
     }
 }

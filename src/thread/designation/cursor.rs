@@ -48,6 +48,12 @@ impl Cursor<'_> {
         found
     }
 
+    /// What is not read yet.
+    #[inline]
+    pub(super) fn rest(&self) -> &[u8] {
+        self.bytes.get(self.at..).unwrap_or_default()
+    }
+
     /// Digits as a whole number; `None` without digits or beyond a million.
     #[inline]
     pub(super) fn whole(&mut self) -> Option<u32> {
@@ -91,7 +97,8 @@ impl Cursor<'_> {
         }
         let ends_cleanly = !matches!(self.peek(), Some(b'0'..=b'9' | b'.'));
         let places = decimals.unwrap_or(0_usize);
-        (digits > 0 && ends_cleanly).then(|| (f64::from(mantissa) / POWERS[places], places))
+        let power = POWERS.get(places).filter(|_| digits > 0 && ends_cleanly)?;
+        Some((f64::from(mantissa) / power, places))
     }
 
     /// The rest up to a space, a hyphen or the end.
@@ -101,7 +108,7 @@ impl Cursor<'_> {
         while self.peek().is_some_and(|b| b != b' ' && b != b'-') {
             self.at += 1;
         }
-        &self.bytes[start..self.at]
+        self.bytes.get(start..self.at).unwrap_or_default()
     }
 }
 

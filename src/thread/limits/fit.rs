@@ -228,9 +228,12 @@ impl FromStr for ThreadFit {
         };
         let end = rest.find([' ', '-']).unwrap_or(rest.len());
         let (class, marks) = rest.split_at(end);
-        let bolt: ToleranceClass = class
-            .parse()
-            .map_err(|_| wrong(&text[..=nut.len()], DesignationProblem::Class))?;
+        let bolt: ToleranceClass = class.parse().map_err(|_| {
+            wrong(
+                text.get(..=nut.len()).unwrap_or(text),
+                DesignationProblem::Class,
+            )
+        })?;
         let after_class = nut.len() + 1 + end;
         let thread: Thread = format!("{nut}{marks}")
             .parse()
@@ -239,7 +242,8 @@ impl FromStr for ThreadFit {
                     position, problem, ..
                 } => {
                     let in_nut = nut.chars().count();
-                    let skipped = text[nut.len()..after_class].chars().count();
+                    let skipped = text.get(nut.len()..after_class);
+                    let skipped = skipped.map_or(0, |skipped| skipped.chars().count());
                     Error::Designation {
                         text: text.into(),
                         position: position + if position > in_nut { skipped } else { 0 },

@@ -63,7 +63,8 @@ def assembly(joint: Joint) -> dict:
 
 
 def check_connection(connection: dict, *, units: Optional[Units] = None) -> dict:
-    """Several bolts in load cases: ``headline``, the report as ``text``, and the ``verdict`` as data."""
+    """Several bolts in load cases: ``headline``, what is ``governing``, ``faults``, ``missing`` and ``cautions``; the report as
+    ``text``, and the ``verdict`` as data."""
     return ask("check_connection", connection=connection, units=units)
 
 
