@@ -17,7 +17,7 @@
 //! from the clamp force: AISC multiplies by 1 - T / (1.13 Tb) for design loads and 1 - 1.5 T / (1.13 Tb)
 //! for service loads (one bolt; read for 2005 and 2010), EN puts Fp,C - 0.8 T, machine design Fi - T, which holds for any
 //! stiffness and is the cautious end. IS 800 10.4.6 has the ellipse of V over Vdf and T over Tdf, which allows more than the
-//! clamp force that statics leaves: the check of a joint says nothing there. BS 5950-1 6.4.4 goes along a line to 1.1 Po (what is there of less than Po; 0.9 of it under
+//! clamp force that statics leaves: the check of a joint says nothing there. BS 5950-1 6.4.4 goes along a line to 1.1 Po (to what is there, where that is less than Po; 0.9 of either under
 //! factored loads), AS 4100 9.3.3.3 to 0.7 Nti; both recalled.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
