@@ -49,11 +49,25 @@ const MID: char = '\u{3}';
 /// Every change of `source`, but for those that `skip` names; numbers begin at `first`.
 pub fn of(source: &str, first: usize, skip: &dyn Fn(&Mutant) -> bool) -> Result<File, String> {
     let parsed = syn::parse_file(source).map_err(|error| error.to_string())?;
-    let mut finder = Finder { source, lines: lines(source), first, skip, function: Vec::new(), mutants: Vec::new(), edits: Vec::new() };
+    let mut finder = Finder {
+        source,
+        lines: lines(source),
+        first,
+        skip,
+        function: Vec::new(),
+        mutants: Vec::new(),
+        edits: Vec::new(),
+    };
     finder.visit_file(&parsed);
-    let Finder { mutants, mut edits, .. } = finder;
+    let Finder {
+        mutants, mut edits, ..
+    } = finder;
     edits.sort_by(|a, b| {
-        (a.at, a.opens).cmp(&(b.at, b.opens)).then(if a.opens { b.covers.cmp(&a.covers) } else { a.covers.cmp(&b.covers) })
+        (a.at, a.opens).cmp(&(b.at, b.opens)).then(if a.opens {
+            b.covers.cmp(&a.covers)
+        } else {
+            a.covers.cmp(&b.covers)
+        })
     });
     let mut marked = String::new();
     let mut at = 0;
@@ -68,7 +82,12 @@ pub fn of(source: &str, first: usize, skip: &dyn Fn(&Mutant) -> bool) -> Result<
 
 /// Takes the marks out, and notes where they stood.
 fn unmark(marked: &str, mutants: Vec<Mutant>, first: usize) -> File {
-    let mut file = File { changed: vec![0..0; mutants.len()], around: vec![0..0; mutants.len()], mutants, ..File::default() };
+    let mut file = File {
+        changed: vec![0..0; mutants.len()],
+        around: vec![0..0; mutants.len()],
+        mutants,
+        ..File::default()
+    };
     let mut open: Vec<(bool, usize)> = Vec::new();
     let mut rest = marked;
     while let Some(i) = rest.find([OPEN, CLOSE]) {
@@ -76,9 +95,19 @@ fn unmark(marked: &str, mutants: Vec<Mutant>, first: usize) -> File {
         let opens = rest[i..].starts_with(OPEN);
         rest = &rest[i + 1..];
         let end = rest.find(MID).unwrap_or(0);
-        let (outer, number) = (rest.starts_with('w'), rest[..end].trim_start_matches('w').parse::<usize>().unwrap_or(0));
+        let (outer, number) = (
+            rest.starts_with('w'),
+            rest[..end]
+                .trim_start_matches('w')
+                .parse::<usize>()
+                .unwrap_or(0),
+        );
         rest = &rest[end + 1..];
-        let ranges = if outer { &mut file.around } else { &mut file.changed };
+        let ranges = if outer {
+            &mut file.around
+        } else {
+            &mut file.changed
+        };
         if opens {
             ranges[number - first].start = file.text.len();
             open.push((outer, number));
@@ -92,7 +121,9 @@ fn unmark(marked: &str, mutants: Vec<Mutant>, first: usize) -> File {
 }
 
 fn lines(source: &str) -> Vec<usize> {
-    core::iter::once(0).chain(source.match_indices('\n').map(|(i, _)| i + 1)).collect()
+    core::iter::once(0)
+        .chain(source.match_indices('\n').map(|(i, _)| i + 1))
+        .collect()
 }
 
 struct Finder<'a> {
@@ -109,19 +140,43 @@ impl Finder<'_> {
     fn range(&self, span: Span) -> Range<usize> {
         let place = |at: proc_macro2::LineColumn| {
             let line = self.lines[at.line - 1];
-            line + self.source[line..].char_indices().nth(at.column).map_or(self.source.len() - line, |(i, _)| i)
+            line + self.source[line..]
+                .char_indices()
+                .nth(at.column)
+                .map_or(self.source.len() - line, |(i, _)| i)
         };
         place(span.start())..place(span.end())
     }
 
     /// The numbers of those changes of a place that are not skipped, with what they put there.
-    fn note(&mut self, place: &Range<usize>, line: usize, changes: &[(String, String)]) -> Vec<(usize, String)> {
+    fn note(
+        &mut self,
+        place: &Range<usize>,
+        line: usize,
+        changes: &[(String, String)],
+    ) -> Vec<(usize, String)> {
         let mut noted = Vec::new();
         for (change, code) in changes {
-            let mutant = Mutant { line, function: self.function.join("::"), change: change.clone(), place: place.clone() };
+            let mutant = Mutant {
+                line,
+                function: self.function.join("::"),
+                change: change.clone(),
+                place: place.clone(),
+            };
             // The same change of the same words again in one function is told apart by its count.
-            let again = self.mutants.iter().filter(|m| m.function == mutant.function && m.change.starts_with(change.as_str())).count();
-            let mutant = Mutant { change: if again == 0 { change.clone() } else { format!("{change} #{}", again + 1) }, ..mutant };
+            let again = self
+                .mutants
+                .iter()
+                .filter(|m| m.function == mutant.function && m.change.starts_with(change.as_str()))
+                .count();
+            let mutant = Mutant {
+                change: if again == 0 {
+                    change.clone()
+                } else {
+                    format!("{change} #{}", again + 1)
+                },
+                ..mutant
+            };
             let number = self.first + self.mutants.len();
             if (self.skip)(&mutant) {
                 // It keeps its number, so that the others keep theirs.
@@ -135,18 +190,33 @@ impl Finder<'_> {
     }
 
     fn put(&mut self, at: usize, opens: bool, covers: usize, text: String) {
-        self.edits.push(Edit { at, opens, covers, text, replaces: 0 });
+        self.edits.push(Edit {
+            at,
+            opens,
+            covers,
+            text,
+            replaces: 0,
+        });
     }
 
     fn words(&self, range: &Range<usize>) -> String {
         let words: Vec<&str> = self.source[range.clone()].split_whitespace().collect();
         let words = words.join(" ");
-        if words.chars().count() > 70 { words.chars().take(70).chain("..".chars()).collect() } else { words }
+        if words.chars().count() > 70 {
+            words.chars().take(70).chain("..".chars()).collect()
+        } else {
+            words
+        }
     }
 
     /// The beginning and end that say where all of a place stands in the text.
     fn outer(noted: &[(usize, String)]) -> (String, String) {
-        let mark = |sign: char| noted.iter().map(|(n, _)| format!("{sign}w{n}{MID}")).collect::<String>();
+        let mark = |sign: char| {
+            noted
+                .iter()
+                .map(|(n, _)| format!("{sign}w{n}{MID}"))
+                .collect::<String>()
+        };
         (mark(OPEN), mark(CLOSE))
     }
 
@@ -154,7 +224,9 @@ impl Finder<'_> {
     fn branches(noted: &[(usize, String)], plain: &str) -> String {
         let mut text = String::new();
         for (n, code) in noted {
-            text.push_str(&format!("if crate::mutant::on({n}) {{ {OPEN}{n}{MID}{code}{CLOSE}{n}{MID} }} else "));
+            text.push_str(&format!(
+                "if crate::mutant::on({n}) {{ {OPEN}{n}{MID}{code}{CLOSE}{n}{MID} }} else "
+            ));
         }
         text.push_str(&format!("{{ {plain} }}"));
         text
@@ -193,15 +265,32 @@ impl Finder<'_> {
         let (left, right) = (self.range(node.left.span()), self.range(node.right.span()));
         let line = node.op.span().start().line;
         let words = self.words(&whole);
-        let changes: Vec<(String, String)> =
-            others.iter().map(|other| (format!("{words}: {sign} to {other}"), format!("mutant_l {other} mutant_r"))).collect();
+        let changes: Vec<(String, String)> = others
+            .iter()
+            .map(|other| {
+                (
+                    format!("{words}: {sign} to {other}"),
+                    format!("mutant_l {other} mutant_r"),
+                )
+            })
+            .collect();
         let covers = whole.len();
         let assigns = matches!(sign.as_str(), "+=" | "-=" | "*=" | "/=" | "|=" | "&=");
         if assigns {
             // The place on the left is written once more: it is a name or a field.
-            let (l, r) = (self.source[left.clone()].to_owned(), self.source[right.clone()].to_owned());
-            let changes: Vec<(String, String)> =
-                others.iter().map(|other| (format!("{words}: {sign} to {other}"), format!("{l} {other} {r}"))).collect();
+            let (l, r) = (
+                self.source[left.clone()].to_owned(),
+                self.source[right.clone()].to_owned(),
+            );
+            let changes: Vec<(String, String)> = others
+                .iter()
+                .map(|other| {
+                    (
+                        format!("{words}: {sign} to {other}"),
+                        format!("{l} {other} {r}"),
+                    )
+                })
+                .collect();
             let noted = self.note(&whole, line, &changes);
             if noted.is_empty() {
                 return;
@@ -222,7 +311,12 @@ impl Finder<'_> {
         if sign == "&&" || sign == "||" {
             let (n, _) = noted[0];
             let test = if sign == "&&" { "!=" } else { "==" };
-            self.put(whole.start, true, covers, format!("{open}{OPEN}{n}{MID}{CLOSE}{n}{MID}(match ("));
+            self.put(
+                whole.start,
+                true,
+                covers,
+                format!("{open}{OPEN}{n}{MID}{CLOSE}{n}{MID}(match ("),
+            );
             self.edits.push(Edit {
                 at: between.start,
                 opens: true,
@@ -230,14 +324,34 @@ impl Finder<'_> {
                 text: format!(") {{ mutant_l => if mutant_l {test} crate::mutant::on({n}) {{ "),
                 replaces: between.len(),
             });
-            self.put(whole.end, false, covers, format!(" }} else {{ mutant_l }} }}){close}"));
+            self.put(
+                whole.end,
+                false,
+                covers,
+                format!(" }} else {{ mutant_l }} }}){close}"),
+            );
             return;
         }
-        let by = if matches!(sign.as_str(), "==" | "!=" | "<" | ">" | "<=" | ">=") { "&" } else { "" };
+        let by = if matches!(sign.as_str(), "==" | "!=" | "<" | ">" | "<=" | ">=") {
+            "&"
+        } else {
+            ""
+        };
         self.put(whole.start, true, covers, format!("{open}(match ({by}("));
-        self.edits.push(Edit { at: between.start, opens: true, covers: 0, text: format!("), {by}("), replaces: between.len() });
+        self.edits.push(Edit {
+            at: between.start,
+            opens: true,
+            covers: 0,
+            text: format!("), {by}("),
+            replaces: between.len(),
+        });
         let branches = Self::branches(&noted, &format!("mutant_l {sign} mutant_r"));
-        self.put(whole.end, false, covers, format!(")) {{ (mutant_l, mutant_r) => {branches} }}){close}"));
+        self.put(
+            whole.end,
+            false,
+            covers,
+            format!(")) {{ (mutant_l, mutant_r) => {branches} }}){close}"),
+        );
     }
 
     fn unary(&mut self, node: &syn::ExprUnary) {
@@ -248,7 +362,11 @@ impl Finder<'_> {
         };
         let (whole, inner) = (self.range(node.span()), self.range(node.expr.span()));
         let words = self.words(&whole);
-        let noted = self.note(&whole, node.span().start().line, &[(format!("{words}: no {sign}"), "mutant_v".into())]);
+        let noted = self.note(
+            &whole,
+            node.span().start().line,
+            &[(format!("{words}: no {sign}"), "mutant_v".into())],
+        );
         if noted.is_empty() {
             return;
         }
@@ -261,11 +379,19 @@ impl Finder<'_> {
             text: format!("{open}(match ("),
             replaces: inner.start - whole.start,
         });
-        self.put(whole.end, false, whole.len(), format!(") {{ mutant_v => {branches} }}){close}"));
+        self.put(
+            whole.end,
+            false,
+            whole.len(),
+            format!(") {{ mutant_v => {branches} }}){close}"),
+        );
     }
 
     fn arms(&mut self, node: &syn::ExprMatch) {
-        let has_rest = node.arms.iter().any(|arm| matches!(arm.pat, syn::Pat::Wild(_)) && arm.guard.is_none());
+        let has_rest = node
+            .arms
+            .iter()
+            .any(|arm| matches!(arm.pat, syn::Pat::Wild(_)) && arm.guard.is_none());
         for arm in &node.arms {
             let pattern = self.range(arm.pat.span());
             let words = self.words(&pattern);
@@ -273,25 +399,39 @@ impl Finder<'_> {
             if let Some((_, guard)) = &arm.guard {
                 let place = self.range(guard.span());
                 let words = self.words(&place);
-                let changes = [(format!("guard {words}: true"), "true".into()), (format!("guard {words}: false"), "false".into())];
+                let changes = [
+                    (format!("guard {words}: true"), "true".into()),
+                    (format!("guard {words}: false"), "false".into()),
+                ];
                 let noted = self.note(&place, line, &changes);
                 if !noted.is_empty() {
                     let (open, close) = Self::outer(&noted);
                     let branches = Self::branches(&noted, "");
                     let branches = branches.trim_end().trim_end_matches('}').to_owned();
                     // It covers more than the guard itself, which may be an expression with changes of its own.
-                    self.put(place.start, true, place.len() + 1, format!("{open}({branches}"));
+                    self.put(
+                        place.start,
+                        true,
+                        place.len() + 1,
+                        format!("{open}({branches}"),
+                    );
                     self.put(place.end, false, place.len() + 1, format!(" }}){close}"));
                 }
             } else if has_rest && !matches!(arm.pat, syn::Pat::Wild(_)) {
-                let noted = self.note(&pattern, line, &[(format!("arm {words}: left out"), String::new())]);
+                let noted = self.note(
+                    &pattern,
+                    line,
+                    &[(format!("arm {words}: left out"), String::new())],
+                );
                 if let [(n, _)] = noted.as_slice() {
                     let (open, close) = Self::outer(&noted);
                     self.put(
                         pattern.end,
                         false,
                         pattern.len() + 1,
-                        format!(" if {open}{OPEN}{n}{MID}!crate::mutant::on({n}){CLOSE}{n}{MID}{close}"),
+                        format!(
+                            " if {open}{OPEN}{n}{MID}!crate::mutant::on({n}){CLOSE}{n}{MID}{close}"
+                        ),
                     );
                 }
             }
@@ -311,7 +451,12 @@ impl Finder<'_> {
         let changes: Vec<(String, String)> = values
             .into_iter()
             .filter(|value| plain != *value)
-            .map(|value| (format!("{}() to {value}", signature.ident), format!("return {value};")))
+            .map(|value| {
+                (
+                    format!("{}() to {value}", signature.ident),
+                    format!("return {value};"),
+                )
+            })
             .collect();
         let noted = self.note(&place, signature.span().start().line, &changes);
         if noted.is_empty() {
@@ -320,7 +465,9 @@ impl Finder<'_> {
         let (open, close) = Self::outer(&noted);
         let mut text = open;
         for (n, code) in &noted {
-            text.push_str(&format!(" if crate::mutant::on({n}) {{ {OPEN}{n}{MID}{code}{CLOSE}{n}{MID} }}"));
+            text.push_str(&format!(
+                " if crate::mutant::on({n}) {{ {OPEN}{n}{MID}{code}{CLOSE}{n}{MID} }}"
+            ));
         }
         text.push_str(&close);
         self.put(place.start + 1, false, 0, text);
@@ -338,15 +485,26 @@ fn values(of: &syn::Type) -> Vec<String> {
             _ => Vec::new(),
         },
         syn::Type::Path(path) => {
-            let Some(last) = path.path.segments.last() else { return Vec::new() };
+            let Some(last) = path.path.segments.last() else {
+                return Vec::new();
+            };
             let inner = match &last.arguments {
-                syn::PathArguments::AngleBracketed(all) => all.args.iter().find_map(|one| match one {
-                    syn::GenericArgument::Type(of) => Some(values(of)),
-                    _ => None,
-                }),
+                syn::PathArguments::AngleBracketed(all) => {
+                    all.args.iter().find_map(|one| match one {
+                        syn::GenericArgument::Type(of) => Some(values(of)),
+                        _ => None,
+                    })
+                }
                 _ => None,
             };
-            let wrap = |name: &str| inner.clone().unwrap_or_default().iter().map(|v| format!("{name}({v})")).collect::<Vec<_>>();
+            let wrap = |name: &str| {
+                inner
+                    .clone()
+                    .unwrap_or_default()
+                    .iter()
+                    .map(|v| format!("{name}({v})"))
+                    .collect::<Vec<_>>()
+            };
             match last.ident.to_string().as_str() {
                 "bool" => own(&["true", "false"]),
                 "f64" | "f32" => own(&["0.0", "1.0", "-1.0"]),
@@ -354,7 +512,9 @@ fn values(of: &syn::Type) -> Vec<String> {
                 "i8" | "i16" | "i32" | "i64" | "i128" | "isize" => own(&["0", "1", "-1"]),
                 "String" => own(&["alloc::string::String::new()", "\"xyzzy\".into()"]),
                 "Vec" => own(&["alloc::vec::Vec::new()"]),
-                "Option" => core::iter::once("None".to_owned()).chain(wrap("Some")).collect(),
+                "Option" => core::iter::once("None".to_owned())
+                    .chain(wrap("Some"))
+                    .collect(),
                 "Result" => wrap("Ok"),
                 _ => own(&["Default::default()"]),
             }
@@ -390,7 +550,9 @@ impl<'ast> Visit<'ast> for Finder<'_> {
             return;
         }
         let name = self.words(&self.range(node.self_ty.span()));
-        let name = node.trait_.as_ref().map_or(name.clone(), |(_, path, _)| format!("{} for {name}", self.words(&self.range(path.span()))));
+        let name = node.trait_.as_ref().map_or(name.clone(), |(_, path, _)| {
+            format!("{} for {name}", self.words(&self.range(path.span())))
+        });
         self.function.push(name);
         visit::visit_item_impl(self, node);
         self.function.pop();

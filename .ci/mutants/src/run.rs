@@ -24,24 +24,51 @@ pub fn tests(programs: &[Program], root: &Path, jobs: usize, longest: Duration) 
         .iter()
         .enumerate()
         .flat_map(|(i, program)| {
-            let out = Command::new(&program.path).args(["--list", "--format", "terse"]).current_dir(root).output();
-            let text = out.map(|out| String::from_utf8_lossy(&out.stdout).into_owned()).unwrap_or_default();
-            text.lines().filter_map(|line| line.strip_suffix(": test")).map(|name| (i, name.to_owned())).collect::<Vec<_>>()
+            let out = Command::new(&program.path)
+                .args(["--list", "--format", "terse"])
+                .current_dir(root)
+                .output();
+            let text = out
+                .map(|out| String::from_utf8_lossy(&out.stdout).into_owned())
+                .unwrap_or_default();
+            text.lines()
+                .filter_map(|line| line.strip_suffix(": test"))
+                .map(|name| (i, name.to_owned()))
+                .collect::<Vec<_>>()
         })
         .collect();
     parallel(&names, jobs, |worker, (program, name)| {
         let list = root.join(format!("../reached{worker}"));
         let _ = std::fs::remove_file(&list);
         let start = Instant::now();
-        let passed = run(&programs[*program], root, &[name], ("MUTANT_REACHED", &list.to_string_lossy()), longest);
+        let passed = run(
+            &programs[*program],
+            root,
+            &[name],
+            ("MUTANT_REACHED", &list.to_string_lossy()),
+            longest,
+        );
         let time = start.elapsed();
         if passed != Some(true) {
-            let why = if passed.is_none() { "takes too long" } else { "fails with nothing changed" };
+            let why = if passed.is_none() {
+                "takes too long"
+            } else {
+                "fails with nothing changed"
+            };
             eprintln!("{}: {name} {why}, and is left out", programs[*program].name);
             return None;
         }
-        let reached = std::fs::read_to_string(&list).unwrap_or_default().lines().filter_map(|n| n.parse().ok()).collect();
-        Some(Test { program: *program, name: name.clone(), time, reached })
+        let reached = std::fs::read_to_string(&list)
+            .unwrap_or_default()
+            .lines()
+            .filter_map(|n| n.parse().ok())
+            .collect();
+        Some(Test {
+            program: *program,
+            name: name.clone(),
+            time,
+            reached,
+        })
     })
     .into_iter()
     .flatten()
@@ -49,19 +76,43 @@ pub fn tests(programs: &[Program], root: &Path, jobs: usize, longest: Duration) 
 }
 
 /// Runs the tests in their order, in larger and larger groups, until one fails or `budget` is used up.
-pub fn outcome(number: usize, order: &[&Test], programs: &[Program], root: &Path, budget: Duration) -> Outcome {
+pub fn outcome(
+    number: usize,
+    order: &[&Test],
+    programs: &[Program],
+    root: &Path,
+    budget: Duration,
+) -> Outcome {
     let (mut spent, mut group, mut rest) = (Duration::ZERO, Duration::from_millis(100), order);
     while !rest.is_empty() && spent < budget {
         let mut time = Duration::ZERO;
-        let taken = rest.iter().take_while(|test| { let fits = time < group; time += test.time; fits }).count();
+        let taken = rest
+            .iter()
+            .take_while(|test| {
+                let fits = time < group;
+                time += test.time;
+                fits
+            })
+            .count();
         let (now, later) = rest.split_at(taken);
         for (i, program) in programs.iter().enumerate() {
-            let names: Vec<&String> = now.iter().filter(|test| test.program == i).map(|test| &test.name).collect();
+            let names: Vec<&String> = now
+                .iter()
+                .filter(|test| test.program == i)
+                .map(|test| &test.name)
+                .collect();
             if names.is_empty() {
                 continue;
             }
-            let limit = Duration::from_secs(10) + now.iter().map(|test| test.time).sum::<Duration>() * 10;
-            match run(program, root, &names, ("MUTANT", &number.to_string()), limit) {
+            let limit =
+                Duration::from_secs(10) + now.iter().map(|test| test.time).sum::<Duration>() * 10;
+            match run(
+                program,
+                root,
+                &names,
+                ("MUTANT", &number.to_string()),
+                limit,
+            ) {
                 Some(true) => {}
                 Some(false) => return Outcome::Noticed(format!("{} {}", program.name, names[0])),
                 None => return Outcome::Noticed(format!("{} does not end", program.name)),
@@ -73,7 +124,13 @@ pub fn outcome(number: usize, order: &[&Test], programs: &[Program], root: &Path
 }
 
 /// Whether the named tests pass; nothing if they are not through in `limit`.
-fn run<S: AsRef<str>>(program: &Program, root: &Path, names: &[S], variable: (&str, &str), limit: Duration) -> Option<bool> {
+fn run<S: AsRef<str>>(
+    program: &Program,
+    root: &Path,
+    names: &[S],
+    variable: (&str, &str),
+    limit: Duration,
+) -> Option<bool> {
     let child = Command::new(&program.path)
         .args(names.iter().map(AsRef::as_ref))
         .args(["--exact", "--test-threads=1", "--quiet"])
@@ -85,7 +142,9 @@ fn run<S: AsRef<str>>(program: &Program, root: &Path, names: &[S], variable: (&s
         .stdout(Stdio::null())
         .stderr(Stdio::null())
         .spawn();
-    let Ok(mut child) = child else { return Some(false) };
+    let Ok(mut child) = child else {
+        return Some(false);
+    };
     let start = Instant::now();
     loop {
         match child.try_wait() {
@@ -101,7 +160,11 @@ fn run<S: AsRef<str>>(program: &Program, root: &Path, names: &[S], variable: (&s
 }
 
 /// Every one of `items`, `jobs` at a time; answers in the order of the items.
-pub fn parallel<T: Sync, A: Send>(items: &[T], jobs: usize, work: impl Fn(usize, &T) -> A + Sync) -> Vec<A> {
+pub fn parallel<T: Sync, A: Send>(
+    items: &[T],
+    jobs: usize,
+    work: impl Fn(usize, &T) -> A + Sync,
+) -> Vec<A> {
     let next = std::sync::atomic::AtomicUsize::new(0);
     let answers = std::sync::Mutex::new(Vec::new());
     std::thread::scope(|scope| {
@@ -112,12 +175,17 @@ pub fn parallel<T: Sync, A: Send>(items: &[T], jobs: usize, work: impl Fn(usize,
                     let i = next.fetch_add(1, std::sync::atomic::Ordering::Relaxed);
                     let Some(item) = items.get(i) else { break };
                     let answer = work(worker, item);
-                    answers.lock().unwrap_or_else(std::sync::PoisonError::into_inner).push((i, answer));
+                    answers
+                        .lock()
+                        .unwrap_or_else(std::sync::PoisonError::into_inner)
+                        .push((i, answer));
                 }
             });
         }
     });
-    let mut answers = answers.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner);
+    let mut answers = answers
+        .into_inner()
+        .unwrap_or_else(std::sync::PoisonError::into_inner);
     answers.sort_by_key(|(i, _)| *i);
     answers.into_iter().map(|(_, answer)| answer).collect()
 }

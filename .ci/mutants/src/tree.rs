@@ -26,23 +26,45 @@ pub struct Program {
 impl Tree {
     /// Copies what git knows of below `from`.
     pub fn new(from: &Path, chosen: &dyn Fn(&str) -> bool) -> Result<Self, String> {
-        let (root, build) = (from.join("target/mutants/tree"), from.join("target/mutants/build"));
-        let listed = Command::new("git").args(["ls-files", "-co", "--exclude-standard"]).current_dir(from).output();
-        let listed = String::from_utf8(listed.map_err(|e| e.to_string())?.stdout).map_err(|e| e.to_string())?;
+        let (root, build) = (
+            from.join("target/mutants/tree"),
+            from.join("target/mutants/build"),
+        );
+        let listed = Command::new("git")
+            .args(["ls-files", "-co", "--exclude-standard"])
+            .current_dir(from)
+            .output();
+        let listed = String::from_utf8(listed.map_err(|e| e.to_string())?.stdout)
+            .map_err(|e| e.to_string())?;
         let mut sources = BTreeMap::new();
-        for name in listed.lines().filter(|name| !name.starts_with(".ci/mutants/") && from.join(name).is_file()) {
+        for name in listed
+            .lines()
+            .filter(|name| !name.starts_with(".ci/mutants/") && from.join(name).is_file())
+        {
             let bytes = std::fs::read(from.join(name)).map_err(|e| e.to_string())?;
             if name.starts_with("src/") && name.ends_with(".rs") && chosen(name) {
-                sources.insert(name.to_owned(), String::from_utf8(bytes).map_err(|e| e.to_string())?);
+                sources.insert(
+                    name.to_owned(),
+                    String::from_utf8(bytes).map_err(|e| e.to_string())?,
+                );
             } else if name == "src/lib.rs" {
                 let mut text = String::from_utf8(bytes).map_err(|e| e.to_string())?;
-                text.push_str("\n#[doc(hidden)]\n#[allow(missing_docs, dead_code)]\npub mod mutant;\n");
+                text.push_str(
+                    "\n#[doc(hidden)]\n#[allow(missing_docs, dead_code)]\npub mod mutant;\n",
+                );
                 write(&root.join(name), text.as_bytes())?;
             } else {
                 write(&root.join(name), &bytes)?;
             }
         }
-        Ok(Tree { root, build, sources, unviable: HashSet::new(), files: BTreeMap::new(), count: 0 })
+        Ok(Tree {
+            root,
+            build,
+            sources,
+            unviable: HashSet::new(),
+            files: BTreeMap::new(),
+            count: 0,
+        })
     }
 
     pub fn root(&self) -> &Path {
@@ -83,7 +105,11 @@ impl Tree {
                     eprintln!("no change is to blame for this:\n{text}");
                 }
             }
-            eprintln!("{} errors, {} changes do not compile", errors.len(), self.unviable.len());
+            eprintln!(
+                "{} errors, {} changes do not compile",
+                errors.len(),
+                self.unviable.len()
+            );
             if self.unviable.len() == before {
                 return Err("the changed library does not compile".into());
             }
@@ -93,21 +119,36 @@ impl Tree {
 
     /// Takes out the narrowest change around an error, or all changes of the narrowest expression around it, or of its line.
     fn blame(&mut self, name: &str, span: &Range<usize>) -> bool {
-        let Some(file) = self.files.get(name) else { return false };
-        let holds = |range: &Range<usize>| !range.is_empty() && range.start <= span.start && span.end <= range.end;
+        let Some(file) = self.files.get(name) else {
+            return false;
+        };
+        let holds = |range: &Range<usize>| {
+            !range.is_empty() && range.start <= span.start && span.end <= range.end
+        };
         // What was taken out before has no place in the text; what another error of this round took out is blamed again.
-        let narrow = |ranges: &[Range<usize>]| (0..ranges.len()).filter(|&n| holds(&ranges[n])).min_by_key(|&n| ranges[n].len());
+        let narrow = |ranges: &[Range<usize>]| {
+            (0..ranges.len())
+                .filter(|&n| holds(&ranges[n]))
+                .min_by_key(|&n| ranges[n].len())
+        };
         let found: Vec<usize> = if let Some(n) = narrow(&file.changed) {
             vec![n]
         } else if let Some(n) = narrow(&file.around) {
-            (0..file.mutants.len()).filter(|&m| file.mutants[m].place == file.mutants[n].place).collect()
+            (0..file.mutants.len())
+                .filter(|&m| file.mutants[m].place == file.mutants[n].place)
+                .collect()
         } else {
             let start = file.text[..span.start].rfind('\n').unwrap_or(0);
-            let end = file.text[span.end..].find('\n').map_or(file.text.len(), |i| span.end + i);
-            (0..file.mutants.len()).filter(|&n| file.around[n].start < end && file.around[n].end > start).collect()
+            let end = file.text[span.end..]
+                .find('\n')
+                .map_or(file.text.len(), |i| span.end + i);
+            (0..file.mutants.len())
+                .filter(|&n| file.around[n].start < end && file.around[n].end > start)
+                .collect()
         };
         let any = !found.is_empty();
-        self.unviable.extend(found.into_iter().map(|n| (name.to_owned(), n)));
+        self.unviable
+            .extend(found.into_iter().map(|n| (name.to_owned(), n)));
         any
     }
 
@@ -125,7 +166,10 @@ impl Tree {
             .output()
             .map_err(|e| e.to_string())?;
         let text = String::from_utf8_lossy(&out.stdout);
-        Ok(text.lines().filter_map(|line| serde_json::from_str(line).ok()).collect())
+        Ok(text
+            .lines()
+            .filter_map(|line| serde_json::from_str(line).ok())
+            .collect())
     }
 
     fn errors(&self) -> Result<Vec<(String, Range<usize>, String)>, String> {
@@ -136,10 +180,20 @@ impl Tree {
                 continue;
             }
             let rendered = message["rendered"].as_str().unwrap_or_default();
-            for span in message["spans"].as_array().into_iter().flatten().filter(|span| span["is_primary"] == true) {
-                let place = |key: &str| usize::try_from(span[key].as_u64().unwrap_or(0)).unwrap_or(0);
+            for span in message["spans"]
+                .as_array()
+                .into_iter()
+                .flatten()
+                .filter(|span| span["is_primary"] == true)
+            {
+                let place =
+                    |key: &str| usize::try_from(span[key].as_u64().unwrap_or(0)).unwrap_or(0);
                 let name = span["file_name"].as_str().unwrap_or_default().to_owned();
-                errors.push((name, place("byte_start")..place("byte_end"), rendered.to_owned()));
+                errors.push((
+                    name,
+                    place("byte_start")..place("byte_end"),
+                    rendered.to_owned(),
+                ));
             }
         }
         Ok(errors)
@@ -151,12 +205,25 @@ impl Tree {
         let mut built = false;
         for message in self.cargo(&["test", "--quiet", "--no-run", "--lib", "--tests"])? {
             built |= message["reason"] == "build-finished" && message["success"] == true;
-            if let (Some(path), true) = (message["executable"].as_str(), message["profile"]["test"] == true) {
-                let name = message["target"]["name"].as_str().unwrap_or_default().to_owned();
-                programs.push(Program { path: path.into(), name });
+            if let (Some(path), true) = (
+                message["executable"].as_str(),
+                message["profile"]["test"] == true,
+            ) {
+                let name = message["target"]["name"]
+                    .as_str()
+                    .unwrap_or_default()
+                    .to_owned();
+                programs.push(Program {
+                    path: path.into(),
+                    name,
+                });
             }
         }
-        if built { Ok(programs) } else { Err("the tests do not build".into()) }
+        if built {
+            Ok(programs)
+        } else {
+            Err("the tests do not build".into())
+        }
     }
 }
 
