@@ -1,7 +1,7 @@
 //! Connections described so as to look safer than they are. Sums by hand stand beside each.
 
 use shankline::connection::{
-    Alternation, Combination, Connection, ConnectionBuilder, LoadCase, OutOfPlane, Outline, Side,
+    Combination, Connection, ConnectionBuilder, LoadCase, OutOfPlane, Outline, Side,
 };
 use shankline::error::Amount;
 use shankline::joint::{
@@ -232,7 +232,7 @@ fn a_file_says_that_there_are_no_combinations_and_that_nothing_alternates() {
             force("down", [0.0, -10.0, 0.0]),
         ])
         .combination(Combination::new("most").plus(90.0, "up").plus(1.0, "down"))
-        .alternation(Alternation::new("up", "down"))
+        .alternation(shankline::connection::Alternation::new("up", "down"))
         .build()
         .unwrap();
     let whole = serde_json::to_value(&lap).unwrap();
