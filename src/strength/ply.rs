@@ -587,3 +587,185 @@ impl Ply {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::strength::check::Mode;
+    use crate::units::{megapascals, millimetres};
+
+    const METHOD: PlyMethod = PlyMethod::MachineDesign { design_factor: 2.0 };
+
+    /// A bolt of 16 mm fits a hole of 16 mm; nothing else of a ply may lie within the hole, and a slot is no shorter than wide.
+    #[test]
+    fn dimensions_at_their_limits() {
+        let plain = Ply::without_strengths(millimetres(10.0), millimetres(18.0));
+        let taken =
+            |ply: Ply| ply.in_mode(Mode::Bearing, millimetres(16.0), PlyBolt::default(), METHOD);
+        let mm = |value: f64| Some(millimetres(value));
+        for (what, ply, fits) in [
+            (
+                "hole diameter",
+                Ply {
+                    hole: millimetres(16.0),
+                    ..plain
+                },
+                true,
+            ),
+            (
+                "hole diameter",
+                Ply {
+                    hole: millimetres(15.999),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "slot length",
+                Ply {
+                    slot_length: mm(18.0),
+                    ..plain
+                },
+                true,
+            ),
+            (
+                "slot length",
+                Ply {
+                    slot_length: mm(17.999),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "end distance",
+                Ply {
+                    end_distance: mm(9.0),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "end distance",
+                Ply {
+                    end_distance: mm(9.001),
+                    ..plain
+                },
+                true,
+            ),
+            (
+                "edge distance",
+                Ply {
+                    edge_distance: mm(9.0),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "edge distance",
+                Ply {
+                    edge_distance: mm(9.001),
+                    ..plain
+                },
+                true,
+            ),
+            (
+                "pitch of the holes",
+                Ply {
+                    pitch: mm(18.0),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "pitch of the holes",
+                Ply {
+                    pitch: mm(18.001),
+                    ..plain
+                },
+                true,
+            ),
+            (
+                "gauge of the holes",
+                Ply {
+                    gauge: mm(18.0),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "gauge of the holes",
+                Ply {
+                    gauge: mm(18.001),
+                    ..plain
+                },
+                true,
+            ),
+            (
+                "width of the ply",
+                Ply {
+                    width: mm(18.0),
+                    ..plain
+                },
+                false,
+            ),
+            (
+                "width of the ply",
+                Ply {
+                    width: mm(18.001),
+                    ..plain
+                },
+                true,
+            ),
+        ] {
+            match taken(ply) {
+                Ok(_) => assert!(fits, "{what}: {ply:?}"),
+                Err(error) => {
+                    assert!(!fits && error.to_string().contains(what), "{what}: {error}");
+                }
+            }
+        }
+    }
+
+    /// A strength is known or not; none is zero.
+    #[test]
+    fn strengths_are_positive_where_given() {
+        let plain = Ply::without_strengths(millimetres(10.0), millimetres(18.0));
+        let none = Some(megapascals(0.0));
+        for ply in [
+            Ply {
+                yield_strength: none,
+                ..plain
+            },
+            Ply {
+                tensile_strength: none,
+                ..plain
+            },
+            Ply {
+                bearing_strength: none,
+                ..plain
+            },
+        ] {
+            assert!(
+                ply.assess(millimetres(16.0), PlyBolt::default(), METHOD)
+                    .is_err()
+            );
+        }
+        for bolt in [
+            PlyBolt {
+                yield_strength: none,
+                ..PlyBolt::default()
+            },
+            PlyBolt {
+                tensile_strength: none,
+                ..PlyBolt::default()
+            },
+        ] {
+            assert!(plain.assess(millimetres(16.0), bolt, METHOD).is_err());
+        }
+        assert!(
+            plain
+                .assess(millimetres(16.0), PlyBolt::default(), METHOD)
+                .is_ok()
+        );
+    }
+}
