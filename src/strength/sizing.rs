@@ -870,7 +870,7 @@ mod tests {
             let found = demand.least_thread(series, BoltSection::Shank).unwrap();
             alloc::string::ToString::to_string(&found.thread)
         };
-        assert_eq!(named(ThreadSeries::UNC, 2300.0), "12-24 UNC");
+        assert_eq!(named(ThreadSeries::UNC, 2300.0), "#12-24 UNC");
         assert_eq!(
             named(ThreadSeries::UNC.first_choice(), 2300.0),
             "1/4-20 UNC"

@@ -537,4 +537,45 @@ mod tests {
             assert!(ThreadMaterial::new(megapascals(stress), None).is_err());
         }
     }
+
+    /// A shear strength may be the tensile strength and no more, a ratio of the two 1 and no more.
+    #[test]
+    fn shear_strengths_at_their_limits() {
+        let mpa = megapascals;
+        assert!(ThreadMaterial::new(mpa(800.0), Some(mpa(800.0))).is_ok());
+        assert!(ThreadMaterial::new(mpa(800.0), Some(mpa(800.1))).is_err());
+        let steel = ThreadMaterial::new(mpa(800.0), None).unwrap();
+        let whole = steel.clone().with_shear_ratio(1.0).unwrap();
+        assert_eq!(whole.shear_strength(), Some(mpa(800.0)));
+        for ratio in [1.001, 1.5, 0.0, -0.5] {
+            let error = steel
+                .clone()
+                .with_shear_ratio(ratio)
+                .unwrap_err()
+                .to_string();
+            assert!(
+                error.contains("shear over tensile strength"),
+                "{ratio}: {error}"
+            );
+        }
+    }
+
+    /// What was stated of bolt or nut is told with the proof of the nut.
+    #[test]
+    fn proofs_of_nuts_tell_what_was_stated() {
+        use crate::material::{BoltStrength, NutGrade, NutTapping, PropertyClass};
+        use crate::tables::nut_grades::NutShape;
+        let thread: Thread = "M12".parse().unwrap();
+        let d = thread.nominal_diameter();
+        let nut = NutGrade::Iso898_2Class8
+            .strength(NutShape::Style1, &thread, NutTapping::Usual)
+            .unwrap();
+        let class = PropertyClass::Class8_8.strength(d).unwrap();
+        let own =
+            BoltStrength::stated(d, None, Some(megapascals(640.0)), megapascals(800.0)).unwrap();
+        for (bolt, told) in [(class, 0), (own, 1)] {
+            let proof = nut_proof(&thread, &bolt, &nut).unwrap();
+            assert_eq!(proof.cautions().iter().count(), told);
+        }
+    }
 }

@@ -404,7 +404,7 @@ mod tests {
         let working = facts.steps(Derivation::new(""), ShearMethod::En1993, &thread, grade);
         working.check().unwrap();
         let [joint, packing, all] = working.steps() else {
-            panic!("{working}")
+            panic!("{working:?}")
         };
         let symbols = |step: &Step| -> alloc::vec::Vec<alloc::string::String> {
             step.terms()
