@@ -578,4 +578,35 @@ mod tests {
             assert_eq!(proof.cautions().iter().count(), told);
         }
     }
+
+    /// Machinery's Handbook: formula 2b, pi (E / 2 - 0.16238 P)^2 with the least pitch diameter E, is of Unified threads of steel over
+    /// 100 ksi; 2a, 0.7854 (D - 0.9743 P)^2, of steel up to it, and of diameters that are basic. 1/2-13: E 0.4435, 0.1376 and
+    /// 0.1419 in2.
+    #[test]
+    fn stress_areas_of_strong_steel() {
+        use crate::thread::ThreadFit;
+        use crate::units::square_inches;
+        let engaged = EngagedLength::new(crate::units::inches(0.5)).unwrap();
+        let limits = |name: &str| name.parse::<Thread>().unwrap().limits().unwrap();
+        let fit = ThreadFit::of(&limits("1/2-13 UNC-2A"), &limits("1/2-13 UNC-2B")).unwrap();
+        let inch = fit.strip_areas(engaged).unwrap();
+        let basic = "1/2-13 UNC"
+            .parse::<Thread>()
+            .unwrap()
+            .strip_areas_basic(engaged)
+            .unwrap();
+        for (areas, strength, by_hand) in [
+            (&inch, 100.0, 0.1419),
+            (&inch, 100.001, 0.1376),
+            (&inch, 180.0, 0.1376),
+            (&inch, 60.0, 0.1419),
+            (&basic, 180.0, 0.1419),
+        ] {
+            let found = handbook_stress_area(areas, ksi(strength)).unwrap();
+            assert!(
+                (found - square_inches(by_hand)).abs() < square_inches(5e-5),
+                "{strength}"
+            );
+        }
+    }
 }

@@ -507,6 +507,29 @@ mod tests {
         }
     }
 
+    /// EN 1993-1-8 3.6.1(5): what is over 1 mm on M12, and not what rounding leaves, takes the 2 mm.
+    #[test]
+    fn two_millimetres_begin_over_one() {
+        for (hole, wide) in [
+            (millimetres(13.0), false),
+            (millimetres(13.0) + SAME_LENGTH, false),
+            (millimetres(13.01), true),
+            (millimetres(14.0) + SAME_LENGTH, true),
+        ] {
+            let class = round(hole)
+                .classify(&"M12".parse().unwrap(), HoleRule::En1090)
+                .unwrap();
+            let HoleClass::Known {
+                two_millimetre_clearance,
+                ..
+            } = class
+            else {
+                panic!("{hole:?}")
+            };
+            assert_eq!(two_millimetre_clearance, wide, "{hole:?}");
+        }
+    }
+
     /// A bolt passes a hole of its own size, whatever rounding made of it.
     #[test]
     fn a_hole_as_wide_as_its_bolt_is_not_too_small() {
