@@ -61,7 +61,7 @@ pub(crate) use block::BlockRule;
 pub use block::{BlockMethod, BlockResistance, BlockShear, Stagger, StaggerRule, block_shear};
 pub use distances::{
     DistanceConditions, DistanceFinding, DistanceKind, DistanceRule, DistanceStanding, EdgeFinish,
-    Exposure, PlyDistances, ShortDistance,
+    Exposure, PlyDistances,
 };
 pub use holes::{Hole, HoleClass, HoleKind, HoleRule, Slot, SlotDirection};
 pub use in_shear::{PlateShear, PlateShearMethod, PlateShearResistance, plate_shear};

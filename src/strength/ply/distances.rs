@@ -54,50 +54,6 @@ impl fmt::Display for DistanceKind {
     }
 }
 
-/// A distance in timber that is less than its code wants.
-///
-/// ```
-/// use shankline::strength::ply::ShortDistance;
-/// fn lacks(short: &ShortDistance) -> shankline::units::Length {
-///     short.least - short.distance
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct ShortDistance {
-    /// Which distance.
-    pub kind: DistanceKind,
-    /// What it is.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub distance: Length,
-    /// What it must be at least.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub least: Length,
-    cautions: Cautions,
-}
-
-impl ShortDistance {
-    /// What the user must be told.
-    ///
-    /// ```
-    /// # use shankline::strength::ply::ShortDistance;
-    /// fn recalled(short: &ShortDistance) -> bool {
-    ///     short.cautions().iter().next().is_some()
-    /// }
-    /// ```
-    #[must_use]
-    pub fn cautions(&self) -> Cautions {
-        self.cautions.clone()
-    }
-}
-
 /// Whose distances are wanted. d bolt, d0 hole, t the ply (of several the thinnest one rules: judge each).
 ///
 /// | rule | least | greatest |

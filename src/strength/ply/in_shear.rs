@@ -439,4 +439,19 @@ mod tests {
         };
         assert!(plate_shear(&less, method).is_err());
     }
+
+    /// AISC works from the nominal load, EN from the design load.
+    #[test]
+    fn workings_name_their_level() {
+        let symbols = |method| {
+            let working = plate_shear(&plate(1000.0, 600.0), method)
+                .unwrap()
+                .derivation();
+            working.check().unwrap();
+            let first = working.steps()[0].symbol();
+            alloc::string::String::from(first)
+        };
+        assert_eq!(symbols(PlateShearMethod::Aisc360), "Rn");
+        assert_eq!(symbols(PlateShearMethod::En1993 { bent: true }), "VRd");
+    }
 }

@@ -111,6 +111,36 @@ fn sizes_and_factors_at_their_limits() {
     }
 }
 
+/// A size that rounding moved off its limit is of the method.
+#[test]
+fn sizes_at_their_limits_but_for_rounding() {
+    let slack = millimetres(1e-7);
+    let with = |diameter: Length, method| {
+        let joint = TimberConnection {
+            diameter,
+            ..pair(12.0, wood(100.0, 0.0), wood(50.0, 0.0))
+        };
+        refusal(&joint, method).is_none()
+    };
+    let en = en(0.8, 1.3);
+    assert!(with(millimetres(6.0) - slack, en) && !with(millimetres(6.0) - 2.0 * slack, en));
+    assert!(with(millimetres(30.0) + slack, en) && !with(millimetres(30.0) + 2.0 * slack, en));
+    let row = |inch: f64| {
+        let diameter: Length = from_base(inch * 0.0254);
+        assert_eq!(diameter.value / 0.0254, inch);
+        nds_group_action(&NdsRow {
+            bolts: 6,
+            pitch: inches(4.0),
+            diameter,
+            main_stiffness: newtons(60e6),
+            side_stiffness: newtons(30e6),
+            metal: false,
+        })
+    };
+    assert!(row(1.0 + 1e-6).is_ok() && row(1.0 + 2e-6).is_err());
+    assert!(row(0.25 - 1e-9).unwrap().value < 1.0);
+}
+
 /// NDS 2018 Table 12.3.3A has gravities from 0.31 to 0.73; sawn timber to heavy hardwood is 250 to 1000 kg/m3.
 #[test]
 fn gravities_and_densities_at_their_limits() {
