@@ -591,136 +591,62 @@ impl Ply {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::strength::check::Mode;
     use crate::units::{megapascals, millimetres};
+    use alloc::string::ToString;
 
     const METHOD: PlyMethod = PlyMethod::MachineDesign { design_factor: 2.0 };
 
     /// A bolt of 16 mm fits a hole of 16 mm; nothing else of a ply may lie within the hole, and a slot is no shorter than wide.
     #[test]
     fn dimensions_at_their_limits() {
-        let plain = Ply::without_strengths(millimetres(10.0), millimetres(18.0));
-        let taken =
-            |ply: Ply| ply.in_mode(Mode::Bearing, millimetres(16.0), PlyBolt::default(), METHOD);
-        let mm = |value: f64| Some(millimetres(value));
-        for (what, ply, fits) in [
-            (
-                "hole diameter",
-                Ply {
-                    hole: millimetres(16.0),
-                    ..plain
-                },
-                true,
-            ),
-            (
-                "hole diameter",
-                Ply {
-                    hole: millimetres(15.999),
-                    ..plain
-                },
-                false,
-            ),
+        type Set = fn(&mut Ply, Length);
+        let parts: [(&str, Set, f64, bool); 7] = [
+            ("hole diameter", |ply, own| ply.hole = own, 16.0, true),
             (
                 "slot length",
-                Ply {
-                    slot_length: mm(18.0),
-                    ..plain
-                },
+                |ply, own| ply.slot_length = Some(own),
+                18.0,
                 true,
-            ),
-            (
-                "slot length",
-                Ply {
-                    slot_length: mm(17.999),
-                    ..plain
-                },
-                false,
             ),
             (
                 "end distance",
-                Ply {
-                    end_distance: mm(9.0),
-                    ..plain
-                },
-                false,
-            ),
-            (
-                "end distance",
-                Ply {
-                    end_distance: mm(9.001),
-                    ..plain
-                },
-                true,
-            ),
-            (
-                "edge distance",
-                Ply {
-                    edge_distance: mm(9.0),
-                    ..plain
-                },
+                |ply, own| ply.end_distance = Some(own),
+                9.0,
                 false,
             ),
             (
                 "edge distance",
-                Ply {
-                    edge_distance: mm(9.001),
-                    ..plain
-                },
-                true,
-            ),
-            (
-                "pitch of the holes",
-                Ply {
-                    pitch: mm(18.0),
-                    ..plain
-                },
+                |ply, own| ply.edge_distance = Some(own),
+                9.0,
                 false,
             ),
             (
                 "pitch of the holes",
-                Ply {
-                    pitch: mm(18.001),
-                    ..plain
-                },
-                true,
-            ),
-            (
-                "gauge of the holes",
-                Ply {
-                    gauge: mm(18.0),
-                    ..plain
-                },
+                |ply, own| ply.pitch = Some(own),
+                18.0,
                 false,
             ),
             (
                 "gauge of the holes",
-                Ply {
-                    gauge: mm(18.001),
-                    ..plain
-                },
-                true,
-            ),
-            (
-                "width of the ply",
-                Ply {
-                    width: mm(18.0),
-                    ..plain
-                },
+                |ply, own| ply.gauge = Some(own),
+                18.0,
                 false,
             ),
             (
                 "width of the ply",
-                Ply {
-                    width: mm(18.001),
-                    ..plain
-                },
-                true,
+                |ply, own| ply.width = Some(own),
+                18.0,
+                false,
             ),
-        ] {
-            match taken(ply) {
-                Ok(_) => assert!(fits, "{what}: {ply:?}"),
-                Err(error) => {
-                    assert!(!fits && error.to_string().contains(what), "{what}: {error}");
+        ];
+        for (what, set, limit, itself) in parts {
+            for (off, fits) in [(-0.001, false), (0.0, itself), (0.001, true)] {
+                let mut ply = Ply::without_strengths(millimetres(10.0), millimetres(18.0));
+                set(&mut ply, millimetres(limit + off));
+                let found = ply.assess(millimetres(16.0), PlyBolt::default(), METHOD);
+                match found {
+                    Ok(_) => assert!(fits, "{what} {off}"),
+                    Err(error) => assert!(!fits && error.to_string().contains(what), "{error}"),
                 }
             }
         }

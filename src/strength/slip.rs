@@ -762,11 +762,11 @@ mod tests {
     /// Of holes that take as much off the first is named.
     #[test]
     fn the_worst_of_holes() {
+        use SlipHole::{LongSlotAlong, Oversize, ShortSlotAlong, Standard};
         let is = SlipMethod::Is800 {
             surface: Is800Surface::Untreated,
             serviceability: false,
         };
-        use SlipHole::{LongSlotAlong, Oversize, ShortSlotAlong, Standard};
         for (holes, worst) in [
             (&[][..], Standard),
             (&[Oversize, ShortSlotAlong], Oversize),

@@ -468,7 +468,7 @@ mod tests {
         let punch = |d, t, s| {
             let strength = megapascals(s);
             let text = |found: Result<PullThrough, Error>| found.unwrap_err().to_string();
-            let both = [
+            [
                 text(pull_through_en_1993(
                     millimetres(d),
                     millimetres(t),
@@ -480,8 +480,7 @@ mod tests {
                     strength,
                     2.0,
                 )),
-            ];
-            both
+            ]
         };
         for (d, t, s, name) in [
             (-1.0, 8.0, 360.0, "diameter of the head or nut"),

@@ -642,11 +642,8 @@ mod tests {
             (PlyMethod::Bs5950, 2, 2.5),
             (PlyMethod::Bs5950, 3, 3.5),
         ] {
-            assert_eq!(
-                rule(method).holes_to_one_side(lines),
-                holes,
-                "{method:?} {lines}"
-            );
+            let found = rule(method).holes_to_one_side(lines);
+            assert!((found - holes).abs() < 1e-12, "{method:?} {lines}");
         }
         for (method, lines, told) in [
             (PlyMethod::Bs5950, None, 0),
