@@ -720,4 +720,80 @@ mod tests {
             Some(inches(6.0))
         );
     }
+
+    /// A row recalled as a whole says so once, and not of its proof stress again.
+    #[test]
+    fn what_was_recalled_is_told_once() {
+        let row = AstmGrade::F593Group7Ah.strength(inches(0.5)).unwrap();
+        let both = BoltStrength {
+            proof_stress: Some(ksi(50.0)),
+            proof_basis: Some(Basis::Memory),
+            ..row
+        };
+        assert_eq!(row.cautions().iter().count(), 1);
+        assert_eq!(both.cautions(), row.cautions());
+    }
+
+    /// A range over a size begins beyond it, one from and thru a size has it.
+    #[test]
+    fn sizes_at_their_limits() {
+        let mm = millimetres;
+        let row = |from: Option<f64>, over: Option<f64>, thru: Option<f64>| Sizes {
+            from: from.map(mm),
+            over: over.map(mm),
+            thru: thru.map(mm),
+        };
+        for (sizes, size, covered) in [
+            (row(Some(5.0), None, Some(16.0)), 5.0, true),
+            (row(Some(5.0), None, Some(16.0)), 4.999, false),
+            (row(Some(5.0), None, Some(16.0)), 16.0, true),
+            (row(None, Some(16.0), Some(39.0)), 16.0, false),
+            (row(None, Some(16.0), Some(39.0)), 16.001, true),
+            (row(None, Some(16.0), Some(39.0)), 39.001, false),
+        ] {
+            assert_eq!(sizes.cover(mm(size)), covered, "{size}");
+        }
+        // SAE J429 has grade 2 up to 6 in, and over.
+        for (length, rows) in [(6.0, 1), (6.001, 1)] {
+            let d = inches(0.5);
+            let all = sae::rows(SaeGrade::Grade2, d, Some(inches(length)));
+            assert_eq!(
+                all.filter(|(sizes, _)| sizes.cover(d)).count(),
+                rows,
+                "{length}"
+            );
+        }
+        let told = |size: f64| widest([row(None, Some(16.0), Some(39.0))].into_iter(), mm(size));
+        let over = Allowed::OverThru(mm(16.0).into(), mm(39.0).into());
+        assert_eq!(told(5.0), over);
+        assert_eq!(told(16.0), over);
+        assert_eq!(told(40.0), Allowed::AtMost(mm(39.0).into()));
+    }
+
+    /// Martensitic classes C1 and C4, ASTM A193 B6, have about 12 % chromium; C3 and the austenitic ones 16 % and more.
+    #[test]
+    fn chromium_by_class() {
+        for (grade, metal) in [
+            (
+                BoltGrade::Stainless(StainlessClass::A2_70),
+                Some(Metal::Stainless18Chromium),
+            ),
+            (
+                StainlessClass::C1_70.into(),
+                Some(Metal::Stainless12Chromium),
+            ),
+            (
+                StainlessClass::C3_80.into(),
+                Some(Metal::Stainless18Chromium),
+            ),
+            (AstmGrade::A193B6.into(), Some(Metal::Stainless12Chromium)),
+            (
+                AstmGrade::A193B8Class1.into(),
+                Some(Metal::Stainless18Chromium),
+            ),
+            (PropertyClass::Class8_8.into(), None),
+        ] {
+            assert_eq!(grade.stainless_metal(), metal, "{grade}");
+        }
+    }
 }

@@ -392,4 +392,26 @@ mod tests {
             Some(FitNote::MixedProcesses)
         );
     }
+
+    /// ISO 10684 is for M8 to M64, weak below M12; above 1-1/2 in it may be the bolt that is cut.
+    #[test]
+    fn sizes_at_their_limits() {
+        let note = |finish, thread| match fit(finish, None, finish, thread) {
+            CoatedFit::Fits { note, .. } => note,
+            CoatedFit::NotFit { .. } => None,
+        };
+        for (finish, thread, told) in [
+            (DIPPED, "M8", Some(FitNote::MarkedOversize)),
+            (DIPPED, "M7", Some(FitNote::OutsideIso10684)),
+            (DIPPED, "M64", Some(FitNote::MarkedOversize)),
+            (DIPPED, "M68", Some(FitNote::OutsideIso10684)),
+            (UNDERSIZE, "M64", Some(FitNote::MarkedUndersize)),
+            (DIPPED, "1-1/2-6 UNC", None),
+            (DIPPED, "1-3/4-5 UNC", Some(FitNote::LargeInch)),
+            (UNDERSIZE, "3/4-10 UNC", None),
+            (UNDERSIZE, "3/8-16 UNC", None),
+        ] {
+            assert_eq!(note(finish, thread), told, "{thread}");
+        }
+    }
 }

@@ -558,4 +558,15 @@ mod tests {
             assert!(ratios.is_sorted_by(|a, b| a >= b), "{}", bolt.grade);
         }
     }
+
+    /// ISO 898-1 goes down to -50 degrees C, that temperature taken in, and full strength up to 35.
+    #[test]
+    fn temperatures_at_their_limits() {
+        let bolt = PropertyClass::Class8_8.strength(millimetres(12.0)).unwrap();
+        assert_eq!(ratio(&bolt, -50.0), Some(1.0));
+        assert_eq!(ratio(&bolt, -50.001), None);
+        let a4 = StainlessClass::A4_70.strength(millimetres(12.0)).unwrap();
+        assert_eq!(ratio(&a4, 35.0), Some(1.0));
+        assert!(ratio(&a4, 35.1).unwrap() < 1.0);
+    }
 }

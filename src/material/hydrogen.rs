@@ -337,4 +337,75 @@ mod tests {
         assert_eq!(of(hard, false), [Hydrogen::NotBaked { hardness }]);
         assert_eq!(of(hard, true), [Hydrogen::PlatedHard { hardness }]);
     }
+
+    fn plated(grade: impl Into<BoltGrade>, size: Length) -> Vec<Hydrogen> {
+        let bolt = grade.into().strength(size).unwrap();
+        hydrogen(&bolt, Some(Finish::ZincPlated { baked: false }))
+    }
+
+    /// Greatest hardness by the standard of the grade, of all its sizes: SAE J429 grade 5.1 has 40 HRC, from which bolts are baked,
+    /// and grade 8 39; ASTM A574 45, A354 BD 38; ASTM F568M 12.9 44 and 10.9 39.
+    #[test]
+    fn hardness_decides_on_baking() {
+        let half = inches(0.5);
+        let hard = |hardness| Vec::from([Hydrogen::NotBaked { hardness }]);
+        assert_eq!(plated(SaeGrade::Grade5_1, half), hard(40.0));
+        assert_eq!(plated(SaeGrade::Grade8, half), []);
+        assert_eq!(plated(SaeGrade::Grade2, half), []);
+        assert_eq!(plated(AstmGrade::A574, half), hard(45.0));
+        assert_eq!(plated(AstmGrade::A354Bd, half), []);
+        assert_eq!(plated(AstmGrade::F568m12_9, millimetres(12.0)), hard(44.0));
+        assert_eq!(plated(AstmGrade::F568m10_9, millimetres(12.0)), []);
+    }
+
+    /// Least hardness by the standard of the grade, told with the bolt that is too hard to dip: SAE J429 grade 8 33 HRC, ISO 898-1
+    /// class 12.9 39, ASTM A574 39 up to 1/2 in and 37 above. From 33 HRC on it is too hard whatever its strength.
+    #[test]
+    fn hardness_is_told_with_what_is_not_dipped() {
+        let told = |grade: BoltGrade, size| {
+            let bolt = grade.strength(size).unwrap();
+            match hydrogen(&bolt, DIPPED)[..] {
+                [Hydrogen::TooHardToDip { hardness, .. }] => hardness,
+                ref other => panic!("{grade}: {other:?}"),
+            }
+        };
+        assert_eq!(told(SaeGrade::Grade8.into(), inches(0.5)), Some(33.0));
+        assert_eq!(
+            told(PropertyClass::Class12_9.into(), millimetres(12.0)),
+            Some(39.0)
+        );
+        assert_eq!(told(AstmGrade::A574.into(), inches(0.5)), Some(39.0));
+        assert_eq!(told(AstmGrade::A574.into(), inches(0.75)), Some(37.0));
+        for (grade, strength, hard) in [
+            (SaeGrade::Grade8, ksi(140.0), true),
+            (SaeGrade::Grade8_1, ksi(140.0), false), // 32 HRC
+            (SaeGrade::Grade8_1, ksi(150.0), true),
+            (SaeGrade::Grade8_1, ksi(149.9), false),
+        ] {
+            let bolt = BoltStrength {
+                tensile_strength: strength,
+                ..grade.strength(inches(0.5)).unwrap()
+            };
+            assert_eq!(
+                hydrogen(&bolt, DIPPED).len(),
+                usize::from(hard),
+                "{grade} {strength:?}"
+            );
+        }
+    }
+
+    /// From 1000 MPa on a bolt is hard enough to ask for its finish and hardness.
+    #[test]
+    fn what_is_asked_of_strong_bolts() {
+        let of = |strength: f64, finish| {
+            let bolt =
+                BoltStrength::stated(inches(0.5), None, None, megapascals(strength)).unwrap();
+            hydrogen(&bolt, finish)
+        };
+        let plated = Some(Finish::CadmiumPlated { baked: false });
+        assert_eq!(of(1000.0, None), [Hydrogen::FinishUnknown]);
+        assert_eq!(of(999.9, None), []);
+        assert_eq!(of(1000.0, plated), [Hydrogen::HardnessUnknown]);
+        assert_eq!(of(999.9, plated), []);
+    }
 }

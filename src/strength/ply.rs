@@ -61,7 +61,7 @@ pub(crate) use block::BlockRule;
 pub use block::{BlockMethod, BlockResistance, BlockShear, Stagger, StaggerRule, block_shear};
 pub use distances::{
     DistanceConditions, DistanceFinding, DistanceKind, DistanceRule, DistanceStanding, EdgeFinish,
-    Exposure, PlyDistances, ShortDistance,
+    Exposure, PlyDistances,
 };
 pub use holes::{Hole, HoleClass, HoleKind, HoleRule, Slot, SlotDirection};
 pub use in_shear::{PlateShear, PlateShearMethod, PlateShearResistance, plate_shear};
@@ -585,5 +585,113 @@ impl Ply {
             bolt,
             method,
         })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{megapascals, millimetres};
+    use alloc::string::ToString;
+
+    const METHOD: PlyMethod = PlyMethod::MachineDesign { design_factor: 2.0 };
+
+    /// A bolt of 16 mm fits a hole of 16 mm; nothing else of a ply may lie within the hole, and a slot is no shorter than wide.
+    #[test]
+    fn dimensions_at_their_limits() {
+        type Set = fn(&mut Ply, Length);
+        let parts: [(&str, Set, f64, bool); 7] = [
+            ("hole diameter", |ply, own| ply.hole = own, 16.0, true),
+            (
+                "slot length",
+                |ply, own| ply.slot_length = Some(own),
+                18.0,
+                true,
+            ),
+            (
+                "end distance",
+                |ply, own| ply.end_distance = Some(own),
+                9.0,
+                false,
+            ),
+            (
+                "edge distance",
+                |ply, own| ply.edge_distance = Some(own),
+                9.0,
+                false,
+            ),
+            (
+                "pitch of the holes",
+                |ply, own| ply.pitch = Some(own),
+                18.0,
+                false,
+            ),
+            (
+                "gauge of the holes",
+                |ply, own| ply.gauge = Some(own),
+                18.0,
+                false,
+            ),
+            (
+                "width of the ply",
+                |ply, own| ply.width = Some(own),
+                18.0,
+                false,
+            ),
+        ];
+        for (what, set, limit, itself) in parts {
+            for (off, fits) in [(-0.001, false), (0.0, itself), (0.001, true)] {
+                let mut ply = Ply::without_strengths(millimetres(10.0), millimetres(18.0));
+                set(&mut ply, millimetres(limit + off));
+                let found = ply.assess(millimetres(16.0), PlyBolt::default(), METHOD);
+                match found {
+                    Ok(_) => assert!(fits, "{what} {off}"),
+                    Err(error) => assert!(!fits && error.to_string().contains(what), "{error}"),
+                }
+            }
+        }
+    }
+
+    /// A strength is known or not; none is zero.
+    #[test]
+    fn strengths_are_positive_where_given() {
+        let plain = Ply::without_strengths(millimetres(10.0), millimetres(18.0));
+        let none = Some(megapascals(0.0));
+        for ply in [
+            Ply {
+                yield_strength: none,
+                ..plain
+            },
+            Ply {
+                tensile_strength: none,
+                ..plain
+            },
+            Ply {
+                bearing_strength: none,
+                ..plain
+            },
+        ] {
+            assert!(
+                ply.assess(millimetres(16.0), PlyBolt::default(), METHOD)
+                    .is_err()
+            );
+        }
+        for bolt in [
+            PlyBolt {
+                yield_strength: none,
+                ..PlyBolt::default()
+            },
+            PlyBolt {
+                tensile_strength: none,
+                ..PlyBolt::default()
+            },
+        ] {
+            assert!(plain.assess(millimetres(16.0), bolt, METHOD).is_err());
+        }
+        assert!(
+            plain
+                .assess(millimetres(16.0), PlyBolt::default(), METHOD)
+                .is_ok()
+        );
     }
 }

@@ -125,7 +125,7 @@ pub enum ShearMethod {
     /// set another. Classes 4.6 to 10.9 of ISO 898-1, with the nominal strengths of Table 3.1.
     ///
     /// Read: the page with Table 3.4 in full; four resistance tables agree. Of Table 3.1 the strengths of classes
-    /// 4.8, 5.8 and 6.8 were recalled.
+    /// 4.8, 5.8 and 6.8 were read on a page about property classes.
     #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
     En1993,
     /// BS 5950-1:2000, 6.3.2.1 and Table 30: classes 4.6, 8.8 and 10.9, ordinary bolts.

@@ -849,4 +849,48 @@ mod tests {
             }
         }
     }
+
+    /// Just enough bolts are enough, and a little more load wants one more.
+    #[test]
+    fn numbers_at_their_limits() {
+        let one = StressedArea::shear_of_pins(millimetres(10.0), 1, 1).unwrap();
+        let bears = one.load_at(megapascals(100.0), 1.0).unwrap();
+        for (times, bolts) in [(0.001, 1), (1.0, 1), (3.0, 3), (3.0 + 1e-6, 4), (2.999, 3)] {
+            let demand = Demand::new(times * bears, megapascals(100.0)).unwrap();
+            assert_eq!(demand.least_bolts(&one).unwrap().number, bolts, "{times}");
+        }
+    }
+
+    /// ASME B1.1: No. 12 is of second choice. 5.49 mm of shank, 23.7 mm2, is 12-24; in first choice 1/4-20. ISO 261: M14 is of
+    /// second choice, and M16 takes its place.
+    #[test]
+    fn first_choice_passes_over_second_sizes() {
+        let named = |series: ThreadSeries, load| {
+            let demand = Demand::new(newtons(load), megapascals(100.0)).unwrap();
+            let found = demand.least_thread(series, BoltSection::Shank).unwrap();
+            alloc::string::ToString::to_string(&found.thread)
+        };
+        assert_eq!(named(ThreadSeries::UNC, 2300.0), "#12-24 UNC");
+        assert_eq!(
+            named(ThreadSeries::UNC.first_choice(), 2300.0),
+            "1/4-20 UNC"
+        );
+        assert_eq!(named(ThreadSeries::METRIC_COARSE, 15_000.0), "M14");
+        assert_eq!(
+            named(ThreadSeries::METRIC_COARSE.first_choice(), 15_000.0),
+            "M16"
+        );
+    }
+
+    /// Holes that take the whole width are refused by the width, and just less leaves a thickness.
+    #[test]
+    fn widths_that_holes_take() {
+        let demand = Demand::new(newtons(1000.0), megapascals(100.0)).unwrap();
+        let of = |width| demand.least_net_thickness(millimetres(width), millimetres(20.0), 2);
+        let error = of(40.0).unwrap_err().to_string();
+        assert!(error.contains("width"), "{error}");
+        assert!(of(39.0).is_err());
+        // 10 mm2 over 5 mm
+        assert!((of(45.0).unwrap().length - millimetres(2.0)).abs() < millimetres(1e-9));
+    }
 }

@@ -297,12 +297,8 @@ impl SlipResistance {
     /// Whether a load is more than the clamp force would hold that statics leaves, the preload less the tension: where an
     /// ellipse allows it all the same.
     pub(crate) fn is_beyond_statics(&self, load: Force, level: Level) -> Result<bool, Error> {
-        let [design, service] = self.left;
-        let left = if level == Level::Allowable {
-            service
-        } else {
-            design
-        };
+        // The ellipse has no allowable loads.
+        let [left, _] = self.left;
         let whole = self.resistance.at(level)? / left;
         let by_statics = 1.0 - (self.tension / self.preload.force()).value;
         Ok(self.method.is_ellipse() && load > by_statics * whole)
@@ -664,6 +660,120 @@ mod tests {
             if let Ok(slip) = slip_resistance(method, SlipPreload::Least(newtons(p)), standard(faces), newtons(t)) {
                 prop_assert!(slip.resistance.nominal.unwrap().value > 0.0);
             }
+        }
+    }
+
+    /// A pull that takes all of the clamp force leaves no resistance, at the limit itself: Fi of machine design, 1.13 Tb of AISC,
+    /// of which service loads take 1.5 times as much.
+    #[test]
+    fn pulls_that_leave_no_clamp_force() {
+        let stated = SlipMethod::Stated {
+            friction: 0.2,
+            safety_factor: 2.0,
+        };
+        let left =
+            |method, preload, pull| slip_resistance(method, preload, standard(1), newtons(pull));
+        let preload = SlipPreload::Least(newtons(1000.0));
+        assert!(left(stated, preload, 999.0).is_ok());
+        let error = left(stated, preload, 1000.0).unwrap_err().to_string();
+        assert!(error.contains("which must leave clamp force"), "{error}");
+        let aisc = SlipMethod::Aisc360 {
+            edition: AiscEdition::E2022,
+            class: SlipClass::A,
+        };
+        let preload = SlipPreload::Specified(newtons(1500.0));
+        for (pull, holds) in [(1129.0, true), (1130.0, false), (1131.0, false)] {
+            let found = left(aisc, preload, pull).unwrap();
+            assert_eq!(found.resistance.allowable.is_some(), holds, "{pull}");
+            assert!(found.check(newtons(0.1), Level::Design).is_ok());
+            match found.check(newtons(0.1), Level::Allowable) {
+                Ok(_) => assert!(holds, "{pull}"),
+                Err(error) => {
+                    let text = error.to_string();
+                    assert!(
+                        !holds && text.contains("which must leave clamp force"),
+                        "{pull}: {text}"
+                    );
+                }
+            }
+        }
+    }
+
+    /// A check under a pull does not grow in proportion with the load; the interplay of EN 1993-1-8 was recalled.
+    #[test]
+    fn a_pull_is_told() {
+        let en = SlipMethod::En1993 {
+            class: SlipClass::A,
+            serviceability: false,
+        };
+        for (pull, proportional, cautions) in [(0.0, true, 0), (1.0, false, 1)] {
+            let preload = of(en, newtons(1e5));
+            let found = slip_resistance(en, preload, standard(1), newtons(pull)).unwrap();
+            assert_eq!(found.cautions().iter().count(), cautions);
+            let check = found.check(newtons(1.0), Level::Design).unwrap();
+            assert_eq!(check.proportional, proportional);
+            assert_eq!(check.cautions().count(), cautions);
+        }
+    }
+
+    /// IS 800 10.4.6: without a pull the ellipse and statics are one, and a load at the resistance is not beyond it; half of what
+    /// the ellipse ends at, 0.9 / (1.25 x 0.7) of the preload, leaves 0.866 by it and 0.486 by statics.
+    #[test]
+    fn the_ellipse_goes_beyond_statics() {
+        let is = SlipMethod::Is800 {
+            surface: Is800Surface::Untreated,
+            serviceability: false,
+        };
+        let found =
+            |pull| slip_resistance(is, of(is, newtons(70e3)), standard(1), newtons(pull)).unwrap();
+        let alone = found(0.0);
+        let whole = alone.resistance.at(Level::Design).unwrap();
+        assert!(!alone.is_beyond_statics(whole, Level::Design).unwrap());
+        assert!(
+            alone
+                .is_beyond_statics(1.001 * whole, Level::Design)
+                .unwrap()
+        );
+        let half = found(36e3);
+        let by_statics = 1.0 - 36.0 / 70.0;
+        assert!(
+            !half
+                .is_beyond_statics((by_statics - 1e-9) * whole, Level::Design)
+                .unwrap()
+        );
+        assert!(
+            half.is_beyond_statics((by_statics + 1e-9) * whole, Level::Design)
+                .unwrap()
+        );
+        assert!(half.resistance.at(Level::Design).unwrap() > 0.866 * whole);
+        // Other methods have no ellipse.
+        let bs = SlipMethod::Bs5950 {
+            class: SlipClass::A,
+            serviceability: false,
+        };
+        let other = slip_resistance(bs, of(bs, newtons(70e3)), standard(1), newtons(36e3)).unwrap();
+        assert!(
+            !other
+                .is_beyond_statics(newtons(1e6), Level::Design)
+                .unwrap()
+        );
+    }
+
+    /// Of holes that take as much off the first is named.
+    #[test]
+    fn the_worst_of_holes() {
+        use SlipHole::{LongSlotAlong, Oversize, ShortSlotAlong, Standard};
+        let is = SlipMethod::Is800 {
+            surface: Is800Surface::Untreated,
+            serviceability: false,
+        };
+        for (holes, worst) in [
+            (&[][..], Standard),
+            (&[Oversize, ShortSlotAlong], Oversize),
+            (&[ShortSlotAlong, Oversize], ShortSlotAlong),
+            (&[Oversize, LongSlotAlong, Standard], LongSlotAlong),
+        ] {
+            assert_eq!(is.worst_hole(holes.iter().copied()), worst, "{holes:?}");
         }
     }
 }

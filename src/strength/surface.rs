@@ -135,7 +135,7 @@ impl SurfaceContact {
     pub fn area(&self) -> Option<Area> {
         // As a product of sum and difference, which keeps its digits where the two are close.
         let ring: Area = FRAC_PI_4 * ((self.outer - self.inner) * (self.outer + self.inner));
-        (self.outer > self.inner && ring.value > 0.0).then_some(ring)
+        (ring.value > 0.0).then_some(ring)
     }
 }
 
@@ -438,5 +438,62 @@ mod tests {
             }
         }
         assert!(surface_pressure(newtons(f64::MAX), ring, limit).is_err());
+    }
+
+    /// Without a listed pressure the yield strength stands in, and that it is a typical one is told.
+    #[test]
+    fn typical_strengths_are_told() {
+        let edition = PressureEdition::Vdi2230_2003;
+        let mut met = [false; 2];
+        for ply in PlyMaterial::all() {
+            if PlySurfacePressure::of(ply, edition).is_some() || ply.yield_strength.is_none() {
+                continue;
+            }
+            let typical = ply.strength_kind == crate::tables::plies::StrengthKind::Typical;
+            met[usize::from(typical)] = true;
+            let limit = SurfaceLimit::of_ply(ply, edition).unwrap();
+            let told = |one| limit.cautions().iter().any(|own| *own == one);
+            assert_eq!(
+                told(crate::caution::Caution::TypicalStrength),
+                typical,
+                "{ply}"
+            );
+        }
+        assert_eq!(met, [true; 2]);
+    }
+
+    /// Whatever is not a size is refused by its name, before the resistance is.
+    #[test]
+    fn punching_refuses_by_name() {
+        let punch = |d, t, s| {
+            let strength = megapascals(s);
+            let text = |found: Result<PullThrough, Error>| found.unwrap_err().to_string();
+            [
+                text(pull_through_en_1993(
+                    millimetres(d),
+                    millimetres(t),
+                    strength,
+                )),
+                text(punching_by_statics(
+                    millimetres(d),
+                    millimetres(t),
+                    strength,
+                    2.0,
+                )),
+            ]
+        };
+        for (d, t, s, name) in [
+            (-1.0, 8.0, 360.0, "diameter of the head or nut"),
+            (1.1e6, 8.0, 360.0, "diameter of the head or nut"),
+            (30.0, 0.0, 360.0, "thickness of the ply"),
+            (30.0, 8.0, -360.0, "strength of the ply"),
+            // Two that are negative make a positive product.
+            (-30.0, -8.0, 360.0, "diameter of the head or nut"),
+            (30.0, -8.0, -360.0, "thickness of the ply"),
+        ] {
+            for text in punch(d, t, s) {
+                assert!(text.contains(name), "{name}: {text}");
+            }
+        }
     }
 }

@@ -456,3 +456,6 @@ fn check_diameter(diameter: Length, method: TimberMethod) -> Result<(), Error> {
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests;

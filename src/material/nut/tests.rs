@@ -168,3 +168,62 @@ fn what_no_stainless_nut_is_made_for_is_told() {
         assert!(matches!(error, Error::NoValue { .. }), "{error}");
     }
 }
+
+/// Which threads a row of nut strengths holds for.
+#[test]
+fn threads_of_the_rows() {
+    use crate::tables::nut_grades::NutThreads as T;
+    use crate::tables::threads::MetricThread;
+    let covered = |threads: T, name: &str| threads.covers(&name.parse().unwrap());
+    for (threads, inside, outside) in [
+        (
+            T::Unc,
+            &["1/2-13 UNC", "1-1/4-7 UNC"][..],
+            &["1/2-20 UNF", "1-1/4-8 UN", "M12"][..],
+        ),
+        (
+            T::Unc8un,
+            &["1/2-13 UNC", "1-1/4-8 UN"],
+            &["1-5/8-6 UN", "1/2-20 UNF"],
+        ),
+        (
+            T::UncThen8un,
+            &["1/2-13 UNC", "1-8 UNC", "1-1/8-8 UN"],
+            &["1-1/8-7 UNC", "1-1/4-12 UNF"],
+        ),
+        (
+            T::Un12AndFiner,
+            &["1/4-28 UNF", "1-5/8-12 UN", "1-5/8-16 UN"],
+            &["1/2-13 UNC", "1-5/8-8 UN", "M12x1.25"],
+        ),
+        (T::MetricCoarse, &["M12"], &["M12x1.25", "1/2-13 UNC"]),
+        (T::MetricFine, &["M12x1.25"], &["M12", "1/2-20 UNF"]),
+        (T::Metric, &["M12", "M12x1.25"], &["1/2-20 UNF"]),
+    ] {
+        for name in inside {
+            assert!(covered(threads, name), "{threads:?} {name}");
+        }
+        for name in outside {
+            assert!(!covered(threads, name), "{threads:?} {name}");
+        }
+    }
+    // Sizes that have no coarse thread have no strength of nuts either.
+    let mut met = 0;
+    for row in MetricThread::all() {
+        if MetricThread::coarse(row.nominal_diameter).is_none() {
+            let name = format!(
+                "M{}x{}",
+                row.nominal_diameter.value * 1e3,
+                row.pitch.value * 1e3
+            );
+            if let Ok(thread) = name.parse() {
+                assert!(
+                    !T::MetricFine.covers(&thread) && !T::Metric.covers(&thread),
+                    "{name}"
+                );
+                met += 1;
+            }
+        }
+    }
+    assert!(met > 0);
+}

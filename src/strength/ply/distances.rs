@@ -54,50 +54,6 @@ impl fmt::Display for DistanceKind {
     }
 }
 
-/// A distance in timber that is less than its code wants.
-///
-/// ```
-/// use shankline::strength::ply::ShortDistance;
-/// fn lacks(short: &ShortDistance) -> shankline::units::Length {
-///     short.least - short.distance
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct ShortDistance {
-    /// Which distance.
-    pub kind: DistanceKind,
-    /// What it is.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub distance: Length,
-    /// What it must be at least.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub least: Length,
-    cautions: Cautions,
-}
-
-impl ShortDistance {
-    /// What the user must be told.
-    ///
-    /// ```
-    /// # use shankline::strength::ply::ShortDistance;
-    /// fn recalled(short: &ShortDistance) -> bool {
-    ///     short.cautions().iter().next().is_some()
-    /// }
-    /// ```
-    #[must_use]
-    pub fn cautions(&self) -> Cautions {
-        self.cautions.clone()
-    }
-}
-
 /// Whose distances are wanted. d bolt, d0 hole, t the ply (of several the thinnest one rules: judge each).
 ///
 /// | rule | least | greatest |
@@ -466,5 +422,113 @@ fn worse<'a>(a: &'a Limit, b: &'a Limit, b_further: bool) -> &'a Limit {
         b
     } else {
         a
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::tables::methods;
+    use crate::units::{from_base, millimetres};
+
+    const TENTH: f64 = 0.1; // of SAME_LENGTH, 1e-10 m
+
+    fn judged(
+        limits: &Limits,
+        distance: Length,
+    ) -> Vec<(Option<Length>, Option<Length>, DistanceStanding)> {
+        let findings = limits.judge(DistanceKind::End, distance);
+        findings
+            .iter()
+            .map(|found| (found.least, found.greatest, found.standing))
+            .collect()
+    }
+
+    /// What differs from a limit by less than what rounding leaves does not break it, on either side.
+    #[test]
+    fn a_limit_is_broken_beyond_rounding_only() {
+        let (least, greatest) = (millimetres(20.0), millimetres(50.0));
+        let clause = methods::DISTANCE_ONE_DIAMETER;
+        let limits = Limits::default()
+            .least(least, DistanceStanding::Fault, clause)
+            .greatest(greatest, DistanceStanding::Undecided, clause);
+        let off = |times: f64| -> Length { from_base(times * SAME_LENGTH.value) };
+        let short = vec![(Some(least), None, DistanceStanding::Fault)];
+        let far = vec![(None, Some(greatest), DistanceStanding::Undecided)];
+        assert_eq!(judged(&limits, least - off(1.0 + TENTH)), short);
+        assert_eq!(judged(&limits, least - off(1.0 - TENTH)), []);
+        assert_eq!(judged(&limits, least - SAME_LENGTH), []);
+        assert_eq!(judged(&limits, least), []);
+        assert_eq!(judged(&limits, greatest), []);
+        assert_eq!(judged(&limits, greatest + SAME_LENGTH), []);
+        assert_eq!(judged(&limits, greatest + off(1.0 - TENTH)), []);
+        assert_eq!(judged(&limits, greatest + off(1.0 + TENTH)), far);
+    }
+
+    /// The worst standing is told, whichever comes first; of two alike the limit that is broken furthest.
+    #[test]
+    fn the_worst_of_several_limits_is_told() {
+        use DistanceStanding::{Fault, Permitted, Undecided};
+        let clause = methods::DISTANCE_ONE_DIAMETER;
+        let at = millimetres(10.0);
+        for (limits, told) in [
+            ([(20.0, Fault), (30.0, Undecided)], (20.0, Fault)),
+            ([(30.0, Undecided), (20.0, Fault)], (20.0, Fault)),
+            ([(20.0, Undecided), (30.0, Undecided)], (30.0, Undecided)),
+            ([(30.0, Permitted), (20.0, Permitted)], (30.0, Permitted)),
+            ([(5.0, Fault), (30.0, Permitted)], (30.0, Permitted)),
+        ] {
+            let mut least = Limits::default();
+            let mut greatest = Limits::default();
+            for (length, standing) in limits {
+                least = least.least(millimetres(length), standing, clause);
+                // The same on the other side: as far below 10 mm as the other lies above.
+                greatest = greatest.greatest(millimetres(20.0 - length), standing, clause);
+            }
+            let (length, standing) = told;
+            assert_eq!(
+                judged(&least, at),
+                [(Some(millimetres(length)), None, standing)]
+            );
+            let other = Some(millimetres(20.0 - length));
+            assert_eq!(judged(&greatest, at), [(None, other, standing)]);
+        }
+    }
+
+    /// Of two limits that are the same in all but their clause the first is told.
+    #[test]
+    fn the_first_of_equal_limits_is_told() {
+        let at = millimetres(20.0);
+        let (first, second) = (
+            methods::DISTANCE_ONE_DIAMETER,
+            methods::AS_4100_9_6_NOT_READ,
+        );
+        let limits = Limits::default()
+            .least(at, DistanceStanding::Fault, first)
+            .least(at, DistanceStanding::Fault, second)
+            .greatest(at, DistanceStanding::Fault, first)
+            .greatest(at, DistanceStanding::Fault, second);
+        for distance in [19.0, 21.0] {
+            let found = limits.judge(DistanceKind::Edge, millimetres(distance));
+            assert_eq!(found.len(), 1);
+            assert_eq!(
+                (found[0].kind, found[0].clause),
+                (DistanceKind::Edge, first)
+            );
+        }
+    }
+
+    /// What has no limit known is undecided, unless a limit that is known is broken.
+    #[test]
+    fn the_unknown_is_undecided() {
+        let clause = methods::DISTANCE_ONE_DIAMETER;
+        let limits = Limits {
+            unknown: Some(clause),
+            ..Limits::default().least(millimetres(20.0), DistanceStanding::Fault, clause)
+        };
+        let undecided = (None, None, DistanceStanding::Undecided);
+        assert_eq!(judged(&limits, millimetres(20.0)), [undecided]);
+        let short = (Some(millimetres(20.0)), None, DistanceStanding::Fault);
+        assert_eq!(judged(&limits, millimetres(19.0)), [short]);
     }
 }

@@ -405,4 +405,53 @@ mod tests {
         let found = plate_shear(&good, PlateShearMethod::Aisc360).unwrap();
         assert!(found.checks(newtons(f64::NAN), Level::Design, 1).is_err());
     }
+
+    /// 200 x 10 mm of 100 MPa: W = 10 x 200^2 / 6 mm3, 6.667 kN m. Holes of 20 mm at 50 mm to either side take 20 x 50^2 +
+    /// 20^3 / 12 each of the moment of 200^3 / 12: 6.667 (1 - 101 333 / 666 667) = 5.653 kN m.
+    #[test]
+    fn bending_of_a_plate_by_hand() {
+        let mm = crate::units::millimetres;
+        let bears = |holes: &[f64]| {
+            let places = holes.iter().map(|&at| mm(at));
+            plate_bending(megapascals(100.0), mm(200.0), mm(10.0), mm(20.0), places).value
+        };
+        assert!((bears(&[]) - 6666.667).abs() < 0.001);
+        assert!((bears(&[50.0, -50.0]) - 5653.333).abs() < 0.001);
+        // A hole in the middle costs next to nothing: 20^3 / 12.
+        assert!((bears(&[0.0]) - 6660.0).abs() < 0.001);
+        assert_eq!(shortest_plate_that_buckles(mm(15.0)), mm(100.0));
+    }
+
+    /// A net area may be the gross one and no more, a tensile strength the yield strength and no less.
+    #[test]
+    fn plates_at_their_limits() {
+        let method = PlateShearMethod::Aisc360;
+        assert!(plate_shear(&plate(1000.0, 1000.0), method).is_ok());
+        assert!(plate_shear(&plate(1000.0, 1000.001), method).is_err());
+        let even = PlateShear {
+            tensile_strength: megapascals(275.0),
+            ..plate(1000.0, 600.0)
+        };
+        assert!(plate_shear(&even, method).is_ok());
+        let less = PlateShear {
+            tensile_strength: megapascals(274.999),
+            ..even
+        };
+        assert!(plate_shear(&less, method).is_err());
+    }
+
+    /// AISC works from the nominal load, EN from the design load.
+    #[test]
+    fn workings_name_their_level() {
+        let symbols = |method| {
+            let working = plate_shear(&plate(1000.0, 600.0), method)
+                .unwrap()
+                .derivation();
+            working.check().unwrap();
+            let first = working.steps()[0].symbol();
+            alloc::string::String::from(first)
+        };
+        assert_eq!(symbols(PlateShearMethod::Aisc360), "Rn");
+        assert_eq!(symbols(PlateShearMethod::En1993 { bent: true }), "VRd");
+    }
 }

@@ -139,3 +139,35 @@ impl fmt::Display for PlyMethod {
         f.pad(self.method().citation)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::megapascals;
+
+    /// What was recalled of a mode: the holes of IS 800 10.3.4 that are not standard, and the sections of AS 4100.
+    #[test]
+    fn recalled_modes_are_told() {
+        let told = |method: PlyMethod, mode, hole| {
+            method
+                .cautions(mode, hole, megapascals(400.0))
+                .iter()
+                .count()
+        };
+        for (method, mode, hole, count) in [
+            (PlyMethod::Is800, Mode::Bearing, HoleKind::Standard, 0),
+            (PlyMethod::Is800, Mode::Bearing, HoleKind::Oversize, 1),
+            (PlyMethod::Is800, Mode::Bearing, HoleKind::LongSlotAcross, 1),
+            (PlyMethod::Is800, Mode::NetSection, HoleKind::Oversize, 0),
+            (PlyMethod::As4100, Mode::Bearing, HoleKind::Standard, 0),
+            (PlyMethod::As4100, Mode::NetSection, HoleKind::Standard, 1),
+            (PlyMethod::En1993, Mode::Bearing, HoleKind::Oversize, 0),
+        ] {
+            assert_eq!(
+                told(method, mode, hole),
+                count,
+                "{method} {mode:?} {hole:?}"
+            );
+        }
+    }
+}

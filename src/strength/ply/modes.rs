@@ -525,3 +525,60 @@ pub(in crate::strength) fn lesser(
         (None, inside) => inside.map(|inside| (inside, false)),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::{megapascals, millimetres};
+
+    fn slot(kind: HoleKind, length: f64) -> Ply {
+        Ply {
+            hole_kind: kind,
+            slot_length: Some(millimetres(length)),
+            yield_strength: Some(megapascals(250.0)),
+            tensile_strength: Some(megapascals(400.0)),
+            end_distance: Some(millimetres(25.0)),
+            width: Some(millimetres(50.0)),
+            ..Ply::without_strengths(millimetres(10.0), millimetres(18.0))
+        }
+    }
+
+    /// A slot of 50 mm reaches an end at 25 mm, or both sides of a strap of 50 mm: nothing is left, and just less leaves metal.
+    #[test]
+    fn slots_that_reach_the_edge_leave_nothing() {
+        let method = PlyMethod::MachineDesign { design_factor: 2.0 };
+        let of = |mode, ply: Ply| {
+            ply.in_mode(mode, millimetres(16.0), PlyBolt::default(), method)
+                .unwrap()
+        };
+        for (mode, kind) in [
+            (Mode::TearOut, HoleKind::LongSlotAlong),
+            (Mode::NetSection, HoleKind::LongSlotAcross),
+        ] {
+            assert!(
+                matches!(of(mode, slot(kind, 50.0)), PlyOutcome::Nothing(_)),
+                "{mode:?}"
+            );
+            assert!(
+                matches!(of(mode, slot(kind, 51.0)), PlyOutcome::Nothing(_)),
+                "{mode:?}"
+            );
+            assert!(of(mode, slot(kind, 49.99)).found().is_some(), "{mode:?}");
+        }
+    }
+
+    /// Where end and next hole leave as much, the end is named.
+    #[test]
+    fn the_end_is_named_of_equal_distances() {
+        let mm = |value| Some(millimetres(value));
+        for (end, inside, found) in [
+            (mm(20.0), mm(20.0), Some((millimetres(20.0), true))),
+            (mm(20.0), mm(19.0), Some((millimetres(19.0), false))),
+            (mm(20.0), mm(21.0), Some((millimetres(20.0), true))),
+            (None, mm(21.0), Some((millimetres(21.0), false))),
+            (None, None, None),
+        ] {
+            assert_eq!(lesser(end, inside), found);
+        }
+    }
+}

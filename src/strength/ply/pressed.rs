@@ -190,4 +190,76 @@ mod tests {
             }
         }
     }
+
+    /// By hand, at 200 GPa and 250 MPa: the two curves meet at half the yield strength, where pi^2 E / s^2 = 125 MPa, s = 125.66.
+    #[test]
+    fn johnson_and_euler_meet_at_half_the_yield_strength() {
+        let stress = |slender| {
+            (johnson_stress(megapascals(250.0), megapascals(200e3), slender) / megapascals(1.0))
+                .value
+        };
+        for (slender, by_hand) in [
+            (50.0, 230.2106), // 250 - 250^2 / (4 x 789.568)
+            (125.0, 126.3162),
+            (126.0, 124.3337), // pi^2 x 200e3 / 126^2
+            (250.0, 31.5827),
+        ] {
+            let found = stress(slender);
+            assert!((found - by_hand).abs() < 1e-3, "{slender}: {found}");
+        }
+    }
+
+    /// Which levels a method gives, with its factors, for a stub of 10 x 50 mm that does not buckle: 275 x 500 N.
+    #[test]
+    fn levels_of_each_method() {
+        let stub = |elastic_modulus| PressedPlate {
+            yield_strength: megapascals(275.0),
+            elastic_modulus,
+            thickness: millimetres(10.0),
+            width: millimetres(50.0),
+            length: millimetres(10.0),
+        };
+        let levels = |method| match pressed_plate(&stub(Some(megapascals(1e9))), method) {
+            Ok(Pressed::Found(found, _)) => [found.nominal, found.design, found.allowable]
+                .map(|load| load.map(|load| (load.value / 10.0).round() * 10.0)),
+            _ => [None; 3],
+        };
+        let aisc = PlyMethod::Aisc360 {
+            edition: crate::strength::shear::AiscEdition::E2016,
+            deformation_matters: true,
+        };
+        assert_eq!(
+            levels(aisc),
+            [Some(137_500.0), Some(123_750.0), Some(82_340.0)]
+        );
+        assert_eq!(levels(PlyMethod::En1993), [None, Some(137_500.0), None]);
+        let machine = PlyMethod::MachineDesign { design_factor: 2.0 };
+        assert_eq!(levels(machine), [Some(137_500.0), None, Some(68_750.0)]);
+        assert!(matches!(
+            pressed_plate(&stub(None), machine),
+            Ok(Pressed::NoModulus)
+        ));
+        assert!(matches!(
+            pressed_plate(&stub(None), PlyMethod::Bs5950),
+            Ok(Pressed::None(_))
+        ));
+    }
+
+    /// EN 1993-1-8 Table 3.3, note 2: nothing buckles between bolts up to 9 epsilon t, 90 mm of 10 mm S235.
+    #[test]
+    fn pitch_at_nine_epsilon_t() {
+        let between = |pitch, yields| {
+            length_between(
+                millimetres(pitch),
+                millimetres(10.0),
+                megapascals(yields),
+                PlyMethod::En1993,
+            )
+        };
+        assert_eq!(between(90.0, 235.0), None);
+        assert!(between(90.001, 235.0).is_some());
+        // epsilon 0.5 of 940 MPa: 45 mm
+        assert_eq!(between(45.0, 940.0), None);
+        assert!((between(45.001, 940.0).unwrap() - millimetres(27.0006)).abs() < millimetres(1e-9));
+    }
 }

@@ -132,3 +132,43 @@ impl PlyResistance {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::strength::ply::{Ply, PlyBolt};
+    use crate::units::megapascals;
+
+    /// CSA S16 13.11: the mean of yield and tensile strength tears out up to 460 MPa, the yield strength alone above it; the working
+    /// says which.
+    #[test]
+    fn strengths_of_csa_s16_in_the_working() {
+        for (fy, fu, mean) in [
+            (350.0, 450.0, true),
+            (460.0, 570.0, true),
+            (480.0, 590.0, false),
+        ] {
+            let ply = Ply {
+                yield_strength: Some(megapascals(fy)),
+                tensile_strength: Some(megapascals(fu)),
+                end_distance: Some(millimetres(40.0)),
+                ..Ply::without_strengths(millimetres(10.0), millimetres(22.0))
+            };
+            let outcome = ply.in_mode(
+                Mode::TearOut,
+                millimetres(20.0),
+                PlyBolt::default(),
+                PlyMethod::CsaS16,
+            );
+            let outcome = outcome.unwrap();
+            let working = outcome.found().unwrap().derivation();
+            working.check().unwrap();
+            let step = working
+                .steps()
+                .iter()
+                .find(|step| step.symbol() == "F")
+                .unwrap();
+            assert_eq!(step.formula() == "(fy + fu) / 2", mean, "{fy}");
+        }
+    }
+}

@@ -110,3 +110,36 @@ impl SharedResistance {
         })
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::newtons;
+
+    /// Up to what the weakest alone bears it holds however the load is shared, beyond what all bear it does not, and between
+    /// the two that is open; both limits belong to the better side.
+    #[test]
+    fn loads_at_the_bounds() {
+        let levels = |load| Resistance::from_levels(None, Some(newtons(load)), None).unwrap();
+        let shared = SharedResistance {
+            mode: Mode::Bearing,
+            alone: levels(10.0),
+            together: levels(25.0),
+        };
+        for (load, holds) in [
+            (0.0, Some(true)),
+            (10.0, Some(true)),
+            (10.001, None),
+            (25.0, None),
+            (25.001, Some(false)),
+        ] {
+            assert_eq!(
+                shared.holds(newtons(load), Level::Design).unwrap(),
+                holds,
+                "{load}"
+            );
+        }
+        assert!(shared.holds(newtons(-1.0), Level::Design).is_err());
+        assert!(shared.holds(newtons(1.0), Level::Allowable).is_err());
+    }
+}

@@ -302,3 +302,121 @@ pub(super) fn recalled(
         .and_then(Caution::of_method);
     Cautions::default().with(caution).with(bearing)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::material::PropertyClass;
+    use crate::strength::shear::AiscEdition;
+
+    const NONE: AppliedReductions = AppliedReductions {
+        long_joint: 1.0,
+        long_grip: 1.0,
+        packing: 1.0,
+        clearance: 1.0,
+    };
+
+    /// What was recalled of each code's reductions, told where it took something off and only there.
+    #[test]
+    fn recalled_reductions_are_told_where_they_count() {
+        let joint = AppliedReductions {
+            long_joint: 0.9,
+            ..NONE
+        };
+        let grip = AppliedReductions {
+            long_grip: 0.9,
+            ..NONE
+        };
+        let packing = AppliedReductions {
+            packing: 0.9,
+            ..NONE
+        };
+        let clearance = AppliedReductions {
+            clearance: 0.85,
+            ..NONE
+        };
+        let aisc = ShearMethod::Aisc360 {
+            edition: AiscEdition::E2022,
+        };
+        for (method, told) in [
+            // joint, grip, packing, clearance
+            (aisc, [false; 4]),
+            (ShearMethod::En1993, [true, false, false, false]),
+            (ShearMethod::Bs5950, [true, true, false, false]),
+            (ShearMethod::Is800, [true, false, false, false]),
+            (ShearMethod::As4100, [true; 4]),
+            (ShearMethod::CsaS16, [true, false, false, false]),
+            (ShearMethod::Bs449, [false; 4]),
+        ] {
+            let count =
+                |applied: &AppliedReductions, wide| recalled(method, applied, wide).iter().count();
+            assert_eq!(count(&NONE, false), 0, "{method}");
+            let found =
+                [joint, grip, packing, clearance].map(|applied| count(&applied, false) == 1);
+            assert_eq!(found, told, "{method}");
+        }
+        assert_eq!(recalled(ShearMethod::En1993, &NONE, true).iter().count(), 1);
+        assert_eq!(
+            recalled(ShearMethod::En1993, &joint, true).iter().count(),
+            2
+        );
+    }
+
+    fn factors(facts: &ConnectionFacts) -> Result<Factors, Error> {
+        let grade = BoltGrade::Iso(PropertyClass::Class8_8);
+        facts.factors(ShearMethod::En1993, &"M20".parse().unwrap(), grade)
+    }
+
+    /// Facts at their limits: packing may be none and no longer than any part, a hole as wide as its bolt but for rounding.
+    #[test]
+    fn facts_at_their_limits() {
+        let packing = |t| ConnectionFacts {
+            packing: Some(millimetres(t)),
+            ..ConnectionFacts::default()
+        };
+        assert!(factors(&packing(0.0)).is_ok() && factors(&packing(6.0)).is_ok());
+        assert!(factors(&packing(-1.0)).is_err());
+        let error = factors(&packing(1.001e6)).unwrap_err().to_string();
+        assert!(error.contains("thickness of packing"), "{error}");
+        let d = millimetres(20.0);
+        let hole = |hole| ConnectionFacts {
+            hole: Some(hole),
+            ..ConnectionFacts::default()
+        };
+        assert!(factors(&hole(d)).is_ok());
+        let least = d - TOLERANCE;
+        assert_eq!(least + TOLERANCE, d);
+        assert!(factors(&hole(least)).is_ok());
+        assert!(factors(&hole(d - 2.0 * TOLERANCE)).is_err());
+    }
+
+    /// The step to a factor has the lengths that its formula names, and no other: EN 1993-1-8 3.8, 500 mm of M20 bolts, 1 -
+    /// (500 - 300) / 4000.
+    #[test]
+    fn steps_name_what_their_formula_names() {
+        let facts = ConnectionFacts {
+            joint_length: JointLength::Known(millimetres(500.0)),
+            packing: Some(millimetres(10.0)),
+            ..ConnectionFacts::default()
+        };
+        let grade = BoltGrade::Iso(PropertyClass::Class8_8);
+        let thread = "M20".parse().unwrap();
+        let working = facts.steps(Derivation::new(""), ShearMethod::En1993, &thread, grade);
+        working.check().unwrap();
+        let [joint, packing, all] = working.steps() else {
+            panic!("{working:?}")
+        };
+        let symbols = |step: &Step| -> alloc::vec::Vec<alloc::string::String> {
+            step.terms()
+                .iter()
+                .map(|term| alloc::string::ToString::to_string(&term.symbol))
+                .collect()
+        };
+        assert_eq!(symbols(joint), ["d", "L"]);
+        assert_eq!(symbols(packing), ["d", "t"]);
+        assert_eq!(symbols(all), ["kj", "kg", "kp", "kc"]);
+        let applied = factors(&facts).unwrap().applied();
+        assert!((applied.long_joint - 0.95).abs() < 1e-12);
+        assert!((applied.packing - 180.0 / 190.0).abs() < 1e-12);
+    }
+}

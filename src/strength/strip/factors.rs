@@ -181,4 +181,57 @@ mod tests {
         assert!((wide(1.4).unwrap().dilation - 0.75).abs() < 1e-12);
         assert!(wide(1.39).is_err());
     }
+
+    /// At a ratio of exactly 1 both factors are the constant 0.897, not what the polynomials give there, 0.8973 and 0.897.
+    #[test]
+    fn the_constants_hold_at_one() {
+        let found = AlexanderFactors::new(None, millimetres(10.0), 1.0).unwrap();
+        assert!((found.bolt_bending - 0.897).abs() < 1e-12);
+        assert!((found.nut_bending - 0.897).abs() < 1e-12);
+    }
+
+    /// The working has the stretching of the nut where a width across flats is given, a constant on the side of 1 where the factor
+    /// is constant, and the polynomial on the other.
+    #[test]
+    fn workings_on_both_sides_of_one() {
+        use crate::strength::strip::{ThreadMaterial, stripping};
+        use crate::thread::{Thread, strip::EngagedLength};
+        use crate::units::megapascals;
+        let thread: Thread = "M12".parse().unwrap();
+        let areas = thread
+            .strip_areas_basic(EngagedLength::new(millimetres(10.0)).unwrap())
+            .unwrap();
+        let bolt = ThreadMaterial::new(megapascals(800.0), None).unwrap();
+        let source = crate::tables::methods::STATICS;
+        for width_across_flats in [None, Some(millimetres(18.0))] {
+            for method in [
+                StripMethod::Alexander { width_across_flats },
+                StripMethod::Vdi2230 { width_across_flats },
+            ] {
+                let bolt = bolt.clone().with_shear_ratio(0.6).unwrap();
+                let mut found = stripping(&areas, &bolt, &bolt, method).unwrap();
+                for (ratio, polynomials) in [
+                    (0.9, [false, true]),
+                    (1.0, [false, false]),
+                    (1.1, [true, false]),
+                ] {
+                    found.strength_ratio = ratio;
+                    let working = derivation(&found, source);
+                    let symbols: alloc::vec::Vec<&str> =
+                        working.steps().iter().map(Step::symbol).collect();
+                    let wanted: &[&str] = if width_across_flats.is_some() {
+                        &["Rs", "C1", "C2", "C3"]
+                    } else {
+                        &["Rs", "C2", "C3"]
+                    };
+                    assert_eq!(symbols, wanted);
+                    let of = |symbol| {
+                        let step = working.steps().iter().find(|step| step.symbol() == symbol);
+                        step.is_some_and(|step| !step.terms().is_empty())
+                    };
+                    assert_eq!([of("C2"), of("C3")], polynomials, "{ratio}");
+                }
+            }
+        }
+    }
 }

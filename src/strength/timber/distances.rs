@@ -113,7 +113,7 @@ impl TimberDistances {
     /// or the member's own thickness over D, which is never less. NDS counts it, EN does not.
     ///
     /// NDS, least to full: along the grain end 3.5 to 7 D in softwood and 2.5 to 5 D in hardwood, never loaded 2 to 4 D;
-    /// edge 1.5 D, from l/D = 6 on at least half the gauge; next bolt 3 to 4 D along, 1.5 D across, outer rows at most
+    /// edge 1.5 D, over l/D = 6 at least half the gauge; next bolt 3 to 4 D along, 1.5 D across, outer rows at most
     /// 5 in apart. Across the grain: loaded edge 4 D, never loaded 1.5 D; end 2 to 4 D; next bolt 3 to 4 D along the load,
     /// across it 2.5 D up to l/D = 2, 5 D from 6, (5 l + 10 D) / 8 between. Between least and full the load falls in
     /// proportion, to the least of all: [`DistanceCheck::geometry`]. EN 1995-1-1 Table 8.4, along: end max(7 d, 80 mm),

@@ -7,7 +7,7 @@ use crate::error::{Allowed, Error, out_of_range, positive, sane_stress};
 use crate::math::{cos, powf, sin, sqrt};
 use crate::strength::check::Resistance;
 use crate::tables::timber::TimberKind;
-use crate::units::{Force, Length, Stress, from_base};
+use crate::units::{Force, Length, SAME_LENGTH, Stress, from_base};
 
 /// What the equations are written in; SI base units. For steel to timber, 1 is the timber.
 pub(super) struct Terms {
@@ -194,7 +194,8 @@ impl Set {
             (&THIN_SINGLE, &THICK_SINGLE)
         };
         let d = joint.diameter.value;
-        let loose = hole.value - d >= 0.1 * d;
+        // 22 mm over 20 mm is the limit itself, whatever the difference of the two is in binary.
+        let loose = hole.value - d >= 0.1 * d - SAME_LENGTH.value;
         let weight = if loose {
             0.0
         } else {

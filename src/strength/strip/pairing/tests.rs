@@ -341,3 +341,27 @@ fn inch_stainless_nuts_go_with_bolts_of_their_group() {
         assert_eq!(standing(found), Some(PairStanding::Named), "{thread}");
     }
 }
+
+/// What was recalled of a row is told with the pair that rests on it.
+#[test]
+fn recalled_pairs_are_told() {
+    let mut told = 0;
+    for row in NutPairing::all() {
+        let pairing = Pairing::Listed {
+            row,
+            standing: PairStanding::Named,
+        };
+        let recalled = row.provenance.basis == crate::source::Basis::Memory;
+        assert_eq!(
+            pairing.cautions().iter().count(),
+            usize::from(recalled),
+            "{row:?}"
+        );
+        told += usize::from(recalled);
+    }
+    assert!(told > 0);
+    let other = Pairing::NotShown {
+        why: NotShown::Thin,
+    };
+    assert_eq!(other.cautions().iter().count(), 0);
+}
