@@ -664,5 +664,8 @@ mod tests {
             let found = interaction(rule, ratio(s), ratio(t), ratio(b), Zone::Shank).unwrap();
             assert!((found.utilisation.value - u).abs() < 1e-12, "{found:?}");
         }
+        let none = interaction(rule, ratio(0.0), ratio(0.0), ratio(0.0), Zone::Shank).unwrap();
+        assert_eq!(none.utilisation.value, 0.0);
+        none.derivation().check().unwrap();
     }
 }
