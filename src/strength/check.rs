@@ -415,6 +415,9 @@ mod tests {
         ] {
             let made = check(load, resistance, Place::Joint);
             assert_eq!(made.is_ok(), good, "{load} of {resistance}");
+            if let (0.0, Err(error)) = (load, made) {
+                assert!(error.to_string().starts_with("resistance "), "{error}");
+            }
         }
         assert!(check(1.0, 1.0, Place::Joint).unwrap().holds());
         assert!(!check(1.000_001, 1.0, Place::Joint).unwrap().holds());

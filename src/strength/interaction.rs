@@ -665,7 +665,7 @@ mod tests {
             assert!((found.utilisation.value - u).abs() < 1e-12, "{found:?}");
         }
         let none = interaction(rule, ratio(0.0), ratio(0.0), ratio(0.0), Zone::Shank).unwrap();
-        assert_eq!(none.utilisation.value, 0.0);
+        assert_eq!(none.utilisation, ratio(0.0));
         none.derivation().check().unwrap();
     }
 }

@@ -233,8 +233,7 @@ mod tests {
     fn the_working_counts_loads_from_one() {
         let term = |name: &'static str| LoadTerm::new(name, newtons(100.0), 1.5).unwrap();
         let working = combine([term("crowd"), term("wind")]).unwrap().derivation();
-        let symbols: alloc::vec::Vec<&str> =
-            working.steps().iter().map(|step| step.symbol()).collect();
+        let symbols: alloc::vec::Vec<&str> = working.steps().iter().map(Step::symbol).collect();
         assert_eq!(symbols, ["F1", "F2"]);
     }
 }

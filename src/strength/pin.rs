@@ -360,7 +360,7 @@ mod tests {
         let pin = en_1993_pin(&joint, &strengths).unwrap();
         let contact = |hole| pin.contact_check(crate::units::newtons(50e3), mm(hole));
         assert!(contact(29.9).is_err());
-        assert_eq!(contact(30.0).unwrap().utilisation.value, 0.0);
+        assert_eq!(contact(30.0).unwrap().utilisation, Ratio::from(0.0));
         assert!(contact(31.0).unwrap().utilisation.value > 0.0);
         // Where all checks are equally used, as without load, the first governs.
         let none = crate::units::newtons(0.0);

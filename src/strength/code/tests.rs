@@ -634,16 +634,21 @@ fn where_nothing_is_left_of_a_ply() {
         (PlyMethod::En1993, en_1993::ply::bearing as fn(&Asked) -> _),
         (PlyMethod::Is800, is_800::ply::bearing),
     ] {
-        for (pitch, none) in [(13.5, true), (13.0, true), (14.0, false)] {
+        let on_the_limit = 0.25 * (3.0 * millimetres(18.0));
+        for (pitch, none) in [
+            (on_the_limit, true),
+            (millimetres(13.0), true),
+            (millimetres(14.0), false),
+        ] {
             let ply = Ply {
-                pitch: Some(millimetres(pitch)),
+                pitch: Some(pitch),
                 edge_distance: Some(millimetres(40.0)),
                 ..s275(thick)
             };
             assert_eq!(
                 nothing(&asked(&ply, method, ask)),
                 none,
-                "{method:?} {pitch}"
+                "{method:?} {pitch:?}"
             );
         }
     }

@@ -87,7 +87,7 @@ fn clamped_tensions_lie_on_a_plane_and_add_up() {
         for (one, other) in found.tensions.iter().zip(&tensions) {
             assert!(near(one.value, *other), "{bolts:?}: {found:?} {tensions:?}");
         }
-        assert_eq!(found.edge.value, 0.0);
+        assert_eq!(found.edge, newtons(0.0));
         let greatest = |n: usize| tensions[n] / bolts[n].2;
         assert!((0..bolts.len()).all(|n| greatest(n) <= greatest(found.governing) + 1e-6));
     }
@@ -147,6 +147,7 @@ fn the_first_of_equal_bolts_governs() {
         (pull(0.0, 0.0, 1000.0), 0),
         (pull(0.0, 0.0, -1000.0), 1),
         (pull(0.0, 200.0, -1000.0), 3),
+        (pull(1500.0, 1000.0, 0.0), 2),
         (pull(0.0, -200.0, -1000.0), 1),
     ] {
         let found = square.pull(load, Tilting::Clamped).unwrap();
@@ -200,6 +201,23 @@ fn the_first_of_equal_bolts_governs() {
         .instantaneous_centre(&twist, DeformationLaw::Aisc)
         .unwrap();
     assert_eq!((found.governing, found.coefficient), (0, None));
+    // A force that is rounding beside the moment is none; one that is not has a coefficient.
+    let beside = |force: f64| {
+        flange
+            .instantaneous_centre(&[plane(force, 0.0, 1e6)], DeformationLaw::Aisc)
+            .unwrap()
+            .coefficient
+    };
+    assert_eq!(beside(0.005), None);
+    assert!(beside(0.02).is_some());
+    // Forces of either law add up to the load.
+    for law in [DeformationLaw::Aisc, DeformationLaw::FarthestAtUltimate] {
+        let found = square
+            .instantaneous_centre(&[plane(300.0, -400.0, 500.0)], law)
+            .unwrap();
+        let sum: f64 = found.forces.iter().map(|force| force.y.value).sum();
+        assert!((sum + 400.0).abs() < 1e-3, "{law:?} {sum}");
+    }
 }
 
 /// Two bolts at each of two heights, 0.1 m apart, above and in the middle of a plate 140 mm wide and 160 mm high.
@@ -277,7 +295,7 @@ fn a_plate_that_tilts_about_its_edge_may_be_turned() {
                 .iter()
                 .all(|tension| near(tension.value, each))
         );
-        assert_eq!(found.edge.value, 0.0);
+        assert_eq!(found.edge, newtons(0.0));
     }
     // A pull that lifts the edge leaves a plane about the centroid: F c^2 A over M d is more than I. Areas of 4 halve nothing.
     for area in [1.0, 4.0] {
@@ -549,7 +567,7 @@ fn the_working_counts_bolts_from_one() {
         for derivation in [elastic, instant, tension] {
             derivation.check().unwrap();
             let steps = derivation.steps();
-            let formulas: Vec<&str> = steps.iter().map(|step| step.formula()).collect();
+            let formulas: Vec<&str> = steps.iter().map(crate::derivation::Step::formula).collect();
             for name in ["a0", "x0", "Rx0", "c0"] {
                 let none = |term: &crate::derivation::Term| term.symbol != name;
                 assert!(
