@@ -446,5 +446,12 @@ mod tests {
                 "{found:?}"
             );
         }
+        for (edition, share) in [(AiscEdition::E2005, 0.20), (AiscEdition::E2016, 0.30)] {
+            let limit = share * (0.75 * bolt.shear);
+            let found = bolt
+                .modified_tension(limit, Level::Design, edition)
+                .unwrap();
+            assert!(found.left_out, "{edition:?}");
+        }
     }
 }
