@@ -562,4 +562,48 @@ mod tests {
             assert_eq!(tension.unwrap().cautions(), shear.cautions(), "{grade}");
         }
     }
+
+    /// Table J3.2 lowers the stress of A307 bolts over 5 d of grip; from 2010 on whether in tension too was not read.
+    #[test]
+    fn only_a_long_grip_of_a307_is_warned_of() {
+        let strength = AstmGrade::A307A.strength(inches(0.75)).unwrap();
+        let (stronger, thread) = (
+            AstmGrade::F3125A325Type1.strength(inches(0.75)).unwrap(),
+            "3/4-10 UNC".parse().unwrap(),
+        );
+        for (strength, edition, grip, factor, warned) in [
+            (&strength, AiscEdition::E2010, Some(4.0), 1.0, false),
+            (&strength, AiscEdition::E2010, Some(5.0), 1.0, false),
+            (
+                &strength,
+                AiscEdition::E2010,
+                Some(5.0 + 1.0 / 3.0),
+                0.96,
+                true,
+            ),
+            (
+                &strength,
+                AiscEdition::E2005,
+                Some(5.0 + 1.0 / 3.0),
+                0.96,
+                false,
+            ),
+            (&stronger, AiscEdition::E2010, Some(6.0), 1.0, false),
+        ] {
+            let method = TensionMethod::Aisc360 { edition };
+            let grip = grip.map(|in_d: f64| in_d * inches(0.75));
+            let found = bolt_tension(&thread, strength, method, HeadShape::OnFace, grip).unwrap();
+            assert!((found.grip_factor - factor).abs() < 1e-9, "{found:?}");
+            let alone = bolt_tension(
+                &thread,
+                strength,
+                method,
+                HeadShape::OnFace,
+                Some(inches(1.0)),
+            )
+            .unwrap();
+            let more = found.cautions().iter().count() - alone.cautions().iter().count();
+            assert_eq!(more, usize::from(warned), "{edition:?} {grip:?}");
+        }
+    }
 }

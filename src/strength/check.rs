@@ -387,3 +387,52 @@ impl fmt::Display for Check {
         write!(f, "{mode}, {place}: {used:.1} % of the {level} resistance")
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::newtons;
+
+    fn check(load: f64, resistance: f64, place: Place) -> Result<Check, Error> {
+        static TEST: Method = Method::own("invented");
+        let (load, resistance) = (newtons(load), newtons(resistance));
+        Check::new(Mode::Slip, place, load, resistance, Level::Design, &TEST)
+    }
+
+    #[test]
+    fn a_resistance_is_more_than_nothing_and_less_than_endless() {
+        for (load, resistance, good) in [
+            (1.0, 1.0, true),
+            (0.0, 1.0, true),
+            (0.0, 0.0, false),
+            (1.0, 0.0, false),
+            (0.0, -1.0, false),
+            (0.0, f64::INFINITY, false),
+            (1.0, f64::INFINITY, false),
+            (0.0, f64::NAN, false),
+            (f64::INFINITY, 1.0, false),
+            (-1.0, 1.0, false),
+        ] {
+            let made = check(load, resistance, Place::Joint);
+            assert_eq!(made.is_ok(), good, "{load} of {resistance}");
+            if let (0.0, Err(error)) = (load, made) {
+                assert!(error.to_string().starts_with("resistance "), "{error}");
+            }
+        }
+        assert!(check(1.0, 1.0, Place::Joint).unwrap().holds());
+        assert!(!check(1.000_001, 1.0, Place::Joint).unwrap().holds());
+    }
+
+    #[test]
+    fn of_equal_checks_the_first_governs() {
+        let of = |loads: [f64; 3]| {
+            let checks = (1..)
+                .zip(loads)
+                .map(|(n, load)| check(load, 2.0, Place::Bolt(n)).unwrap());
+            Check::governing(checks).unwrap().place
+        };
+        assert_eq!(of([1.0, 1.0, 1.0]), Place::Bolt(1));
+        assert_eq!(of([1.0, 1.5, 1.5]), Place::Bolt(2));
+        assert_eq!(of([1.0, 0.5, 1.5]), Place::Bolt(3));
+    }
+}

@@ -16,6 +16,8 @@ pub(crate) mod is_800;
 pub(crate) mod machine_design;
 pub(crate) mod mil_hdbk_5;
 pub(crate) mod nasa_std_5020;
+#[cfg(test)]
+mod tests;
 
 use alloc::string::ToString;
 

@@ -472,4 +472,19 @@ mod tests {
             prop_assert!(tresca >= mises && mises >= rankine * (1.0 - 1e-12));
         }
     }
+
+    #[test]
+    fn a_stress_is_nothing_or_from_a_pascal_on() {
+        for (stress, good) in [
+            (0.0, true),
+            (0.9e-6, false),
+            (1e-6, true),
+            (1e9, true),
+            (1.1e9, false),
+        ] {
+            let one = CombinedStress::new(megapascals(stress), megapascals(40.0));
+            let other = CombinedStress::new(megapascals(40.0), megapascals(stress));
+            assert_eq!((one.is_ok(), other.is_ok()), (good, good), "{stress}");
+        }
+    }
 }

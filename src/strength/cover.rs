@@ -508,4 +508,52 @@ mod tests {
             let _ = textbook_initial_tension(length, Tightness::Fluid);
         }
     }
+
+    #[test]
+    fn spacings_on_a_limit_are_within() {
+        // Shigley Eq. 8-34: 3 to 6 diameters.
+        let rule = SpacingRule::Shigley {
+            diameter: millimetres(20.0),
+        };
+        let (least, greatest) = rule.limits().unwrap();
+        assert!((least - millimetres(60.0)).abs() < millimetres(1e-9));
+        assert!((greatest - millimetres(120.0)).abs() < millimetres(1e-9));
+        for (spacing, verdict) in [
+            (millimetres(59.9), SpacingVerdict::TooClose),
+            (least, SpacingVerdict::Within),
+            (millimetres(90.0), SpacingVerdict::Within),
+            (greatest, SpacingVerdict::Within),
+            (millimetres(120.1), SpacingVerdict::TooWide),
+        ] {
+            assert_eq!(rule.judge(spacing).unwrap(), verdict, "{spacing:?}");
+        }
+    }
+
+    #[test]
+    fn as_many_bolts_as_the_circle_needs_and_no_more() {
+        // pi Dp / (6 d): bolts of 20 mm stand on a circle of n 120 / pi mm.
+        let rule = SpacingRule::Shigley {
+            diameter: millimetres(20.0),
+        };
+        let on = |n: f64| rule.fewest_bolts(millimetres(n * 120.0 / PI));
+        for n in 1..60_u32 {
+            let count = f64::from(n);
+            assert_eq!(on(count).unwrap(), n as usize);
+            assert_eq!(on(count + 1e-6).unwrap(), n as usize + 1);
+        }
+        assert_eq!(on(0.2).unwrap(), 1);
+        // More than a million are refused.
+        let tiny = SpacingRule::Shigley {
+            diameter: millimetres(0.001),
+        };
+        assert_eq!(
+            tiny.fewest_bolts(millimetres(0.006 * 999_999.5 / PI))
+                .unwrap(),
+            1_000_000
+        );
+        assert!(
+            tiny.fewest_bolts(millimetres(0.006 * 1_000_001.0 / PI))
+                .is_err()
+        );
+    }
 }

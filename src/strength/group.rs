@@ -36,6 +36,8 @@ mod pattern;
 mod pull;
 mod solve;
 mod tension;
+#[cfg(test)]
+mod tests;
 
 pub use elastic::ElasticGroup;
 pub use fasteners::{FastenerGroup, FastenerResistance, GroupRule, en_1993_fastener_group};

@@ -618,4 +618,54 @@ mod tests {
             }
         }
     }
+
+    #[test]
+    fn ratios_to_a_million_are_taken() {
+        let ratio = Ratio::from;
+        for (value, good) in [
+            (0.0, true),
+            (999_999.0, true),
+            (1e6, true),
+            (1.01e6, false),
+            (2e6, false),
+        ] {
+            for [s, t, b] in [[value, 0.0, 0.0], [0.0, value, 0.0], [0.0, 0.0, value]] {
+                let found = interaction(
+                    InteractionRule::NasaStd5020,
+                    ratio(s),
+                    ratio(t),
+                    ratio(b),
+                    Zone::Shank,
+                );
+                assert_eq!(found.is_ok(), good, "{s} {t} {b}");
+            }
+        }
+    }
+
+    /// NSTS 08307: S^3 + (T + B / K)^2 = 1 with a plastic bending factor K.
+    #[test]
+    fn bending_counts_over_the_plastic_factor() {
+        let ratio = Ratio::from;
+        let rule = InteractionRule::Nsts08307 {
+            plastic_bending_factor: 1.5,
+        };
+        for (s, t, b, u) in [
+            (0.0, 0.3, 0.6, 0.7),
+            (0.0, 0.0, 1.2, 0.8),
+            (0.0, 0.0, 3.0, 2.0),
+            // (1/2)^(2/3) cubed is 1/4, and sqrt(3/4) = 0.5 + 0.549 / 1.5.
+            (
+                0.629_960_524_947_436_6,
+                0.5,
+                1.5 * 0.366_025_403_784_438_6,
+                1.0,
+            ),
+        ] {
+            let found = interaction(rule, ratio(s), ratio(t), ratio(b), Zone::Shank).unwrap();
+            assert!((found.utilisation.value - u).abs() < 1e-12, "{found:?}");
+        }
+        let none = interaction(rule, ratio(0.0), ratio(0.0), ratio(0.0), Zone::Shank).unwrap();
+        assert_eq!(none.utilisation, ratio(0.0));
+        none.derivation().check().unwrap();
+    }
 }

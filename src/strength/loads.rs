@@ -206,3 +206,34 @@ impl CombinedLoad {
         derivation
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::units::newtons;
+
+    #[test]
+    fn the_greatest_combination_governs_whatever_its_sign() {
+        let sum = |name: &'static str, load: f64| {
+            combine([LoadTerm::new(name, newtons(load), 1.0).unwrap()]).unwrap()
+        };
+        for (loads, first) in [
+            ([1.0, 2.0, -3.0], "c"),
+            ([1.0, 2.0, -2.0], "b"),
+            ([-2.0, 2.0, 1.0], "a"),
+            ([3.0, -2.0, 1.0], "a"),
+        ] {
+            let all = ["a", "b", "c"].into_iter().zip(loads);
+            let most = governing(all.map(|(name, load)| sum(name, load))).unwrap();
+            assert_eq!(most.terms[0].name, first, "{loads:?}");
+        }
+    }
+
+    #[test]
+    fn the_working_counts_loads_from_one() {
+        let term = |name: &'static str| LoadTerm::new(name, newtons(100.0), 1.5).unwrap();
+        let working = combine([term("crowd"), term("wind")]).unwrap().derivation();
+        let symbols: alloc::vec::Vec<&str> = working.steps().iter().map(Step::symbol).collect();
+        assert_eq!(symbols, ["F1", "F2"]);
+    }
+}

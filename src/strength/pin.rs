@@ -304,4 +304,80 @@ mod tests {
         }
         assert!(answers > 20 && refusals > 3, "{answers} {refusals}");
     }
+
+    #[test]
+    fn a_gap_is_nothing_or_a_length() {
+        let mm = millimetres;
+        for (gap, good) in [
+            (0.0, true),
+            (1.0, true),
+            (1e6, true),
+            (2e6, false),
+            (-1.0, false),
+        ] {
+            let pin = PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(gap));
+            let single = SingleShear::new(mm(20.0), mm(10.0), mm(10.0), mm(gap));
+            assert_eq!((pin.is_ok(), single.is_ok()), (good, good), "{gap}");
+        }
+    }
+
+    #[test]
+    fn a_sleeve_is_wider_than_its_bore() {
+        let mm = millimetres;
+        // d^4 / (d^4 + D^4 - Di^4) = 20736 / (20736 + 160000 - 38416).
+        let share = share_in_sleeve(mm(12.0), mm(20.0), mm(14.0)).unwrap();
+        assert!((share.value - 20_736.0 / 142_320.0).abs() < 1e-12);
+        assert!(share_in_sleeve(mm(12.0), mm(14.1), mm(14.0)).is_ok());
+        for [bolt, sleeve, bore] in [[12.0, 14.0, 14.0], [12.0, 13.0, 14.0], [12.1, 20.0, 12.0]] {
+            assert!(share_in_sleeve(mm(bolt), mm(sleeve), mm(bore)).is_err());
+        }
+    }
+
+    #[test]
+    fn strengths_holes_and_factors_on_their_limits() {
+        let mm = millimetres;
+        let joint = PinJoint::new(mm(30.0), mm(12.0), mm(20.0), mm(1.0)).unwrap();
+        // A pin that breaks as soon as it yields is taken, one that breaks before is not.
+        let single = SingleShear::new(mm(20.0), mm(10.0), mm(10.0), mm(0.0)).unwrap();
+        let load = crate::units::newtons(1e3);
+        let bent = single_shear_bending(&single, load, BoltEnds::Free).unwrap();
+        for (breaks, good) in [(639.0, false), (640.0, true), (800.0, true)] {
+            let checks = bent.en_checks(megapascals(640.0), megapascals(breaks));
+            assert_eq!(checks.is_ok(), good);
+        }
+        for (factor, good) in [(0.99, false), (1.0, true), (2.0, true)] {
+            assert_eq!(
+                yielding_pin(&joint, megapascals(355.0), factor).is_ok(),
+                good
+            );
+        }
+        // Steel on steel: no clearance, no pressure; a hole smaller than the pin is none.
+        let strengths = PinStrengths {
+            pin_yield: megapascals(355.0),
+            pin_tensile: megapascals(490.0),
+            ply_yield: megapascals(275.0),
+        };
+        let pin = en_1993_pin(&joint, &strengths).unwrap();
+        let contact = |hole| pin.contact_check(crate::units::newtons(50e3), mm(hole));
+        assert!(contact(29.9).is_err());
+        assert_eq!(contact(30.0).unwrap().utilisation, Ratio::from(0.0));
+        assert!(contact(31.0).unwrap().utilisation.value > 0.0);
+        // Where all checks are equally used, as without load, the first governs.
+        let none = crate::units::newtons(0.0);
+        assert_eq!(pin.governing(none).unwrap(), pin.checks(none).unwrap()[0]);
+    }
+
+    #[test]
+    fn the_thicker_ply_takes_more_of_the_couple() {
+        let mm = millimetres;
+        // 20 and 10 mm: shares 8/9 and 1/9; e = 15 mm; F / (d t) = 25 and 50 MPa; 1 + 6 x 8/9 x 15/20 = 5, 1 + 6 / 9 x 15/10 = 2.
+        let joint = SingleShear::new(mm(20.0), mm(20.0), mm(10.0), mm(0.0)).unwrap();
+        let peaks = joint.bearing_peaks(crate::units::newtons(10e3)).unwrap();
+        for (peak, expected) in peaks.into_iter().zip([125.0, 100.0]) {
+            assert!(
+                (peak - megapascals(expected)).abs() < megapascals(1e-6),
+                "{peaks:?}"
+            );
+        }
+    }
 }

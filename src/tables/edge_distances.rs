@@ -188,24 +188,19 @@ impl EdgeDistance {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        self.distance_cautions().with(Caution::from_memory(
-            "addition to the edge distance",
-            Provenance {
-                basis: self.additions_basis,
-                ..self.provenance
-            },
-        ))
-    }
-
-    /// The same for a standard hole, which adds nothing.
-    pub(crate) fn distance_cautions(&self) -> Cautions {
-        let sheared = Provenance {
-            basis: self.sheared_basis.unwrap_or(self.provenance.basis),
+        let by = |basis| Provenance {
+            basis,
             ..self.provenance
         };
-        Cautions::default().with(
-            Caution::from_memory("least edge distance", self.provenance)
-                .or_else(|| Caution::from_memory("least distance of a sheared edge", sheared)),
-        )
+        let sheared = by(self.sheared_basis.unwrap_or(self.provenance.basis));
+        Cautions::default()
+            .with(
+                Caution::from_memory("least edge distance", self.provenance)
+                    .or_else(|| Caution::from_memory("least distance of a sheared edge", sheared)),
+            )
+            .with(Caution::from_memory(
+                "addition to the edge distance",
+                by(self.additions_basis),
+            ))
     }
 }

@@ -145,7 +145,7 @@ pub(in crate::strength) fn wide_hole(grade: BoltGrade) -> Factor {
     }
 }
 
-/// Strengths of Table 3.1 that were recalled: classes 4.8, 5.8 and 6.8.
+/// Strengths of Table 3.1 that were recalled, if the table has such: at present none.
 pub(in crate::strength) fn cautions(grade: BoltGrade) -> Cautions {
     let row = row_for_class(CODE, grade, StressQuantity::TensileStrength, None);
     Cautions::default()

@@ -220,7 +220,7 @@ impl BoltPattern {
             let tension: Force = from_base(share * bolt.relative_area);
             crate::error::not_negative("tension of a bolt", tension.abs())?;
             // Equal bolts differ by rounding: the first of them governs.
-            if share > greatest + 1e-12 * greatest.abs() {
+            if share - greatest > 1e-12 * share.abs() {
                 (governing, greatest) = (n, share);
             }
             tensions.push(tension);

@@ -40,7 +40,7 @@ struct State {
     /// Force over displacement, and slope of force by displacement.
     secant: Matrix,
     tangent: Matrix,
-    /// How the displacement of the farthest bolt grows with the motion.
+    /// How the displacement of the farthest bolt grows with the motion, to any scale.
     far: Vector,
     factor: f64,
     residual: f64,
@@ -73,7 +73,6 @@ fn state(
     if !(scale > 0.0 && scale < f64::INFINITY) {
         return None;
     }
-    let far = far.map(|part| part * (scale / FARTHEST));
     let motion = motion.map(|part| part * scale);
     let (mut secant, mut tangent, mut wrench, mut sum) = ([0.0; 6], [0.0; 6], [0.0; 3], 0.0);
     for (x, y, area) in bolts {

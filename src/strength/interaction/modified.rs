@@ -420,4 +420,38 @@ mod tests {
             prop_assert!(s < 0.3 || (shear / given).value - 1.0 < 1e-12);
         }
     }
+
+    /// J3.7: a stress of less than 30 % of what is available (20 % in 2005) need not be looked at, and from 30 % on less is left.
+    #[test]
+    fn what_may_be_left_out_ends_at_its_share() {
+        // phi Fnv = 0.75 x 53 1/3 = 40 ksi. Of 0.3: 12 ksi; of 0.2: 8 ksi.
+        let bolt = AiscStresses {
+            tension: ksi(90.0),
+            shear: ksi(160.0 / 3.0),
+        };
+        for (edition, stress, left_out, modified) in [
+            (AiscEdition::E2005, 7.99, true, 90.0),
+            (AiscEdition::E2005, 8.01, false, 90.0),
+            (AiscEdition::E2016, 11.99, true, 90.0),
+            (AiscEdition::E2016, 12.01, false, 89.9775),
+            (AiscEdition::E2016, 20.0, false, 72.0),
+            (AiscEdition::E2016, 40.0, false, 27.0),
+        ] {
+            let found = bolt
+                .modified_tension(ksi(stress), Level::Design, edition)
+                .unwrap();
+            assert_eq!(found.left_out, left_out, "{edition:?} {stress}");
+            assert!(
+                (found.modified - ksi(modified)).abs() < ksi(1e-9),
+                "{found:?}"
+            );
+        }
+        for (edition, share) in [(AiscEdition::E2005, 0.20), (AiscEdition::E2016, 0.30)] {
+            let limit = share * (0.75 * bolt.shear);
+            let found = bolt
+                .modified_tension(limit, Level::Design, edition)
+                .unwrap();
+            assert!(found.left_out, "{edition:?}");
+        }
+    }
 }

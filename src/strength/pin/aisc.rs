@@ -533,6 +533,12 @@ mod tests {
         ] {
             assert!(aisc_360_pin_plate(&wrong).is_err(), "{wrong:?}");
         }
+        // A steel that breaks as soon as it yields is one.
+        let brittle = PinPlate {
+            tensile_strength: good.yield_strength,
+            ..good
+        };
+        assert!(aisc_360_pin_plate(&brittle).is_ok());
         let found = aisc_360_pin_plate(&good).unwrap();
         assert!(found.checks(newtons(f64::NAN), Level::Design).is_err());
         assert!(found.governing(newtons(-1.0), Level::Design).is_err());

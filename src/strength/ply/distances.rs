@@ -292,7 +292,7 @@ pub struct PlyDistances {
 /// One limit of a distance.
 #[derive(Clone)]
 pub(in crate::strength) struct Limit {
-    length: Length,
+    pub(in crate::strength) length: Length,
     standing: DistanceStanding,
     clause: &'static Method,
     cautions: Cautions,

@@ -60,11 +60,7 @@ fn edge(asked: &AskedDistance, edition: AiscEdition) -> Limits {
         HoleKind::LongSlotAcross | HoleKind::LongSlotAlong if points_there => 0.75 * d,
         _ => Length::default(),
     };
-    let cautions = if addition > Length::default() {
-        row.cautions()
-    } else {
-        row.distance_cautions()
-    };
+    let cautions = row.cautions();
     let least = row.least + addition;
     let under_the_table = match edition {
         AiscEdition::E2005 | AiscEdition::E2010 => Standing::Fault,
