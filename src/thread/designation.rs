@@ -701,6 +701,10 @@ mod tests {
         assert_eq!(wrong("M10×1.5-zz"), (8, DesignationProblem::Class)); // characters, not bytes
         assert_eq!(
             wrong("1-4000000000/1-8 UNC"),
+            (13, DesignationProblem::Size)
+        );
+        assert_eq!(
+            wrong("1-40000000000/1-8 UNC"),
             (2, DesignationProblem::Pitch)
         );
         assert!(matches!(
