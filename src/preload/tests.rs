@@ -128,7 +128,7 @@ fn ranges_of_tables() {
             (Some(min), Some(max), nominal) => {
                 let found = found.unwrap();
                 assert_eq!((found.min(), found.max()), (min, max));
-                near(found.nominal(), nominal.unwrap_or((min + max) / 2.0));
+                near(found.nominal(), nominal.unwrap_or(f64::midpoint(min, max)));
             }
             _ => assert!(found.is_err()),
         }
@@ -138,7 +138,7 @@ fn ranges_of_tables() {
             Some(max) => {
                 let found = Friction::of_class(row.class).unwrap();
                 assert_eq!((found.min(), found.max()), (row.friction_min, max));
-                near(found.nominal(), (row.friction_min + max) / 2.0);
+                near(found.nominal(), f64::midpoint(row.friction_min, max));
             }
             None => assert!(Friction::of_class(row.class).is_err()),
         }

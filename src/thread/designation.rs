@@ -703,10 +703,6 @@ mod tests {
             wrong("1-4000000000/1-8 UNC"),
             (13, DesignationProblem::Size)
         );
-        assert_eq!(
-            wrong("1-40000000000/1-8 UNC"),
-            (2, DesignationProblem::Pitch)
-        );
         assert!(matches!(
             wrong("M70"),
             (0, DesignationProblem::NotStandard { .. })

@@ -149,6 +149,7 @@ fn nothing_is_no_size_and_no_pitch() {
         ("1/2-13 UNC-2A SE 0", DesignationProblem::Engagement),
         ("M20-7g6g-0", DesignationProblem::Engagement),
         ("M1.2.0", DesignationProblem::Size),
+        ("1-40000000000/1-8 UNC", DesignationProblem::Pitch),
     ] {
         assert_eq!(problem(text), wrong, "{text}");
     }
