@@ -153,3 +153,6 @@ pub use whole::{
     SheetStep, SheetWasher, Slip, Tightening, TorqueTightening, Verdict, Word,
 };
 pub(crate) use whole::{Member, PlyFacts};
+
+#[cfg(test)]
+mod tests;

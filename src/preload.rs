@@ -136,3 +136,6 @@ fn torque_of(
         Err(out_of_range("preload", preload, Allowed::NotNegative))
     }
 }
+
+#[cfg(test)]
+mod tests;

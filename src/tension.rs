@@ -103,3 +103,6 @@ fn sane_area(quantity: &'static str, area: Area) -> Result<Area, Error> {
         crate::units::square_millimetres(1e12),
     )
 }
+
+#[cfg(test)]
+mod tests;

@@ -619,3 +619,6 @@ mod serde_text {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

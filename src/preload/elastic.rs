@@ -3,9 +3,7 @@
 use core::f64::consts::PI;
 
 use crate::derivation::{Derivation, Step};
-use crate::error::{
-    Allowed, Error, not_negative, out_of_range, positive, sane_length, sane_stiffness,
-};
+use crate::error::{Error, not_negative, sane_length, sane_stiffness};
 use crate::units::{Angle, Force, Length, Stiffness, from_base};
 
 mod range;
@@ -117,18 +115,12 @@ impl ElasticJoint {
         sane_length("pitch", pitch)?;
         sane_stiffness("bolt stiffness", bolt)?;
         sane_stiffness("member stiffness", members)?;
-        // The softer over one plus its share of the stiffer: no product that overflows.
-        let (soft, stiff) = if bolt < members {
-            (bolt, members)
-        } else {
-            (members, bolt)
-        };
-        let both = soft / (1.0 + (soft / stiff).value);
+        let both = bolt / (1.0 + (bolt / members).value);
         Ok(Self {
             pitch,
             bolt,
             members,
-            both: positive("bolt stiffness", both)?,
+            both,
         })
     }
 
@@ -196,12 +188,8 @@ impl ElasticJoint {
     #[inline]
     pub fn preload(&self, turn: Angle) -> Result<Force, Error> {
         let turn = not_negative("turn", turn)?;
-        let preload = turn.value * (self.pitch.value * (self.both.value / (2.0 * PI)));
-        if preload < f64::INFINITY {
-            Ok(from_base(preload))
-        } else {
-            Err(out_of_range("turn", turn, Allowed::NotNegative))
-        }
+        let per_radian = self.pitch.value * (self.both.value / (2.0 * PI));
+        Ok(from_base(turn.value * per_radian))
     }
 
     /// Turn of the nut from snug to a preload: theta = 2 pi F (1/kb + 1/km) / P.
@@ -219,12 +207,8 @@ impl ElasticJoint {
     #[inline]
     pub fn turn(&self, preload: Force) -> Result<Angle, Error> {
         let preload = not_negative("preload", preload)?;
-        let turn = preload.value / (self.pitch.value * (self.both.value / (2.0 * PI)));
-        if turn < f64::INFINITY {
-            Ok(from_base(turn))
-        } else {
-            Err(out_of_range("preload", preload, Allowed::NotNegative))
-        }
+        let per_radian = self.pitch.value * (self.both.value / (2.0 * PI));
+        Ok(from_base(preload.value / per_radian))
     }
 
     /// What a nut that turned back has lost: how to read a witness mark that no longer lines up.
@@ -252,8 +236,7 @@ impl ElasticJoint {
     /// ```
     pub fn loosened(&self, preload: Force, angle: Angle) -> Result<Loosened, Error> {
         let angle_to_zero = self.turn(preload)?;
-        let lost = self.preload(angle)?;
-        let lost = if lost < preload { lost } else { preload };
+        let lost = self.preload(angle)?.min(preload);
         Ok(Loosened {
             joint: *self,
             preload,
@@ -284,12 +267,8 @@ impl ElasticJoint {
     /// # }
     /// ```
     pub fn embedment_loss(&self, embedment: Length) -> Result<Force, Error> {
-        let loss = embedment.value * self.both.value;
-        if embedment.value >= 0.0 && loss < f64::INFINITY {
-            Ok(from_base(loss))
-        } else {
-            Err(out_of_range("embedment", embedment, Allowed::NotNegative))
-        }
+        let embedment = not_negative("embedment", embedment)?;
+        Ok(from_base(embedment.value * self.both.value))
     }
 }
 

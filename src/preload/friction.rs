@@ -2,7 +2,7 @@
 
 use core::f64::consts::PI;
 
-use crate::error::{Allowed, Error, not_negative, out_of_range, positive};
+use crate::error::{Allowed, Error, out_of_range, positive};
 use crate::preload::NutFactor;
 use crate::spread::{Spread, ordered};
 use crate::tables::friction::{FrictionClass, FrictionClassRow};
@@ -308,13 +308,6 @@ pub fn bearing_friction(
 
 /// A friction from a test, if it is one.
 fn measured(name: &'static str, torque: Torque, friction: f64) -> Result<f64, Error> {
-    not_negative("coefficient of friction", friction)
+    positive("coefficient of friction", friction)
         .map_err(|_| out_of_range(name, torque, Allowed::Positive))
-        .and_then(|friction| {
-            if friction > 0.0 {
-                Ok(friction)
-            } else {
-                Err(out_of_range(name, torque, Allowed::Positive))
-            }
-        })
 }

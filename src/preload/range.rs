@@ -95,9 +95,8 @@ fn scatter_below_one(name: &'static str, scatter: Ratio) -> Result<f64, Error> {
     if scatter.value < 1.0 {
         Ok(scatter.value)
     } else {
-        // The largest number below one.
-        let most = 1.0 - f64::EPSILON / 2.0;
-        Err(out_of_range(name, scatter, Allowed::AtMost(most.into())))
+        let allowed = Allowed::FromBelow(percent(0.0).into(), percent(100.0).into());
+        Err(out_of_range(name, scatter, allowed))
     }
 }
 

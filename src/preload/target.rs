@@ -4,7 +4,7 @@ use alloc::format;
 
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
-use crate::error::{Allowed, Error, out_of_range, positive};
+use crate::error::{Error, positive};
 use crate::spread::{Spread, ordered};
 use crate::strength::shear::AiscEdition;
 use crate::units::{Force, Ratio, percent};
@@ -362,14 +362,6 @@ pub fn proof_use(
         )));
     }
     let fraction = preload.map(|force| force / proof_load);
-    if !fraction.max.value.is_finite() {
-        let least = preload.max / f64::MAX;
-        return Err(out_of_range(
-            "proof load",
-            proof_load,
-            Allowed::Above(least.into()),
-        ));
-    }
     // Aiming at the target exactly must not warn: leave the last bits of T = K F d and back.
     let above = |value: Ratio, limit: Ratio| value.value > limit.value * (1.0 + 1e-9);
     let caution = if above(fraction.max, percent(100.0)) {

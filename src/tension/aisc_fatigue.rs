@@ -129,11 +129,7 @@ impl AiscFatigue {
             ));
         }
         let finite = ksi(math::powf(CF / cycles, EXPONENT));
-        let resistance = if finite > THRESHOLD {
-            finite
-        } else {
-            THRESHOLD
-        };
+        let resistance = finite.max(THRESHOLD);
         Ok(Self {
             cycles,
             force: None,

@@ -5,7 +5,7 @@ use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, not_negative, out_of_range};
 use crate::parts::ScrewLength;
-use crate::tables::methods;
+use crate::tables::{methods, nanometres};
 use crate::thread::Thread;
 use crate::units::{Area, Length, Stiffness, Stress, from_base, inches, millimetres};
 
@@ -105,13 +105,17 @@ impl GripSections {
         part_length("screw length", length)?;
         part_length("grip", grip)?;
         super::at_most("grip", grip, length)?;
+        // 152.4 mm are 6 in, whatever rounding makes of them.
+        let to = |limit: Length| nanometres(length) <= nanometres(limit);
         let extra = if !thread.is_unified() {
-            match length {
-                l if l <= millimetres(125.0) => millimetres(6.0),
-                l if l <= millimetres(200.0) => millimetres(12.0),
-                _ => millimetres(25.0),
+            if to(millimetres(125.0)) {
+                millimetres(6.0)
+            } else if to(millimetres(200.0)) {
+                millimetres(12.0)
+            } else {
+                millimetres(25.0)
             }
-        } else if length <= inches(6.0) {
+        } else if to(inches(6.0)) {
             inches(0.25)
         } else {
             inches(0.5)
@@ -535,7 +539,7 @@ impl BoltStiffness {
 
 /// Refuses a ratio outside (0, 1].
 pub(super) fn share(quantity: &'static str, value: f64) -> Result<f64, Error> {
-    if value > 1e-9 && value <= 1.0 {
+    if (1e-9..=1.0).contains(&value) {
         Ok(value)
     } else {
         Err(out_of_range(

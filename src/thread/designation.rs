@@ -701,7 +701,7 @@ mod tests {
         assert_eq!(wrong("M10×1.5-zz"), (8, DesignationProblem::Class)); // characters, not bytes
         assert_eq!(
             wrong("1-4000000000/1-8 UNC"),
-            (2, DesignationProblem::Pitch)
+            (13, DesignationProblem::Size)
         );
         assert!(matches!(
             wrong("M70"),

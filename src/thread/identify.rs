@@ -235,6 +235,24 @@ mod tests {
     }
 
     #[test]
+    fn preferred_sizes_come_before_others() {
+        for (text, right) in [
+            ("M12", 0),
+            ("M14", 1),
+            ("M11", 1),
+            ("M12x1", 2),
+            ("M14x1", 3),
+            ("1/2-13 UNC", 0),
+            ("#1-64 UNC", 1),
+            ("1/2-28 UNEF", 2),
+            ("13/16-28 UN", 3),
+        ] {
+            let thread: Thread = text.parse().unwrap();
+            assert_eq!(preference(&thread), right, "{text}");
+        }
+    }
+
+    #[test]
     fn look_alikes_are_mutual_where_both_are_common() {
         for thread in all_threads().filter(is_common) {
             for other in thread.look_alikes() {

@@ -106,11 +106,10 @@ fn pitch_decimals(n: f64) -> usize {
     let brings_back = |decimals: &usize| {
         let text = pitch_text(1.0 / n, *decimals);
         let places = text.split_once('.').map_or(0, |(_, places)| places.len());
-        let pitch = text.parse().unwrap_or(1.0 / n);
         // Exactly: it is the same number or another thread.
         #[allow(clippy::float_cmp)]
-        let same = threads_per_inch_of(pitch, places) == n;
-        same
+        let same = |pitch| threads_per_inch_of(pitch, places) == n;
+        text.parse().is_ok_and(same)
     };
     (4..8).find(brings_back).unwrap_or(8)
 }

@@ -131,7 +131,7 @@ impl GripRules {
         }
     }
 
-    pub(super) fn checked(self) -> Result<Self, Error> {
+    pub(in crate::joint) fn checked(self) -> Result<Self, Error> {
         not_negative("threads in the hole", self.threads_in_hole_max)?;
         not_negative("least protrusion in pitches", self.protrusion_min_pitches)?;
         if let Some(max) = self.protrusion_max_pitches {

@@ -185,7 +185,7 @@ impl Screws {
         for item in &space.on_hand {
             let is_own = item.bolt.product == product
                 && item.bolt.finish == finish
-                && is_same(&item.bolt.thread, thread);
+                && item.bolt.thread.is_same_size(thread);
             let enough = is_own && item.count >= space.bolts;
             let Some(length) = item.bolt.length.filter(|_| enough) else {
                 continue;
@@ -257,13 +257,6 @@ impl Screws {
     pub(super) fn is_made_in(&self, strength: &BoltStrength) -> bool {
         self.series.product().is_made_in(strength)
     }
-}
-
-/// Same diameter, pitch and system, whatever the tolerance class.
-fn is_same(a: &Thread, b: &Thread) -> bool {
-    a.is_unified() == b.is_unified()
-        && nanometres(a.nominal_diameter()) == nanometres(b.nominal_diameter())
-        && nanometres(a.pitch()) == nanometres(b.pitch())
 }
 
 impl FoundNut {

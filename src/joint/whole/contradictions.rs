@@ -146,3 +146,93 @@ pub(super) fn made(joint: &Joint, strength: &BoltStrength) -> Result<(), Error> 
         "{product} is not made in {grade}, but in {list}: of one made to order state the strengths as your own"
     )))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::joint::{JointPly, Stack};
+    use crate::names::AiscEdition;
+    use crate::spread::PlusMinus;
+    use crate::units::millimetres;
+
+    /// A joint whose second ply has this surface, and what of its slip method contradicts it.
+    fn contradicts(slip: SlipMethod, metal: Option<Metal>) -> bool {
+        let ply = |name: &str| {
+            JointPly::new(name, millimetres(20.0).plus_minus(millimetres(0.3)))
+                .material("S235 steel")
+                .hole(millimetres(13.5))
+        };
+        let mut plate = ply("plate");
+        plate.metal = metal;
+        let stack = Stack::builder()
+            .add(ply("beam"))
+            .add(plate)
+            .build()
+            .unwrap();
+        let said = Joint::builder("M12")
+            .ply("a", "20 mm")
+            .ply("b", "20 mm")
+            .across("2 kN");
+        let mut joint = said.build().unwrap();
+        joint.stack = stack;
+        joint.methods.slip = Slip::Resisted(slip);
+        blasted(&joint).is_err()
+    }
+
+    /// The surfaces each code has its slip factor for, as its table names them.
+    #[test]
+    fn a_slip_factor_is_of_its_surface() {
+        use Metal::{Aluminium, HotDipZinc, Steel, Zinc};
+        let serviceability = false;
+        let aisc = |class| SlipMethod::Aisc360 {
+            edition: AiscEdition::E2016,
+            class,
+        };
+        let en = |class| SlipMethod::En1993 {
+            class,
+            serviceability,
+        };
+        let bs = |class| SlipMethod::Bs5950 {
+            class,
+            serviceability,
+        };
+        let is = |surface| SlipMethod::Is800 {
+            surface,
+            serviceability,
+        };
+        let as_rolled = SlipMethod::As4100 {
+            faces: As4100Faces::AsRolled,
+        };
+        let tested = SlipMethod::As4100 {
+            faces: As4100Faces::Tested { slip_factor: 0.3 },
+        };
+        let all = [Steel, Zinc, HotDipZinc, Aluminium];
+        for (method, right) in [
+            (aisc(SlipClass::A), &all[..]),
+            (aisc(SlipClass::B), &[Steel, Zinc, Aluminium]),
+            (en(SlipClass::A), &[Steel]),
+            (en(SlipClass::B), &all),
+            (is(Is800Surface::Untreated), &[Steel]),
+            (is(Is800Surface::Blasted), &[Steel]),
+            (is(Is800Surface::SprayedZinc), &[Zinc]),
+            (is(Is800Surface::Galvanized), &[HotDipZinc]),
+            (is(Is800Surface::SprayedAluminium), &[Aluminium]),
+            (is(Is800Surface::ZincSilicate), &[Steel, Zinc]),
+            (bs(SlipClass::A), &[Steel, Aluminium]),
+            (bs(SlipClass::B), &[Steel, Zinc]),
+            (bs(SlipClass::C), &[Steel]),
+            (bs(SlipClass::D), &[Steel, HotDipZinc]),
+            (as_rolled, &[Steel]),
+            (tested, &all),
+        ] {
+            assert!(!contradicts(method, None), "{method:?}");
+            for metal in all {
+                assert_eq!(
+                    contradicts(method, Some(metal)),
+                    !right.contains(&metal),
+                    "{method:?} {metal}"
+                );
+            }
+        }
+    }
+}

@@ -136,11 +136,7 @@ impl ThermalRange {
         let preload = ordered("preload", preload)?;
         let least = preload.min + self.least();
         Ok(Spread {
-            min: if least.value > 0.0 {
-                least
-            } else {
-                Force::default()
-            },
+            min: from_base(least.value.max(0.0)),
             nominal: preload.nominal,
             max: not_negative("preload", preload.max + self.greatest())?,
         })

@@ -124,11 +124,7 @@ impl ThermalChange {
     pub fn applied_to(&self, preload: Force) -> Result<Force, Error> {
         not_negative("preload", preload)?;
         let changed = preload + self.change;
-        if changed.value > 0.0 {
-            not_negative("preload", changed)
-        } else {
-            Ok(Force::default())
-        }
+        not_negative("preload", from_base(changed.value.max(0.0)))
     }
 
     /// The working.

@@ -227,12 +227,11 @@ impl FrictionForm {
             nominal: force(friction.nominal(), lock.nominal),
             max: force(friction.min(), lock.min),
         };
-        if !(preload.min > 0.0 && preload.max.is_finite()) {
-            return Err(out_of_range(
-                "yield strength",
-                yield_strength,
-                Allowed::Positive,
-            ));
+        for force in [preload.min, preload.max] {
+            positive(
+                "assembly preload",
+                Force::new::<uom::si::force::newton>(force),
+            )?;
         }
         let arm = self.arm();
         let torque = |force: f64, arm: Length, lock: Torque| force * arm.value + lock.value;

@@ -102,8 +102,7 @@ impl FatigueStress {
         let preload: Stress = joint.preload / stress_area;
         let mean: Stress = 0.5 * (high + low) / stress_area;
         // A mean below the preload would allow more: that is not counted on.
-        let mean = if mean < preload { preload } else { mean };
-        Self::new(preload, 0.5 * (high - low) / stress_area, mean)
+        Self::new(preload, 0.5 * (high - low) / stress_area, mean.max(preload))
     }
 
     /// Slope of the load line, `sigma_a` / (`sigma_m` - `sigma_i`); infinite if the mean is that of the

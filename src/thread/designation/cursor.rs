@@ -58,14 +58,16 @@ impl Cursor<'_> {
     #[inline]
     pub(super) fn whole(&mut self) -> Option<u32> {
         let start = self.at;
-        let mut value: u32 = 0;
+        let mut value = Some(0_u32);
         while let Some(digit @ b'0'..=b'9') = self.peek() {
-            value = value
-                .checked_mul(10)?
-                .checked_add(u32::from(digit - b'0'))?;
+            let place = value.and_then(|value| value.checked_mul(10));
+            value = place.and_then(|value| value.checked_add(u32::from(digit - b'0')));
             self.at += 1;
         }
-        (self.at > start && value <= 1_000_000).then_some(value)
+        if value.is_none() {
+            self.at = start;
+        }
+        value.filter(|_| self.at > start)
     }
 
     /// A decimal number with at most nine digits in all.

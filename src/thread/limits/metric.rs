@@ -17,7 +17,7 @@ type Count = i32;
 fn count(length: Length) -> Count {
     // Metric threads of the table end at 100 mm; `as` saturates anyway.
     #[allow(clippy::cast_possible_truncation)]
-    let count = (length.value * 1e6 + 0.5 + 1e-6) as Count;
+    let count = (length.value * 1e6 + 0.5) as Count;
     count
 }
 

@@ -148,3 +148,75 @@ fn coating(case: &Case, part: Part, finish: Finish, out: &mut Outcomes) {
         out.find(Finding::CoatingTooHot { part, limit });
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::joint::whole::{Joint, Verdict};
+
+    fn verdict(material: &str, coldest: f64, hottest: f64) -> Verdict {
+        let mut said = Joint::builder("M12").grade("8.8");
+        for name in ["beam", "plate"] {
+            said = said.ply(name, "20 mm");
+            if !material.is_empty() {
+                said = said.material(material);
+            }
+        }
+        let mut joint = said.across("2 kN").build().unwrap();
+        joint.environment.coldest = celsius(coldest);
+        joint.environment.hottest = celsius(hottest);
+        joint.check().unwrap()
+    }
+
+    fn lacks(found: &Verdict, place: Place) -> bool {
+        let mut missing = found.missing.iter();
+        missing.any(|missing| missing.mode == MODE && missing.place == place)
+    }
+
+    /// A36 keeps its strength to 100 C (EN 1993-1-2) and may be brittle below -20 C (common practice, no source); of a ply
+    /// of which nothing is said nothing is known above 35 C.
+    #[test]
+    fn plies_in_heat_and_frost() {
+        for (material, coldest, hottest, right) in [
+            ("ASTM A36 steel", -20.0, 100.0, false),
+            ("ASTM A36 steel", -20.1, 20.0, true),
+            ("ASTM A36 steel", 20.0, 100.1, true),
+            ("6061-T6 aluminium, typical", -20.1, 35.0, false),
+            ("", -20.1, 35.0, false),
+            ("", 20.0, 35.1, true),
+        ] {
+            let found = verdict(material, coldest, hottest);
+            assert_eq!(
+                lacks(&found, Place::Ply(1)),
+                right,
+                "{material} {coldest} {hottest}"
+            );
+        }
+    }
+
+    /// ISO 898-1: from -50 to 150 C; above room temperature the nut is asked for as soon as the bolt is weaker.
+    #[test]
+    fn bolts_in_heat_and_frost() {
+        for (coldest, hottest, cold, hot) in [
+            (-50.0, 20.0, false, false),
+            (-50.1, 20.0, true, false),
+            (20.0, 150.0, false, false),
+            (20.0, 150.1, false, true),
+        ] {
+            let found = verdict("ASTM A36 steel", coldest, hottest);
+            let any = |wanted: fn(&Finding) -> bool| found.findings.iter().any(wanted);
+            assert_eq!(
+                any(|finding| matches!(finding, Finding::BoltTooCold { .. })),
+                cold,
+                "{coldest}"
+            );
+            assert_eq!(
+                any(|finding| matches!(finding, Finding::BoltTooHot { .. })),
+                hot,
+                "{hottest}"
+            );
+            let weaker = any(|finding| matches!(finding, Finding::WeakerWhenHot { .. }));
+            assert_eq!(weaker, lacks(&found, Place::Nut), "{hottest}");
+        }
+    }
+}
