@@ -392,6 +392,7 @@ impl fmt::Display for Check {
 mod tests {
     use super::*;
     use crate::units::newtons;
+    use alloc::string::ToString;
 
     fn check(load: f64, resistance: f64, place: Place) -> Result<Check, Error> {
         static TEST: Method = Method::own("invented");

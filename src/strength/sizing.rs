@@ -770,6 +770,7 @@ impl LeastLength {
 mod tests {
     use super::*;
     use crate::units::{megapascals, millimetres, newtons};
+    use alloc::string::ToString;
     use proptest::prelude::*;
 
     const SERIES: [ThreadSeries; 4] = [

@@ -329,6 +329,7 @@ mod tests {
     use crate::error::Amount;
     use crate::strength::shear::AiscEdition;
     use crate::units::{kip, newtons, pounds_force};
+    use alloc::string::ToString;
     use proptest::prelude::*;
 
     fn standard(count: usize) -> SlipFaces {

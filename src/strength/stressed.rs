@@ -655,6 +655,7 @@ impl PlainStress {
 mod tests {
     use super::*;
     use crate::units::{megapascals, millimetres};
+    use alloc::string::ToString;
     use proptest::prelude::*;
 
     proptest! {

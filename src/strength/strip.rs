@@ -514,6 +514,7 @@ mod tests {
     use super::*;
     use crate::thread::{Thread, strip::EngagedLength};
     use crate::units::{megapascals, millimetres};
+    use alloc::string::ToString;
 
     #[test]
     fn refuses_nonsense() {

@@ -339,6 +339,7 @@ mod tests {
     use crate::tables::plies::PlyMaterial;
     use crate::tables::surface::{PlySurfacePressure, PressureEdition};
     use crate::units::{megapascals, millimetres, newtons};
+    use alloc::string::ToString;
 
     /// The table of 2003 lists limits above the yield strength for the plies that have both: so the yield strength is
     /// the cautious stand-in. But for 6061-T6, 248 and 276 MPa, whose kin is of a weaker condition, 230 MPa.

@@ -617,6 +617,7 @@ impl Stagger {
 mod tests {
     use super::*;
     use crate::units::{inches, megapascals, millimetres, square_millimetres};
+    use alloc::string::ToString;
 
     fn block() -> BlockShear {
         BlockShear {

@@ -430,6 +430,7 @@ mod tests {
     use super::*;
     use crate::tables::methods;
     use crate::units::{from_base, millimetres};
+    use alloc::vec;
 
     const TENTH: f64 = 0.1; // of SAME_LENGTH, 1e-10 m
 

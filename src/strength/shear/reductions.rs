@@ -308,6 +308,7 @@ mod tests {
     use super::*;
     use crate::material::PropertyClass;
     use crate::strength::shear::AiscEdition;
+    use alloc::string::ToString;
 
     const NONE: AppliedReductions = AppliedReductions {
         long_joint: 1.0,
