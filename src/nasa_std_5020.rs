@@ -39,8 +39,9 @@ mod result;
 mod steps;
 mod working;
 
+pub use crate::strength::check::NotChecked;
 pub use joint::{
     Allowable, AllowableOf, Factors, FastenedJoint, JointSlip, LimitLoads, LoadCycles,
     SeparationHazard, SlipFriction,
 };
-pub use result::{FastenedCheck, Margins, NotChecked};
+pub use result::{FastenedCheck, Margins};

@@ -38,11 +38,12 @@ mod result;
 mod steps;
 mod working;
 
+pub use crate::strength::check::NotChecked;
 pub use joint::{
     Assembly, AxialCycles, BoltSpring, ConcentricJoint, Embedding, PlateSpring, PressedFace,
     RolledThread, Scatter, ShearSection, ThermalForces, Transverse, TransverseKind, WorkingLoads,
 };
-pub use result::{ConcentricCheck, FacePressure, NotChecked, RequiredPreload, Safeties, Slipping};
+pub use result::{ConcentricCheck, FacePressure, RequiredPreload, Safeties, Slipping};
 
 /// Safety `S_D` against fatigue that the guideline wants: recalled.
 pub(crate) const LEAST_FATIGUE: f64 = 1.2;

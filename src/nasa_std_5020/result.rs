@@ -5,9 +5,8 @@ use alloc::vec::Vec;
 use super::joint::FastenedJoint;
 use crate::caution::Cautions;
 use crate::derivation::Derivation;
-use crate::error::Error;
 use crate::preload::PreloadRange;
-use crate::strength::check::{Check, Mode};
+use crate::strength::check::{Check, NotChecked, all_hold};
 use crate::strength::interaction::Interaction;
 use crate::units::Force;
 
@@ -79,23 +78,6 @@ pub struct Margins {
     pub slip: Option<f64>,
 }
 
-/// What the analysis could not decide.
-///
-/// ```
-/// use shankline::nasa_std_5020::NotChecked;
-/// fn line(missing: &NotChecked) -> String {
-///     format!("{}: {}", missing.mode, missing.why)
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[non_exhaustive]
-pub struct NotChecked {
-    /// The mode of failure.
-    pub mode: Mode,
-    /// Why.
-    pub why: Error,
-}
-
 impl FastenedCheck {
     /// Whether no margin is below nothing; `None` where none is but something is [missing](Self::missing).
     ///
@@ -107,11 +89,7 @@ impl FastenedCheck {
     /// ```
     #[must_use]
     pub fn holds(&self) -> Option<bool> {
-        if self.checks.iter().any(|check| !check.holds()) {
-            Some(false)
-        } else {
-            self.missing.is_empty().then_some(true)
-        }
+        all_hold(&self.checks, &self.missing)
     }
 
     /// The check of the highest utilisation.

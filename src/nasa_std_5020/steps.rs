@@ -6,11 +6,11 @@ use super::joint::{
     AllowableOf, Factors, FastenedJoint, JointSlip, LimitLoads, LoadCycles, SeparationHazard,
     SlipFriction,
 };
-use super::result::{FastenedCheck, Margins, NotChecked};
+use super::result::{FastenedCheck, Margins};
 use crate::caution::{Caution, Cautions};
 use crate::error::{Allowed, Error, not_negative, out_of_range, positive, sane_stress, within};
 use crate::source::Method;
-use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::check::{Check, Level, Mode, NotChecked, Place};
 use crate::strength::interaction::{Interaction, InteractionRule, interaction};
 use crate::tables::methods;
 use crate::units::{Force, Ratio, Stress, newtons};
@@ -227,14 +227,14 @@ impl FastenedJoint {
     fn unsaid(&self) -> Vec<NotChecked> {
         let mut missing = Vec::new();
         let mut note = |mode, quantity, reason| {
-            missing.push(NotChecked {
+            missing.push(NotChecked::new(
                 mode,
-                why: Error::NoValue {
+                Error::NoValue {
                     quantity,
                     subject: format!("{mode}"),
                     reason,
                 },
-            });
+            ));
         };
         let unstated = "nobody stated it: say that there is none";
         if !self.preload.is_torque_tolerance_said() {
@@ -339,14 +339,17 @@ impl FastenedCheck {
             least,
             methods::NASA_STD_5020_EQ_19,
         )?);
-        all.push(checked(Check::new(
-            Mode::BoltShear,
-            Place::Bolt(1),
-            fitting * ultimate * joint.loads.shear,
-            allowable.ultimate_shear,
-            Level::Nominal,
-            methods::NASA_STD_5020B_EQ_12_TO_14,
-        )?));
+        all.push(
+            Check::new(
+                Mode::BoltShear,
+                Place::Bolt(1),
+                fitting * ultimate * joint.loads.shear,
+                allowable.ultimate_shear,
+                Level::Nominal,
+                methods::NASA_STD_5020B_EQ_12_TO_14,
+            )?
+            .warned_of_method(),
+        );
         let closed =
             (!self.separates_before_rupture()).then(|| self.closed(fitting * ultimate * tension));
         if let Some(both) = joint.together(closed)? {
@@ -399,18 +402,13 @@ impl FastenedCheck {
     ) -> Result<Check, Error> {
         let (mode, place) = (Mode::BoltTension, Place::Bolt(1));
         if counts > Force::default() {
-            return Check::new(mode, place, factored, counts, Level::Nominal, method).map(checked);
+            return Check::new(mode, place, factored, counts, Level::Nominal, method)
+                .map(Check::warned_of_method);
         }
         let felt = self.closed(factored).max(factored);
         let check = Check::new(mode, place, felt, allowable, Level::Nominal, method)?;
-        Ok(checked(check.not_proportional()))
+        Ok(check.not_proportional().warned_of_method())
     }
-}
-
-/// A check with the caution of its method.
-fn checked(check: Check) -> Check {
-    let recalled = Caution::of_method(check.method);
-    check.warned(Cautions::default().with(recalled))
 }
 
 fn force_check(
@@ -427,5 +425,5 @@ fn force_check(
         Level::Nominal,
         method,
     )?;
-    Ok(checked(check))
+    Ok(check.warned_of_method())
 }

@@ -19,8 +19,11 @@ use alloc::format;
 use core::{fmt, mem::discriminant};
 
 mod mode;
+mod procedure;
 
 pub use mode::{Level, Mode};
+pub use procedure::NotChecked;
+pub(crate) use procedure::all_hold;
 
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
@@ -328,6 +331,13 @@ impl Check {
     pub(crate) fn warned(mut self, cautions: Cautions) -> Self {
         self.cautions = self.cautions.and(cautions);
         self
+    }
+
+    /// The check with the caution of its method, if that was recalled.
+    #[must_use]
+    pub(crate) fn warned_of_method(self) -> Self {
+        let recalled = Caution::of_method(self.method);
+        self.warned(Cautions::default().with(recalled))
     }
 
     /// Whether the resistance is not exceeded.

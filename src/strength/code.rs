@@ -206,6 +206,20 @@ pub(super) fn not_listed(quantity: &'static str, grade: BoltGrade, reason: &'sta
     }
 }
 
+/// Refuses a grade that a code does not cover.
+pub(super) fn covered(
+    is_covered: bool,
+    quantity: &'static str,
+    grade: BoltGrade,
+    reason: &'static str,
+) -> Result<(), Error> {
+    if is_covered {
+        Ok(())
+    } else {
+        Err(not_listed(quantity, grade, reason))
+    }
+}
+
 /// A factor of the caller's.
 #[inline]
 pub(super) fn sane_factor(name: &'static str, factor: f64) -> Result<f64, Error> {

@@ -5,9 +5,8 @@ use alloc::vec::Vec;
 use super::joint::{ConcentricJoint, PressedFace};
 use crate::caution::Cautions;
 use crate::derivation::Derivation;
-use crate::error::Error;
 use crate::preload::{AssemblyPreload, PreloadRange, ServiceStress, TighteningStress};
-use crate::strength::check::{Check, Mode};
+use crate::strength::check::{Check, NotChecked, all_hold};
 use crate::tension::{LoadShare, VdiFatigue};
 use crate::units::{Area, Force, Length, Stress, Torque};
 
@@ -169,23 +168,6 @@ pub struct Safeties {
     pub shear: Option<f64>,
 }
 
-/// What the procedure could not decide.
-///
-/// ```
-/// use shankline::vdi_2230::NotChecked;
-/// fn line(missing: &NotChecked) -> String {
-///     format!("{}: {}", missing.mode, missing.why)
-/// }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[non_exhaustive]
-pub struct NotChecked {
-    /// The mode of failure.
-    pub mode: Mode,
-    /// Why.
-    pub why: Error,
-}
-
 impl ConcentricCheck {
     /// Whether every safety is reached; `None` where nothing fails but something is [missing](Self::missing).
     ///
@@ -197,11 +179,7 @@ impl ConcentricCheck {
     /// ```
     #[must_use]
     pub fn holds(&self) -> Option<bool> {
-        if self.checks.iter().any(|check| !check.holds()) {
-            Some(false)
-        } else {
-            self.missing.is_empty().then_some(true)
-        }
+        all_hold(&self.checks, &self.missing)
     }
 
     /// The check of the highest utilisation.

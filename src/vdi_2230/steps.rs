@@ -6,11 +6,9 @@ use super::joint::{
     Assembly, AxialCycles, BoltSpring, ConcentricJoint, Embedding, PlateSpring, RolledThread,
     Scatter, ShearSection, Transverse,
 };
-use super::result::{
-    ConcentricCheck, FacePressure, NotChecked, RequiredPreload, Safeties, Slipping,
-};
+use super::result::{ConcentricCheck, FacePressure, RequiredPreload, Safeties, Slipping};
 use super::{LEAST_FATIGUE, LEAST_SHEAR};
-use crate::caution::{Caution, Cautions};
+use crate::caution::Cautions;
 use crate::error::{
     Allowed, Error, not_negative, out_of_range, positive, sane_stiffness, sane_stress, within,
 };
@@ -21,7 +19,7 @@ use crate::preload::{
 };
 use crate::source::Method;
 use crate::spread::Spread;
-use crate::strength::check::{Check, Level, Mode, Place};
+use crate::strength::check::{Check, Level, Mode, NotChecked, Place};
 use crate::strength::strip::{StripMethod, StrippingStrength};
 use crate::strength::surface::{SurfaceOutcome, surface_pressure};
 use crate::tables::methods;
@@ -113,10 +111,7 @@ impl ConcentricJoint {
         let fatigue = match self.amplitude(share, &preload) {
             Ok(fatigue) => fatigue,
             Err(why) => {
-                missing.push(NotChecked {
-                    mode: Mode::Fatigue,
-                    why,
-                });
+                missing.push(NotChecked::new(Mode::Fatigue, why));
                 None
             }
         };
@@ -166,14 +161,14 @@ impl ConcentricJoint {
     /// R10 and R11 need more than loads and springs.
     fn unsaid(&self, missing: &mut Vec<NotChecked>) {
         let mut note = |mode, quantity, reason| {
-            missing.push(NotChecked {
+            missing.push(NotChecked::new(
                 mode,
-                why: Error::NoValue {
+                Error::NoValue {
                     quantity,
                     subject: format!("{}", self.form.thread()),
                     reason,
                 },
-            });
+            ));
         };
         if self.faces.is_empty() {
             let reason = "no face under head, nut or washer was stated";
@@ -478,28 +473,25 @@ impl ConcentricCheck {
                 Level::Allowable,
                 methods::TIGHTENING_TORSION,
             )?,
-            checked(
-                Check::new(
-                    Mode::BoltTension,
-                    Place::Bolt(1),
-                    self.working_stress.equivalent,
-                    self.permitted.yield_strength,
-                    Level::Nominal,
-                    methods::VDI2230_R8,
-                )?
-                .not_proportional()
-                .warned(self.working_stress.cautions()),
-            ),
+            Check::new(
+                Mode::BoltTension,
+                Place::Bolt(1),
+                self.working_stress.equivalent,
+                self.permitted.yield_strength,
+                Level::Nominal,
+                methods::VDI2230_R8,
+            )?
+            .not_proportional()
+            .warned(self.working_stress.cautions())
+            .warned_of_method(),
         ]);
         if let Some(fatigue) = &self.fatigue {
-            all.push(checked(Check::new(
+            all.push(bolt_check(
                 Mode::Fatigue,
-                Place::Bolt(1),
                 fatigue.amplitude,
                 fatigue.strength.amplitude / LEAST_FATIGUE,
-                Level::Allowable,
                 methods::VDI_2230_PART_1_FATIGUE,
-            )?));
+            )?);
         }
         for face in &self.pressures {
             let SurfaceOutcome::Bears(bearing) = surface_pressure(
@@ -528,7 +520,12 @@ impl ConcentricCheck {
                 methods::VDI2230_STRIPPING,
             )?;
             // What the threads must bear is the bolt, not the load.
-            all.push(checked(check.not_proportional().warned(threads.cautions())));
+            all.push(
+                check
+                    .not_proportional()
+                    .warned(threads.cautions())
+                    .warned_of_method(),
+            );
         }
         // F_KRmin >= F_KP with all terms positive, so that a joint that opens has a utilisation too.
         all.push(force_check(
@@ -549,14 +546,12 @@ impl ConcentricCheck {
                 Level::Allowable,
                 methods::VDI2230_R12_SLIP,
             )?);
-            all.push(checked(Check::new(
+            all.push(bolt_check(
                 Mode::BoltShear,
-                Place::Bolt(1),
                 slip.stress,
                 shear_strength / LEAST_SHEAR,
-                Level::Allowable,
                 methods::VDI2230_R12_SHEAR,
-            )?));
+            )?);
         }
         Ok(all)
     }
@@ -568,10 +563,22 @@ fn outlasting(threads: &StrippingStrength) -> f64 {
     (weaker / threads.breaking_load).value
 }
 
-/// A check with the caution of its method.
-fn checked(check: Check) -> Check {
-    let recalled = Caution::of_method(check.method);
-    check.warned(Cautions::default().with(recalled))
+/// A stress of the bolt beside what is left of its strength by the safety that is wanted.
+fn bolt_check(
+    mode: Mode,
+    demand: Stress,
+    allowable: Stress,
+    method: &'static Method,
+) -> Result<Check, Error> {
+    let check = Check::new(
+        mode,
+        Place::Bolt(1),
+        demand,
+        allowable,
+        Level::Allowable,
+        method,
+    )?;
+    Ok(check.warned_of_method())
 }
 
 /// A balance of forces at the joint: other terms than the load are in it, so the quotient is no factor on the load.
@@ -583,5 +590,5 @@ fn force_check(
     method: &'static Method,
 ) -> Result<Check, Error> {
     let check = Check::new(mode, Place::Joint, demand, resistance, level, method)?;
-    Ok(checked(check.not_proportional()))
+    Ok(check.not_proportional().warned_of_method())
 }

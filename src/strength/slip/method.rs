@@ -8,7 +8,7 @@ use crate::material::{BoltGrade, BoltStrength};
 use crate::math::sqrt;
 use crate::source::Method;
 use crate::strength::check::Level;
-use crate::strength::code::{aisc_360, as_4100, bs_5950, en_1993, is_800};
+use crate::strength::code::{aisc_360, as_4100, bs_5950, covered, en_1993, is_800};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
 use crate::thread::Thread;
@@ -357,8 +357,7 @@ impl SlipMethod {
     /// assert!(en.covers(PropertyClass::Class12_9.into()).is_err());
     /// ```
     pub fn covers(self, grade: BoltGrade) -> Result<(), Error> {
-        use alloc::string::ToString;
-        let (covered, reason) = match self {
+        let (is_covered, reason) = match self {
             Self::Aisc360 { .. } => (aisc_360::slip::covers(grade), aisc_360::slip::COVERED),
             Self::En1993 { .. } => (en_1993::slip::covers(grade), en_1993::slip::COVERED),
             Self::Is800 { .. } => (is_800::slip::covers(grade), is_800::slip::COVERED),
@@ -366,14 +365,7 @@ impl SlipMethod {
             Self::As4100 { .. } => (as_4100::slip::covers(grade), as_4100::slip::COVERED),
             Self::Stated { .. } => (true, ""),
         };
-        if covered {
-            return Ok(());
-        }
-        Err(Error::NoValue {
-            quantity: "slip resistance",
-            subject: grade.to_string(),
-            reason,
-        })
+        covered(is_covered, "slip resistance", grade, reason)
     }
 
     /// The least tension of the bolt that the code counts on, where it has one of its own and a joint need not be tightened

@@ -3,7 +3,7 @@
 use alloc::format;
 
 use crate::error::Error;
-use crate::material::{AstmGrade, BoltGrade, BoltStrength};
+use crate::material::BoltStrength;
 use crate::strength::shear::AiscEdition;
 use crate::tables::pretension::{Pretension, PretensionEditions, PretensionGroup};
 use crate::thread::Thread;
@@ -15,33 +15,19 @@ pub(crate) fn pretension(
     strength: &BoltStrength,
     edition: AiscEdition,
 ) -> Result<&'static Pretension, Error> {
-    use AstmGrade as G;
     let refused = |reason| Error::NoValue {
         quantity: "pretension by AISC 360 Table J3.1",
         subject: format!("{thread} of {}", strength.grade),
         reason,
     };
-    let (group, least_tensile) = match strength.grade {
-        BoltGrade::Astm(
-            G::A325To2014
-            | G::F3125A325Type1
-            | G::F3125A325Type3
-            | G::F3125A325m
-            | G::F3125F1852Type1
-            | G::F3125F1852Type3,
-        ) => (PretensionGroup::A325, LARGE_A325_FROM_2016),
-        BoltGrade::Astm(
-            G::F3125A490Type1
-            | G::F3125A490Type3
-            | G::F3125A490m
-            | G::F3125F2280Type1
-            | G::F3125F2280Type3,
-        ) => (PretensionGroup::A490, megapascals(0.0)),
-        _ => {
-            return Err(refused(
-                "the rows that are held are for A325 and A490 bolts and their twist-off and metric sisters",
-            ));
-        }
+    let (group, least_tensile) = if strength.grade.is_a325() {
+        (PretensionGroup::A325, LARGE_A325_FROM_2016)
+    } else if strength.grade.is_a490() {
+        (PretensionGroup::A490, megapascals(0.0))
+    } else {
+        return Err(refused(
+            "the rows that are held are for A325 and A490 bolts and their twist-off and metric sisters",
+        ));
     };
     let row = Pretension::aisc(thread, group, edition)?;
     // An old A325 over 1 in is weaker than the bolt that the later tables count on.

@@ -3,7 +3,7 @@
 use alloc::format;
 
 use crate::error::Error;
-use crate::material::{AstmGrade, BoltGrade};
+use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::shear::AiscEdition;
 use crate::strength::slip::{CLAMP_LEFT, Numbers, SlipClass, SlipFaces, SlipHole, Symbols};
@@ -18,24 +18,8 @@ pub(in crate::strength) const TAKEN_OFF: [f64; 2] = [1.0 / DU, 1.5 / DU];
 pub(in crate::strength) const COVERED: &str =
     "AISC 360 has slip-critical joints of A325 and A490 bolts and their twist-off kinds";
 
-pub(in crate::strength) fn covers(grade: BoltGrade) -> bool {
-    use AstmGrade as G;
-    matches!(
-        grade,
-        BoltGrade::Astm(
-            G::A325To2014
-                | G::F3125A325Type1
-                | G::F3125A325Type3
-                | G::F3125A325m
-                | G::F3125F1852Type1
-                | G::F3125F1852Type3
-                | G::F3125A490Type1
-                | G::F3125A490Type3
-                | G::F3125A490m
-                | G::F3125F2280Type1
-                | G::F3125F2280Type3
-        )
-    )
+pub(in crate::strength) const fn covers(grade: BoltGrade) -> bool {
+    grade.is_a325() || grade.is_a490()
 }
 
 /// Holes in which the edition of 2005 excludes slip at the required strength level, not in service only.

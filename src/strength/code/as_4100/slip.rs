@@ -3,7 +3,7 @@
 use crate::error::Error;
 use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
-use crate::strength::code::not_listed;
+use crate::strength::code::covered;
 use crate::strength::slip::{
     As4100Faces, Numbers, SlipFaces, SlipHole, Symbols, fillers_unread, stated_friction,
 };
@@ -74,12 +74,7 @@ pub(crate) fn least_tension(
     thread: &Thread,
     strength: &BoltStrength,
 ) -> Result<&'static Pretension, Error> {
-    if !covers(strength.grade) {
-        return Err(not_listed(
-            "least tension of the bolt",
-            strength.grade,
-            COVERED,
-        ));
-    }
+    let grade = strength.grade;
+    covered(covers(grade), "least tension of the bolt", grade, COVERED)?;
     Pretension::as_4100(thread)
 }

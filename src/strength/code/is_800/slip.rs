@@ -5,7 +5,7 @@ use alloc::string::ToString;
 use crate::error::Error;
 use crate::material::{BoltGrade, BoltStrength, PropertyClass};
 use crate::source::Method;
-use crate::strength::code::not_listed;
+use crate::strength::code::covered;
 use crate::strength::slip::{Is800Surface, Numbers, SlipFaces, SlipHole, Symbols, fillers_unread};
 use crate::tables::methods;
 use crate::thread::Thread;
@@ -101,12 +101,7 @@ pub(in crate::strength) const fn symbols(own: &'static Method) -> Symbols {
 
 /// F0 of a bolt to IS 3757, which its tension is to reach.
 pub(crate) fn least_tension(thread: &Thread, strength: &BoltStrength) -> Result<Force, Error> {
-    if !covers(strength.grade) {
-        return Err(not_listed(
-            "least tension of the bolt",
-            strength.grade,
-            COVERED,
-        ));
-    }
+    let grade = strength.grade;
+    covered(covers(grade), "least tension of the bolt", grade, COVERED)?;
     specified(thread, strength)
 }
