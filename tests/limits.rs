@@ -626,6 +626,9 @@ fn grows(what: &str, order: Order, most: usize, run: &dyn Fn(usize) -> Box<dyn F
     );
 }
 
+/// A pattern of so many bolts.
+type Bolts = fn(usize) -> BoltPattern;
+
 /// `cargo test --release --all-features --test limits -- --nocapture growth` prints the table of DEVELOPERS.md.
 #[test]
 #[allow(clippy::too_many_lines)] // one list
@@ -664,66 +667,23 @@ fn growth() {
             Box::new(move || drop(bolts.instantaneous_centre(&[load], law).unwrap()))
         },
     );
-    grows(
-        "bolts of a connection in rows: check",
-        Order::Square,
-        200,
-        &|n| {
-            let own = connection(grid(n.isqrt(), n.isqrt()), cases(1));
+    let circle: Bolts = |n| BoltPattern::circle(n, mm(20.0 * n as f64)).unwrap();
+    let square: Bolts = |n| grid(n.isqrt(), n.isqrt());
+    let patterns: [(&str, usize, Bolts); 6] = [
+        ("in rows", 1, square),
+        ("one row across", 1, |n| grid(n, 1)),
+        ("one row along", 1, |n| grid(1, n)),
+        ("in a circle", 1, circle),
+        ("in a circle, a hundred cases", 100, circle),
+        ("scattered", 1, scattered),
+    ];
+    for (how, of_load, bolts) in patterns {
+        let what = format!("bolts of a connection, {how}: check");
+        grows(&what, Order::Square, 200, &|n| {
+            let own = connection(bolts(n), cases(of_load));
             Box::new(move || drop(own.check().unwrap()))
-        },
-    );
-    grows(
-        "bolts of a connection, one row across: check",
-        Order::Square,
-        200,
-        &|n| {
-            let own = connection(grid(n, 1), cases(1));
-            Box::new(move || drop(own.check().unwrap()))
-        },
-    );
-    grows(
-        "bolts of a connection, one row along: check",
-        Order::Square,
-        200,
-        &|n| {
-            let own = connection(grid(1, n), cases(1));
-            Box::new(move || drop(own.check().unwrap()))
-        },
-    );
-    grows(
-        "bolts of a connection, in a circle: check",
-        Order::Square,
-        200,
-        &|n| {
-            let own = connection(
-                BoltPattern::circle(n, mm(20.0 * n as f64)).unwrap(),
-                cases(1),
-            );
-            Box::new(move || drop(own.check().unwrap()))
-        },
-    );
-    grows(
-        "bolts of a connection, in a circle, a hundred cases: check",
-        Order::Square,
-        200,
-        &|n| {
-            let own = connection(
-                BoltPattern::circle(n, mm(20.0 * n as f64)).unwrap(),
-                cases(100),
-            );
-            Box::new(move || drop(own.check().unwrap()))
-        },
-    );
-    grows(
-        "bolts of a connection, scattered: check",
-        Order::Square,
-        200,
-        &|n| {
-            let own = connection(scattered(n), cases(1));
-            Box::new(move || drop(own.check().unwrap()))
-        },
-    );
+        });
+    }
     grows(
         "load cases of a connection of two bolts: check",
         Order::Line,

@@ -178,13 +178,11 @@ impl Finder<'_> {
                 ..mutant
             };
             let number = self.first + self.mutants.len();
-            if (self.skip)(&mutant) {
-                // It keeps its number, so that the others keep theirs.
-                self.mutants.push(mutant);
-            } else {
-                self.mutants.push(mutant);
+            // What is skipped keeps its number, so that the others keep theirs.
+            if !(self.skip)(&mutant) {
                 noted.push((number, code.clone()));
             }
+            self.mutants.push(mutant);
         }
         noted
     }
@@ -220,16 +218,19 @@ impl Finder<'_> {
         (mark(OPEN), mark(CLOSE))
     }
 
-    /// `if on(1) { changed } else if on(2) { .. } else { plain }`.
-    fn branches(noted: &[(usize, String)], plain: &str) -> String {
+    /// `if on(1) { changed } else if on(2) { .. } else {`, before what is plain.
+    fn before_plain(noted: &[(usize, String)]) -> String {
         let mut text = String::new();
         for (n, code) in noted {
             text.push_str(&format!(
                 "if crate::mutant::on({n}) {{ {OPEN}{n}{MID}{code}{CLOSE}{n}{MID} }} else "
             ));
         }
-        text.push_str(&format!("{{ {plain} }}"));
-        text
+        text + "{ "
+    }
+
+    fn branches(noted: &[(usize, String)], plain: &str) -> String {
+        format!("{}{plain} }}", Self::before_plain(noted))
     }
 
     fn binary(&mut self, node: &syn::ExprBinary) {
@@ -275,8 +276,7 @@ impl Finder<'_> {
             })
             .collect();
         let covers = whole.len();
-        let assigns = matches!(sign.as_str(), "+=" | "-=" | "*=" | "/=" | "|=" | "&=");
-        if assigns {
+        if assigns(&node.op) {
             // The place on the left is written once more: it is a name or a field.
             let (l, r) = (
                 self.source[left.clone()].to_owned(),
@@ -296,8 +296,7 @@ impl Finder<'_> {
                 return;
             }
             let (open, close) = Self::outer(&noted);
-            let all = Self::branches(&noted, "");
-            let all = all.trim_end().trim_end_matches('}').to_owned();
+            let all = Self::before_plain(&noted);
             self.put(whole.start, true, covers, format!("{open}{all}"));
             self.put(whole.end, false, covers, format!(" }}{close}"));
             return;
@@ -406,8 +405,7 @@ impl Finder<'_> {
                 let noted = self.note(&place, line, &changes);
                 if !noted.is_empty() {
                     let (open, close) = Self::outer(&noted);
-                    let branches = Self::branches(&noted, "");
-                    let branches = branches.trim_end().trim_end_matches('}').to_owned();
+                    let branches = Self::before_plain(&noted);
                     // It covers more than the guard itself, which may be an expression with changes of its own.
                     self.put(
                         place.start,
@@ -438,8 +436,16 @@ impl Finder<'_> {
         }
     }
 
+    /// The changes of a function: what it gives, and what is in it.
+    fn of(&mut self, signature: &syn::Signature, block: &syn::Block) {
+        self.function.push(signature.ident.to_string());
+        self.body(signature, block);
+        visit::visit_block(self, block);
+        self.function.pop();
+    }
+
     fn body(&mut self, signature: &syn::Signature, block: &syn::Block) {
-        if signature.constness.is_some() || block.stmts.is_empty() {
+        if block.stmts.is_empty() {
             return;
         }
         let values = match &signature.output {
@@ -523,6 +529,20 @@ fn values(of: &syn::Type) -> Vec<String> {
     }
 }
 
+/// Whether the left side is a place that is changed, not a value.
+fn assigns(op: &syn::BinOp) -> bool {
+    use syn::BinOp as B;
+    matches!(
+        op,
+        B::AddAssign(_)
+            | B::SubAssign(_)
+            | B::MulAssign(_)
+            | B::DivAssign(_)
+            | B::BitOrAssign(_)
+            | B::BitAndAssign(_)
+    )
+}
+
 fn is_test(attributes: &[syn::Attribute]) -> bool {
     attributes.iter().any(|attribute| {
         attribute.path().is_ident("test")
@@ -540,10 +560,7 @@ impl<'ast> Visit<'ast> for Finder<'_> {
         if is_test(&node.attrs) || node.sig.constness.is_some() {
             return;
         }
-        self.function.push(node.sig.ident.to_string());
-        self.body(&node.sig, &node.block);
-        visit::visit_block(self, &node.block);
-        self.function.pop();
+        self.of(&node.sig, &node.block);
     }
     fn visit_item_impl(&mut self, node: &'ast syn::ItemImpl) {
         if is_test(&node.attrs) {
@@ -561,17 +578,11 @@ impl<'ast> Visit<'ast> for Finder<'_> {
         if is_test(&node.attrs) || node.sig.constness.is_some() {
             return;
         }
-        self.function.push(node.sig.ident.to_string());
-        self.body(&node.sig, &node.block);
-        visit::visit_block(self, &node.block);
-        self.function.pop();
+        self.of(&node.sig, &node.block);
     }
     fn visit_trait_item_fn(&mut self, node: &'ast syn::TraitItemFn) {
         if let Some(block) = &node.default {
-            self.function.push(node.sig.ident.to_string());
-            self.body(&node.sig, block);
-            visit::visit_block(self, block);
-            self.function.pop();
+            self.of(&node.sig, block);
         }
     }
     fn visit_item_const(&mut self, _: &'ast syn::ItemConst) {}
@@ -586,17 +597,8 @@ impl<'ast> Visit<'ast> for Finder<'_> {
         self.visit_expr(&node.expr);
     }
     fn visit_expr_binary(&mut self, node: &'ast syn::ExprBinary) {
-        let assigns = matches!(
-            node.op,
-            syn::BinOp::AddAssign(_)
-                | syn::BinOp::SubAssign(_)
-                | syn::BinOp::MulAssign(_)
-                | syn::BinOp::DivAssign(_)
-                | syn::BinOp::BitOrAssign(_)
-                | syn::BinOp::BitAndAssign(_)
-        );
         self.binary(node);
-        if assigns {
+        if assigns(&node.op) {
             // The left side is a place, not a value.
             self.visit_expr(&node.right);
         } else {
