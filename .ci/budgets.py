@@ -16,7 +16,7 @@ import subprocess
 import sys
 
 here = pathlib.Path(__file__).parent
-target = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", here.parent / "target")).resolve() / "measured"
+target = pathlib.Path(os.environ.get("CARGO_TARGET_DIR", here.parent / "target")).resolve()
 budgets_file = here / "budgets.csv"
 
 FEW, MANY = 2, 22
@@ -26,6 +26,12 @@ def build(package):
     command = ["cargo", "build", "--release", "--locked", "--quiet", "--target-dir", str(target)]
     subprocess.run(command, cwd=here / package, check=True)
     return target / "release" / package
+
+
+def weight(program):
+    bare = program.with_suffix(".stripped")
+    subprocess.run(["strip", "-o", bare, program], check=True)
+    return bare.stat().st_size
 
 
 def instructions(program, call, times):
@@ -45,7 +51,7 @@ if not valgrind:
 wrong = 0
 for row in rows:
     if row["what"] == "bytes":
-        measured = small.stat().st_size
+        measured = weight(small)
     elif valgrind:
         both = [instructions(program, row["name"], times) for times in (FEW, MANY)]
         measured = round((both[1] - both[0]) / (MANY - FEW))

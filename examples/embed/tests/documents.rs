@@ -218,11 +218,9 @@ fn every_row_of_the_tables_comes_through() {
         let name = name.as_str().unwrap();
         let rows = asked("tables", &json!({ "table": name }));
         let file = format!("../../tables/{name}.csv");
-        let lines = csv::Reader::from_path(&file)
-            .unwrap()
-            .into_records()
-            .count();
-        assert_eq!(rows.as_array().unwrap().len(), lines, "{name}");
+        // A row is a line, below that of the names.
+        let lines = std::fs::read_to_string(&file).unwrap().lines().count();
+        assert_eq!(rows.as_array().unwrap().len(), lines - 1, "{name}");
     }
     let washers = asked("tables", &json!({ "table": "washers_metric" }));
     assert_eq!(washers[0]["nominal_diameter"]["unit"], "mm");
