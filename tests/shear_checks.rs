@@ -77,6 +77,7 @@ fn method(inputs: &Inputs) -> ShearMethod {
         "mil_hdbk_5" => ShearMethod::MilHdbk5 {
             shear_strength: ksi(inputs.number("fsu_ksi")),
             ultimate_factor: design_factor,
+            fitting_factor: 1.0,
         },
         other => panic!("{other}"),
     }
@@ -667,7 +668,7 @@ proptest! {
         };
         let planes = [LoadedPlane { number: 1, zone: Zone::Shank, share: d }];
         let mut methods = every_method();
-        methods.push(ShearMethod::MilHdbk5 { shear_strength: ksi(a), ultimate_factor: b });
+        methods.push(ShearMethod::MilHdbk5 { shear_strength: ksi(a), ultimate_factor: b, fitting_factor: 1.0 });
         methods.push(ShearMethod::NasaStd5020 {
             shear_strength: ksi(a), ultimate_factor: b, fitting_factor: c,
         });

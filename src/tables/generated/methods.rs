@@ -15,6 +15,8 @@ pub(crate) const AS_4100_9_3_2_1: &Method = &Method { key: "as-4100-9.3.2.1", ci
 pub(crate) const IS_800_2007_10_3_3: &Method = &Method { key: "is-800-2007-10.3.3", citation: "IS 800:2007 10.3.3", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("10.3.3"), modes: Some("bolt_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a course page and worked examples" };
 pub(crate) const CSA_S16_13_12_1_2: &Method = &Method { key: "csa-s16-13.12.1.2", citation: "CSA S16 13.12.1.2", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.12.1.2"), modes: Some("bolt_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "several pages" };
 pub(crate) const MIL_HDBK_5_TABLE_8_1_5_A: &Method = &Method { key: "mil-hdbk-5-table-8.1.5-a", citation: "MIL-HDBK-5 Table 8.1.5(a)", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("Table 8.1.5(a)"), modes: Some("bolt_shear"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "an aviation technical page that cites the table" };
+pub(crate) const MIL_HDBK_5_TABLE_8_1_5_B: &Method = &Method { key: "mil-hdbk-5-table-8.1.5-b", citation: "MIL-HDBK-5 Table 8.1.5(b), tension", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("Table 8.1.5(b)"), modes: Some("bolt_tension"), levels: Some("nominal allowable"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const CFR_25_625: &Method = &Method { key: "cfr-25.625", citation: "14 CFR 25.625, fitting factor", publisher: Publisher::Faa, document: "14 CFR 25.625", edition: None, clause: Some("fitting factor"), modes: None, levels: None, basis: Basis::Published, read_in: "the regulation" };
 pub(crate) const NASA_STD_5020B_EQ_12_TO_14: &Method = &Method { key: "nasa-std-5020b-eq-12-to-14", citation: "NASA-STD-5020B Eq. 12 to 14", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: Some("B"), clause: Some("Eq. 12 to 14"), modes: Some("bolt_shear"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "quoted with their numbers in public engineering notes" };
 pub(crate) const IS800_NET_AREA: &Method = &Method { key: "is800-net-area", citation: "IS 800:2007, design office tables", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("thread area of 0.78 A"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a course page" };
 pub(crate) const EN_1993_1_8_2005_3_6_1_5: &Method = &Method { key: "en-1993-1-8-2005-3.6.1-5", citation: "EN 1993-1-8:2005 3.6.1(5)", publisher: Publisher::Cen, document: "EN 1993-1-8", edition: Some("2005"), clause: Some("3.6.1(5), M12 and M14 in 2 mm of clearance"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "an advisory note and tables of two steelmakers" };
@@ -112,6 +114,7 @@ pub(crate) const EN_1993_1_8_2005_3_6_1_10_SINGLE_LAP_ONE_ROW_OF_BOLTS: &Method 
 pub(crate) const EN_1993_1_1_2005_6_2_3_4_CATEGORY_C_RECALLED: &Method = &Method { key: "en-1993-1-1-2005-6.2.3-4-category-c-recalled", citation: "EN 1993-1-1:2005 6.2.3(4), category C, recalled", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.3(4)"), modes: Some("net_section"), levels: Some("nominal design"), basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const EN_1993_1_1_2005_6_2_3: &Method = &Method { key: "en-1993-1-1-2005-6.2.3", citation: "EN 1993-1-1:2005 6.2.3", publisher: Publisher::Cen, document: "EN 1993-1-1", edition: Some("2005"), clause: Some("6.2.3"), modes: Some("net_section gross_section"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "a European design guide" };
 pub(crate) const MIL_HDBK_5_BEARING: &Method = &Method { key: "mil-hdbk-5-bearing", citation: "MIL-HDBK-5, bearing", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("bearing of sheet"), modes: Some("bearing"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "an aviation technical page that cites the tables" };
+pub(crate) const MIL_HDBK_5_BEARING_YIELD: &Method = &Method { key: "mil-hdbk-5-bearing-yield", citation: "MIL-HDBK-5, bearing without yield at limit load (14 CFR 25.305)", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("yield bearing strength of sheet"), modes: Some("bearing"), levels: Some("nominal allowable"), basis: Basis::Memory, read_in: "columns of the table reproduced in a forum of engineers; that limit load must not yield recalled, not read" };
 pub(crate) const AISC_360_J4_3: &Method = &Method { key: "aisc-360-j4.3", citation: "AISC 360 J4.3", publisher: Publisher::Aisc, document: "AISC 360", edition: None, clause: Some("J4.3"), modes: Some("block_shear"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "a lecture sheet and worked examples" };
 pub(crate) const AISC_LRFD_1999_J4_3: &Method = &Method { key: "aisc-lrfd-1999-j4.3", citation: "AISC LRFD 1999 J4.3", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3"), modes: Some("block_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "worked examples" };
 pub(crate) const AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT: &Method = &Method { key: "aisc-lrfd-1999-j4.3-at-most-0.6-fu-anv-fu-ant", citation: "AISC LRFD 1999 J4.3, at most 0.6 Fu Anv + Fu Ant", publisher: Publisher::Aisc, document: "AISC LRFD Specification", edition: Some("1999"), clause: Some("J4.3, limit"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
@@ -138,8 +141,8 @@ pub(crate) const AISC_360_05_TABLE_J3_4: &Method = &Method { key: "aisc-360-05-t
 pub(crate) const AISC_360_10_TABLE_J3_4: &Method = &Method { key: "aisc-360-10-table-j3.4", citation: "AISC 360-10 Table J3.4", publisher: Publisher::Aisc, document: "AISC 360", edition: Some("2010"), clause: Some("Table J3.4"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "a copy of the page of 2016" };
 pub(crate) const AISC_360_16_TABLE_J3_4_NOTE_A: &Method = &Method { key: "aisc-360-16-table-j3.4-note-a", citation: "AISC 360-16 Table J3.4, note a", publisher: Publisher::Aisc, document: "AISC 360", edition: Some("2016"), clause: Some("Table J3.4, note a"), modes: Some("distances"), levels: None, basis: Basis::Published, read_in: "a copy of the page" };
 pub(crate) const AISC_360_22_TABLE_J3_4_NOTE_A: &Method = &Method { key: "aisc-360-22-table-j3.4-note-a", citation: "AISC 360-22 Table J3.4, note a", publisher: Publisher::Aisc, document: "AISC 360", edition: Some("2022"), clause: Some("Table J3.4, note a"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "a copy of the page of 2016" };
-pub(crate) const FAA_AC_43_13_1B_TWO_DIAMETERS: &Method = &Method { key: "faa-ac-43.13-1b-two-diameters", citation: "FAA AC 43.13-1B, two diameters", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("edge distances"), modes: Some("distances"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
-pub(crate) const FAA_AC_43_13_1B_EDGE_DISTANCES: &Method = &Method { key: "faa-ac-43.13-1b-edge-distances", citation: "FAA AC 43.13-1B, edge distances", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("edge distances"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const FAA_AC_43_13_1B_TWO_DIAMETERS: &Method = &Method { key: "faa-ac-43.13-1b-two-diameters", citation: "FAA AC 43.13-1B 4-57, two diameters of rivets in a single row, taken for bolts", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("4-57, edge distance of rivets"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "two reproductions of the paragraph; none gives bolts a distance" };
+pub(crate) const FAA_AC_43_13_1B_THREE_DIAMETERS: &Method = &Method { key: "faa-ac-43.13-1b-three-diameters", citation: "FAA AC 43.13-1B 4-57, spacing of three diameters of rivets in a single row, taken for bolts", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("4-57, spacing of rivets"), modes: Some("distances"), levels: None, basis: Basis::Reproduced, read_in: "two reproductions of the paragraph; none gives bolts a distance" };
 pub(crate) const MIL_HDBK_5_BELOW_1_5_DIAMETERS_BY_TEST: &Method = &Method { key: "mil-hdbk-5-below-1.5-diameters-by-test", citation: "MIL-HDBK-5: below 1.5 diameters by test", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("chapter 8, edge distance"), modes: Some("distances"), levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const MIL_HDBK_5_LEAST_EDGE_DISTANCE: &Method = &Method { key: "mil-hdbk-5-least-edge-distance", citation: "MIL-HDBK-5, least edge distance", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("chapter 8, edge distance"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
 pub(crate) const EN_1090_2_TABLE_11_BOLTS_UNDER_M12: &Method = &Method { key: "en-1090-2-table-11-bolts-under-m12", citation: "EN 1090-2 Table 11, bolts under M12", publisher: Publisher::Cen, document: "EN 1090-2", edition: None, clause: Some("Table 11, bolts under M12"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled, not read" };
@@ -400,6 +403,8 @@ pub(crate) const ISO_898_2_2012_NUTS_OF_STYLE_0_RECALLED: &Method = &Method { ke
 pub(crate) const HELICOPTER_MAINTENANCE_MANUAL_SECTION_20_70: &Method = &Method { key: "helicopter-maintenance-manual-section-20-70", citation: "helicopter maintenance manual, section 20-70", publisher: Publisher::Faa, document: "maintenance manual of a helicopter", edition: None, clause: Some("section 20-70"), modes: None, levels: None, basis: Basis::Published, read_in: "the section" };
 pub(crate) const HELD_BY_PRELOAD: &Method = &Method { key: "held-by-preload", citation: "summary of Eccles, Sherrington and Arnell, Proc. IMechE C 2010", publisher: Publisher::Textbook, document: "Proc. IMechE C (Eccles, Sherrington and Arnell)", edition: Some("2010"), clause: None, modes: Some("locking"), levels: None, basis: Basis::Reproduced, read_in: "a summary of the paper" };
 pub(crate) const FAA_AC_43_13_1B_7_64: &Method = &Method { key: "faa-ac-43.13-1b-7-64", citation: "FAA AC 43.13-1B 7-64", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("7-64"), modes: Some("locking"), levels: None, basis: Basis::Reproduced, read_in: "a forum quotes the paragraph" };
+pub(crate) const FAA_AC_43_13_1B_7_41: &Method = &Method { key: "faa-ac-43.13-1b-7-41", citation: "FAA AC 43.13-1B 7-41", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("7-41"), modes: None, levels: None, basis: Basis::Published, read_in: "a page copy of the circular" };
+pub(crate) const FAA_AC_43_13_1B_7_87: &Method = &Method { key: "faa-ac-43.13-1b-7-87", citation: "FAA AC 43.13-1B 7-87", publisher: Publisher::Faa, document: "FAA AC 43.13-1B", edition: Some("1998"), clause: Some("7-87"), modes: None, levels: None, basis: Basis::Published, read_in: "a page copy of the circular" };
 pub(crate) const IFI_100_107_1_2: &Method = &Method { key: "ifi-100-107-1.2", citation: "IFI-100/107, 1.2", publisher: Publisher::Practice, document: "IFI-100/107", edition: None, clause: Some("1.2"), modes: Some("locking"), levels: None, basis: Basis::Reproduced, read_in: "reproductions" };
 pub(crate) const JUNKER_SAE_TRANSACTIONS_1969_IN_A_TRADE_ARTICLE: &Method = &Method { key: "junker-sae-transactions-1969-in-a-trade-article", citation: "Junker, SAE Transactions 1969, in a trade article", publisher: Publisher::Sae, document: "SAE Transactions (Junker)", edition: Some("1969"), clause: None, modes: Some("locking"), levels: None, basis: Basis::Reproduced, read_in: "a trade article" };
 pub(crate) const SERVICE_TEMPERATURES_OF_THE_TABLES: &Method = &Method { key: "service-temperatures-of-the-tables", citation: "service temperatures of the tables", publisher: Publisher::Mechanics, document: "tables of this crate", edition: None, clause: None, modes: Some("temperature"), levels: None, basis: Basis::Computed, read_in: "rows of this crate" };
@@ -447,7 +452,7 @@ pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
 
-pub(in crate::tables) static METHODS: [&Method; 444] = [
+pub(in crate::tables) static METHODS: [&Method; 449] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -461,6 +466,8 @@ pub(in crate::tables) static METHODS: [&Method; 444] = [
     IS_800_2007_10_3_3,
     CSA_S16_13_12_1_2,
     MIL_HDBK_5_TABLE_8_1_5_A,
+    MIL_HDBK_5_TABLE_8_1_5_B,
+    CFR_25_625,
     NASA_STD_5020B_EQ_12_TO_14,
     IS800_NET_AREA,
     EN_1993_1_8_2005_3_6_1_5,
@@ -558,6 +565,7 @@ pub(in crate::tables) static METHODS: [&Method; 444] = [
     EN_1993_1_1_2005_6_2_3_4_CATEGORY_C_RECALLED,
     EN_1993_1_1_2005_6_2_3,
     MIL_HDBK_5_BEARING,
+    MIL_HDBK_5_BEARING_YIELD,
     AISC_360_J4_3,
     AISC_LRFD_1999_J4_3,
     AISC_LRFD_1999_J4_3_AT_MOST_0_6_FU_ANV_FU_ANT,
@@ -585,7 +593,7 @@ pub(in crate::tables) static METHODS: [&Method; 444] = [
     AISC_360_16_TABLE_J3_4_NOTE_A,
     AISC_360_22_TABLE_J3_4_NOTE_A,
     FAA_AC_43_13_1B_TWO_DIAMETERS,
-    FAA_AC_43_13_1B_EDGE_DISTANCES,
+    FAA_AC_43_13_1B_THREE_DIAMETERS,
     MIL_HDBK_5_BELOW_1_5_DIAMETERS_BY_TEST,
     MIL_HDBK_5_LEAST_EDGE_DISTANCE,
     EN_1090_2_TABLE_11_BOLTS_UNDER_M12,
@@ -846,6 +854,8 @@ pub(in crate::tables) static METHODS: [&Method; 444] = [
     HELICOPTER_MAINTENANCE_MANUAL_SECTION_20_70,
     HELD_BY_PRELOAD,
     FAA_AC_43_13_1B_7_64,
+    FAA_AC_43_13_1B_7_41,
+    FAA_AC_43_13_1B_7_87,
     IFI_100_107_1_2,
     JUNKER_SAE_TRANSACTIONS_1969_IN_A_TRADE_ARTICLE,
     SERVICE_TEMPERATURES_OF_THE_TABLES,
