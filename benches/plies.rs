@@ -15,6 +15,7 @@ fn plies(c: &mut Criterion) {
         yield_strength: Some(megapascals(275.0)),
         tensile_strength: Some(megapascals(430.0)),
         bearing_strength: None,
+        bearing_yield: None,
         end_distance: Some(millimetres(40.0)),
         edge_distance: Some(millimetres(50.0)),
         pitch: Some(millimetres(70.0)),

@@ -125,6 +125,7 @@ fn bar() -> Ply {
         yield_strength: Some(ksi(54.0)),
         tensile_strength: None,
         bearing_strength: None,
+        bearing_yield: None,
         end_distance: Some(inches(1.125)),
         edge_distance: None,
         pitch: None,

@@ -12,16 +12,27 @@
 //! | factor against separation | Figure 1: [`SeparationHazard`] | [`Factors::separation`] | reproduced |
 //! | ultimate shear | Eq. 12 to 14: `MS = Psu-allow / (FF FSu PsL) - 1` | [`Margins::shear`] | reproduced |
 //! | tension, shear and bending | Eq. 20 (shank in the plane) and 22 (thread); the tension of a joint that does not part first is `Pp-max + n phi FF FSu PtL` | [`Margins::combined`] | reproduced; that the preload counts there is statics |
-//! | slip of the joint | `MS = nf mu Pp-min / (FF FSs (PsL + mu PtL)) - 1` | [`Margins::slip`] | recalled |
+//! | slip of the joint | `MS = nf mu Pp-min / (FF FSs (PsL + mu PtL)) - 1` | [`Margins::slip`] | recalled; its friction reproduced |
 //! | fatigue | left to fracture control and its own analysis (NASA-STD-5019) | [`FastenedCheck::missing`] | recalled |
 //!
 //! Begin at [`FastenedJoint::check`]. Every field of [`FastenedJoint`] has to be said, and of the preload its tolerance, creep and heat; what cannot be decided is listed in
 //! [`FastenedCheck::missing`], and then [`FastenedCheck::holds`] gives no answer. A margin of safety is allowable over factored
 //! load, less one: not below nothing where it holds. No factor stands on the preload, for its range has its own.
 //!
+//! Three requirements on slip (of Revision B, as transcribed) and what is done with them:
+//!
+//! | requirement | here |
+//! |---|---|
+//! | TFSR 8: friction counts for nothing in the analysis of ultimate | shear and combined loads never ask whether the joint may slip |
+//! | TFSR 13: friction may carry shear at limit or yield load only | slip is a margin of its own under limit loads; a factor of 1 is limit load, the yield factor yield load |
+//! | Eq. 5: the least preload against slip has G over the root of nf, Eq. 4 of a separation-critical joint all of G | one least preload for both, as the joint was said to be: of a separation-critical one slip is judged with that of Eq. 4, on the careful side |
+//!
+//! That the fitting factor stands on the loads of slip was not read; it is on the careful side.
+//!
 //! Nobody has read the standard for this crate: of its text only the pages before the contents could be seen. What is called
 //! reproduced was read in a comparison of methods by an engineer (2022), which gives these equations with their numbers, and in
-//! a question on Eq. 19 in a forum of engineers. No worked example by the standard was found: `tests/data/nasa_std_5020_steps.csv`
+//! a question on Eq. 19 in a forum of engineers; the requirements by number (TFSR), Eq. 4 and 5, and the two frictions in an
+//! engineer's transcription of Revision B, as comments in a public repository. No worked example by the standard was found: `tests/data/nasa_std_5020_steps.csv`
 //! has a calculation from the equations that was made outside the crate before the two were compared.
 //!
 //! Lacking of the document: bending with a plastic allowance (Eq. 21 and 23), brittle bolts, shear pins, fatigue of low

@@ -8,6 +8,7 @@
 //! | shear by any method, unequal planes, long joints and grips, packing | [`shear::shear_resistance`] |
 //! | tension of a bolt | [`bolt_tension::bolt_tension`]; in a preloaded joint [`tension`](crate::tension) |
 //! | tension, shear and bending together | [`interaction::interaction`] |
+//! | what is left beside two of shear, tension and bending | [`interaction::InteractionRule::tension_left_bent`], [`interaction::InteractionRule::bending_left`] |
 //! | tension left beside a shear, shear beside a tension | [`interaction::InteractionRule::tension_beside`], [`interaction::InteractionRule::shear_beside`]; F'nt and F'nv of AISC 360 [`interaction::AiscStresses`] |
 //! | tension and shear together by a theory of strength, as one tension | [`combined_stress::EquivalentTension`], [`combined_stress::CombinedStress`] |
 //! | the plain stress under a load: shear, tension, bearing, net section, threads; load for a factor of safety | [`stressed::StressedArea`] |

@@ -185,6 +185,11 @@ fn judged_by_other_codes() {
 }
 
 #[test]
+fn judged_with_aircraft_bolts() {
+    judged_of("aircraft");
+}
+
+#[test]
 fn judged_with_own_parts_in_timber_and_undecided() {
     judged_of("own_parts");
     judged_of("timber");

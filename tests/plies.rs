@@ -49,6 +49,7 @@ fn printed_cases() {
             yield_strength: stress("yield"),
             tensile_strength: stress("tensile"),
             bearing_strength: Some(ksi(100.0)),
+            bearing_yield: None,
             end_distance: length("end"),
             edge_distance: length("edge"),
             pitch: length("pitch"),
@@ -78,6 +79,7 @@ fn printed_cases() {
             _ => (
                 PlyMethod::MilHdbk5 {
                     ultimate_factor: factor,
+                    fitting_factor: 1.0,
                 },
                 Level::Allowable,
             ),
@@ -402,6 +404,7 @@ fn each_mode_asks_for_what_it_needs() {
         yield_strength: None,
         tensile_strength: None,
         bearing_strength: None,
+        bearing_yield: None,
         end_distance: None,
         edge_distance: None,
         pitch: None,
@@ -1115,18 +1118,30 @@ fn bs_5950_distances() {
     );
 }
 
-/// MIL-HDBK-5: below 1.5 D by test; two diameters by custom.
+/// MIL-HDBK-5, recalled: below 1.5 D by test; two diameters by custom, as of rivets.
 #[test]
 fn aircraft_edges() {
-    for (distance, standing) in [(9.4, Some(Undecided)), (9.6, Some(Permitted)), (12.7, None)] {
+    for (distance, standing, recalled) in [
+        (9.4, Some(Undecided), 1),
+        (9.6, Some(Permitted), 0),
+        (12.7, None, 0),
+    ] {
         let ply = plate(2.0, 6.35, distance, 20.0, 30.0, 30.0, 40.0);
         let found = judge(&ply, millimetres(6.35), DistanceRule::MilHdbk5);
         assert_eq!(found.first().map(|finding| finding.standing), standing);
-        assert!(
-            found
-                .iter()
-                .all(|finding| finding.cautions.iter().count() == 1)
-        );
+        let cautions = found.iter().map(|finding| finding.cautions.iter().count());
+        assert_eq!(cautions.sum::<usize>(), recalled);
+    }
+}
+
+/// Three diameters of the bolt between holes, as of rivets in a single row.
+#[test]
+fn aircraft_spacing() {
+    for (pitch, gauge, short) in [(19.1, 19.1, 0), (19.0, 19.1, 1), (19.1, 19.0, 1)] {
+        let ply = plate(2.0, 6.5, 20.0, 20.0, pitch, gauge, 40.0);
+        let found = judge(&ply, millimetres(6.35), DistanceRule::MilHdbk5);
+        assert_eq!(found.len(), short);
+        assert!(found.iter().all(|own| own.standing == Undecided));
     }
 }
 
@@ -1361,6 +1376,7 @@ fn methods() -> [PlyMethod; 4] {
         PlyMethod::En1993,
         PlyMethod::MilHdbk5 {
             ultimate_factor: 1.5,
+            fitting_factor: 1.0,
         },
     ]
 }
@@ -1383,6 +1399,7 @@ fn plate(t: f64, hole: f64, e1: f64, e2: f64, p1: f64, p2: f64, w: f64) -> Ply {
         yield_strength: Some(megapascals(275.0)),
         tensile_strength: Some(megapascals(430.0)),
         bearing_strength: Some(megapascals(700.0)),
+        bearing_yield: None,
         end_distance: Some(millimetres(e1)),
         edge_distance: Some(millimetres(e2)),
         pitch: Some(millimetres(p1)),

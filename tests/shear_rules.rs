@@ -501,6 +501,7 @@ fn what_a_method_does_not_list_has_no_value() {
     let mil = ShearMethod::MilHdbk5 {
         shear_strength: ksi(75.0),
         ultimate_factor: 1.5,
+        fitting_factor: 1.0,
     };
     let found = bolt_shear(&inch, &sae, &[Zone::Thread], mil);
     refused("MIL", found.unwrap_err(), Some(&sae.grade.to_string()));

@@ -241,10 +241,10 @@ fn printed_values() {
         counts,
         [
             ("aisc_360_d5", 13),
-            ("aisc_360_j3_7", 9),
+            ("aisc_360_j3_7", 13),
             ("en_1993_3_7", 4),
             ("en_t_stub", 6),
-            ("plate_shear", 7)
+            ("plate_shear", 12)
         ]
     );
 }

@@ -24,6 +24,7 @@ fn bar(yield_strength: Stress, thickness: Length, hole: Length, width: Option<Le
         yield_strength: Some(yield_strength),
         tensile_strength: None,
         bearing_strength: None,
+        bearing_yield: None,
         end_distance: None,
         edge_distance: None,
         pitch: None,
@@ -89,6 +90,7 @@ fn rivets() {
     let method = ShearMethod::MilHdbk5 {
         shear_strength: megapascals(60.0),
         ultimate_factor: 1.0,
+        fitting_factor: 1.0,
     };
     for (zones, printed) in [
         (&[Zone::Shank][..], 19.8),

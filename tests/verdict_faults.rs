@@ -950,6 +950,7 @@ fn bearing_strengths_of_the_aircraft_handbook_can_be_given() {
     let mut joint = sheared(8e3, machine());
     joint.methods.plies = PlyMethod::MilHdbk5 {
         ultimate_factor: 1.5,
+        fitting_factor: 1.0,
     };
     joint.methods.level = Level::Allowable;
     let mut ply = plate(15.0).material("2024-T3 aluminium");

@@ -96,7 +96,7 @@ fn template(connection: &Connection) -> Result<(), Error> {
                 "\"{name}\" has slots, which lie along or across a load, and here every bolt may have its own"
             ));
         }
-        if several && ply.bearing_strength.is_some() {
+        if several && ply.bearing_strength.or(ply.bearing_yield).is_some() {
             return no(format!(
                 "\"{name}\" states its bearing strength, which is that at one distance: state that of its material"
             ));

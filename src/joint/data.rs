@@ -86,6 +86,8 @@ pub(crate) struct RawPly {
     #[serde(default)]
     bearing_strength: Option<RawQuantity>,
     #[serde(default)]
+    bearing_yield: Option<RawQuantity>,
+    #[serde(default)]
     pull: Option<f64>,
 }
 
@@ -114,6 +116,7 @@ impl TryFrom<RawPly> for JointPly {
             gauge: optional(raw.gauge.as_ref(), "gauge", part)?,
             width: optional(raw.width.as_ref(), "width", part)?,
             bearing_strength: optional(raw.bearing_strength.as_ref(), "bearing_strength", part)?,
+            bearing_yield: optional(raw.bearing_yield.as_ref(), "bearing_yield", part)?,
             material: raw.material,
             timber: raw.timber,
             metal: raw.metal,

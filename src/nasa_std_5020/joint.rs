@@ -294,7 +294,9 @@ pub enum LoadCycles {
 pub enum JointSlip {
     /// It may.
     Permitted,
-    /// It must not, under these limit loads of the whole joint. The formula of the standard is a sum over bolts that are loaded
+    /// It must not, under these limit loads of the whole joint. Friction may carry shear at limit load only, as where a joint
+    /// must keep its place or a fatigue analysis counts on it, or at yield load (TFSR 13); in the analysis of ultimate it counts for
+    /// nothing (TFSR 8), so that [ultimate shear](super::Margins::shear) is the same whether the joint may slip or not. The formula of the standard is a sum over bolts that are loaded
     /// alike: where the [loads of the bolt](LimitLoads) say that it has more than its part of the shear, as beside a moment in
     /// the plane, slip is missing; stated as bolts times the shear of the most loaded one, it is decided on the safe side.
     Resisted {
@@ -306,7 +308,8 @@ pub enum JointSlip {
         shear: Force,
         /// Friction of the faces.
         friction: SlipFriction,
-        /// Factor of safety `FSs` of the project, from 1.
+        /// Factor of safety `FSs` of the project, from 1: that is slip at limit load, the yield factor is slip at yield load. A
+        /// greater one is careful and no requirement.
         factor: f64,
     },
 }
@@ -320,9 +323,10 @@ pub enum JointSlip {
 #[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum SlipFriction {
-    /// Bare metal, clean and not lubricated: the 0.2 that the standard lets count without a test (recalled).
+    /// Metal without coating or lubricant, cleaned by a qualified process and visibly clean when it is assembled: at most 0.2
+    /// counts without a test (TFSR 14). Metal that is merely bare is [other](Self::Other).
     Bare,
-    /// All other faces: 0.1 (recalled).
+    /// All other faces: 0.1 (TFSR 14).
     Other,
     /// Least value of tests on faces like these.
     Tested(f64),

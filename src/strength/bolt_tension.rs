@@ -10,8 +10,9 @@
 //! | [`Is800`](TensionMethod::Is800) | 0.9 fub At, at most fyb A x 1.25 / 1.10 | design = nominal / 1.25 | reproduced: a worked hanger, a table of bolts |
 //! | [`As4100`](TensionMethod::As4100) | fuf At | design = 0.80 nominal | reproduced: a table of a maker's handbook |
 //! | [`CsaS16`](TensionMethod::CsaS16) | 0.75 Fu A | design = 0.80 nominal | reproduced: two public calculations that cite the clause |
+//! | [`MilHdbk5`](TensionMethod::MilHdbk5) | Ftu Ar | allowable at limit load = nominal / (ultimate factor x fitting factor) | recalled; the loads of AN bolts, recalled too, are it within 1 % |
 //!
-//! A is the shank area, At = As the tensile stress area: AISC puts the threads into its stress, the
+//! A is the shank area, At = As the tensile stress area, Ar the area at the thread root: AISC puts the threads into its stress, the
 //! others into the area. Preload is not taken off: in a joint that stays closed the bolt feels only a
 //! part of the load; these resistances are for the whole load on the bolt, prying included, except that of
 //! the simple method of BS 5950, which has prying in its 0.8.
@@ -22,7 +23,9 @@
 //! A307 bolts by AISC lose 1 % for each 1/16 in of grip over 5 diameters, in tension as in shear.
 
 use super::check::{Check, Level, Mode, Place, Resistance};
-use super::code::{aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800, machine_design};
+use super::code::{
+    aisc_360, as_4100, at_limit_load, bs_5950, csa_s16, en_1993, is_800, machine_design, mil_hdbk_5,
+};
 use super::section::{Base, Origins, Section, StressOf};
 use super::shear::{AiscEdition, ReductionNeed, ReductionNeeds};
 use crate::caution::{Caution, Cautions};
@@ -205,6 +208,14 @@ pub fn bolt_tension(
             as_4100::FACTORS,
         ),
         TensionMethod::CsaS16 => (csa_s16::tension(strength), Section::Shank, csa_s16::FACTORS),
+        TensionMethod::MilHdbk5 {
+            ultimate_factor,
+            fitting_factor,
+        } => (
+            mil_hdbk_5::tension(strength),
+            Section::Root,
+            at_limit_load(ultimate_factor, fitting_factor)?,
+        ),
     };
     let shank = match method {
         TensionMethod::Is800 => Some(Shank::of(thread, strength)?),
@@ -364,6 +375,9 @@ impl BoltTension {
             TensionMethod::Is800 => is_800::cautions(self.method.method(), self.grade),
             TensionMethod::As4100 => as_4100::cautions(self.method.method(), self.grade),
             TensionMethod::CsaS16 => csa_s16::cautions(self.method.method(), self.grade),
+            TensionMethod::MilHdbk5 { fitting_factor, .. } => Cautions::default()
+                .with(Caution::of_method(self.method.method()))
+                .and(mil_hdbk_5::untested(fitting_factor)),
         }
     }
 

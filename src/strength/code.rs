@@ -220,6 +220,13 @@ pub(super) fn covered(
     }
 }
 
+/// Of ultimate strengths held against limit loads: nominal over the ultimate factor and the fitting factor.
+pub(super) fn at_limit_load(ultimate_factor: f64, fitting_factor: f64) -> Result<Factors, Error> {
+    let factor = sane_factor("ultimate factor", ultimate_factor)?
+        * sane_factor("fitting factor", fitting_factor)?;
+    Ok(Factors::nominal(None, Some(factor)))
+}
+
 /// A factor of the caller's.
 #[inline]
 pub(super) fn sane_factor(name: &'static str, factor: f64) -> Result<f64, Error> {

@@ -17,7 +17,8 @@
 //! | [`Nsts08307`](InteractionRule::Nsts08307) | (T + B / K)^2 + S^3 <= 1 | NSTS 08307 Revision A, quoted text read |
 //! | [`NasaStd5020`](InteractionRule::NasaStd5020) | shank S^2.5 + (T + B)^1.5 <= 1; thread S^1.2 + (T + B)^2 <= 1 | NASA-STD-5020, Eq. 20 and 22, read as quoted with their numbers in a published comparison of methods |
 //!
-//! What is left of one load beside another: [`InteractionRule::tension_beside`], [`InteractionRule::shear_beside`]; as a
+//! What is left of one load beside another: [`InteractionRule::tension_beside`], [`InteractionRule::shear_beside`]; with bending
+//! [`InteractionRule::tension_left_bent`], [`InteractionRule::shear_left_bent`], [`InteractionRule::bending_left`]; as a
 //! nominal stress of AISC 360, F'nt and F'nv, [`AiscStresses::modified_tension`], [`AiscStresses::modified_shear`].
 //!
 //! The utilisation is what all loads together would have to be divided by to be just carried, so it is 1
@@ -29,8 +30,6 @@
 //! pair of equations (21 and 23), with plastic bending as a term of its own, is not offered.
 
 use core::fmt;
-
-use alloc::string::ToString;
 
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
@@ -45,6 +44,7 @@ use crate::strength::code::{
 use crate::tables::methods;
 use crate::units::Ratio;
 
+mod bent;
 mod beside;
 mod modified;
 
@@ -324,11 +324,7 @@ pub fn interaction(
     let (s, t, b) = (shear.value, tension.value, bending.value);
     let form = rule.checked()?.form(zone);
     if b > 0.0 && !rule.takes_bending() {
-        return Err(Error::NoValue {
-            quantity: "rule for bending beside tension and shear",
-            subject: rule.to_string(),
-            reason: "it has no place for bending; take a rule that has, or carry it elsewhere",
-        });
+        return Err(rule.no_place_for_bending());
     }
     let utilisation = form.utilisation(s, t, b);
     Ok(Interaction {

@@ -5,7 +5,7 @@
 //! | [`MachineDesign`](PlyMethod::MachineDesign) | Sy d t | Sy of the bolt d t | 2 x 0.577 Sy Lc t | Sy (w - dh) t | Sy w t |
 //! | [`Aisc360`](PlyMethod::Aisc360) | 2.4 Fu d t, or 3.0 where the deformation does not matter | not needed | 1.2 Fu Lc t, or 1.5 | Fu (w - dh - 1/16 in) t | Fy w t |
 //! | [`En1993`](PlyMethod::En1993) | k1 ab fu d t | in ab | in ab | 0.9 fu (w - d0) t | fy w t |
-//! | [`MilHdbk5`](PlyMethod::MilHdbk5) | Fbru d t | none | in Fbru, by e / D | none | none |
+//! | [`MilHdbk5`](PlyMethod::MilHdbk5) | Fbru d t; without yield Fbry d t | none | in Fbru, by e / D | none | none |
 //! | [`Bs5950`](PlyMethod::Bs5950) | kbs min(d, e1 / 2) t pbs | d t pbb | in the bearing | Ke py (w - dh) t | py w t |
 //! | [`Is800`](PlyMethod::Is800) | 2.5 kb d t fu | in kb | in kb | 0.9 fu (w - d0) t | fy w t |
 //! | [`As4100`](PlyMethod::As4100) | 3.2 d t fu | not needed | ae t fu | 0.85 fu (w - dh) t | fy w t |
@@ -20,7 +20,8 @@
 //! [`Ply::single_lap`] the limit of a single lap, [`shared_resistance`] plies that share a load.
 //!
 //! Factors: machine design divides by nd; AISC 0.75 and 2.00, gross section 0.90 and 1.67; EN 1.25 and, in the
-//! gross section, 1.0; MIL-HDBK-5 divides by the ultimate factor.
+//! gross section, 1.0; MIL-HDBK-5 divides by the ultimate factor and the fitting factor, its yield in bearing by the
+//! fitting factor alone.
 //!
 //! EN: ab = min(e1 / (3 d0), p1 / (3 d0) - 1/4, fub / fu, 1), k1 = min(2.8 e2 / d0 - 1.7, 1.4 p2 / d0 - 1.7,
 //! 2.5), times [`HoleKind::en_bearing_factor`].
@@ -78,7 +79,7 @@ pub(in crate::strength) use modes::{Geometry, NOTHING, OTHER_HOLES, lesser, need
 pub(in crate::strength) use pressed::euler;
 pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 
-use super::code::en_1993;
+use super::code::{en_1993, mil_hdbk_5};
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
 use crate::source::Method;
@@ -190,6 +191,12 @@ pub struct Ply {
         serde(serialize_with = "crate::units::quantity::round_option")
     )]
     pub bearing_strength: Option<Stress>,
+    /// Yield bearing strength Fbry at its edge distance.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round_option")
+    )]
+    pub bearing_yield: Option<Stress>,
     /// From the centre of the hole to the end of the ply, along the load, e1.
     #[cfg_attr(
         feature = "serde",
@@ -263,6 +270,7 @@ impl Ply {
             yield_strength: None,
             tensile_strength: None,
             bearing_strength: None,
+            bearing_yield: None,
             end_distance: None,
             edge_distance: None,
             pitch: None,
@@ -271,7 +279,7 @@ impl Ply {
         }
     }
 
-    /// The ply with the ultimate bearing strength of a material at its end distance over the hole, for
+    /// The ply with the ultimate and yield bearing strengths of a material at its end distance over the hole, for
     /// [`PlyMethod::MilHdbk5`]. It gets none where the table has none, or the end distance is not given.
     ///
     /// ```
@@ -296,6 +304,7 @@ impl Ply {
             .and_then(|end| material.bearing_at((end / self.hole).value).ok());
         Self {
             bearing_strength: row.map(|row| row.ultimate_strength),
+            bearing_yield: row.and_then(|row| row.yield_strength),
             ..self
         }
     }
@@ -333,6 +342,7 @@ impl Ply {
             ("yield strength of the ply", self.yield_strength),
             ("tensile strength of the ply", self.tensile_strength),
             ("bearing strength of the ply", self.bearing_strength),
+            ("yield strength of the ply in bearing", self.bearing_yield),
         ] {
             if let Some(stress) = stress {
                 positive(name, stress)?;
@@ -561,6 +571,39 @@ impl Ply {
     ) -> Result<PlyOutcome, Error> {
         let asked = self.asked(diameter, PlyBolt::default(), method)?;
         en_1993::ply::net_section_without_slip(&asked)
+    }
+
+    /// The most the ply bears at limit load without yield, beside the ultimate strength of [`Mode::Bearing`]: MIL-HDBK-5, Fbry d t
+    /// over the fitting factor, for 14 CFR 25.305 has no detrimental permanent deformation at limit load (recalled). Other methods
+    /// have no such rule.
+    ///
+    /// # Errors
+    ///
+    /// As [`assess`](Self::assess).
+    ///
+    /// ```
+    /// use shankline::prelude::*;
+    /// use shankline::strength::{check::Level, ply::{Ply, PlyMethod}};
+    /// use shankline::tables::plies::PlyMaterial;
+    /// # fn main() -> Result<(), shankline::Error> {
+    /// let sheet = PlyMaterial::find("2024-T3 aluminium")?;
+    /// let plain = Ply::of(sheet, inches(0.1), inches(0.25));
+    /// let ply = Ply { end_distance: Some(inches(0.5)), ..plain }.with_bearing_of(sheet);
+    /// let method = PlyMethod::MilHdbk5 { ultimate_factor: 1.5, fitting_factor: 1.15 };
+    /// let outcome = ply.yield_in_bearing(inches(0.25), method)?;
+    /// let allowable = outcome.found().unwrap().resistance.at(Level::Allowable)?;
+    /// // 88 ksi x 0.25 in x 0.1 in / 1.15
+    /// assert!((allowable - pounds_force(1913.0)).abs() < pounds_force(0.1));
+    /// # Ok(())
+    /// # }
+    /// ```
+    pub fn yield_in_bearing(
+        &self,
+        diameter: Length,
+        method: PlyMethod,
+    ) -> Result<PlyOutcome, Error> {
+        let asked = self.asked(diameter, PlyBolt::default(), method)?;
+        mil_hdbk_5::yield_in_bearing(&asked)
     }
 
     /// The question, its inputs looked at once for all modes.

@@ -14,7 +14,7 @@
 //! | [`As4100`](ShearMethod::As4100) | 0.62 fuf A | 0.62 fuf Ac | design = 0.80 nominal |
 //! | [`Is800`](ShearMethod::Is800) | fub A / sqrt 3 | 0.78 fub A / sqrt 3 | design = nominal / 1.25 |
 //! | [`CsaS16`](ShearMethod::CsaS16) | 0.60 Fu A | 0.60 x 0.70 Fu A | design = 0.80 nominal |
-//! | [`MilHdbk5`](ShearMethod::MilHdbk5) | Fsu A | refused | allowable at limit load = nominal / ultimate factor |
+//! | [`MilHdbk5`](ShearMethod::MilHdbk5) | Fsu A | refused | allowable at limit load = nominal / (ultimate factor x fitting factor) |
 //! | [`NasaStd5020`](ShearMethod::NasaStd5020) | Fsu A | Fsu Ar | allowable at limit load = nominal / (ultimate factor x fitting factor) |
 //!
 //! S is the yield strength or the proof stress, Fu, fub and fuf the tensile strength, Fsu the ultimate
@@ -164,6 +164,12 @@ pub enum ShearMethod {
         shear_strength: Stress,
         /// Ultimate load over limit load, 1.5 for aircraft.
         ultimate_factor: f64,
+        /// Fitting factor of 14 CFR 25.625, at least 1; 1.15 in data files that say none, and less only by test.
+        #[cfg_attr(
+            feature = "serde",
+            serde(default = "crate::strength::code::mil_hdbk_5::fitting")
+        )]
+        fitting_factor: f64,
     },
     /// NASA-STD-5020B, Eq. 12 to 14: ultimate shear of the full diameter, or of the minor area where
     /// threads are in the plane.

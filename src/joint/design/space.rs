@@ -530,7 +530,7 @@ impl DesignSpace {
         } else if stack
             .plies()
             .iter()
-            .any(|ply| ply.bearing_strength.is_some())
+            .any(|ply| ply.bearing_strength.or(ply.bearing_yield).is_some())
         {
             Some("the bearing strength given of a ply is")
         } else if !matches!(self.holes, HoleRule::Keep | HoleRule::Missing(_))

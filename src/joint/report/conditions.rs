@@ -119,16 +119,32 @@ fn tightening(joint: &Joint) -> String {
 fn methods(joint: &Joint) -> Vec<String> {
     let methods = &joint.methods;
     let factor = |factor: f64| format!(", design factor {factor}");
+    let factors = |ultimate: f64, fitting: f64| {
+        format!(", ultimate factor {ultimate}, fitting factor {fitting}")
+    };
     let shear = match methods.shear {
         ShearMethod::DistortionEnergy { design_factor, .. } => factor(design_factor),
+        ShearMethod::MilHdbk5 {
+            ultimate_factor,
+            fitting_factor,
+            ..
+        } => factors(ultimate_factor, fitting_factor),
         _ => String::new(),
     };
     let tension = match methods.tension {
         TensionMethod::Proof { design_factor } => factor(design_factor),
+        TensionMethod::MilHdbk5 {
+            ultimate_factor,
+            fitting_factor,
+        } => factors(ultimate_factor, fitting_factor),
         _ => String::new(),
     };
     let plies = match methods.plies {
         PlyMethod::MachineDesign { design_factor } => factor(design_factor),
+        PlyMethod::MilHdbk5 {
+            ultimate_factor,
+            fitting_factor,
+        } => factors(ultimate_factor, fitting_factor),
         _ => String::new(),
     };
     let mut lines = Vec::from([

@@ -171,6 +171,20 @@ pub struct JointPly {
         schemars(with = "Option<crate::schema::Quantity<Stress>>")
     )]
     pub bearing_strength: Option<Stress>,
+    /// Yield strength in bearing at this hole and end distance, for the same methods: without it a stated bearing strength leaves
+    /// undecided whether the ply yields at limit load.
+    #[cfg_attr(
+        feature = "serde",
+        serde(
+            skip_serializing_if = "Option::is_none",
+            serialize_with = "crate::units::quantity::serialize_option"
+        )
+    )]
+    #[cfg_attr(
+        feature = "schema",
+        schemars(with = "Option<crate::schema::Quantity<Stress>>")
+    )]
+    pub bearing_yield: Option<Stress>,
     /// What share of the load across the axis this ply pulls: plus one way, minus the other, zero for packing.
     /// None to have the plies on either side of each shear plane pull against each other, with every plane
     /// loaded alike.
@@ -204,6 +218,7 @@ impl JointPly {
             gauge: None,
             width: None,
             bearing_strength: None,
+            bearing_yield: None,
             pull: None,
         }
     }

@@ -120,8 +120,13 @@ fn details(ply: &JointPly) -> Result<(), Error> {
             sane_length(quantity, length).map_err(|error| named(error, &ply.name))?;
         }
     }
-    if let Some(strength) = ply.bearing_strength {
-        positive("bearing strength", strength).map_err(|error| named(error, &ply.name))?;
+    for (quantity, strength) in [
+        ("bearing strength", ply.bearing_strength),
+        ("yield strength in bearing", ply.bearing_yield),
+    ] {
+        if let Some(strength) = strength {
+            positive(quantity, strength).map_err(|error| named(error, &ply.name))?;
+        }
     }
     if let Some(angle) = ply.grain_angle {
         let most = degrees(90.0);

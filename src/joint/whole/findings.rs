@@ -317,6 +317,16 @@ pub enum Finding {
         )]
         limit: ThermodynamicTemperature,
     },
+    /// To know: the bolt is smaller than those of the primary structure of an aircraft.
+    SmallForStructure,
+    /// A lock washer, which has no place in the structure of an aircraft: a fault where the loss of the bolt would endanger
+    /// somebody.
+    LockWasherInStructure {
+        /// Under the head or the nut.
+        place: Place,
+        /// Whether the loss of the bolt would endanger somebody.
+        dangerous: bool,
+    },
     /// Fault: relaxation and settling leave no preload, so the load along the axis parts the plies.
     NoPreloadLeft,
     /// Fault: the joint must not slip, and the tension leaves no clamp force that would hold it.
@@ -377,7 +387,11 @@ impl Finding {
             | Self::AddWashersUnderHead { .. }
             | Self::ClearThreads { .. }
             | Self::Cut { .. } => Mode::Length,
-            Self::Nut(_) | Self::ScrewLock(_) | Self::LockNotFilled { .. } => Mode::Locking,
+            Self::Nut(_)
+            | Self::ScrewLock(_)
+            | Self::LockNotFilled { .. }
+            | Self::LockWasherInStructure { .. } => Mode::Locking,
+            Self::SmallForStructure => Mode::BoltShear,
             Self::ThreadsWeaker { .. } => Mode::Stripping,
             Self::BoltTooHot { .. }
             | Self::BoltTooCold { .. }
@@ -447,7 +461,9 @@ impl Finding {
             Self::ScrewLock(reason) => is_fault(reason.severity()),
             Self::Nut(reason) => reason.is_objection(),
             Self::Distance { permitted, .. } => !*permitted,
-            Self::GapUnderPreload { .. }
+            Self::LockWasherInStructure { dangerous, .. } => *dangerous,
+            Self::SmallForStructure
+            | Self::GapUnderPreload { .. }
             | Self::Fit(_)
             | Self::Galling(_)
             | Self::WasherToVerify { .. }
@@ -630,6 +646,16 @@ impl Finding {
                 "relaxation and settling leave no preload in service: the plies part under the load"
                     .into()
             }
+            Self::SmallForStructure => format!(
+                "steel bolts smaller than No. 10-32, and aluminium bolts smaller than 1/4 in, are not for primary \
+                 structure [{}]",
+                methods::FAA_AC_43_13_1B_7_41.citation
+            ),
+            Self::LockWasherInStructure { place, .. } => format!(
+                "{place}: lock washers are not for primary or secondary structure, nor where a failure endangers \
+                 somebody [{}]",
+                methods::FAA_AC_43_13_1B_7_87.citation
+            ),
             Self::GapUnderPreload { after_ply, width } => format!(
                 "the gap of up to {} after ply {after_ply} takes preload to close: shim it, or keep it open \
                  with a sleeve [{}]",

@@ -1,5 +1,6 @@
 //! Materials of plies as the modes ask for them, whether a table has them or the caller.
 
+use crate::caution::Cautions;
 use crate::error::Error;
 use crate::joint::whole::Need;
 use crate::joint::{
@@ -10,7 +11,7 @@ use crate::strength::strip::ThreadMaterial;
 use crate::strength::surface::SurfaceLimit;
 use crate::strength::timber::{TimberMember, TimberMethod, Wood};
 use crate::tables::heat::PlyTemperatureLimit;
-use crate::tables::plies::PlyMaterial;
+use crate::tables::plies::{PlyBearing, PlyMaterial};
 use crate::tables::surface::PressureEdition;
 use crate::tables::timber::{Timber, TimberCompression};
 use crate::units::{Angle, Length, Stress, TemperatureCoefficient, megapascals};
@@ -116,12 +117,17 @@ impl<'a> CaseMaterial<'a> {
         }
     }
 
-    /// The ply with what its table has for its bearing strength; the caller states that of the ply, not of a material.
-    pub(super) fn with_bearing(self, ply: Ply) -> Ply {
-        match self {
-            Self::Listed(row) => ply.with_bearing_of(row),
-            Self::Own(_) => ply,
-        }
+    /// The ply with what its table has for its bearing strengths, and that they were recalled; the caller states those of the ply,
+    /// not of a material.
+    pub(super) fn with_bearing(self, ply: Ply) -> (Ply, Cautions) {
+        let Self::Listed(row) = self else {
+            return (ply, Cautions::NONE);
+        };
+        let found = ply.with_bearing_of(row);
+        let cautions = (found.bearing_strength.and(ply.end_distance))
+            .and_then(|end| row.bearing_at((end / ply.hole).value).ok())
+            .map_or(Cautions::NONE, PlyBearing::cautions);
+        (found, cautions)
     }
 
     /// What it bears under a head or nut, or what is missing. The yield strength does not stand in for a limit that

@@ -3,11 +3,13 @@
 use crate::error::{Allowed, Error, out_of_range, sane_text};
 use crate::strength::bolt_tension::TensionMethod;
 use crate::strength::check::Level;
+use crate::strength::code::mil_hdbk_5;
 use crate::strength::interaction::InteractionRule;
 use crate::strength::ply::PlyMethod;
 use crate::strength::shear::{AiscEdition, ShearBasis, ShearMethod};
 use crate::strength::slip::SlipMethod;
 use crate::strength::timber::TimberMethod;
+use crate::units::{Stress, ksi};
 
 /// By which methods a [`Joint`](super::Joint) is checked.
 ///
@@ -267,19 +269,79 @@ impl JointMethods {
         }
     }
 
+    /// Bolts of aircraft by MIL-HDBK-5, with limit loads: 1.5 of 14 CFR 25.303 and a fitting factor of 1.15 (25.625), as of a
+    /// fitting that no test has proved.
+    ///
+    /// `shear_strength` is the ultimate shear strength of the bolt: 75 ksi of AN bolts of 125 ksi, 95 of 160, 108 of 180. Where it
+    /// is over 0.6 of the tensile strength that the joint states, it is that of another bolt, and shear is undecided. This is how
+    /// the fasteners of aircraft are sized, and says nothing of airworthiness: FAA AC 43.13-1B, 7-35, has no strengths of
+    /// its own and sends its reader to the handbook.
+    ///
+    /// | mode | rule | known how |
+    /// |---|---|---|
+    /// | shear | Fsu of the shank, Table 8.1.5(a); a plane in the thread is undecided | reproduced |
+    /// | tension | Ftu at the root of the thread, Table 8.1.5(b); under a low nut undecided | recalled |
+    /// | both | S^3 + T^2 | recalled |
+    /// | bearing | Fbru of the ply over both factors, Fbry over the fitting factor | reproduced; that limit load must not yield it recalled |
+    /// | distances | end 1.5 diameters of the hole; edges 2 and spacing 3, of rivets in a single row | recalled; reproduced |
+    ///
+    /// Bolt and plies bring their figures: a strength [of one's own](super::OwnStrength) is taken, and a ply states its bearing
+    /// strengths where its material has none in the tables. Beside the set stand
+    /// [`RuleSet::FaaAc4313`](crate::joint::RuleSet::FaaAc4313) for lengths and
+    /// [`AircraftTorque`](crate::tables::aircraft_torque::AircraftTorque).
+    ///
+    /// Without net and gross section, block shear, bearing on the bolt and tear-out below 1.5 diameters, which the handbook
+    /// leaves to analysis; bending of the bolt, which it has plastic, fatigue (25.571), prying, slip, heat above that of a room, and
+    /// bearing factors (25.623 has no number): such modes are undecided where they are concerned, and
+    /// [set aside](super::SetAside) with the analysis that shows them. Its tables of joints in thin sheet and its bolts with
+    /// shear heads are not here.
+    ///
+    /// ```
+    /// use shankline::joint::JointMethods;
+    /// use shankline::units::ksi;
+    /// let an = JointMethods::mil_hdbk_5(ksi(75.0));
+    /// assert_eq!(an.tension.to_string(), "MIL-HDBK-5 Table 8.1.5(b), tension");
+    /// assert!((an.margin - 1.725).abs() < 1e-12);
+    /// ```
+    #[must_use]
+    pub const fn mil_hdbk_5(shear_strength: Stress) -> Self {
+        let (ultimate_factor, fitting_factor) = (mil_hdbk_5::ULTIMATE, mil_hdbk_5::FITTING);
+        Self {
+            shear: ShearMethod::MilHdbk5 {
+                shear_strength,
+                ultimate_factor,
+                fitting_factor,
+            },
+            tension: TensionMethod::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            },
+            plies: PlyMethod::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            },
+            interaction: InteractionRule::AircraftSteel,
+            timber: None,
+            slip: Slip::Permitted,
+            level: Level::Allowable,
+            margin: ultimate_factor * fitting_factor,
+        }
+    }
+
     /// The names of [`named`](Self::named).
     ///
     /// ```
     /// use shankline::joint::JointMethods;
     /// assert!(JointMethods::NAMES.iter().all(|name| JointMethods::named(name).is_ok()));
     /// ```
-    pub const NAMES: [&'static str; 14] = [
+    pub const NAMES: [&'static str; 15] = [
         "machine_design",
         "en_1993",
         "bs_5950",
         "is_800",
         "as_4100",
         "csa_s16",
+        "mil_hdbk_5",
         "aisc_lrfd_2005",
         "aisc_lrfd_2010",
         "aisc_lrfd_2016",
@@ -291,7 +353,7 @@ impl JointMethods {
     ];
 
     /// A set of methods by its name, as a file may have it: machine design with a factor of 2, EN 1993-1-8, BS 5950-1, IS
-    /// 800, AS 4100, CSA S16, or AISC 360 with factored (LRFD) or service loads (ASD) in an edition.
+    /// 800, AS 4100, CSA S16, MIL-HDBK-5 for AN bolts (75 ksi in shear), or AISC 360 with factored (LRFD) or service loads (ASD) in an edition.
     ///
     /// # Errors
     ///
@@ -323,6 +385,7 @@ impl JointMethods {
             ("is_800", _) => Ok(Self::is_800()),
             ("as_4100", _) => Ok(Self::as_4100()),
             ("csa_s16", _) => Ok(Self::csa_s16()),
+            ("mil_hdbk_5", _) => Ok(Self::mil_hdbk_5(ksi(75.0))),
             (name, Some(edition)) if name.starts_with("aisc_lrfd_") && name.len() == 14 => {
                 Ok(Self::aisc_lrfd(edition))
             }
@@ -341,7 +404,8 @@ impl JointMethods {
     ///
     /// # Errors
     ///
-    /// Those of the `checked` of each method, and [`Error::OutOfRange`] for a margin that is not from 1 to 100.
+    /// Those of the `checked` of each method; [`Error::Mismatch`] for an interaction of another publisher than that of the shear, where
+    /// the two belong together; and [`Error::OutOfRange`] for a margin that is not from 1 to 100.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -360,6 +424,7 @@ impl JointMethods {
         let of_code = match self.shear {
             ShearMethod::En1993 => Some(InteractionRule::En1993),
             ShearMethod::Aisc360 { .. } => Some(InteractionRule::Aisc360),
+            ShearMethod::MilHdbk5 { .. } => Some(InteractionRule::AircraftSteel),
             _ => None,
         };
         // These have the ellipse itself.
@@ -374,6 +439,15 @@ impl JointMethods {
         if let Some(rule) = of_code.filter(|rule| *rule != self.interaction) {
             return Err(Error::Mismatch(alloc::format!(
                 "shear by {} goes with the interaction of the same code, {rule}",
+                self.shear
+            )));
+        }
+        // Its exponents are of ultimate strengths, shank in the plane.
+        let is_aircraft = matches!(self.shear, ShearMethod::MilHdbk5 { .. });
+        if self.interaction == InteractionRule::AircraftSteel && !is_aircraft {
+            return Err(Error::Mismatch(alloc::format!(
+                "the interaction by {} goes with the shear of the same handbook, and not with {}",
+                self.interaction,
                 self.shear
             )));
         }

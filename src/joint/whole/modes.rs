@@ -9,6 +9,7 @@ use super::outcome::Outcomes;
 use crate::error::Error;
 use crate::joint::NutOption;
 
+mod aircraft;
 mod bending;
 mod between;
 mod block;
@@ -62,5 +63,6 @@ pub(super) fn run(case: &Case, out: &mut Outcomes) -> Result<Worked, Error> {
     temperature::check(case, out);
     coating::check(case, out);
     corrosion::check(case, out);
+    aircraft::check(case, out);
     Ok(Worked { preload, nut })
 }

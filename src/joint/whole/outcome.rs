@@ -98,6 +98,8 @@ pub enum Need {
     Expansion,
     /// The bearing strength of the ply.
     BearingStrength,
+    /// The yield strength of the ply in bearing.
+    BearingYield,
     /// The hole.
     Hole,
     /// Distance from the hole to the end.
@@ -248,6 +250,7 @@ impl Need {
             Self::SurfacePressure => "surface pressure",
             Self::Expansion => "coefficient of expansion",
             Self::BearingStrength => "bearing strength",
+            Self::BearingYield => "yield strength in bearing",
             Self::Hole => "hole",
             Self::EndDistance => "end distance",
             Self::EdgeDistance => "edge distance",
@@ -310,6 +313,7 @@ impl fmt::Display for Need {
             Self::SurfacePressure => "what its material bears under a head or nut is not stated",
             Self::Expansion => "the coefficient of expansion of its material is not stated",
             Self::BearingStrength => "its bearing strength is not given",
+            Self::BearingYield => "its yield strength in bearing is not given",
             Self::Hole => "its hole is not given",
             Self::EndDistance => "its end distance is not given",
             Self::EdgeDistance => "its edge distance is not given",

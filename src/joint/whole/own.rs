@@ -54,7 +54,7 @@ impl OwnParts {
 
 /// Strengths of a bolt by the caller: a certificate, a drawing, a standard that is not held here.
 ///
-/// Machine design works from them; codes, which give their stresses to listed grades, stay undecided. What is not
+/// Machine design and MIL-HDBK-5 work from them; codes, which give their stresses to listed grades, stay undecided. What is not
 /// stated is not known.
 ///
 /// ```

@@ -6,7 +6,7 @@ use crate::error::{Allowed, Error, out_of_range};
 use crate::material::BoltGrade;
 use crate::source::Method;
 use crate::strength::check::Level;
-use crate::strength::code::aisc_360::is_a307;
+use crate::strength::code::{aisc_360::is_a307, at_limit_load};
 use crate::strength::shear::{AiscEdition, ReductionNeed, ReductionNeeds};
 use crate::tables::methods;
 
@@ -80,6 +80,19 @@ pub enum TensionMethod {
     /// CSA S16, 13.12.1.3, resistance factor 0.80.
     #[cfg_attr(feature = "serde", serde(rename = "csa_s16"))]
     CsaS16,
+    /// MIL-HDBK-5 Table 8.1.5(b), recalled: the tensile strength of the bolt on the basic area at the root of its thread. Of bolts
+    /// that are made for tension: those with shear heads, and clevis bolts, have none of it.
+    #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
+    MilHdbk5 {
+        /// Ultimate load over limit load, 1.5 for aircraft.
+        ultimate_factor: f64,
+        /// Fitting factor of 14 CFR 25.625, at least 1; 1.15 in data files that say none, and less only by test.
+        #[cfg_attr(
+            feature = "serde",
+            serde(default = "crate::strength::code::mil_hdbk_5::fitting")
+        )]
+        fitting_factor: f64,
+    },
 }
 
 impl TensionMethod {
@@ -88,7 +101,7 @@ impl TensionMethod {
     ///
     /// # Errors
     ///
-    /// [`Error::OutOfRange`] for a design factor that is not from 1 to 100.
+    /// [`Error::OutOfRange`] for a factor that is not from 1 to 100.
     ///
     /// ```
     /// use shankline::strength::bolt_tension::TensionMethod;
@@ -100,6 +113,10 @@ impl TensionMethod {
                 let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
                 Err(out_of_range("design factor", design_factor, allowed))
             }
+            Self::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            } => at_limit_load(ultimate_factor, fitting_factor).map(|_| self),
             _ => Ok(self),
         }
     }
@@ -126,6 +143,7 @@ impl TensionMethod {
             Self::Is800 => methods::IS_800_2007_10_3_5,
             Self::As4100 => methods::AS_4100_9_3_2_2,
             Self::CsaS16 => methods::CSA_S16_13_12_1_3,
+            Self::MilHdbk5 { .. } => methods::MIL_HDBK_5_TABLE_8_1_5_B,
         }
     }
 
@@ -140,7 +158,7 @@ impl TensionMethod {
     #[must_use]
     pub const fn levels(self) -> &'static [Level] {
         match self {
-            Self::Proof { .. } => &[Level::Nominal, Level::Allowable],
+            Self::Proof { .. } | Self::MilHdbk5 { .. } => &[Level::Nominal, Level::Allowable],
             Self::Aisc360 { .. } => &[Level::Nominal, Level::Design, Level::Allowable],
             Self::En1993 | Self::Is800 | Self::As4100 | Self::CsaS16 => {
                 &[Level::Nominal, Level::Design]

@@ -1,6 +1,5 @@
 //! NASA-STD-5020B, Eq. 12 to 14: bolts in shear.
 
-use super::{Factors, sane_factor};
 use crate::error::{Error, positive};
 use crate::parts::Zone;
 use crate::strength::interaction::Form;
@@ -18,16 +17,6 @@ pub(in crate::strength) const fn interaction(zone: Zone) -> Form {
 /// The criteria of the shuttle before it, NSTS 08307 Revision A, with its plastic bending factor.
 pub(in crate::strength) const fn nsts_08307(bending: f64) -> Form {
     Form::powers(3.0, 2.0, bending)
-}
-
-/// Allowable at limit load = nominal over ultimate and fitting factor.
-pub(in crate::strength) fn factors(
-    ultimate_factor: f64,
-    fitting_factor: f64,
-) -> Result<Factors, Error> {
-    let factor = sane_factor("ultimate factor", ultimate_factor)?
-        * sane_factor("fitting factor", fitting_factor)?;
-    Ok(Factors::nominal(None, Some(factor)))
 }
 
 /// Fsu, of the full diameter or of the minor area.

@@ -229,7 +229,7 @@ impl InteractionRule {
     }
 }
 
-fn part(what: &'static str, ratio: Ratio) -> Result<f64, Error> {
+pub(super) fn part(what: &'static str, ratio: Ratio) -> Result<f64, Error> {
     if (0.0..=1.0).contains(&ratio.value) {
         Ok(ratio.value)
     } else {

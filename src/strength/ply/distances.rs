@@ -62,7 +62,7 @@ impl fmt::Display for DistanceKind {
 /// | [`Aisc360`](Self::Aisc360) | edges: Table J3.4, J3.4M and what J3.5 adds for holes; spacing 2 2/3 d | edges 12 t, 6 in (150 mm); pitch 24 t, 12 in (305 mm), unpainted weathering steel 14 t, 7 in (180 mm) |
 /// | [`En1993`](Self::En1993) | e1, e2 1.2 d0 (slots 1.5 d0), p1 2.2 d0, p2 2.4 d0 | e1, e2 4 t + 40 mm where exposed, the larger of 8 t and 125 mm in weathering steel; p1, p2 14 t, 200 mm by the member; p1 28 t, 400 mm |
 /// | [`Bs5950`](Self::Bs5950) | end 1.4 d0, edge 1.25 d0, or 1.4 d0 if sheared; pitch 2.5 d | edges 11 t sqrt(275 MPa / py), 4 t + 40 mm if corrosive; pitch 14 t; 16 t, 200 mm if corrosive |
-/// | [`MilHdbk5`](Self::MilHdbk5) | 1.5 d0, below it by test; 2 d0 by custom of aircraft repair | none |
+/// | [`MilHdbk5`](Self::MilHdbk5) | end 1.5 d0, below it by test; edges 2 d0 and spacing 3 d as the FAA has them for rivets in a single row, taken for bolts: under 2 d0 a custom, under 3 d undecided | none |
 ///
 /// An AISC edge below the table is a fault to 2010. From 2016 (note a of the table) it is permitted down to one
 /// diameter where bearing and tear-out hold. To 2005 sheared edges had a greater distance.
@@ -70,7 +70,9 @@ impl fmt::Display for DistanceKind {
 /// Sources: 1.5 d0 IS 800:1984 and courses on riveted joints (d there is the gross, the hole's, diameter), one
 /// diameter common practice without a source; AISC 360 Tables J3.4 to J3.5M and J3.3, J3.5 (scans and copies of
 /// their pages); EN 1993-1-8:2005 Table 3.3 (worked sheets, a copy, a bridge textbook; slots recalled; a staggered
-/// row's 1.2 d0 is not taken); BS 5950-1 6.2 (a scan of 1990, a manual); MIL-HDBK-5 and FAA AC 43.13-1B (recalled).
+/// row's 1.2 d0 is not taken); BS 5950-1 6.2 (a scan of 1990, a manual); MIL-HDBK-5 (recalled); FAA
+/// AC 43.13-1B 4-57, rivets (two reproductions; it has diameters of the shank, here the hole counts at edges), no paragraph of it
+/// gives bolts a distance.
 ///
 /// ```
 /// use shankline::strength::ply::{DistanceRule, PlyMethod};
@@ -102,7 +104,7 @@ pub enum DistanceRule {
     /// BS 5950-1:2000 6.2.
     #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
     Bs5950,
-    /// MIL-HDBK-5 and FAA AC 43.13-1B.
+    /// MIL-HDBK-5, and FAA AC 43.13-1B for rivets.
     #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
     MilHdbk5,
     /// IS 800:2007, 10.2 (recalled): edges 1.7 d0 sheared and 1.5 d0 smooth, spacing 2.5 d, edges at most 12 t by the root of

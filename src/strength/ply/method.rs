@@ -6,7 +6,7 @@ use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::source::Method;
 use crate::strength::check::Mode;
-use crate::strength::code::{aisc_360, as_4100, bs_5950, is_800};
+use crate::strength::code::{aisc_360, as_4100, bs_5950, is_800, mil_hdbk_5};
 use crate::strength::shear::AiscEdition;
 use crate::tables::methods;
 use crate::units::Stress;
@@ -47,11 +47,18 @@ pub enum PlyMethod {
     /// EN 1993-1-8:2005 Table 3.4 and EN 1993-1-1 6.2.3, recommended partial factors.
     #[cfg_attr(feature = "serde", serde(rename = "en_1993_1_8"))]
     En1993,
-    /// MIL-HDBK-5: bearing strength by edge distance, dry pins.
+    /// MIL-HDBK-5: bearing strength by edge distance, dry pins; at limit load no yield ([`Ply::yield_in_bearing`](super::Ply::yield_in_bearing)).
     #[cfg_attr(feature = "serde", serde(rename = "mil_hdbk_5"))]
     MilHdbk5 {
         /// Ultimate load over limit load, 1.5 for aircraft.
         ultimate_factor: f64,
+        /// Fitting factor of 14 CFR 25.625, at least 1; 1.15 in data files that say none, and less only by test. A larger special
+        /// factor of bearing, as for joints that move, stands in its place.
+        #[cfg_attr(
+            feature = "serde",
+            serde(default = "crate::strength::code::mil_hdbk_5::fitting")
+        )]
+        fitting_factor: f64,
     },
     /// BS 5950-1:2000, 6.3.3: bearing on the bolt and of the ply, design strengths. Sections by 4.6.1 and 3.4.3.
     #[cfg_attr(feature = "serde", serde(rename = "bs_5950"))]
@@ -82,7 +89,11 @@ impl PlyMethod {
     pub fn checked(self) -> Result<Self, Error> {
         match self {
             Self::MachineDesign { design_factor } => factor("design factor", design_factor),
-            Self::MilHdbk5 { ultimate_factor } => factor("ultimate factor", ultimate_factor),
+            Self::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            } => factor("ultimate factor", ultimate_factor)
+                .and_then(|_| factor("fitting factor", fitting_factor)),
             Self::Aisc360 { .. }
             | Self::En1993
             | Self::Bs5950
@@ -121,6 +132,7 @@ impl PlyMethod {
 
     pub(super) fn cautions(self, mode: Mode, hole: HoleKind, stress: Stress) -> Cautions {
         let recalled = match self {
+            Self::MilHdbk5 { fitting_factor, .. } => return mil_hdbk_5::untested(fitting_factor),
             Self::Aisc360 {
                 edition,
                 deformation_matters,

@@ -40,6 +40,8 @@ pub enum PlyNeed {
     TensileStrength,
     /// Ultimate bearing strength of the ply at its edge distance.
     BearingStrength,
+    /// Yield strength of the ply in bearing at its edge distance.
+    BearingYield,
     /// Yield strength of the bolt.
     BoltYieldStrength,
     /// Tensile strength fub of the bolt by EN 1993-1-8 Table 3.1.
@@ -60,6 +62,7 @@ impl fmt::Display for PlyNeed {
             Self::YieldStrength => "yield strength",
             Self::TensileStrength => "tensile strength",
             Self::BearingStrength => "bearing strength",
+            Self::BearingYield => "yield strength in bearing",
             Self::BoltYieldStrength => "yield strength of the bolt",
             Self::BoltTensileStrength => "tensile strength of the bolt",
             Self::EndDistance => "end distance",
@@ -417,8 +420,13 @@ impl Asked<'_> {
             PlyMethod::Aisc360 { .. } if gross => both(aisc_360::YIELDING),
             PlyMethod::Aisc360 { .. } => both(aisc_360::RUPTURE),
             PlyMethod::En1993 => (Some(en_1993::ply::factor(mode)), None),
-            PlyMethod::MilHdbk5 { ultimate_factor } => {
-                (None, Some(factor("ultimate factor", ultimate_factor)?))
+            PlyMethod::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            } => {
+                let ultimate = factor("ultimate factor", ultimate_factor)?;
+                let fitting = factor("fitting factor", fitting_factor)?;
+                (None, Some(ultimate * fitting))
             }
             // Its stresses are design strengths.
             PlyMethod::Bs5950 => (None, None),

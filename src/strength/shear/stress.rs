@@ -6,8 +6,8 @@ use crate::error::{Error, positive};
 use crate::material::{BoltGrade, BoltStrength};
 use crate::parts::Zone;
 use crate::strength::code::{
-    Factors, aisc_360, as_4100, bs_449, bs_5950, csa_s16, en_1993, is_800, machine_design,
-    mil_hdbk_5, nasa_std_5020,
+    Factors, aisc_360, as_4100, at_limit_load, bs_449, bs_5950, csa_s16, en_1993, is_800,
+    machine_design, mil_hdbk_5, nasa_std_5020,
 };
 use crate::strength::section::{Section, StressOf};
 use crate::tables::methods;
@@ -47,13 +47,15 @@ impl ShearMethod {
             Self::Bs5950 => bs_5950::FACTORS,
             Self::Bs449 => bs_449::FACTORS,
             Self::MilHdbk5 {
-                ultimate_factor, ..
-            } => mil_hdbk_5::factors(ultimate_factor)?,
-            Self::NasaStd5020 {
                 ultimate_factor,
                 fitting_factor,
                 ..
-            } => nasa_std_5020::factors(ultimate_factor, fitting_factor)?,
+            }
+            | Self::NasaStd5020 {
+                ultimate_factor,
+                fitting_factor,
+                ..
+            } => at_limit_load(ultimate_factor, fitting_factor)?,
         })
     }
 
@@ -104,6 +106,7 @@ impl ShearMethod {
             Self::As4100 => as_4100::cautions(methods::AS_4100_9_3_2_1, grade),
             Self::Is800 => is_800::cautions(methods::IS_800_2007_10_3_3, grade),
             Self::CsaS16 => csa_s16::cautions(methods::CSA_S16_13_12_1_2, grade),
+            Self::MilHdbk5 { fitting_factor, .. } => mil_hdbk_5::untested(fitting_factor),
             Self::NasaStd5020 { .. } if any_in_thread => {
                 Cautions::default().with(Some(Caution::BasicMinorArea))
             }

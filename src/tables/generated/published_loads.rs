@@ -7,7 +7,7 @@ use crate::tables::strengths::{LoadQuantity, LoadedPart, PublishedLoad};
 use crate::units::{inches, pounds_force};
 
 pub(in crate::tables) static PUBLISHED_LOADS: [PublishedLoad; 63] = [
-    PublishedLoad { part: LoadedPart::AircraftBolt, size: "AN3", nominal_diameter: inches(0.19), threads_per_inch: Some(32.0), quantity: LoadQuantity::SingleShear, load: pounds_force(2126.0), note: None, provenance: known(&sources::AN_SHEAR, Basis::Computed) },
+    PublishedLoad { part: LoadedPart::AircraftBolt, size: "AN3", nominal_diameter: inches(0.19), threads_per_inch: Some(32.0), quantity: LoadQuantity::SingleShear, load: pounds_force(2126.0), note: None, provenance: known(&sources::AC43_13_4_9, Basis::Published) },
     PublishedLoad { part: LoadedPart::AircraftBolt, size: "AN3", nominal_diameter: inches(0.19), threads_per_inch: Some(32.0), quantity: LoadQuantity::Tension, load: pounds_force(2210.0), note: None, provenance: known(&sources::AN_LOADS, Basis::Memory) },
     PublishedLoad { part: LoadedPart::AircraftBolt, size: "AN4", nominal_diameter: inches(0.25), threads_per_inch: Some(28.0), quantity: LoadQuantity::SingleShear, load: pounds_force(3680.0), note: None, provenance: known(&sources::AN4_SHEAR, Basis::Reproduced) },
     PublishedLoad { part: LoadedPart::AircraftBolt, size: "AN4", nominal_diameter: inches(0.25), threads_per_inch: Some(28.0), quantity: LoadQuantity::Tension, load: pounds_force(4080.0), note: None, provenance: known(&sources::AN_LOADS, Basis::Memory) },

@@ -296,6 +296,7 @@ pub(in crate::tables) static ISO898_2_MATING: Source = Source { key: "iso898-2-m
 pub(in crate::tables) static EN1993_34_SHEET: Source = Source { key: "en1993-34-sheet", document: "EN 1993-1-8", edition: Some("2005"), locator: "Table 3.4", read_in: "worked calculation sheet of a bolt in shear" };
 pub(in crate::tables) static ISO10511_CAD: Source = Source { key: "iso10511-cad", document: "ISO 10511", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static AC43_13_7_1: Source = Source { key: "ac43.13-7-1", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "Table 7-1, recommended torque values for nut-bolt combinations (without lubrication)", read_in: "page copy of the circular" };
+pub(in crate::tables) static AC43_13_4_9: Source = Source { key: "ac43.13-4-9", document: "FAA AC 43.13-1B", edition: Some("1998"), locator: "Tables 4-9 and 4-10, engineering notes: single shear of an AN-3 bolt", read_in: "two page copies of the circular" };
 pub(in crate::tables) static RCSC_TURN: Source = Source { key: "rcsc-turn", document: "RCSC Specification", edition: Some("2014"), locator: "Table 8.2, nut rotation from snug-tight", read_in: "two independent pages; a supplier page agrees for faces normal to the axis" };
 pub(in crate::tables) static EN1090_COMBINED: Source = Source { key: "en1090-combined", document: "EN 1090-2", edition: Some("2008+A1:2011"), locator: "combined method, angle of the second step", read_in: "supplier pages" };
 pub(in crate::tables) static SHIGLEY_8_17: Source = Source { key: "shigley-8-17", document: "Shigley, Mechanical Engineering Design", edition: Some("9th ed. (2011)"), locator: "Table 8-17, fully corrected endurance strengths", read_in: "two reproductions of the table in the text of the book; they agree" };
@@ -397,7 +398,7 @@ pub(in crate::tables) static NAS1149_10: Source = Source { key: "nas1149-10", do
 pub(in crate::tables) static ISO4762_CAD: Source = Source { key: "iso4762-cad", document: "ISO 4762", edition: None, locator: "dimension table", read_in: "dimension table of an open CAD parts library" };
 pub(in crate::tables) static B18_3_LARGE: Source = Source { key: "b18.3-large", document: "ASME B18.3", edition: None, locator: "hexagon socket head cap screws, 7/8 and 1 in", read_in: "a supplier's page: body and head; key and its engagement in an open CAD parts library. From #6 on its least head diameters are smaller than those of 2003" };
 
-pub(in crate::tables) static SOURCES: [&Source; 394] = [
+pub(in crate::tables) static SOURCES: [&Source; 395] = [
     &MH27_4A,
     &MH_4B,
     &MH27_4C,
@@ -692,6 +693,7 @@ pub(in crate::tables) static SOURCES: [&Source; 394] = [
     &EN1993_34_SHEET,
     &ISO10511_CAD,
     &AC43_13_7_1,
+    &AC43_13_4_9,
     &RCSC_TURN,
     &EN1090_COMBINED,
     &SHIGLEY_8_17,

@@ -11,10 +11,10 @@ use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Finding, Need, NotConcerned};
 use crate::strength::check::{Check, Level, Mode, Place};
-use crate::strength::code::en_1993;
+use crate::strength::code::{en_1993, mil_hdbk_5};
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
-use crate::units::{Force, SAME_LENGTH, megapascals};
+use crate::units::{Force, Length, SAME_LENGTH, megapascals};
 
 /// The modes that are worked out for each ply.
 const OF_A_PLY: [Mode; 5] = [
@@ -98,15 +98,9 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
     neighbours(case, own, &ply, out);
     let method = case.joint.methods.plies;
     of_steel(case, own, method, out);
-    if let PlyMethod::MilHdbk5 { .. } = method {
-        let stated = own.ply.and_then(|ply| ply.bearing_strength);
-        ply = match (stated, own.material) {
-            (None, Some(material)) => material.with_bearing(ply),
-            _ => Ply {
-                bearing_strength: stated,
-                ..ply
-            },
-        };
+    if let PlyMethod::MilHdbk5 { fitting_factor, .. } = method {
+        moves(case, own, hole, fitting_factor, out);
+        ply = with_bearing(own, ply, out);
     }
     // Rows end somewhere: a ply that says how far it is to the next hole only is not one without an end.
     let ended = Ply {
@@ -133,6 +127,12 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
             if mode == Mode::Bearing {
                 bears = Some(force);
             }
+        }
+    }
+    if own.material.is_some() && matches!(method, PlyMethod::MilHdbk5 { .. }) {
+        let yielding = ply.yield_in_bearing(case.diameter, method);
+        if let Some(yielding) = out.attempt(Mode::Bearing, own.place, yielding) {
+            outcome(case, own, Mode::Bearing, &yielding, out);
         }
     }
     if method == PlyMethod::En1993 {
@@ -170,6 +170,43 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         unsaid(case, own, &ply, out);
     }
     bears
+}
+
+/// Bearing strengths of the ply: those that are stated, else those of its material at this end distance.
+fn with_bearing(own: &CasePly, ply: Ply, out: &mut Outcomes) -> Ply {
+    let stated = own.ply.and_then(|ply| ply.bearing_strength);
+    match (stated, own.material) {
+        (None, Some(material)) => {
+            let (ply, cautions) = material.with_bearing(ply);
+            out.warn(&cautions);
+            ply
+        }
+        _ => Ply {
+            bearing_strength: stated,
+            bearing_yield: own.ply.and_then(|ply| ply.bearing_yield),
+            ..ply
+        },
+    }
+}
+
+/// 14 CFR 25.623 (read): a part with clearance under pounding or vibration, and one that turns, wants a bearing factor, of which
+/// it gives no number.
+fn moves(
+    case: &Case,
+    own: &CasePly,
+    hole: Option<Length>,
+    fitting_factor: f64,
+    out: &mut Outcomes,
+) {
+    let environment = &case.joint.environment;
+    let is_free = hole.is_none_or(|hole| hole > case.diameter + SAME_LENGTH);
+    if (environment.rotates || environment.vibration && is_free)
+        && !mil_hdbk_5::is_for_moving(fitting_factor)
+    {
+        let why = "a joint that turns, or is shaken in a hole with clearance, wants a bearing factor, of which the regulation \
+                   has no number: state one of 2 or more in place of the fitting factor";
+        out.missing(Mode::Bearing, own.place, Need::Method(why));
+    }
 }
 
 /// Whether the bolts of a connection have a mode together, and the connection looks at it.
@@ -319,6 +356,7 @@ pub(super) const fn of_ply(need: PlyNeed) -> Need {
         PlyNeed::YieldStrength => Need::YieldStrength,
         PlyNeed::TensileStrength => Need::TensileStrength,
         PlyNeed::BearingStrength => Need::BearingStrength,
+        PlyNeed::BearingYield => Need::BearingYield,
         PlyNeed::BoltYieldStrength => Need::Method("the grade of the bolt has no yield strength"),
         PlyNeed::BoltTensileStrength => {
             Need::Method("the code of the plies does not know the grade of the bolt")

@@ -8,6 +8,7 @@ use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::parts::Zone;
 use crate::strength::check::{Check, Mode, Place};
+use crate::strength::code::mil_hdbk_5;
 use crate::strength::shear::{
     ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ReductionNeed, ShearMethod,
     ShearResistance, shear_resistance,
@@ -15,6 +16,8 @@ use crate::strength::shear::{
 use crate::units::{Force, Length};
 
 const MODE: Mode = Mode::BoltShear;
+
+const OF_ANOTHER_BOLT: &str = "the shear strength of the method is over 0.6 of the tensile strength of the bolt, which no pair of the handbook is: state that of this bolt";
 
 /// What shears the bolt.
 #[derive(Default)]
@@ -34,14 +37,18 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
         return shear;
     }
     shear.complete = true;
-    if case.joint.own.strength.is_some()
-        && !matches!(
-            case.joint.methods.shear,
-            ShearMethod::DistortionEnergy { .. }
-        )
-    {
+    let refused = match case.joint.methods.shear {
+        ShearMethod::DistortionEnergy { .. } => None,
+        // It has the strength of the caller, who may have that of another bolt in mind.
+        ShearMethod::MilHdbk5 { shear_strength, .. } => {
+            let tensile = case.strength.tensile_strength;
+            (!mil_hdbk_5::can_have(shear_strength, tensile)).then_some(OF_ANOTHER_BOLT)
+        }
+        _ => case.joint.own.strength.is_some().then_some(CODE_OF_LISTED),
+    };
+    if let Some(why) = refused {
         shear.complete = false;
-        out.missing(MODE, Place::Bolt(1), Need::Method(CODE_OF_LISTED));
+        out.missing(MODE, Place::Bolt(1), Need::Method(why));
         return shear;
     }
     for plane in case.planes.iter().filter(|plane| plane.share > 0.0) {

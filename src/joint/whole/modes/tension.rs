@@ -3,7 +3,7 @@
 use super::CODE_OF_LISTED;
 use super::springs::Springs;
 use crate::error::Error;
-use crate::joint::whole::case::Case;
+use crate::joint::whole::case::{Case, NutOf};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{JointPreload, Need, NotConcerned, Tightening};
 use crate::preload::PreloadLimit;
@@ -45,13 +45,19 @@ pub(super) fn check(
         };
     }
     let place = Place::Bolt(1);
-    proof_unsaid(case, MODE, out);
+    let by_tensile = matches!(case.joint.methods.tension, TensionMethod::MilHdbk5 { .. });
+    if by_tensile {
+        shear_nut(case, out);
+    } else {
+        proof_unsaid(case, MODE, out);
+    }
     if case.joint.methods.tension == TensionMethod::CsaS16 && case.torque().is_none() {
         let why =
             "CSA S16 section 22 says which bolts in tension must be pretensioned, and was not read";
         out.missing(Mode::Preload, place, Need::Method(why));
     }
-    let listed_only = !matches!(case.joint.methods.tension, TensionMethod::Proof { .. });
+    let listed_only =
+        !by_tensile && !matches!(case.joint.methods.tension, TensionMethod::Proof { .. });
     if case.joint.own.strength.is_some() && listed_only {
         out.missing(MODE, place, Need::Method(CODE_OF_LISTED));
         return Tension {
@@ -81,6 +87,20 @@ pub(super) fn check(
         (None, _) => out.missing(MODE, place, Need::Tightening),
     }
     Tension { code, greatest }
+}
+
+/// Low nuts, as AN320 and MS20364 are, are for bolts in shear (FAA AC 43.13-1B, 7-67, read); that a low nut takes what pulls the
+/// bolt is not shown. One that is no lower is told by its proof load.
+fn shear_nut(case: &Case, out: &mut Outcomes) {
+    let is_low = match case.nut().map(|nut| nut.of) {
+        Some(NutOf::Listed(row)) => row.style.is_thin(),
+        Some(NutOf::Own(own)) => own.height.min < 0.8 * case.diameter,
+        None => false,
+    };
+    if is_low {
+        let why = "the nut is low, and low nuts are for bolts in shear: take one that is made for tension";
+        out.missing(Mode::BoltTension, Place::Nut, Need::Method(why));
+    }
 }
 
 /// The head of a bolt of the caller's own may shear or tear off before the thread breaks: it is as high as those of the

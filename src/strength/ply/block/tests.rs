@@ -61,7 +61,8 @@ fn rules_of_the_publishers() {
     assert!(BlockRule::of(PlyMethod::MachineDesign { design_factor: 2.0 }).is_err());
     assert!(
         BlockRule::of(PlyMethod::MilHdbk5 {
-            ultimate_factor: 1.5
+            ultimate_factor: 1.5,
+            fitting_factor: 1.15,
         })
         .is_err()
     );
