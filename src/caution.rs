@@ -11,6 +11,7 @@
 //! | [`AgainstAdvice`](Caution::AgainstAdvice) | keep to the advice, or show by test or analysis that it may be left |
 //! | [`TypicalStrength`](Caution::TypicalStrength), [`Stated`](Caution::Stated) | take a specified minimum or a listed part, or answer for the figures |
 //! | [`BasicMinorArea`](Caution::BasicMinorArea) | take off what the sentence names |
+//! | [`InsertSizes`](Caution::InsertSizes) | ask the maker of the insert, or test it |
 //! | [`ProvisionalSurfacePressure`](Caution::ProvisionalSurfacePressure), [`CommonPractice`](Caution::CommonPractice) | rest nothing on it that could hurt someone without a test or a source |
 //! | [`PreloadAboveTarget`](Caution::PreloadAboveTarget), [`PreloadAboveProof`](Caution::PreloadAboveProof) | lower the torque, or control the friction |
 //! | [`EnduranceAtLowPreload`](Caution::EnduranceAtLowPreload) | take the lower of this and [`EnFatigue`](crate::tension::EnFatigue) |
@@ -72,6 +73,8 @@ pub enum Caution {
     NotForScrews,
     /// The area at the root is that of the basic thread, not of the smallest its class allows.
     BasicMinorArea,
+    /// The limits of the hole of a thread insert were computed, and the strength of its wire is not checked.
+    InsertSizes,
     /// The list of stock lengths is trade practice or recalled.
     StockLengths,
     /// A plate of a connection of one bolt has no outline: whether a load that presses it makes it buckle is not asked.
@@ -319,6 +322,10 @@ impl fmt::Display for Caution {
             Self::BasicMinorArea => f.write_str(
                 "The area at the thread root is that of the basic thread; the method takes the \
                  smallest its class allows, a few per cent less.",
+            ),
+            Self::InsertSizes => f.write_str(
+                "The hole of the thread insert is taken with the tolerance of an ordinary thread so large, as the limits \
+                 of its standard were not read, and its wire for no weaker than the thread of the bolt: ask its maker.",
             ),
             Self::PlatesOfConnection => f.write_str(
                 "A plate has one bolt and no outline: whether it buckles where the load presses it, or bends in its plane, is not \

@@ -86,7 +86,7 @@
 //! | [`tables`] | rows and look-ups, from threads to ply materials; each with its source |
 //! | [`thread`] | designations, profiles, stress areas, limits of size, fits, strip areas, percentage of thread, three wires |
 //! | [`material`] | grades and classes of bolts and nuts; strength at a size; proof, yield and tensile loads |
-//! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers; aircraft bolts by dash number |
+//! | [`parts`] | body and grip gaging length of screws of any length; nuts; washers; thread inserts; aircraft bolts by dash number |
 //! | [`strength`] | bolt in shear and tension and both, sizing as textbooks ask for it, covers under pressure, slip, pins, plies, timber, bolt groups, stripping, by named methods; one shape for every check |
 //! | [`preload`] | torque to preload and back, tightening stress, scatter, loosening, heat |
 //! | [`tension`] | a preloaded joint loaded along its bolt: stiffness, load share, separation, fatigue, prying |

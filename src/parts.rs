@@ -10,6 +10,7 @@
 //! | a nut by an older edition of its standard | [`Nut::find_edition`] |
 //! | the face with which a head, nut or washer clamps | [`ClampFace::of_screw`], [`ClampFace::of_nut`], [`WasherFace::of`] |
 //! | an aircraft bolt by its designation | [`AnBolt`] |
+//! | a thread insert, its hole and how deep | [`WireInsert`] |
 //!
 //! All lengths count from the bearing face under the head:
 //!
@@ -36,6 +37,7 @@ mod aircraft_torque;
 mod bolts;
 mod clamp_face;
 mod holes;
+mod insert;
 mod metric_screws;
 mod nut;
 mod prevailing_torque;
@@ -49,6 +51,7 @@ pub use crate::tables::nuts::{Locking, Nut, NutStyle};
 pub use crate::tables::washers::{Washer, WasherStyle};
 pub use aircraft::{AnBolt, AnWashers};
 pub use clamp_face::{ClampFace, FaceRule, WasherFace};
+pub use insert::{InsertHole, InsertLength, LastTap, WireInsert};
 pub use screw_length::{ScrewLength, Zone};
 pub(crate) use screw_series::greatest_width;
 pub use screw_series::{Head, HeadForm, ScrewProduct, ScrewSeries};

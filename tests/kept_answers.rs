@@ -176,6 +176,7 @@ fn judged_with_faults() {
 fn judged_as_machines() {
     judged_of("machine_inch");
     judged_of("machine_metric");
+    judged_of("inserts");
 }
 
 #[test]

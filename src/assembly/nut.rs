@@ -240,7 +240,10 @@ impl TappedBody {
             face,
             at,
             depth: part.depth(),
-            through: matches!(part.hole, Some(TappedHole::Through)),
+            through: matches!(
+                part.hole,
+                Some(TappedHole::Through | TappedHole::ThroughWithInsert { .. })
+            ),
             minor_diameter,
             material: part.material.as_ref().map(ToString::to_string),
         }

@@ -29,7 +29,11 @@
 //! should break first: state the greatest tensile strength it may have (a handbook example takes the
 //! nominal strength of the next class). Fatigue, bending, worn, coated or oversize-tapped threads and
 //! heat are not covered.
+//!
+//! Around a thread insert of wire the threads of the part shear on a larger cylinder: `parts::WireInsert` has their area, and
+//! the first two methods take it.
 
+use alloc::format;
 use core::fmt;
 
 use crate::caution::{Caution, Cautions};
@@ -378,7 +382,8 @@ impl StrippingStrength {
 /// # Errors
 ///
 /// [`Error::NoValue`] if the method needs a shear strength that is not stated; [`Error::OutOfRange`] for
-/// what [`AlexanderFactors::new`] refuses and for loads that are not finite.
+/// what [`AlexanderFactors::new`] refuses and for loads that are not finite; [`Error::Mismatch`] for its factors around an
+/// insert.
 ///
 /// ```
 /// use shankline::prelude::*;
@@ -401,6 +406,15 @@ pub fn stripping(
     nut: &ThreadMaterial,
     method: StripMethod,
 ) -> Result<StrippingStrength, Error> {
+    let has_factors = matches!(
+        method,
+        StripMethod::Alexander { .. } | StripMethod::Vdi2230 { .. }
+    );
+    if has_factors && areas.form == StripForm::AroundInsert {
+        return Err(Error::Mismatch(format!(
+            "the factors of {method} are those of nuts and tapped holes, not of inserts"
+        )));
+    }
     let (bolt_shear_strength, nut_shear_strength) = match method {
         StripMethod::FedStdH28 => (0.5 * bolt.tensile_strength, 0.5 * nut.tensile_strength),
         StripMethod::Alexander { .. } => (0.6 * bolt.tensile_strength, 0.6 * nut.tensile_strength),
@@ -502,7 +516,11 @@ fn shear_strengths(
 fn handbook_stress_area(areas: &StripAreas, tensile_strength: Stress) -> Result<Area, Error> {
     let thread = &areas.thread;
     let strong = thread.is_unified() && tensile_strength > ksi(100.0);
-    if strong && areas.form == StripForm::MinimumMaterial {
+    let least = matches!(
+        areas.form,
+        StripForm::MinimumMaterial | StripForm::AroundInsert
+    );
+    if strong && least {
         area::unified_high_strength(areas.bolt_pitch_diameter, thread.pitch())
     } else {
         Ok(thread.tensile_stress_area())

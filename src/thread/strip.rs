@@ -16,6 +16,7 @@
 //! | [`MinimumMaterial`](StripForm::MinimumMaterial) | K max, E min, D min, En max of the classes | [`ThreadFit::strip_areas`] |
 //! | [`Basic`](StripForm::Basic) | basic ones: As = 0.75 pi D1 LE, An = 0.875 pi D LE (UN, M) | [`Thread::strip_areas_basic`] |
 //! | [`HalfPitchCylinder`](StripForm::HalfPitchCylinder) | both areas pi D2 LE / 2 | [`Thread::strip_areas_simplified`] |
+//! | [`AroundInsert`](StripForm::AroundInsert) | K max, E min; of the hole of an insert D min, En max | `WireInsert::strip_areas` in `parts` |
 //!
 //! [`bolt_thread_area`] and [`nut_thread_area`] are the bare formulas for diameters of any origin.
 //!
@@ -183,6 +184,9 @@ pub enum StripForm {
     Basic,
     /// Half the pitch cylinder for both, a shortcut of handbooks (SAE among them); recalled.
     HalfPitchCylinder,
+    /// Around a thread insert of wire: the bolt as at minimum material, and for the threads of the nut those of the part
+    /// around the insert.
+    AroundInsert,
 }
 
 /// Shear areas of the threads of a bolt and of its nut or tapped hole.
@@ -217,7 +221,7 @@ pub struct StripAreas {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub pitch: Length,
-    /// Major diameter of the bolt D.
+    /// Major diameter of the bolt D; around an insert, that of its hole.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
@@ -235,7 +239,7 @@ pub struct StripAreas {
         serde(serialize_with = "crate::units::quantity::round")
     )]
     pub nut_minor_diameter: Length,
-    /// Pitch diameter of the nut En.
+    /// Pitch diameter of the nut En; around an insert, that of its hole.
     #[cfg_attr(
         feature = "serde",
         serde(serialize_with = "crate::units::quantity::round")
@@ -337,6 +341,7 @@ impl StripAreas {
         }
         let source = match self.form {
             StripForm::MinimumMaterial => methods::FED_STD_H28_2_AT_MINIMUM_MATERIAL,
+            StripForm::AroundInsert => methods::FED_STD_H28_2_AROUND_AN_INSERT_OF_WIRE,
             _ => methods::THE_FORMULA_OF_FED_STD_H28_2_AT_BASIC_SIZE,
         };
         Derivation::new(title)
@@ -366,6 +371,18 @@ impl StripAreas {
                 .with("En", self.nut_pitch_diameter)
                 .source(source),
             )
+    }
+
+    /// The same bolt in an insert: what holds is the part around the insert, by these diameters of its hole.
+    pub(crate) fn around(self, major: Length, pitch_max: Length) -> Result<Self, Error> {
+        Ok(Self {
+            form: StripForm::AroundInsert,
+            bolt_major_diameter: major,
+            nut_pitch_diameter: pitch_max,
+            nut_threads: nut_thread_area(major, pitch_max, self.pitch, self.engagement)?,
+            cautions: self.cautions.with(Some(Caution::InsertSizes)),
+            ..self
+        })
     }
 
     /// Both areas of one pair of threads by the full formula.

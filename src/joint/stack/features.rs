@@ -4,6 +4,7 @@ use alloc::string::String;
 
 use super::JointMaterial;
 use crate::joint::ScrewLocking;
+use crate::parts::InsertLength;
 use crate::spread::Spread;
 use crate::tables::galvanic::Metal;
 use crate::units::Length;
@@ -320,7 +321,8 @@ impl TappedPart {
         self
     }
 
-    /// Depth of full thread of a blind hole; none of one tapped through, or if nobody says.
+    /// Depth of full thread of a blind hole, that of the hole around an insert; none of one tapped through, or if nobody
+    /// says.
     ///
     /// ```
     /// use shankline::{joint::{TappedHole, TappedPart}, units::millimetres};
@@ -331,8 +333,30 @@ impl TappedPart {
     #[must_use]
     pub const fn depth(&self) -> Option<Length> {
         match self.hole {
-            Some(TappedHole::Blind { depth }) => Some(depth),
-            Some(TappedHole::Through) | None => None,
+            Some(TappedHole::Blind { depth } | TappedHole::BlindWithInsert { depth, .. }) => {
+                Some(depth)
+            }
+            Some(TappedHole::Through | TappedHole::ThroughWithInsert { .. }) | None => None,
+        }
+    }
+
+    /// Nominal length of the wire insert in the hole; none without one, or if nobody says.
+    ///
+    /// ```
+    /// use shankline::joint::{TappedHole, TappedPart};
+    /// use shankline::{parts::InsertLength, units::millimetres};
+    /// let hole = TappedHole::ThroughWithInsert { length: InsertLength::Two };
+    /// let foot = TappedPart::new("foot").thread(millimetres(25.0), hole);
+    /// assert_eq!(foot.insert(), Some(InsertLength::Two));
+    /// ```
+    #[must_use]
+    pub const fn insert(&self) -> Option<InsertLength> {
+        match self.hole {
+            Some(
+                TappedHole::ThroughWithInsert { length }
+                | TappedHole::BlindWithInsert { length, .. },
+            ) => Some(length),
+            Some(TappedHole::Through | TappedHole::Blind { .. }) | None => None,
         }
     }
 
@@ -361,7 +385,11 @@ impl TappedPart {
     }
 }
 
-/// Where the thread of a tapped part ends.
+/// Where the thread of a tapped part ends, and whether it has an insert of wire.
+///
+/// An [insert](crate::parts::WireInsert) lies in a thread of its own. Then the engagement that must be filled goes at least
+/// through all of it, its nominal length and a pitch from where that thread begins, or the joint is refused; the part strips
+/// around the insert, and what an insert is not for is undecided: load across, weather, heat and frost.
 ///
 /// ```
 /// use shankline::{joint::TappedHole, units::millimetres};
@@ -386,6 +414,20 @@ pub enum TappedHole {
     /// In a blind hole: a screw that is too long meets its end and clamps nothing.
     Blind {
         /// Depth of full thread, from where it begins.
+        #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
+        #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
+        depth: Length,
+    },
+    /// Tapped through for an insert of wire.
+    ThroughWithInsert {
+        /// Nominal length of the insert.
+        length: InsertLength,
+    },
+    /// In a blind hole, tapped for an insert of wire.
+    BlindWithInsert {
+        /// Nominal length of the insert.
+        length: InsertLength,
+        /// Depth of full thread around the insert, from where it begins.
         #[cfg_attr(feature = "serde", serde(with = "crate::units::quantity"))]
         #[cfg_attr(feature = "schema", schemars(with = "crate::schema::Quantity<Length>"))]
         depth: Length,

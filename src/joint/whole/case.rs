@@ -15,7 +15,9 @@ use crate::joint::{
 use crate::material::{
     BoltGrade, BoltLoads, BoltStrength, Finish, HotBoltStrength, NutGrade, NutStrength, NutTapping,
 };
-use crate::parts::{ClampFace, Locking, Nut, NutStyle, ScrewSeries, Washer, WasherFace, Zone};
+use crate::parts::{
+    ClampFace, Locking, Nut, NutStyle, ScrewSeries, Washer, WasherFace, WireInsert, Zone,
+};
 use crate::strength::check::{Level, Place};
 use crate::tables::galvanic::Metal;
 use crate::tables::nut_grades::NutShape;
@@ -37,6 +39,8 @@ pub(super) struct Case<'a> {
     /// What heat takes off; none at room temperature.
     pub(super) hot: Option<Result<HotBoltStrength, Box<Error>>>,
     pub(super) closing: Closing<'a>,
+    /// What lines the hole of the tapped part.
+    pub(super) insert: Option<WireInsert>,
     /// The plies from the head; of those of a stack that ends in a tapped part, that part as the last.
     pub(super) plies: Vec<CasePly<'a>>,
     pub(super) planes: Vec<CasePlane>,
@@ -173,6 +177,7 @@ impl<'a> Case<'a> {
         fitting(joint, member.is_some())?;
         contradictions::texts(joint)?;
         contradictions::blasted(joint)?;
+        let insert = contradictions::insert(joint)?;
         let candidate = match known {
             Some(candidate) => *candidate,
             None => candidate(joint, &closing, out)?,
@@ -213,6 +218,7 @@ impl<'a> Case<'a> {
             loads,
             hot,
             closing,
+            insert,
             plies,
             planes,
             seats: <[CaseSeat; 2]>::default(),

@@ -4,13 +4,14 @@ use alloc::{format, vec::Vec};
 
 use super::{Joint, Slip};
 use crate::catalogue::Key;
-use crate::error::{Error, at_most, sane_text};
+use crate::error::{Allowed, Error, at_most, out_of_range, sane_text};
 use crate::joint::stack::one_line;
 use crate::material::{BoltGrade, BoltStrength};
-use crate::parts::ScrewProduct;
+use crate::parts::{ScrewProduct, WireInsert};
 use crate::strength::check::Mode;
 use crate::strength::slip::{As4100Faces, Is800Surface, SlipClass, SlipMethod};
 use crate::tables::galvanic::Metal;
+use crate::units::SAME_LENGTH;
 
 /// Refuses a slip class of blasted steel on a ply whose surface is said to be of another metal: one of the two is not
 /// true. Zinc from a bath is of neither such class (AISC 360-16 J3.8 has it in class A, in B also sprayed zinc and aluminium;
@@ -78,6 +79,29 @@ fn of_other_codes(joint: &Joint, method: SlipMethod) -> Result<(), Error> {
         Some((name, metal)) => Err(Error::Mismatch(format!(
             "the faces are said to be {faces}, and the surface of \"{name}\" to be {metal}: say the faces that it has"
         ))),
+    }
+}
+
+/// Refuses an insert that lies deeper than the thread which is said to be filled: it is not in the hole, or the screw ends in
+/// it (MS51778, a copy of the page, for inserts: the screw goes through all of it). A blind hole is no shallower than what is
+/// filled: a length search sees to that. And an insert that nobody makes.
+pub(super) fn insert(joint: &Joint) -> Result<Option<WireInsert>, Error> {
+    let part = joint.stack.tapped_part();
+    let Some((part, length)) = part.and_then(|part| Some((part, part.insert()?))) else {
+        return Ok(None);
+    };
+    let insert = WireInsert::new(joint.bolt.thread, length)?;
+    let least = insert.full_thread();
+    match part.engagement {
+        Some(filled) if filled < least - SAME_LENGTH => Err(out_of_range(
+            format!(
+                "thread of \"{}\" that is filled, with its insert",
+                part.name
+            ),
+            filled,
+            Allowed::AtLeast(least.into()),
+        )),
+        _ => Ok(Some(insert)),
     }
 }
 

@@ -12,7 +12,7 @@ use super::{Joint, Pattern, Slip, Verdict, Word};
 use crate::error::Error;
 use crate::joint::report::length_name;
 use crate::joint::{
-    CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, ScrewLocking,
+    CutMethod, CutPlan, JointPly, JointWasher, LeastProtrusion, Reuse, ScrewLocking, TappedPart,
     TighteningOrder, reuse,
 };
 use crate::material::Finish;
@@ -453,6 +453,14 @@ pub(in crate::joint) fn bolt_and_nut(
     Ok((bolt, nut))
 }
 
+/// A tapped part, and the insert that must be in it.
+fn part_name(part: &TappedPart) -> String {
+    match part.insert() {
+        None => part.name.clone(),
+        Some(length) => format!("{} (with an insert of wire, {length})", part.name),
+    }
+}
+
 /// From which side the bolt goes in, and what goes on it.
 fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let (thread, stack, candidate) = (joint.bolt.thread, &joint.stack, &verdict.candidate);
@@ -460,7 +468,7 @@ fn parts(joint: &Joint, verdict: &Verdict) -> Result<[SheetStep; 2], Error> {
     let tapped = stack.tapped_part();
     let side = SheetStep::Side {
         head: name(stack.plies().first()),
-        end: tapped.map_or_else(|| name(stack.plies().last()), |part| part.name.clone()),
+        end: tapped.map_or_else(|| name(stack.plies().last()), part_name),
         tapped: tapped.is_some(),
     };
     let (bolt, nut) = bolt_and_nut(joint, candidate.screw.nominal)?;

@@ -451,8 +451,12 @@ pub(crate) const EN_1993_1_1_2005_6_3_1_CURVE_C: &Method = &Method { key: "en-19
 pub(crate) const JOHNSON_EULER_COLUMNS: &Method = &Method { key: "johnson-euler-columns", citation: "columns by Johnson and Euler", publisher: Publisher::Textbook, document: "Shigley's Mechanical Engineering Design", edition: Some("9th ed."), clause: Some("Eq. 4-43, 4-45 and 4-46"), modes: Some("gross_section"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "copies of pages 184 and 187; the instructor's solutions" };
 pub(crate) const WHITMORE_SECTION: &Method = &Method { key: "whitmore-section", citation: "Whitmore section (AISC Manual, part 9)", publisher: Publisher::Aisc, document: "AISC Steel Construction Manual", edition: None, clause: Some("part 9, Whitmore section: 30 degrees"), modes: Some("gross_section net_section"), levels: Some("nominal design allowable"), basis: Basis::Reproduced, read_in: "AISC Design Guide 29, Example 5.1; an answer of the institute of 2006" };
 pub(crate) const LOAD_SPREAD_AT_30_DEGREES: &Method = &Method { key: "load-spread-at-30-degrees", citation: "the load spread at 30 degrees (no clause of this code)", publisher: Publisher::Practice, document: "practice of gusset plates", edition: None, clause: Some("the Whitmore section, taken over"), modes: None, levels: None, basis: Basis::Memory, read_in: "no clause for bolted gussets was found in this publisher's code; the spread of AISC is taken over as the careful choice" };
+pub(crate) const FED_STD_H28_2_AROUND_AN_INSERT_OF_WIRE: &Method = &Method { key: "fed-std-h28-2-around-an-insert-of-wire", citation: "FED-STD-H28/2, around an insert of wire", publisher: Publisher::UsDefense, document: "FED-STD-H28/2", edition: None, clause: Some("areas of the threads in shear, at the outer thread of an insert"), modes: Some("stripping"), levels: Some("nominal"), basis: Basis::Computed, read_in: "the form of the standard at the hole of the insert, as MS51993B has it for solid ones (a page of it), held against a maker's table of lengths" };
+pub(crate) const ASME_B18_29_1_RECEIVING_THREAD: &Method = &Method { key: "asme-b18.29.1-receiving-thread", citation: "ASME B18.29.1, receiving thread", publisher: Publisher::Asme, document: "ASME B18.29.1", edition: Some("2010"), clause: Some("hole of the insert: the thread of ASME B1.1 on a larger diameter"), modes: None, levels: None, basis: Basis::Computed, read_in: "an extract of the standard; the formulas agree with the taps of ASME B94.9 in Machinery's Handbook, 31st ed., Tables 25 and 26a" };
+pub(crate) const ASME_B18_29_2M_LENGTHS: &Method = &Method { key: "asme-b18.29.2m-lengths", citation: "ASME B18.29.2M, lengths of inserts", publisher: Publisher::Asme, document: "ASME B18.29.2M", edition: Some("2005"), clause: Some("1, 1.5, 2, 2.5 and 3 diameters"), modes: None, levels: None, basis: Basis::Published, read_in: "an extract of the standard" };
+pub(crate) const ASME_B18_29_2M_NOTES_TO_TABLE_1: &Method = &Method { key: "asme-b18.29.2m-notes-to-table-1", citation: "ASME B18.29.2M, notes to Table 1", publisher: Publisher::Asme, document: "ASME B18.29.2M", edition: Some("2005"), clause: Some("notes to Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a reference page with the notes" };
 
-pub(in crate::tables) static METHODS: [&Method; 449] = [
+pub(in crate::tables) static METHODS: [&Method; 453] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -902,4 +906,8 @@ pub(in crate::tables) static METHODS: [&Method; 449] = [
     JOHNSON_EULER_COLUMNS,
     WHITMORE_SECTION,
     LOAD_SPREAD_AT_30_DEGREES,
+    FED_STD_H28_2_AROUND_AN_INSERT_OF_WIRE,
+    ASME_B18_29_1_RECEIVING_THREAD,
+    ASME_B18_29_2M_LENGTHS,
+    ASME_B18_29_2M_NOTES_TO_TABLE_1,
 ];

@@ -113,12 +113,17 @@ fn tapped(case: &Case, out: &mut Outcomes) {
 /// Whether the threads seize while they are turned: no standard has a number, so it is told and no more.
 fn seizing(case: &Case, out: &mut Outcomes) {
     const MODE: Mode = Mode::Galling;
-    let Some(nut) = case.nut() else {
-        out.not_concerned(MODE, NotConcerned::NoNut);
-        return;
+    let nut = match (case.nut(), case.insert) {
+        (Some(nut), _) => (nut.grade, nut.finish),
+        // The wire is austenitic (ASME B18.29.2M, an extract).
+        (None, Some(_)) => (None, Some(Finish::Bare(Metal::Stainless18Chromium))),
+        (None, None) => {
+            out.not_concerned(MODE, NotConcerned::NoNut);
+            return;
+        }
     };
     let bolt = (case.joint.bolt.grade, case.joint.bolt.finish);
-    match galling(bolt, (nut.grade, nut.finish), None) {
+    match galling(bolt, nut, None) {
         Some(found) => {
             out.find(Finding::Galling(found));
             out.in_order(MODE);

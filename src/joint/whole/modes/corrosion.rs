@@ -21,6 +21,10 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         let why = "bare steel rusts in the weather: what that takes off is not known";
         out.missing(MODE, Place::Bolt(1), Need::Method(why));
     }
+    if case.insert.is_some() {
+        let why = "the stainless wire of its insert lies between screw and part: what the three do to each other is not looked at";
+        out.missing(MODE, Place::TappedPart, Need::Method(why));
+    }
     let under_head = case.washer_at(Place::Head);
     let under_nut = case.nut().and_then(|_| case.washer_at(Place::Nut));
     let parts = JointParts {

@@ -61,11 +61,12 @@ pub(super) fn breaks_out(own: &CasePly, ply: &Ply, out: &mut Outcomes) -> bool {
     found
 }
 
-/// The hole of a ply; of a tapped part the thread fills it.
+/// The hole of a ply; of a tapped part the thread fills it, or that of its insert.
 pub(super) fn hole_of(case: &Case, own: &CasePly) -> Option<Length> {
+    let lined = case.insert.map(|insert| insert.hole().major_diameter);
     match own.ply {
         Some(ply) => ply.hole,
-        None => Some(case.diameter),
+        None => lined.or(Some(case.diameter)),
     }
 }
 

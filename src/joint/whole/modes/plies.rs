@@ -85,6 +85,10 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
         }
         return None;
     };
+    if own.tapped.is_some() && case.insert.is_some() && own.load > Force::default() {
+        let why = "its insert is for tension: joints are to be built so that inserts take no load across (MS51778)";
+        out.missing(Mode::Bearing, own.place, Need::Method(why));
+    }
     let kind = hole_kind(case, own, out);
     let hole = hole_of(case, own);
     let mut ply = Ply {

@@ -53,6 +53,12 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         let why = "of a nut of one's own nothing is known in heat or frost";
         out.missing(MODE, Place::Nut, Need::Method(why));
     }
+    if case.insert.is_some()
+        && (environment.hottest > celsius(35.0) || environment.coldest < celsius(-20.0))
+    {
+        let why = "of the wire of an insert nothing is known in heat or frost";
+        out.missing(MODE, Place::TappedPart, Need::Method(why));
+    }
     if let Some(finish) = case.joint.bolt.finish {
         coating(case, Part::Bolt, finish, out);
     }
