@@ -231,26 +231,25 @@ fn of_part(case: &Case, greatest: Force, out: &mut Outcomes) {
     }
 }
 
-/// The wall around the thread. E. M. Alexander, SAE 770420: threads in a boss narrower than 1.9 diameters lose strength as it
-/// widens (recalled). A maker wants 1.75 diameters of the hole around an insert (read): there it must be said on all sides.
+/// The wall around the thread, which must be said on all sides: a narrow one that nobody mentions would hold. E. M. Alexander,
+/// SAE 770420: threads in a boss narrower than 1.9 diameters lose strength as it widens (recalled). A maker wants 1.75 diameters
+/// of the hole around an insert (read).
 fn wall(case: &Case, out: &mut Outcomes) {
     let Some(part) = case.tapped() else { return };
+    let outer = match case.insert {
+        None => case.diameter,
+        Some(insert) => insert.hole().major_diameter,
+    };
     let twice = |distance: Option<Length>| distance.map(|distance| 2.0 * distance);
-    let sides = [
+    let mut thin = false;
+    for (wall, need) in [
         (twice(part.edge_distance), Need::EdgeDistance),
         (part.width, Need::Width),
         (twice(part.end_distance), Need::EndDistance),
-    ];
-    let (asked, outer) = match case.insert {
-        None => (2, case.diameter),
-        Some(insert) => (3, insert.hole().major_diameter),
-    };
-    let mut thin = false;
-    for (wall, need) in sides.into_iter().take(asked) {
+    ] {
         match wall {
             Some(wall) => thin |= wall < 1.9 * outer,
-            None if case.insert.is_some() => out.missing(MODE, Place::TappedPart, need),
-            None => {}
+            None => out.missing(MODE, Place::TappedPart, need),
         }
     }
     if thin {
