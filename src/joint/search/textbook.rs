@@ -227,7 +227,7 @@ impl LengthSearch<'_> {
             screw.grip_gaging_length_max
         };
         let planes = self.stack.plane_positions().iter().map(|position| {
-            if shank > Length::default() && position.nominal < shank - SAME_LENGTH {
+            if position.nominal < shank - SAME_LENGTH {
                 Zone::Shank
             } else {
                 Zone::Thread
