@@ -429,3 +429,41 @@ fn threads_of_one_size_have_an_order() {
     };
     assert_eq!(order(&one), order(&other));
 }
+
+/// Of 2 in no stock lengths are listed: a screw of that size in a drawer is looked at all the same, and without it there is
+/// none.
+#[test]
+fn what_is_not_stocked_may_lie_in_a_drawer() {
+    let mut value = hanger();
+    let grade = BoltGrade::Astm(AstmGrade::A449Type1);
+    value["bolt"] = json!({
+        "product": "hex_cap_screw", "thread": "2-4.5 UNC", "grade": serde_json::to_value(grade).unwrap(),
+        "finish": value["bolt"]["finish"],
+    });
+    value["nut"]["style"] = json!("hex");
+    value["stack"]["washers_under_nut"] = Value::Null;
+    for ply in [0, 1] {
+        value["stack"]["plies"][ply]["thickness"] = json!("3 in");
+        value["stack"]["plies"][ply]["hole"] = json!("2.1 in");
+    }
+    let joint = joint(&value);
+    let bolt = JointBolt {
+        length: Some(inches(9.0)),
+        ..joint.bolt
+    };
+    let space = DesignSpace::new().on_hand([OnHand { bolt, count: 2 }], 2);
+    let judged = |space: &DesignSpace| {
+        let designs = joint.design(space, &[]).unwrap();
+        let feasible = designs.feasible().iter().map(|own| own.choice.bolt.length);
+        let rejected = designs.rejected().iter().map(|own| own.choice.bolt.length);
+        let lengths: Vec<_> = feasible.chain(rejected).collect();
+        let reasons = designs.ruled_out().iter().map(|group| group.reason.clone());
+        (lengths, reasons.collect::<Vec<_>>())
+    };
+    assert_eq!(judged(&space), (vec![Some(inches(9.0))], vec![]));
+    let (none, why) = judged(&DesignSpace::new());
+    assert!(
+        none.is_empty() && matches!(why[..], [RuledOutReason::NoScrew { .. }]),
+        "{why:?}"
+    );
+}
