@@ -183,10 +183,13 @@ fn each_kind_of_nut_is_told_what_it_lacks() {
     }
 }
 
-/// A locking element is good from its lowest to its highest temperature, both included.
+/// A locking element is good from its lowest to its highest temperature, both included (ISO 2320:2015).
 #[test]
 fn each_element_has_two_limits() {
-    for (locking, coldest, hottest) in [(Locking::Insert, -50.0, 120.0)] {
+    for (locking, coldest, hottest) in [
+        (Locking::Insert, -50.0, 120.0),
+        (Locking::AllMetal, -50.0, 150.0),
+    ] {
         let objects = |coldest, hottest| {
             let environment = Environment {
                 coldest: celsius(coldest),

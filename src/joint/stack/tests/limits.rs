@@ -1,10 +1,13 @@
 //! What is just taken and what is just refused, and what a change of a stack leaves as it was.
 
+use alloc::vec;
+
 use super::*;
 use crate::joint::stack::timber::TimberFigures;
 use crate::parts::WasherStyle;
 use crate::strength::ply::SlotDirection;
 use crate::tables::timber::TimberKind;
+use crate::thread::Thread;
 use crate::units::{
     Angle, degrees, kilograms_per_cubic_metre, megapascals, millimetres, ppm_per_kelvin,
 };
@@ -109,6 +112,7 @@ fn a_material_is_for_its_thicknesses() {
 
 #[test]
 fn a_material_of_ones_own_has_limits() {
+    use MaterialKind::{Aluminium, CarbonSteel, CastIron, Other, StainlessSteel};
     let steel = || own("steel (invented)");
     let kind =
         |kind, modulus: f64| OwnMaterial::new("own", kind).elastic_modulus(megapascals(modulus));
@@ -116,7 +120,6 @@ fn a_material_of_ones_own_has_limits() {
     let strong =
         |yields: f64, breaks: f64| steel().strengths(megapascals(yields), megapascals(breaks));
     let pressed = |pressure: f64| strong(200.0, 400.0).surface_pressure(megapascals(pressure));
-    use MaterialKind::{Aluminium, CarbonSteel, CastIron, Other, StainlessSteel};
     for (number, (material, right)) in [
         (own("  "), false),
         (own("two\nlines"), false),
@@ -194,7 +197,7 @@ fn sleeves_and_gaps_lie_between_their_plies() {
     let four = || plate().ply("c", exact(10.0)).ply("d", exact(10.0));
     let sleeve = |own: StackBuilder, first, last| own.sleeve("tube", exact(20.0), first, last);
     let recessed = HeadSeat::Recessed { depth: exact(1.0) };
-    judged([
+    judged(vec![
         (sleeve(four(), 2, 3).shear_planes([1]), true),
         (sleeve(four(), 2, 3).shear_planes([2]), false),
         (sleeve(four(), 2, 3).shear_planes([3]), true),
