@@ -373,6 +373,17 @@ fn a_textbook_takes_the_next_length_and_its_shank() {
         (50.0, Zone::Shank, 0, true)
     );
     assert_eq!(of(10.0, 9.0, bolt, sixteen), (50.0, Zone::Shank, 0, false));
+    // However the grip is made up, no rounding of a sum makes a nut clamp that meets the end of the shank.
+    for nominal in [
+        50.0, 55.0, 60.0, 65.0, 70.0, 80.0, 90.0, 100.0, 110.0, 120.0,
+    ] {
+        let grip = nominal - 30.0;
+        for share in 1..100_u32 {
+            let first = 0.01 * f64::from(share) * grip;
+            let (length, _, _, clamps) = of(first, grip - first, bolt, sixteen - 0.1);
+            assert_eq!((length, clamps), (nominal, false), "{first}");
+        }
+    }
     let screw = ScrewProduct::Iso4017;
     assert_eq!(of(16.5, 20.0, screw, 2.0), (50.0, Zone::Thread, 1, true));
 }

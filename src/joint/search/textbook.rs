@@ -243,7 +243,7 @@ impl LengthSearch<'_> {
             protruding_threads: ((screw.nominal - grip - nut) / self.pitch).value,
             shank,
             planes: planes.collect(),
-            clamps: shank < grip,
+            clamps: shank < grip - SAME_LENGTH,
         })
     }
 }
