@@ -450,3 +450,18 @@ fn a_report_that_contradicts_itself_is_refused() {
         }
     }
 }
+
+/// A heading where Markdown has one, and no mark-up in what somebody named a part.
+#[test]
+fn markdown_has_headings_and_no_foreign_mark_up() {
+    let text = std::fs::read_to_string("tests/data/format_1/joint.json").unwrap();
+    let mut joint: Joint = serde_json::from_str(&text).unwrap();
+    joint.title = "a_b *c*".into();
+    let report = joint.report(UnitSystem::Si).unwrap();
+    let shown = |style| report.render(style).to_string();
+    let (text, markdown) = (shown(ReportStyle::Text), shown(ReportStyle::Markdown));
+    assert!(markdown.starts_with("# a\\_b \\*c\\*\n"), "{markdown}");
+    assert!(text.starts_with("a_b *c*\n=======\n"), "{text}");
+    assert!(markdown.contains("\n## Checks\n") && markdown.contains("| used | n |"));
+    assert!(text.contains("\nChecks\n------\n") && !text.contains("| used |"));
+}

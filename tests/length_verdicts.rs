@@ -178,6 +178,7 @@ fn washers_that_cannot_be_are_refused() {
     let of = |stack: &Stack, washers| WantedBolt::of(stack, &thread(), nut, rules(), washers);
     assert!(of(&bare, 0).is_ok() && of(&washered, 3).is_ok());
     assert!(of(&bare, 1).is_err());
+    assert!(of(&washered, 100).is_ok() && of(&washered, 101).is_err());
     assert!(of(&washered, usize::MAX).is_err());
 }
 
@@ -236,4 +237,111 @@ fn of_lengths_that_do_not_fit_the_nearest_is_told() {
         .map(|one| -one.protrusion.min.value)
         .collect();
     assert!(lacks.is_sorted(), "{lacks:?}");
+}
+
+/// Thread 40 mm long on a bolt of 60 mm begins at 20 mm.
+#[test]
+fn the_length_of_the_thread_tells_its_start() {
+    let [length, shank, thread_length] = [60.0, 15.0, 40.0].map(millimetres);
+    let bolt = BoltInHand::with_thread_length(thread(), length, shank, thread_length).unwrap();
+    assert!(near(bolt.thread_start, 20.0) && near(bolt.shank, 15.0) && near(bolt.length, 60.0));
+}
+
+/// 37 mm and a thread from 39 mm: with the washer that may go under the head the nut bears at 39.5 mm.
+#[test]
+fn a_washer_under_the_head_is_put_on_and_reckoned_with() {
+    let stack = || {
+        Stack::builder()
+            .ply("plate", exact(37.0))
+            .washer_to_add_under_head(exact(2.5))
+    };
+    let washered = rules().with_washers_under_head(1);
+    let found = verdict(stack(), washered, [60.0, 20.0, 39.0]);
+    assert_eq!(found.to_do, [ToDo::AddWashersUnderHead { count: 1 }]);
+    assert!(near(found.wanted.thread_start_max, 39.5));
+    let found = verdict(stack(), washered, [60.0, 20.0, 37.0]);
+    assert_eq!(found.to_do, []);
+    assert!(near(found.wanted.thread_start_max, 37.0));
+}
+
+/// Washers of 1 mm, as many as it takes, but no more than five; those that are permitted are put on, unless the bolt is too
+/// long for any.
+#[test]
+fn nobody_stacks_more_than_five_washers() {
+    let stack = || {
+        Stack::builder()
+            .ply("plate", exact(37.0))
+            .washers_under_nut(exact(1.0), 0)
+    };
+    let holes = rules().with_thread_in_holes(3.0);
+    let to_do = |rules, measures| verdict(stack(), rules, measures).to_do;
+    // 17 mm of thread in the hole are too many for any washer: so the search puts none on.
+    for (most, start, expected) in [(6, 42.0, Some(5)), (5, 42.0, Some(5)), (6, 43.0, None)] {
+        let found = to_do(holes.with_washers_under_nut(most), [70.0, 20.0, start]);
+        match expected {
+            Some(count) => assert!(
+                matches!(found[..], [ToDo::AddWashers { count: own }, ToDo::LongerShank { .. }] if own == count),
+                "{found:?}"
+            ),
+            None => assert!(
+                matches!(found[..], [ToDo::ThreadNearerHead { by }, ToDo::LongerShank { .. }] if near(by, 6.0)),
+                "{found:?}"
+            ),
+        }
+    }
+    // 70 - 47 = 23 mm beyond the nut where four threads may be, and no cut: no washer is named, permitted or not.
+    let uncut = rules()
+        .with_protrusion(2.0, Some(4.0))
+        .with_cut(CutRule::Never);
+    for most in [1, 2] {
+        let found = to_do(uncut.with_washers_under_nut(most), [70.0, 20.0, 38.0]);
+        assert!(
+            matches!(found[..], [ToDo::ThreadNearerHead { by }, ToDo::ShorterBolt { .. }] if near(by, 1.0)),
+            "{found:?}"
+        );
+    }
+}
+
+/// A plate of 20 mm within 1.5 mm, and 1.75 mm of room beyond the nut: no fixed cut does, and a nut shows where to cut.
+#[test]
+fn a_bolt_in_a_nut_is_cut_to_the_stack() {
+    let plate = || Stack::builder().ply("plate", millimetres(20.0).plus_minus(millimetres(1.5)));
+    let window = rules().with_protrusion(2.0, Some(3.0));
+    let found = verdict(plate(), window, [60.0, 10.0, 15.0]);
+    assert_eq!(found.to_do, [ToDo::CutAtFitUp]);
+    // 0.875 mm either way is just as exact as it must be.
+    let cut = |tolerance| {
+        let rule = CutRule::Allowed {
+            tolerance: millimetres(tolerance),
+            step: millimetres(1.0),
+        };
+        verdict(plate(), window.with_cut(rule), [60.0, 10.0, 15.0]).to_do
+    };
+    assert_eq!(cut(0.875), [ToDo::CutAtFitUp]);
+    assert!(matches!(cut(0.876)[..], [ToDo::CutMoreExactly { within }] if near(within, 0.875)));
+}
+
+#[test]
+fn one_washer_is_one() {
+    let si = UnitSystem::Si;
+    for (to_do, text) in [
+        (
+            ToDo::AddWashers { count: 1 },
+            "put 1 more washer under the nut",
+        ),
+        (
+            ToDo::AddWashers { count: 2 },
+            "put 2 more washers under the nut",
+        ),
+        (
+            ToDo::AddWashersUnderHead { count: 1 },
+            "put 1 more washer under the head",
+        ),
+        (
+            ToDo::CountAsThread { planes: 2 },
+            "reckon 2 shear planes with the thread area: not on guaranteed shank",
+        ),
+    ] {
+        assert_eq!(to_do.text(si), text);
+    }
 }

@@ -44,3 +44,21 @@ proptest! {
         }
     }
 }
+
+/// A tenth of a per cent out of round is a drawing, more is another pattern. The passes of a star were recalled.
+#[test]
+fn a_circle_is_round() {
+    let order = |height: f64| {
+        let places = [(50.0, 0.0), (0.0, height), (-50.0, 0.0), (0.0, -height)];
+        let bolts = places.map(|(x, y)| GroupBolt::new(millimetres(x), millimetres(y)));
+        tightening_order(&BoltPattern::new(bolts).unwrap())
+    };
+    for height in [50.0, 50.04, 49.96] {
+        let star = order(height);
+        assert_eq!(star.rule, OrderRule::Star, "{height}");
+        assert_eq!(star.cautions().iter().count(), 1);
+    }
+    for height in [50.06, 49.94, 52.0, 70.0] {
+        assert_eq!(order(height).rule, OrderRule::Outward, "{height}");
+    }
+}

@@ -376,6 +376,23 @@ mod tests {
         );
     }
 
+    /// The index of hot-dip zinc was recalled, that of steel was read.
+    #[test]
+    fn recalled_indices_are_told() {
+        let told = |a, b| {
+            let pair = galvanic_pair(Exposure::Harsh, (Part::Bolt, Some(a)), (Part::Nut, Some(b)));
+            pair.cautions().iter().count()
+        };
+        for (a, b) in [
+            (Metal::HotDipZinc, Metal::Steel),
+            (Metal::Steel, Metal::HotDipZinc),
+            (Metal::HotDipZinc, Metal::HotDipZinc),
+        ] {
+            assert_eq!(told(a, b), 1, "{a:?} {b:?}");
+        }
+        assert_eq!(told(Metal::Steel, Metal::Steel), 0);
+    }
+
     #[test]
     fn stainless_on_stainless_galls() {
         let bare = Some(Finish::Bare(Metal::Stainless18Chromium));

@@ -193,6 +193,43 @@ mod tests {
         assert_eq!(judge(0.3, 0.0, 0.1), CotterFit::BelowSlots);
     }
 
+    /// A pin as thick as the slot is wide goes in, and one that is a hair thicker does not.
+    #[test]
+    fn the_pin_must_go_into_the_slot() {
+        let nut = Nut::find(NutStyle::HexSlotted, &"1/2-20 UNF".parse().unwrap()).unwrap();
+        let width = nut.slot_width_min.unwrap();
+        let fit = |pin: Length| {
+            let hole = CotterHole {
+                centre_from_end: Spread::exact(inches(0.15)),
+                pin,
+            };
+            cotter_fit(nut, Some(hole), Spread::exact(inches(0.1))).unwrap()
+        };
+        assert_ne!(fit(width), CotterFit::PinTooThick);
+        assert_eq!(fit(1.000_01 * width), CotterFit::PinTooThick);
+    }
+
+    /// On the bolt as it comes, 0.02 in of its end more or less: the pin meets the slots in every case, in some, or in none.
+    #[test]
+    fn the_end_of_the_bolt_varies_too() {
+        let nut = Nut::find(NutStyle::HexSlotted, &"1/2-20 UNF".parse().unwrap()).unwrap();
+        let fit = |from_end: f64, end: f64, within: f64| {
+            let hole = CotterHole {
+                centre_from_end: Spread::exact(inches(from_end)),
+                pin: inches(0.09),
+            };
+            let end = inches(end).plus_minus(inches(within));
+            cotter_fit(nut, Some(hole), end).unwrap()
+        };
+        // Its centre 0.045 to 0.092 in below the top of the nut: from 0.16 to 0.18 in from an end 0.1 in beyond it.
+        assert_eq!(fit(0.168, 0.1, 0.02), CotterFit::Meets);
+        assert_eq!(fit(0.168, 0.1, 0.03), CotterFit::Depends);
+        // Above the nut with the shorter end too: 0.1 - 0.05 - 0.03 = 0.02 in above its top.
+        assert_eq!(fit(0.05, 0.1, 0.03), CotterFit::AboveNut);
+        // The slot is at most 0.442 - 0.26 in deep or so: 0.4 in below the top it is far from any.
+        assert_eq!(fit(0.5, 0.1, 0.03), CotterFit::BelowSlots);
+    }
+
     #[test]
     fn what_is_missing_is_told() {
         let hole = CotterHole {

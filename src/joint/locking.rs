@@ -427,4 +427,81 @@ mod tests {
         }
         assert_eq!(worst(wire, hot), Severity::Caution);
     }
+
+    /// Each lock with all that is said of it, where it is asked for and where it is not.
+    #[test]
+    fn each_lock_is_told_what_it_lacks() {
+        use ScrewLockReason as Said;
+        let calm = Environment::workshop();
+        let refitted = Environment { refits: 1, ..calm };
+        let lost = Environment {
+            dangerous_if_lost: true,
+            ..calm
+        };
+        let hinge = Environment {
+            rotates: true,
+            ..calm
+        };
+        let of = |lock, environment| screw_locking(Some(lock), &environment, None);
+        let renewed = Said::RenewEachTime;
+        for (lock, own) in [
+            (ScrewLocking::Preload, None),
+            (ScrewLocking::Patch, None),
+            (ScrewLocking::Adhesive, Some(Said::AdhesiveData)),
+            (ScrewLocking::WedgeWashers, None),
+            (ScrewLocking::SafetyWire, Some(Said::DrilledHead)),
+        ] {
+            let own = || own.into_iter();
+            let said = |before: Option<Said>, after: Option<Said>| -> Vec<Said> {
+                before.into_iter().chain(own()).chain(after).collect()
+            };
+            assert_eq!(of(lock, calm), said(None, None), "{lock}");
+            let is_worn = !matches!(lock, ScrewLocking::Preload | ScrewLocking::WedgeWashers);
+            let worn = is_worn.then_some(renewed);
+            assert_eq!(of(lock, refitted), said(None, worn), "{lock}");
+            let danger = if lock == ScrewLocking::Preload {
+                Said::NoLock
+            } else {
+                Said::SecondLock
+            };
+            assert_eq!(of(lock, lost), said(Some(danger), None), "{lock}");
+            let turns = (lock != ScrewLocking::SafetyWire).then_some(Said::MayTurn);
+            assert_eq!(of(lock, hinge), said(turns, None), "{lock}");
+        }
+    }
+
+    /// At the limit of its lock a screw is still held, and a hundredth of a degree above it is not.
+    #[test]
+    fn a_lock_holds_up_to_its_limit() {
+        for lock in [ScrewLocking::Patch, ScrewLocking::Adhesive] {
+            let element = lock.temperature_limited().unwrap();
+            let limit = ServiceTemperature::lowest_max(element).unwrap();
+            let too_hot = |hottest| {
+                let environment = Environment {
+                    hottest,
+                    ..Environment::workshop()
+                };
+                let reasons = screw_locking(Some(lock), &environment, None);
+                reasons.contains(&ScrewLockReason::TooHot { limit })
+            };
+            assert!(!too_hot(limit), "{lock}");
+            assert!(too_hot(limit * 1.000_03), "{lock}");
+        }
+    }
+
+    #[test]
+    fn preload_alone_is_judged_by_the_faces() {
+        let shaken = Environment {
+            vibration: true,
+            ..Environment::workshop()
+        };
+        let of = |lock, faces| screw_locking(lock, &shaken, faces);
+        let preload = Some(ScrewLocking::Preload);
+        assert_eq!(of(preload, Some(true)), []);
+        assert_eq!(of(preload, Some(false)), [ScrewLockReason::FacesSlip]);
+        assert_eq!(of(preload, None), [ScrewLockReason::FacesNotShown]);
+        assert_eq!(of(None, Some(true)), []);
+        assert_eq!(of(None, Some(false)), [ScrewLockReason::NotDescribed]);
+        assert_eq!(of(None, None), [ScrewLockReason::NotDescribed]);
+    }
 }

@@ -222,4 +222,30 @@ mod tests {
         assert!(rank(260, 200.0) < rank(300, 100.0));
         assert!(rank(998, 200.0) < rank(999, 100.0));
     }
+
+    /// Fewer washers go first, and of as many those with fewer under the head; only then the length decides.
+    #[test]
+    fn washers_rank_by_their_number() {
+        let rank = |head, nut, length| {
+            Ranking::default().rank(&Merits {
+                planes_in_thread: 0,
+                planes_off_shank: 0,
+                needs_cut: false,
+                added_under_head: head,
+                added_under_nut: nut,
+                length: millimetres(length),
+            })
+        };
+        let ordered = [
+            rank(0, 0, 90.0),
+            rank(0, 1, 20.0),
+            rank(0, 1, 90.0),
+            rank(1, 0, 10.0),
+            rank(0, 2, 80.0),
+            rank(1, 1, 70.0),
+            rank(2, 0, 60.0),
+            rank(0, 3, 50.0),
+        ];
+        assert!(ordered.windows(2).all(|pair| pair[0] < pair[1]));
+    }
 }

@@ -182,6 +182,18 @@ mod tests {
             assert_eq!(of(Some(target)), Reuse::ScrapWhenSlackened);
             assert!(!of(Some(target)).may_be_slackened());
         }
+        for target in [
+            PreloadTarget::Is800,
+            PreloadTarget::Bs4604,
+            PreloadTarget::As4100,
+        ] {
+            assert_eq!(of(Some(target)), Reuse::ScrapWhenSlackened);
+        }
+        // Shigley: a bolt that is to be used again is tightened to three quarters of its proof load.
+        assert_eq!(of(Some(PreloadTarget::Reusable)), Reuse::Reusable);
+        assert_eq!(Reuse::Reusable.severity(), Severity::Fine);
+        assert_eq!(Reuse::NoRule.severity(), Severity::Undecided);
+        assert!(Reuse::Reusable.may_be_slackened() && Reuse::NoRule.may_be_slackened());
         assert_eq!(of(Some(PreloadTarget::Permanent)), Reuse::NoRule);
         assert_eq!(of(None), Reuse::NoRule);
     }

@@ -273,9 +273,6 @@ impl LengthRules {
         }
         if let CutRule::Allowed { tolerance, step } = self.cut {
             not_negative("cut tolerance", tolerance)?;
-            if tolerance > Length::default() {
-                sane_length("cut tolerance", tolerance)?;
-            }
             // No saw is worse.
             let most = millimetres(25.0);
             if tolerance > most {

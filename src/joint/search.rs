@@ -448,8 +448,8 @@ impl<'a> LengthSearch<'a> {
         let mut rank = self.rank(screw, &best, zones);
         for under_head in 1..=self.available.under_head.min(self.available_in_all) {
             let next = self.best_at_nut(screw, under_head);
-            // Neither can more washers help a bolt that is too short with fewest of them.
-            if next.too_short && next.added.under_nut == 0 {
+            // What is too short with fewest washers is shorter still with more.
+            if next.too_short {
                 break;
             }
             let next_zones = self.zones(screw, under_head);

@@ -244,3 +244,6 @@ fn chain_term(term: Term<'_>) -> ChainTerm {
         size: term.size,
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -480,4 +480,28 @@ mod tests {
             );
         }
     }
+
+    /// EN 14399-4, M20: head of 32 mm over its flats, 12.1 to 13.9 mm high, of which no nominal height is read; 13 mm lie
+    /// midway.
+    #[test]
+    fn a_head_without_a_nominal_height_is_as_high_as_the_middle_of_its_limits() {
+        let thread: Thread = "M20".parse().unwrap();
+        let mass = BoltMass::new(ScrewProduct::En14399_4, &thread).unwrap();
+        let by_hand = hexagon(millimetres(32.0)) * millimetres(13.0);
+        assert!(((mass.head / by_hand).value - 1.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn the_mass_of_all_parts_is_shown() {
+        let kilograms = |value: f64| -> Mass { from_base(value) };
+        let mass = PartsMass {
+            bolt: kilograms(0.25),
+            nut: kilograms(0.06),
+            washers: kilograms(0.014),
+            washers_weighed: 2,
+        };
+        assert_eq!(mass.text(UnitSystem::Si), "0.324 kg");
+        // 0.324 / 0.45359237
+        assert_eq!(mass.text(UnitSystem::UsCustomary), "0.714 lb");
+    }
 }

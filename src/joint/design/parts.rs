@@ -360,3 +360,6 @@ fn grades_of(shape: NutShape, thread: &Thread, tapping: NutTapping) -> Vec<NutSt
     grades.sort_by(|a, b| a.proof_stress.value.total_cmp(&b.proof_stress.value));
     grades
 }
+
+#[cfg(test)]
+mod tests;

@@ -434,3 +434,6 @@ impl Against<'_> {
 fn is_of_loads(check: &Check) -> bool {
     check.mode != Mode::Tightening
 }
+
+#[cfg(test)]
+mod tests;

@@ -3,6 +3,7 @@
 use super::*;
 use crate::units::{celsius, pound_force_inches};
 use alloc::string::ToString;
+use alloc::vec;
 
 fn choose(thread: &str, environment: Environment) -> NutChoice {
     NutChoice::new(&thread.parse().unwrap(), &environment).unwrap()
@@ -84,4 +85,127 @@ fn danger_asks_for_two_locks() {
 fn a_thread_without_nuts_is_refused() {
     let thread: Thread = "M10x0.75".parse().unwrap();
     assert!(NutChoice::new(&thread, &Environment::workshop()).is_err());
+}
+
+/// What is said of each kind of nut, and no more: in calm, shaken, on a hinge, where its loss would endanger somebody, and
+/// taken off twice.
+#[test]
+fn each_kind_of_nut_is_told_what_it_lacks() {
+    use NutReason as Said;
+    let thread: Thread = "M12".parse().unwrap();
+    let calm = Environment::workshop();
+    let passed = Said::ThreadsThrough { pitches: 2.0 };
+    let least = PrevailingTorque::greatest_reuse_minimum(&thread);
+    let measured = Said::MeasureRunningTorque { least };
+    let (turns, second) = (Said::FrictionLockTurns, Said::SecondLock);
+    for (locking, calmly, shaken, hinged, lost, refitted) in [
+        (
+            Locking::None,
+            vec![Said::HeldByPreload],
+            vec![Said::SpinsFree, Said::HeldByPreload],
+            vec![turns, Said::HeldByPreload],
+            vec![Said::NoLock, Said::HeldByPreload],
+            vec![Said::HeldByPreload],
+        ),
+        (
+            Locking::Serrated,
+            vec![Said::MarksFace, Said::HeldByPreload],
+            vec![Said::SpinsFree, Said::MarksFace, Said::HeldByPreload],
+            vec![turns, Said::MarksFace, Said::HeldByPreload],
+            vec![Said::NoLock, Said::MarksFace, Said::HeldByPreload],
+            vec![Said::MarksFace, Said::HeldByPreload],
+        ),
+        (
+            Locking::Insert,
+            vec![passed, Said::HoldsWithoutPreload, Said::KindToThread],
+            vec![passed, Said::HoldsWithoutPreload, Said::KindToThread],
+            vec![turns, passed, Said::HoldsWithoutPreload, Said::KindToThread],
+            vec![
+                passed,
+                second,
+                Said::HoldsWithoutPreload,
+                Said::KindToThread,
+            ],
+            vec![
+                passed,
+                measured,
+                Said::HoldsWithoutPreload,
+                Said::KindToThread,
+            ],
+        ),
+        (
+            Locking::AllMetal,
+            vec![passed, Said::HoldsWithoutPreload],
+            vec![passed, Said::HoldsWithoutPreload],
+            vec![turns, passed, Said::HoldsWithoutPreload],
+            vec![passed, second, Said::HoldsWithoutPreload],
+            vec![passed, measured, Said::WearsBolt, Said::HoldsWithoutPreload],
+        ),
+        (
+            Locking::Slotted,
+            vec![Said::DrilledBolt, Said::PositiveLock],
+            vec![Said::DrilledBolt, Said::PositiveLock],
+            vec![Said::DrilledBolt, Said::PositiveLock],
+            vec![Said::DrilledBolt, second, Said::PositiveLock],
+            vec![Said::DrilledBolt, Said::NewPin, Said::PositiveLock],
+        ),
+    ] {
+        for (environment, expected) in [
+            (calm, calmly),
+            (
+                Environment {
+                    vibration: true,
+                    ..calm
+                },
+                shaken,
+            ),
+            (
+                Environment {
+                    rotates: true,
+                    ..calm
+                },
+                hinged,
+            ),
+            (
+                Environment {
+                    dangerous_if_lost: true,
+                    ..calm
+                },
+                lost,
+            ),
+            (Environment { refits: 1, ..calm }, refitted),
+        ] {
+            let found = reasons(locking, false, &thread, &environment);
+            assert_eq!(found, expected, "{locking:?} {environment:?}");
+        }
+        let thin = reasons(locking, true, &thread, &calm);
+        assert_eq!(thin.first(), Some(&Said::Thin));
+    }
+}
+
+/// A locking element is good from its lowest to its highest temperature, both included (ISO 2320:2015).
+#[test]
+fn each_element_has_two_limits() {
+    for (locking, coldest, hottest) in [
+        (Locking::Insert, -50.0, 120.0),
+        (Locking::AllMetal, -50.0, 150.0),
+    ] {
+        let objects = |coldest, hottest| {
+            let environment = Environment {
+                coldest: celsius(coldest),
+                hottest: celsius(hottest),
+                ..Environment::workshop()
+            };
+            let thread = "M12".parse().unwrap();
+            let reasons = reasons(locking, false, &thread, &environment);
+            let of_temperature = |reason: &&NutReason| {
+                matches!(reason, NutReason::TooHot { .. } | NutReason::TooCold { .. })
+            };
+            reasons.iter().filter(of_temperature).count()
+        };
+        assert_eq!(objects(coldest, hottest), 0);
+        assert_eq!(objects(coldest - 0.01, hottest), 1);
+        assert_eq!(objects(coldest, hottest + 0.01), 1);
+        assert_eq!(objects(coldest - 0.01, hottest + 0.01), 2);
+    }
 }

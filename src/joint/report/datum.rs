@@ -458,3 +458,6 @@ impl SerializeStructVariant for Growing {
         Ok(self.done(Self::fields))
     }
 }
+
+#[cfg(test)]
+mod tests;

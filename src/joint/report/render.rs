@@ -423,6 +423,11 @@ mod tests {
         assert_eq!(n(9.0, 100.0), "11.1");
         assert_eq!(n(1.5, 351.06), "234");
         assert_eq!(n(50.0, 50.0), "1.00");
+        // Two figures behind the point below 10, one below 100.
+        assert_eq!(n(1.0, 9.999), "9.99");
+        assert_eq!(n(1.0, 10.0), "10.0");
+        assert_eq!(n(1.0, 99.99), "99.9");
+        assert_eq!(n(1.0, 100.0), "100");
         // What does not hold is never shown as 1, and what has no load has no factor.
         assert_eq!(n(50.0 * (1.0 + 1e-9), 50.0), "0.99");
         assert_eq!(n(200.0, 50.0), "0.25");
@@ -445,5 +450,19 @@ mod tests {
             !lines.contains("nominal") && !lines.contains("preload"),
             "{lines}"
         );
+    }
+
+    #[test]
+    fn markdown_sees_no_mark_up_in_a_name() {
+        for (text, shown) in [
+            ("M12, 4 mm", "M12, 4 mm"),
+            ("a_b*c", "a\\_b\\*c"),
+            (
+                "# [x](y) | <b> `c` \\",
+                "\\# \\[x\\](y) \\| \\<b\\> \\`c\\` \\\\",
+            ),
+        ] {
+            assert_eq!(escaped(text), shown);
+        }
     }
 }

@@ -71,3 +71,36 @@ impl ReportCheck {
         answers && (used - wanted).abs() <= DIGITS * wanted.max(1e-3)
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::strength::check::{Check, Level, Mode, Place};
+    use crate::units::newtons;
+
+    /// A utilisation as it stands in a document beside its load, of a resistance of 1 N.
+    fn agrees(load: f64, used: f64, holds: bool) -> bool {
+        static TEST: crate::source::Method = crate::source::Method::own("test");
+        let (mode, place, level) = (Mode::BoltShear, Place::Joint, Level::Nominal);
+        let check = Check::new(mode, place, newtons(load), newtons(1.0), level, &TEST).unwrap();
+        let mut check = ReportCheck::new(&check);
+        (check.utilisation, check.holds) = (used, holds);
+        check.agrees_with_itself()
+    }
+
+    /// Twelve digits are written: a difference in the ninth is none of rounding, be the figure small or large.
+    #[test]
+    fn figures_agree_to_their_digits() {
+        for load in [0.002, 0.02, 0.5, 0.9, 2.0, 50.0] {
+            let holds = load < 1.0;
+            assert!(agrees(load, load, holds), "{load}");
+            assert!(agrees(load, load * (1.0 + 1e-12), holds), "{load}");
+            assert!(!agrees(load, load * (1.0 + 1e-9), holds), "{load}");
+            assert!(!agrees(load, load * (1.0 - 1e-9), holds), "{load}");
+            assert!(!agrees(load, load, !holds), "{load}");
+        }
+        assert!(agrees(0.0, 0.0, true) && !agrees(0.0, 1e-9, true));
+        // At the limit rounding may have taken either side.
+        assert!(agrees(1.0, 1.0, true) && agrees(1.0, 1.0, false));
+    }
+}

@@ -227,7 +227,7 @@ impl LengthSearch<'_> {
             screw.grip_gaging_length_max
         };
         let planes = self.stack.plane_positions().iter().map(|position| {
-            if shank > Length::default() && position.nominal < shank - SAME_LENGTH {
+            if position.nominal < shank - SAME_LENGTH {
                 Zone::Shank
             } else {
                 Zone::Thread
@@ -243,7 +243,7 @@ impl LengthSearch<'_> {
             protruding_threads: ((screw.nominal - grip - nut) / self.pitch).value,
             shank,
             planes: planes.collect(),
-            clamps: shank < grip,
+            clamps: shank < grip - SAME_LENGTH,
         })
     }
 }

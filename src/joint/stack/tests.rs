@@ -1,5 +1,7 @@
 //! Positions and grips by hand, and what is refused.
 
+mod limits;
+
 use super::*;
 use crate::joint::{CutRule, LengthRules, LengthSearch, NutEnd, Reason};
 use crate::parts::{Nut, NutStyle, ScrewProduct, ScrewSeries};
