@@ -2,7 +2,11 @@
 //!
 //! One file a subject. Loads and dimensions are invented; where a figure is compared, its arithmetic stands beside it.
 
+mod bending;
+mod between;
 mod bolt;
+mod conditions;
+mod holes;
 mod joints;
 #[cfg(feature = "serde")]
 mod meeting;

@@ -222,3 +222,21 @@ fn a_ply_is_of_one_material() {
         assert!(error.contains("beam"), "{error}");
     }
 }
+
+/// The equations are for members that all carry: packing between two timbers, or outside of them, is none of them. The
+/// bolt turns in a lap otherwise than in a member that is held on both sides (EN 1995-1-1, 8.2.2: 8.6 and 8.7).
+#[test]
+fn packing_is_no_member() {
+    let mut joint = timbered();
+    let ply = |pull| beam("C24", 60.0).pulls(pull);
+    for (pulls, right) in [
+        ([0.5, -1.0, 0.5], false),
+        ([1.0, 0.0, -1.0], true),
+        ([1.0, -1.0, 0.0], true),
+        ([0.0, 1.0, -1.0], true),
+    ] {
+        joint.stack = crate::joints::stacked(pulls.map(ply));
+        let packed = is_open(&joint, "yield in timber: packing");
+        assert_eq!(packed, right, "{pulls:?}: {:?}", open(&joint));
+    }
+}

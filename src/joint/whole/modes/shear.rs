@@ -6,7 +6,6 @@ use super::CODE_OF_LISTED;
 use crate::joint::whole::case::{Case, CasePlane};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
-use crate::parts::Zone;
 use crate::strength::check::{Check, Mode, Place};
 use crate::strength::shear::{
     ConnectionFacts, JointLength, LoadedPlane, PlaneRule, ReductionNeed, ShearMethod,
@@ -19,8 +18,8 @@ const MODE: Mode = Mode::BoltShear;
 /// What shears the bolt.
 #[derive(Default)]
 pub(super) struct Shear {
-    /// The check of each plane that has one, with what the bolt has there.
-    pub(super) planes: Vec<(Zone, Check)>,
+    /// The check of each plane that has one.
+    pub(super) planes: Vec<Check>,
     /// Whether every plane that carries load was checked.
     pub(super) complete: bool,
     /// Load across that the weakest plane bears, where EN 1993-1-8 wants bearing to govern.
@@ -69,7 +68,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
                 });
             }
         }
-        shear.planes.push((plane.zone, check.clone()));
+        shear.planes.push(check.clone());
         out.check(check);
     }
     out.in_order(MODE);
