@@ -5,6 +5,7 @@
 mod bending;
 mod between;
 mod bolt;
+mod bounds;
 mod conditions;
 mod holes;
 mod joints;
@@ -13,6 +14,7 @@ mod meeting;
 mod numbers;
 mod plies;
 mod preload;
+mod seats;
 mod sheet;
 mod surroundings;
 mod tapped;
