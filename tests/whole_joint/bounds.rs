@@ -469,6 +469,9 @@ fn a_finish_belongs_to_its_steel() {
 fn what_decides_most_is_asked_first() {
     let mut joint = across(2.0);
     joint.nut.as_mut().unwrap().grade = None;
+    // The load factor is missed first, and once.
+    joint.methods = JointMethods::en_1993();
+    joint.load.load_factor = None;
     let unknown = |name: &str| JointPly::new(name, mm(20.0));
     joint.stack = stacked([unknown("a"), unknown("b")]);
     let found = verdict(&joint);
@@ -476,6 +479,7 @@ fn what_decides_most_is_asked_first() {
     let waits = |need: &shankline::joint::Need| {
         found.open().filter(|missing| missing.need == *need).count()
     };
+    assert_eq!(waits(&shankline::joint::Need::LoadFactor), 1);
     let counts: Vec<usize> = asked.iter().map(|(need, _)| waits(need)).collect();
     assert!(
         counts.len() > 3 && counts[0] > counts[counts.len() - 1],

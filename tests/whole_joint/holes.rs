@@ -319,6 +319,28 @@ fn what_a_ply_is_asked_for() {
     assert!(!lacks(&joint, Mode::BoltBearing, material));
 }
 
+/// MIL-HDBK-5 wants the bearing strength of the ply: of one without a material that is asked for and no more, of one of A36, for
+/// which the handbook has none, the strength. It has no net section, so that no hole is wanted.
+#[test]
+fn the_handbook_of_aircraft_asks_for_the_bearing_strength() {
+    let of = |material: bool| {
+        let mut first = ply();
+        first.hole = None;
+        if !material {
+            first.material = None;
+        }
+        let mut joint = joint(first, true);
+        joint.methods.plies = PlyMethod::MilHdbk5 {
+            ultimate_factor: 1.5,
+        };
+        let asked = ["its material", "its bearing strength"];
+        let asked = asked.map(|part| lacks(&joint, Mode::Bearing, &format!("ply 1: {part}")));
+        (asked, lacks(&joint, Mode::NetSection, "ply 1: its hole"))
+    };
+    assert_eq!(of(true), ([false, true], false));
+    assert_eq!(of(false), ([true, false], false));
+}
+
 /// A washer under the face of the head, 22 mm over 17.7 mm (ISO 4014): 134.1 mm2. 4 MPa for each HV are 53.6 kN of 100 HV, the
 /// dent of the test 9.80665 MPa for each, 131.5 kN. Half of that is the load, for the factor of 2.
 #[test]

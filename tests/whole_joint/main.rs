@@ -19,3 +19,4 @@ mod sheet;
 mod surroundings;
 mod tapped;
 mod timber;
+mod told;
