@@ -92,18 +92,18 @@ fn what_was_set_by_hand_was_said() {
         change(&mut own);
         (fact, own.of(&joint))
     };
-    for (fact, own) in [
+    let all_changes = vec![
         changed(Fact::Product, |own| {
-            own.bolt.product = ScrewProduct::Iso4017
+            own.bolt.product = ScrewProduct::Iso4017;
         }),
         changed(Fact::Grade, |own| {
-            own.bolt.grade = PropertyClass::Class10_9.into()
+            own.bolt.grade = PropertyClass::Class10_9.into();
         }),
         changed(Fact::BoltFinish, |own| {
-            own.bolt.finish = Some(Finish::ZincFlake)
+            own.bolt.finish = Some(Finish::ZincFlake);
         }),
         changed(Fact::Nut, |own| {
-            own.nut.as_mut().unwrap().style = NutStyle::Iso7040
+            own.nut.as_mut().unwrap().style = NutStyle::Iso7040;
         }),
         changed(Fact::NutGrade, |own| {
             own.nut.as_mut().unwrap().grade = Some(NutGrade::Iso898_2Class10);
@@ -121,7 +121,8 @@ fn what_was_set_by_hand_was_said() {
         anew(Fact::Washers, &|own| own.other = Some(other())),
         anew(Fact::Holes, &|own| own.hole = millimetres(14.0)),
         anew(Fact::ShearPlanes, &|own| own.planes = vec![]),
-    ] {
+    ];
+    for (fact, own) in all_changes {
         let found = own.check().unwrap().granted;
         let left: Vec<Fact> = found.iter().map(|granted| granted.fact).collect();
         let rest: Vec<Fact> = all.iter().copied().filter(|own| *own != fact).collect();

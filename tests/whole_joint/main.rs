@@ -12,6 +12,7 @@ mod joints;
 #[cfg(feature = "serde")]
 mod meeting;
 mod numbers;
+mod own_screws;
 mod plies;
 mod preload;
 mod seats;

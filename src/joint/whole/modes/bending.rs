@@ -98,11 +98,8 @@ fn side(case: &Case, outward: &[usize], counted: f64) -> Length {
         }
         at += thickness;
     }
-    if taken > 0.0 {
-        2.0 * (moment / taken)
-    } else {
-        at
-    }
+    // Of every side something is taken: a plane is loaded by what pulls beside it.
+    2.0 * (moment / taken)
 }
 
 /// How many times the load across a share of it is: plies that pull may pull more than all of it, and shares that are
