@@ -320,3 +320,21 @@ fn any_size_is_of_its_units() {
         assert_eq!(best.choice.bolt.thread.is_unified(), unified);
     }
 }
+
+/// The name of a set of rules in a file: cuts are rounded as the thread is measured.
+#[cfg(feature = "serde")]
+#[test]
+fn rules_by_name_go_by_the_thread() {
+    use shankline::units::UnitSystem;
+    for (thread, system) in [
+        ("M12", UnitSystem::Si),
+        ("1/2-13 UNC", UnitSystem::UsCustomary),
+    ] {
+        let said = Joint::builder(thread).ply("a", "12 mm").ply("b", "12 mm");
+        let joint = said.across("2 kN").build().unwrap();
+        let mut file = serde_json::to_value(&joint).unwrap();
+        file["rules"] = serde_json::json!("fabrication");
+        let read: Joint = serde_json::from_value(file).unwrap();
+        assert_eq!(read.rules, LengthRules::fabrication(system), "{thread}");
+    }
+}

@@ -237,6 +237,7 @@ fn holes_and_slots_want_their_washers_by_aisc() {
         (plate(None), standard, short, (none(), true)),
         (plate(Some(370.0)), standard, short, (none(), false)),
         (plate(None), standard, long, (none(), false)),
+        (Some(own(7.9375, None)), standard, long, (none(), false)),
         (
             Some(own(7.93, None)),
             standard,
