@@ -188,3 +188,11 @@ pub fn near(found: f64, by_hand: f64, within: f64) {
         "{found}, by hand {by_hand}"
     );
 }
+
+/// The moment that a mode is held against.
+pub fn torque_of(verdict: &Verdict, mode: Mode) -> Torque {
+    match check_of(verdict, mode, Place::Bolt(1)).demand {
+        Amount::Torque(moment) => moment,
+        other => panic!("{other:?}"),
+    }
+}

@@ -222,3 +222,77 @@ fn a_ply_is_of_one_material() {
         assert!(error.contains("beam"), "{error}");
     }
 }
+
+/// The equations are for members that all carry: packing between two timbers, or outside of them, is none of them. The
+/// bolt turns in a lap otherwise than in a member that is held on both sides (EN 1995-1-1, 8.2.2: 8.6 and 8.7).
+#[test]
+fn packing_is_no_member() {
+    let mut joint = timbered();
+    let ply = |pull| beam("C24", 60.0).pulls(pull);
+    for (pulls, right) in [
+        ([0.5, -1.0, 0.5], false),
+        ([1.0, 0.0, -1.0], true),
+        ([1.0, -1.0, 0.0], true),
+        ([0.0, 1.0, -1.0], true),
+    ] {
+        joint.stack = crate::joints::stacked(pulls.map(ply));
+        let packed = is_open(&joint, "yield in timber: packing");
+        assert_eq!(packed, right, "{pulls:?}: {:?}", open(&joint));
+    }
+}
+
+/// Net section and tear-out of the timber are not known here; those of the steel are.
+#[test]
+fn sections_of_the_steel_are_known() {
+    let joint = timbered();
+    let found = verdict(&joint);
+    for missing in &found.missing {
+        if matches!(missing.mode, Mode::NetSection | Mode::TearOut) {
+            assert_eq!(missing.place, Place::Ply(2), "{missing}");
+        }
+    }
+    assert_eq!(found.missing.len(), 2);
+}
+
+/// Several bolts say how far they stand from each other, in timber as in steel.
+#[test]
+fn bolts_in_timber_say_how_far_apart_they_are() {
+    use shankline::joint::Pattern;
+    for (along, across, needs) in [
+        (1, 1, [false, false]),
+        (2, 1, [true, false]),
+        (1, 2, [false, true]),
+    ] {
+        let mut joint = timbered();
+        joint.pattern = Pattern::Rows { along, across };
+        let found = ["along", "across"].map(|way| {
+            let start = "distances of holes, ply 2: the distance to the next hole";
+            is_open(&joint, &format!("{start} {way} the load"))
+        });
+        assert_eq!(found, needs, "{along} {across}");
+    }
+}
+
+/// EN 1995-1-1, 8.2.2(2): the pull of the bolt adds what the washers bear at most; one that is pulled adds nothing, and of none
+/// nothing is asked.
+#[test]
+fn the_pull_of_the_bolt_counts_once() {
+    let with = |axial: f64, pull: f64| {
+        let mut joint = timbered();
+        joint.stack = crate::joints::stacked([beam("C24", 60.0), beam("C24", 60.0)]);
+        joint.methods.timber = Some(TimberMethod::En1995 {
+            axial: newtons(axial),
+            kmod: 0.7,
+            gamma_m: 1.3,
+        });
+        joint.load.along = newtons(pull);
+        20.0 / yields(&joint).utilisation.value
+    };
+    let none = with(0.0, 0.0);
+    // By hand: a quarter of 2 kN, 0.7 / 1.3 of it.
+    assert!((with(2e3, 0.0) - none - 0.25 * 2.0 * 0.7 / 1.3).abs() < 1e-6);
+    assert!((with(2e3, 1e3) - none).abs() < 1e-9);
+    assert!((with(0.0, 1e3) - none).abs() < 1e-9);
+    // The washer of 30 mm bears less than any pull.
+    assert!(with(1e9, 0.0) < with(1e6, 0.0) + 1e-9);
+}

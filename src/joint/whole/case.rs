@@ -363,15 +363,12 @@ impl<'a> Case<'a> {
         self.countersunk().is_some()
     }
 
-    /// Length of the joint along the load, from the first to the last bolt; none if a pitch is missing.
+    /// Length of the joint along the load, from the first to the last of several bolts; none if a pitch is missing.
     pub(super) fn joint_length(&self) -> Option<Length> {
         if let Some(member) = self.member {
             return Some(member.length);
         }
         let along = self.joint.pattern.along();
-        if along <= 1 {
-            return Some(Length::default());
-        }
         let pitches = self.joint.stack.plies().iter().filter_map(|ply| ply.pitch);
         let pitch = pitches.reduce(Length::max)?;
         // At most 1000: exact.

@@ -3,7 +3,7 @@
 use alloc::vec::Vec;
 use core::f64::consts::PI;
 
-use crate::joint::whole::case::{Case, CasePly};
+use crate::joint::whole::case::{Case, CasePlane, CasePly};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
 use crate::math::sqrt;
@@ -54,13 +54,13 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Bending {
         return Bending::default();
     }
     match case.planes.as_slice() {
-        [only] => single(case, [only.after_ply; 2], gap, out),
+        [only] => single(case, [only; 2], gap, out),
         // Packing between the two plies that pull passes the load on: they are as far apart as it is thick.
-        [first, .., last] if first.share.min(last.share) >= 1.0 - 1e-9 => {
-            single(case, [first.after_ply, last.after_ply], gap, out)
+        [first, .., last] if are_packing(case, first.after_ply + 1..=last.after_ply) => {
+            single(case, [first, last], gap, out)
         }
         [first, second] if (first.share - second.share).abs() < 1e-9 => {
-            double(case, first.after_ply, second.after_ply, gap, out)
+            double(case, [first, second], gap, out)
         }
         _ => {
             let why = "a method is known for one plane, and for two that carry alike: gaps and play bend other bolts too";
@@ -98,22 +98,27 @@ fn side(case: &Case, outward: &[usize], counted: f64) -> Length {
         }
         at += thickness;
     }
-    if taken > 0.0 {
-        2.0 * (moment / taken)
-    } else {
-        at
-    }
+    // Of every side something is taken: a plane is loaded by what pulls beside it.
+    2.0 * (moment / taken)
+}
+
+/// How many times the load across a share of it is: plies that pull may pull more than all of it, and shares that are
+/// rounded down are all of it.
+const fn times(share: f64) -> f64 {
+    share.max(1.0)
 }
 
 /// Two plies that pull, with a plane at the side of each: nothing holds the ends but they, so they are taken as free to
 /// tilt.
-fn single(case: &Case, planes: [usize; 2], gap: Length, out: &mut Outcomes) -> Bending {
+fn single(case: &Case, planes: [&CasePlane; 2], gap: Length, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
-    let [first, second] = [before(planes[0], 0), after(case, planes[1])];
-    let [first, second] = [first, second].map(|plies| side(case, &plies, 1.0));
+    let [first, second] = planes;
+    let load = times(first.share) * case.across;
+    let sides = [before(first.after_ply, 0), after(case, second.after_ply)];
+    let [first, second] = sides.map(|plies| side(case, &plies, 1.0));
     let bent = SingleShear::new(bending_diameter(case), first, second, gap)
-        .and_then(|joint| single_shear_bending(&joint, case.across, BoltEnds::Free));
+        .and_then(|joint| single_shear_bending(&joint, load, BoltEnds::Free));
     let Some(bent) = out.attempt(MODE, place, bent) else {
         return Bending::default();
     };
@@ -163,8 +168,10 @@ fn single(case: &Case, planes: [usize; 2], gap: Length, out: &mut Outcomes) -> B
 }
 
 /// Two planes that carry alike: the middle ply between the outer two.
-fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outcomes) -> Bending {
+fn double(case: &Case, planes: [&CasePlane; 2], gap: Length, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
+    let times = times(2.0 * planes[0].share);
+    let [first, second] = planes.map(|plane| plane.after_ply);
     let outer = side(case, &before(first, 0), 1.0).max(side(case, &after(case, second), 1.0));
     // A quarter of a single inner ply is the arm of the half of its load.
     let inner: Vec<usize> = (first + 1..=second).collect();
@@ -178,7 +185,7 @@ fn double(case: &Case, first: usize, second: usize, gap: Length, out: &mut Outco
     let outer = thinnest(case, 0..first).min(thinnest(case, second..count));
     let thin = PinJoint::new(diameter, outer, thinnest(case, first..second), gap);
     match out.attempt(MODE, Place::Bolt(1), thin) {
-        Some(thin) => bent(case, &pin, &thin, out),
+        Some(thin) => bent(case, &pin, &thin, times, out),
         None => Bending::default(),
     }
 }
@@ -201,10 +208,10 @@ fn bending_diameter(case: &Case) -> Length {
     }
 }
 
-fn bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Bending {
+fn bent(case: &Case, pin: &PinJoint, thin: &PinJoint, times: f64, out: &mut Outcomes) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
-    let (level, load) = (case.level, case.across);
+    let (level, load) = (case.level, times * case.across);
     match (case.joint.methods.shear, level) {
         (
             ShearMethod::DistortionEnergy { design_factor, .. },
@@ -227,7 +234,7 @@ fn bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Ben
                 combined: false,
             }
         }
-        (ShearMethod::En1993, Level::Design) => en_bent(case, pin, thin, out),
+        (ShearMethod::En1993, Level::Design) => en_bent(case, pin, thin, times, out),
         _ => {
             out.missing(MODE, place, Need::Method(NO_BENDING));
             Bending::default()
@@ -242,7 +249,13 @@ fn en_strengths(case: &Case, out: &mut Outcomes) -> Option<(Stress, Stress)> {
     out.attempt(Mode::BoltBending, Place::Bolt(1), strengths)
 }
 
-fn en_bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> Bending {
+fn en_bent(
+    case: &Case,
+    pin: &PinJoint,
+    thin: &PinJoint,
+    times: f64,
+    out: &mut Outcomes,
+) -> Bending {
     const MODE: Mode = Mode::BoltBending;
     let place = Place::Bolt(1);
     let ply_yield = weakest_ply(case, MODE, out);
@@ -259,7 +272,7 @@ fn en_bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> 
         return Bending::default();
     };
     out.work(|| pin.derivation());
-    let Some(checks) = out.attempt(MODE, place, pin.checks(case.across)) else {
+    let Some(checks) = out.attempt(MODE, place, pin.checks(times * case.across)) else {
         return Bending::default();
     };
     let mut bending = Bending::default();
@@ -274,7 +287,7 @@ fn en_bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> 
     }
     if case.joint.environment.rotates {
         if let Some(thin) = out.attempt(MODE, place, en_1993_pin(thin, &strengths)) {
-            in_service(case, &pin, &thin, out);
+            in_service(case, &pin, &thin, times, out);
         }
     }
     bending
@@ -282,9 +295,9 @@ fn en_bent(case: &Case, pin: &PinJoint, thin: &PinJoint, out: &mut Outcomes) -> 
 
 /// A pivot is taken out and put back: Table 3.10 has limits in service for it, at the characteristic load. The
 /// thickest plies bend it most, the thinnest bear least.
-fn in_service(case: &Case, thick: &EnPin, thin: &EnPin, out: &mut Outcomes) {
+fn in_service(case: &Case, thick: &EnPin, thin: &EnPin, times: f64, out: &mut Outcomes) {
     const MODE: Mode = Mode::BoltBending;
-    let service = case.joint.load.shock_factor * case.joint.load.across;
+    let service = times * case.joint.load.shock_factor * case.joint.load.across;
     for (pin, mode, name) in [
         (thick, MODE, "thickest plies"),
         (thin, Mode::Bearing, "thinnest plies"),
@@ -330,6 +343,11 @@ fn after(case: &Case, plane: usize) -> Vec<usize> {
 fn is_packing(case: &Case, ply: usize) -> bool {
     let own = case.joint.stack.plies().get(ply - 1);
     own.is_some_and(|own| own.pull == Some(0.0))
+}
+
+/// Whether these plies are packing, every one.
+fn are_packing(case: &Case, mut plies: core::ops::RangeInclusive<usize>) -> bool {
+    plies.all(|ply| is_packing(case, ply))
 }
 
 /// Whether packing too thick to pass over lies at a plane, and the method for shear has no rule for it.

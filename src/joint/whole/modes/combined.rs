@@ -44,21 +44,17 @@ pub(super) fn check(
         }
         return;
     }
-    // What the worst plane cuts decides the exponents.
-    let mut worst = (Zone::Shank, none);
-    for (zone, check) in &shear.planes {
-        if check.utilisation >= worst.1 {
-            worst = (*zone, check.utilisation);
-        }
-    }
+    let used = shear.planes.iter().map(|check| check.utilisation);
+    let worst = used.fold(none, Ratio::max);
+    // What any plane may cut decides the exponents.
     let zone = if case.thread_in_planes() {
         Zone::Thread
     } else {
-        worst.0
+        Zone::Shank
     };
     let together = interaction(
         case.joint.methods.interaction,
-        worst.1,
+        worst,
         pulled.unwrap_or(none),
         bent,
         zone,

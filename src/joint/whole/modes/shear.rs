@@ -6,7 +6,6 @@ use super::CODE_OF_LISTED;
 use crate::joint::whole::case::{Case, CasePlane};
 use crate::joint::whole::outcome::Outcomes;
 use crate::joint::whole::{Need, NotConcerned};
-use crate::parts::Zone;
 use crate::strength::check::{Check, Mode, Place};
 use crate::strength::code::mil_hdbk_5;
 use crate::strength::shear::{
@@ -22,8 +21,8 @@ const OF_ANOTHER_BOLT: &str = "the shear strength of the method is over 0.6 of t
 /// What shears the bolt.
 #[derive(Default)]
 pub(super) struct Shear {
-    /// The check of each plane that has one, with what the bolt has there.
-    pub(super) planes: Vec<(Zone, Check)>,
+    /// The check of each plane that has one.
+    pub(super) planes: Vec<Check>,
     /// Whether every plane that carries load was checked.
     pub(super) complete: bool,
     /// Load across that the weakest plane bears, where EN 1993-1-8 wants bearing to govern.
@@ -76,7 +75,7 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) -> Shear {
                 });
             }
         }
-        shear.planes.push((plane.zone, check.clone()));
+        shear.planes.push(check.clone());
         out.check(check);
     }
     out.in_order(MODE);

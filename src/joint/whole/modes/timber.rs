@@ -83,7 +83,6 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
     out.try_check(MODE, Place::Joint, check);
 }
 
-/// What nobody here has a rule for.
 /// Wet timber bears less (NDS 2018, Table 11.3.3; EN 1995-1-1, Table 3.1: at most 0.9 in service class 3).
 fn wet(case: &Case, method: Option<TimberMethod>, out: &mut Outcomes) {
     if case.joint.environment.exposure != Exposure::Harsh {
@@ -96,6 +95,7 @@ fn wet(case: &Case, method: Option<TimberMethod>, out: &mut Outcomes) {
     }
 }
 
+/// What nobody here has a rule for.
 fn unknown_modes(case: &Case, out: &mut Outcomes) {
     for ply in case
         .plies
@@ -115,7 +115,8 @@ fn unknown_modes(case: &Case, out: &mut Outcomes) {
     }
 }
 
-/// Two plies, or three with a plane on both sides of the middle one.
+/// Two plies, or three with a plane on both sides of the middle one; all of them carry. Beside packing the bolt turns as the
+/// equations do not have it.
 fn connection(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Option<TimberConnection> {
     let stack = &case.joint.stack;
     let gaps = case
@@ -133,6 +134,11 @@ fn connection(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Option<T
             return None;
         }
     };
+    if case.plies.iter().any(|ply| !ply.pulls()) {
+        let why = "packing beside timber is in no equation that is known here";
+        out.missing(MODE, Place::Joint, Need::Method(why));
+        return None;
+    }
     let side = member(side, MODE, out);
     let main = member(main, MODE, out);
     let far_side = far.map(|far| member(far, MODE, out));
