@@ -332,6 +332,7 @@ fn the_handbook_of_aircraft_asks_for_the_bearing_strength() {
         let mut joint = joint(first, true);
         joint.methods.plies = PlyMethod::MilHdbk5 {
             ultimate_factor: 1.5,
+            fitting_factor: 1.15,
         };
         let asked = ["its material", "its bearing strength"];
         let asked = asked.map(|part| lacks(&joint, Mode::Bearing, &format!("ply 1: {part}")));
