@@ -215,3 +215,36 @@ fn a_coating_has_its_greatest_heat() {
     assert_eq!(limit(Some(greatest), 0.0), None);
     assert_eq!(limit(None, 20.0), None);
 }
+
+/// M12 of class 4.6 in holes of 14 mm, plies of A36 (399.9 MPa), 20 mm thick: 2.5 x a x 399.9 x 12 x 20 / 1.25 with a = e / 42 mm; in a
+/// single lap 1.5 x 399.9 x 12 x 20 / 1.25 = 115.17 kN at most. Of a clevis the link bears all of the load.
+#[test]
+fn the_weakest_ply_is_held_against_the_shear() {
+    for (end, plies, by_hand) in [
+        (40.0, 2, 115_170.0),
+        (20.0, 2, 91_405.0),
+        (40.0, 3, 182_810.0),
+    ] {
+        let ply = || {
+            let own = plate("plate", mm(20.0)).hole(millimetres(14.0));
+            own.end_distance(millimetres(end))
+        };
+        let mut joint = frame();
+        joint.bolt.product = ScrewProduct::Iso4017;
+        joint.bolt.thread = "M12".parse().unwrap();
+        joint.bolt.grade = PropertyClass::Class4_6.into();
+        let mut stack = Stack::builder();
+        for _ in 0..plies {
+            stack = stack.add(ply());
+        }
+        joint.stack = stack.shear_planes(1..plies).build().unwrap();
+        joint.load.across = newtons(2e3);
+        joint.methods = JointMethods::en_1993();
+        let found = verdict(&joint).findings.into_iter();
+        let mut found = found.filter_map(|finding| match finding {
+            Finding::BearingMustGovern { bears, .. } => Some(bears.value),
+            _ => None,
+        });
+        crate::joints::near(found.next().unwrap(), by_hand, 2e-4);
+    }
+}
