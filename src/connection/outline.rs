@@ -493,10 +493,10 @@ mod tests {
             assert!(near(reach(100.0, 20.0, (-1.0, 0.0)), 100.0));
             assert!(near(reach(170.0, 10.0, (0.0, 1.0)), 40.0));
             assert!(near(reach(170.0, 10.0, (0.0, -1.0)), 10.0));
-            // At 45 degrees from 50 mm right: 200 - 0.6 y = 50 + y.
+            // At 45 degrees from 10 mm up: 200 - 0.6 y = 50 + y at 93.75 mm.
             let slant = 0.5_f64.sqrt();
-            let far = plate.reach((0.05, 0.0), (slant, slant)).unwrap();
-            assert!((far * slant - 0.093_75).abs() < 1e-12, "{far}");
+            let far = plate.reach((0.06, 0.01), (slant, slant)).unwrap();
+            assert!((far * slant - 0.083_75).abs() < 1e-12, "{far}");
             assert_eq!(reach(300.0, 50.0, (1.0, 0.0)), None);
             // Beside it, of a plate that is not symmetric, either end counts.
             let nearest = |x: f64, y: f64, way| plate.nearest((1e-3 * x, 1e-3 * y), way);
