@@ -197,7 +197,10 @@ fn parts_lie_between_faces() {
     assert_eq!(of(plies(&[1, 3])), [0..1, 1..3, 3..4]);
     // The last one has the thread: what lies below the last face is that part, which is taken for a stiff one.
     assert_eq!(of(plies(&[2, 4]).tapped(bed())), [0..2, 2..4]);
-    assert_eq!(of(plies(&[4]).tapped(bed())), [0..4]);
+    assert_eq!(
+        of(plies(&[4]).tapped(bed())),
+        core::slice::from_ref(&(0..4))
+    );
     // Without a face nobody knows which part the middle belongs to.
     let alone = |builder| {
         let connection = Connection::builder(builder).bolts(at(&corners(60.0)));
@@ -207,7 +210,10 @@ fn parts_lie_between_faces() {
         parts(&connection)
     };
     assert_eq!(alone(plies(&[2])), [0..1, 3..4]);
-    assert_eq!(alone(plies(&[2]).tapped(bed())), [0..1]);
+    assert_eq!(
+        alone(plies(&[2]).tapped(bed())),
+        core::slice::from_ref(&(0..1))
+    );
 }
 
 /// Bolts in pairs 40 mm apart, 65 mm from a stem and 100 and more from the edges: each bends 2 x 20 mm. 10 kN x 1.5 on four:
