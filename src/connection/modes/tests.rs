@@ -309,9 +309,14 @@ fn what_a_mode_of_a_plate_lacks() {
         (own.has_material, own.yields, own.breaks) = (false, None, None);
     };
     assert_eq!(with(none), (true, vec![Need::Material]));
-    for unknown in [(|own| own.name = None) as fn(&mut PlyFacts), |own| {
-        own.thickness = None
-    }] {
+    for unknown in [
+        (|own| {
+            own.name = None;
+        }) as fn(&mut PlyFacts),
+        |own| {
+            own.thickness = None;
+        },
+    ] {
         let (lacks, needs) = with(unknown);
         assert!(lacks && matches!(needs[..], [Need::Method(_)]), "{needs:?}");
     }

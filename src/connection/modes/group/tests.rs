@@ -35,8 +35,8 @@ fn the_group_is_asked_where_the_clause_is_of_the_methods() {
         ..across
     };
     let with = |own: JointMethods, plies: PlyMethod, shear: ShearMethod| JointMethods {
-        plies,
         shear,
+        plies,
         ..own
     };
     for (methods, loads, turned, is_asked) in [

@@ -59,7 +59,7 @@ fn shares_of_strips() {
     assert!(near(own.share(&line(0.029)), 1.0));
     assert!(near(own.share(&line(-0.029)), 1.0));
     assert!(near(own.share(&line(0.031)), 0.0));
-    // Left is to the right of who looks along the way: x falls there.
+    // The second reaches along the turned way, which falls in x here.
     let lopsided = Strip {
         left: 0.01,
         right: 0.03,
@@ -117,7 +117,7 @@ fn a_plate_reaches_to_both_sides_of_a_way() {
         let (small, large) = sides(&plate, from, way, 0.05);
         assert!(near(small, 0.1) && near(large, 0.1), "{small} {large}");
     }
-    // Left is where x falls on the way up... seen along the turned way it is the side before it.
+    // On the way up the right edge comes first, on the way down the left one.
     assert!(near(beside(&plate, from, UP, 0.05).0, 0.07));
     assert!(near(beside(&plate, from, (0.0, -1.0), 0.05).0, 0.13));
     // The edge crosses a way that leaves the plate.
@@ -212,7 +212,7 @@ fn what_is_fixed_reaches_as_far_as_its_front() {
             "{foot:?}: {left} {right}"
         );
     }
-    // Left of a way down is where x falls... the turned way points to x.
+    // On the way down what rises in x comes last.
     let (left, right) = front(&post, (0.02, 0.05), (0.0, -1.0));
     assert!(near(left, 0.07) && near(right, 0.03), "{left} {right}");
     // A rib of 20 mm before the post is no wider for it, whichever way its corners go around.
