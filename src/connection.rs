@@ -372,3 +372,6 @@ fn check_bolt(joint: &Joint, load: &JointLoad, around: Option<&Member>) -> Resul
     };
     joint.check_among(around)
 }
+
+#[cfg(test)]
+mod tests;

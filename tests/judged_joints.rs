@@ -183,6 +183,16 @@ fn slip_of_codes() {
 }
 
 #[test]
+fn aircraft() {
+    judged("aircraft.toml");
+}
+
+#[test]
+fn inserts() {
+    judged("inserts.toml");
+}
+
+#[test]
 fn timber() {
     judged("timber.toml");
 }

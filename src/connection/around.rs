@@ -131,3 +131,6 @@ fn between(grain: Angle, load: Vector) -> Angle {
     let angle: Angle = from_base(atan(across / along));
     angle.min(degrees(90.0))
 }
+
+#[cfg(test)]
+mod tests;

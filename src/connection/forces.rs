@@ -483,3 +483,6 @@ fn beside<'a>(stack: &'a Stack, ply: &'a str) -> Vec<&'a str> {
     }
     found
 }
+
+#[cfg(test)]
+mod tests;

@@ -326,3 +326,6 @@ impl Loaded<'_> {
         told.len() > before
     }
 }
+
+#[cfg(test)]
+mod tests;

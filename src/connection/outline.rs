@@ -454,4 +454,119 @@ mod tests {
         ];
         assert!(Outline::polygon(touched).is_err());
     }
+
+    /// A plate from 0 to 200 and 0 to 100 mm with a slanting end: from (200, 0) to (140, 100).
+    #[test]
+    fn slanting_sides() {
+        let mm = |x: f64, y: f64| Point {
+            x: metres(1e-3 * x),
+            y: metres(1e-3 * y),
+        };
+        let plate = [
+            mm(0.0, 0.0),
+            mm(200.0, 0.0),
+            mm(140.0, 100.0),
+            mm(0.0, 100.0),
+        ];
+        let back = plate.iter().rev().copied();
+        for plate in [Outline::polygon(plate), Outline::polygon(back)] {
+            let plate = plate.unwrap();
+            // At a height of 50 mm it ends at 170, at 20 mm at 188.
+            for (x, y, within) in [
+                (169.9, 50.0, true),
+                (170.1, 50.0, false),
+                (187.9, 20.0, true),
+                (188.1, 20.0, false),
+                (0.1, 50.0, true),
+                (-0.1, 50.0, false),
+                (50.0, 99.9, true),
+                (50.0, 100.1, false),
+                (50.0, -0.1, false),
+                (250.0, 50.0, false),
+            ] {
+                assert_eq!(plate.contains(mm(x, y)), within, "{x} {y}");
+            }
+            let reach = |x: f64, y: f64, way| plate.reach((1e-3 * x, 1e-3 * y), way);
+            let near = |found: Option<f64>, hand: f64| (found.unwrap() * 1e3 - hand).abs() < 1e-9;
+            assert!(near(reach(100.0, 50.0, (1.0, 0.0)), 70.0));
+            assert!(near(reach(100.0, 20.0, (1.0, 0.0)), 88.0));
+            assert!(near(reach(100.0, 20.0, (-1.0, 0.0)), 100.0));
+            assert!(near(reach(170.0, 10.0, (0.0, 1.0)), 40.0));
+            assert!(near(reach(170.0, 10.0, (0.0, -1.0)), 10.0));
+            // At 45 degrees from 10 mm up: 200 - 0.6 y = 50 + y at 93.75 mm.
+            let slant = 0.5_f64.sqrt();
+            let far = plate.reach((0.06, 0.01), (slant, slant)).unwrap();
+            assert!((far * slant - 0.083_75).abs() < 1e-12, "{far}");
+            assert_eq!(reach(300.0, 50.0, (1.0, 0.0)), None);
+            // Beside it, of a plate that is not symmetric, either end counts.
+            let nearest = |x: f64, y: f64, way| plate.nearest((1e-3 * x, 1e-3 * y), way);
+            for way in [(1.0, 0.0), (-1.0, 0.0)] {
+                assert!(near(nearest(20.0, 50.0, way), 20.0), "{way:?}");
+            }
+            for way in [(0.0, 1.0), (0.0, -1.0)] {
+                assert!(near(nearest(20.0, 70.0, way), 30.0), "{way:?}");
+                assert!(near(nearest(20.0, 30.0, way), 30.0), "{way:?}");
+            }
+        }
+        // No side of a triangle faces the way within 45 degrees where it is steep on both sides: straight on and straight back.
+        let needle = [mm(0.0, 0.0), mm(30.0, 200.0), mm(-30.0, 200.0)];
+        let needle = Outline::polygon(needle).unwrap();
+        // 160 mm above its point it is 24 mm to both sides, and 40 to its end.
+        let down = needle.nearest((0.0, 0.16), (0.0, -1.0)).unwrap();
+        assert!((down - 0.04).abs() < 1e-12, "{down}");
+        // Seen from 12 mm above the point that lies straight below.
+        let point = needle.nearest((0.0, 0.012), (0.0, 1.0)).unwrap();
+        assert!((point - 0.012).abs() < 1e-12, "{point}");
+    }
+
+    /// At most a kilometre from the origin.
+    #[test]
+    fn corners_lie_within_a_kilometre() {
+        let with = |x: f64| {
+            Outline::polygon([[0.0, 0.0], [x, 0.0], [x, 1.0]].map(|[x, y]| Point {
+                x: metres(x),
+                y: metres(y),
+            }))
+        };
+        assert!(with(1000.0).is_ok() && with(-1000.0).is_ok());
+        for beyond in [1000.1, -1000.1] {
+            match with(beyond) {
+                Err(Error::OutOfRange { allowed, .. }) => {
+                    assert_eq!(allowed, Allowed::FromTo((-LONGEST).into(), LONGEST.into()));
+                }
+                other => panic!("{other:?}"),
+            }
+        }
+    }
+
+    /// Sides that share no point, a crossing, an end, or a line.
+    #[test]
+    fn sides_that_meet() {
+        let base = ((0.0, 0.0), (2.0, 0.0));
+        for (other, meets) in [
+            (((1.0, -1.0), (1.0, 1.0)), true),
+            (((1.0, 0.0), (1.0, 1.0)), true),
+            (((1.0, 0.1), (1.0, 1.0)), false),
+            (((2.0, 0.0), (3.0, 1.0)), true),
+            (((2.1, -1.0), (2.1, 1.0)), false),
+            (((-0.1, -1.0), (-0.1, 1.0)), false),
+            (((1.5, 1.0), (3.0, -0.5)), false),
+            (((1.5, 1.0), (2.0, -1.0)), true),
+            (((1.0, 0.0), (3.0, 0.0)), true),
+            (((2.1, 0.0), (3.0, 0.0)), false),
+            (((0.0, 1.0), (2.0, 1.0)), false),
+        ] {
+            // The same wherever it lies, however it is turned, and in any order.
+            for (c, s) in [(1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.6, 0.8)] {
+                let at = |p: Vector| (7.0 + c * p.0 - s * p.1, -3.0 + s * p.0 + c * p.1);
+                let (one, two) = ((at(base.0), at(base.1)), (at(other.0), at(other.1)));
+                if (c, s) == (0.6, 0.8) && meets && other.0.1 == 0.0 {
+                    continue; // on the line but for rounding
+                }
+                assert_eq!(meet(one, two), meets, "{other:?} {c} {s}");
+                assert_eq!(meet(two, one), meets, "{other:?} {c} {s}");
+                assert_eq!(meet((one.1, one.0), two), meets, "{other:?} {c} {s}");
+            }
+        }
+    }
 }

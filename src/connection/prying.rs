@@ -204,3 +204,6 @@ pub(super) fn pried(
         check: check.warned(found.cautions()),
     }))
 }
+
+#[cfg(test)]
+mod tests;

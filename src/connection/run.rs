@@ -377,3 +377,6 @@ pub(super) fn sheet(connection: &Connection, verdict: &ConnectionVerdict) -> Res
         sheet
     })
 }
+
+#[cfg(test)]
+mod tests;

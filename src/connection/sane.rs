@@ -471,3 +471,6 @@ fn combination_is_sane(cases: &[&str], combination: &Combination) -> Result<(), 
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests;

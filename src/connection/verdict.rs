@@ -369,3 +369,6 @@ mod written {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

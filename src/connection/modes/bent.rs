@@ -250,3 +250,6 @@ fn bears(facts: &PlyFacts) -> Result<f64, Need> {
         )),
     }
 }
+
+#[cfg(test)]
+mod tests;

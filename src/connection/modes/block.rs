@@ -429,3 +429,6 @@ impl Grid {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

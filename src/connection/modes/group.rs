@@ -53,3 +53,6 @@ pub(in crate::connection) fn check(
     let group = en_1993_fastener_group(&fasteners?).ok()?;
     group.check(factor * load).ok()
 }
+
+#[cfg(test)]
+mod tests;

@@ -263,3 +263,6 @@ impl<'a> Held<'a> {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -108,3 +108,6 @@ pub(super) fn look(
         });
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -320,3 +320,6 @@ fn in_shear(
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -171,3 +171,6 @@ fn followed(points: impl Iterator<Item = Vector>) -> f64 {
     }
     last.0
 }
+
+#[cfg(test)]
+mod tests;
