@@ -75,11 +75,8 @@ pub(super) fn check(case: &Case, out: &mut Outcomes) {
         return;
     };
     out.work(|| found.derivation());
-    // The equations load both planes alike: where one takes more, both are held to take as much.
-    let planes = case.planes.iter().map(|plane| plane.load);
-    let greatest = planes.fold(Force::default(), Force::max);
-    let load = f64::from(joint.planes()) * greatest;
-    let check = found.check(load, case.level);
+    let loads = case.planes.iter().map(|plane| plane.load);
+    let check = found.check(loads.sum(), case.level);
     out.try_check(MODE, Place::Joint, check);
 }
 
@@ -134,6 +131,14 @@ fn connection(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Option<T
             return None;
         }
     };
+    // The hinges that the equations have are those of a joint that is alike on both sides.
+    if let [first, second] = case.planes.as_slice() {
+        if (first.share - second.share).abs() > 1e-9 {
+            let why = "timber of which one plane takes more than the other is in no equation that is known here";
+            out.missing(MODE, Place::Joint, Need::Method(why));
+            return None;
+        }
+    }
     if case.plies.iter().any(|ply| !ply.pulls()) {
         let why = "packing beside timber is in no equation that is known here";
         out.missing(MODE, Place::Joint, Need::Method(why));
