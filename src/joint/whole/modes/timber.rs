@@ -131,6 +131,11 @@ fn connection(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Option<T
             return None;
         }
     };
+    if case.plies.iter().any(|ply| !ply.pulls()) {
+        let why = "packing beside timber is in no equation that is known here";
+        out.missing(MODE, Place::Joint, Need::Method(why));
+        return None;
+    }
     // The hinges that the equations have are those of a joint that is alike on both sides.
     if let [first, second] = case.planes.as_slice() {
         if (first.share - second.share).abs() > 1e-9 {
@@ -138,11 +143,6 @@ fn connection(case: &Case, method: TimberMethod, out: &mut Outcomes) -> Option<T
             out.missing(MODE, Place::Joint, Need::Method(why));
             return None;
         }
-    }
-    if case.plies.iter().any(|ply| !ply.pulls()) {
-        let why = "packing beside timber is in no equation that is known here";
-        out.missing(MODE, Place::Joint, Need::Method(why));
-        return None;
     }
     let side = member(side, MODE, out);
     let main = member(main, MODE, out);
