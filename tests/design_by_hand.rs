@@ -4,43 +4,30 @@
 //! 55 mm has it to 16.25 mm. 0.577 x 640 MPa x 84.3 mm2 / 2 = 15.6 kN in the thread, x 113.1 mm2 / 2 = 20.9 kN on shank.
 #![cfg(feature = "serde")]
 
+#[path = "support/hanger.rs"]
+mod hanger;
+
 use std::ops::ControlFlow;
 
+use hanger::joint;
 use serde_json::{Value, json};
 use shankline::joint::{
-    DesignSpace, Designs, Environment, Fact, Finding, Granted, Joint, JointBolt, JointMethods,
-    JointWasher, Objective, OnHand, RuledOutReason, Score, TurnedDownReason,
+    DesignSpace, Designs, Fact, Finding, Granted, JointBolt, JointWasher, Objective, OnHand,
+    RuledOutReason, Score, TurnedDownReason,
 };
 use shankline::prelude::*;
 use shankline::tables::holes::HoleFit;
 
+/// The hanger with close holes and a washer, at twice the load.
 fn hanger() -> Value {
-    let zinc = json!({ "zinc_plated": { "baked": false } });
-    let ply = |name: &str| {
-        json!({
-            "name": name, "thickness": "15 +/- 0.3 mm", "material": "ASTM A36 steel", "hole": "13.5 mm",
-            "end_distance": "40 mm", "edge_distance": "40 mm", "width": "80 mm",
-        })
-    };
-    json!({
-        "title": "hanger (invented)",
-        "bolt": { "product": "iso_4014", "thread": "M12", "grade": "ISO 898-1 class 8.8", "finish": zinc },
-        "nut": { "style": "iso_4032", "finish": zinc },
-        "stack": {
-            "plies": [ply("plate"), ply("beam")], "shear_planes": [1],
-            "washers_under_nut": { "style": "iso_7089", "count": 1 },
-        },
-        "pattern": "single",
-        "load": { "across": "10 kN", "along": "0 N", "repeats": "never", "shock_factor": 1.0 },
-        "environment": serde_json::to_value(Environment::workshop()).unwrap(),
-        "tightening": "snug",
-        "rules": serde_json::to_value(LengthRules::fabrication(UnitSystem::Si)).unwrap(),
-        "methods": serde_json::to_value(JointMethods::machine_design(2.0)).unwrap(),
-    })
-}
-
-fn joint(value: &Value) -> Joint {
-    serde_json::from_value(value.clone()).unwrap()
+    let mut value = hanger::hanger();
+    for ply in ["0", "1"] {
+        let hole = value.pointer_mut(&format!("/stack/plies/{ply}/hole"));
+        *hole.unwrap() = json!("13.5 mm");
+    }
+    value["stack"]["washers_under_nut"] = json!({ "style": "iso_7089", "count": 1 });
+    value["load"]["across"] = json!("10 kN");
+    value
 }
 
 fn threads(names: &[&str]) -> DesignSpace {

@@ -1,13 +1,9 @@
 //! What bends the bolt: gaps, end play, packing and pivots, one ply or several on each side.
 
-use crate::joints::{frame, is_open, near, plate, torque_of, verdict, workings_are_true};
+use crate::joints::{frame, is_open, mm, near, plate, torque_of, verdict, workings_are_true};
 use shankline::joint::{Account, Joint, JointMethods, StackBuilder};
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
-
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
 
 fn ply(thickness: f64) -> JointPly {
     plate("plate", mm(thickness))

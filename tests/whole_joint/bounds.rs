@@ -1,6 +1,8 @@
 //! Bounds of temperature, of pretension that a code wants, of own nuts and tapped parts; and how a verdict is told.
 
-use crate::joints::{faults, frame, near, plate, stacked, torque, used, verdict};
+use crate::joints::{
+    across, along, faults, lacks, mm, near, plate, stacked, torque, used, verdict,
+};
 use crate::tapped::foot;
 use shankline::joint::{
     Environment, Finding, Joint, JointMethods, JointNut, JointStiffness, MaterialKind, NutProof,
@@ -14,22 +16,6 @@ use shankline::strength::timber::TimberMethod;
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::units::{celsius, degrees, ksi, newtons_per_millimetre};
 
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
-
-fn across(kilonewtons: f64) -> Joint {
-    let mut joint = frame();
-    joint.load.across = newtons(1e3 * kilonewtons);
-    joint
-}
-
-fn along(kilonewtons: f64) -> Joint {
-    let mut joint = frame();
-    joint.load.along = newtons(1e3 * kilonewtons);
-    joint
-}
-
 fn between(mut joint: Joint, coldest: f64, hottest: f64) -> Joint {
     joint.environment = Environment {
         coldest: celsius(coldest),
@@ -37,12 +23,6 @@ fn between(mut joint: Joint, coldest: f64, hottest: f64) -> Joint {
         ..joint.environment
     };
     joint
-}
-
-fn lacks(joint: &Joint, mode: Mode, part: &str) -> bool {
-    let found = verdict(joint);
-    let mut missing = found.missing.iter().filter(|missing| missing.mode == mode);
-    missing.any(|missing| missing.to_string().contains(part))
 }
 
 fn cautioned(joint: &Joint, part: &str) -> bool {

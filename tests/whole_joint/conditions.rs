@@ -1,8 +1,8 @@
 //! When a rule is asked and when it is not: each at its limit and on both sides.
 
 use crate::joints::{
-    BARE, check_of, faults, frame, near, plate, slips_by_friction, stacked, tightened, torque,
-    used, verdict,
+    BARE, across, along, check_of, faults, lacks, mm, near, plate, slips_by_friction, stacked,
+    tightened, torque, used, verdict,
 };
 use shankline::error::Amount;
 use shankline::joint::{
@@ -17,32 +17,9 @@ use shankline::strength::slip::{SlipClass, SlipMethod};
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::units::percent;
 
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
-
-fn across(kilonewtons: f64) -> Joint {
-    let mut joint = frame();
-    joint.load.across = newtons(1e3 * kilonewtons);
-    joint
-}
-
-fn along(kilonewtons: f64) -> Joint {
-    let mut joint = frame();
-    joint.load.along = newtons(1e3 * kilonewtons);
-    joint
-}
-
 fn by_en(mut joint: Joint) -> Joint {
     joint.methods = JointMethods::en_1993();
     joint
-}
-
-/// Whether a mode lacks something whose text has this part.
-fn lacks(joint: &Joint, mode: Mode, part: &str) -> bool {
-    let found = verdict(joint);
-    let mut missing = found.missing.iter().filter(|missing| missing.mode == mode);
-    missing.any(|missing| missing.to_string().contains(part))
 }
 
 // Coatings.

@@ -1,7 +1,8 @@
 //! Holes of plies, their distances, what lies on them, and what a ply is asked for.
 
 use crate::joints::{
-    faults, frame, is_open, near, plate, slips_by_friction, tightened, torque, used, verdict,
+    faults, frame, is_open, lacks, mm, near, plate, slips_by_friction, tightened, torque, used,
+    verdict,
 };
 use shankline::joint::{
     Finding, Joint, JointMethods, JointWasher, MaterialKind, OwnMaterial, Pattern, Slip, Tightening,
@@ -10,10 +11,6 @@ use shankline::prelude::*;
 use shankline::strength::check::{Mode, Place};
 use shankline::strength::ply::PlyMethod;
 use shankline::strength::slip::{Is800Surface, SlipClass, SlipMethod};
-
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
 
 fn ply() -> JointPly {
     plate("plate", mm(20.0))
@@ -35,12 +32,6 @@ fn joint(first: JointPly, across: bool) -> Joint {
 fn rows(mut joint: Joint, along: usize, across: usize) -> Joint {
     joint.pattern = Pattern::Rows { along, across };
     joint
-}
-
-fn lacks(joint: &Joint, mode: Mode, part: &str) -> bool {
-    let found = verdict(joint);
-    let mut missing = found.missing.iter().filter(|missing| missing.mode == mode);
-    missing.any(|missing| missing.to_string().contains(part))
 }
 
 /// Whether nothing is left of the first ply, for this reason.

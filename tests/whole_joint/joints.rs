@@ -27,6 +27,10 @@ pub fn plus_minus(nominal: f64, by: f64) -> Spread<Length> {
     millimetres(nominal).plus_minus(millimetres(by))
 }
 
+pub fn mm(length: f64) -> Spread<Length> {
+    Spread::exact(millimetres(length))
+}
+
 /// The same stack with other plies.
 pub fn stacked(plies: impl IntoIterator<Item = JointPly>) -> Stack {
     let washer = JointWasher::find(WasherStyle::Iso7089, &"M16".parse().unwrap()).unwrap();
@@ -81,6 +85,20 @@ pub fn frame() -> Joint {
         granted: Vec::new(),
         own: OwnParts::default(),
     }
+}
+
+/// The frame with so many kN across the axis of its bolt.
+pub fn across(kilonewtons: f64) -> Joint {
+    let mut joint = frame();
+    joint.load.across = newtons(1e3 * kilonewtons);
+    joint
+}
+
+/// The frame with so many kN along the axis of its bolt.
+pub fn along(kilonewtons: f64) -> Joint {
+    let mut joint = frame();
+    joint.load.along = newtons(1e3 * kilonewtons);
+    joint
 }
 
 /// A link of 20 mm between two ears of 10 mm, 2 to 4 mm of play on each side; invented. No washers.
@@ -163,6 +181,13 @@ pub fn open(joint: &Joint) -> Vec<String> {
 
 pub fn is_open(joint: &Joint, start: &str) -> bool {
     open(joint).iter().any(|line| line.starts_with(start))
+}
+
+/// Whether a mode lacks something whose text has this part.
+pub fn lacks(joint: &Joint, mode: Mode, part: &str) -> bool {
+    let found = verdict(joint);
+    let mut missing = found.missing.iter().filter(|missing| missing.mode == mode);
+    missing.any(|missing| missing.to_string().contains(part))
 }
 
 pub fn faults(joint: &Joint) -> Vec<Finding> {

@@ -1,16 +1,12 @@
 //! Bolts of one's own at the bounds of what they may be, and what a code asks of small holes.
 
-use crate::joints::{frame, plate, stacked, verdict};
+use crate::joints::{across, frame, mm, near, plate, stacked, verdict};
 use shankline::joint::{
     CountersunkHead, Finding, HeadSeat, Joint, JointMethods, OwnLength, OwnScrew, OwnStrength,
 };
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::units::{celsius, degrees};
-
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
 
 fn length(nominal: f64, shank: f64, start: f64) -> OwnLength {
     OwnLength::new(mm(nominal), millimetres(shank), millimetres(start))
@@ -143,8 +139,7 @@ fn a_proof_stress_is_no_more_than_yield() {
         let mut strength = OwnStrength::new("shop steel (invented)", megapascals(800.0));
         strength.yield_strength = Some(megapascals(640.0));
         strength.proof_stress = Some(megapascals(proof));
-        let mut joint = frame();
-        joint.load.across = newtons(2e3);
+        let joint = across(2.0);
         assert_eq!(
             refusal(&joint.with_strength(strength)).is_empty(),
             right,
@@ -153,28 +148,26 @@ fn a_proof_stress_is_no_more_than_yield() {
     }
 }
 
+/// So many plies of a kind with a full-thread M12 of class 4.6, a plane between any two; 2 kN by EN 1993-1-8.
+fn small_bolt(ply: &JointPly, plies: usize) -> Joint {
+    let mut joint = across(2.0);
+    joint.bolt.product = ScrewProduct::Iso4017;
+    joint.bolt.thread = "M12".parse().unwrap();
+    joint.bolt.grade = PropertyClass::Class4_6.into();
+    let stack = (0..plies).fold(Stack::builder(), |stack, _| stack.add(ply.clone()));
+    joint.stack = stack.shear_planes(1..plies).build().unwrap();
+    joint.methods = JointMethods::en_1993();
+    joint
+}
+
 /// EN 1993-1-8, 3.6.1(5): in holes of 14 mm M12 is held to bear less than it is sheared by; so the hole is asked for. Two planes
 /// bear twice as much.
 #[test]
 fn the_hole_of_a_small_bolt_counts_for_its_shear() {
     let of = |hole: Option<f64>, plies: usize| {
-        let ply = || {
-            let mut own = plate("plate", mm(20.0));
-            own.hole = hole.map(millimetres);
-            own
-        };
-        let mut joint = frame();
-        joint.bolt.product = ScrewProduct::Iso4017;
-        joint.bolt.thread = "M12".parse().unwrap();
-        joint.bolt.grade = PropertyClass::Class4_6.into();
-        let mut stack = Stack::builder();
-        for _ in 0..plies {
-            stack = stack.add(ply());
-        }
-        joint.stack = stack.shear_planes(1..plies).build().unwrap();
-        joint.load.across = newtons(2e3);
-        joint.methods = JointMethods::en_1993();
-        verdict(&joint)
+        let mut ply = plate("plate", mm(20.0));
+        ply.hole = hole.map(millimetres);
+        verdict(&small_bolt(&ply, plies))
     };
     let most = |hole, plies| {
         let found = of(Some(hole), plies).findings.into_iter();
@@ -199,8 +192,7 @@ fn the_hole_of_a_small_bolt_counts_for_its_shear() {
 #[test]
 fn a_coating_has_its_greatest_heat() {
     let limit = |hottest: Option<shankline::units::ThermodynamicTemperature>, hot: f64| {
-        let mut joint = frame();
-        joint.load.across = newtons(2e3);
+        let mut joint = across(2.0);
         joint.stack = stacked(["a", "b"].map(|name| plate(name, mm(20.0))));
         joint.bolt.finish = Some(Finish::CadmiumPlated { baked: true });
         joint.environment.hottest = hottest.unwrap_or(celsius(hot));
@@ -225,26 +217,13 @@ fn the_weakest_ply_is_held_against_the_shear() {
         (20.0, 2, 91_405.0),
         (40.0, 3, 182_810.0),
     ] {
-        let ply = || {
-            let own = plate("plate", mm(20.0)).hole(millimetres(14.0));
-            own.end_distance(millimetres(end))
-        };
-        let mut joint = frame();
-        joint.bolt.product = ScrewProduct::Iso4017;
-        joint.bolt.thread = "M12".parse().unwrap();
-        joint.bolt.grade = PropertyClass::Class4_6.into();
-        let mut stack = Stack::builder();
-        for _ in 0..plies {
-            stack = stack.add(ply());
-        }
-        joint.stack = stack.shear_planes(1..plies).build().unwrap();
-        joint.load.across = newtons(2e3);
-        joint.methods = JointMethods::en_1993();
-        let found = verdict(&joint).findings.into_iter();
+        let ply = plate("plate", mm(20.0)).hole(millimetres(14.0));
+        let ply = ply.end_distance(millimetres(end));
+        let found = verdict(&small_bolt(&ply, plies)).findings.into_iter();
         let mut found = found.filter_map(|finding| match finding {
             Finding::BearingMustGovern { bears, .. } => Some(bears.value),
             _ => None,
         });
-        crate::joints::near(found.next().unwrap(), by_hand, 2e-4);
+        near(found.next().unwrap(), by_hand, 2e-4);
     }
 }

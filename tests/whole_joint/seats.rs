@@ -1,6 +1,6 @@
 //! Washers and seats: how hard and how thick they must be, and what a slot takes of them.
 
-use crate::joints::{check_of, faults, frame, near, plate, tightened, verdict};
+use crate::joints::{self, check_of, faults, frame, mm, near, plate, tightened, verdict};
 use shankline::error::Amount;
 use shankline::joint::{
     Account, Finding, Joint, JointMethods, JointWasher, NotConcerned, OwnStrength, Tightening,
@@ -8,10 +8,6 @@ use shankline::joint::{
 use shankline::prelude::*;
 use shankline::strength::check::{Mode, Place};
 use shankline::strength::ply::SlotDirection;
-
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
 
 /// A washer of one's own, 30 mm over 17 mm.
 fn own(thickness: f64, hardness: Option<f64>) -> JointWasher {
@@ -47,9 +43,7 @@ fn plates() -> [JointPly; 2] {
 }
 
 fn lacks(joint: &Joint, part: &str) -> bool {
-    let found = verdict(joint);
-    let mut missing = found.missing.iter();
-    missing.any(|missing| missing.mode == Mode::Washers && missing.to_string().contains(part))
+    joints::lacks(joint, Mode::Washers, part)
 }
 
 #[derive(Debug, PartialEq)]

@@ -1,6 +1,8 @@
 //! Blocks of several bolts, parts that carry nothing, and what a verdict says of what is missing.
 
-use crate::joints::{frame, near, plate, slips_by_friction, stacked, tightened, verdict};
+use crate::joints::{
+    across, frame, lacks, mm, near, plate, slips_by_friction, stacked, tightened, verdict,
+};
 use crate::tapped::foot;
 use shankline::joint::{
     Environment, Finding, Joint, JointMethods, JointWasher, MaterialKind, OwnMaterial, Pattern,
@@ -10,22 +12,6 @@ use shankline::prelude::*;
 use shankline::strength::check::{Mode, Place};
 use shankline::tables::galvanic::{Exposure, Metal};
 use shankline::units::celsius;
-
-fn mm(length: f64) -> Spread<Length> {
-    Spread::exact(millimetres(length))
-}
-
-fn across(kilonewtons: f64) -> Joint {
-    let mut joint = frame();
-    joint.load.across = newtons(1e3 * kilonewtons);
-    joint
-}
-
-fn lacks(joint: &Joint, mode: Mode, part: &str) -> bool {
-    let found = verdict(joint);
-    let mut missing = found.missing.iter().filter(|missing| missing.mode == mode);
-    missing.any(|missing| missing.to_string().contains(part))
-}
 
 /// A group by EN 1993-1-8, 10 kN a bolt, in plates of A36 of 12 mm: holes of 18 mm, 40 mm from the end, 35 mm from the side.
 fn group(along: usize, across_count: usize, change: impl Fn(JointPly) -> JointPly) -> Joint {
