@@ -28,6 +28,12 @@ def build(package):
     return target / "release" / package
 
 
+def instructions(program, call, times):
+    command = ["valgrind", "--tool=callgrind", "--callgrind-out-file=/dev/null", program, call, str(times)]
+    told = subprocess.run(command, check=True, capture_output=True, text=True).stderr
+    return int(re.search(r"Collected : (\d+)", told).group(1))
+
+
 with open(budgets_file, encoding="utf-8", newline="") as file:
     rows = list(csv.DictReader(file))
 
