@@ -48,6 +48,7 @@
 //! 1993-1-1 6.2.3 in a European design guide; MIL-HDBK-5 as quoted. Block shear is in
 //! [`BlockShear`], plates that carry the load in shear in [`PlateShear`].
 
+mod assess;
 mod block;
 mod distances;
 mod holes;
@@ -57,9 +58,10 @@ mod modes;
 mod pressed;
 mod result;
 mod shared;
+mod stagger;
 
 pub(crate) use block::BlockRule;
-pub use block::{BlockMethod, BlockResistance, BlockShear, Stagger, StaggerRule, block_shear};
+pub use block::{BlockMethod, BlockResistance, BlockShear, block_shear};
 pub use distances::{
     DistanceConditions, DistanceFinding, DistanceKind, DistanceRule, DistanceStanding, EdgeFinish,
     Exposure, PlyDistances,
@@ -69,23 +71,21 @@ pub use in_shear::{PlateShear, PlateShearMethod, PlateShearResistance, plate_she
 pub(crate) use in_shear::{plate_bending, shortest_plate_that_buckles};
 pub use method::PlyMethod;
 pub use modes::{PlyMode, PlyNeed, PlyOutcome};
+pub use result::PlyResistance;
 pub use shared::{SharedResistance, shared_resistance};
+pub use stagger::{Stagger, StaggerRule};
 
-use super::check::{Mode, Resistance};
 pub(in crate::strength) use distances::{AskedDistance, Limits};
 pub(crate) use modes::Asked;
-use modes::MODES;
 pub(in crate::strength) use modes::{Geometry, NOTHING, OTHER_HOLES, lesser, need};
 pub(in crate::strength) use pressed::euler;
 pub(crate) use pressed::{Pressed, PressedPlate, length_between, pressed_plate};
 
-use super::code::{en_1993, mil_hdbk_5};
+use super::code::en_1993;
 use crate::error::{Allowed, Error, out_of_range, positive, sane_length};
 use crate::material::BoltStrength;
-use crate::source::Method;
 use crate::tables::plies::PlyMaterial;
-use crate::units::{Area, Length, Stress};
-use alloc::vec::Vec;
+use crate::units::{Length, Stress};
 
 /// What a method asks of the bolt in the ply.
 ///
@@ -371,263 +371,6 @@ impl Ply {
             }
         }
         Ok(())
-    }
-}
-
-/// Resistance of a ply in one mode, for the load of one bolt: coefficient x stress x area.
-///
-/// ```
-/// use shankline::prelude::*;
-/// use shankline::strength::check::{Level, Mode};
-/// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
-/// use shankline::tables::plies::PlyMaterial;
-/// use shankline::units::kip;
-/// # fn main() -> Result<(), shankline::Error> {
-/// // 7/8 in bolt, 3/8 in A36 plate, 1.5 in from the end: 20.2 kip in a handbook example
-/// let a36 = PlyMaterial::find("ASTM A36 steel")?;
-/// let plate = Ply { end_distance: Some(inches(1.5)), ..Ply::of(a36, inches(0.375), inches(0.9375)) };
-/// let method = PlyMethod::Aisc360 { edition: AiscEdition::E2010, deformation_matters: true };
-/// let outcome = plate.in_mode(Mode::TearOut, inches(0.875), PlyBolt::default(), method)?;
-/// let tear_out = outcome.found().unwrap();
-/// assert!((tear_out.resistance.at(Level::Design)?.get::<kip>() - 20.2).abs() < 0.05);
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct PlyResistance {
-    /// Mode of failure.
-    pub mode: Mode,
-    /// The method.
-    pub method: PlyMethod,
-    /// The ply.
-    pub ply: Ply,
-    /// Bolt diameter.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub diameter: Length,
-    /// The bolt.
-    pub bolt: PlyBolt,
-    /// What multiplies stress and area.
-    pub coefficient: f64,
-    /// The strength that is used: of the ply, or of the bolt where the ply bears on it.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub stress: Stress,
-    /// The area it acts on.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub area: Area,
-    /// What nominal resistance is multiplied by for the design resistance.
-    pub resistance_factor: Option<f64>,
-    /// What nominal resistance is divided by for the allowable load.
-    pub safety_factor: Option<f64>,
-    /// Nominal, design and allowable load, as far as the method defines them.
-    pub resistance: Resistance,
-    /// Clause of the method the resistance follows.
-    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
-    pub clause: &'static Method,
-    /// How the area follows from the ply, for the working.
-    area_formula: &'static str,
-    /// The size of the hole that stands in the way, for the working.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    hole_size: Length,
-}
-
-impl Ply {
-    /// Every mode of the ply, and bearing on the bolt, with what became of it. No mode drops another.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a dimension or strength that is not positive and finite, a hole smaller than
-    /// the bolt, a distance inside the hole, or a factor that is not from 1 to 100.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
-    /// use shankline::tables::plies::PlyMaterial;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let a36 = PlyMaterial::find("ASTM A36 steel")?;
-    /// let plate = Ply::of(a36, millimetres(10.0), millimetres(18.0));
-    /// let bolt = PlyBolt::of(&PropertyClass::Class8_8.strength(millimetres(16.0))?);
-    /// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
-    /// let modes = plate.assess(millimetres(16.0), bolt, method)?;
-    /// // Bearing of ply and bolt: no distance and no width is known.
-    /// assert_eq!(modes.iter().filter(|mode| mode.outcome.found().is_some()).count(), 2);
-    /// assert_eq!(modes[2].outcome, PlyOutcome::Missing(vec![PlyNeed::EndDistance]));
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn assess(
-        &self,
-        diameter: Length,
-        bolt: PlyBolt,
-        method: PlyMethod,
-    ) -> Result<Vec<PlyMode>, Error> {
-        let asked = self.asked(diameter, bolt, method)?;
-        let mut modes = Vec::with_capacity(MODES.len());
-        for mode in MODES {
-            let outcome = asked.in_mode(mode)?;
-            modes.push(PlyMode { mode, outcome });
-        }
-        Ok(modes)
-    }
-
-    /// One mode by itself.
-    ///
-    /// # Errors
-    ///
-    /// As [`assess`](Self::assess).
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::check::{Level, Mode};
-    /// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
-    /// use shankline::tables::plies::PlyMaterial;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// // A grade 1 bolt is softer than the sheet it bears on: 36 ksi x 3/4 x 0.18 in / 2.
-    /// let sheet = Ply::of(PlyMaterial::find("AISI 4130 steel")?, inches(0.18), inches(0.75));
-    /// let bolt = PlyBolt::of(&SaeGrade::Grade1.strength(inches(0.75))?);
-    /// let method = PlyMethod::MachineDesign { design_factor: 2.0 };
-    /// let outcome = sheet.in_mode(Mode::BoltBearing, inches(0.75), bolt, method)?;
-    /// let allowable = outcome.found().unwrap().resistance.at(Level::Allowable)?;
-    /// assert!(((allowable / pounds_force(2430.0)).value - 1.0).abs() < 1e-9);
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn in_mode(
-        &self,
-        mode: Mode,
-        diameter: Length,
-        bolt: PlyBolt,
-        method: PlyMethod,
-    ) -> Result<PlyOutcome, Error> {
-        self.asked(diameter, bolt, method)?.in_mode(mode)
-    }
-
-    /// The most the ply bears in a single lap with one row of bolts, which tilts them: EN 1993-1-8, 3.6.1(10), 1.5
-    /// fu d t over 1.25. The clause wants washers under head and nut as well, hardened ones for classes 8.8 and
-    /// 10.9 (recalled). A row is across the load: with a pitch along it there are two. Other methods have no such
-    /// rule.
-    ///
-    /// # Errors
-    ///
-    /// As [`assess`](Self::assess).
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::{check::Level, ply::{Ply, PlyMethod}};
-    /// use shankline::tables::plies::PlyMaterial;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let plate = Ply::of(PlyMaterial::find("S235 steel")?, millimetres(5.0), millimetres(18.0));
-    /// let outcome = plate.single_lap(millimetres(16.0), PlyMethod::En1993)?;
-    /// let design = outcome.found().unwrap().resistance.at(Level::Design)?;
-    /// // 1.5 x 360 x 16 x 5 / 1.25
-    /// assert!(((design / newtons(34_560.0)).value - 1.0).abs() < 1e-9);
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn single_lap(&self, diameter: Length, method: PlyMethod) -> Result<PlyOutcome, Error> {
-        let asked = self.asked(diameter, PlyBolt::default(), method)?;
-        en_1993::ply::single_lap(&asked)
-    }
-
-    /// The most the net section bears where the joint must not slip at the ultimate limit state, category C of EN
-    /// 1993-1-8 3.4.1: it must not yield, (w - d0) t fy over 1.0 (EN 1993-1-1, 6.2.3(4), recalled). Other methods have
-    /// no such rule.
-    ///
-    /// # Errors
-    ///
-    /// As [`assess`](Self::assess).
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::{check::Level, ply::{Ply, PlyMethod}};
-    /// use shankline::tables::plies::PlyMaterial;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let mut strap = Ply::of(PlyMaterial::find("S235 steel")?, millimetres(4.0), millimetres(22.0));
-    /// strap.width = Some(millimetres(60.0));
-    /// let outcome = strap.net_section_without_slip(millimetres(20.0), PlyMethod::En1993)?;
-    /// let design = outcome.found().unwrap().resistance.at(Level::Design)?;
-    /// // (60 - 22) x 4 x 235
-    /// assert!(((design / newtons(35_720.0)).value - 1.0).abs() < 1e-9);
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn net_section_without_slip(
-        &self,
-        diameter: Length,
-        method: PlyMethod,
-    ) -> Result<PlyOutcome, Error> {
-        let asked = self.asked(diameter, PlyBolt::default(), method)?;
-        en_1993::ply::net_section_without_slip(&asked)
-    }
-
-    /// The most the ply bears at limit load without yield, beside the ultimate strength of [`Mode::Bearing`]: MIL-HDBK-5, Fbry d t
-    /// over the fitting factor, for 14 CFR 25.305 has no detrimental permanent deformation at limit load (recalled). Other methods
-    /// have no such rule.
-    ///
-    /// # Errors
-    ///
-    /// As [`assess`](Self::assess).
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::{check::Level, ply::{Ply, PlyMethod}};
-    /// use shankline::tables::plies::PlyMaterial;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let sheet = PlyMaterial::find("2024-T3 aluminium")?;
-    /// let plain = Ply::of(sheet, inches(0.1), inches(0.25));
-    /// let ply = Ply { end_distance: Some(inches(0.5)), ..plain }.with_bearing_of(sheet);
-    /// let method = PlyMethod::MilHdbk5 { ultimate_factor: 1.5, fitting_factor: 1.15 };
-    /// let outcome = ply.yield_in_bearing(inches(0.25), method)?;
-    /// let allowable = outcome.found().unwrap().resistance.at(Level::Allowable)?;
-    /// // 88 ksi x 0.25 in x 0.1 in / 1.15
-    /// assert!((allowable - pounds_force(1913.0)).abs() < pounds_force(0.1));
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn yield_in_bearing(
-        &self,
-        diameter: Length,
-        method: PlyMethod,
-    ) -> Result<PlyOutcome, Error> {
-        let asked = self.asked(diameter, PlyBolt::default(), method)?;
-        mil_hdbk_5::yield_in_bearing(&asked)
-    }
-
-    /// The question, its inputs looked at once for all modes.
-    pub(crate) fn asked(
-        &self,
-        diameter: Length,
-        bolt: PlyBolt,
-        method: PlyMethod,
-    ) -> Result<Asked<'_>, Error> {
-        self.check_inputs(diameter)?;
-        for (name, stress) in [
-            ("yield strength of the bolt", bolt.yield_strength),
-            ("tensile strength of the bolt", bolt.tensile_strength),
-        ] {
-            if let Some(stress) = stress {
-                positive(name, stress)?;
-            }
-        }
-        Ok(Asked {
-            ply: self,
-            diameter,
-            bolt,
-            method,
-        })
     }
 }
 

@@ -21,134 +21,17 @@
 use alloc::borrow::Cow;
 use core::f64::consts::{FRAC_PI_4, PI};
 
-use super::section::Section;
 use crate::derivation::{Derivation, Step};
 use crate::error::{Allowed, Error, out_of_range, part_length, sane_stress, within};
 use crate::tables::methods;
 use crate::thread::{Thread, area::circle};
 use crate::units::{Area, Force, Length, Stress, newtons, square_millimetres};
 
-/// The section of a bolt that a stress is taken on.
-///
-/// ```
-/// use shankline::prelude::*;
-/// use shankline::strength::stressed::BoltSection;
-/// # fn main() -> Result<(), shankline::Error> {
-/// let thread: Thread = "M20".parse()?;
-/// assert_eq!(BoltSection::PrintedStressArea.area(&thread)?, square_millimetres(245.0));
-/// assert!(BoltSection::Core.area(&thread)? < BoltSection::StressArea.area(&thread)?);
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum BoltSection {
-    /// The plain shank, A = (pi/4) d^2.
-    Shank,
-    /// The tensile stress area by its formula, [`Thread::tensile_stress_area`].
-    StressArea,
-    /// The tensile stress area as the tables print it, [`Thread::tabulated_stress_area`].
-    PrintedStressArea,
-    /// The core of the thread, (pi/4) dc^2 with the root diameter dc: [`Thread::minor_area`].
-    Core,
-}
+mod plain;
+mod section;
 
-impl BoltSection {
-    /// Area of the section.
-    ///
-    /// # Errors
-    ///
-    /// [`Error::NoValue`] for the printed area of a special thread, which no table has.
-    ///
-    /// ```
-    /// use shankline::strength::stressed::BoltSection;
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(BoltSection::PrintedStressArea.area(&"0.9-14 UNS".parse()?).is_err());
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn area(self, thread: &Thread) -> Result<Area, Error> {
-        Ok(self.section(thread)?.area(thread))
-    }
-
-    pub(super) fn section(self, thread: &Thread) -> Result<Section, Error> {
-        match self {
-            Self::Shank => Ok(Section::Shank),
-            Self::StressArea => Ok(Section::Stress),
-            Self::PrintedStressArea => Section::Stress.as_printed(thread),
-            Self::Core => Ok(Section::Root),
-        }
-    }
-
-    /// What the section is called.
-    ///
-    /// ```
-    /// use shankline::strength::stressed::BoltSection;
-    /// assert_eq!(BoltSection::Core.name(), "core area");
-    /// ```
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Shank => "shank area",
-            Self::StressArea => "tensile stress area",
-            Self::PrintedStressArea => "printed tensile stress area",
-            Self::Core => "core area",
-        }
-    }
-}
-
-/// How an area is stressed.
-///
-/// ```
-/// use shankline::strength::stressed::Stressing;
-/// assert_eq!(Stressing::ThreadShear.name(), "shear of the threads");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case")
-)]
-#[non_exhaustive]
-pub enum Stressing {
-    /// Shear across bolts or pins.
-    Shear,
-    /// Tension along bolts or rods.
-    Tension,
-    /// Bearing of bolts on a ply, on the projected area.
-    Bearing,
-    /// Tension of a ply across its holes.
-    NetSection,
-    /// Shear of the threads at their root.
-    ThreadShear,
-    /// Pressure on the flanks of the threads.
-    ThreadCrushing,
-}
-
-impl Stressing {
-    /// What the stress is called.
-    ///
-    /// ```
-    /// use shankline::strength::stressed::Stressing;
-    /// assert_eq!(Stressing::Shear.name(), "shear");
-    /// ```
-    #[must_use]
-    pub const fn name(self) -> &'static str {
-        match self {
-            Self::Shear => "shear",
-            Self::Tension => "tension",
-            Self::Bearing => "bearing",
-            Self::NetSection => "tension of the net section",
-            Self::ThreadShear => "shear of the threads",
-            Self::ThreadCrushing => "crushing of the threads",
-        }
-    }
-}
+pub use plain::PlainStress;
+pub use section::{BoltSection, Stressing};
 
 /// What a load is spread over.
 ///
@@ -578,77 +461,6 @@ impl StressedArea {
 /// Refuses a factor of safety that is none.
 pub(super) fn sane_factor(factor: f64) -> Result<f64, Error> {
     within("factor of safety", factor, 0.01, 1000.0)
-}
-
-/// A stress under a load.
-///
-/// ```
-/// use shankline::prelude::*;
-/// use shankline::strength::stressed::StressedArea;
-/// # fn main() -> Result<(), shankline::Error> {
-/// let pin = StressedArea::shear_of_pins(millimetres(10.0), 1, 1)?.under(newtons(10e3))?;
-/// assert!((pin.factor(megapascals(382.0))? - 3.0).abs() < 0.001);
-/// # Ok(())
-/// # }
-/// ```
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[non_exhaustive]
-pub struct PlainStress {
-    /// What the load is spread over.
-    pub stressed: StressedArea,
-    /// The load F, all bolts together.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub load: Force,
-    /// The stress F / A.
-    #[cfg_attr(
-        feature = "serde",
-        serde(serialize_with = "crate::units::quantity::round")
-    )]
-    pub stress: Stress,
-}
-
-impl PlainStress {
-    /// The factor of safety against a strength: n = S / (F / A).
-    ///
-    /// # Errors
-    ///
-    /// [`Error::OutOfRange`] for a strength that is not from 1 Pa to 1e6 GPa.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::stressed::StressedArea;
-    /// let stress = StressedArea::tension_of_rods(inches(0.5), 2).unwrap().under(pounds_force(8000.0));
-    /// assert!((stress.unwrap().factor(ksi(36.0)).unwrap() - 1.767).abs() < 0.001);
-    /// ```
-    pub fn factor(&self, strength: Stress) -> Result<f64, Error> {
-        sane_stress("strength", strength)?;
-        Ok((strength / self.stress).value)
-    }
-
-    /// The working.
-    ///
-    /// ```
-    /// use shankline::prelude::*;
-    /// use shankline::strength::stressed::{BoltSection, StressedArea};
-    /// # fn main() -> Result<(), shankline::Error> {
-    /// let bolt = StressedArea::shear(&"M16".parse()?, BoltSection::Core, 2, 1)?;
-    /// bolt.under(newtons(21e3))?.derivation().check()?;
-    /// # Ok(())
-    /// # }
-    /// ```
-    pub fn derivation(&self) -> Derivation {
-        let name = self.stressed.stressing.name();
-        self.stressed.derivation().step(
-            Step::new(name, "s", "F / Az", self.stress)
-                .with("F", self.load)
-                .with("Az", self.stressed.area)
-                .source(methods::STATICS_AVERAGE_STRESS),
-        )
-    }
 }
 
 #[cfg(test)]

@@ -34,12 +34,10 @@
 //! the first two methods take it.
 
 use alloc::format;
-use core::fmt;
 
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::{Error, positive};
-use crate::source::Method;
 use crate::tables::methods;
 use crate::thread::area;
 use crate::thread::strip::{StripAreas, StripForm};
@@ -50,6 +48,7 @@ mod data;
 mod engagement;
 mod factors;
 mod material;
+mod method;
 mod nut;
 mod pairing;
 
@@ -58,105 +57,9 @@ pub use engagement::{
 };
 pub use factors::AlexanderFactors;
 pub use material::ThreadMaterial;
+pub use method::{StripMethod, ThreadFailure};
 pub use nut::{NutProof, nut_proof};
 pub use pairing::{NotShown, PairStanding, Pairing, nut_pairing};
-
-/// A published method for the stripping strength of threads.
-///
-/// ```
-/// use shankline::{prelude::*, strength::strip::StripMethod};
-/// let nut = StripMethod::Alexander { width_across_flats: Some(millimetres(18.0)) };
-/// assert_eq!(nut.to_string(), "Alexander, SAE 770420");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", try_from = "data::RawStripMethod")
-)]
-#[non_exhaustive]
-pub enum StripMethod {
-    /// FED-STD-H28/2 and Machinery's Handbook: shear strength half of the tensile strength, areas as
-    /// they are. On the safe side for steel.
-    FedStdH28,
-    /// Shear strengths as stated, areas as they are: handbooks of fasteners and of airframes.
-    ShearStrength,
-    /// Alexander, SAE 770420, as in ISO/TR 16224: 0.6 of the tensile strength, and factors for the
-    /// stretching of the nut and the bending of the threads. Recalled.
-    Alexander {
-        /// Width across flats of the nut; none for a tapped hole in a block.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::round_option")
-        )]
-        width_across_flats: Option<Length>,
-    },
-    /// VDI 2230-1: stated shear strengths with the factors of Alexander. Take 0.8 P off the
-    /// engagement ([`EndLoss::Vdi2230`](crate::thread::strip::EndLoss::Vdi2230)). Recalled.
-    Vdi2230 {
-        /// Width across flats of the nut; none for a tapped hole in a block.
-        #[cfg_attr(
-            feature = "serde",
-            serde(serialize_with = "crate::units::quantity::round_option")
-        )]
-        width_across_flats: Option<Length>,
-    },
-}
-
-impl StripMethod {
-    /// The method: publisher, edition and clause.
-    ///
-    /// ```
-    /// use shankline::strength::strip::StripMethod;
-    /// assert_eq!(StripMethod::FedStdH28.method().citation, "FED-STD-H28/2");
-    /// ```
-    #[must_use]
-    pub const fn method(self) -> &'static Method {
-        match self {
-            Self::FedStdH28 => methods::FED_STD_H28_2,
-            Self::ShearStrength => methods::STRIP_STATED_STRENGTHS,
-            Self::Alexander { .. } => methods::ALEXANDER_SAE_770420,
-            Self::Vdi2230 { .. } => methods::VDI2230_STRIPPING,
-        }
-    }
-}
-
-impl fmt::Display for StripMethod {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(self.method().citation)
-    }
-}
-
-/// What fails first when a bolt is pulled until something does.
-///
-/// ```
-/// use shankline::strength::strip::ThreadFailure;
-/// assert_eq!(ThreadFailure::NutThreads.to_string(), "the nut threads strip");
-/// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize),
-    serde(rename_all = "snake_case")
-)]
-pub enum ThreadFailure {
-    /// The bolt breaks, outside the nut.
-    Bolt,
-    /// The bolt threads strip.
-    BoltThreads,
-    /// The threads of the nut or tapped hole strip.
-    NutThreads,
-}
-
-impl fmt::Display for ThreadFailure {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::Bolt => "the bolt breaks",
-            Self::BoltThreads => "the bolt threads strip",
-            Self::NutThreads => "the nut threads strip",
-        })
-    }
-}
 
 /// Ultimate axial loads of a bolt and of the threads that hold it.
 ///
@@ -528,104 +431,4 @@ fn handbook_stress_area(areas: &StripAreas, tensile_strength: Stress) -> Result<
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::thread::{Thread, strip::EngagedLength};
-    use crate::units::{megapascals, millimetres};
-    use alloc::string::ToString;
-
-    #[test]
-    fn refuses_nonsense() {
-        let steel = ThreadMaterial::new(megapascals(800.0), None).unwrap();
-        for bad in [0.0, -1.0, f64::NAN, f64::INFINITY] {
-            assert!(ThreadMaterial::new(megapascals(bad), None).is_err());
-            assert!(ThreadMaterial::new(megapascals(1.0), Some(megapascals(bad))).is_err());
-            assert!(steel.clone().with_shear_ratio(bad).is_err());
-            assert!(AlexanderFactors::new(None, millimetres(10.0), bad).is_err());
-            let width = Some(millimetres(bad));
-            assert!(AlexanderFactors::new(width, millimetres(10.0), 1.0).is_err());
-        }
-        assert!(ThreadMaterial::new(megapascals(1.0), Some(megapascals(2.0))).is_err());
-        let thread: Thread = "M12".parse().unwrap();
-        let engaged = EngagedLength::new(millimetres(10.0)).unwrap();
-        let areas = thread.strip_areas_basic(engaged).unwrap();
-        let strip = |material, method| stripping(&areas, &steel, material, method);
-        assert!(strip(&steel, StripMethod::ShearStrength).is_err());
-        // A strength that no product of which is a number: once a ratio of strengths without end, by numbers at random.
-        for stress in [1.7e302, 4.9e-318] {
-            assert!(ThreadMaterial::new(megapascals(stress), None).is_err());
-        }
-    }
-
-    /// A shear strength may be the tensile strength and no more, a ratio of the two 1 and no more.
-    #[test]
-    fn shear_strengths_at_their_limits() {
-        let mpa = megapascals;
-        assert!(ThreadMaterial::new(mpa(800.0), Some(mpa(800.0))).is_ok());
-        assert!(ThreadMaterial::new(mpa(800.0), Some(mpa(800.1))).is_err());
-        let steel = ThreadMaterial::new(mpa(800.0), None).unwrap();
-        let whole = steel.clone().with_shear_ratio(1.0).unwrap();
-        assert_eq!(whole.shear_strength(), Some(mpa(800.0)));
-        for ratio in [1.001, 1.5, 0.0, -0.5] {
-            let error = steel
-                .clone()
-                .with_shear_ratio(ratio)
-                .unwrap_err()
-                .to_string();
-            assert!(
-                error.contains("shear over tensile strength"),
-                "{ratio}: {error}"
-            );
-        }
-    }
-
-    /// What was stated of bolt or nut is told with the proof of the nut.
-    #[test]
-    fn proofs_of_nuts_tell_what_was_stated() {
-        use crate::material::{BoltStrength, NutGrade, NutTapping, PropertyClass};
-        use crate::tables::nut_grades::NutShape;
-        let thread: Thread = "M12".parse().unwrap();
-        let d = thread.nominal_diameter();
-        let nut = NutGrade::Iso898_2Class8
-            .strength(NutShape::Style1, &thread, NutTapping::Usual)
-            .unwrap();
-        let class = PropertyClass::Class8_8.strength(d).unwrap();
-        let own =
-            BoltStrength::stated(d, None, Some(megapascals(640.0)), megapascals(800.0)).unwrap();
-        for (bolt, told) in [(class, 0), (own, 1)] {
-            let proof = nut_proof(&thread, &bolt, &nut).unwrap();
-            assert_eq!(proof.cautions().iter().count(), told);
-        }
-    }
-
-    /// Machinery's Handbook: formula 2b, pi (E / 2 - 0.16238 P)^2 with the least pitch diameter E, is of Unified threads of steel over
-    /// 100 ksi; 2a, 0.7854 (D - 0.9743 P)^2, of steel up to it, and of diameters that are basic. 1/2-13: E 0.4435, 0.1376 and
-    /// 0.1419 in2.
-    #[test]
-    fn stress_areas_of_strong_steel() {
-        use crate::thread::ThreadFit;
-        use crate::units::square_inches;
-        let engaged = EngagedLength::new(crate::units::inches(0.5)).unwrap();
-        let limits = |name: &str| name.parse::<Thread>().unwrap().limits().unwrap();
-        let fit = ThreadFit::of(&limits("1/2-13 UNC-2A"), &limits("1/2-13 UNC-2B")).unwrap();
-        let inch = fit.strip_areas(engaged).unwrap();
-        let basic = "1/2-13 UNC"
-            .parse::<Thread>()
-            .unwrap()
-            .strip_areas_basic(engaged)
-            .unwrap();
-        for (areas, strength, by_hand) in [
-            (&inch, 100.0, 0.1419),
-            (&inch, 100.001, 0.1376),
-            (&inch, 180.0, 0.1376),
-            (&inch, 60.0, 0.1419),
-            (&basic, 180.0, 0.1419),
-        ] {
-            let found = handbook_stress_area(areas, ksi(strength)).unwrap();
-            assert!(
-                (found - square_inches(by_hand)).abs() < square_inches(5e-5),
-                "{strength}"
-            );
-        }
-    }
-}
+mod tests;

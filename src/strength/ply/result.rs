@@ -1,12 +1,83 @@
 //! What is done with the resistance of a ply: compared with a load, worked out in steps.
 
-use super::{PlyMethod, PlyResistance};
+use super::{Ply, PlyBolt, PlyMethod};
 use crate::caution::Cautions;
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
-use crate::strength::check::{Check, Level, Mode, Place};
+use crate::source::Method;
+use crate::strength::check::{Check, Level, Mode, Place, Resistance};
 use crate::strength::code::{en_1993, is_800};
-use crate::units::{Force, inches, millimetres};
+use crate::units::{Area, Force, Length, Stress, inches, millimetres};
+
+/// Resistance of a ply in one mode, for the load of one bolt: coefficient x stress x area.
+///
+/// ```
+/// use shankline::prelude::*;
+/// use shankline::strength::check::{Level, Mode};
+/// use shankline::strength::ply::{Ply, PlyBolt, PlyMethod};
+/// use shankline::tables::plies::PlyMaterial;
+/// use shankline::units::kip;
+/// # fn main() -> Result<(), shankline::Error> {
+/// // 7/8 in bolt, 3/8 in A36 plate, 1.5 in from the end: 20.2 kip in a handbook example
+/// let a36 = PlyMaterial::find("ASTM A36 steel")?;
+/// let plate = Ply { end_distance: Some(inches(1.5)), ..Ply::of(a36, inches(0.375), inches(0.9375)) };
+/// let method = PlyMethod::Aisc360 { edition: AiscEdition::E2010, deformation_matters: true };
+/// let outcome = plate.in_mode(Mode::TearOut, inches(0.875), PlyBolt::default(), method)?;
+/// let tear_out = outcome.found().unwrap();
+/// assert!((tear_out.resistance.at(Level::Design)?.get::<kip>() - 20.2).abs() < 0.05);
+/// # Ok(())
+/// # }
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[non_exhaustive]
+pub struct PlyResistance {
+    /// Mode of failure.
+    pub mode: Mode,
+    /// The method.
+    pub method: PlyMethod,
+    /// The ply.
+    pub ply: Ply,
+    /// Bolt diameter.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
+    pub diameter: Length,
+    /// The bolt.
+    pub bolt: PlyBolt,
+    /// What multiplies stress and area.
+    pub coefficient: f64,
+    /// The strength that is used: of the ply, or of the bolt where the ply bears on it.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
+    pub stress: Stress,
+    /// The area it acts on.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
+    pub area: Area,
+    /// What nominal resistance is multiplied by for the design resistance.
+    pub resistance_factor: Option<f64>,
+    /// What nominal resistance is divided by for the allowable load.
+    pub safety_factor: Option<f64>,
+    /// Nominal, design and allowable load, as far as the method defines them.
+    pub resistance: Resistance,
+    /// Clause of the method the resistance follows.
+    #[cfg_attr(feature = "serde", serde(serialize_with = "crate::source::citation"))]
+    pub clause: &'static Method,
+    /// How the area follows from the ply, for the working.
+    pub(in crate::strength) area_formula: &'static str,
+    /// The size of the hole that stands in the way, for the working.
+    #[cfg_attr(
+        feature = "serde",
+        serde(serialize_with = "crate::units::quantity::round")
+    )]
+    pub(in crate::strength) hole_size: Length,
+}
 
 impl PlyResistance {
     /// Checks the load of one bolt against the resistance of ply number `ply`, counted from 1 at the head.

@@ -1,5 +1,5 @@
 use super::*;
-use crate::units::{inches, megapascals, millimetres, square_millimetres};
+use crate::units::{megapascals, millimetres, square_millimetres};
 use alloc::string::ToString;
 
 fn block() -> BlockShear {
@@ -151,39 +151,4 @@ fn alike_terms_go_with_yielding_in_shear() {
     let found = block_shear(&block, BlockMethod::AiscLrfd1999).unwrap();
     assert_eq!(found.cautions().iter().count(), 1);
     assert_eq!(found.shear, 0.6 * fu * block.net_shear);
-}
-
-/// Two holes of 13/16 in, by AISC 1/16 in wider, across 8 in, on the skew: 2 in along at 3 in apart gives 1/3 in back.
-#[test]
-fn widths_across_holes_by_hand() {
-    let skew = Stagger {
-        along: inches(2.0),
-        across: inches(3.0),
-    };
-    let width = |rule, gross, holes, diagonals: &[Stagger]| {
-        Stagger::net_width(rule, inches(gross), inches(0.8125), holes, diagonals)
-    };
-    for (rule, by_hand) in [
-        (StaggerRule::Aisc360, 8.0 - 1.75 + 1.0 / 3.0),
-        (StaggerRule::En1993, 8.0 - 1.625 + 1.0 / 3.0),
-    ] {
-        let found = width(rule, 8.0, 2, &[skew]).unwrap();
-        assert!((found - inches(by_hand)).abs() < inches(1e-9));
-    }
-    // One diagonal at most between two holes, and none at one.
-    assert!(width(StaggerRule::En1993, 8.0, 2, &[skew; 2]).is_err());
-    assert!(width(StaggerRule::En1993, 8.0, 1, &[skew]).is_err());
-    // Nothing is lost without holes; nothing is left where holes take all of it.
-    assert_eq!(
-        width(StaggerRule::En1993, 8.0, 0, &[]).unwrap(),
-        inches(8.0)
-    );
-    assert!(width(StaggerRule::En1993, 1.625, 2, &[]).is_err());
-    assert!(width(StaggerRule::En1993, 1.626, 2, &[]).is_ok());
-    // A path cannot gain over the gross width: 8 in along at 1 in apart would give 16 in back.
-    let steep = Stagger {
-        along: inches(8.0),
-        across: inches(1.0),
-    };
-    assert!(width(StaggerRule::En1993, 8.0, 2, &[steep]).is_err());
 }
