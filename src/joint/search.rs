@@ -2,21 +2,21 @@
 
 use alloc::{format, vec::Vec};
 
-use super::candidate::{Candidate, Cut, Reason, Selection};
-use super::in_hand::Contradiction;
-use super::ranking::{Merits, Rank};
+use super::candidate::{Candidate, Selection};
 use super::stack::Added;
-use super::{CutRule, LengthRules, NutEnd, OwnScrew, Ranking, Stack};
+use super::{LengthRules, NutEnd, OwnScrew, Ranking, Stack};
 use crate::caution::{Caution, Cautions, StatedPart};
 use crate::error::{Allowed, Error, out_of_range};
-use crate::math::ceil;
-use crate::parts::{ScrewLength, ScrewSeries, Zone};
-use crate::spread::Spread;
+use crate::parts::{ScrewLength, ScrewSeries};
 use crate::thread::Thread;
 use crate::units::{Length, SAME_LENGTH};
 
+mod judge;
+mod no_length;
 mod textbook;
+mod told;
 
+use judge::Judged;
 pub use textbook::TextbookLength;
 
 /// A search over the stock lengths of one product for one stack and nut.
@@ -118,47 +118,6 @@ impl<'a> Lengths<'a> {
             reason: "none has been read at that size",
         }
     }
-}
-
-/// One screw with one number of washers: what the choice among the numbers needs.
-struct Trial {
-    added: Added,
-    grip: Spread<Length>,
-    jam_margin: Length,
-    protrusion: Spread<Length>,
-    too_short: bool,
-    fits: bool,
-    needs_cut: bool,
-}
-
-impl Trial {
-    /// Order of preference among the numbers of washers under the nut for one screw: all else that a
-    /// ranking looks at is the same for them.
-    fn order(&self, cut_before_washers: bool) -> (bool, bool, usize) {
-        let cut = cut_before_washers && self.fits && self.needs_cut;
-        (!self.fits, cut, self.added.under_nut)
-    }
-
-    /// Whether no further washer under the nut can make it better, by whatever ranking: the planes stay
-    /// where they are, and there is no cut to save.
-    const fn is_final(&self) -> bool {
-        self.too_short || (self.fits && !self.needs_cut)
-    }
-}
-
-/// Planes by their zone in the worst case.
-#[derive(Clone, Copy, Default)]
-struct ZoneCounts {
-    on_shank: usize,
-    in_run_out: usize,
-    in_thread: usize,
-}
-
-/// One screw with its best number of washers.
-struct Judged {
-    best: Trial,
-    zones: ZoneCounts,
-    rank: Rank,
 }
 
 impl<'a> LengthSearch<'a> {
@@ -441,331 +400,13 @@ impl<'a> LengthSearch<'a> {
         self.told(screw, &self.judged(&screw))
     }
 
-    /// The best number of washers for one screw.
-    fn judged(&self, screw: &ScrewLength) -> Judged {
-        let mut zones = self.zones(screw, 0);
-        let mut best = self.best_at_nut(screw, 0);
-        let mut rank = self.rank(screw, &best, zones);
-        for under_head in 1..=self.available.under_head.min(self.available_in_all) {
-            let next = self.best_at_nut(screw, under_head);
-            // What is too short with fewest washers is shorter still with more.
-            if next.too_short {
-                break;
-            }
-            let next_zones = self.zones(screw, under_head);
-            let next_rank = self.rank(screw, &next, next_zones);
-            // A bolt that does not do is judged without them: whoever reads why would not know of them.
-            if next.fits && next_rank < rank {
-                (best, zones, rank) = (next, next_zones, next_rank);
-            }
-        }
-        Judged { best, zones, rank }
-    }
-
-    /// All that is to be said of a screw that has been judged.
-    fn told(&self, screw: ScrewLength, judged: &Judged) -> Candidate {
-        let Judged { best, zones, rank } = judged;
-        let start = self.stack.washers_under_nut().map_or(0, |(_, start)| start);
-        let mut candidate = Candidate {
-            screw,
-            washers_added: best.added.under_nut,
-            washers_under_nut: start + best.added.under_nut,
-            washers_added_under_head: best.added.under_head,
-            grip: best.grip,
-            nut_height: self.nut.height(),
-            pitch: self.pitch(),
-            jam_margin: best.jam_margin,
-            clear_threads: best.jam_margin.value / self.pitch().value,
-            protrusion: best.protrusion,
-            planes_on_shank: zones.on_shank,
-            planes_in_run_out: zones.in_run_out,
-            planes_in_thread: zones.in_thread,
-            ends_in_tapped_part: self.nut.is_tapped(),
-            needs_cut: best.needs_cut,
-            cut: None,
-            reasons: [None; 4],
-            rank: *rank,
-        };
-        if best.fits {
-            candidate.cut = self.cut(&candidate);
-        } else {
-            candidate.reasons = self.reasons(&candidate);
-        }
-        candidate
-    }
-
-    /// The best number of washers under the nut, with so many added under the head.
-    fn best_at_nut(&self, screw: &ScrewLength, under_head: usize) -> Trial {
-        let cut_first = self.ranking.cut_before_washers();
-        let trial = |under_nut| {
-            let added = Added {
-                under_head,
-                under_nut,
-            };
-            self.trial(screw, added)
-        };
-        let mut best = trial(0);
-        // The jam margin grows and the protrusion shrinks with every washer: once the bolt is too
-        // short, more washers cannot help.
-        for under_nut in 1..=self.nut_washers_available(under_head) {
-            if best.is_final() {
-                break;
-            }
-            let next = trial(under_nut);
-            if next.too_short {
-                break;
-            }
-            if next.order(cut_first) < best.order(cut_first) {
-                best = next;
-            }
-        }
-        best
-    }
-
-    fn rank(&self, screw: &ScrewLength, trial: &Trial, zones: ZoneCounts) -> Rank {
-        if !trial.fits {
-            return Rank::of_misfit(self.misses(screw, trial), screw.nominal);
-        }
-        let in_thread = zones.in_thread;
-        self.ranking.rank(&Merits {
-            planes_in_thread: in_thread,
-            planes_off_shank: zones.in_run_out + in_thread,
-            needs_cut: trial.needs_cut,
-            added_under_head: trial.added.under_head,
-            added_under_nut: trial.added.under_nut,
-            length: screw.nominal,
-        })
-    }
-
-    /// By what length it misses: the most of what speaks against it.
-    fn misses(&self, screw: &ScrewLength, trial: &Trial) -> Length {
-        let (least, most) = self.window();
-        let too_long = match (most, self.rules.cut) {
-            (Some(most), CutRule::Never) => trial.protrusion.max - most,
-            _ => Length::default(),
-        };
-        let in_holes = self.thread_in_holes(screw, trial.added.under_head);
-        (least - trial.protrusion.min)
-            .max(self.rules.clear_threads_min * self.pitch() - trial.jam_margin)
-            .max(in_holes.unwrap_or_default())
-            .max(too_long)
-    }
-
     pub(super) fn nut_washers_available(&self, under_head: usize) -> usize {
         let in_all = self.available_in_all.saturating_sub(under_head);
         self.available.under_nut.min(in_all)
     }
 
-    /// Why no bolt of the thread will do, with any permitted number of washers; none if one may.
-    pub(super) fn contradiction(&self) -> Option<Contradiction> {
-        let mut first = None;
-        for under_head in 0..=self.available.under_head.min(self.available_in_all) {
-            for under_nut in 0..=self.nut_washers_available(under_head) {
-                let added = Added {
-                    under_head,
-                    under_nut,
-                };
-                first = first.or(Some(self.contradiction_with(added)?));
-            }
-        }
-        first
-    }
-
-    fn contradiction_with(&self, added: Added) -> Option<Contradiction> {
-        let (grip, nut, rules) = (self.stack.grip_with(added), self.nut.height(), self.rules);
-        let start = grip.min - rules.clear_threads_min * self.pitch();
-        let holes_end = self.stack.holes_end().max + self.stack.head_washers(added.under_head).max;
-        let too_late = |most: f64| holes_end - most * self.pitch() > start + SAME_LENGTH;
-        let (least, most) = self.window();
-        let too_short =
-            |most: Length| grip.min + nut.min + most < grip.max + nut.max + least - SAME_LENGTH;
-        if start < -SAME_LENGTH {
-            Some(Contradiction::ClearThreads)
-        } else if rules.thread_in_holes_max_pitches.is_some_and(too_late) {
-            Some(Contradiction::ThreadInHoles)
-        } else if rules.cut == CutRule::Never && most.is_some_and(too_short) {
-            Some(Contradiction::Protrusion)
-        } else {
-            None
-        }
-    }
-
-    /// The shear planes by zone, with so many washers added under the head.
-    fn zones(&self, screw: &ScrewLength, under_head: usize) -> ZoneCounts {
-        let moved = self.stack.head_washers(under_head).max;
-        let mut counts = ZoneCounts::default();
-        for position in self.stack.plane_positions() {
-            match screw.zone_at(position.max + moved) {
-                Zone::Shank => counts.on_shank += 1,
-                Zone::RunOut => counts.in_run_out += 1,
-                Zone::Thread => counts.in_thread += 1,
-            }
-        }
-        counts
-    }
-
     const fn pitch(&self) -> Length {
         self.pitch
-    }
-
-    /// Bolt length beyond the nut. Thick plies and a high nut leave least of a short bolt.
-    fn protrusion(&self, length: Spread<Length>, grip: Spread<Length>) -> Spread<Length> {
-        length.less(grip).less(self.nut.height())
-    }
-
-    /// What the end of the bolt must reach beyond the nut, at least and at most.
-    fn window(&self) -> (Length, Option<Length>) {
-        self.nut.window(&self.rules, self.pitch)
-    }
-
-    /// How much more thread lies in the holes than the rules permit; zero or less where it is little enough.
-    fn thread_in_holes(&self, screw: &ScrewLength, under_head: usize) -> Option<Length> {
-        let most = self.rules.thread_in_holes_max_pitches? * self.pitch();
-        let end = self.stack.holes_end().max + self.stack.head_washers(under_head).max;
-        Some(end - screw.body_length_min - most)
-    }
-
-    /// One screw with more washers.
-    fn trial(&self, screw: &ScrewLength, added: Added) -> Trial {
-        let grip = self.stack.grip_with(added);
-        let jam_margin = grip.min - screw.grip_gaging_length_max;
-        let protrusion = self.protrusion(screw.length(), grip);
-        let (least, most) = self.window();
-        let too_short = protrusion.min < least - SAME_LENGTH;
-        let clears = jam_margin >= self.rules.clear_threads_min * self.pitch() - SAME_LENGTH;
-        let too_long = most.is_some_and(|most| protrusion.max > most + SAME_LENGTH);
-        let in_holes = self.thread_in_holes(screw, added.under_head);
-        let shank_reaches = in_holes.is_none_or(|by| by <= SAME_LENGTH);
-        let may_cut = self.rules.cut != CutRule::Never;
-        let fits = clears && !too_short && shank_reaches && (!too_long || may_cut);
-        Trial {
-            added,
-            grip,
-            jam_margin,
-            protrusion,
-            too_short,
-            fits,
-            needs_cut: too_long && may_cut,
-        }
-    }
-
-    fn jam_reason(&self, candidate: &Candidate, washers_permitted: usize) -> Option<Reason> {
-        let wanted = self.rules.clear_threads_min * self.pitch();
-        let missing = wanted - candidate.jam_margin;
-        if missing <= SAME_LENGTH {
-            return None;
-        }
-        // A washer is at least as thick as its minimum, so this many are enough. The ratio is
-        // finite and not negative, and `as` saturates.
-        #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
-        let washers_needed = self.stack.washers_under_nut().map(|(washer, _)| {
-            ceil((missing - SAME_LENGTH).value / washer.thickness.min.value) as usize
-        });
-        Some(if candidate.jam_margin < -SAME_LENGTH {
-            let by = -candidate.jam_margin;
-            if self.nut.is_tapped() {
-                Reason::RunOutMeetsThread { by }
-            } else {
-                Reason::NutJams {
-                    by,
-                    washers_needed,
-                    washers_permitted,
-                }
-            }
-        } else {
-            Reason::TooFewClearThreads {
-                by: missing,
-                washers_needed,
-                washers_permitted,
-            }
-        })
-    }
-
-    /// All reasons why a candidate does not fit.
-    fn reasons(&self, candidate: &Candidate) -> [Option<Reason>; 4] {
-        let (least, most) = self.window();
-        let under_head = candidate.washers_added_under_head;
-        let available = self.nut_washers_available(under_head);
-        let short = least - candidate.protrusion.min;
-        let too_short = (short > SAME_LENGTH).then_some(Reason::TooShort { by: short });
-        let jam = self.jam_reason(candidate, available);
-        let washers_short = match jam {
-            Some(
-                Reason::NutJams {
-                    washers_needed: Some(washers),
-                    ..
-                }
-                | Reason::TooFewClearThreads {
-                    washers_needed: Some(washers),
-                    ..
-                },
-            ) if too_short.is_none() && washers <= available => {
-                let grip = self.stack.grip_with(Added {
-                    under_head,
-                    under_nut: candidate.washers_added + washers,
-                });
-                let left = self.protrusion(candidate.screw.length(), grip).min;
-                let by = least - left;
-                (by > SAME_LENGTH).then_some(Reason::WashersMakeItShort { washers, by })
-            }
-            _ => None,
-        };
-        let in_holes = self.thread_in_holes(&candidate.screw, under_head);
-        let in_holes = in_holes
-            .filter(|&by| by > SAME_LENGTH)
-            .map(|by| Reason::ThreadInHoles { by });
-        let too_long = match (most, self.rules.cut) {
-            (Some(limit), CutRule::Never) => {
-                let by = candidate.protrusion.max - limit;
-                let reason = if self.nut.is_tapped() {
-                    Reason::Bottoms { by }
-                } else {
-                    Reason::TooLong { by }
-                };
-                (by > SAME_LENGTH).then_some(reason)
-            }
-            _ => None,
-        };
-        // Without gaps, so that the first entry tells whether there is any. Four slots do: washers
-        // can only make a bolt short that is not too short without them.
-        let mut reasons = [None; 4];
-        for (slot, reason) in reasons.iter_mut().zip(
-            [too_short, jam, washers_short, in_holes, too_long]
-                .into_iter()
-                .flatten(),
-        ) {
-            *slot = Some(reason);
-        }
-        reasons
-    }
-
-    /// The fixed length that brings the protrusion of a candidate down, if it must be and can be.
-    fn cut(&self, candidate: &Candidate) -> Option<Cut> {
-        let (least, most) = self.window();
-        let limit = most?;
-        let CutRule::Allowed { tolerance, step } = self.rules.cut else {
-            return None;
-        };
-        let (grip, screw) = (candidate.grip, candidate.screw);
-        let wanted = grip.max + self.nut.height().max + least + tolerance;
-        let length = ceil((wanted - SAME_LENGTH).value / step.value) * step;
-        if !candidate.needs_cut || length >= screw.nominal - SAME_LENGTH {
-            return None;
-        }
-        let finished = Spread {
-            min: screw.min.min(length - tolerance),
-            nominal: length,
-            max: screw.max.min(length + tolerance),
-        };
-        let protrusion = self.protrusion(finished, grip);
-        Some(Cut {
-            length,
-            finished,
-            removed: screw.nominal - length,
-            thread_left: length - screw.grip_gaging_length_max,
-            protrusion,
-            holds_window: protrusion.max <= limit + SAME_LENGTH,
-        })
     }
 }
 

@@ -4,16 +4,13 @@ use alloc::vec::Vec;
 
 use super::Candidate;
 use crate::error::Error;
-#[cfg(feature = "serde")]
-use crate::parts::Washer;
 use crate::spread::Spread;
-#[cfg(feature = "serde")]
-use crate::thread::Thread;
 use crate::units::Length;
 
 mod builder;
 mod features;
 mod material;
+mod parts;
 mod planes;
 mod ply;
 mod sane;
@@ -29,6 +26,11 @@ pub use features::{Gap, HeadSeat, Sleeve, TappedHole, TappedPart};
 pub(in crate::joint) use material::one_line;
 pub use material::{JointMaterial, MaterialKind, OwnMaterial};
 pub(crate) use material::{STRONGEST, own_name, sane_strength};
+#[cfg(feature = "serde")]
+pub(super) use parts::OF_STYLE;
+#[cfg(feature = "serde")]
+use parts::is_default;
+pub(super) use parts::{Added, NutWashers, Parts};
 pub use planes::Plane;
 pub use ply::JointPly;
 pub(super) use terms::Term;
@@ -80,67 +82,6 @@ pub struct Stack {
     shares: Vec<f64>,
 }
 
-/// What a stack is put together from, and how it is written.
-#[derive(Clone, Debug, Default, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(crate = "crate::objects", default, deny_unknown_fields)
-)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[cfg_attr(
-    feature = "schema",
-    schemars(extend("required" = ["plies"]))
-)]
-pub(super) struct Parts {
-    /// Washers under the head, from the head on.
-    #[cfg_attr(
-        feature = "serde",
-        serde(deserialize_with = "super::data::draft_washers")
-    )]
-    washers_under_head: Vec<JointWasher>,
-    /// A washer that a search for the length may add under the head.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            skip_serializing_if = "Option::is_none",
-            deserialize_with = "super::data::draft_washer"
-        )
-    )]
-    washer_to_add_under_head: Option<JointWasher>,
-    /// What the head sits on.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_default"))]
-    head_seat: HeadSeat,
-    /// What is clamped, from the head.
-    #[cfg_attr(feature = "schema", schemars(length(min = 1)))]
-    plies: Vec<JointPly>,
-    /// Gaps between plies.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
-    gaps: Vec<Gap>,
-    /// Sleeves around the bolt.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
-    sleeves: Vec<Sleeve>,
-    /// Shear planes, each by the number of plies between the head and it.
-    shear_planes: Vec<usize>,
-    /// Washers under the nut, of one kind, that a search for the length may add to.
-    washers_under_nut: Option<NutWashers>,
-    /// Other washers under the nut, that are always there.
-    #[cfg_attr(
-        feature = "serde",
-        serde(
-            skip_serializing_if = "Vec::is_empty",
-            deserialize_with = "super::data::draft_washers"
-        )
-    )]
-    other_washers_under_nut: Vec<JointWasher>,
-    /// Depth of a spot face under the nut.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    spot_face_under_nut: Option<Spread<Length>>,
-    /// The part that the bolt is screwed into, in place of a nut.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    tapped_part: Option<TappedPart>,
-}
-
 #[cfg(feature = "schema")]
 impl schemars::JsonSchema for Stack {
     fn schema_name() -> alloc::borrow::Cow<'static, str> {
@@ -150,60 +91,6 @@ impl schemars::JsonSchema for Stack {
     fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
         Parts::json_schema(generator)
     }
-}
-
-/// The thickness of a washer that has that of its style: a file need not say it, and a stack is not built with it.
-pub(super) const OF_STYLE: Spread<Length> = Spread::exact(crate::units::millimetres(0.0));
-
-impl Parts {
-    /// The stack, with washers of a style as thick as that is for a thread.
-    #[cfg(feature = "serde")]
-    pub(super) fn for_thread(mut self, thread: &Thread) -> Result<Stack, Error> {
-        for washer in self.drafts() {
-            if let Some(style) = washer.style {
-                washer.thickness = Washer::find(style, thread)?.thickness()?;
-            }
-        }
-        self.try_into()
-    }
-
-    /// Washers whose thickness was left to their style.
-    fn drafts(&mut self) -> impl Iterator<Item = &mut JointWasher> {
-        let at_nut = self.washers_under_nut.as_mut().map(|own| &mut own.washer);
-        self.washers_under_head
-            .iter_mut()
-            .chain(&mut self.other_washers_under_nut)
-            .chain(&mut self.washer_to_add_under_head)
-            .chain(at_nut)
-            .filter(|washer| washer.style.is_some() && washer.thickness == OF_STYLE)
-    }
-}
-
-/// Washers of one kind under the nut.
-#[derive(Clone, Debug, PartialEq)]
-#[cfg_attr(
-    feature = "serde",
-    derive(serde::Serialize, serde::Deserialize),
-    serde(try_from = "super::data::RawWasher")
-)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[cfg_attr(feature = "schema", schemars(!try_from, deny_unknown_fields))]
-pub(super) struct NutWashers {
-    #[cfg_attr(feature = "serde", serde(flatten))]
-    pub(super) washer: JointWasher,
-    pub(super) count: usize,
-}
-
-/// Washers that a search adds to those always there.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) struct Added {
-    pub(super) under_head: usize,
-    pub(super) under_nut: usize,
-}
-
-#[cfg(feature = "serde")]
-fn is_default<T: Default + PartialEq>(value: &T) -> bool {
-    *value == T::default()
 }
 
 #[cfg(feature = "serde")]

@@ -32,6 +32,7 @@ mod strip;
 mod temperature;
 mod tension;
 mod timber;
+mod washers;
 
 /// Codes give their stresses to grades that they list.
 const CODE_OF_LISTED: &str = "the code gives its stresses to listed grades, and the strengths of the bolt are stated: machine design takes them";

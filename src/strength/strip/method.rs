@@ -1,6 +1,5 @@
 //! The methods, and what fails first.
 
-use super::data;
 use crate::source::Method;
 use crate::tables::methods;
 use crate::units::Length;
@@ -17,7 +16,7 @@ use core::fmt;
 #[cfg_attr(
     feature = "serde",
     derive(serde::Serialize, serde::Deserialize),
-    serde(rename_all = "snake_case", try_from = "data::RawStripMethod")
+    serde(rename_all = "snake_case", try_from = "super::data::RawStripMethod")
 )]
 #[non_exhaustive]
 pub enum StripMethod {

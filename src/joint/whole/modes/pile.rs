@@ -1,6 +1,7 @@
 //! Washers on each other: whether each bears on the next, and how hard it is pressed.
 
-use super::seat::{Side, least_hardness};
+use super::seat::Side;
+use super::washers::least_hardness;
 use crate::caution::{Caution, Cautions};
 use crate::joint::JointWasher;
 use crate::joint::whole::case::Case;
