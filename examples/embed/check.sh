@@ -5,7 +5,7 @@ set -euo pipefail
 cd "$(dirname "$0")"
 scratch=$(mktemp -d)
 trap 'rm -rf "$scratch"' EXIT
-step() { printf '\n== embed: %s\n' "$1"; }
+step() { printf '\n== embed: %s (after %d s)\n' "$1" "$SECONDS"; }
 fail() { echo "FAILED: $1" >&2; exit 1; }
 left_out() { printf '\n!! LEFT OUT: %s\n\n' "$1" >&2; }
 export CARGO_PROFILE_DEV_DEBUG=0 CARGO_PROFILE_TEST_DEBUG=0 CARGO_TERM_COLOR=never
