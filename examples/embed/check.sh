@@ -19,12 +19,10 @@ cargo clippy --locked --all-targets -- -D warnings
 cargo clippy --locked --no-default-features --lib -- -D warnings
 cargo clippy --locked --no-default-features --features reports,pictures,design,connections --lib -- -D warnings
 
-step "tests"
-cargo test --locked
-
-step "the libraries, and spoiled requests through the door"
+step "the libraries, the tests, and spoiled requests through the door"
+# As they are sold: one build for the tests, the callers and the page.
 cargo build --locked --release
-SPOILED_REQUESTS=${SPOILED:-100000} cargo test --locked --release --test spoiled -- --nocapture
+SPOILED_REQUESTS=${SPOILED:-100000} cargo test --locked --release -- --nocapture
 
 step "header and library have the same functions"
 sed -n 's/^[a-z0-9_]* \(shankline_[a-z]*\)(.*/\1/p' shankline.h | sort > "$scratch/header"
