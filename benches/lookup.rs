@@ -11,11 +11,11 @@ fn lookup(c: &mut Criterion) {
     let mut group = c.benchmark_group("lookup");
     group.bench_function("unified by size and series", |b| {
         let size = inches(0.75);
-        b.iter(|| UnifiedThread::find(black_box(size), black_box(UnifiedSeries::Unc)));
+        b.iter(|| UnifiedThread::get(black_box(size), black_box(UnifiedSeries::Unc)));
     });
     group.bench_function("metric by size and pitch", |b| {
         let (size, pitch) = (millimetres(20.0), millimetres(2.5));
-        b.iter(|| MetricThread::find(black_box(size), black_box(pitch)));
+        b.iter(|| MetricThread::get(black_box(size), black_box(pitch)));
     });
     let thread: Thread = "3/4-10 UNC".parse().unwrap();
     group.bench_function("nut by style and thread", |b| {

@@ -231,7 +231,7 @@ pub struct Step {
 /// ```
 /// use shankline::derivation::{Step, StepSource};
 /// use shankline::source::Method;
-/// let law = Method::find("shigley-9th-ed-eq-8-27").unwrap();
+/// let law = Method::get("shigley-9th-ed-eq-8-27").unwrap();
 /// let step = Step::given("torque", "T", 3).source(law);
 /// assert_eq!(step.published_in(), Some(&StepSource::Method(law)));
 /// assert_eq!(StepSource::from("drawing 12").to_string(), "drawing 12");

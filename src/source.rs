@@ -168,7 +168,7 @@ impl fmt::Display for Provenance {
 ///
 /// ```
 /// use shankline::source::{Method, Publisher};
-/// let method = Method::find("en-1993-1-8-2005-3.9").unwrap();
+/// let method = Method::get("en-1993-1-8-2005-3.9").unwrap();
 /// assert_eq!(method.publisher, Publisher::Cen);
 /// assert_eq!(method.publisher.to_string(), "CEN");
 /// ```
@@ -264,12 +264,12 @@ impl fmt::Display for Publisher {
 ///
 /// ```
 /// use shankline::source::{Basis, Method};
-/// let shear = Method::find("aisc-360-10-j3.6").unwrap();
+/// let shear = Method::get("aisc-360-10-j3.6").unwrap();
 /// assert_eq!(shear.to_string(), "AISC 360-10 J3.6");
 /// assert_eq!((shear.document, shear.edition), ("AISC 360", Some("2010")));
 /// assert_eq!(shear.basis, Basis::Published);
 /// // Recalled.
-/// assert!(Method::find("is-800-2007-6.4.1").unwrap().basis.is_weak());
+/// assert!(Method::get("is-800-2007-6.4.1").unwrap().basis.is_weak());
 /// ```
 #[derive(Clone, Copy, Debug, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]

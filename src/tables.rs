@@ -119,11 +119,11 @@ impl Method {
     ///
     /// ```
     /// use shankline::source::Method;
-    /// assert!(Method::find("en-1993-1-8-2005-table-3.4-bearing").is_some());
-    /// assert!(Method::find("no such key").is_none());
+    /// assert!(Method::get("en-1993-1-8-2005-table-3.4-bearing").is_some());
+    /// assert!(Method::get("no such key").is_none());
     /// ```
     #[must_use]
-    pub fn find(key: &str) -> Option<&'static Self> {
+    pub fn get(key: &str) -> Option<&'static Self> {
         Self::all().iter().copied().find(|method| method.key == key)
     }
 }

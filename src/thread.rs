@@ -165,7 +165,7 @@ impl Thread {
     /// # }
     /// ```
     pub fn unified(diameter: Length, series: UnifiedSeries) -> Result<Self, Error> {
-        UnifiedThread::find(diameter, series)
+        UnifiedThread::get(diameter, series)
             .map(Self::from_unified)
             .ok_or_else(|| Error::NotInTable {
                 table: "the table of Unified threads",
@@ -196,7 +196,7 @@ impl Thread {
     /// # }
     /// ```
     pub fn metric(diameter: Length, pitch: Length) -> Result<Self, Error> {
-        MetricThread::find(diameter, pitch)
+        MetricThread::get(diameter, pitch)
             .map(Self::from_metric)
             .ok_or_else(|| Error::NotInTable {
                 table: "the table of ISO metric threads",

@@ -354,13 +354,13 @@ fn mass_by_hand(found: &Found) -> f64 {
         bolt.thread.basic_pitch_diameter().value,
     );
     let (width, height) = if bolt.thread.is_unified() {
-        let head = HexCapScrew::find(bolt.thread.nominal_diameter()).unwrap();
+        let head = HexCapScrew::get(bolt.thread.nominal_diameter()).unwrap();
         (
             head.width_across_flats_basic.value,
             head.head_height_basic.value,
         )
     } else {
-        let head = HexScrew::find(bolt.thread.nominal_diameter(), ProductGrade::A).unwrap();
+        let head = HexScrew::get(bolt.thread.nominal_diameter(), ProductGrade::A).unwrap();
         (
             head.width_across_flats_max.value,
             head.head_height_nominal.value,

@@ -89,7 +89,7 @@ fn rows_read_back() {
         assert_eq!(row["read_in"], method.read_in);
         assert_eq!(row["modes"], words(method.decides().map(Key::code)));
         assert_eq!(row["levels"], words(method.levels().map(Key::code)));
-        assert_eq!(Method::find(method.key), Some(*method));
+        assert_eq!(Method::get(method.key), Some(*method));
         // What is recalled says so where it is cited, or in how it is known; nothing else says so.
         let told = method.citation.contains("recalled");
         assert!(!told || method.basis == Basis::Memory, "{}", method.key);

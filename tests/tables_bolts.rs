@@ -166,7 +166,7 @@ fn cap_screws_lie_within_the_limits_of_hex_bolts() {
     ]));
     let mut compared = 0;
     for bolt in HexBolt::of_style(HexBoltStyle::Hex) {
-        let Some(screw) = HexCapScrew::find(bolt.nominal_diameter) else {
+        let Some(screw) = HexCapScrew::get(bolt.nominal_diameter) else {
             continue;
         };
         let within = |inner: (Length, Length), outer: (Length, Length)| {
@@ -332,8 +332,8 @@ fn metric_screws_follow_iso_4014() {
                 "{screw}"
             );
         }
-        let iso = HexScrew::find(d, ProductGrade::A)
-            .or_else(|| HexScrew::find(d, ProductGrade::B))
+        let iso = HexScrew::get(d, ProductGrade::A)
+            .or_else(|| HexScrew::get(d, ProductGrade::B))
             .unwrap();
         assert_eq!(screw.pitch, iso.pitch);
         assert_eq!(screw.width_across_flats_max, iso.width_across_flats_max);
@@ -341,8 +341,8 @@ fn metric_screws_follow_iso_4014() {
     }
     assert_eq!(same_flats, 9); // to M16, and M30 and M36, whose ISO rows are grade B
     for screw in FineHexScrew::all() {
-        let iso = HexScrew::find(screw.nominal_diameter, ProductGrade::A)
-            .or_else(|| HexScrew::find(screw.nominal_diameter, ProductGrade::B))
+        let iso = HexScrew::get(screw.nominal_diameter, ProductGrade::A)
+            .or_else(|| HexScrew::get(screw.nominal_diameter, ProductGrade::B))
             .unwrap();
         assert!(screw.pitch < iso.pitch, "{}", screw.size);
         assert_eq!(Some(screw.thread_length_medium), iso.thread_length_medium);

@@ -110,14 +110,14 @@ fn every_stress_of_a_code_is_read_by_a_method() {
                     StressPlane::Thread
                 };
                 let of = StressQuantity::ShearNominal;
-                let share = DesignStress::find(row.code, row.bolts, of, Some(plane));
+                let share = DesignStress::get(row.code, row.bolts, of, Some(plane));
                 share.unwrap().share_of_tensile.unwrap() * row.stress.unwrap()
             } else {
                 match (row.stress, row.share_of_tensile, row.code) {
                     (Some(stress), ..) => stress,
                     (None, Some(share), StressCode::En1993_1_8) => {
                         let of = StressQuantity::TensileStrength;
-                        let fub = DesignStress::find(row.code, row.bolts, of, None).unwrap();
+                        let fub = DesignStress::get(row.code, row.bolts, of, None).unwrap();
                         share * fub.stress.unwrap()
                     }
                     (None, share, _) => share.unwrap() * tensile,

@@ -114,7 +114,7 @@ fn friction_classes_rise_and_overlap() {
         .sum();
     assert_eq!(by_class, FrictionSurface::all().len());
     for row in FrictionSurface::all() {
-        let classes: Vec<_> = FrictionSurface::find(row.surface, row.lubrication)
+        let classes: Vec<_> = FrictionSurface::of(row.surface, row.lubrication)
             .map(|found| found.class)
             .collect();
         assert!(classes.is_sorted() && classes.contains(&row.class));

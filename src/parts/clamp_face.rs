@@ -141,7 +141,7 @@ impl ClampFace {
         match product {
             ScrewProduct::Own => Err(missing()),
             ScrewProduct::HexCapScrew => {
-                let row = HexCapScrew::find(diameter).ok_or_else(missing)?;
+                let row = HexCapScrew::get(diameter).ok_or_else(missing)?;
                 Ok(Self::of_inch_flats(
                     row.width_across_flats_min,
                     row.width_across_corners_min,
@@ -165,7 +165,7 @@ impl ClampFace {
             ScrewProduct::Iso4014 | ScrewProduct::Iso4017 | ScrewProduct::Iso8765 => {
                 let faces = [ProductGrade::A, ProductGrade::B]
                     .into_iter()
-                    .filter_map(|grade| HexScrew::find(diameter, grade))
+                    .filter_map(|grade| HexScrew::get(diameter, grade))
                     .map(Self::of_hex_screw);
                 let smaller = |a: Self, b: Self| if b.outer_min < a.outer_min { b } else { a };
                 faces.reduce(smaller).ok_or_else(missing)

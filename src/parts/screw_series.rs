@@ -115,11 +115,11 @@ impl ScrewSeries {
                     available: "a joint has it described".into(),
                 });
             }
-            ScrewProduct::HexCapScrew => HexCapScrew::find(diameter)
+            ScrewProduct::HexCapScrew => HexCapScrew::get(diameter)
                 .filter(|_| thread.is_of_cap_screws())
                 .map(|dimensions| Rows::Inch {
                     dimensions,
-                    full_thread: FullThreadLimit::find(diameter),
+                    full_thread: FullThreadLimit::get(diameter),
                     tolerances: InchLengthTolerance::of_size(
                         InchLengthTolerance::cap_screws(),
                         diameter,

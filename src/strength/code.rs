@@ -159,7 +159,7 @@ fn row_for_class(
     quantity: StressQuantity,
     plane: Option<StressPlane>,
 ) -> Option<&'static DesignStress> {
-    DesignStress::find(code, class(grade)?, quantity, plane)
+    DesignStress::get(code, class(grade)?, quantity, plane)
 }
 
 /// The caution of a bolt that a method was not written for, and that of a method that was recalled.

@@ -184,7 +184,7 @@ impl HexBolt {
     pub fn length_limits(&self, nominal: Length) -> Result<Spread<Length>, Error> {
         sane_length("nominal length", nominal)?;
         let rows = InchLengthTolerance::hex_bolts();
-        InchLengthTolerance::find(rows, self.nominal_diameter, nominal)
+        InchLengthTolerance::get(rows, self.nominal_diameter, nominal)
             .map(|row| Spread {
                 min: nominal - row.tolerance_minus,
                 nominal,
@@ -437,7 +437,7 @@ impl StructuralBolt {
             self.length_minus_long
         };
         let js17 = || {
-            let row = LengthTolerance::find(ToleranceGrade::Js17, nominal);
+            let row = LengthTolerance::get(ToleranceGrade::Js17, nominal);
             row.map(|row| (row.tolerance, row.tolerance))
         };
         minus

@@ -426,7 +426,7 @@ pub enum Lubrication {
 ///
 /// ```
 /// use shankline::tables::friction::{FrictionClass, FrictionSurface, Lubrication, Surface};
-/// let classes: Vec<_> = FrictionSurface::find(Surface::Bare, Lubrication::Oil)
+/// let classes: Vec<_> = FrictionSurface::of(Surface::Bare, Lubrication::Oil)
 ///     .map(|row| row.class)
 ///     .collect();
 /// assert_eq!(classes, [FrictionClass::B, FrictionClass::C]);
@@ -472,10 +472,10 @@ impl FrictionSurface {
     ///
     /// ```
     /// use shankline::tables::friction::{FrictionSurface, Lubrication, Surface};
-    /// let mut rows = FrictionSurface::find(Surface::OrganicCoating, Lubrication::Grease);
+    /// let mut rows = FrictionSurface::of(Surface::OrganicCoating, Lubrication::Grease);
     /// assert!(rows.next().is_none());
     /// ```
-    pub fn find(surface: Surface, lubrication: Lubrication) -> impl Iterator<Item = &'static Self> {
+    pub fn of(surface: Surface, lubrication: Lubrication) -> impl Iterator<Item = &'static Self> {
         Self::all()
             .iter()
             .filter(move |row| row.surface == surface && row.lubrication == lubrication)

@@ -16,7 +16,7 @@ pub use lengths::{InchLengthTolerance, LengthTolerance, StockLength, StockStep, 
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::tables::screws::HexCapScrew;
-/// let row = HexCapScrew::find(inches(0.75)).unwrap();
+/// let row = HexCapScrew::get(inches(0.75)).unwrap();
 /// assert_eq!(row.thread_length_short, Some(inches(1.75)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -178,10 +178,10 @@ impl HexCapScrew {
     ///
     /// ```
     /// use shankline::{tables::screws::HexCapScrew, units::inches};
-    /// assert!(HexCapScrew::find(inches(0.2)).is_none());
+    /// assert!(HexCapScrew::get(inches(0.2)).is_none());
     /// ```
     #[must_use]
-    pub fn find(diameter: Length) -> Option<&'static Self> {
+    pub fn get(diameter: Length) -> Option<&'static Self> {
         let size = nanometres(diameter);
         Self::all()
             .iter()
@@ -194,7 +194,7 @@ impl HexCapScrew {
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::tables::screws::FullThreadLimit;
-/// let row = FullThreadLimit::find(inches(0.5)).unwrap();
+/// let row = FullThreadLimit::get(inches(0.5)).unwrap();
 /// assert_eq!(row.full_thread_length_max, Some(inches(1.75)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -254,10 +254,10 @@ impl FullThreadLimit {
     ///
     /// ```
     /// use shankline::{tables::screws::FullThreadLimit, units::inches};
-    /// assert!(FullThreadLimit::find(inches(1.625)).is_none()); // nobody has read it
+    /// assert!(FullThreadLimit::get(inches(1.625)).is_none()); // nobody has read it
     /// ```
     #[must_use]
-    pub fn find(diameter: Length) -> Option<&'static Self> {
+    pub fn get(diameter: Length) -> Option<&'static Self> {
         let size = nanometres(diameter);
         Self::all()
             .iter()
@@ -286,7 +286,7 @@ pub enum ProductGrade {
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::tables::screws::{HexScrew, ProductGrade};
-/// let row = HexScrew::find(millimetres(20.0), ProductGrade::A).unwrap();
+/// let row = HexScrew::get(millimetres(20.0), ProductGrade::A).unwrap();
 /// assert_eq!(row.thread_length_short, Some(millimetres(46.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -477,10 +477,10 @@ impl HexScrew {
     /// ```
     /// use shankline::tables::screws::{HexScrew, ProductGrade};
     /// use shankline::units::millimetres;
-    /// assert!(HexScrew::find(millimetres(30.0), ProductGrade::A).is_none());
+    /// assert!(HexScrew::get(millimetres(30.0), ProductGrade::A).is_none());
     /// ```
     #[must_use]
-    pub fn find(diameter: Length, grade: ProductGrade) -> Option<&'static Self> {
+    pub fn get(diameter: Length, grade: ProductGrade) -> Option<&'static Self> {
         let size = nanometres(diameter);
         Self::all()
             .iter()

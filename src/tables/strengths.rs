@@ -234,7 +234,7 @@ impl fmt::Display for StressBolts {
 /// use shankline::tables::strengths::{DesignStress, StressBolts, StressCode, StressPlane, StressQuantity};
 /// use shankline::units::ksi;
 /// let (code, shear) = (StressCode::Aisc360_10, StressQuantity::ShearNominal);
-/// let row = DesignStress::find(code, StressBolts::A325, shear, Some(StressPlane::Shank)).unwrap();
+/// let row = DesignStress::get(code, StressBolts::A325, shear, Some(StressPlane::Shank)).unwrap();
 /// assert_eq!(row.stress, Some(ksi(68.0)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -301,13 +301,13 @@ impl DesignStress {
     ///
     /// ```
     /// use shankline::tables::strengths::{DesignStress, StressBolts, StressCode, StressPlane, StressQuantity};
-    /// let of = |plane| DesignStress::find(
+    /// let of = |plane| DesignStress::get(
     ///     StressCode::Bs449_2, StressBolts::Class8_8, StressQuantity::ShearAllowable, Some(plane),
     /// );
     /// assert_eq!(of(StressPlane::Shank), of(StressPlane::Thread));
     /// ```
     #[must_use]
-    pub fn find(
+    pub fn get(
         code: StressCode,
         bolts: StressBolts,
         quantity: StressQuantity,

@@ -156,7 +156,7 @@ pub enum SizeChoice {
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
-/// let row = UnifiedThread::find(inches(0.375), UnifiedSeries::Unc).unwrap();
+/// let row = UnifiedThread::get(inches(0.375), UnifiedSeries::Unc).unwrap();
 /// assert_eq!((row.size, row.threads_per_inch), ("3/8", 16.0));
 /// assert_eq!(row.tensile_stress_area, square_inches(0.0775));
 /// ```
@@ -231,11 +231,11 @@ impl UnifiedThread {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
-    /// assert!(UnifiedThread::find(inches(2.0), UnifiedSeries::Unf).is_none());
+    /// assert!(UnifiedThread::get(inches(2.0), UnifiedSeries::Unf).is_none());
     /// ```
     #[must_use]
     #[inline]
-    pub fn find(diameter: Length, series: UnifiedSeries) -> Option<&'static Self> {
+    pub fn get(diameter: Length, series: UnifiedSeries) -> Option<&'static Self> {
         Self::of_diameter(diameter)
             .iter()
             .find(|row| row.series == series || row.constant_pitch_series == Some(series))
@@ -246,7 +246,7 @@ impl UnifiedThread {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::tables::threads::{UnifiedSeries, UnifiedThread};
-    /// let row = UnifiedThread::find(inches(0.75), UnifiedSeries::Unc).unwrap();
+    /// let row = UnifiedThread::get(inches(0.75), UnifiedSeries::Unc).unwrap();
     /// assert_eq!(row.pitch(), inches(0.1));
     /// ```
     #[must_use]
@@ -400,11 +400,11 @@ impl MetricThread {
     /// ```
     /// use shankline::prelude::*;
     /// use shankline::tables::threads::MetricThread;
-    /// assert!(MetricThread::find(millimetres(12.0), millimetres(1.25)).is_some());
+    /// assert!(MetricThread::get(millimetres(12.0), millimetres(1.25)).is_some());
     /// ```
     #[must_use]
     #[inline]
-    pub fn find(diameter: Length, pitch: Length) -> Option<&'static Self> {
+    pub fn get(diameter: Length, pitch: Length) -> Option<&'static Self> {
         let pitch = nanometres(pitch);
         Self::of_diameter(diameter)
             .iter()

@@ -93,7 +93,7 @@ fn read_metric(cursor: &mut Cursor<'_>) -> Result<Thread, Failure> {
         }
         pitch => {
             let row = match pitch {
-                Some(pitch) => MetricThread::find(size, pitch),
+                Some(pitch) => MetricThread::get(size, pitch),
                 None => MetricThread::coarse(size),
             };
             Thread::from_metric(row.ok_or_else(|| (start, not_standard_metric(diameter)))?)
@@ -191,7 +191,7 @@ fn read_series_alone(
     };
     let mut rows = size
         .diameters()
-        .filter_map(|diameter| UnifiedThread::find(diameter, series));
+        .filter_map(|diameter| UnifiedThread::get(diameter, series));
     let row = match (rows.next(), rows.next()) {
         (Some(row), None) => row,
         (Some(_), Some(_)) => return Err((at, no_pitch(size, &[series]))),
@@ -212,7 +212,7 @@ fn read_series_alone(
 fn no_pitch(size: &Size, series: &[UnifiedSeries]) -> DesignationProblem {
     let threads = size.diameters().flat_map(|diameter| {
         let rows = series.iter();
-        rows.filter_map(move |series| UnifiedThread::find(diameter, *series))
+        rows.filter_map(move |series| UnifiedThread::get(diameter, *series))
     });
     let names: Vec<String> = threads
         .map(|row| Thread::from_unified(row).to_string())

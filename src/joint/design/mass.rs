@@ -172,15 +172,15 @@ impl Head {
         let diameter = thread.nominal_diameter();
         Some(match product {
             ScrewProduct::HexCapScrew => {
-                let row = HexCapScrew::find(diameter)?;
+                let row = HexCapScrew::get(diameter)?;
                 Self::Hexagon {
                     width: row.width_across_flats_basic,
                     height: row.head_height_basic,
                 }
             }
             ScrewProduct::Iso4014 | ScrewProduct::Iso4017 | ScrewProduct::Iso8765 => {
-                let row = HexScrew::find(diameter, ProductGrade::A)
-                    .or_else(|| HexScrew::find(diameter, ProductGrade::B))?;
+                let row = HexScrew::get(diameter, ProductGrade::A)
+                    .or_else(|| HexScrew::get(diameter, ProductGrade::B))?;
                 // The nominal width is the greatest.
                 Self::Hexagon {
                     width: row.width_across_flats_max,

@@ -17,8 +17,8 @@ const TABLE: &str = "the table of ISO 4014 and ISO 4017 screws";
 /// of the coarse one of its diameter.
 pub(super) fn rows(product: ScrewProduct, thread: &Thread) -> Result<Rows, Error> {
     let diameter = thread.nominal_diameter();
-    let a = HexScrew::find(diameter, ProductGrade::A);
-    let b = HexScrew::find(diameter, ProductGrade::B);
+    let a = HexScrew::get(diameter, ProductGrade::A);
+    let b = HexScrew::get(diameter, ProductGrade::B);
     let made = if product == ScrewProduct::Iso8765 {
         FineHexScrew::find(thread)?;
         true
@@ -95,7 +95,7 @@ impl ScrewSeries {
             ProductGrade::A if nominal <= millimetres(150.0) + SAME_LENGTH => ToleranceGrade::Js15,
             _ => ToleranceGrade::Js17,
         };
-        let tolerance = LengthTolerance::find(grade, nominal)
+        let tolerance = LengthTolerance::get(grade, nominal)
             .ok_or_else(|| self.unread())?
             .tolerance;
         let (min, max) = (nominal - tolerance, nominal + tolerance);
@@ -151,7 +151,7 @@ impl ScrewSeries {
                 Allowed::FromTo(from.into(), thru.into()),
             ));
         }
-        let tolerance = LengthTolerance::find(ToleranceGrade::Js17, nominal)
+        let tolerance = LengthTolerance::get(ToleranceGrade::Js17, nominal)
             .ok_or_else(|| self.unread())?
             .tolerance;
         let thread_length = bolt.thread_length(nominal).ok_or_else(|| self.unread())?;

@@ -61,7 +61,7 @@ impl ScrewSeries {
         } else {
             ToleranceGrade::Js17
         };
-        let tolerance = LengthTolerance::find(grade, nominal)
+        let tolerance = LengthTolerance::get(grade, nominal)
             .ok_or_else(|| no_value("length tolerance", "no row has been read there"))?
             .tolerance;
         let (body_length_min, grip_gaging_length_max) = grip

@@ -298,7 +298,7 @@ impl Method {
     ///
     /// ```
     /// use shankline::{source::Method, strength::check::Mode};
-    /// let bearing = Method::find("en-1993-1-8-2005-table-3.4-bearing").unwrap();
+    /// let bearing = Method::get("en-1993-1-8-2005-table-3.4-bearing").unwrap();
     /// assert!(bearing.decides().eq([Mode::Bearing]));
     /// ```
     pub fn decides(&self) -> impl Iterator<Item = Mode> {
@@ -309,7 +309,7 @@ impl Method {
     ///
     /// ```
     /// use shankline::{source::Method, strength::check::Level};
-    /// let bearing = Method::find("en-1993-1-8-2005-table-3.4-bearing").unwrap();
+    /// let bearing = Method::get("en-1993-1-8-2005-table-3.4-bearing").unwrap();
     /// assert!(bearing.levels().eq([Level::Nominal, Level::Design]));
     /// ```
     pub fn levels(&self) -> impl Iterator<Item = Level> {

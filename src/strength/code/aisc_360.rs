@@ -70,7 +70,7 @@ fn stress(
     formula: impl Fn(f64) -> &'static str,
 ) -> Result<StressOf, Error> {
     let of = |bolts| {
-        let row = DesignStress::find(code(edition), bolts, quantity, plane)?;
+        let row = DesignStress::get(code(edition), bolts, quantity, plane)?;
         match (row.stress, row.share_of_tensile) {
             (Some(stress), _) => Some(StressOf::table(stress)),
             (None, Some(share)) => {

@@ -11,10 +11,10 @@ use crate::units::Length;
 /// use shankline::prelude::*;
 /// use shankline::tables::screws::InchLengthTolerance;
 /// let screws = InchLengthTolerance::cap_screws();
-/// let row = InchLengthTolerance::find(screws, inches(0.75), inches(4.0)).unwrap();
+/// let row = InchLengthTolerance::get(screws, inches(0.75), inches(4.0)).unwrap();
 /// assert_eq!(row.tolerance_minus, inches(0.10));
 /// let bolts = InchLengthTolerance::hex_bolts();
-/// let row = InchLengthTolerance::find(bolts, inches(0.5), inches(2.0)).unwrap();
+/// let row = InchLengthTolerance::get(bolts, inches(0.5), inches(2.0)).unwrap();
 /// assert_eq!((row.tolerance_plus, row.tolerance_minus), (inches(0.04), inches(0.06)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -87,11 +87,11 @@ impl InchLengthTolerance {
     /// ```
     /// use shankline::{tables::screws::InchLengthTolerance, units::inches};
     /// for rows in [InchLengthTolerance::cap_screws(), InchLengthTolerance::hex_bolts()] {
-    ///     assert!(InchLengthTolerance::find(rows, inches(0.1), inches(1.0)).is_none());
+    ///     assert!(InchLengthTolerance::get(rows, inches(0.1), inches(1.0)).is_none());
     /// }
     /// ```
     #[must_use]
-    pub fn find(rows: &'static [Self], diameter: Length, length: Length) -> Option<&'static Self> {
+    pub fn get(rows: &'static [Self], diameter: Length, length: Length) -> Option<&'static Self> {
         Self::among(Self::of_size(rows, diameter), length)
     }
 
@@ -180,7 +180,7 @@ impl StockStep {
 /// ```
 /// use shankline::tables::screws::{LengthTolerance, ToleranceGrade};
 /// use shankline::units::millimetres;
-/// let tolerance = |grade| LengthTolerance::find(grade, millimetres(60.0)).unwrap().tolerance;
+/// let tolerance = |grade| LengthTolerance::get(grade, millimetres(60.0)).unwrap().tolerance;
 /// assert!(tolerance(ToleranceGrade::Js15) < tolerance(ToleranceGrade::Js17));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -202,7 +202,7 @@ pub enum ToleranceGrade {
 /// ```
 /// use shankline::prelude::*;
 /// use shankline::tables::screws::{LengthTolerance, ToleranceGrade};
-/// let row = LengthTolerance::find(ToleranceGrade::Js15, millimetres(110.0)).unwrap();
+/// let row = LengthTolerance::get(ToleranceGrade::Js15, millimetres(110.0)).unwrap();
 /// assert_eq!(row.tolerance, millimetres(0.7));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -249,10 +249,10 @@ impl LengthTolerance {
     /// ```
     /// use shankline::tables::screws::{LengthTolerance, ToleranceGrade};
     /// use shankline::units::millimetres;
-    /// assert!(LengthTolerance::find(ToleranceGrade::Js15, millimetres(600.0)).is_none());
+    /// assert!(LengthTolerance::get(ToleranceGrade::Js15, millimetres(600.0)).is_none());
     /// ```
     #[must_use]
-    pub fn find(grade: ToleranceGrade, length: Length) -> Option<&'static Self> {
+    pub fn get(grade: ToleranceGrade, length: Length) -> Option<&'static Self> {
         let length = nanometres(length);
         Self::all().iter().find(|row| {
             row.tolerance_grade == grade

@@ -68,7 +68,7 @@ impl UnifiedClassRow {
 /// ```
 /// use shankline::{prelude::*, tables::thread_tolerances::UnifiedLimitException};
 /// # fn main() -> Result<(), shankline::Error> {
-/// let exception = UnifiedLimitException::find(&"5/8-11 UNC".parse()?).unwrap();
+/// let exception = UnifiedLimitException::get(&"5/8-11 UNC".parse()?).unwrap();
 /// assert_eq!(exception.allowance, Some(inches(0.0016)));
 /// # Ok(())
 /// # }

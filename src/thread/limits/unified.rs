@@ -17,12 +17,12 @@ impl UnifiedLimitException {
     /// ```
     /// use shankline::{prelude::*, tables::thread_tolerances::UnifiedLimitException};
     /// # fn main() -> Result<(), shankline::Error> {
-    /// assert!(UnifiedLimitException::find(&"1/2-13 UNC".parse()?).is_none());
+    /// assert!(UnifiedLimitException::get(&"1/2-13 UNC".parse()?).is_none());
     /// # Ok(())
     /// # }
     /// ```
     #[must_use]
-    pub fn find(thread: &Thread) -> Option<&'static Self> {
+    pub fn get(thread: &Thread) -> Option<&'static Self> {
         let row = thread.unified_row()?;
         let size = nanometres(row.nominal_diameter);
         // Threads per inch are whole or half numbers in both tables: exact.
@@ -75,8 +75,8 @@ pub(super) fn limits(
         None => usual,
     };
     // What the tables print besides the formula they print for their own length.
-    let exception = UnifiedLimitException::find(&thread)
-        .filter(|_| nanometres(engagement) == nanometres(usual));
+    let exception =
+        UnifiedLimitException::get(&thread).filter(|_| nanometres(engagement) == nanometres(usual));
 
     let in_inches = |length: Length| length.value / INCH;
     let (d, p, le) = (
