@@ -64,7 +64,7 @@ fn shear_of_an_an3_bolt_as_the_circular_prints_it() {
 #[test]
 fn tension_of_an_bolts_is_that_of_their_drawings() {
     let method = TensionMethod::MilHdbk5 {
-        ultimate_factor: 1.0,
+        ultimate_factor: 1.5,
         fitting_factor: 1.15,
     };
     let loads = PublishedLoad::all().iter().filter(|row| {
@@ -123,6 +123,24 @@ fn low_fitting_factors_are_told() {
     }
 }
 
+/// Less than 1.5 is for loads that are ultimate already, and whoever states limit loads beside it must hear of it.
+#[test]
+fn low_ultimate_factors_are_told() {
+    let advised = |factor: f64| {
+        let methods = json!({
+            "shear": { "mil_hdbk_5": { "shear_strength": "75 ksi", "ultimate_factor": factor } },
+            "tension": { "mil_hdbk_5": { "ultimate_factor": factor } },
+            "plies": { "mil_hdbk_5": { "ultimate_factor": factor } },
+            "interaction": "aircraft_steel", "slip": "permitted", "level": "allowable", "margin": 1.725,
+        });
+        let verdict = bracket(&[("methods", methods)]).check().unwrap();
+        let mut own = verdict.cautions.iter();
+        own.any(|caution| caution.to_string().contains("25.303"))
+    };
+    assert!(advised(1.0) && advised(1.49));
+    assert!(!advised(1.5) && !advised(2.0));
+}
+
 /// Files that were written before there was a fitting factor have the one of the regulation.
 #[test]
 fn a_fitting_factor_that_nobody_says_is_that_of_the_regulation() {
@@ -158,6 +176,30 @@ fn recalled_bearing_strengths_are_told() {
     document["stack"]["plies"][1]["thickness"] = json!("0.28 in");
     listed = serde_json::from_value(document).unwrap();
     assert!(told(&listed));
+}
+
+/// Strengths of plies that are no minima, or that nobody read: the table says so, and a joint that rests on them too.
+#[test]
+fn weak_strengths_of_plies_are_told() {
+    let told = |material: &str, caution: &str| {
+        let mut document = serde_json::to_value(bracket(&[])).unwrap();
+        document["stack"]["plies"][0]["material"] = json!(material);
+        let joint: Joint = serde_json::from_value(document).unwrap();
+        let verdict = joint.check().unwrap();
+        let mut own = verdict.cautions.iter();
+        own.any(|own| own.to_string().contains(caution))
+    };
+    for typical in ["6061-T6 aluminium, typical", "2024-T4 aluminium"] {
+        assert!(told(typical, "typical values and not minima"), "{typical}");
+    }
+    assert!(!told("7075-T6 aluminium", "typical values"));
+    for recalled in ["AISI 4130 steel", "grey cast iron class 30"] {
+        assert!(
+            told(recalled, "set of strengths was recalled"),
+            "{recalled}"
+        );
+    }
+    assert!(!told("ASTM A36 steel", "set of strengths"));
 }
 
 /// FAA AC 43.13-1B, 7-41 and 7-87: what is not for structure is said, and forbids nothing where nobody says that the joint is of it.

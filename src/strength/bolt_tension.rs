@@ -375,9 +375,12 @@ impl BoltTension {
             TensionMethod::Is800 => is_800::cautions(self.method.method(), self.grade),
             TensionMethod::As4100 => as_4100::cautions(self.method.method(), self.grade),
             TensionMethod::CsaS16 => csa_s16::cautions(self.method.method(), self.grade),
-            TensionMethod::MilHdbk5 { fitting_factor, .. } => Cautions::default()
+            TensionMethod::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            } => Cautions::default()
                 .with(Caution::of_method(self.method.method()))
-                .and(mil_hdbk_5::untested(fitting_factor)),
+                .and(mil_hdbk_5::low_factors(ultimate_factor, fitting_factor)),
         }
     }
 

@@ -395,18 +395,23 @@ impl PlyMaterial {
     /// ```
     #[must_use]
     pub fn cautions(&self) -> Cautions {
-        let typical = self.strength_kind == StrengthKind::Typical;
-        let strengths = [self.yield_strength, self.tensile_strength];
-        let has_strength = strengths.iter().any(Option::is_some);
         let modulus = known(self.elastic_modulus_source, self.elastic_modulus_basis);
         let expansion = self.expansion_source.zip(self.expansion_basis);
-        Cautions::default()
-            .with((typical && has_strength).then_some(Caution::TypicalStrength))
-            .with(Caution::from_memory("set of strengths", self.provenance))
+        self.strength_cautions()
             .with(Caution::from_memory("modulus of elasticity", modulus))
             .with(expansion.and_then(|(source, basis)| {
                 Caution::from_memory("coefficient of expansion", known(source, basis))
             }))
+    }
+
+    /// What is to be told of its strengths alone.
+    pub(crate) fn strength_cautions(&self) -> Cautions {
+        let typical = self.strength_kind == StrengthKind::Typical;
+        let strengths = [self.yield_strength, self.tensile_strength];
+        let has_strength = strengths.iter().any(Option::is_some);
+        Cautions::default()
+            .with((typical && has_strength).then_some(Caution::TypicalStrength))
+            .with(Caution::from_memory("set of strengths", self.provenance))
     }
 }
 

@@ -222,7 +222,8 @@ pub struct TappedPart {
     /// What a drawing would call it.
     pub name: String,
     /// How deep the thread of the hole begins below its face: a counterbore that takes the run-out, and
-    /// with it the shank across the shear plane at the face. Zero without one.
+    /// with it the shank across the shear plane at the face. Nothing bears on the screw there, so that a load across bends it, which
+    /// is undecided. Zero without one.
     #[cfg_attr(
         feature = "serde",
         serde(

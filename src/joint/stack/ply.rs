@@ -158,7 +158,8 @@ pub struct JointPly {
         schemars(with = "Option<crate::schema::Quantity<Length>>")
     )]
     pub width: Option<Length>,
-    /// Ultimate bearing strength at this hole and end distance, for methods that start from it (MIL-HDBK-5).
+    /// Ultimate bearing strength at this hole and end distance, for methods that start from it (MIL-HDBK-5). Over 2.5 of the
+    /// tensile strength of the material, or beside none, it decides nothing.
     #[cfg_attr(
         feature = "serde",
         serde(
@@ -172,7 +173,8 @@ pub struct JointPly {
     )]
     pub bearing_strength: Option<Stress>,
     /// Yield strength in bearing at this hole and end distance, for the same methods: without it a stated bearing strength leaves
-    /// undecided whether the ply yields at limit load.
+    /// undecided whether the ply yields at limit load. It is no more than the ultimate one; beside the strengths of a table it
+    /// counts if it is less.
     #[cfg_attr(
         feature = "serde",
         serde(

@@ -128,6 +128,15 @@ fn details(ply: &JointPly) -> Result<(), Error> {
             positive(quantity, strength).map_err(|error| named(error, &ply.name))?;
         }
     }
+    if let (Some(breaks), Some(yields)) = (ply.bearing_strength, ply.bearing_yield) {
+        if yields > breaks {
+            let allowed = Allowed::AtMost(breaks.into());
+            return Err(named(
+                out_of_range("yield strength in bearing", yields, allowed),
+                &ply.name,
+            ));
+        }
+    }
     if let Some(angle) = ply.grain_angle {
         let most = degrees(90.0);
         if !(degrees(0.0)..=most).contains(&angle) {

@@ -200,6 +200,11 @@ impl<'a> Case<'a> {
         let factor = joint.load.factor(level);
         let across = factor * joint.load.across;
         let plies = plies(joint, &closing, &candidate, across)?;
+        for ply in &plies {
+            if let Some(CaseMaterial::Listed(row)) = ply.material {
+                out.warn(&row.strength_cautions());
+            }
+        }
         let planes = planes(joint, &candidate, across);
         let mut case = Self {
             joint,

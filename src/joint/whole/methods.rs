@@ -284,6 +284,7 @@ impl JointMethods {
     /// | both | S^3 + T^2 | recalled |
     /// | bearing | Fbru of the ply over both factors, Fbry over the fitting factor | reproduced; that limit load must not yield it recalled |
     /// | distances | end 1.5 diameters of the hole; edges 2 and spacing 3, of rivets in a single row | recalled; reproduced |
+    /// | limit load | no yield of the bolt: undecided if its yield strength is not stated, or less than Ftu / 1.5 | recalled |
     ///
     /// Bolt and plies bring their figures: a strength [of one's own](super::OwnStrength) is taken, and a ply states its bearing
     /// strengths where its material has none in the tables. Beside the set stand
@@ -291,9 +292,9 @@ impl JointMethods {
     /// [`AircraftTorque`](crate::tables::aircraft_torque::AircraftTorque).
     ///
     /// Without net and gross section, block shear, bearing on the bolt and tear-out below 1.5 diameters, which the handbook
-    /// leaves to analysis; bending of the bolt, which it has plastic, fatigue (25.571), prying, slip, heat above that of a room, and
-    /// bearing factors (25.623 has no number): such modes are undecided where they are concerned, and
-    /// [set aside](super::SetAside) with the analysis that shows them. Its tables of joints in thin sheet and its bolts with
+    /// leaves to analysis; bearing of sheet thinner than the diameter over 5.5, which it leaves to tests; bending of the bolt, which
+    /// it has plastic, fatigue (25.571), prying, slip, heat above that of a room, and bearing factors (25.623 has no number): such
+    /// modes are undecided where they are concerned, and [set aside](super::SetAside) with the analysis that shows them. Its tables of joints in thin sheet and its bolts with
     /// shear heads are not here.
     ///
     /// ```
@@ -405,7 +406,7 @@ impl JointMethods {
     /// # Errors
     ///
     /// Those of the `checked` of each method; [`Error::Mismatch`] for an interaction of another publisher than that of the shear, where
-    /// the two belong together; and [`Error::OutOfRange`] for a margin that is not from 1 to 100.
+    /// the two belong together, and for ultimate factors of MIL-HDBK-5 that differ; and [`Error::OutOfRange`] for a margin that is not from 1 to 100.
     ///
     /// ```
     /// use shankline::joint::JointMethods;
@@ -442,6 +443,7 @@ impl JointMethods {
                 self.shear
             )));
         }
+        self.same_loads()?;
         // Its exponents are of ultimate strengths, shank in the plane.
         let is_aircraft = matches!(self.shear, ShearMethod::MilHdbk5 { .. });
         if self.interaction == InteractionRule::AircraftSteel && !is_aircraft {
@@ -456,5 +458,36 @@ impl JointMethods {
         }
         let allowed = Allowed::FromTo(1.0.into(), 100.0.into());
         Err(out_of_range("margin of the methods", self.margin, allowed))
+    }
+
+    /// Refuses loads that are limit loads for one part and ultimate loads for another.
+    fn same_loads(&self) -> Result<(), Error> {
+        let shear = match self.shear {
+            ShearMethod::MilHdbk5 {
+                ultimate_factor, ..
+            } => Some(ultimate_factor),
+            _ => None,
+        };
+        let tension = match self.tension {
+            TensionMethod::MilHdbk5 {
+                ultimate_factor, ..
+            } => Some(ultimate_factor),
+            _ => None,
+        };
+        let plies = match self.plies {
+            PlyMethod::MilHdbk5 {
+                ultimate_factor, ..
+            } => Some(ultimate_factor),
+            _ => None,
+        };
+        let mut factors = [shear, tension, plies].into_iter().flatten();
+        let first = factors.next();
+        if factors.any(|other| first.is_some_and(|first| (first - other).abs() > 1e-9)) {
+            return Err(Error::Mismatch(
+                "the ultimate factor of shear, tension and plies is not the same, and they have the same loads"
+                    .into(),
+            ));
+        }
+        Ok(())
     }
 }

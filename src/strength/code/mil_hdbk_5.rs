@@ -29,21 +29,37 @@ pub(crate) const FITTING: f64 = 1.15;
 /// 43.13-1B Table 7-1 has 0.6 too, 24 000 of 40 000 psi and 54 000 of 90 000. Fsu of more is that of another bolt.
 const SHEAR_OF_TENSILE: f64 = 0.6;
 
+/// Diameter over thickness up to which bearing strengths hold: of thinner sheet tests show what a joint bears (MIL-HDBK-5, 8.1,
+/// recalled).
+const THIN: f64 = 5.5;
+
+/// Bearing over tensile strength, which no row of the handbook passes: at two diameters 129 of 64, 88 of 42, 156 of 78 and 200
+/// of 95 ksi.
+const BEARING_OF_TENSILE: f64 = 2.5;
+
 /// The fitting factor of who says none.
 #[cfg(feature = "serde")]
 pub(crate) const fn fitting() -> f64 {
     FITTING
 }
 
-/// That a fitting factor is less than the regulation has it without a test.
-pub(in crate::strength) fn untested(fitting_factor: f64) -> Cautions {
-    let advice = "a fitting factor of at least 1.15, and less only where limit and ultimate tests prove the fitting";
-    Cautions::default().with(
-        (fitting_factor < FITTING).then_some(Caution::AgainstAdvice {
-            method: methods::CFR_25_625,
-            advice,
-        }),
-    )
+/// That a factor is less than the regulations have it: of safety unless the loads are ultimate, of a fitting without a test.
+pub(in crate::strength) fn low_factors(ultimate_factor: f64, fitting_factor: f64) -> Cautions {
+    let against = |method, advice| Some(Caution::AgainstAdvice { method, advice });
+    let loads =
+        "a factor of safety of 1.5 on limit loads, and less only on loads that have it in them";
+    let fitting = "a fitting factor of at least 1.15, and less only where limit and ultimate tests prove the fitting";
+    Cautions::default()
+        .with(if ultimate_factor < ULTIMATE {
+            against(methods::CFR_25_303, loads)
+        } else {
+            None
+        })
+        .with(if fitting_factor < FITTING {
+            against(methods::CFR_25_625, fitting)
+        } else {
+            None
+        })
 }
 
 /// Fsu of the shank; none across the thread.
@@ -69,6 +85,27 @@ pub(crate) fn can_have(shear_strength: Stress, tensile_strength: Stress) -> bool
     shear_strength <= 1.001 * SHEAR_OF_TENSILE * tensile_strength
 }
 
+/// Whether a bolt that does not break at ultimate load does not yield at limit load, 14 CFR 25.305(a) (recalled): the handbook has
+/// bolts by what breaks them. None if its yield strength is not known.
+pub(crate) fn yields_late(strength: &BoltStrength) -> Option<bool> {
+    let yields = strength.yield_strength?;
+    // Ksi and MPa of the same bolt are rounded.
+    Some(1.001 * ULTIMATE * yields >= strength.tensile_strength)
+}
+
+/// Whether a bearing strength can be that of a material of such tensile strength.
+pub(crate) fn can_bear(bearing_strength: Stress, tensile_strength: Stress) -> bool {
+    bearing_strength <= BEARING_OF_TENSILE * tensile_strength
+}
+
+/// That the sheet is too thin for the bearing strengths, if it is.
+pub(in crate::strength) fn too_thin(asked: &Asked) -> Option<PlyOutcome> {
+    let is_thin = asked.diameter > (THIN + 1e-9) * asked.ply.thickness;
+    is_thin.then_some(PlyOutcome::NotGiven(
+        "the diameter is more than 5.5 times the thickness: of so thin a sheet MIL-HDBK-5 wants tests",
+    ))
+}
+
 /// Ftu on the area at the root of the thread.
 pub(in crate::strength) fn tension(strength: &BoltStrength) -> StressOf {
     let base = Base {
@@ -85,6 +122,9 @@ pub(in crate::strength) fn yield_in_bearing(asked: &Asked) -> Result<PlyOutcome,
     let PlyMethod::MilHdbk5 { fitting_factor, .. } = asked.method else {
         return Ok(PlyOutcome::NotNeeded("the method has no yield in bearing"));
     };
+    if let Some(thin) = too_thin(asked) {
+        return Ok(thin);
+    }
     let mut missing = Vec::new();
     let stress = need(asked.ply.bearing_yield, PlyNeed::BearingYield, &mut missing);
     let Some(stress) = stress else {

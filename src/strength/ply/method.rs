@@ -132,7 +132,10 @@ impl PlyMethod {
 
     pub(super) fn cautions(self, mode: Mode, hole: HoleKind, stress: Stress) -> Cautions {
         let recalled = match self {
-            Self::MilHdbk5 { fitting_factor, .. } => return mil_hdbk_5::untested(fitting_factor),
+            Self::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+            } => return mil_hdbk_5::low_factors(ultimate_factor, fitting_factor),
             Self::Aisc360 {
                 edition,
                 deformation_matters,

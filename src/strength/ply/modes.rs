@@ -7,7 +7,7 @@ use super::{HoleKind, Ply, PlyBolt, PlyMethod, PlyResistance};
 use crate::error::{Allowed, Error, out_of_range};
 use crate::source::Method;
 use crate::strength::check::{Mode, Resistance};
-use crate::strength::code::{aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800};
+use crate::strength::code::{aisc_360, as_4100, bs_5950, csa_s16, en_1993, is_800, mil_hdbk_5};
 use crate::tables::methods;
 use crate::units::{Area, Length, Stress};
 
@@ -201,7 +201,12 @@ impl Asked<'_> {
                 (coefficient, ply.tensile_strength, PlyNeed::TensileStrength)
             }
             PlyMethod::En1993 => return en_1993::ply::bearing(self),
-            PlyMethod::MilHdbk5 { .. } => (1.0, ply.bearing_strength, PlyNeed::BearingStrength),
+            PlyMethod::MilHdbk5 { .. } => {
+                if let Some(thin) = mil_hdbk_5::too_thin(self) {
+                    return Ok(thin);
+                }
+                (1.0, ply.bearing_strength, PlyNeed::BearingStrength)
+            }
             PlyMethod::Bs5950 => return bs_5950::ply::bearing(self),
             PlyMethod::Is800 => return is_800::ply::bearing(self),
             PlyMethod::As4100 | PlyMethod::CsaS16 if ply.hole_kind != HoleKind::Standard => {

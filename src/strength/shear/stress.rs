@@ -106,7 +106,11 @@ impl ShearMethod {
             Self::As4100 => as_4100::cautions(methods::AS_4100_9_3_2_1, grade),
             Self::Is800 => is_800::cautions(methods::IS_800_2007_10_3_3, grade),
             Self::CsaS16 => csa_s16::cautions(methods::CSA_S16_13_12_1_2, grade),
-            Self::MilHdbk5 { fitting_factor, .. } => mil_hdbk_5::untested(fitting_factor),
+            Self::MilHdbk5 {
+                ultimate_factor,
+                fitting_factor,
+                ..
+            } => mil_hdbk_5::low_factors(ultimate_factor, fitting_factor),
             Self::NasaStd5020 { .. } if any_in_thread => {
                 Cautions::default().with(Some(Caution::BasicMinorArea))
             }

@@ -16,6 +16,7 @@ pub(crate) const IS_800_2007_10_3_3: &Method = &Method { key: "is-800-2007-10.3.
 pub(crate) const CSA_S16_13_12_1_2: &Method = &Method { key: "csa-s16-13.12.1.2", citation: "CSA S16 13.12.1.2", publisher: Publisher::Csa, document: "CSA S16", edition: None, clause: Some("13.12.1.2"), modes: Some("bolt_shear"), levels: Some("nominal design"), basis: Basis::Reproduced, read_in: "several pages" };
 pub(crate) const MIL_HDBK_5_TABLE_8_1_5_A: &Method = &Method { key: "mil-hdbk-5-table-8.1.5-a", citation: "MIL-HDBK-5 Table 8.1.5(a)", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("Table 8.1.5(a)"), modes: Some("bolt_shear"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "an aviation technical page that cites the table" };
 pub(crate) const MIL_HDBK_5_TABLE_8_1_5_B: &Method = &Method { key: "mil-hdbk-5-table-8.1.5-b", citation: "MIL-HDBK-5 Table 8.1.5(b), tension", publisher: Publisher::UsDefense, document: "MIL-HDBK-5", edition: None, clause: Some("Table 8.1.5(b)"), modes: Some("bolt_tension"), levels: Some("nominal allowable"), basis: Basis::Memory, read_in: "recalled, not read" };
+pub(crate) const CFR_25_303: &Method = &Method { key: "cfr-25.303", citation: "14 CFR 25.303, factor of safety", publisher: Publisher::Faa, document: "14 CFR 25.303", edition: None, clause: Some("factor of safety"), modes: None, levels: None, basis: Basis::Memory, read_in: "recalled; the factor of 1.5 stands in many reproductions" };
 pub(crate) const CFR_25_625: &Method = &Method { key: "cfr-25.625", citation: "14 CFR 25.625, fitting factor", publisher: Publisher::Faa, document: "14 CFR 25.625", edition: None, clause: Some("fitting factor"), modes: None, levels: None, basis: Basis::Published, read_in: "the regulation" };
 pub(crate) const NASA_STD_5020B_EQ_12_TO_14: &Method = &Method { key: "nasa-std-5020b-eq-12-to-14", citation: "NASA-STD-5020B Eq. 12 to 14", publisher: Publisher::Nasa, document: "NASA-STD-5020", edition: Some("B"), clause: Some("Eq. 12 to 14"), modes: Some("bolt_shear"), levels: Some("nominal allowable"), basis: Basis::Reproduced, read_in: "quoted with their numbers in public engineering notes" };
 pub(crate) const IS800_NET_AREA: &Method = &Method { key: "is800-net-area", citation: "IS 800:2007, design office tables", publisher: Publisher::Bis, document: "IS 800", edition: Some("2007"), clause: Some("thread area of 0.78 A"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a course page" };
@@ -456,7 +457,7 @@ pub(crate) const ASME_B18_29_1_RECEIVING_THREAD: &Method = &Method { key: "asme-
 pub(crate) const ASME_B18_29_2M_LENGTHS: &Method = &Method { key: "asme-b18.29.2m-lengths", citation: "ASME B18.29.2M, lengths of inserts", publisher: Publisher::Asme, document: "ASME B18.29.2M", edition: Some("2005"), clause: Some("1, 1.5, 2, 2.5 and 3 diameters"), modes: None, levels: None, basis: Basis::Published, read_in: "an extract of the standard" };
 pub(crate) const ASME_B18_29_2M_NOTES_TO_TABLE_1: &Method = &Method { key: "asme-b18.29.2m-notes-to-table-1", citation: "ASME B18.29.2M, notes to Table 1", publisher: Publisher::Asme, document: "ASME B18.29.2M", edition: Some("2005"), clause: Some("notes to Table 1"), modes: None, levels: None, basis: Basis::Reproduced, read_in: "a reference page with the notes" };
 
-pub(in crate::tables) static METHODS: [&Method; 453] = [
+pub(in crate::tables) static METHODS: [&Method; 454] = [
     DISTORTION_ENERGY_YIELD,
     DISTORTION_ENERGY_PROOF,
     AISC_360_05_J3_6,
@@ -471,6 +472,7 @@ pub(in crate::tables) static METHODS: [&Method; 453] = [
     CSA_S16_13_12_1_2,
     MIL_HDBK_5_TABLE_8_1_5_A,
     MIL_HDBK_5_TABLE_8_1_5_B,
+    CFR_25_303,
     CFR_25_625,
     NASA_STD_5020B_EQ_12_TO_14,
     IS800_NET_AREA,

@@ -376,7 +376,7 @@ fn widest_gap(case: &Case) -> Length {
 }
 
 /// The gaps at a plane and beside the packing there, with the end play of plies on sleeves that end there, which may
-/// lie all on one side.
+/// lie all on one side. In a counterbore over its thread a tapped part does not bear on the screw either.
 fn gap_beside(case: &Case, plane: usize) -> Length {
     let none = Length::default();
     let stack = &case.joint.stack;
@@ -389,7 +389,13 @@ fn gap_beside(case: &Case, plane: usize) -> Length {
     let gap = towards_head.fold(gap_after(plane) + plays, |sum, ply| {
         sum + gap_after(ply - 1)
     });
-    towards_nut.fold(gap, |sum, ply| sum + gap_after(ply))
+    let counterbore = match stack.tapped_part() {
+        Some(part) if towards_nut.clone().count() == stack.plies().len().saturating_sub(plane) => {
+            part.counterbore.max
+        }
+        _ => none,
+    };
+    towards_nut.fold(gap + counterbore, |sum, ply| sum + gap_after(ply))
 }
 
 /// The least yield strength of the plies that bear, if all are known; what is missing is listed for the mode.

@@ -14,7 +14,7 @@ use crate::strength::check::{Check, Level, Mode, Place};
 use crate::strength::code::{en_1993, mil_hdbk_5};
 use crate::strength::pin::{around_pin, en_1993_lug};
 use crate::strength::ply::{Asked, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome};
-use crate::units::{Force, Length, SAME_LENGTH, megapascals};
+use crate::units::{Force, Length, SAME_LENGTH, Stress, megapascals};
 
 /// The modes that are worked out for each ply.
 const OF_A_PLY: [Mode; 5] = [
@@ -183,13 +183,47 @@ fn with_bearing(own: &CasePly, ply: Ply, out: &mut Outcomes) -> Ply {
         (None, Some(material)) => {
             let (ply, cautions) = material.with_bearing(ply);
             out.warn(&cautions);
-            ply
+            // Beside the strengths of the table a stated one does not help.
+            let lesser = match (ply.bearing_yield, own.ply.and_then(|ply| ply.bearing_yield)) {
+                (Some(listed), Some(stated)) if stated < listed => Some(stated),
+                (listed, _) => listed,
+            };
+            Ply {
+                bearing_yield: lesser,
+                ..ply
+            }
+        }
+        (Some(stated), material) => {
+            if let Some(material) = material {
+                stated_bearing(own, stated, material, out);
+            }
+            Ply {
+                bearing_strength: Some(stated),
+                bearing_yield: own.ply.and_then(|ply| ply.bearing_yield),
+                ..ply
+            }
         }
         _ => Ply {
             bearing_strength: stated,
             bearing_yield: own.ply.and_then(|ply| ply.bearing_yield),
             ..ply
         },
+    }
+}
+
+/// A bearing strength that the caller states must be that of the material.
+fn stated_bearing(own: &CasePly, stated: Stress, material: CaseMaterial, out: &mut Outcomes) {
+    let there = own
+        .thickness
+        .and_then(|thickness| material.at_thickness(thickness).ok());
+    match there.unwrap_or(material.without_thickness()).breaks {
+        None => out.missing(Mode::Bearing, own.place, Need::TensileStrength),
+        Some(breaks) if !mil_hdbk_5::can_bear(stated, breaks) => {
+            let why = "the bearing strength that is stated is over 2.5 times the tensile strength of its material, which no row of \
+                       the handbook is";
+            out.missing(Mode::Bearing, own.place, Need::Method(why));
+        }
+        Some(_) => {}
     }
 }
 
