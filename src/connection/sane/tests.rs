@@ -103,6 +103,24 @@ fn a_template_says_nothing_that_the_connection_says() {
     }
 }
 
+/// A bolt that has a load is refused where the connection is put together, whichever way it pulls.
+#[test]
+fn a_loaded_bolt_is_no_template() {
+    for (across, along, right) in [
+        ("0 kN", "0 kN", true),
+        ("1 kN", "0 kN", false),
+        ("0 kN", "1 kN", false),
+        ("1 kN", "1 kN", false),
+    ] {
+        let bolt = bolt("10 mm").across(across).along(along);
+        let built = Connection::builder(bolt)
+            .bolts(at(&corners(60.0)))
+            .cases([force([0.0, 1.0, 0.0])])
+            .build();
+        assert_eq!(built.is_ok(), right, "{across}, {along}");
+    }
+}
+
 fn with(joint: &Joint, set: fn(&mut JointPly)) -> Stack {
     joint.stack.to_builder().each_ply(set).build().unwrap()
 }
