@@ -411,9 +411,9 @@ fn what_was_said_is_not_chosen_again() {
     assert!(inch.iter().all(|own| own.1 == ScrewProduct::HexCapScrew));
     // A325 begins at 1/2 in: of any size it is looked for from there on.
     let structural = Joint::any_size(UnitSystem::UsCustomary).grade("ASTM F3125 A325 type 1");
-    let structural = of(structural.product(ScrewProduct::StructuralBolt));
-    assert!(structural.iter().all(|own| own.1 == ScrewProduct::StructuralBolt));
-    assert!(structural.iter().any(|own| own.0 == "1/2-13 UNC"));
+    let designs = two(structural.product(ScrewProduct::StructuralBolt)).choose().unwrap();
+    let mut tried = designs.rejected().iter().map(|own| own.choice.bolt.thread.to_string());
+    assert!(tried.any(|thread| thread == "1/2-13 UNC"));
 }
 
 /// The name of a set of rules in a file: cuts are rounded as the thread is measured.
