@@ -158,7 +158,10 @@ fn a_pattern_that_is_refused_is_named() {
         found.unwrap_err().to_string()
     };
     let alone = said(core::slice::from_ref(&crowded));
-    assert!(alone.contains("stand in one another") && !alone.contains("pattern"), "{alone}");
+    assert!(
+        alone.contains("stand in one another") && !alone.contains("pattern"),
+        "{alone}"
+    );
     let second = said(&[usual, crowded]);
     assert_eq!(second, format!("pattern 2: {alone}"));
 }

@@ -257,7 +257,10 @@ fn what_is_said_is_of_the_last_ply() {
         length: millimetres(22.0),
         direction: SlotDirection::Across,
     };
-    assert_eq!((plate.slot, plate.hole), (Some(slot), Some(millimetres(13.5))));
+    assert_eq!(
+        (plate.slot, plate.hole),
+        (Some(slot), Some(millimetres(13.5)))
+    );
     assert_eq!((plate.gauge, post.gauge), (Some(millimetres(50.0)), None));
     assert_eq!((plate.timber.clone(), plate.grain_angle), (None, None));
     assert_eq!(post.timber, Some(JointTimber::from("C24")));
@@ -397,7 +400,11 @@ fn what_was_said_is_not_chosen_again() {
         own.collect::<Vec<_>>()
     };
     let metric = of(Joint::builder("M10").product("ISO 4017"));
-    assert!(metric.iter().all(|own| own.0 == "M10" && own.1 == ScrewProduct::Iso4017));
+    assert!(
+        metric
+            .iter()
+            .all(|own| own.0 == "M10" && own.1 == ScrewProduct::Iso4017)
+    );
     // Grades and nuts, of which nothing was said, are tried.
     for grade in [PropertyClass::Class8_8, PropertyClass::Class10_9] {
         assert!(metric.iter().any(|own| own.2 == grade.into()));
@@ -406,13 +413,22 @@ fn what_was_said_is_not_chosen_again() {
     let nut = of(Joint::builder("M10").nut("ISO 7042"));
     assert!(nut.iter().all(|own| own.3 == NutStyle::Iso7042));
     let grade = of(Joint::builder("M10").grade("10.9"));
-    assert!(grade.iter().all(|own| own.2 == PropertyClass::Class10_9.into()));
+    assert!(
+        grade
+            .iter()
+            .all(|own| own.2 == PropertyClass::Class10_9.into())
+    );
     let inch = of(Joint::builder("1/2-13 UNC"));
     assert!(inch.iter().all(|own| own.1 == ScrewProduct::HexCapScrew));
     // A325 begins at 1/2 in: of any size it is looked for from there on.
     let structural = Joint::any_size(UnitSystem::UsCustomary).grade("ASTM F3125 A325 type 1");
-    let designs = two(structural.product(ScrewProduct::StructuralBolt)).choose().unwrap();
-    let mut tried = designs.rejected().iter().map(|own| own.choice.bolt.thread.to_string());
+    let designs = two(structural.product(ScrewProduct::StructuralBolt))
+        .choose()
+        .unwrap();
+    let mut tried = designs
+        .rejected()
+        .iter()
+        .map(|own| own.choice.bolt.thread.to_string());
     assert!(tried.any(|thread| thread == "1/2-13 UNC"));
 }
 

@@ -194,9 +194,7 @@ fn washers_that_make_a_bolt_short_are_told_of_where_they_are_permitted() {
         candidate.reasons().copied().collect::<Vec<_>>()
     };
     let near = |found: Length, wanted: f64| (found - millimetres(wanted)).abs() < millimetres(1e-9);
-    let jams = |reason: &Reason| {
-        matches!(reason, Reason::NutJams { by, washers_needed: Some(1), .. } if near(*by, 0.5))
-    };
+    let jams = |reason: &Reason| matches!(reason, Reason::NutJams { by, washers_needed: Some(1), .. } if near(*by, 0.5));
     let none = reasons(0);
     assert!(none.len() == 1 && jams(&none[0]), "{none:?}");
     let one = reasons(1);

@@ -142,7 +142,11 @@ fn above_the_plane_a_micrometre_is_no_arm() {
             let builder = four().out_of_plane(OutOfPlane::Clamped);
             let found = self::found(builder, case).unwrap();
             let most = found.loads.iter().map(|own| own.along.value.abs());
-            assert_eq!(most.fold(0.0, f64::max) > 0.0, tilts, "{force:?} {micrometres}");
+            assert_eq!(
+                most.fold(0.0, f64::max) > 0.0,
+                tilts,
+                "{force:?} {micrometres}"
+            );
         }
     }
 }

@@ -18,8 +18,8 @@ use crate::joint::{Finding, Need};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode};
 use crate::strength::ply::{
-    PlateShear, PlateShearMethod, Ply, PlyBolt, PlyMethod, PlyOutcome, Stagger,
-    plate_bending, plate_shear, shortest_plate_that_buckles,
+    PlateShear, PlateShearMethod, Ply, PlyBolt, PlyMethod, PlyOutcome, Stagger, plate_bending,
+    plate_shear, shortest_plate_that_buckles,
 };
 use crate::tables::methods;
 use crate::units::{Force, Torque, from_base};

@@ -47,7 +47,10 @@ fn what_holds_says_with_what() {
     let granted = found.bolts[0].verdict.granted.len();
     assert!(granted > 1, "{granted}");
     let facts = format!("{granted} facts taken for granted");
-    assert_eq!(headline(&found), format!("HOLDS (4 bolts, 1 case), with {facts}"));
+    assert_eq!(
+        headline(&found),
+        format!("HOLDS (4 bolts, 1 case), with {facts}")
+    );
     found.set_aside.push(SetAside {
         mode: Mode::Slip,
         reason: "the owner accepts it".into(),
@@ -67,7 +70,10 @@ fn the_first_fault_is_the_worst() {
     let mut sound = hanger(60.0);
     let fails = check(120.0);
     sound.checks.insert(0, fails.clone());
-    assert_eq!(headline(&sound), format!("{begin}{} in \"load\"", fails.check));
+    assert_eq!(
+        headline(&sound),
+        format!("{begin}{} in \"load\"", fails.check)
+    );
     let mut nothing = hanger(60.0);
     let finding = Finding::NothingLeft {
         place: Place::Ply(1),
@@ -101,10 +107,16 @@ fn the_first_fault_is_the_worst() {
         if load == 100.0 * used {
             // As much, to the last digit.
             let exact = found.checks[0].check.utilisation.value;
-            let of_worst = found.bolts.iter_mut().find(|own| own.number == worst.number);
+            let of_worst = found
+                .bolts
+                .iter_mut()
+                .find(|own| own.number == worst.number);
             of_worst.unwrap().utilisation = Some(exact);
         }
-        assert_eq!(headline(&found), if names_bolt { bolt.clone() } else { line });
+        assert_eq!(
+            headline(&found),
+            if names_bolt { bolt.clone() } else { line }
+        );
     }
     // With nothing but the bolt.
     let mut alone = broken;
@@ -143,7 +155,9 @@ fn silent_modes_are_named() {
         assert_eq!(line(&missing), named(&others), "{mode}");
         let mut finding = bare.clone();
         let why = "the holes take the whole width";
-        finding.findings.push(Finding::NothingLeft { place, mode, why });
+        finding
+            .findings
+            .push(Finding::NothingLeft { place, mode, why });
         assert_eq!(line(&finding), named(&others), "{mode}");
         let mut checked = bare.clone();
         let mut own = check(1.0);

@@ -134,7 +134,10 @@ fn what_ends_otherwise_is_refused() {
     let hole = NutEnd::tapped(mm(15.0), None).unwrap();
     let cover = Stack::builder().ply("cover", Spread::exact(mm(20.0)));
     let through = cover.clone().build().unwrap();
-    let into = cover.tapped_part("bed", Spread::exact(mm(0.0))).build().unwrap();
+    let into = cover
+        .tapped_part("bed", Spread::exact(mm(0.0)))
+        .build()
+        .unwrap();
     let rules = LengthRules::fabrication(UnitSystem::Si);
     let assessed = |stack: &Stack, end| {
         let search = LengthSearch::new(stack, &screws, end, rules).unwrap();
@@ -167,16 +170,27 @@ fn every_length_stands_in_the_working() {
         working.check().unwrap();
         let lines = working.steps().iter().map(|step| {
             let inputs = step.terms().iter().map(|term| term.value.base());
-            (step.symbol().to_string(), step.formula().to_string(), inputs.collect::<Vec<_>>())
+            (
+                step.symbol().to_string(),
+                step.formula().to_string(),
+                inputs.collect::<Vec<_>>(),
+            )
         });
         lines.collect::<Vec<_>>()
     };
-    let has = |found: &[(String, String, Vec<f64>)], symbol: &str, formula: &str, inputs: &[f64]| {
-        let line = found.iter().find(|(own, ..)| own == symbol);
-        let (_, own, values) = line.unwrap_or_else(|| panic!("{symbol} in {found:?}"));
-        let near = values.iter().zip(inputs).all(|(a, b)| (a - b / 1e3).abs() < 1e-12);
-        assert!(own == formula && values.len() == inputs.len() && near, "{found:?}");
-    };
+    let has =
+        |found: &[(String, String, Vec<f64>)], symbol: &str, formula: &str, inputs: &[f64]| {
+            let line = found.iter().find(|(own, ..)| own == symbol);
+            let (_, own, values) = line.unwrap_or_else(|| panic!("{symbol} in {found:?}"));
+            let near = values
+                .iter()
+                .zip(inputs)
+                .all(|(a, b)| (a - b / 1e3).abs() < 1e-12);
+            assert!(
+                own == formula && values.len() == inputs.len() && near,
+                "{found:?}"
+            );
+        };
     let worst = formulas(&two, ToleranceMethod::WorstCase);
     has(&worst, "G", "t1 - t2", &[20.0, 5.0]);
     has(&worst, "Gmin", "a1 - a2", &[19.7, 5.4]);

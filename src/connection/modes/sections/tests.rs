@@ -199,12 +199,20 @@ fn what_bends_a_plate_is_not_passed_over() {
     assert_eq!(told_of(&column, &[(1e4, 0.0), (-1e4, 0.0)])[1][1], 1);
     // At its row, and just before and behind the corners beyond: what is pulled in the middle has a check at each.
     let pulled = told_of(&pair, &[up, up]);
-    assert!(pulled.iter().all(|own| own[0] > 0 && own[1..] == [0, 0]), "{pulled:?}");
+    assert!(
+        pulled.iter().all(|own| own[0] > 0 && own[1..] == [0, 0]),
+        "{pulled:?}"
+    );
     // The plate of one bolt asks for no section of its own, unless the load bends it.
     let one = |x: f64, load| told_of(&[(x, 0.0)], &[load])[1];
     assert_eq!(one(0.0, up), [0, 0, 1]);
     assert_eq!(one(0.0, none), [0, 0, 1]);
-    for (x, load) in [(20.0, up), (-20.0, up), (0.0, (1e4, 0.0)), (0.0, (1e4, 1e4))] {
+    for (x, load) in [
+        (20.0, up),
+        (-20.0, up),
+        (0.0, (1e4, 0.0)),
+        (0.0, (1e4, 1e4)),
+    ] {
         assert_eq!(one(x, load), [0, 1, 0], "{x} {load:?}");
     }
 }

@@ -312,7 +312,10 @@ fn a_tip_on_the_way_leaves_nothing() {
         assert!(near(narrow, 0.001) && near(wide, 0.05), "{narrow} {wide}");
     }
     // What is fixed lies at the edge of the plate: to there it is as wide as it is.
-    let (plate, fixed) = (rectangle((-50.0, -50.0), (50.0, 60.0)), rectangle((-50.0, 60.0), (50.0, 90.0)));
+    let (plate, fixed) = (
+        rectangle((-50.0, -50.0), (50.0, 60.0)),
+        rectangle((-50.0, 60.0), (50.0, 90.0)),
+    );
     let found = Strip::new(&plate, &fixed, (0.0, 0.0), 1.0, 1.0).unwrap();
     assert!(near(found.width(), 0.1), "{}", found.width());
 }

@@ -116,11 +116,18 @@ fn what_is_not_there_takes_its_combinations_away() {
     // Class 9.8 goes to M16: ISO 898-1.
     let space = DesignSpace::new()
         .threads(["M20".parse().unwrap()])
-        .products([ScrewProduct::Iso4014, ScrewProduct::Iso4017, ScrewProduct::Iso8765])
+        .products([
+            ScrewProduct::Iso4014,
+            ScrewProduct::Iso4017,
+            ScrewProduct::Iso8765,
+        ])
         .grades([PropertyClass::Class8_8, PropertyClass::Class9_8])
         .nut_styles([NutStyle::Iso4032])
         .washers([WasherStyle::Iso7089]);
-    let joint = Joint::builder("M20").ply("a", "8 mm").ply("b", "8 mm").across("1 kN");
+    let joint = Joint::builder("M20")
+        .ply("a", "8 mm")
+        .ply("b", "8 mm")
+        .across("1 kN");
     let joint = joint.build().unwrap();
     let designs = joint.design(&space, &[]).unwrap();
     let of = |wanted: fn(&RuledOutReason) -> bool| {

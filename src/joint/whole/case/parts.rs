@@ -393,7 +393,10 @@ mod tests {
     #[test]
     fn of_an_unknown_coating_the_weaker_nut_is_taken() {
         let thread: Thread = "1-8 UNC".parse().unwrap();
-        let (dip, plated) = (Finish::HotDipGalvanized, Finish::ZincPlated { baked: false });
+        let (dip, plated) = (
+            Finish::HotDipGalvanized,
+            Finish::ZincPlated { baked: false },
+        );
         for (shape, finish, ksi, tapping) in [
             (NutShape::HeavyHex, None, 150.0, NutTapping::Oversize),
             (NutShape::HeavyHex, Some(dip), 150.0, NutTapping::Oversize),
