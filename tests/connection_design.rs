@@ -146,3 +146,22 @@ fn it_can_be_stopped_anywhere() {
         assert_eq!(stopped, Ok(ControlFlow::Break(())), "{stop}");
     }
 }
+
+/// What is wrong with one pattern of several names it; the only one needs no number.
+#[test]
+fn a_pattern_that_is_refused_is_named() {
+    let hanger = hanger("M16", None, 40.0);
+    let crowded = BoltPattern::rows_and_columns(2, 2, millimetres(5.0), millimetres(5.0)).unwrap();
+    let [usual, _] = patterns();
+    let said = |patterns: &[BoltPattern]| {
+        let found = hanger.design(&space(), patterns, &[]);
+        found.unwrap_err().to_string()
+    };
+    let alone = said(core::slice::from_ref(&crowded));
+    assert!(
+        alone.contains("stand in one another") && !alone.contains("pattern"),
+        "{alone}"
+    );
+    let second = said(&[usual, crowded]);
+    assert_eq!(second, format!("pattern 2: {alone}"));
+}

@@ -224,9 +224,48 @@ fn details_of_a_ply_that_came_whole() {
     // A change of the stack that adds no ply leaves what was said of the last one.
     let kept = lap().stack(|stack| stack).material("S355 steel").build();
     assert!(kept.is_err());
-    // A joint again: its plies may be said anew.
+    // A joint again: its plies may be said anew, and stay those of before where the stack gets none.
     let again = sheared().to_builder().material("S355 steel").build();
     assert!(again.is_ok(), "{again:?}");
+    let again = sheared().to_builder().stack(|stack| stack);
+    assert!(again.material("S355 steel").build().is_ok());
+    let more = sheared().to_builder().stack(|stack| stack.add(whole("c")));
+    assert!(more.material("S355 steel").build().is_err());
+}
+
+/// Timber with its grain, metal, slot and gauge are those of the ply added last, and of no other.
+#[test]
+fn what_is_said_is_of_the_last_ply() {
+    use shankline::joint::{JointMaterial, JointTimber};
+    use shankline::strength::ply::{Slot, SlotDirection};
+    let joint = Joint::builder("M12")
+        .ply("plate", "8 mm")
+        .material("S275 steel")
+        .metal(Metal::HotDipZinc)
+        .slot("13.5 mm", "22 mm", SlotDirection::Across)
+        .gauge("50 mm")
+        .ply("post", "60 mm")
+        .timber("C24", "30 deg")
+        .build()
+        .unwrap();
+    let [plate, post] = joint.stack.plies() else {
+        panic!("two plies")
+    };
+    assert_eq!(plate.material, Some(JointMaterial::from("S275 steel")));
+    assert_eq!((plate.metal, post.metal), (Some(Metal::HotDipZinc), None));
+    let slot = Slot {
+        length: millimetres(22.0),
+        direction: SlotDirection::Across,
+    };
+    assert_eq!(
+        (plate.slot, plate.hole),
+        (Some(slot), Some(millimetres(13.5)))
+    );
+    assert_eq!((plate.gauge, post.gauge), (Some(millimetres(50.0)), None));
+    assert_eq!((plate.timber.clone(), plate.grain_angle), (None, None));
+    assert_eq!(post.timber, Some(JointTimber::from("C24")));
+    assert!((post.grain_angle.unwrap().value.to_degrees() - 30.0).abs() < 1e-9);
+    assert_eq!((post.slot, post.material.clone()), (None, None));
 }
 
 #[test]
@@ -319,6 +358,78 @@ fn any_size_is_of_its_units() {
         let best = designs.best().unwrap();
         assert_eq!(best.choice.bolt.thread.is_unified(), unified);
     }
+}
+
+/// Coarse threads are those of ISO 4014, fine ones of ISO 8765, inch ones of hex cap screws; what neither is made in is looked
+/// for in the usual one, and no list has it.
+#[test]
+fn the_usual_product_is_of_the_thread() {
+    use shankline::{joint::OwnNut, parts::Locking};
+    for (thread, product) in [
+        ("M12", ScrewProduct::Iso4014),
+        ("M12x1.25", ScrewProduct::Iso8765),
+        ("1/2-13 UNC", ScrewProduct::HexCapScrew),
+        ("M11", ScrewProduct::Iso4014),
+    ] {
+        let nut = OwnNut::new("turned nut (invented)", mm(10.0), Locking::None);
+        let said = Joint::builder(thread).ply("a", "12 mm").hole("14 mm");
+        let joint = said.no_washers().own_nut(nut).build().unwrap();
+        assert_eq!(joint.bolt.product, product, "{thread}");
+        assert_eq!(value(&joint, Fact::Product), Some(product.to_string()));
+    }
+}
+
+/// What was said of the bolt stays as it was said, and the rest is of the system of its thread.
+#[test]
+fn what_was_said_is_not_chosen_again() {
+    let ply = |builder: JointBuilder, name: &str| {
+        let said = builder.ply(name, "12 mm").material("S275 steel");
+        said.end_distance("60 mm")
+            .edge_distance("60 mm")
+            .width("120 mm")
+    };
+    let two = |builder| ply(ply(builder, "a"), "b").across("1 kN");
+    let of = |builder| {
+        let designs = two(builder).choose().unwrap();
+        assert!(designs.best().is_some(), "{:?}", designs.rejected());
+        let own = designs.feasible().iter().map(|design| {
+            let choice = &design.choice;
+            let (bolt, nut) = (choice.bolt, choice.nut.style);
+            (bolt.thread.to_string(), bolt.product, bolt.grade, nut)
+        });
+        own.collect::<Vec<_>>()
+    };
+    let metric = of(Joint::builder("M10").product("ISO 4017"));
+    assert!(
+        metric
+            .iter()
+            .all(|own| own.0 == "M10" && own.1 == ScrewProduct::Iso4017)
+    );
+    // Grades and nuts, of which nothing was said, are tried.
+    for grade in [PropertyClass::Class8_8, PropertyClass::Class10_9] {
+        assert!(metric.iter().any(|own| own.2 == grade.into()));
+    }
+    assert!(metric.iter().any(|own| own.3 != metric[0].3));
+    let nut = of(Joint::builder("M10").nut("ISO 7042"));
+    assert!(nut.iter().all(|own| own.3 == NutStyle::Iso7042));
+    let grade = of(Joint::builder("M10").grade("10.9"));
+    assert!(
+        grade
+            .iter()
+            .all(|own| own.2 == PropertyClass::Class10_9.into())
+    );
+    let inch = of(Joint::builder("1/2-13 UNC"));
+    assert!(inch.iter().all(|own| own.1 == ScrewProduct::HexCapScrew));
+    // A325 begins at 1/2 in: of any size it is looked for from there on.
+    let structural = Joint::any_size(UnitSystem::UsCustomary).grade("ASTM F3125 A325 type 1");
+    let designs = two(structural.product(ScrewProduct::StructuralBolt))
+        .choose()
+        .unwrap();
+    let mut tried = designs
+        .rejected()
+        .iter()
+        .map(|own| own.choice.bolt.thread.to_string());
+    assert!(tried.any(|thread| thread == "1/2-13 UNC"));
 }
 
 /// The name of a set of rules in a file: cuts are rounded as the thread is measured.

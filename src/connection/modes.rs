@@ -273,17 +273,22 @@ fn of_ply(connection: &Connection, loaded: &Loaded) -> Vec<Told> {
     }
     block::look(connection, loaded, &mut told);
     sections::look(connection, loaded, &mut told);
-    for mode in OF_PLATES {
-        let says = told.iter().any(|one| match one {
-            Told::Check(check) => check.mode == mode,
-            Told::Find(finding) => finding.mode() == mode,
-            Told::Missing(own, _) | Told::NotConcerned(own) => *own == mode,
-        });
-        if !says {
-            told.push(Told::Missing(mode, Need::Method("it was not looked at")));
-        }
+    for mode in silent(&told) {
+        told.push(Told::Missing(mode, Need::Method("it was not looked at")));
     }
     told
+}
+
+/// The modes of a plate of which nothing is said.
+fn silent(told: &[Told]) -> Vec<Mode> {
+    let says = |mode: &Mode| {
+        told.iter().any(|one| match one {
+            Told::Check(check) => check.mode == *mode,
+            Told::Find(finding) => finding.mode() == *mode,
+            Told::Missing(own, _) | Told::NotConcerned(own) => own == mode,
+        })
+    };
+    OF_PLATES.into_iter().filter(|mode| !says(mode)).collect()
 }
 
 impl Loaded<'_> {

@@ -514,6 +514,23 @@ mod tests {
         // 160 mm above its point it is 24 mm to both sides, and 40 to its end.
         let down = needle.nearest((0.0, 0.16), (0.0, -1.0)).unwrap();
         assert!((down - 0.04).abs() < 1e-12, "{down}");
+        // Lying down, from beside its point: that lies straight back, and straight on.
+        let lying = [mm(0.0, 0.0), mm(200.0, -30.0), mm(200.0, 30.0)];
+        let lying = Outline::polygon(lying).unwrap();
+        for way in [(1.0, 0.0), (-1.0, 0.0)] {
+            let point = lying.nearest((0.012, 0.0), way).unwrap();
+            assert!((point - 0.012).abs() < 1e-12, "{way:?}: {point}");
+        }
+        // Straight to a corner, whichever way round the corners are given.
+        let mut diamond = [mm(-0.1, 0.0), mm(0.0, -0.1), mm(0.1, 0.0), mm(0.0, 0.1)];
+        for _ in 0..2 {
+            let own = Outline::polygon(diamond).unwrap();
+            for way in [(1.0, 0.0), (0.0, 1.0), (-1.0, 0.0), (0.0, -1.0)] {
+                let far = own.reach((0.0, 0.0), way).unwrap();
+                assert!((far - 1e-4).abs() < 1e-12, "{way:?}: {far}");
+            }
+            diamond.reverse();
+        }
         // Seen from 12 mm above the point that lies straight below.
         let point = needle.nearest((0.0, 0.012), (0.0, 1.0)).unwrap();
         assert!((point - 0.012).abs() < 1e-12, "{point}");

@@ -235,3 +235,6 @@ impl RenderedConnection<'_> {
         )
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -180,7 +180,13 @@ const LOOKS: usize = 50_000_000;
 /// ```
 pub fn shopping_list(needs: &[JointNeed]) -> Result<ShoppingList, Error> {
     let choices: usize = needs.iter().map(|need| 1 + need.choices.len()).sum();
-    shopping_list_within(needs, BRANCHES.min(LOOKS / choices.max(1)))
+    shopping_list_within(needs, branches_for(choices))
+}
+
+/// The branches that so many choices have time for.
+const fn branches_for(choices: usize) -> usize {
+    let looks = LOOKS / if choices == 0 { 1 } else { choices };
+    if looks < BRANCHES { looks } else { BRANCHES }
 }
 
 fn shopping_list_within(needs: &[JointNeed], branches: usize) -> Result<ShoppingList, Error> {

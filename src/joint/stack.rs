@@ -239,18 +239,16 @@ impl Stack {
 
     /// What so many more washers under the nut add.
     pub(super) fn nut_washers(&self, added: usize) -> Spread<Length> {
-        match &self.parts.washers_under_nut {
-            Some(washers) if added > 0 => times(added, washers.washer.thickness),
-            _ => Spread::exact(Length::default()),
-        }
+        let washers = self.parts.washers_under_nut.as_ref();
+        let none = Spread::exact(Length::default());
+        washers.map_or(none, |own| times(added, own.washer.thickness))
     }
 
     /// By how much so many more washers under the head push everything towards the nut.
     pub(super) fn head_washers(&self, added: usize) -> Spread<Length> {
-        match &self.parts.washer_to_add_under_head {
-            Some(washer) if added > 0 => times(added, washer.thickness),
-            _ => Spread::exact(Length::default()),
-        }
+        let washer = self.parts.washer_to_add_under_head.as_ref();
+        let none = Spread::exact(Length::default());
+        washer.map_or(none, |own| times(added, own.thickness))
     }
 
     /// Where the hole of the last ply ends: at its far face or at the bottom of the spot face in it.

@@ -2,8 +2,11 @@
 
 use super::*;
 use crate::material::Severity;
+use crate::parts::{ScrewLength, ScrewProduct, ScrewSeries};
+use crate::spread::Spread;
 use crate::tables::galvanic::{Exposure, Metal};
-use crate::units::{UnitSystem, millimetres, volts};
+use crate::units::{Length, UnitSystem, millimetres, volts};
+use alloc::vec::Vec;
 
 #[test]
 fn length_rules_have_limits() {
@@ -164,4 +167,37 @@ fn differences_of_potential() {
         let found = GalvanicPair { difference, ..same };
         assert_eq!(found.severity(), severity, "{more}");
     }
+}
+
+/// A bolt of 50 mm whose thread begins at 40 mm, in a grip of 39.5 mm: it jams by 0.5 mm, which one washer of 2 mm cures; but
+/// then 0.5 mm are left beyond a nut of 8 mm, where one pitch of 1.5 mm is asked for.
+#[test]
+fn washers_that_make_a_bolt_short_are_told_of_where_they_are_permitted() {
+    let thread = "M10".parse().unwrap();
+    let exact = |length| Spread::exact(millimetres(length));
+    let screws = ScrewSeries::new(ScrewProduct::Iso4014, &thread).unwrap();
+    let [length, shank, start] = [50.0, 36.0, 40.0].map(millimetres);
+    let screw = ScrewLength::measured(length, shank, start).unwrap();
+    let stack = Stack::builder()
+        .ply("plate", exact(39.5))
+        .washers_under_nut(exact(2.0), 0)
+        .build()
+        .unwrap();
+    let nut = NutEnd::with_height(exact(8.0)).unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::Si)
+        .with_protrusion(1.0, None)
+        .with_clear_threads(0.0);
+    let reasons = |permitted| {
+        let rules = rules.with_washers_under_nut(permitted);
+        let search = LengthSearch::new(&stack, &screws, nut, rules).unwrap();
+        let candidate = search.assess(screw).unwrap();
+        candidate.reasons().copied().collect::<Vec<_>>()
+    };
+    let near = |found: Length, wanted: f64| (found - millimetres(wanted)).abs() < millimetres(1e-9);
+    let jams = |reason: &Reason| matches!(reason, Reason::NutJams { by, washers_needed: Some(1), .. } if near(*by, 0.5));
+    let none = reasons(0);
+    assert!(none.len() == 1 && jams(&none[0]), "{none:?}");
+    let one = reasons(1);
+    assert!(one.len() == 2 && jams(&one[0]), "{one:?}");
+    assert!(matches!(one[1], Reason::WashersMakeItShort { washers: 1, by } if near(by, 1.0)));
 }

@@ -213,3 +213,34 @@ fn the_contact_of_a_pivot_is_worked_out_once() {
     // One has the stress in contact and its limit as well.
     assert!(of("thinnest plies") > of("thickest plies"));
 }
+
+/// Twice the load is twice the load, whether the load is twice as great or comes with a shock: in every check, those of a pivot in
+/// service too.
+#[test]
+fn a_shock_is_a_greater_load() {
+    let used = |times: f64, shock: f64| {
+        let stack = Stack::builder()
+            .add(ply(10.0))
+            .add(ply(20.0))
+            .add(ply(10.0));
+        let mut joint = turning(by_en(stack.shear_planes([1, 2])));
+        joint.load.across *= times;
+        joint.load.shock_factor *= shock;
+        let checks = verdict(&joint).checks;
+        let mut checks: Vec<(String, f64)> = (checks.iter())
+            .map(|own| {
+                let what = format!("{} {} {}", own.mode, own.place, own.method);
+                (what, own.utilisation.value)
+            })
+            .collect();
+        checks.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
+        checks
+    };
+    let (usual, load, shock) = (used(1.0, 1.0), used(2.0, 1.0), used(1.0, 2.0));
+    assert!(usual.len() > 3 && usual.len() == load.len() && load.len() == shock.len());
+    for ((one, great), shaken) in usual.iter().zip(&load).zip(&shock) {
+        assert_eq!(great.0, shaken.0);
+        near(shaken.1, great.1, 1e-9);
+        assert!(great.1 > one.1, "{}", one.0);
+    }
+}

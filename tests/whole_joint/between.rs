@@ -87,3 +87,26 @@ fn what_is_not_known_of_it_is_missing() {
         );
     }
 }
+
+/// With 5 mm on one side the cone from there is the narrower one. At the head 22 + 1.1547 x 5 = 27.774 mm, over a hole of 18 mm
+/// 351.4 mm2, and 20 kN press with 56.92 MPa; at the nut, whose face has 22.5 mm, 28.274 mm, 373.4 mm2 and 53.57 MPa.
+#[test]
+fn the_thinner_side_spreads_less() {
+    for (thickness, presses) in [
+        ([5.0, 10.0], 56.92),
+        ([10.0, 5.0], 53.57),
+        ([5.0, 5.0], 56.92),
+    ] {
+        let of = |bears: f64| {
+            let mut joint = pulled(bears, Some(80.0));
+            let middle = joint.stack.plies()[1].clone();
+            let [first, last] =
+                thickness.map(|own| plate("plate", Spread::exact(millimetres(own))));
+            let stack = Stack::builder().add(first).add(middle).add(last);
+            joint.stack = stack.build().unwrap();
+            said(&joint)
+        };
+        assert_eq!(of(presses - 0.3), [true, false], "{thickness:?}");
+        assert_eq!(of(presses + 0.3), [false, false], "{thickness:?}");
+    }
+}

@@ -195,6 +195,13 @@ fn where_the_bolt_ends_is_said() {
     );
     let (inside, long) = text(18.0);
     assert!(!inside && long.contains("past the nut: its lock"), "{long}");
+    let flush = Finding::LockNotFilled {
+        protrusion: millimetres(0.0),
+        least: millimetres(4.0),
+        source: shankline::source::Method::find("common-practice").unwrap(),
+    };
+    let flush = flush.text(UnitSystem::Si);
+    assert!(flush.contains("may end 0.00 mm past the nut"), "{flush}");
 }
 
 /// What is to be said, of which plies; the name of a fact that names its part needs no place. Then how many checks have no answer.

@@ -126,6 +126,31 @@ fn a_micrometre_is_no_arm() {
     }
 }
 
+/// A force in the plane half a micrometre above it tilts nothing, and two micrometres above it does, whichever way it acts.
+#[test]
+fn above_the_plane_a_micrometre_is_no_arm() {
+    for force in [[1e6, 0.0], [0.0, -1e6], [8e5, 6e5]] {
+        for (micrometres, tilts) in [(0.5, false), (2.0, true)] {
+            let case = LoadCase {
+                z: millimetres(1e-3 * micrometres),
+                ..LoadCase::new(
+                    "load",
+                    [force[0], force[1], 0.0].map(newtons),
+                    [0.0; 3].map(millimetres),
+                )
+            };
+            let builder = four().out_of_plane(OutOfPlane::Clamped);
+            let found = self::found(builder, case).unwrap();
+            let most = found.loads.iter().map(|own| own.along.value.abs());
+            assert_eq!(
+                most.fold(0.0, f64::max) > 0.0,
+                tilts,
+                "{force:?} {micrometres}"
+            );
+        }
+    }
+}
+
 #[test]
 fn a_method_is_named_where_it_was_used() {
     let elastic = Some(InPlane::Elastic.source());

@@ -18,8 +18,8 @@ use crate::joint::{Finding, Need};
 use crate::source::Method;
 use crate::strength::check::{Check, Level, Mode};
 use crate::strength::ply::{
-    PlateShear, PlateShearMethod, Ply, PlyBolt, PlyMethod, PlyNeed, PlyOutcome, Stagger,
-    plate_bending, plate_shear, shortest_plate_that_buckles,
+    PlateShear, PlateShearMethod, Ply, PlyBolt, PlyMethod, PlyOutcome, Stagger, plate_bending,
+    plate_shear, shortest_plate_that_buckles,
 };
 use crate::tables::methods;
 use crate::units::{Force, Torque, from_base};
@@ -58,16 +58,16 @@ pub(super) fn look(connection: &Connection, loaded: &Loaded, told: &mut Vec<Told
         told.extend(BOTH.map(Told::NotConcerned));
         return;
     }
-    let pulled = cuts.iter().all(|cut| cut.shear.abs() <= NOTHING * most);
-    let sheared = cuts.iter().all(|cut| cut.pull.abs() <= NOTHING * most);
-    if most > 0.0 && pulled && !cuts.iter().any(Cut::is_bent) {
+    // What slants, or acts along the held side, bends the plate there: it has an arm.
+    if !cuts.iter().any(Cut::is_bent) {
         in_tension(connection, loaded, &held, &cuts, told);
         pressed::look(connection, loaded, plate, &held, &cuts, told);
         return;
     }
+    let sheared = cuts.iter().all(|cut| cut.pull.abs() <= NOTHING * most);
     if most > 0.0 && sheared {
         in_shear(connection, loaded, &held, &cuts, told);
-        if !cuts.iter().any(Cut::is_bent) || in_bending(method, loaded, &held, &cuts, told) {
+        if in_bending(method, loaded, &held, &cuts, told) {
             return;
         }
     } else {
@@ -97,9 +97,7 @@ pub(super) fn of_one_bolt(connection: &Connection, loaded: &Loaded, told: &mut V
     match held.known_cuts(method, loaded) {
         Err(why) => told.push(Told::Missing(MODE, Need::Method(why))),
         Ok(cuts) => {
-            let most = cuts.iter().map(Cut::size).fold(0.0, f64::max);
-            let pulled = cuts.iter().all(|cut| cut.shear.abs() <= NOTHING * most);
-            if pulled && !cuts.iter().any(Cut::is_bent) {
+            if !cuts.iter().any(Cut::is_bent) {
                 pressed::look(connection, loaded, plate, &held, &cuts, told);
                 told.push(Told::NotConcerned(MODE));
             } else {
@@ -164,13 +162,10 @@ fn in_tension(
                 }
                 Err(error) => Told::Missing(mode, Need::Refused(error.into())),
             },
-            Ok(PlyOutcome::Missing(needs)) => {
-                let need = match needs.first() {
-                    Some(PlyNeed::YieldStrength) => Need::YieldStrength,
-                    Some(PlyNeed::TensileStrength) => Need::TensileStrength,
-                    _ => Need::Method("something that the section needs is not known"),
-                };
-                Told::Missing(mode, need)
+            // Hole, width and strengths are there: that was looked at before.
+            Ok(PlyOutcome::Missing(_)) => {
+                let why = "something that the section needs is not known";
+                Told::Missing(mode, Need::Method(why))
             }
             Ok(PlyOutcome::NotNeeded(_)) => Told::NotConcerned(mode),
             Ok(PlyOutcome::NotGiven(why)) => Told::Missing(mode, Need::Method(why)),

@@ -321,3 +321,25 @@ fn what_a_mode_of_a_plate_lacks() {
         assert!(lacks && matches!(needs[..], [Need::Method(_)]), "{needs:?}");
     }
 }
+
+/// A mode of which nothing is said is told of, whatever is said of others.
+#[test]
+fn no_mode_is_silent() {
+    assert_eq!(silent(&[]), OF_PLATES);
+    for (n, mode) in OF_PLATES.into_iter().enumerate() {
+        let mut others = OF_PLATES.to_vec();
+        others.remove(n);
+        let (place, why) = (Place::Ply(1), "the holes take the whole width");
+        let newton = newtons(1.0);
+        let method = methods::WHITMORE_SECTION;
+        let check = Check::new(mode, place, newton, newton, Level::Design, method);
+        for told in [
+            Told::Check(check.unwrap()),
+            Told::Find(Finding::NothingLeft { place, mode, why }),
+            Told::Missing(mode, Need::HeldSide),
+            Told::NotConcerned(mode),
+        ] {
+            assert_eq!(silent(&[told]), others, "{mode}");
+        }
+    }
+}

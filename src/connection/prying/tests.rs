@@ -53,6 +53,13 @@ fn room_of_a_flange() {
             assert!(bare.to_edge.is_none());
             assert!(room(&places[..5], Some(&own), way).is_none());
         }
+        // The other line is the nearer one to its edge.
+        let flange = [(-35.0, 40.0), (150.0, 40.0), (150.0, 170.0), (-35.0, 170.0)];
+        let own = outline(&along(way, &flange));
+        for way in [way, (-way.0, -way.1)] {
+            let found = room(&places, Some(&own), way).unwrap();
+            assert!(near(found.to_edge.unwrap(), 20.0), "{way:?}");
+        }
         // Three lines.
         assert!(room(&places, Some(&own), turned(way)).is_none());
     }

@@ -103,3 +103,28 @@ fn the_greater_of_two_that_may_not_be() {
     assert_eq!(greater(Some(0.3), Some(0.4)), Some(0.4));
     assert_eq!(greater(Some(0.4), Some(0.3)), Some(0.4));
 }
+
+/// The sheet is of the verdict that the connection has now; several bolts have an order, one has none.
+#[test]
+fn a_sheet_is_of_its_own_verdict() {
+    use crate::joint::SheetStep;
+    let of = |places: &[(f64, f64)]| {
+        let connection = Connection::builder(bolt("10 mm")).bolts(at(places));
+        connection.cases([force([4.0, 0.0, 0.0])]).build().unwrap()
+    };
+    let steps = |connection: &Connection| {
+        let verdict = connection.check().unwrap();
+        let sheet = sheet(connection, &verdict).unwrap();
+        let orders = sheet.assembly.iter();
+        let orders = orders.filter(|step| matches!(step, SheetStep::Order(_)));
+        (orders.count(), sheet.inspection)
+    };
+    let (one, two) = (of(&[(0.0, 0.0)]), of(&[(0.0, 0.0), (90.0, 0.0)]));
+    let four = of(&corners(60.0));
+    assert_eq!([&one, &two, &four].map(|own| steps(own).0), [0, 1, 1]);
+    let of_two = two.check().unwrap();
+    assert!(sheet(&one, &of_two).is_err() && sheet(&four, &of_two).is_err());
+    let mut other = of_two.clone();
+    other.title.push('!');
+    assert!(sheet(&two, &other).is_err());
+}

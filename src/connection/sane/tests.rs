@@ -103,6 +103,51 @@ fn a_template_says_nothing_that_the_connection_says() {
     }
 }
 
+/// What a plate is said to be is said once, after it; of another plate it may be said again.
+#[test]
+fn a_plate_is_described_once() {
+    type Says = fn(ConnectionBuilder) -> ConnectionBuilder;
+    let says: [(&str, Says); 4] = [
+        ("where a plate is held", |own| own.held(Side::Left)),
+        ("buckling length", |own| own.buckling_length("80 mm")),
+        ("grain of a plate", |own| own.grain("30 deg")),
+        ("what is fixed to a plate", |own| {
+            own.footprint(rectangle((-10.0, -10.0), (10.0, 10.0)))
+        }),
+    ];
+    let plate = || rectangle((-70.0, -70.0), (70.0, 70.0));
+    for (what, say) in says {
+        let one = || say(four().plate("hanger", plate()));
+        assert!(one().build().is_ok(), "{what}");
+        assert!(say(one().plate("beam", plate())).build().is_ok(), "{what}");
+        let twice = say(one()).build().unwrap_err().to_string();
+        assert!(twice.contains("said twice"), "{what}: {twice}");
+        let early = say(four()).build().unwrap_err().to_string();
+        assert!(early.contains("before any plate"), "{what}: {early}");
+    }
+    let grained = four().plate("hanger", plate()).grain("30 deg").build();
+    let grain = grained.unwrap().plates[0].grain.unwrap();
+    assert!((grain.value.to_degrees() - 30.0).abs() < 1e-9);
+}
+
+/// A bolt that has a load is refused where the connection is put together, whichever way it pulls.
+#[test]
+fn a_loaded_bolt_is_no_template() {
+    for (across, along, right) in [
+        ("0 kN", "0 kN", true),
+        ("1 kN", "0 kN", false),
+        ("0 kN", "1 kN", false),
+        ("1 kN", "1 kN", false),
+    ] {
+        let bolt = bolt("10 mm").across(across).along(along);
+        let built = Connection::builder(bolt)
+            .bolts(at(&corners(60.0)))
+            .cases([force([0.0, 1.0, 0.0])])
+            .build();
+        assert_eq!(built.is_ok(), right, "{across}, {along}");
+    }
+}
+
 fn with(joint: &Joint, set: fn(&mut JointPly)) -> Stack {
     joint.stack.to_builder().each_ply(set).build().unwrap()
 }

@@ -521,7 +521,6 @@ impl StackBuilder {
         let at_nut = parts.terms_at_nut();
         let grip = at_nut.fold(x, |x, term| term.added_to(x));
         let washers = parts.washers_under_nut.as_ref();
-        let washers = washers.filter(|washers| washers.count > 0);
         let grip = washers.map_or(grip, |washers| {
             grip + times(washers.count, washers.washer.thickness)
         });

@@ -306,14 +306,6 @@ fn recesses(parts: &Parts) -> Result<(), Error> {
                 "no washer goes under a countersunk head: it sits in its ply".into(),
             ));
         }
-        // Half the height of the head still bears, but its top must lie in the ply.
-        if let Some(first) = parts.plies.first() {
-            sane_length(
-                "thickness left by its recess",
-                first.clamped().min - at_head.max,
-            )
-            .map_err(|error| named(error, &first.name))?;
-        }
     }
     for number in [1, parts.plies.len()] {
         let ply = number.checked_sub(1).and_then(|at| parts.plies.get(at));

@@ -86,20 +86,14 @@ impl Parts {
     /// Groups of plies between planes pull in turn; packing pulls nothing and passes the load on.
     fn alternate_pulls(&self) -> Result<Vec<f64>, Error> {
         let groups = self.groups();
-        let tapped = self.tapped_part.is_some();
-        let last = groups.len() - 1;
         let thickness = |group: &core::ops::Range<usize>| {
             let plies = self.plies.get(group.clone()).unwrap_or_default();
             let pulling = plies.iter().filter(|ply| ply.pull.is_none());
             pulling.fold(Length::default(), |sum, ply| sum + ply.clamped().min)
         };
-        // The tapped part pulls where a plane lies at its face: then its group has no plies.
-        let pulling: Vec<bool> = groups
-            .iter()
-            .enumerate()
-            .map(|(at, group)| {
-                thickness(group) > Length::default() || tapped && at == last && group.is_empty()
-            })
+        // The tapped part pulls where a plane lies at its face: then its group has no plies, as no other has.
+        let pulling: Vec<bool> = (groups.iter())
+            .map(|group| thickness(group) > Length::default() || group.is_empty())
             .collect();
         let mut pulls = alloc::vec![0.0; self.plies.len()];
         if self.shear_planes.is_empty() {

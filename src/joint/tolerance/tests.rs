@@ -1,11 +1,13 @@
 //! Ranges by hand, at their limits.
 
 use super::*;
+use crate::error::Amount;
 use crate::joint::{LengthRules, LengthSearch};
 use crate::parts::{ScrewProduct, ScrewSeries};
 use crate::spread::PlusMinus;
 use crate::thread::Thread;
 use crate::units::{UnitSystem, millimetres as mm};
+use alloc::string::ToString;
 
 fn root(sigmas_per_tolerance: f64, confidence: f64) -> ToleranceMethod {
     ToleranceMethod::RootSumSquare {
@@ -121,4 +123,97 @@ fn washers_have_a_limit() {
     // A washer under the head and a ply: 22 mm within 0.3.
     assert!(near(plane.min, 26.25 - 22.3) && near(plane.max, 26.25 - 21.7));
     assert!(found.derivation().check().is_ok());
+}
+
+/// Stack, candidate and nut end alike, or nothing is added up.
+#[test]
+fn what_ends_otherwise_is_refused() {
+    let thread: Thread = "M12".parse().unwrap();
+    let screws = ScrewSeries::new(ScrewProduct::Iso4017, &thread).unwrap();
+    let nut = NutEnd::with_height(Spread::exact(mm(10.0))).unwrap();
+    let hole = NutEnd::tapped(mm(15.0), None).unwrap();
+    let cover = Stack::builder().ply("cover", Spread::exact(mm(20.0)));
+    let through = cover.clone().build().unwrap();
+    let into = cover
+        .tapped_part("bed", Spread::exact(mm(0.0)))
+        .build()
+        .unwrap();
+    let rules = LengthRules::fabrication(UnitSystem::Si);
+    let assessed = |stack: &Stack, end| {
+        let search = LengthSearch::new(stack, &screws, end, rules).unwrap();
+        search.assess(screws.length(mm(40.0)).unwrap()).unwrap()
+    };
+    let (with_nut, screwed) = (assessed(&through, nut), assessed(&into, hole));
+    for (stack, candidate, end, right) in [
+        (&through, &with_nut, nut, true),
+        (&into, &screwed, hole, true),
+        (&into, &with_nut, nut, false),
+        (&through, &screwed, nut, false),
+        (&through, &with_nut, hole, false),
+        (&into, &screwed, nut, false),
+        (&into, &with_nut, hole, false),
+        (&through, &screwed, hole, false),
+    ] {
+        let found = JointTolerances::of(stack, candidate, end, ToleranceMethod::WorstCase);
+        assert_eq!(found.is_ok(), right);
+    }
+}
+
+/// 20 +- 0.3 less 5 +- 0.4, and thirteen of 1 +- 0.2: what each sum is made of, by hand.
+#[test]
+fn every_length_stands_in_the_working() {
+    let two = ToleranceChain::new()
+        .plus("ply", mm(20.0).plus_minus(mm(0.3)))
+        .minus("recess", mm(5.0).plus_minus(mm(0.4)));
+    let formulas = |chain: &ToleranceChain, method| {
+        let working = chain.derivation(method, "grip", "G").unwrap();
+        working.check().unwrap();
+        let lines = working.steps().iter().map(|step| {
+            let inputs = step.terms().iter().map(|term| term.value.base());
+            (
+                step.symbol().to_string(),
+                step.formula().to_string(),
+                inputs.collect::<Vec<_>>(),
+            )
+        });
+        lines.collect::<Vec<_>>()
+    };
+    let has =
+        |found: &[(String, String, Vec<f64>)], symbol: &str, formula: &str, inputs: &[f64]| {
+            let line = found.iter().find(|(own, ..)| own == symbol);
+            let (_, own, values) = line.unwrap_or_else(|| panic!("{symbol} in {found:?}"));
+            let near = values
+                .iter()
+                .zip(inputs)
+                .all(|(a, b)| (a - b / 1e3).abs() < 1e-12);
+            assert!(
+                own == formula && values.len() == inputs.len() && near,
+                "{found:?}"
+            );
+        };
+    let worst = formulas(&two, ToleranceMethod::WorstCase);
+    has(&worst, "G", "t1 - t2", &[20.0, 5.0]);
+    has(&worst, "Gmin", "a1 - a2", &[19.7, 5.4]);
+    has(&worst, "Gmax", "b1 - b2", &[20.3, 4.6]);
+    let likely = formulas(&two, root(3.0, 0.9973));
+    has(&likely, "Gmid", "c1 - c2", &[20.0, 5.0]);
+    has(&likely, "Gsq", "h1 ^ 2 + h2 ^ 2", &[0.3, 0.4]);
+    // Twelve go into one formula, and the thirteenth onto their sum: a length, or an area of 12 x 0.2^2 mm2.
+    let one = || mm(1.0).plus_minus(mm(0.2));
+    let thirteen = (0..13).fold(ToleranceChain::new(), |chain, _| chain.plus("shim", one()));
+    let likely = thirteen.derivation(root(3.0, 0.9973), "grip", "G").unwrap();
+    likely.check().unwrap();
+    let so_far = |symbol: &str| {
+        let step = likely.steps().iter().find(|step| step.symbol() == symbol);
+        step.unwrap().value().clone()
+    };
+    let Amount::Length(sum) = so_far("G_1") else {
+        panic!("a length")
+    };
+    assert!(near(sum, 12.0));
+    let Amount::Area(squares) = so_far("Gsq_1") else {
+        panic!("an area")
+    };
+    assert!((squares / (mm(1.0) * mm(1.0))).value - 0.48 < 1e-9);
+    assert!((squares / (mm(1.0) * mm(1.0))).value - 0.48 > -1e-9);
 }

@@ -36,6 +36,11 @@ fn a_plate_is_straight_to_what_is_fixed() {
     let wide = || box_of(-300.0, -100.0, 300.0, 300.0);
     let long = || box_of(-300.0, -300.0, 300.0, 300.0);
     let foot = || box_of(-50.0, -20.0, 50.0, 20.0);
+    let begun = || {
+        let mut corners = foot();
+        corners.rotate_left(1);
+        corners
+    };
     // 80 mm from a foot of 100 mm: 1200 N m on 100 + 2 x 80 mm.
     let spread = 1200.0 / 0.26;
     // Between -60 and -50 mm the plate is 100 mm wide: 15e3 x 0.05 / 0.1, and just above -60 mm 15e3 x 0.04 / 0.1.
@@ -96,6 +101,7 @@ fn a_plate_is_straight_to_what_is_fixed() {
     for up in [(0.0, 1.0), (1.0, 0.0), (0.0, -1.0), (-0.6, 0.8), (0.8, 0.6)] {
         for (name, plate, footprint, pressed, least) in [
             ("spread", wide(), foot(), None, spread),
+            ("begun at its other corner", wide(), begun(), None, spread),
             (
                 "narrow",
                 box_of(-100.0, -100.0, 100.0, 300.0),

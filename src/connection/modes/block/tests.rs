@@ -322,3 +322,67 @@ fn a_load_at_45_degrees_tears_both_ways() {
     assert!((right - top).abs() < 1e-9, "{right} {top}");
     assert!(right > 1.01 * even, "{right} {even}");
 }
+
+/// With a short side beside its bolts a plate tears out to that side, whichever it is, and more easily than a wide one.
+#[test]
+fn both_sides_are_tried() {
+    let of = |outline: Outline, load| used(&corners(60.0), outline, force(load)).0.unwrap();
+    for sign in [1.0, -1.0] {
+        let (x, y) = ([20.0 * sign, 0.0, 0.0], [0.0, 20.0 * sign, 0.0]);
+        for (pair, wide, load) in [
+            (
+                [
+                    ((-70.0, -50.0), (50.0, 70.0)),
+                    ((-70.0, -70.0), (50.0, 50.0)),
+                ],
+                ((-70.0, -70.0), (50.0, 70.0)),
+                x,
+            ),
+            (
+                [
+                    ((-50.0, -50.0), (70.0, 70.0)),
+                    ((-50.0, -70.0), (70.0, 50.0)),
+                ],
+                ((-50.0, -70.0), (70.0, 70.0)),
+                x,
+            ),
+            (
+                [
+                    ((-50.0, -70.0), (70.0, 50.0)),
+                    ((-70.0, -70.0), (50.0, 50.0)),
+                ],
+                ((-70.0, -70.0), (70.0, 50.0)),
+                y,
+            ),
+            (
+                [
+                    ((-50.0, -50.0), (70.0, 70.0)),
+                    ((-70.0, -50.0), (50.0, 70.0)),
+                ],
+                ((-70.0, -50.0), (70.0, 70.0)),
+                y,
+            ),
+        ] {
+            let [one, other] = pair.map(|(from, to)| of(rectangle(from, to), load));
+            let wide = of(rectangle(wide.0, wide.1), load);
+            assert!((one - other).abs() < 1e-9, "{one} {other} {load:?}");
+            assert!(one > 1.01 * wide, "{one} {wide} {load:?}");
+        }
+    }
+}
+
+/// Bolts from which no edge is found: that is said, and not that no load reaches the blocks.
+#[test]
+fn a_block_without_an_edge_is_missing() {
+    let mut own = whole(JointMethods::en_1993(), false, 1.0);
+    for place in &mut own.places {
+        *place = (place.0 + 10.0, place.1 + 10.0);
+    }
+    let mut told = Vec::new();
+    own.seen(|loaded| look(&own.connection, loaded, &mut told));
+    assert!(
+        matches!(told[..], [Told::Missing(MODE, Need::Method(_))]),
+        "{} told",
+        told.len()
+    );
+}

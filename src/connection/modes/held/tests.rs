@@ -253,3 +253,28 @@ fn paths_through_holes() {
         assert!(found[1..].iter().all(Option::is_none) && found.len() > 1);
     });
 }
+
+/// A millionth of the force at the width of the plate is rounding, and what is more bends it.
+#[test]
+fn a_millionth_of_a_moment_is_rounding() {
+    for (pull, shear, moment, is_bent) in [
+        (1e4, 0.0, 0.9e-3, false),
+        (1e4, 0.0, 1.1e-3, true),
+        (-6e3, 8e3, -1.1e-3, true),
+        (-6e3, 8e3, -0.9e-3, false),
+        (0.0, 0.0, 0.0, false),
+        (0.0, 0.0, 1e-9, true),
+    ] {
+        let cut = Cut {
+            level: 0.0,
+            from: -0.05,
+            to: 0.05,
+            spread: 0.1,
+            sheared: (-0.05, 0.05),
+            pull,
+            shear,
+            moment,
+        };
+        assert_eq!(cut.is_bent(), is_bent, "{pull} {shear} {moment}");
+    }
+}

@@ -8,6 +8,7 @@ use crate::names::AiscEdition;
 use crate::strength::check::Place;
 use crate::units::millimetres;
 use alloc::string::{String, ToString};
+use alloc::vec::Vec;
 
 fn aisc() -> JointMethods {
     JointMethods::aisc_lrfd(AiscEdition::E2016)
@@ -138,5 +139,80 @@ fn the_origin_is_anywhere() {
                 }
             }
         }
+    }
+}
+
+/// What is told of a hanger that is held at its top, whose bolts bring these forces: of the net section and of the gross one
+/// whether it is checked, missing or not concerned, and how often.
+fn told_of(places: &[(f64, f64)], forces: &[Vector]) -> [[usize; 3]; 2] {
+    let plate = rectangle((-70.0, -70.0), (70.0, 130.0));
+    let connection = Connection::builder(bolt_by(JointMethods::en_1993(), "20 mm"));
+    let connection = connection.bolts(at(places)).plate("hanger", plate);
+    let connection = connection.held(Side::Top).loaded("hanger");
+    let connection = connection.cases([force([0.0, 1.0, 0.0])]).build().unwrap();
+    let facts = connection.joint.ply_facts().unwrap();
+    let places: Vec<Vector> = places.iter().map(|(x, y)| (1e-3 * x, 1e-3 * y)).collect();
+    let mut told = Vec::new();
+    let loaded = Loaded {
+        facts: &facts[0],
+        plate: connection.plate_of("hanger"),
+        places: &places,
+        forces: forces.to_vec(),
+        sense: Some(1.0),
+        in_line: false,
+        level: Level::Design,
+        turned: false,
+        net_widths: &core::cell::OnceCell::new(),
+    };
+    if places.len() == 1 {
+        of_one_bolt(&connection, &loaded, &mut told);
+    } else {
+        look(&connection, &loaded, &mut told);
+    }
+    BOTH.map(|mode| {
+        let mut counts = [0; 3];
+        for one in &told {
+            match one {
+                Told::Check(own) => counts[0] += usize::from(own.mode == mode),
+                Told::Missing(own, _) => counts[1] += usize::from(*own == mode),
+                Told::NotConcerned(own) => counts[2] += usize::from(*own == mode),
+                Told::Find(_) => {}
+            }
+        }
+        counts
+    })
+}
+
+/// Bolts that bring nothing load no section; a couple bends them, though no force comes through; a pull beside the middle bends
+/// the plate of one bolt and of two.
+#[test]
+fn what_bends_a_plate_is_not_passed_over() {
+    let pair = [(-30.0, 0.0), (30.0, 0.0)];
+    let (up, down, none) = ((0.0, 1e4), (0.0, -1e4), (0.0, 0.0));
+    let missing = [[0, 1, 0]; 2];
+    let idle = [[0, 0, 1]; 2];
+    assert_eq!(told_of(&pair, &[none, none]), idle);
+    assert_eq!(told_of(&pair, &[up, down]), missing);
+    assert_eq!(told_of(&pair, &[up, none]), missing);
+    // Rows that turn against each other: a couple without a force, again.
+    let column = [(0.0, -30.0), (0.0, 30.0)];
+    assert_eq!(told_of(&column, &[(1e4, 0.0), (-1e4, 0.0)])[1][1], 1);
+    // At its row, and just before and behind the corners beyond: what is pulled in the middle has a check at each.
+    let pulled = told_of(&pair, &[up, up]);
+    assert!(
+        pulled.iter().all(|own| own[0] > 0 && own[1..] == [0, 0]),
+        "{pulled:?}"
+    );
+    // The plate of one bolt asks for no section of its own, unless the load bends it.
+    let one = |x: f64, load| told_of(&[(x, 0.0)], &[load])[1];
+    assert_eq!(one(0.0, up), [0, 0, 1]);
+    assert_eq!(one(0.0, none), [0, 0, 1]);
+    for (x, load) in [
+        (20.0, up),
+        (-20.0, up),
+        (0.0, (1e4, 0.0)),
+        (0.0, (1e4, 1e4)),
+    ] {
+        assert_eq!(one(x, load), [0, 1, 0], "{x} {load:?}");
     }
 }

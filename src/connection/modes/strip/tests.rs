@@ -59,6 +59,7 @@ fn shares_of_strips() {
     assert!(near(own.share(&line(0.029)), 1.0));
     assert!(near(own.share(&line(-0.029)), 1.0));
     assert!(near(own.share(&line(0.031)), 0.0));
+    assert!(near(line(0.0).share(&line(0.0)), 1.0));
     // The second reaches along the turned way, which falls in x here.
     let lopsided = Strip {
         left: 0.01,
@@ -253,4 +254,68 @@ fn a_strip_is_no_wider_than_all_that_bounds_it() {
     assert!(near(of(&rib, 0.0, 1.0), 0.055));
     // Within what is fixed, at its edge, there is no arm.
     assert!(Strip::new(&plate, &stem, (0.0, 0.01), 1.0, 10.0).is_none());
+}
+
+/// An edge that falls back by just 45 degrees is followed, in small steps and in large ones; one that falls back by more is
+/// not, from where it does on.
+#[test]
+fn an_edge_is_followed_to_45_degrees() {
+    let far = |points: &[Vector]| followed(points.iter().copied());
+    for (points, reach) in [
+        (&[(0.01, 0.01), (0.02, 0.02)][..], 0.02),
+        (&[(0.0005, 0.0005), (0.001, 0.001)], 0.001),
+        (&[(1.0, 1.0), (2.0, 2.0)], 2.0),
+        (&[(0.01, 0.0), (0.02, 0.03)], 0.015),
+        (&[(0.01, 0.010_001), (0.02, 0.020_002)], 0.0),
+        (&[(0.01, 0.0), (0.005, 0.01), (0.03, 0.01)], 0.01),
+    ] {
+        let found = far(points);
+        assert!(near(found, reach), "{points:?}: {found}");
+    }
+}
+
+/// A bolt without a pull bends nothing, whatever comes to its foot from others; one with the least of a pull does.
+#[test]
+fn what_is_not_pulled_is_not_bent() {
+    let narrow = |force| Strip {
+        left: 0.0,
+        right: 0.0,
+        force,
+        ..strip((0.0, 0.0), UP)
+    };
+    let stiff = |force| are_stiff(&[narrow(force), strip((0.0, 0.0), UP)], 50.0 / 0.06 * 1.001);
+    assert!(stiff(0.0) && !stiff(1e-3));
+}
+
+/// From the origin upwards 60 mm: a notch whose tip lies on the way crosses it, from either side; a side at its end does not.
+#[test]
+fn a_tip_on_the_way_leaves_nothing() {
+    let notched = |sign: f64, tip: f64| {
+        outline(&[
+            (sign * 50.0, -50.0),
+            (sign * 50.0, 20.0),
+            (sign * tip, 30.0),
+            (sign * 50.0, 40.0),
+            (sign * 50.0, 100.0),
+            (sign * -50.0, 100.0),
+            (sign * -50.0, -50.0),
+        ])
+    };
+    for sign in [1.0, -1.0] {
+        let of = |tip| {
+            let found = beside(&notched(sign, tip), (0.0, 0.0), UP, 0.06);
+            (found.0.min(found.1), found.0.max(found.1))
+        };
+        assert_eq!(of(0.0), (0.0, 0.0));
+        assert_eq!(of(-1.0), (0.0, 0.0));
+        let (narrow, wide) = of(1.0);
+        assert!(near(narrow, 0.001) && near(wide, 0.05), "{narrow} {wide}");
+    }
+    // What is fixed lies at the edge of the plate: to there it is as wide as it is.
+    let (plate, fixed) = (
+        rectangle((-50.0, -50.0), (50.0, 60.0)),
+        rectangle((-50.0, 60.0), (50.0, 90.0)),
+    );
+    let found = Strip::new(&plate, &fixed, (0.0, 0.0), 1.0, 1.0).unwrap();
+    assert!(near(found.width(), 0.1), "{}", found.width());
 }

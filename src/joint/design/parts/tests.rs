@@ -75,3 +75,67 @@ fn the_named_grade_is_taken() {
     let a4 = BoltGrade::from(StainlessClass::A4_70);
     assert_eq!(of(a4, None), Some(NutGrade::Iso3506_2ClassA4_70));
 }
+
+/// Every length on hand in every grade, each once: the same drawer twice, another length in that grade, and another grade.
+#[test]
+fn what_is_on_hand_is_kept_once() {
+    use crate::joint::OnHand;
+    use crate::units::millimetres;
+    let m12: Thread = "M12".parse().unwrap();
+    let joint = Joint::builder("M12").ply("a", "8 mm").build().unwrap();
+    let drawer = |length: f64, grade: PropertyClass, count| OnHand {
+        bolt: crate::joint::JointBolt {
+            length: Some(millimetres(length)),
+            grade: grade.into(),
+            ..joint.bolt
+        },
+        count,
+    };
+    let (weak, strong) = (PropertyClass::Class8_8, PropertyClass::Class10_9);
+    let drawers = [
+        drawer(60.0, weak, 8),
+        drawer(50.0, weak, 8),
+        drawer(50.0, strong, 8),
+        drawer(50.0, weak, 9),
+        drawer(80.0, weak, 7),
+        drawer(60.0, weak, 8),
+    ];
+    let space = DesignSpace::new().on_hand(drawers, 8);
+    let screws = Screws::find(joint.bolt.product, &m12, &space, joint.bolt.finish).unwrap();
+    let kept: Vec<_> = (screws.on_hand.iter())
+        .map(|(screw, grade)| (screw.nominal, *grade))
+        .collect();
+    let expected = [(50.0, weak), (50.0, strong), (60.0, weak)];
+    let expected = expected.map(|(length, grade)| (millimetres(length), BoltGrade::from(grade)));
+    assert_eq!(kept, expected);
+}
+
+/// Of 3 products and 1 nut, with 1 kind of washer: what a grade that is not made takes away, by hand.
+#[test]
+fn what_is_not_there_takes_its_combinations_away() {
+    // Class 9.8 goes to M16: ISO 898-1.
+    let space = DesignSpace::new()
+        .threads(["M20".parse().unwrap()])
+        .products([
+            ScrewProduct::Iso4014,
+            ScrewProduct::Iso4017,
+            ScrewProduct::Iso8765,
+        ])
+        .grades([PropertyClass::Class8_8, PropertyClass::Class9_8])
+        .nut_styles([NutStyle::Iso4032])
+        .washers([WasherStyle::Iso7089]);
+    let joint = Joint::builder("M20")
+        .ply("a", "8 mm")
+        .ply("b", "8 mm")
+        .across("1 kN");
+    let joint = joint.build().unwrap();
+    let designs = joint.design(&space, &[]).unwrap();
+    let of = |wanted: fn(&RuledOutReason) -> bool| {
+        let found = designs.ruled_out().iter().filter(|own| wanted(&own.reason));
+        found.map(|own| own.combinations).collect::<Vec<_>>()
+    };
+    // ISO 8765 is for fine threads: 1 kind of washer, 1 nut and 2 grades go with it.
+    assert_eq!(of(|own| matches!(own, RuledOutReason::NoScrew { .. })), [2]);
+    // And with the grade 1 kind of washer, 2 products and 1 nut.
+    assert_eq!(of(|own| matches!(own, RuledOutReason::NoGrade { .. })), [2]);
+}

@@ -63,6 +63,11 @@ fn details_of_washers_and_plies_have_limits() {
     let grained =
         |angle: Angle| one().add(JointPly::new("post", exact(40.0)).timber("Southern Pine", angle));
     let slotted = |length| one().add(bored(10.0).slot(mm(10.0), mm(length), SlotDirection::Along));
+    // A slot of which nobody knows the width.
+    let without_hole = JointPly {
+        hole: None,
+        ..bored(10.0).slot(mm(10.0), mm(20.0), SlotDirection::Along)
+    };
     judged([
         (wide(20.0, 10.0), true),
         (wide(0.0, 10.0), false),
@@ -74,6 +79,9 @@ fn details_of_washers_and_plies_have_limits() {
         (slotted(10.0), true),
         (slotted(9.99), false),
         (one().add(bored(0.0)), false),
+        (one().add(without_hole), false),
+        (plate().tapped_part("bed", exact(1e6)), true),
+        (plate().tapped_part("bed", exact(1.001e6)), false),
     ]);
 }
 
@@ -242,6 +250,9 @@ fn a_sleeve_closes_the_gaps_in_it() {
     let open: Vec<usize> = stack.open_gaps().map(|gap| gap.after_ply).collect();
     assert_eq!(open, [3]);
     assert_eq!(stack.gaps().len(), 2);
+    // Of 22 mm around 10 + 1 + 10 mm; the gap of 2 mm lies beyond it.
+    same(stack.sleeves()[0].play, 1.0, 1.0, 1.0);
+    same(stack.grip(), 44.0, 44.0, 44.0);
 }
 
 #[test]
@@ -406,6 +417,12 @@ fn pulls_are_shares_of_the_load() {
     assert_eq!(shares(three(0.5, 0.5, -1.0)), [0.5, 1.0]);
     let four = lap(&[Some(0.5), Some(-0.5), Some(0.5), Some(-0.5)], &[1, 2, 3]);
     assert_eq!(shares(four), [0.5, 0.0, 0.5]);
+    // 0.1 + 0.2 - 0.3 is 5.6e-17 in binary numbers, and no load.
+    let tenths = [0.1, 0.2, -0.3, 0.7, -0.7].map(Some);
+    assert_eq!(shares(lap(&tenths, &[2, 3, 4]))[1], 0.0);
+    // Below 1 on either side, as the message says.
+    let error = two(1.001, -1.0).build().unwrap_err().to_string();
+    assert!(error.contains("-1") && error.contains("1.001"), "{error}");
     // In turn: of four plies the inner two pull twice.
     assert_eq!(shares(lap(&[None; 4], &[1, 2, 3])), [1.0 / 3.0; 3]);
     let pulls = lap(&[None; 4], &[1, 2, 3])
@@ -433,6 +450,10 @@ fn pulls_are_shares_of_the_load() {
         .build()
         .unwrap();
     assert_eq!(at_face.pulls(), [0.5, -1.0, 0.5]);
+    // A shim at the bed takes nothing over: the plane at the bed is missing. With it the load goes through the shim.
+    let shim = |planes: &[usize]| lap(&[None, Some(0.0)], planes).tapped_part("bed", exact(0.0));
+    assert!(shim(&[1]).build().is_err());
+    assert_eq!(shares(shim(&[1, 2])), [1.0, 1.0]);
 }
 
 /// Of a screw with its shank to 11 mm at least and its thread from 16 mm at most, planes at 10 +- 2 mm and at 20 +- 2 mm.

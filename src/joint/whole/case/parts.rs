@@ -384,3 +384,30 @@ pub(super) fn planes(joint: &Joint, candidate: &Candidate, across: Force) -> Vec
         })
         .collect()
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// ASTM A563, Table 3, DH at 1-8 UNC: heavy hex 175 ksi, and 150 ksi tapped oversize for thick zinc; hex 150 ksi either way.
+    #[test]
+    fn of_an_unknown_coating_the_weaker_nut_is_taken() {
+        let thread: Thread = "1-8 UNC".parse().unwrap();
+        let (dip, plated) = (
+            Finish::HotDipGalvanized,
+            Finish::ZincPlated { baked: false },
+        );
+        for (shape, finish, ksi, tapping) in [
+            (NutShape::HeavyHex, None, 150.0, NutTapping::Oversize),
+            (NutShape::HeavyHex, Some(dip), 150.0, NutTapping::Oversize),
+            (NutShape::HeavyHex, Some(plated), 175.0, NutTapping::Usual),
+            (NutShape::Hex, None, 150.0, NutTapping::Usual),
+            (NutShape::Hex, Some(dip), 150.0, NutTapping::Oversize),
+        ] {
+            let nut = weaker_nut(NutGrade::AstmA563Dh, shape, &thread, finish).unwrap();
+            let off = nut.proof_stress - crate::units::ksi(ksi);
+            assert!(off.value.abs() < 1.0, "{shape:?} {finish:?}: {nut:?}");
+            assert_eq!(nut.tapping, tapping, "{shape:?} {finish:?}");
+        }
+    }
+}

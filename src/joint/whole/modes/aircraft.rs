@@ -66,3 +66,71 @@ fn yields(case: &Case, out: &mut Outcomes) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::joint::{Joint, JointMethods};
+    use crate::units::ksi;
+
+    /// FAA AC 43.13-1B, 7-41: nothing smaller than No. 10 in structure; of what is no aircraft nothing is said. One of the two
+    /// methods is enough.
+    #[test]
+    fn small_bolts_are_told_of_in_aircraft() {
+        let aircraft = JointMethods::mil_hdbk_5(ksi(75.0));
+        let usual = JointMethods::machine_design(2.0);
+        let sheared = JointMethods {
+            tension: usual.tension,
+            ..aircraft
+        };
+        let pulled = JointMethods {
+            shear: usual.shear,
+            interaction: usual.interaction,
+            ..aircraft
+        };
+        for (methods, told) in [
+            (aircraft, true),
+            (sheared, true),
+            (pulled, true),
+            (usual, false),
+        ] {
+            for (thread, small) in [("M4", true), ("M5", false)] {
+                let said = Joint::builder(thread).ply("a", "3 mm").ply("b", "3 mm");
+                let joint = said.no_washers().across("100 N").methods(methods).build();
+                let found = joint.unwrap().check().unwrap().findings;
+                let is_told = found.contains(&Finding::SmallForStructure);
+                assert_eq!(is_told, told && small, "{thread}: {:?}", methods.shear);
+            }
+        }
+    }
+
+    /// 7-87: no spring lock washers in structure, under head or nut; others may be there.
+    #[test]
+    fn spring_lock_washers_are_told_of_in_aircraft() {
+        let told = |methods, style| {
+            let thickness = crate::spread::Spread::exact(crate::units::millimetres(1.6));
+            let mut washer = crate::joint::JointWasher::new("washer", thickness);
+            washer.style = Some(style);
+            let said = Joint::builder("1/4-28 UNF")
+                .ply("a", "3 mm")
+                .ply("b", "3 mm");
+            let said = said.stack(|stack| {
+                let stack = stack.washer_under_head(washer.clone());
+                stack.washers_under_nut(washer.clone(), 1)
+            });
+            let joint = said.across("100 N").methods(methods).build();
+            let found = joint.unwrap().check().unwrap().findings;
+            let places = found.iter().filter_map(|own| match own {
+                Finding::LockWasherInStructure { place, .. } => Some(*place),
+                _ => None,
+            });
+            places.collect::<alloc::vec::Vec<_>>()
+        };
+        let aircraft = JointMethods::mil_hdbk_5(ksi(75.0));
+        let both = [Place::Head, Place::Nut];
+        let spring = WasherStyle::SpringLockRegular;
+        assert_eq!(told(aircraft, spring), both);
+        assert_eq!(told(JointMethods::machine_design(2.0), spring), []);
+        assert_eq!(told(aircraft, WasherStyle::TypeANarrow), []);
+    }
+}

@@ -168,3 +168,39 @@ fn again(case: &Case, out: &mut Outcomes) {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::joint::{Joint, Verdict};
+    use crate::material::BoltGrade;
+    use crate::names::Key;
+
+    /// A plated bolt of a grade of which nobody read how hard it may be at most: that is open, not passed over as a note.
+    #[test]
+    fn a_hardness_that_nobody_read_is_missing() {
+        let zinc = Finish::ZincPlated { baked: false };
+        let mut seen = 0;
+        for &grade in BoltGrade::ALL {
+            let Ok(strength) = grade.strength(crate::units::millimetres(20.0)) else {
+                continue;
+            };
+            let unknown = hydrogen(&strength, Some(zinc)).contains(&Hydrogen::HardnessUnknown);
+            let said = Joint::builder("M20").ply("a", "20 mm").ply("b", "20 mm");
+            let joint = said.grade(grade).finish(zinc).across("1 kN").build();
+            let Ok(Ok(found)) = joint.map(|joint| joint.check()) else {
+                continue;
+            };
+            let open = |found: &Verdict| {
+                let mut missing = found.missing.iter();
+                missing.any(|own| {
+                    let needs = matches!(&own.need, Need::Method(why) if why.contains("hardness"));
+                    own.mode == Mode::Coating && own.place == Place::Bolt(1) && needs
+                })
+            };
+            assert_eq!(open(&found), unknown, "{grade}");
+            seen += usize::from(unknown);
+        }
+        assert!(seen > 0);
+    }
+}

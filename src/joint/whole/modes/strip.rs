@@ -139,10 +139,8 @@ fn is_structural_set(case: &Case, nut: &CaseNut) -> bool {
             Some(NutGrade::Iso898_2Class10)
         )
     );
-    // EN 14399-4 has class 10.9 alone.
-    let is_made = case.joint.bolt.product != ScrewProduct::En14399_4
-        || case.strength.grade == BoltGrade::Iso(PropertyClass::Class10_9);
-    of_one_part && grades && is_made
+    // That of EN 14399-4 it is 10.9 is seen to before: in another grade no such bolt is made.
+    of_one_part && grades
 }
 
 /// Whether bolt and nut belong together: by the tables of the standards first.
@@ -278,4 +276,44 @@ fn stripped(
     };
     let bolt = ThreadMaterial::of_bolt(&case.strength);
     stripping(&areas, &bolt, part, StripMethod::FedStdH28)
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::joint::{Account, Joint};
+    use crate::strength::check::Mode;
+
+    /// A bolt of EN 14399 goes with the nut of its own part in the grade for it, and with no other. Of EN 14399-4 there is
+    /// 10.9 alone.
+    #[test]
+    fn sets_of_en_14399_belong_together() {
+        let (four, three) = ("EN 14399-4", "EN 14399-3");
+        for (bolt, grade, nut, class, is_set) in [
+            (four, "10.9", four, "ISO 898-2 class 10", true),
+            (three, "10.9", three, "ISO 898-2 class 10", true),
+            (three, "8.8", three, "ISO 898-2 class 8", true),
+            (three, "8.8", three, "ISO 898-2 class 10", true),
+            (three, "10.9", three, "ISO 898-2 class 8", false),
+            (four, "10.9", three, "ISO 898-2 class 10", false),
+            (three, "10.9", four, "ISO 898-2 class 10", false),
+            (four, "10.9", "ISO 4032", "ISO 898-2 class 10", false),
+        ] {
+            let said = Joint::builder("M20").ply("a", "20 mm").ply("b", "20 mm");
+            let said = said.product(bolt).grade(grade).nut(nut).nut_grade(class);
+            let found = said.across("1 kN").build().unwrap().check().unwrap();
+            let account = found.account(Mode::Pairing);
+            let is_open = account == Account::Missing;
+            assert_eq!(
+                !is_open, is_set,
+                "{bolt} {grade} {nut} {class}: {account:?}"
+            );
+        }
+        let said = Joint::builder("M20").ply("a", "20 mm").ply("b", "20 mm");
+        let said = said
+            .product(four)
+            .grade("8.8")
+            .nut(four)
+            .nut_grade("ISO 898-2 class 8");
+        assert!(said.across("1 kN").build().unwrap().check().is_err());
+    }
 }

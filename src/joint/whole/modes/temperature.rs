@@ -225,4 +225,61 @@ mod tests {
             assert_eq!(weaker, lacks(&found, Place::Nut), "{hottest}");
         }
     }
+    /// From 35 C on it is told by which rule a material keeps its strength, and below nothing is counted on.
+    #[test]
+    fn the_rule_for_heat_is_told_in_heat() {
+        let of = "6061-T6 aluminium, typical"; // its limit was recalled
+        let cautions = |hottest: f64| verdict(of, 20.0, hottest).cautions.len();
+        assert_eq!(cautions(35.0), cautions(20.0));
+        assert!(cautions(35.1) > cautions(35.0));
+        assert_eq!(cautions(79.0), cautions(35.1));
+    }
+
+    /// Of an insert, and of a nut of one's own, nothing is known above 35 C and below -20 C.
+    #[test]
+    fn inserts_and_own_nuts_in_heat_and_frost() {
+        use crate::joint::{OwnNut, TappedHole, TappedPart};
+        use crate::parts::{InsertLength, Locking};
+        use crate::spread::Spread;
+        use crate::units::millimetres;
+        let said = || Joint::builder("M12").grade("8.8").ply("beam", "20 mm");
+        let hole = |length| match length {
+            Some(length) => TappedHole::ThroughWithInsert { length },
+            None => TappedHole::Through,
+        };
+        let tapped = |length| {
+            let bed = TappedPart::new("bed").thread(millimetres(26.0), hole(length));
+            said().tapped(bed).along("1 kN").build().unwrap()
+        };
+        let nut = OwnNut::new(
+            "nut (invented)",
+            Spread::exact(millimetres(10.0)),
+            Locking::None,
+        );
+        let (insert, bare) = (tapped(Some(InsertLength::Two)), tapped(None));
+        let own = said().own_nut(nut).along("1 kN").build().unwrap();
+        for (coldest, hottest, is_open) in [
+            (20.0, 20.0, false),
+            (-20.0, 35.0, false),
+            (-20.1, 20.0, true),
+            (-30.0, 20.0, true),
+            (20.0, 35.1, true),
+            (20.0, 60.0, true),
+        ] {
+            let told = |joint: &Joint, part: &str| {
+                let mut joint = joint.clone();
+                joint.environment.coldest = celsius(coldest);
+                joint.environment.hottest = celsius(hottest);
+                let missing = joint.check().unwrap().missing;
+                missing.iter().any(|own| match &own.need {
+                    Need::Method(why) => own.mode == MODE && why.contains(part),
+                    _ => false,
+                })
+            };
+            let (wire, of_nut) = ("wire of an insert", "nut of one's own");
+            assert_eq!(told(&insert, wire), is_open, "{coldest} {hottest}");
+            assert_eq!(told(&own, of_nut), is_open, "{coldest} {hottest}");
+            assert!(!told(&bare, wire) && !told(&bare, of_nut));
+        }
+    }
 }
