@@ -1434,7 +1434,8 @@ proptest! {
                 plate(t, 22.0, e1, e2, p1, p2, w + more),
             ] {
                 for (a, b) in modes.iter().zip(nominal(&larger)) {
-                    prop_assert_eq!(a.is_some(), b.is_some());
+                    // Of sheet too thin for its bearing strengths MIL-HDBK-5 knows nothing, until it is thicker.
+                    prop_assert!(a.is_none() || b.is_some());
                     let load = |found: &PlyResistance| found.resistance.nominal;
                     prop_assert!(b.as_ref().map(load) >= a.as_ref().map(load));
                 }
