@@ -97,11 +97,11 @@ pub(super) fn of_one_bolt(connection: &Connection, loaded: &Loaded, told: &mut V
     match held.known_cuts(method, loaded) {
         Err(why) => told.push(Told::Missing(MODE, Need::Method(why))),
         Ok(cuts) => {
-            if !cuts.iter().any(Cut::is_bent) {
+            if cuts.iter().any(Cut::is_bent) {
+                told.push(Told::Missing(MODE, Need::Method(ONE_BOLT_BENDS)));
+            } else {
                 pressed::look(connection, loaded, plate, &held, &cuts, told);
                 told.push(Told::NotConcerned(MODE));
-            } else {
-                told.push(Told::Missing(MODE, Need::Method(ONE_BOLT_BENDS)));
             }
         }
     }

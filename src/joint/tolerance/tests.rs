@@ -205,7 +205,7 @@ fn every_length_stands_in_the_working() {
     likely.check().unwrap();
     let so_far = |symbol: &str| {
         let step = likely.steps().iter().find(|step| step.symbol() == symbol);
-        step.unwrap().value().clone()
+        step.unwrap().value()
     };
     let Amount::Length(sum) = so_far("G_1") else {
         panic!("a length")
