@@ -12,7 +12,7 @@
 //! | factor against separation | Figure 1: [`SeparationHazard`] | [`Factors::separation`] | reproduced |
 //! | ultimate shear | Eq. 12 to 14: `MS = Psu-allow / (FF FSu PsL) - 1` | [`Margins::shear`] | reproduced |
 //! | tension, shear and bending | Eq. 20 (shank in the plane) and 22 (thread); the tension of a joint that does not part first is `Pp-max + n phi FF FSu PtL` | [`Margins::combined`] | reproduced; that the preload counts there is statics |
-//! | slip of the joint | `MS = nf mu Pp-min / (FF FSs (PsL + mu PtL)) - 1` | [`Margins::slip`] | recalled; its friction reproduced |
+//! | slip of the joint | Eq. 81 to 86: `MS = nf mu Pp-min / (FF FSs (PsL + mu PtL)) - 1` | [`Margins::slip`] | reproduced |
 //! | fatigue | left to fracture control and its own analysis (NASA-STD-5019) | [`FastenedCheck::missing`] | recalled |
 //!
 //! Begin at [`FastenedJoint::check`]. Every field of [`FastenedJoint`] has to be said, and of the preload its tolerance, creep and heat; what cannot be decided is listed in
@@ -27,12 +27,11 @@
 //! | TFSR 13: friction may carry shear at limit or yield load only | slip is a margin of its own under limit loads; a factor of 1 is limit load, the yield factor yield load |
 //! | Eq. 5: the least preload against slip has G over the root of nf, Eq. 4 of a separation-critical joint all of G | one least preload for both, as the joint was said to be: of a separation-critical one slip is judged with that of Eq. 4, on the careful side |
 //!
-//! That the fitting factor stands on the loads of slip was not read; it is on the careful side.
-//!
 //! Nobody has read the standard for this crate: of its text only the pages before the contents could be seen. What is called
 //! reproduced was read in a comparison of methods by an engineer (2022), which gives these equations with their numbers, and in
-//! a question on Eq. 19 in a forum of engineers; the requirements by number (TFSR), Eq. 4 and 5, and the two frictions in an
-//! engineer's transcription of Revision B, as comments in a public repository. No worked example by the standard was found: `tests/data/nasa_std_5020_steps.csv`
+//! a question on Eq. 19 in a forum of engineers; the requirements by number (TFSR), Eq. 4 and 5, the two frictions, the factor of
+//! the test in `FSsep`, and slip in an engineer's transcription of Revision B, in a public repository, where the fitting factor
+//! stands on the loads of slip too (of Eq. 86, which is for one bolt; Eq. 83, for the joint, was read without it, Eq. 84 not at all). No worked example by the standard was found: `tests/data/nasa_std_5020_steps.csv`
 //! has a calculation from the equations that was made outside the crate before the two were compared.
 //!
 //! Lacking of the document: bending with a plastic allowance (Eq. 21 and 23), brittle bolts, shear pins, fatigue of low

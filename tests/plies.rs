@@ -626,7 +626,7 @@ fn sections_of_bs_5950() {
 }
 
 /// Holes of the four codes: standard ones alone, by the clearance that all of them have; what is wider is not judged by the
-/// loose fits of ISO 273. Their distances: IS 800 by its recalled rule, AS 4100 and CSA S16 never decided.
+/// loose fits of ISO 273. Their distances: IS 800 by its recalled rule, CSA S16 never decided.
 #[test]
 fn holes_and_distances_of_codes_that_were_not_read() {
     for (thread, hole, known) in [
@@ -666,10 +666,9 @@ fn holes_and_distances_of_codes_that_were_not_read() {
     // 1.7 x 22 = 37.4.
     assert_eq!(standings(37.4, DistanceRule::Is800), []);
     assert_eq!(standings(37.3, DistanceRule::Is800), [fault]);
-    for rule in [DistanceRule::As4100, DistanceRule::CsaS16] {
-        assert_eq!(standings(60.0, rule), [open; 4]);
-        assert_eq!(standings(19.0, rule), [fault, open, open, open]);
-    }
+    assert_eq!(standings(60.0, DistanceRule::CsaS16), [open; 4]);
+    let near = [fault, open, open, open];
+    assert_eq!(standings(19.0, DistanceRule::CsaS16), near);
     assert_eq!(DistanceRule::from(PlyMethod::Bs5950), DistanceRule::Bs5950);
 }
 
@@ -1116,6 +1115,42 @@ fn bs_5950_distances() {
         with(smooth, Some(Exposure::Corrosive), far),
         [(end, Fault), (gauge, Fault)]
     );
+}
+
+/// AS 4100: 1.25 d = 22.5 mm, 1.5 d = 27 mm and 1.75 d = 31.5 mm at edges, 2.5 d = 45 mm between holes; at most 12 t = 120 mm at
+/// edges, 4 t + 100 = 140 mm in an outer line and 15 t = 150 mm elsewhere.
+#[test]
+fn as_4100_distances() {
+    let d = millimetres(18.0);
+    let with = |finish, [e1, e2, p1, p2]: [f64; 4]| -> Vec<_> {
+        let exposure = Some(Exposure::Corrosive);
+        let conditions = DistanceConditions { finish, exposure };
+        let ply = plate(10.0, 20.0, e1, e2, p1, p2, 300.0);
+        let judged = ply.distances(d, DistanceRule::As4100, conditions).unwrap();
+        let of = |finding: &DistanceFinding| (finding.kind, finding.standing);
+        judged.findings.iter().map(of).collect()
+    };
+    let (end, edge) = (DistanceKind::End, DistanceKind::Edge);
+    let (pitch, gauge) = (DistanceKind::Pitch, DistanceKind::Gauge);
+    let (smooth, sheared) = (Some(EdgeFinish::Smooth), Some(EdgeFinish::Sheared));
+    assert_eq!(with(sheared, [31.5, 31.5, 45.0, 45.0]), []);
+    assert_eq!(
+        with(sheared, [31.4, 31.4, 44.9, 44.9]),
+        [(end, Fault), (edge, Fault), (pitch, Fault), (gauge, Fault)]
+    );
+    assert_eq!(with(None, [31.4, 31.5, 45.0, 45.0]), [(end, Undecided)]);
+    // A rolled edge may be nearer than one that was cut, and nobody tells the two apart.
+    assert_eq!(with(smooth, [27.0, 27.0, 45.0, 45.0]), []);
+    assert_eq!(
+        with(smooth, [22.4, 26.9, 45.0, 45.0]),
+        [(end, Fault), (edge, Undecided)]
+    );
+    assert_eq!(with(smooth, [120.0, 120.0, 140.0, 150.0]), []);
+    assert_eq!(
+        with(smooth, [120.1, 60.0, 140.1, 150.1]),
+        [(end, Fault), (pitch, Undecided), (gauge, Fault)]
+    );
+    assert_eq!(with(smooth, [60.0, 60.0, 150.1, 60.0]), [(pitch, Fault)]);
 }
 
 /// MIL-HDBK-5, recalled: below 1.5 D by test; two diameters by custom, as of rivets.

@@ -7,6 +7,7 @@
 //! |---|---|
 //! | `resistance`, `demand` | of the check, in `unit` |
 //! | `factor` | resistance over demand, the factor of safety of machine design |
+//! | `squares` | of an ellipse: the sum of the squares of its shares, whose root the crate gives |
 //! | `load_factor` | what the load along may be multiplied by: (resistance - preload) over (demand - preload) |
 //! | `preload`, `torque` | of the tightening |
 //!
@@ -173,6 +174,7 @@ fn figure(verdict: &Verdict, row: &Line) -> Result<f64, String> {
     Ok(match row.what.as_str() {
         "resistance" => in_unit(check.resistance, unit()?),
         "demand" => in_unit(check.demand, unit()?),
+        "squares" => check.utilisation.value.powi(2),
         "factor" => 1.0 / check.utilisation.value,
         "load_factor" => {
             let (Amount::Force(bolt), Amount::Force(limit)) = (check.demand, check.resistance)

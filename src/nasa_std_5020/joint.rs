@@ -194,13 +194,14 @@ pub struct Factors {
 }
 
 impl Factors {
-    /// `FSsep` of Figure 1: 1 where nothing hangs on the separation, the greater of 1.2 and `FSy` for a critical hazard,
-    /// `FSu` for a catastrophic one, and never less there than for a critical one.
+    /// `FSsep` of Figure 1: the greater of 1 and the factor of the test where nothing hangs on the separation, of 1.2 and `FSy` for
+    /// a critical hazard, `FSu` for a catastrophic one, and never less there than for a critical one.
     ///
     /// ```
     /// use shankline::nasa_std_5020::{Factors, SeparationHazard};
-    /// let factors = Factors { fitting: 1.15, ultimate: 2.0, yielding: 1.5, hazard: SeparationHazard::None };
-    /// assert_eq!(factors.separation(), 1.0);
+    /// let tested = SeparationHazard::None { test: 1.2 };
+    /// let factors = Factors { fitting: 1.15, ultimate: 2.0, yielding: 1.5, hazard: tested };
+    /// assert_eq!(factors.separation(), 1.2);
     /// ```
     #[must_use]
     pub const fn separation(&self) -> f64 {
@@ -210,7 +211,8 @@ impl Factors {
             1.2
         };
         match self.hazard {
-            SeparationHazard::None => 1.0,
+            SeparationHazard::None { test } if test > 1.0 => test,
+            SeparationHazard::None { .. } => 1.0,
             SeparationHazard::Catastrophic if self.ultimate > critical => self.ultimate,
             SeparationHazard::Critical | SeparationHazard::Catastrophic => critical,
         }
@@ -223,11 +225,15 @@ impl Factors {
 /// use shankline::nasa_std_5020::SeparationHazard;
 /// assert_ne!(SeparationHazard::Critical, SeparationHazard::Catastrophic);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 #[non_exhaustive]
 pub enum SeparationHazard {
     /// None: the joint is not separation-critical.
-    None,
+    None {
+        /// Greatest factor over the limit load that the joint is tested with, under which it must not part either; 1 where
+        /// no test goes beyond the limit load.
+        test: f64,
+    },
     /// Critical.
     Critical,
     /// Catastrophic.

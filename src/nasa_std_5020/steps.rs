@@ -143,7 +143,9 @@ impl FastenedJoint {
                 allowed,
             ));
         }
-        if hazard != SeparationHazard::None && self.preload.bolts().is_some() {
+        if let SeparationHazard::None { test } = hazard {
+            within("factor of the test", test, 1.0, MOST_FACTOR)?;
+        } else if self.preload.bolts().is_some() {
             return Err(Error::Mismatch(
                 "the preload is that of a joint that is not separation-critical, and a hazard hangs on its separation"
                     .into(),

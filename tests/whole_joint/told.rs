@@ -198,7 +198,7 @@ fn where_the_bolt_ends_is_said() {
     let flush = Finding::LockNotFilled {
         protrusion: millimetres(0.0),
         least: millimetres(4.0),
-        source: shankline::source::Method::find("common-practice").unwrap(),
+        source: shankline::source::Method::get("common-practice").unwrap(),
     };
     let flush = flush.text(UnitSystem::Si);
     assert!(flush.contains("may end 0.00 mm past the nut"), "{flush}");

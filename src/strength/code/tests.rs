@@ -189,8 +189,14 @@ fn packing() {
         }
     }
 
-    // 9.3.2.5 of AS 4100: 0.85 over 6 mm, to 20 mm.
-    for (thickness, value) in [(5.9, 1.0), (6.0, 1.0), (6.1, 0.85), (20.0, 0.85)] {
+    // 9.3.2.5 of AS 4100: 0.85 over 6 mm, to 20 mm, and 1 - 0.0154 (t - 6) where that is less.
+    for (thickness, value) in [
+        (5.9, 1.0),
+        (6.0, 1.0),
+        (6.1, 0.85),
+        (18.0, 0.8152),
+        (20.0, 0.7844),
+    ] {
         let factor = as_4100::packing(millimetres(thickness)).unwrap();
         assert!(same(factor.value, value), "{thickness}");
     }
@@ -545,6 +551,22 @@ fn distances_of_slots() {
     // 6.2 of BS 5950-1: 1.25 d0, 1.4 d0 of ends and sheared edges, 11 t epsilon = 11 sqrt(275 / 355) 10 = 96.8 mm.
     let found = distances(Standard, End, bs_5950::distances::limits);
     assert_eq!(found, (vec![27.5, 30.8], vec![96.8]));
+    // 9.6 of AS 4100: 1.25, 1.5 and 1.75 d, of slots from the edge of the hole and with half the bolt: 9 + 1 mm more towards their
+    // ends, 1 mm to their sides; 12 t = 120 mm.
+    for (hole, kind, more) in [
+        (Standard, End, 0.0),
+        (LongSlotAlong, End, 10.0),
+        (LongSlotAlong, Edge, 1.0),
+    ] {
+        let found = distances(hole, kind, as_4100::distances::limits);
+        let least = [25.0, 30.0, 35.0].map(|own| own + more);
+        assert_eq!(found, (least.to_vec(), vec![120.0]), "AS {hole:?} {kind:?}");
+    }
+    // 2.5 d; 4 t + 100 = 140 mm and 15 t = 150 mm.
+    let found = distances(LongSlotAlong, Pitch, as_4100::distances::limits);
+    assert_eq!(found, (vec![68.0], vec![140.0, 150.0]));
+    let found = distances(Standard, Gauge, as_4100::distances::limits);
+    assert_eq!(found, (vec![50.0], vec![150.0]));
     // Common practice: one diameter and 1.5 d0.
     let found = distances(LongSlotAlong, End, machine_design::distances);
     assert_eq!(found, (vec![29.0, 42.0], vec![]));

@@ -52,7 +52,7 @@ pub enum JointLength {
 /// | EN 1993-1-8 3.8, 3.6.1 | 1 - (L - 15 d) / (200 d), 0.75 to 1 (m) | none | 9 d / (8 d + 3 t) for t over d/3 | 0.85, see below |
 /// | BS 5950-1 6.3.2 | (5500 - L) / 5000 above 500 mm (m) | 8 d / (3 d + G) above 5 d (m) | 9 d / (8 d + 3 t) for t over d/3, at most 4 d / 3 (m) | none |
 /// | IS 800 10.3.3 | 1.075 - L / (200 d), 0.75 to 1, above 15 d (m) | 8 d / (3 d + G) above 5 d, not above the factor of the long joint, at most 8 d (limit m) | 1 - 0.0125 t for t over 6 mm | none |
-/// | AS 4100 9.3.2.1 | 1.075 - L / 4000 above 300 mm, at least 0.75 (m) | none | 0.85 for t over 6 to 20 mm (m) | none |
+/// | AS 4100 9.3.2.1 | 1.075 - L / 4000 above 300 mm, at least 0.75 | none | for t over 6 to 20 mm the lesser of 0.85 (m) and 1 - 0.0154 (t - 6) | none |
 /// | CSA S16 13.12.1.2 | 0.833 from 760 mm (m) | none | over 6.4 mm refused | none |
 /// | others | none | none | none | none |
 ///

@@ -74,7 +74,7 @@ impl ShearMethod {
             Self::En1993 => en_1993::shear(grade, in_shank)?,
             Self::Bs5950 => bs_5950::shear(grade)?,
             Self::Bs449 => bs_449::shear(grade)?,
-            Self::As4100 => as_4100::shear(strength),
+            Self::As4100 => as_4100::shear(strength, in_shank),
             Self::Is800 => is_800::shear(strength),
             Self::CsaS16 => csa_s16::shear(strength, in_shank),
             Self::MilHdbk5 { shear_strength, .. } => {

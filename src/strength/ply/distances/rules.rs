@@ -6,7 +6,9 @@ use super::{DistanceConditions, DistanceKind, DistanceRule, DistanceStanding as 
 use super::{Limit, Limits, Ply, PlyNeed};
 use crate::caution::{Caution, Cautions};
 use crate::source::Method;
-use crate::strength::code::{aisc_360, bs_5950, en_1993, is_800, machine_design, mil_hdbk_5};
+use crate::strength::code::{
+    aisc_360, as_4100, bs_5950, en_1993, is_800, machine_design, mil_hdbk_5,
+};
 use crate::tables::methods;
 use crate::units::Length;
 
@@ -70,7 +72,7 @@ impl AskedDistance<'_> {
             DistanceRule::Bs5950 => bs_5950::distances::limits(self, missing),
             DistanceRule::MilHdbk5 => mil_hdbk_5::distances(self),
             DistanceRule::Is800 => is_800::distances::limits(self, missing),
-            DistanceRule::As4100 => self.not_read(methods::AS_4100_9_6_NOT_READ),
+            DistanceRule::As4100 => as_4100::distances::limits(self, missing),
             DistanceRule::CsaS16 => self.not_read(methods::CSA_S16_22_3_NOT_READ),
         }
     }
