@@ -473,3 +473,6 @@ impl Laws {
         Reader::new(joint, candidate, preload, loads)?.read()
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -426,3 +426,6 @@ impl CaseAnswer {
         }
     }
 }
+
+#[cfg(test)]
+mod tests;

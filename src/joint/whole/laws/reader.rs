@@ -178,14 +178,19 @@ impl Reader {
             ..small
         };
         let (other, _) = self.run(&large)?;
-        let mut alike = other.checks.iter().filter(|own| {
+        let is_alike = |own: &&Check| {
             own.mode == check.mode
                 && own.place == check.place
                 && own.method == check.method
                 && own.resistance == check.resistance
-        });
+        };
+        // Where the side is as far as the end, the two are alike in all of this; their order stays.
+        let before = verdict.checks.iter();
+        let before = before.take_while(|own| !core::ptr::eq(*own, check));
+        let place = before.filter(is_alike).count();
+        let own = other.checks.iter().filter(is_alike).nth(place)?;
         let used = check.utilisation.value;
-        let per = (alike.next()?.utilisation.value - used) / (large.across - small.across);
+        let per = (own.utilisation.value - used) / (large.across - small.across);
         Some(Law::AcrossFrom {
             start: used - per * small.across,
             per,
@@ -369,3 +374,6 @@ fn governing_only(all: Laws) -> Laws {
         ..all
     }
 }
+
+#[cfg(test)]
+mod tests;
