@@ -25,7 +25,7 @@ impl Thread {
     /// Height of the basic profile, 5H/8, of UNJ and MJ 9H/16: the radial overlap of bolt and nut
     /// threads.
     ///
-    /// Source: ISO 68-1; ASME B1.1 (basic profile); [`profile`] for UNJ and MJ.
+    /// Source: ISO 68-1; ASME B1.1 (basic profile); [`profile`](super::profile) for UNJ and MJ.
     ///
     /// ```
     /// use shankline::prelude::*;
@@ -62,7 +62,7 @@ impl Thread {
     /// Basic minor diameter of the internal thread, D1 = D - 5H/4 = D - 1.082532 P, of UNJ and MJ
     /// D1 = D - 9H/8 = D - 0.974279 P.
     ///
-    /// Source: ISO 68-1; ASME B1.1 (basic profile); [`profile`] for UNJ and MJ.
+    /// Source: ISO 68-1; ASME B1.1 (basic profile); [`profile`](super::profile) for UNJ and MJ.
     ///
     /// ```
     /// use shankline::prelude::*;

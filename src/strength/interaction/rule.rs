@@ -67,7 +67,7 @@ pub enum InteractionRule {
 }
 
 impl InteractionRule {
-    /// The rule, if the numbers in it are in their ranges; [`interaction`] checks them too, but only where the rule
+    /// The rule, if the numbers in it are in their ranges; [`interaction`](super::interaction()) checks them too, but only where the rule
     /// is used.
     ///
     /// # Errors
