@@ -333,3 +333,18 @@ fn without(row: &Line, at: usize) -> Line {
     without.takes.remove(at);
     without
 }
+
+#[test]
+fn the_readme_counts_them() {
+    let examples = file().example;
+    let figures: usize = examples.iter().map(|example| example.row.len()).sum();
+    let counted = format!(
+        "{} joints of printed worked examples, whose {figures} figures",
+        examples.len()
+    );
+    let readme = fs::read_to_string(support::repository("README.md")).unwrap();
+    assert!(
+        readme.contains(&counted),
+        "the README does not say: {counted}"
+    );
+}
