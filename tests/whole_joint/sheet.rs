@@ -2,7 +2,7 @@
 
 use crate::joints::{frame, tightened, torque, verdict};
 use crate::tapped::foot;
-use shankline::joint::{Joint, JointStiffness, Sheet, Tightening, tightening_order};
+use shankline::joint::{Finding, Joint, JointStiffness, Sheet, Tightening, tightening_order};
 use shankline::prelude::*;
 use shankline::strength::group::BoltPattern;
 use shankline::units::{micrometres, newtons_per_millimetre};
@@ -115,12 +115,17 @@ fn a_glued_screw_is_glued_and_then_left_alone() {
     for lock in ["adhesive", "patch"] {
         let mut document: serde_json::Value = serde_json::from_str(text).unwrap();
         document["stack"]["tapped_part"]["lock"] = lock.into();
-        let sheet = sheet(&serde_json::from_value(document).unwrap());
+        let joint: Joint = serde_json::from_value(document).unwrap();
         let glued = lock == "adhesive";
+        // FAA AC 43.13-1B, 7-40: what a lock takes of the torque does not stretch the bolt.
+        let told = joint.check().unwrap().findings;
+        assert_eq!(told.contains(&Finding::AddRunningTorque), !glued);
+        let sheet = sheet(&joint);
         for (step, there) in [
             ("wet them with the adhesive", glued),
             ("Do not turn the screw to check its torque", glued),
             ("slacken it, tighten it to the value", !glued),
+            ("read the running torque before it seats", !glued),
         ] {
             assert_eq!(sheet.contains(step), there, "{lock}: {step}\n{sheet}");
         }

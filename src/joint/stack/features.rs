@@ -322,6 +322,11 @@ impl TappedPart {
         self
     }
 
+    /// Whether its lock drags on the screw all the way in, so that not all of the torque stretches it.
+    pub(in crate::joint) fn drags(&self) -> bool {
+        self.lock == Some(ScrewLocking::Patch)
+    }
+
     /// Depth of full thread of a blind hole, that of the hole around an insert; none of one tapped through, or if nobody
     /// says.
     ///

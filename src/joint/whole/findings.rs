@@ -354,7 +354,7 @@ pub enum Finding {
         /// How many.
         count: usize,
     },
-    /// To do: the running torque of the lock nut is measured and added to the torque.
+    /// To do: the running torque of the lock nut, or of the patch of a screw, is measured and added to the torque.
     AddRunningTorque,
     /// To do: the bolt is to be cut.
     Cut {

@@ -9,6 +9,7 @@ use super::tension::proof_unsaid;
 use crate::caution::{Caution, Cautions};
 use crate::derivation::{Derivation, Step};
 use crate::error::Error;
+use crate::joint::TappedPart;
 use crate::joint::whole::case::{Case, CaseNut, NutOf};
 use crate::joint::whole::material::CaseMaterial;
 use crate::joint::whole::outcome::Outcomes;
@@ -95,6 +96,7 @@ fn worked(
     } else if case
         .nut()
         .is_some_and(|nut| matches!(nut.locking, Locking::Insert | Locking::AllMetal))
+        || case.tapped().is_some_and(TappedPart::drags)
     {
         out.find(Finding::AddRunningTorque);
     }

@@ -148,7 +148,8 @@ pub(super) fn tightening(
     match prevailing {
         Some(torque) => assembly.push(SheetStep::CheckRunningTorque { torque }),
         None if verdict.preload.is_some()
-            && matches!(locking, Some(Locking::Insert | Locking::AllMetal)) =>
+            && (matches!(locking, Some(Locking::Insert | Locking::AllMetal))
+                || joint.stack.tapped_part().is_some_and(TappedPart::drags)) =>
         {
             assembly.push(SheetStep::AddRunningTorque);
         }

@@ -223,7 +223,7 @@ impl SheetStep {
             }
             Self::CoatEnd => "Coat the cut end again against rust.",
             Self::AddRunningTorque => {
-                "Turn the lock nut on until its lock grips the bolt; read the running torque before it \
+                "Turn nut or screw on until the lock grips the thread; read the running torque before it \
                  seats, and add it to the torque below."
             }
             Self::TightenSnug => {
