@@ -491,3 +491,6 @@ impl JointMethods {
         Ok(())
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -206,8 +206,7 @@ impl Finding {
             Self::AddWashersUnderHead { count: 1 } => "add 1 washer under the head".into(),
             Self::AddWashersUnderHead { count } => format!("add {count} washers under the head"),
             Self::AddRunningTorque => {
-                "the running torque of the lock is not in the torque: measure it and add it"
-                    .into()
+                "the running torque of the lock is not in the torque: measure it and add it".into()
             }
             Self::Cut { to: Some(length) } => format!("cut to {}", shown(length, system)),
             Self::Cut { to: None } => "mark and cut at fit-up, to the stack in hand".into(),
