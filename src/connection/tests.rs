@@ -53,3 +53,19 @@ pub(super) fn force(kilonewtons: [f64; 3]) -> LoadCase {
     let force = kilonewtons.map(|own| newtons(1e3 * own));
     LoadCase::new("load", force, [0.0; 3].map(millimetres))
 }
+
+/// The verdict on four M16 in plates of 12 mm.
+pub(super) fn hanger(kilonewtons: f64) -> ConnectionVerdict {
+    Connection::builder(bolt("12 mm"))
+        .bolts(at(&corners(60.0)))
+        .plate("hanger", rectangle((-70.0, -70.0), (70.0, 70.0)))
+        .held(Side::Bottom)
+        .plate("beam", rectangle((-80.0, -80.0), (80.0, 80.0)))
+        .held(Side::Top)
+        .loaded("hanger")
+        .cases([force([0.0, -kilonewtons, 0.0])])
+        .build()
+        .unwrap()
+        .check()
+        .unwrap()
+}

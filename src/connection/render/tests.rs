@@ -1,29 +1,13 @@
 //! What is read first, and what is said of modes that no load reaches.
 
 use super::*;
-use crate::connection::tests::{at, bolt, corners, force, rectangle};
-use crate::connection::{Connection, ConnectionCheck, Side};
+use crate::connection::ConnectionCheck;
+use crate::connection::tests::hanger;
 use crate::joint::{Finding, Missing, Need, SetAside};
 use crate::strength::check::{Check, Level, Place};
 use crate::tables::methods;
 use crate::units::newtons;
 use alloc::string::ToString;
-
-/// Four M16 in plates of 12 mm.
-fn hanger(kilonewtons: f64) -> ConnectionVerdict {
-    Connection::builder(bolt("12 mm"))
-        .bolts(at(&corners(60.0)))
-        .plate("hanger", rectangle((-70.0, -70.0), (70.0, 70.0)))
-        .held(Side::Bottom)
-        .plate("beam", rectangle((-80.0, -80.0), (80.0, 80.0)))
-        .held(Side::Top)
-        .loaded("hanger")
-        .cases([force([0.0, -kilonewtons, 0.0])])
-        .build()
-        .unwrap()
-        .check()
-        .unwrap()
-}
 
 /// So many newtons of 100.
 fn check(load: f64) -> ConnectionCheck {

@@ -45,21 +45,13 @@ pub(crate) const fn fitting() -> f64 {
 
 /// That a factor is less than the regulations have it: of safety unless the loads are ultimate, of a fitting without a test.
 pub(in crate::strength) fn low_factors(ultimate_factor: f64, fitting_factor: f64) -> Cautions {
-    let against = |method, advice| Some(Caution::AgainstAdvice { method, advice });
+    let against = |method, advice| Caution::AgainstAdvice { method, advice };
     let loads =
         "a factor of safety of 1.5 on limit loads, and less only on loads that have it in them";
     let fitting = "a fitting factor of at least 1.15, and less only where limit and ultimate tests prove the fitting";
     Cautions::default()
-        .with(if ultimate_factor < ULTIMATE {
-            against(methods::CFR_25_303, loads)
-        } else {
-            None
-        })
-        .with(if fitting_factor < FITTING {
-            against(methods::CFR_25_625, fitting)
-        } else {
-            None
-        })
+        .with((ultimate_factor < ULTIMATE).then_some(against(methods::CFR_25_303, loads)))
+        .with((fitting_factor < FITTING).then_some(against(methods::CFR_25_625, fitting)))
 }
 
 /// Fsu of the shank; none across the thread.

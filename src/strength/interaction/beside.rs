@@ -332,24 +332,10 @@ impl LoadBeside {
 #[cfg(test)]
 mod tests {
     use super::super::interaction;
+    use super::super::tests::RULES;
     use super::*;
     use crate::units::newtons;
     use proptest::prelude::*;
-
-    const RULES: [InteractionRule; 10] = [
-        InteractionRule::Aisc360,
-        InteractionRule::En1993,
-        InteractionRule::Bs5950,
-        InteractionRule::Is800,
-        InteractionRule::As4100,
-        InteractionRule::CsaS16,
-        InteractionRule::Ellipse,
-        InteractionRule::AircraftSteel,
-        InteractionRule::Nsts08307 {
-            plastic_bending_factor: 1.5,
-        },
-        InteractionRule::NasaStd5020,
-    ];
 
     proptest! {
         /// The rule asked forward at the answer is just met.

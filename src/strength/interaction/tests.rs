@@ -1,22 +1,20 @@
 use super::*;
 use proptest::prelude::*;
 
-fn rules() -> [InteractionRule; 10] {
-    [
-        InteractionRule::Aisc360,
-        InteractionRule::En1993,
-        InteractionRule::Bs5950,
-        InteractionRule::Is800,
-        InteractionRule::As4100,
-        InteractionRule::CsaS16,
-        InteractionRule::Ellipse,
-        InteractionRule::AircraftSteel,
-        InteractionRule::Nsts08307 {
-            plastic_bending_factor: 1.5,
-        },
-        InteractionRule::NasaStd5020,
-    ]
-}
+pub(super) const RULES: [InteractionRule; 10] = [
+    InteractionRule::Aisc360,
+    InteractionRule::En1993,
+    InteractionRule::Bs5950,
+    InteractionRule::Is800,
+    InteractionRule::As4100,
+    InteractionRule::CsaS16,
+    InteractionRule::Ellipse,
+    InteractionRule::AircraftSteel,
+    InteractionRule::Nsts08307 {
+        plastic_bending_factor: 1.5,
+    },
+    InteractionRule::NasaStd5020,
+];
 
 fn used(rule: InteractionRule, s: f64, t: f64, zone: Zone) -> f64 {
     let none = Ratio::from(0.0);
@@ -91,7 +89,7 @@ proptest! {
         s in 0.0..3.0f64, t in 0.0..3.0f64, b in 0.0..1.0f64, k in 0.01..100.0f64, thread: bool,
     ) {
         let zone = if thread { Zone::Thread } else { Zone::Shank };
-        for rule in rules() {
+        for rule in RULES {
             let one = used(rule, s, t, zone);
             prop_assert!((used(rule, k * s, k * t, zone) - k * one).abs() <= 1e-12 * k * one);
             prop_assert!(one >= s.max(t) * (1.0 - 1e-12) && one <= (s + t) * (1.0 + 1e-12));
@@ -109,7 +107,7 @@ proptest! {
     fn no_number_breaks_it(s in any::<f64>(), t in any::<f64>(), b in any::<f64>(), k in any::<f64>()) {
         let ratio = Ratio::from;
         let odd = InteractionRule::Nsts08307 { plastic_bending_factor: k };
-        for rule in rules().into_iter().chain([odd]) {
+        for rule in RULES.into_iter().chain([odd]) {
             if let Ok(both) = interaction(rule, ratio(s), ratio(t), ratio(b), Zone::Thread) {
                 prop_assert!(both.utilisation.value.is_finite());
                 prop_assert!(both.check(Level::Design).is_ok());

@@ -26,7 +26,7 @@ const FORCES: Forces = Forces {
     },
 };
 
-fn loads(across: f64, along: f64, across_least: f64, along_least: f64) -> Loads {
+pub(super) fn loads(across: f64, along: f64, across_least: f64, along_least: f64) -> Loads {
     Loads {
         across,
         along,

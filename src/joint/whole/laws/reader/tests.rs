@@ -8,20 +8,12 @@ use alloc::{format, vec};
 
 use super::*;
 use crate::joint::Scope;
+use crate::joint::whole::laws::tests::loads;
 use crate::joint::whole::{CaseAnswer, JointMethods, Repeats};
 
 mod joints;
 
 use joints::{STATED, Scenario, ellipse_of_slip, lap, slips, table, tight, torque, washed};
-
-fn loads(across: f64, along: f64, across_least: f64, along_least: f64) -> Loads {
-    Loads {
-        across,
-        along,
-        across_least,
-        along_least,
-    }
-}
 
 fn steady(across: f64, along: f64) -> Loads {
     loads(across, along, across, along)
