@@ -2,7 +2,7 @@
 
 use crate::joints::{frame, tightened, torque, verdict};
 use crate::tapped::foot;
-use shankline::joint::{Finding, Joint, JointStiffness, Sheet, Tightening, tightening_order};
+use shankline::joint::{Joint, JointStiffness, Sheet, Tightening, tightening_order};
 use shankline::prelude::*;
 use shankline::strength::group::BoltPattern;
 use shankline::units::{micrometres, newtons_per_millimetre};
@@ -119,7 +119,10 @@ fn a_glued_screw_is_glued_and_then_left_alone() {
         let glued = lock == "adhesive";
         // FAA AC 43.13-1B, 7-40: what a lock takes of the torque does not stretch the bolt.
         let told = joint.check().unwrap().findings;
-        assert_eq!(told.contains(&Finding::AddRunningTorque), !glued);
+        assert_eq!(
+            told.contains(&shankline::joint::Finding::AddRunningTorque),
+            !glued
+        );
         let sheet = sheet(&joint);
         for (step, there) in [
             ("wet them with the adhesive", glued),
