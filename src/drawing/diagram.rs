@@ -199,7 +199,7 @@ fn curves(
     page.label(
         Style::Plain,
         Anchor::Start,
-        [RIGHT + 18.0, bottom + 18.0],
+        [RIGHT + 18.0, bottom + 36.0],
         &opens,
     );
     // Which line is which, below the axis.

@@ -5,7 +5,7 @@
 
 use shankline::joint::*;
 use shankline::material::Finish;
-use shankline::parts::Locking;
+use shankline::parts::{InsertLength, Locking};
 use shankline::prelude::*;
 use shankline::strength::check::Mode;
 use shankline::strength::ply::{EdgeFinish, SlotDirection};
@@ -17,8 +17,11 @@ use shankline::units::{degrees, kilograms_per_cubic_metre, ppm_per_kelvin};
 
 #[path = "lives.rs"]
 mod lives;
+#[path = "trades.rs"]
+mod trades;
 
 use lives::{environment, load, rules, tightening};
+use trades::Trade;
 
 /// How many numbers a joint takes at most; later choices are plain.
 pub const NUMBERS: usize = 160;
@@ -70,137 +73,11 @@ impl<'a> Dice<'a> {
     }
 }
 
-/// The parts that go together, and the methods of their trade.
-struct Trade {
-    inch: bool,
-    threads: &'static [&'static str],
-    products: &'static [ScrewProduct],
-    grades: &'static [(BoltGrade, NutGrade)],
-    nuts: &'static [NutStyle],
-    washers: &'static [WasherStyle],
-    materials: &'static [&'static str],
-    timbers: &'static [&'static str],
-}
-
-const fn iso(class: PropertyClass) -> BoltGrade {
-    BoltGrade::Iso(class)
-}
-
-const METRIC: Trade = Trade {
-    inch: false,
-    threads: &["M12", "M8", "M10", "M16", "M20", "M24"],
-    products: &[
-        ScrewProduct::Iso4014,
-        ScrewProduct::Iso4014,
-        ScrewProduct::Iso4014,
-        ScrewProduct::Iso4017,
-    ],
-    grades: &[
-        (iso(PropertyClass::Class8_8), NutGrade::Iso898_2Class8),
-        (iso(PropertyClass::Class10_9), NutGrade::Iso898_2Class10),
-        (iso(PropertyClass::Class5_6), NutGrade::Iso898_2Class5),
-        (iso(PropertyClass::Class12_9), NutGrade::Iso898_2Class12),
-    ],
-    nuts: &[NutStyle::Iso4032, NutStyle::Iso7040, NutStyle::Iso4033],
-    washers: &[
-        WasherStyle::Iso7089,
-        WasherStyle::Iso7090,
-        WasherStyle::Iso7093,
-        WasherStyle::Iso7091,
-    ],
-    materials: &[
-        "S355 steel",
-        "S235 steel",
-        "S275 steel",
-        "ASTM A36 steel",
-        "6061-T6 aluminium, typical",
-        "ductile iron 65-45-12",
-    ],
-    timbers: &["C24", "GL 24h", "D30"],
-};
-
-const INCH: Trade = Trade {
-    inch: true,
-    threads: &[
-        "1/2-13 UNC",
-        "3/8-16 UNC",
-        "5/8-11 UNC",
-        "3/4-10 UNC",
-        "1/2-20 UNF",
-    ],
-    products: &[ScrewProduct::HexCapScrew],
-    grades: &[
-        (BoltGrade::Sae(SaeGrade::Grade5), NutGrade::SaeJ995Grade5),
-        (BoltGrade::Sae(SaeGrade::Grade8), NutGrade::SaeJ995Grade8),
-        (BoltGrade::Sae(SaeGrade::Grade2), NutGrade::SaeJ995Grade2),
-    ],
-    nuts: &[
-        NutStyle::Hex,
-        NutStyle::InsertLockNe,
-        NutStyle::AllMetalLock,
-    ],
-    washers: &[
-        WasherStyle::F436,
-        WasherStyle::TypeAWide,
-        WasherStyle::TypeANarrow,
-    ],
-    materials: &[
-        "ASTM A36 steel",
-        "AISI 1018 steel",
-        "ASTM A992 steel",
-        "6061-T6 aluminium, typical",
-        "grey cast iron class 30",
-    ],
-    timbers: &["Douglas Fir-Larch", "Southern Pine", "Hem-Fir"],
-};
-
-const STRUCTURAL: Trade = Trade {
-    threads: &[
-        "3/4-10 UNC",
-        "1/2-13 UNC",
-        "5/8-11 UNC",
-        "7/8-9 UNC",
-        "1-8 UNC",
-    ],
-    products: &[ScrewProduct::StructuralBolt],
-    grades: &[
-        (
-            BoltGrade::Astm(AstmGrade::F3125A325Type1),
-            NutGrade::AstmA563Dh,
-        ),
-        (
-            BoltGrade::Astm(AstmGrade::F3125A490Type1),
-            NutGrade::AstmA563Dh,
-        ),
-        (
-            BoltGrade::Astm(AstmGrade::F3125A325Type1),
-            NutGrade::AstmA563C,
-        ),
-    ],
-    nuts: &[NutStyle::HeavyHex],
-    washers: &[WasherStyle::F436],
-    materials: &["ASTM A36 steel", "ASTM A992 steel"],
-    ..INCH
-};
-
 /// The joint of a row of numbers; none where the builder of stacks refuses its plies.
 pub fn joint(numbers: &[u16]) -> Option<Joint> {
     let dice = &mut Dice::new(numbers);
     dice.mild = dice.below(3) < 2;
-    let kind = dice.below(10);
-    let (trade, methods) = match kind {
-        0..=2 => (METRIC, JointMethods::machine_design(dice.between(1.2, 3.0))),
-        3..=4 => (INCH, JointMethods::machine_design(dice.between(1.2, 3.0))),
-        5..=6 => {
-            let edition = dice.one(&[AiscEdition::E2016, AiscEdition::E2010, AiscEdition::E2022]);
-            if dice.now_and_then(40.0) {
-                (STRUCTURAL, JointMethods::aisc_asd(edition))
-            } else {
-                (STRUCTURAL, JointMethods::aisc_lrfd(edition))
-            }
-        }
-        _ => (METRIC, JointMethods::en_1993()),
-    };
+    let (trade, methods) = trades::trade(dice);
     // How much is told: everything, most things, or few.
     let silent = dice.one(&[0.0, 0.0, 0.0, 0.0, 1.0, 3.0, 20.0]);
     let thread: Thread = dice.one(trade.threads).parse().unwrap();
@@ -237,7 +114,7 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         },
     )?;
     let said = |dice: &mut Dice| !dice.unsaid(silent);
-    let own = own_parts(dice, &thread, silent, tapped, finish);
+    let own = own_parts(dice, &trade, &thread, silent, tapped, finish);
     let nut = if tapped || own.nut.is_some() {
         None
     } else {
@@ -275,20 +152,37 @@ pub fn joint(numbers: &[u16]) -> Option<Joint> {
         } else {
             Scope::Joint
         },
-        set_aside: if dice.now_and_then(8.0) {
-            let mode = dice.one(&[Mode::Fatigue, Mode::BlockShear, Mode::Prying, Mode::Slip]);
-            vec![SetAside::new(mode, "looked at elsewhere (invented)")]
-        } else {
-            Vec::new()
-        },
+        set_aside: set_aside(dice, trade.own),
         granted: Vec::new(),
         own,
     })
 }
 
+/// Modes that somebody else looks at.
+fn set_aside(dice: &mut Dice, of_fittings: bool) -> Vec<SetAside> {
+    let elsewhere = |mode| SetAside::new(mode, "looked at elsewhere (invented)");
+    if of_fittings && !dice.unsaid(30.0) {
+        // What the handbook of aircraft leaves to analysis.
+        return [
+            Mode::BoltBearing,
+            Mode::NetSection,
+            Mode::GrossSection,
+            Mode::BlockShear,
+        ]
+        .map(elsewhere)
+        .to_vec();
+    }
+    if dice.now_and_then(8.0) {
+        let mode = dice.one(&[Mode::Fatigue, Mode::BlockShear, Mode::Prying, Mode::Slip]);
+        return vec![elsewhere(mode)];
+    }
+    Vec::new()
+}
+
 /// Bolt, strength and nut of the shop's own, now and then.
 fn own_parts(
     dice: &mut Dice,
+    trade: &Trade,
     thread: &Thread,
     silent: f64,
     tapped: bool,
@@ -297,9 +191,10 @@ fn own_parts(
     let mut own = OwnParts::default();
     let d = thread.nominal_diameter();
     let said = |dice: &mut Dice| !dice.unsaid(silent);
-    if dice.now_and_then(8.0) {
+    if dice.now_and_then(8.0) || trade.own {
         // Whole numbers: they come back from a file as they went, also where a check stands at its very limit.
-        let breaks = dice.between(400.0, 1200.0).round();
+        let least = if trade.own { 850.0 } else { 400.0 };
+        let breaks = dice.between(least, 1200.0).round();
         let mut strength = OwnStrength::new("shop steel (invented)", megapascals(breaks));
         strength.yield_strength = Some(megapascals((0.8 * breaks).round())).filter(|_| said(dice));
         let proof = (breaks * dice.between(0.5, 0.79)).round();
@@ -309,7 +204,7 @@ fn own_parts(
         strength.expansion = Some(ppm_per_kelvin(11.5)).filter(|_| said(dice));
         own.strength = Some(strength);
     }
-    if dice.now_and_then(6.0) {
+    if dice.now_and_then(6.0) || trade.own {
         let length = dice.between(3.0, 6.0) * d;
         let start = dice.between(0.4, 0.7) * length;
         let mut lengths = vec![OwnLength::new(
@@ -331,7 +226,7 @@ fn own_parts(
         screw.head_height = Some(0.65 * d).filter(|_| said(dice));
         own.screw = Some(screw);
     }
-    if !tapped && dice.now_and_then(8.0) {
+    if !tapped && (dice.now_and_then(8.0) || trade.own) {
         let locking = dice.one(&[Locking::None, Locking::Insert, Locking::AllMetal]);
         let height = dice.between(0.6, 1.2) * d;
         let mut nut = OwnNut::new(
@@ -364,6 +259,15 @@ fn further(dice: &mut Dice, methods: JointMethods, timber: bool, inch: bool) -> 
                 gamma_m: 1.3,
             }
         });
+    }
+    // One publisher for the bolt, and another for the plies or for both loads together.
+    if dice.now_and_then(4.0) {
+        let (_, other) = trades::trade(dice);
+        methods.plies = other.plies;
+    }
+    if dice.now_and_then(4.0) {
+        let (_, other) = trades::trade(dice);
+        methods.interaction = other.interaction;
     }
     if dice.now_and_then(20.0) {
         let stated = SlipMethod::Stated {
@@ -601,6 +505,10 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
     if said(dice) {
         ply.edge_finish = Some(dice.one(&[EdgeFinish::Smooth, EdgeFinish::Sheared]));
     }
+    if around.trade.own && !dice.unsaid(20.0) {
+        ply.bearing_strength = Some(ksi(dice.between(60.0, 110.0).round()));
+        ply.bearing_yield = Some(ksi(dice.between(40.0, 80.0).round())).filter(|_| said(dice));
+    }
     if around.metals && said(dice) {
         ply = ply.metal(dice.one(&[
             Metal::Steel,
@@ -617,10 +525,18 @@ fn ply(dice: &mut Dice, around: &Surroundings) -> JointPly {
 
 fn tapped(dice: &mut Dice, around: &Surroundings) -> TappedPart {
     let d = around.thread.nominal_diameter();
-    let hole = if dice.now_and_then(40.0) {
+    let depth = 3.0 * d;
+    let hole = if dice.now_and_then(25.0) {
+        let length = dice.one(&InsertLength::ALL);
+        if dice.now_and_then(40.0) {
+            TappedHole::ThroughWithInsert { length }
+        } else {
+            TappedHole::BlindWithInsert { length, depth }
+        }
+    } else if dice.now_and_then(40.0) {
         TappedHole::Through
     } else {
-        TappedHole::Blind { depth: 3.0 * d }
+        TappedHole::Blind { depth }
     };
     let mut part = TappedPart::new("bed").thread(dice.between(1.0, 2.0) * d, hole);
     let said = |dice: &mut Dice| !dice.unsaid(around.silent);

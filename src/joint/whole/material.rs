@@ -130,6 +130,11 @@ impl<'a> CaseMaterial<'a> {
         (found, cautions)
     }
 
+    /// Whether its table has bearing strengths, which go by the end distance.
+    pub(super) fn has_bearing(self) -> bool {
+        matches!(self, Self::Listed(row) if !row.bearing().is_empty())
+    }
+
     /// What it bears under a head or nut, or what is missing. The yield strength does not stand in for a limit that
     /// the caller does not state.
     pub(super) fn surface_limit(self, thickness: Option<Length>) -> Result<SurfaceLimit, Need> {

@@ -3,7 +3,7 @@
 use alloc::string::ToString;
 
 use super::pattern::{BoltPattern, Point, SPOT, coordinate};
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Error, not_negative};
 use crate::math::{cos, hypot, sin};
 use crate::units::{Angle, Force, Length, Torque, from_base};
 
@@ -141,34 +141,23 @@ pub struct PlaneResultant {
 }
 
 impl PlaneResultant {
-    /// Refuses loads that are not finite, and a moment on bolts that are all in one spot.
+    /// Refuses loads that are not finite or next to nothing, and a moment on bolts that are all in one spot.
     pub(super) fn of(loads: &[PlaneLoad], pattern: &BoltPattern) -> Result<Self, Error> {
         let centroid = pattern.centroid();
         let (mut x, mut y, mut moment) = (0.0, 0.0, 0.0);
         for load in loads {
             coordinate("coordinate of a load", load.at.x)?;
             coordinate("coordinate of a load", load.at.y)?;
+            not_negative("size of a load in the plane", load.force_x.abs())?;
+            not_negative("size of a load in the plane", load.force_y.abs())?;
+            not_negative("size of a moment in the plane", load.moment.abs())?;
             x += load.force_x.value;
             y += load.force_y.value;
             moment += load.moment.value + (load.at.x - centroid.x).value * load.force_y.value
                 - (load.at.y - centroid.y).value * load.force_x.value;
         }
         let force: Force = from_base(hypot(x, y));
-        if !force.is_finite() {
-            return Err(out_of_range(
-                "resultant of the loads",
-                force,
-                Allowed::NotNegative,
-            ));
-        }
         let moment: Torque = from_base(moment);
-        if !moment.is_finite() {
-            return Err(out_of_range(
-                "moment of the loads",
-                moment.abs(),
-                Allowed::NotNegative,
-            ));
-        }
         if pattern.gyration().is_none() && moment.abs().value > SPOT * force.value {
             return Err(Error::Mismatch(
                 "the bolts are all in one place and carry no moment".to_string(),

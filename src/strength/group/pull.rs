@@ -4,7 +4,7 @@ use alloc::{string::ToString, vec::Vec};
 
 use super::pattern::{BoltPattern, Point, SPOT, coordinate};
 use crate::caution::{Caution, Cautions};
-use crate::error::{Allowed, Error, out_of_range};
+use crate::error::{Error, not_negative};
 use crate::math::{hypot, sqrt};
 use crate::source::Method;
 use crate::tables::methods;
@@ -195,16 +195,10 @@ impl BoltPattern {
     /// # }
     /// ```
     pub fn pull(&self, load: PullLoad, tilting: Tilting<'_>) -> Result<GroupPull, Error> {
+        not_negative("size of the pull", load.force.abs())?;
+        not_negative("size of a moment out of the plane", load.about_x.abs())?;
+        not_negative("size of a moment out of the plane", load.about_y.abs())?;
         let size = hypot(load.about_x.value, load.about_y.value);
-        for (what, value) in [
-            ("pull", load.force.value),
-            ("moment out of the plane", size),
-        ] {
-            if !value.is_finite() {
-                let force: Force = from_base(value.abs());
-                return Err(out_of_range(what, force, Allowed::NotNegative));
-            }
-        }
         // What the tensions, each at its place, must add up to.
         let first = (-load.about_y.value, load.about_x.value);
         let (each, edge): (Vec<f64>, f64) = match tilting {

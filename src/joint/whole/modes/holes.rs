@@ -1,6 +1,6 @@
 //! Holes of plies, and their distances: by the code of the plies, and by plain geometry.
 
-use super::plies::of_ply;
+use super::plies::needed;
 use crate::caution::{Caution, Cautions};
 use crate::error::Error;
 use crate::joint::JointPly;
@@ -10,7 +10,7 @@ use crate::joint::whole::{Finding, Need, Slip};
 use crate::strength::check::Mode;
 use crate::strength::ply::{
     DistanceConditions, DistanceFinding, DistanceStanding, Exposure, Hole, HoleClass, HoleKind,
-    HoleRule, Ply, PlyMethod,
+    HoleRule, Ply, PlyDistances, PlyMethod,
 };
 use crate::strength::slip::{SlipHole, SlipMethod};
 use crate::tables::{galvanic, methods};
@@ -168,20 +168,20 @@ pub(super) fn passes(case: &Case, own: &CasePly, out: &mut Outcomes) {
     let thickness = own.thickness.unwrap_or(case.diameter);
     let hole = hole_of(case, own);
     let ply = ply_around(own, thickness, hole.unwrap_or(case.diameter));
-    // The codes' least distances do not ask which way the load acts.
-    let of_code = is_of_steel(case.joint.methods.plies);
-    if of_code && own.tapped.is_none() {
-        ends_unsaid(own, &ply, out);
-    }
     how_far_apart(case, own, out);
-    if hole.is_none() {
-        out.missing(Mode::Distances, own.place, Need::Hole);
+    let collides = hole.is_some() && neighbours(case, own, &ply, out);
+    let is_cut = hole.is_some() && breaks_out(own, &ply, out);
+    if own.tapped.is_some() || is_cut || collides {
         return;
     }
-    let collides = neighbours(case, own, &ply, out);
-    if !breaks_out(own, &ply, out) && !collides {
-        too_near(case, own, &ply, out);
+    // The codes' least distances do not ask which way the load acts.
+    if is_of_steel(case.joint.methods.plies) {
+        ends_unsaid(own, &ply, out);
     }
+    if hole.is_none() {
+        out.missing(Mode::Distances, own.place, Need::Hole);
+    }
+    too_near(case, own, &ply, hole.is_some(), out);
 }
 
 /// Several bolts must not lie on each other, whatever loads them: one ply at least says how far apart they are.
@@ -235,21 +235,39 @@ pub(super) fn neighbours(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcom
 }
 
 /// Distances that are given and too short by the code of the plies, where no load across asks for the others.
-fn too_near(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
-    if own.tapped.is_some() {
+fn too_near(case: &Case, own: &CasePly, ply: &Ply, has_hole: bool, out: &mut Outcomes) {
+    let method = case.joint.methods.plies;
+    let Ok(judged) = judged(case, own, ply) else {
         return;
-    }
-    let conditions = DistanceConditions {
-        finish: own.ply.and_then(|ply| ply.edge_finish),
-        exposure: Some(Exposure::Sheltered),
     };
-    let judged = ply.distances(case.diameter, case.joint.methods.plies.into(), conditions);
-    let Ok(judged) = judged else { return };
-    for found in judged.findings {
-        if found.standing != DistanceStanding::Undecided {
-            too_short(own, &found, out);
+    let of_code = is_of_steel(method);
+    if of_code {
+        for need in &judged.missing {
+            out.missing(Mode::Distances, own.place, needed(own, *need));
         }
     }
+    for found in judged.findings.into_iter().filter(|_| has_hole) {
+        if found.standing != DistanceStanding::Undecided {
+            too_short(own, &found, out);
+        } else if of_code && (found.least.is_some() || found.kind.is_edge()) {
+            // How far apart bolts may stand goes by the member that they hold together, and nothing is to be held across here.
+            out.missing(Mode::Distances, own.place, undecided(own, method, &found));
+        }
+    }
+}
+
+/// The distances of a ply by the code of the plies.
+fn judged(case: &Case, own: &CasePly, ply: &Ply) -> Result<PlyDistances, Error> {
+    let weather = case.joint.environment.exposure == galvanic::Exposure::Harsh;
+    let conditions = DistanceConditions {
+        finish: own.ply.and_then(|ply| ply.edge_finish),
+        exposure: Some(if weather {
+            Exposure::Corrosive
+        } else {
+            Exposure::Sheltered
+        }),
+    };
+    ply.distances(case.diameter, case.joint.methods.plies.into(), conditions)
 }
 
 /// What kind of hole a ply has, by the code of the plies; a hole that is none of its kinds is at fault.
@@ -328,30 +346,27 @@ pub(super) fn slip_hole(case: &Case, method: SlipMethod, out: &mut Outcomes) -> 
     method.worst_hole(holes)
 }
 
-pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+/// The distances of a ply that bears; without its hole what else they lack.
+pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, has_hole: bool, out: &mut Outcomes) {
     const MODE: Mode = Mode::Distances;
-    let weather = case.joint.environment.exposure == galvanic::Exposure::Harsh;
-    let conditions = DistanceConditions {
-        finish: own.ply.and_then(|ply| ply.edge_finish),
-        exposure: Some(if weather {
-            Exposure::Corrosive
-        } else {
-            Exposure::Sheltered
-        }),
-    };
     let method = case.joint.methods.plies;
-    let judged = ply.distances(case.diameter, method.into(), conditions);
-    let Some(judged) = out.attempt(MODE, own.place, judged) else {
+    let Some(judged) = out.attempt(MODE, own.place, judged(case, own, ply)) else {
         return;
     };
+    if !has_hole {
+        out.missing(MODE, own.place, Need::Hole);
+    }
+    for need in &judged.missing {
+        out.missing(MODE, own.place, needed(own, *need));
+    }
+    unsaid(case, own, ply, out);
+    if !has_hole {
+        return;
+    }
     if method == PlyMethod::Is800 {
         let recalled = Caution::of_method(methods::IS_800_2007_10_2);
         out.warn(&Cautions::default().with(recalled));
     }
-    for need in &judged.missing {
-        out.missing(MODE, own.place, of_ply(*need));
-    }
-    unsaid(case, own, ply, out);
     for found in judged.findings {
         out.warn(&found.cautions);
         if found.standing == DistanceStanding::Undecided {
@@ -363,7 +378,7 @@ pub(super) fn distances(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcome
 }
 
 /// Distances that nobody said.
-pub(super) fn unsaid(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
+fn unsaid(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcomes) {
     // Every ply of a joint has an end and sides, whatever the distances between its holes.
     ends_unsaid(own, ply, out);
     // A connection knows where its other holes are.

@@ -1,7 +1,7 @@
 //! What each ply bears: bearing, tear-out, net and gross section.
 
 use super::holes::{
-    breaks_out, distances, hole_kind, hole_of, is_of_steel, neighbours, passes, ply_around, unsaid,
+    breaks_out, distances, hole_kind, hole_of, is_of_steel, neighbours, passes, ply_around,
 };
 use super::shear::Shear;
 use crate::error::Error;
@@ -30,6 +30,10 @@ pub(super) fn check(case: &Case, shear: &Shear, out: &mut Outcomes) {
         // Those that bear are judged below, with the kinds of holes of the method.
         if own.timber.is_none() && !(case.is_sheared() && own.pulls()) {
             passes(case, own, out);
+            // Packing that keeps the plies apart may be of steel or of cork.
+            if case.is_sheared() && own.material.is_none() {
+                out.missing(Mode::BoltShear, own.place, Need::Material);
+            }
         }
     }
     if !case.is_sheared() {
@@ -167,12 +171,7 @@ fn one(case: &Case, own: &CasePly, out: &mut Outcomes) -> Option<Force> {
             around_pivot(case, own, &ply, out);
         }
     }
-    if hole.is_some() {
-        distances(case, own, &ply, out);
-    } else {
-        out.missing(Mode::Distances, own.place, Need::Hole);
-        unsaid(case, own, &ply, out);
-    }
+    distances(case, own, &ply, hole.is_some(), out);
     bears
 }
 
@@ -326,7 +325,7 @@ fn without_figures(own: &CasePly, asked: Result<&Asked, &Error>, mode: Mode, out
         for need in needs {
             let of_material = matches!(need, PlyNeed::YieldStrength | PlyNeed::TensileStrength);
             if !(of_none && (of_material || need == PlyNeed::BearingStrength)) {
-                out.missing(mode, own.place, of_ply(need));
+                out.missing(mode, own.place, needed(own, need));
             }
         }
     }
@@ -376,7 +375,7 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
         }
         PlyOutcome::Missing(needs) => {
             for need in needs {
-                out.missing(mode, own.place, of_ply(*need));
+                out.missing(mode, own.place, needed(own, *need));
             }
         }
         PlyOutcome::NotNeeded(_) => {}
@@ -389,7 +388,24 @@ fn outcome(case: &Case, own: &CasePly, mode: Mode, answer: &PlyOutcome, out: &mu
     }
 }
 
-pub(super) const fn of_ply(need: PlyNeed) -> Need {
+/// What is to be said of a ply where a room lacks a figure: its material if it has none, and the end distance by which that has its
+/// bearing strengths.
+pub(super) fn needed(own: &CasePly, need: PlyNeed) -> Need {
+    match need {
+        PlyNeed::YieldStrength | PlyNeed::TensileStrength if own.material.is_none() => {
+            Need::Material
+        }
+        PlyNeed::BearingStrength | PlyNeed::BearingYield
+            if own.material.is_some_and(CaseMaterial::has_bearing)
+                && own.ply.is_some_and(|ply| ply.end_distance.is_none()) =>
+        {
+            Need::EndDistance
+        }
+        _ => of_ply(need),
+    }
+}
+
+const fn of_ply(need: PlyNeed) -> Need {
     match need {
         PlyNeed::YieldStrength => Need::YieldStrength,
         PlyNeed::TensileStrength => Need::TensileStrength,
