@@ -99,7 +99,8 @@ fn bar(page: &mut Drawing, check: &Check, scale: f64, y: f64, system: UnitSystem
         page.area(Fill::Paper, &edge);
     }
     let percent = percent(used);
-    let word = if over { "exceeded" } else { "" };
+    // "over 9999 %" says it, and leaves no room for more.
+    let word = if over && used < 100.0 { "exceeded" } else { "" };
     let text = format!("{percent} {word}");
     page.label(
         if over { Style::Strong } else { Style::Plain },
