@@ -133,6 +133,11 @@ fn template(dice: &mut Dice) -> JointBuilder {
         JointMethods::en_1993(),
         JointMethods::machine_design(2.0),
         JointMethods::aisc_lrfd(AiscEdition::E2016),
+        JointMethods::aisc_asd(AiscEdition::E2022),
+        JointMethods::bs_5950(),
+        JointMethods::is_800(),
+        JointMethods::as_4100(),
+        JointMethods::csa_s16(),
     ]);
     let mut bolt = Joint::builder(thread)
         .methods(methods)
