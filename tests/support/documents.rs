@@ -100,6 +100,22 @@ const ANOTHER_QUESTION: &[(&str, &str)] = &[
     ),
     ("stack.washers_under_nut", "no washers there: another stack"),
     (
+        "stack.washers_under_head.*.thickness",
+        "as thick as its style has it: another washer",
+    ),
+    (
+        "stack.washers_under_nut.thickness",
+        "as thick as its style has it: another washer",
+    ),
+    (
+        "stack.other_washers_under_nut.*.thickness",
+        "as thick as its style has it: another washer",
+    ),
+    (
+        "stack.washer_to_add_under_head.thickness",
+        "as thick as its style has it: another washer",
+    ),
+    (
         "stack.other_washers_under_nut",
         "no washers there: another stack",
     ),

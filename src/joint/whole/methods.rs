@@ -230,8 +230,8 @@ impl JointMethods {
 
     /// AS 4100, with factored loads.
     ///
-    /// Without what it has of fatigue (section 11), pins (9.5) and distances (9.6): such modes are undecided where they are
-    /// concerned. A joint that must not slip says so: [`SlipMethod::As4100`], and is tightened to
+    /// Without what it has of fatigue (section 11) and pins (9.5): such modes are undecided where they are concerned. A joint
+    /// that must not slip says so: [`SlipMethod::As4100`], and is tightened to
     /// [`PreloadTarget::As4100`](crate::preload::PreloadTarget::As4100), or its least preload is held against that.
     ///
     /// ```
