@@ -237,6 +237,7 @@ pub(super) fn neighbours(case: &Case, own: &CasePly, ply: &Ply, out: &mut Outcom
 /// Distances that are given and too short by the code of the plies, where no load across asks for the others.
 fn too_near(case: &Case, own: &CasePly, ply: &Ply, has_hole: bool, out: &mut Outcomes) {
     let method = case.joint.methods.plies;
+    // Refused is a hole that the bolt does not enter, which is at fault already.
     let Ok(judged) = judged(case, own, ply) else {
         return;
     };
