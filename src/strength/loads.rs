@@ -213,6 +213,23 @@ mod tests {
     use crate::units::newtons;
 
     #[test]
+    fn a_fall_is_more_than_a_load_that_is_set_down() {
+        let millimetres = crate::units::millimetres;
+        // By hand: 1 + sqrt(1 + 2 x 40 / 10).
+        let fallen = impact_factor(millimetres(40.0), millimetres(10.0)).unwrap();
+        assert!((fallen - 4.0).abs() < 1e-12);
+    }
+
+    #[test]
+    fn the_working_adds_the_terms() {
+        let terms = [(1000.0, 1.35), (-400.0, 1.5), (250.0, 0.9)];
+        let terms = terms.map(|(load, factor)| LoadTerm::new("a", newtons(load), factor).unwrap());
+        let found = combine(terms).unwrap();
+        found.derivation().check().unwrap();
+        assert!((found.total.value - 975.0).abs() < 1e-9);
+    }
+
+    #[test]
     fn the_greatest_combination_governs_whatever_its_sign() {
         let sum = |name: &'static str, load: f64| {
             combine([LoadTerm::new(name, newtons(load), 1.0).unwrap()]).unwrap()

@@ -163,6 +163,31 @@ mod tests {
         Ratio::from(value)
     }
 
+    /// A refusal says how much bending there may be beside the rest.
+    #[test]
+    fn refusals_tell_what_is_left() {
+        let most = |answer: Result<Ratio, Error>| match answer {
+            Err(Error::OutOfRange {
+                allowed: Allowed::AtMost(most),
+                ..
+            }) => most,
+            other => panic!("{other:?}"),
+        };
+        let rule = InteractionRule::Nsts08307 {
+            plastic_bending_factor: 1.5,
+        };
+        let shank = Zone::Shank;
+        // By hand: 1.5 x (1 - 0.4) beside the tension, and no shear.
+        let beside = most(rule.shear_left_bent(ratio(0.4), ratio(0.95), shank));
+        assert!((beside.base() - 0.9).abs() < 1e-12, "{beside}");
+        let beside = most(rule.tension_left_bent(ratio(0.0), ratio(1.6), shank));
+        assert!((beside.base() - 1.5).abs() < 1e-12, "{beside}");
+        // 0.6^2 + 0.8^2 = 1.
+        let beside =
+            most(InteractionRule::Ellipse.tension_left_bent(ratio(0.6), ratio(0.9), shank));
+        assert!((beside.base() - 0.8).abs() < 1e-12, "{beside}");
+    }
+
     proptest! {
         /// The rule asked forward at the answer is just met; beyond what is left it refuses, and is passed.
         #[test]

@@ -191,6 +191,14 @@ mod tests {
             let weak = weak_pin(&joint, newton_metres(700.0), outer, inner).unwrap();
             let active =
                 PinJoint::new(mm(20.0), weak.outer_active, weak.inner_active, mm(gap)).unwrap();
+            // Each block bears with its strength over the diameter: 20 mm x 300 MPa and 20 mm x 450 MPa.
+            let borne = [
+                2.0 * 6e6 * weak.outer_active.value,
+                9e6 * weak.inner_active.value,
+            ];
+            for borne in borne {
+                assert!((borne / weak.load.value - 1.0).abs() < 1e-12, "{borne}");
+            }
             let moment = active.moment(weak.load).unwrap();
             assert!((moment.value - 700.0).abs() < 1e-9, "{moment:?}");
         }
