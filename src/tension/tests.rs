@@ -882,6 +882,13 @@ fn cones_through_layers() {
         derivation.check().unwrap();
     }
     assert!(cones.stiffness(&[]).is_err());
+    // A film between metres, around a hole of next to nothing: its frustum is as stiff as no number says.
+    let needle = Cones::new(millimetres(1e-4), millimetres(1.5e-4), degrees(30.0)).unwrap();
+    assert!(
+        needle
+            .frusta(&[layer(20e3), layer(1e-5), layer(25e3)])
+            .is_err()
+    );
 }
 
 #[test]

@@ -231,7 +231,7 @@ impl Cones {
     ///
     /// # Errors
     ///
-    /// Those of [`stiffness`](Self::stiffness).
+    /// Those of [`stiffness`](Self::stiffness); for a layer so thin beside the others that its frustum has no figure.
     ///
     /// ```
     /// use shankline::{prelude::*, tension::{Cones, Layer}};
@@ -255,6 +255,9 @@ impl Cones {
                 stiffness: from_base(1.0 / resilience),
             });
         });
+        for piece in &pieces {
+            sane_stiffness("stiffness of a frustum", piece.stiffness)?;
+        }
         Ok(Frusta {
             cones: *self,
             pieces,
